@@ -1,0 +1,185 @@
+package intents
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"lazyhand/assess"
+)
+
+// Context is what is already known when a message arrives. Every field may be
+// empty.
+type Context struct {
+	// Site is the street line that the thread is about or that the person last
+	// reported on. It never becomes Frame.Site: the frame says what the message says.
+	Site string `json:"site,omitempty"`
+	// Today is the day the message was sent; relative dates count from it.
+	Today assess.Date `json:"today,omitzero"`
+	// Question is the bot's own open question that this message may answer.
+	Question *Unclear `json:"question,omitempty"`
+}
+
+// Frame is the one right reading of a message.
+type Frame struct {
+	Site       string             // the street line as the message gives it, tidied; empty when it names none
+	Town       string             // when the message names it
+	Postcode   string             // when the message names it
+	Date       assess.Date        // of readings taken on an earlier day, when told
+	Statements []assess.Statement // in the order told; Ask stands among them
+	Unclear    []Unclear          // what could not be decided
+}
+
+// Unclear is something that the message says and that could be read in more
+// than one way; none of them is stored until a person says which.
+type Unclear struct {
+	Span    string   `json:"span"`     // the words
+	MightBe []string `json:"might_be"` // the readings of them, likeliest first
+	Ask     string   `json:"ask"`      // one short question
+}
+
+// Ask is a question or an instruction to the bot.
+type Ask struct {
+	About     About    `json:"about"`
+	InDays    *int     `json:"in_days,omitempty"`    // snooze
+	SizeGal   *float64 `json:"size_gal,omitempty"`   // tank_size
+	RiseF     *float64 `json:"rise_f,omitempty"`     // tank_size
+	SetpointF *float64 `json:"setpoint_f,omitempty"` // tank_size
+	InletF    *float64 `json:"inlet_f,omitempty"`    // tank_size
+	PSI       *float64 `json:"psi,omitempty"`        // tank_size
+	Value     *float64 `json:"value,omitempty"`      // convert
+	Unit      string   `json:"unit,omitempty"`       // convert: psi, bar, kpa, ft, m
+	To        string   `json:"to,omitempty"`         // convert
+}
+
+// Kind returns "ask".
+func (Ask) Kind() string { return "ask" }
+
+// About is what a question or an instruction wants.
+type About string
+
+// What can be asked of the bot.
+const (
+	AskHistory   About = "history"
+	AskDue       About = "due"
+	AskTrend     About = "trend"
+	AskTankSize  About = "tank_size"
+	AskNextCheck About = "next_check"
+	AskConvert   About = "convert"
+	AskReport    About = "report"
+	AskSummary   About = "summary"
+	AskUndo      About = "undo"
+	AskCorrect   About = "correct"
+	AskDone      About = "done"
+	AskSnooze    About = "snooze"
+	AskHelp      About = "help"
+	AskNone      About = "none" // chatter, not for the bot
+)
+
+// Visit returns what the frame says about the house, as a visit of the frame's
+// own date or else of day.
+func (f Frame) Visit(day assess.Date) assess.Visit {
+	v := assess.Visit{Date: day}
+	if !f.Date.IsZero() {
+		v.Date = f.Date
+	}
+	for _, s := range f.Statements {
+		v.Add(s)
+	}
+	return v
+}
+
+// Asks returns the frame's questions and instructions, in order.
+func (f Frame) Asks() []Ask {
+	var out []Ask
+	for _, s := range f.Statements {
+		if a, ok := s.(Ask); ok {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+// frameJSON is the frame on the wire: site is null when there is none,
+// statements never.
+type frameJSON struct {
+	Site       *string           `json:"site"`
+	Town       string            `json:"town,omitempty"`
+	Postcode   string            `json:"postcode,omitempty"`
+	Date       assess.Date       `json:"date,omitzero"`
+	Statements []json.RawMessage `json:"statements"`
+	Unclear    []Unclear         `json:"unclear,omitempty"`
+}
+
+// MarshalJSON writes the frame as one JSON object; each statement has its kind
+// first.
+func (f Frame) MarshalJSON() ([]byte, error) {
+	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Statements: []json.RawMessage{}}
+	if f.Site != "" {
+		w.Site = &f.Site
+	}
+	for _, s := range f.Statements {
+		body, err := json.Marshal(s)
+		if err != nil {
+			return nil, fmt.Errorf("write %s statement: %w", s.Kind(), err)
+		}
+		head := fmt.Sprintf(`{"kind":%q`, s.Kind())
+		if len(body) > 2 {
+			head += ","
+		}
+		w.Statements = append(w.Statements, append([]byte(head), body[1:]...))
+	}
+	return json.Marshal(w)
+}
+
+// UnmarshalJSON reads what MarshalJSON writes. Keys it does not know are
+// ignored; a statement of unknown kind is an error.
+func (f *Frame) UnmarshalJSON(b []byte) error {
+	var w frameJSON
+	if err := json.Unmarshal(b, &w); err != nil {
+		return err
+	}
+	*f = Frame{Town: w.Town, Postcode: w.Postcode, Date: w.Date, Unclear: w.Unclear}
+	if w.Site != nil {
+		f.Site = *w.Site
+	}
+	for i, raw := range w.Statements {
+		s, err := statement(raw)
+		if err != nil {
+			return fmt.Errorf("statement %d: %w", i+1, err)
+		}
+		f.Statements = append(f.Statements, s)
+	}
+	return nil
+}
+
+func statement(raw json.RawMessage) (assess.Statement, error) {
+	var head struct {
+		Kind string `json:"kind"`
+	}
+	if err := json.Unmarshal(raw, &head); err != nil {
+		return nil, err
+	}
+	switch head.Kind {
+	case "reading":
+		return decode[assess.Reading](raw)
+	case "symptom":
+		return decode[assess.Symptom](raw)
+	case "equipment":
+		return decode[assess.Equipment](raw)
+	case "work":
+		return decode[assess.Work](raw)
+	case "plan":
+		return decode[assess.Plan](raw)
+	case "ask":
+		return decode[Ask](raw)
+	}
+	return nil, fmt.Errorf("kind %q is not known", head.Kind)
+}
+
+func decode[S assess.Statement](raw json.RawMessage) (assess.Statement, error) {
+	var s S
+	if err := json.Unmarshal(raw, &s); err != nil {
+		return nil, err
+	}
+	return s, nil
+}
