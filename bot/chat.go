@@ -6,35 +6,177 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"path/filepath"
+	"runtime"
 	"strings"
+	"time"
 
-	"lazyhand/assess"
-	"lazyhand/intents"
+	"lazyhand/bot/desk"
+	"lazyhand/store"
 )
 
-// chat answers one message a line until the input ends.
-func chat(ctx context.Context, p *program) error {
-	parser, err := intents.New()
+// Places of the chat in the terminal: the person's own line, and the two
+// channels that a shop would have.
+const (
+	terminalChannel  = "@terminal"
+	terminalDispatch = "dispatch"
+	terminalTeam     = "team"
+)
+
+// chat is a conversation with the bot in the terminal, one message a line,
+// until the input ends. Piped lines are answered in the same way.
+func chat(ctx context.Context, p *program) (err error) {
+	path, err := p.recordFile()
 	if err != nil {
 		return err
 	}
-	today := assess.DateOf(p.now())
-	r := bufio.NewReader(p.in)
-	for ctx.Err() == nil {
-		text, err := r.ReadString('\n')
+	_, missing := os.Stat(path)
+	db, err := store.Open(ctx, path)
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, db.Close()) }()
+	if errors.Is(missing, os.ErrNotExist) {
+		fmt.Fprintf(p.errOut, "The record is kept in %s (choose another with --db).\n", path)
+	}
+	opt, err := p.deskOptions()
+	if err != nil {
+		return err
+	}
+	opt.Dispatch, opt.Team = terminalDispatch, terminalTeam
+	d, err := desk.New(db, opt)
+	if err != nil {
+		return err
+	}
+	t := &terminal{out: p.out}
+	if prompts(p.in) {
+		t.prompt = "you> "
+		fmt.Fprintln(p.out, "Tell me a reading, such as: 92 rear tap, heater idle, 123 Elm    (help, Ctrl-D ends)")
+	}
+	return t.converse(ctx, d, p.in, p.now)
+}
+
+// prompts tells whether a person sits at the input.
+func prompts(in io.Reader) bool {
+	f, ok := in.(*os.File)
+	if !ok {
+		return false
+	}
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
+}
+
+// terminal is the terminal as a desk.Chat.
+type terminal struct {
+	out    io.Writer
+	prompt string
+	n      int
+}
+
+// longest is the longest message that the terminal hands on; a longer one is
+// cut, and the bot then says what it makes of it.
+const longest = 40_000
+
+func (t *terminal) converse(ctx context.Context, d *desk.Desk, in io.Reader, now func() time.Time) error {
+	r := bufio.NewReaderSize(in, longest)
+	for n := 0; ctx.Err() == nil; n++ {
+		if err := t.rest(ctx, d, now()); err != nil {
+			return err
+		}
+		fmt.Fprint(t.out, t.prompt)
+		text, err := line(r)
 		if strings.TrimSpace(text) != "" {
-			f := parser.Parse(text, intents.Context{Today: today})
-			a := assess.Assess(assess.Input{Today: today, Visits: []assess.Visit{f.Visit(today)}})
-			for _, finding := range a.Findings {
-				fmt.Fprintln(p.out, finding.Text)
+			at := now()
+			ts := fmt.Sprintf("%d.%06d", at.UnixNano(), n)
+			m := desk.Message{Key: terminalChannel + "/" + ts, Kind: store.Said, Channel: terminalChannel, Direct: true, TS: ts,
+				Author: "you", At: at, Text: text}
+			if err := d.Take(ctx, m); err != nil {
+				return err
 			}
 		}
 		switch {
 		case errors.Is(err, io.EOF):
-			return nil
+			return t.rest(ctx, d, now())
 		case err != nil:
 			return fmt.Errorf("cannot read the input: %w", err)
 		}
 	}
 	return nil
+}
+
+// line reads one line; what is longer than longest is passed over.
+func line(r *bufio.Reader) (string, error) {
+	head, more, err := r.ReadLine()
+	text := string(head)
+	for more && err == nil {
+		_, more, err = r.ReadLine()
+	}
+	return text, err
+}
+
+// rest lets the bot say all that it has to say now.
+func (t *terminal) rest(ctx context.Context, d *desk.Desk, now time.Time) error {
+	if err := d.Tick(ctx, now); err != nil {
+		return err
+	}
+	for {
+		more, err := d.Send(ctx, now, t)
+		if err != nil || !more {
+			return err
+		}
+	}
+}
+
+// Post prints what the bot says; what is meant for another channel carries its
+// name.
+func (t *terminal) Post(_ context.Context, p desk.Post) (string, error) {
+	t.n++
+	if p.Kind == desk.React {
+		return "", nil
+	}
+	text := p.Body.Text()
+	if p.Channel != terminalChannel {
+		text = "[" + p.Channel + "] " + text
+	}
+	if _, err := fmt.Fprintln(t.out, text); err != nil {
+		return "", err
+	}
+	return fmt.Sprintf("printed.%d", t.n), nil
+}
+
+// Find never finds: what was printed for certain is marked at once, and what
+// was cut off in between is better printed twice than not at all.
+func (t *terminal) Find(context.Context, desk.Post) (string, bool, error) { return "", false, nil }
+
+// recordFile is the file of the record: --db, or the one in the user's data
+// folder.
+func (p *program) recordFile() (string, error) {
+	if p.dbFile != "" {
+		return p.dbFile, nil
+	}
+	dir, err := dataFolder()
+	if err != nil {
+		return "", fmt.Errorf("there is no folder for the record (choose a file with --db): %w", err)
+	}
+	return filepath.Join(dir, "lazyhand", "lazyhand.db"), nil
+}
+
+// dataFolder is where the user's programs keep data, by the custom of each
+// system (on Linux the XDG Base Directory Specification).
+func dataFolder() (string, error) {
+	home, err := os.UserHomeDir()
+	switch runtime.GOOS {
+	case "windows", "darwin":
+		return os.UserConfigDir()
+	}
+	if dir := os.Getenv("XDG_DATA_HOME"); filepath.IsAbs(dir) {
+		return dir, nil
+	}
+	return filepath.Join(home, ".local", "share"), err
+}
+
+// deskOptions are the shop's settings as the desk wants them.
+func (p *program) deskOptions() (desk.Options, error) {
+	return desk.Options{Zone: time.Local, Jobs: map[string]string{desk.JobFollowUps: "0 7 * * *", desk.JobSummary: "0 7 * * 1"}}, nil
 }

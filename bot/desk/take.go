@@ -1,0 +1,237 @@
+package desk
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"time"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+	"lazyhand/store"
+)
+
+// triesBeforeSetAside is how often a message that makes us fail is tried.
+const triesBeforeSetAside = 5
+
+// turn is one message being dealt with inside one transaction.
+type turn struct {
+	*Desk
+	tx     *store.Tx
+	m      store.Message
+	direct bool
+	button string
+	value  string
+	person store.Person
+	lang   assess.Lang
+	day    assess.Date
+	reply  string // key of the reply
+}
+
+// Take takes one message. A message that was taken before, under its key or
+// its twin, changes nothing. What makes the bot fail is kept, answered with an
+// apology and set aside; a fault of the disk is returned, and nothing is kept.
+func (d *Desk) Take(ctx context.Context, m Message) error {
+	if !d.listens(m) {
+		return nil
+	}
+	return d.store.Write(ctx, func(tx *store.Tx) error {
+		row := store.Message{Key: m.Key, Twin: m.Twin, Kind: m.Kind, Channel: m.Channel, TS: m.TS, Thread: m.Thread,
+			Author: m.Author, At: m.At, Text: m.Text, Voice: m.Voice, Links: m.Links}
+		if row.Kind == "" {
+			row.Kind = store.Said
+		}
+		if row.Thread == "" {
+			row.Thread = m.TS
+		}
+		if row.Kind == store.Pressed {
+			row.Text = m.Button + " " + m.Value
+		}
+		var about store.Message
+		if m.About != "" {
+			found := false
+			var err error
+			if about, found, err = tx.MessageByKey(m.About); err != nil {
+				return err
+			}
+			if !found && row.Kind == store.Deleted {
+				return nil // never heard of it
+			}
+			if about.ID != 0 {
+				row.About = about.ID
+				if about.About != 0 {
+					row.About = about.About // the first wording, whatever was edited since
+				}
+			}
+		}
+		id, fresh, err := tx.AddMessage(row)
+		if err != nil || !fresh {
+			return err
+		}
+		row.ID, row.State = id, store.Taken
+		return d.handle(tx, row, about, m)
+	})
+}
+
+// listens tells whether a message is the bot's to read.
+func (d *Desk) listens(m Message) bool {
+	return m.Direct || m.Mention || m.Kind == store.Pressed || d.field[m.Channel] || (m.Channel == d.opt.Dispatch && m.Thread != "" && m.Thread != m.TS)
+}
+
+// handle works a message out in a savepoint, so that a message that makes us
+// fail is kept all the same.
+func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
+	t := &turn{Desk: d, tx: tx, m: row, direct: m.Direct, button: m.Button, value: m.Value,
+		day: assess.DateOf(row.At.In(d.opt.Zone)), reply: fmt.Sprintf("reply:%d", row.ID)}
+	var err error
+	if t.person, err = tx.Person(row.Author); err != nil {
+		return err
+	}
+	if m.Name != "" {
+		t.person.Name = m.Name
+	}
+	if t.lang = t.person.Lang; t.lang == "" {
+		t.lang = d.opt.Lang
+	}
+	err = tx.Savepoint(func() error { return t.work(about) })
+	if err == nil || store.IsFault(err) {
+		return err
+	}
+	return t.failed(err)
+}
+
+// failed notes a message that made us fail; after the last try it is set aside
+// and its author told.
+func (t *turn) failed(why error) error {
+	if t.m.Tries+1 < triesBeforeSetAside {
+		return t.tx.Mark(t.m.ID, store.Waiting, why.Error())
+	}
+	if err := t.tx.Mark(t.m.ID, store.SetAside, why.Error()); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: t.words().Apology})
+}
+
+// work does what the message asks for.
+func (t *turn) work(about store.Message) error {
+	switch t.m.Kind {
+	case store.Deleted:
+		return t.retract(about)
+	case store.Edited:
+		if about.ID != 0 {
+			if err := t.withdraw(about, store.Replaced); err != nil {
+				return err
+			}
+		}
+		return t.read()
+	case store.Pressed:
+		return t.pressed()
+	}
+	return t.read()
+}
+
+// read parses what was said and acts on it.
+func (t *turn) read() error {
+	c := intents.Context{Today: t.day}
+	site, remembered, err := t.site()
+	if err != nil {
+		return err
+	}
+	c.Site = site.Line
+	question, asked, err := t.tx.OpenQuestion(t.m.Channel, t.m.Thread, t.m.Author, t.m.At.Add(-t.opt.Memory))
+	if err != nil {
+		return err
+	}
+	if asked && question.Kind == askUnclear {
+		c.Question = new(intents.Unclear)
+		if err := json.Unmarshal(question.Body, c.Question); err != nil {
+			return fmt.Errorf("read the open question: %w", err)
+		}
+	}
+	frame := t.parser.Parse(t.m.Text, c)
+	if err := t.understood(frame); err != nil {
+		return err
+	}
+	if asked {
+		done, err := t.answer(question, frame)
+		if done || err != nil {
+			return err
+		}
+	}
+	if isChatter(frame) {
+		return nil // silence
+	}
+	return t.act(t.m, frame, site, remembered)
+}
+
+func (t *turn) understood(f intents.Frame) error {
+	raw, err := json.Marshal(f)
+	if err != nil {
+		return err
+	}
+	t.m.Frame = raw
+	return t.tx.Understood(t.m.ID, raw)
+}
+
+// isChatter tells whether a frame holds nothing for the bot.
+func isChatter(f intents.Frame) bool {
+	for _, s := range f.Statements {
+		if a, ok := s.(intents.Ask); !ok || a.About != intents.AskNone {
+			return false
+		}
+	}
+	return len(f.Unclear) == 0
+}
+
+// site returns the house that stands for one not named: the thread's, else
+// the one the person last reported on, while that is fresh.
+func (t *turn) site() (s store.SiteRecord, remembered bool, err error) {
+	id, err := t.tx.ThreadSite(t.m.Channel, t.m.Thread)
+	if err != nil {
+		return s, false, err
+	}
+	if id == 0 {
+		if post, found, err := t.tx.PostByRef(t.m.Channel, t.m.Thread); err != nil {
+			return s, false, err
+		} else if found {
+			if id, err = t.siteOfPost(post); err != nil {
+				return s, false, err
+			}
+		}
+	}
+	if id == 0 && t.person.Site != 0 && t.m.At.Sub(t.person.SiteAt) < t.opt.Memory && !t.m.At.Before(t.person.SiteAt.Add(-time.Minute)) {
+		id, remembered = t.person.Site, true
+	}
+	if id == 0 {
+		return s, false, nil
+	}
+	s, err = t.tx.Site(id)
+	return s, remembered, err
+}
+
+// say queues the reply to the message, in its thread.
+func (t *turn) say(b Body) error {
+	return t.queue(Post{Key: t.reply, Kind: Say, Channel: t.m.Channel, Thread: t.thread(), Body: b})
+}
+
+// thread is where replies go: the message's thread.
+func (t *turn) thread() string { return t.m.Thread }
+
+// mark queues a reaction on the message.
+func (t *turn) mark(k Mark) error {
+	if t.direct {
+		return nil // the reply itself says so at once
+	}
+	return t.queue(Post{Key: fmt.Sprintf("react:%d:%s", t.m.ID, k), Kind: React, Channel: t.m.Channel, Target: t.m.TS, Mark: k})
+}
+
+func (t *turn) queue(p Post) error { return queue(t.tx, p, t.m.At) }
+
+// queue puts a post into the outbox.
+func queue(tx *store.Tx, p Post, now time.Time) error {
+	raw, err := json.Marshal(p)
+	if err != nil {
+		return fmt.Errorf("write post %s: %w", p.Key, err)
+	}
+	return tx.Queue(store.Post{Key: p.Key, Channel: p.Channel, Thread: p.Thread, Body: raw, After: now, Since: now})
+}

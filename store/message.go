@@ -1,0 +1,188 @@
+package store
+
+import (
+	"encoding/json"
+	"time"
+
+	"lazyhand/assess"
+)
+
+// MessageKind says what somebody did in chat.
+type MessageKind string
+
+// The kinds.
+const (
+	Said    MessageKind = "said"
+	Edited  MessageKind = "edited"
+	Deleted MessageKind = "deleted"
+	Pressed MessageKind = "pressed" // a button, a form or a command
+)
+
+// MessageState says what became of a message.
+type MessageState string
+
+// The states.
+const (
+	Taken     MessageState = "taken"     // understood, or silence was right
+	Waiting   MessageState = "waiting"   // failed, will be tried again
+	SetAside  MessageState = "set_aside" // failed too often; a better parser may read it
+	Replaced  MessageState = "replaced"  // edited since
+	Retracted MessageState = "retracted" // deleted or taken back
+)
+
+// Message is one thing that a person said or did.
+type Message struct {
+	ID      int64
+	Key     string // its name for ever
+	Twin    string // other name of the same gesture, may be empty
+	Kind    MessageKind
+	About   int64 // the message that was edited or deleted, 0 for none
+	Channel string
+	TS      string
+	Thread  string
+	Author  string
+	At      time.Time
+	Text    string
+	Voice   bool
+	Links   []string
+	State   MessageState
+	Tries   int
+	Error   string
+	Frame   json.RawMessage // what was understood, nil when nothing was
+	Site    int64           // house it was filed under, 0 for none
+}
+
+// AddMessage keeps a message that has just arrived; fresh is false when it was
+// there already, under its key or its twin.
+func (tx *Tx) AddMessage(m Message) (id int64, fresh bool, err error) {
+	links, err := json.Marshal(append([]string{}, m.Links...))
+	if err != nil {
+		return 0, false, err
+	}
+	n, err := tx.exec(`INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links)
+		VALUES (?, nullif(?, ''), ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
+		m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links))
+	if err != nil {
+		return 0, false, err
+	}
+	if _, err = tx.one([]any{&id}, `SELECT id FROM message WHERE key = ?1 UNION ALL SELECT id FROM message WHERE twin = nullif(?2, '') LIMIT 1`, m.Key, m.Twin); err != nil {
+		return 0, false, err
+	}
+	return id, n == 1, nil
+}
+
+const messageColumns = `id, key, ifnull(twin, ''), kind, ifnull(about, 0), channel, ts, thread, author, at, text, voice, links, state, tries, error, frame, ifnull(site, 0)`
+
+func scanMessage(scan func(...any) error) (Message, error) {
+	var m Message
+	var at int64
+	var links string
+	var frame *string
+	err := scan(&m.ID, &m.Key, &m.Twin, &m.Kind, &m.About, &m.Channel, &m.TS, &m.Thread, &m.Author, &at,
+		&m.Text, &m.Voice, &links, &m.State, &m.Tries, &m.Error, &frame, &m.Site)
+	if err != nil {
+		return m, err
+	}
+	m.At = fromMillis(at)
+	if frame != nil {
+		m.Frame = json.RawMessage(*frame)
+	}
+	return m, json.Unmarshal([]byte(links), &m.Links)
+}
+
+func (tx *Tx) messages(where string, args ...any) ([]Message, error) {
+	return all(tx, scanMessage, `SELECT `+messageColumns+` FROM message `+where, args...)
+}
+
+func first[T any](list []T, err error) (T, bool, error) {
+	if err != nil || len(list) == 0 {
+		var none T
+		return none, false, err
+	}
+	return list[0], true, nil
+}
+
+// Message returns the message with that id.
+func (tx *Tx) Message(id int64) (Message, bool, error) {
+	return first(tx.messages(`WHERE id = ?`, id))
+}
+
+// MessageByKey returns the message with that key, in its newest wording: the
+// last edit of it when it was edited.
+func (tx *Tx) MessageByKey(key string) (Message, bool, error) {
+	m, found, err := first(tx.messages(`WHERE key = ?`, key))
+	if err != nil || !found {
+		return m, found, err
+	}
+	edit, edited, err := first(tx.messages(`WHERE about = ? AND kind = 'edited' ORDER BY id DESC LIMIT 1`, m.ID))
+	if edited {
+		return edit, true, err
+	}
+	return m, true, err
+}
+
+// Understood keeps what the parser made of a message.
+func (tx *Tx) Understood(id int64, frame json.RawMessage) error {
+	_, err := tx.exec(`UPDATE message SET frame = ? WHERE id = ?`, string(frame), id)
+	return err
+}
+
+// Mark moves a message to a state, with the error that led there. A retracted
+// or replaced message never comes back.
+func (tx *Tx) Mark(id int64, s MessageState, why string) error {
+	_, err := tx.exec(`UPDATE message SET state = ?, error = ?, tries = tries + (? = 'waiting') WHERE id = ? AND state IN ('taken', 'waiting', 'set_aside')`, s, why, s, id)
+	return err
+}
+
+// Stuck returns the messages in a state, oldest first.
+func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
+	return tx.messages(`WHERE state = ? ORDER BY id LIMIT ?`, s, limit)
+}
+
+// LastReportBy returns the newest message of the author that still reports
+// something.
+func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
+	return first(tx.messages(`WHERE id = (SELECT r.message FROM report r JOIN message m ON m.id = r.message
+		WHERE m.author = ? ORDER BY m.at DESC, m.id DESC LIMIT 1)`, author))
+}
+
+// ThreadSite returns the house that a thread is about: that of its first
+// message that was filed under one, or of our own post that started it.
+func (tx *Tx) ThreadSite(channel, thread string) (int64, error) {
+	var id int64
+	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE channel = ? AND thread = ? AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
+	return id, err
+}
+
+// Correct keeps the frame that a person put right; by is the message that did.
+func (tx *Tx) Correct(message, by int64, frame json.RawMessage) error {
+	_, err := tx.exec(`INSERT INTO correction (message, by, frame) VALUES (?, ?, ?) ON CONFLICT DO NOTHING`, message, by, string(frame))
+	return err
+}
+
+// Person is one member of the crew.
+type Person struct {
+	ID     string
+	Name   string
+	Lang   assess.Lang // empty: the shop's
+	Site   int64       // last reported on, 0 for none
+	SiteAt time.Time
+}
+
+// Person returns what is kept of a member of the crew; of one never seen, only
+// the id.
+func (tx *Tx) Person(id string) (Person, error) {
+	p := Person{ID: id}
+	var at int64
+	_, err := tx.one([]any{&p.Name, &p.Lang, &p.Site, &at}, `SELECT name, lang, ifnull(site, 0), site_at FROM person WHERE id = ?`, id)
+	p.SiteAt = fromMillis(at)
+	return p, err
+}
+
+// KeepPerson keeps what is known of a member of the crew.
+func (tx *Tx) KeepPerson(p Person) error {
+	_, err := tx.exec(`INSERT INTO person (id, name, lang, site, site_at) VALUES (?, ?, ?, nullif(?, 0), ?)
+		ON CONFLICT (id) DO UPDATE SET name = excluded.name, lang = excluded.lang, site = excluded.site, site_at = excluded.site_at`,
+		p.ID, p.Name, p.Lang, p.Site, millis(p.SiteAt))
+	return err
+}

@@ -1,0 +1,176 @@
+-- What people said. This is the truth; the tables below follow from it.
+CREATE TABLE message (
+  id      INTEGER PRIMARY KEY,
+  key     TEXT NOT NULL UNIQUE,             -- channel/ts, or that with what happened to it
+  twin    TEXT UNIQUE,                      -- one gesture that may arrive under two keys
+  kind    TEXT NOT NULL CHECK (kind IN ('said', 'edited', 'deleted', 'pressed')),
+  about   INTEGER REFERENCES message(id),   -- what was edited or deleted
+  channel TEXT NOT NULL,
+  ts      TEXT NOT NULL,                    -- the platform's name for it in its channel
+  thread  TEXT NOT NULL,                    -- ts of the thread's first message; its own when it starts one
+  author  TEXT NOT NULL,
+  at      INTEGER NOT NULL,
+  text    TEXT NOT NULL,
+  voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
+  links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
+  state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
+  tries   INTEGER NOT NULL DEFAULT 0,
+  error   TEXT NOT NULL DEFAULT '',
+  frame   TEXT,                             -- what was understood
+  site    INTEGER REFERENCES site(id)       -- the house it was filed under
+) STRICT;
+CREATE INDEX message_thread ON message (channel, thread);
+CREATE INDEX message_author ON message (author, at);
+CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
+CREATE INDEX message_stuck ON message (state) WHERE state IN ('waiting', 'set_aside');
+
+-- A frame put right by a person; it wins over the parser's for ever.
+CREATE TABLE correction (
+  message INTEGER NOT NULL REFERENCES message(id),
+  by      INTEGER NOT NULL REFERENCES message(id),  -- the message that corrected it
+  frame   TEXT NOT NULL,
+  PRIMARY KEY (message, by)
+) STRICT;
+
+CREATE TABLE person (
+  id      TEXT PRIMARY KEY,
+  name    TEXT NOT NULL DEFAULT '',
+  lang    TEXT NOT NULL DEFAULT '',
+  site    INTEGER REFERENCES site(id),      -- last reported on
+  site_at INTEGER NOT NULL DEFAULT 0
+) STRICT;
+
+CREATE TABLE site (
+  id       INTEGER PRIMARY KEY,
+  line     TEXT NOT NULL,                   -- as shown
+  key      TEXT NOT NULL,                   -- whole street line, one spelling
+  loose    TEXT NOT NULL,                   -- number and bare street name: what near-duplicates share
+  street   TEXT NOT NULL,                   -- bare street name
+  town     TEXT NOT NULL DEFAULT '',
+  postcode TEXT NOT NULL DEFAULT '',
+  joined   INTEGER REFERENCES site(id)      -- the record this one was joined to
+) STRICT;
+CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
+CREATE INDEX site_loose ON site (loose);
+CREATE INDEX site_street ON site (street);
+CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
+
+-- What one message reported about one house.
+CREATE TABLE report (
+  id         INTEGER PRIMARY KEY,
+  message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
+  site       INTEGER NOT NULL REFERENCES site(id),
+  day        TEXT NOT NULL,
+  at         INTEGER NOT NULL,
+  author     TEXT NOT NULL,
+  statements TEXT NOT NULL,
+  house_psi  REAL,                          -- as the visit's assessment left it
+  street_psi REAL,
+  band       TEXT NOT NULL DEFAULT 'none',
+  valve_work INTEGER NOT NULL DEFAULT 0 CHECK (valve_work IN (0, 1))
+) STRICT;
+CREATE INDEX report_site ON report (site, day, at);
+CREATE INDEX report_day ON report (day);
+
+CREATE TABLE reading (
+  report INTEGER NOT NULL REFERENCES report(id) ON DELETE CASCADE,
+  n      INTEGER NOT NULL,
+  site   INTEGER NOT NULL REFERENCES site(id),
+  day    TEXT NOT NULL,
+  psi    REAL NOT NULL,
+  point  TEXT NOT NULL,
+  heater TEXT NOT NULL,
+  flow   TEXT NOT NULL,
+  peak   INTEGER NOT NULL,
+  moment TEXT NOT NULL,                     -- before or after work
+  side   TEXT NOT NULL,
+  fair   TEXT NOT NULL,
+  PRIMARY KEY (report, n)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reading_site ON reading (site, day);
+
+CREATE TABLE follow_up (
+  id      INTEGER PRIMARY KEY,
+  site    INTEGER NOT NULL REFERENCES site(id),
+  action  TEXT NOT NULL,
+  due     TEXT NOT NULL,
+  why     TEXT NOT NULL,
+  owner   TEXT NOT NULL,                    -- who is to do it
+  source  INTEGER NOT NULL REFERENCES message(id),
+  state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
+  posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
+  ended   INTEGER
+) STRICT;
+CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
+CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
+
+CREATE TABLE alert (
+  id        INTEGER PRIMARY KEY,
+  site      INTEGER NOT NULL REFERENCES site(id),
+  codes     TEXT NOT NULL,                  -- findings that raised it
+  urgency   TEXT NOT NULL,
+  state     TEXT NOT NULL DEFAULT 'raised' CHECK (state IN ('raised', 'claimed', 'booked', 'settled', 'closed')),
+  raised_at INTEGER NOT NULL,
+  source    INTEGER NOT NULL REFERENCES message(id),
+  owner     TEXT NOT NULL DEFAULT '',
+  booked    TEXT NOT NULL DEFAULT '',       -- day of the visit
+  tech      TEXT NOT NULL DEFAULT '',
+  change    INTEGER NOT NULL DEFAULT 1,
+  ended     INTEGER,
+  reason    TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
+
+CREATE TABLE alert_step (
+  alert INTEGER NOT NULL REFERENCES alert(id),
+  n     INTEGER NOT NULL,
+  at    INTEGER NOT NULL,
+  who   TEXT NOT NULL,
+  what  TEXT NOT NULL,
+  PRIMARY KEY (alert, n)
+) STRICT, WITHOUT ROWID;
+
+-- A question of ours that waits for an answer.
+CREATE TABLE question (
+  id      INTEGER PRIMARY KEY,
+  message INTEGER NOT NULL REFERENCES message(id),
+  channel TEXT NOT NULL,
+  thread  TEXT NOT NULL,
+  author  TEXT NOT NULL,
+  at      INTEGER NOT NULL,
+  kind    TEXT NOT NULL,
+  body    TEXT NOT NULL,
+  state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'answered', 'dropped'))
+) STRICT;
+CREATE INDEX question_open ON question (channel, thread) WHERE state = 'open';
+
+-- What is to be said to the team, committed with the rows it speaks of.
+CREATE TABLE outbox (
+  id      INTEGER PRIMARY KEY,
+  key     TEXT NOT NULL UNIQUE,
+  channel TEXT NOT NULL,
+  thread  TEXT NOT NULL,
+  body    TEXT NOT NULL,
+  after   INTEGER NOT NULL,                 -- not to be sent before
+  state   TEXT NOT NULL DEFAULT 'ready' CHECK (state IN ('ready', 'sending', 'sent', 'dead')),
+  tries   INTEGER NOT NULL DEFAULT 0,
+  since   INTEGER NOT NULL,                 -- when it came into its state
+  ref     TEXT NOT NULL DEFAULT '',         -- the platform's name for the post
+  error   TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE INDEX outbox_open ON outbox (state, after) WHERE state IN ('ready', 'sending');
+CREATE INDEX outbox_ref ON outbox (channel, ref) WHERE ref <> '';
+
+-- The last slot of each clockwork job that was dealt with.
+CREATE TABLE slot (
+  job  TEXT PRIMARY KEY,
+  last INTEGER NOT NULL
+) STRICT;
+
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
+CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
+  INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
+END;
+CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
+  DELETE FROM message_words WHERE docid = old.id;
+END;

@@ -1,0 +1,105 @@
+package store
+
+import (
+	"encoding/json"
+	"time"
+)
+
+// Post is something to be said to the team. It leaves the record once.
+type Post struct {
+	ID      int64
+	Key     string // its cause; also the platform's means to find it again
+	Channel string
+	Thread  string
+	Body    json.RawMessage
+	After   time.Time
+	State   string // ready, sending, sent, dead
+	Tries   int
+	Since   time.Time
+	Ref     string // the platform's name for it, once sent
+	Error   string
+}
+
+const postColumns = `id, key, channel, thread, body, after, state, tries, since, ref, error`
+
+func scanPost(scan func(...any) error) (Post, error) {
+	var p Post
+	var body string
+	var after, since int64
+	err := scan(&p.ID, &p.Key, &p.Channel, &p.Thread, &body, &after, &p.State, &p.Tries, &since, &p.Ref, &p.Error)
+	p.Body, p.After, p.Since = json.RawMessage(body), fromMillis(after), fromMillis(since)
+	return p, err
+}
+
+func (tx *Tx) posts(where string, args ...any) ([]Post, error) {
+	return all(tx, scanPost, `SELECT `+postColumns+` FROM outbox `+where, args...)
+}
+
+// Queue puts a post into the outbox; a post whose key is there already is the
+// same post, and is left alone.
+func (tx *Tx) Queue(p Post) error {
+	_, err := tx.exec(`INSERT INTO outbox (key, channel, thread, body, after, since) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
+		p.Key, p.Channel, p.Thread, string(p.Body), millis(p.After), millis(p.Since))
+	return err
+}
+
+// ReadyPosts returns the posts that may be sent now: of each channel the
+// oldest, so that a channel's posts leave in order.
+func (tx *Tx) ReadyPosts(now time.Time) ([]Post, error) {
+	return tx.posts(`WHERE id IN (SELECT min(id) FROM outbox WHERE state IN ('ready', 'sending') GROUP BY channel)
+		AND state = 'ready' AND after <= ? ORDER BY id`, millis(now))
+}
+
+// DoubtfulPosts returns the posts whose fate is unknown since before a time.
+func (tx *Tx) DoubtfulPosts(before time.Time) ([]Post, error) {
+	return tx.posts(`WHERE state = 'sending' AND since <= ? ORDER BY id`, millis(before))
+}
+
+// Sending notes that a post is about to leave; claimed is false when somebody
+// else moved it meanwhile.
+func (tx *Tx) Sending(id int64, from string, now time.Time) (claimed bool, err error) {
+	n, err := tx.exec(`UPDATE outbox SET state = 'sending', since = ?, tries = tries + 1 WHERE id = ? AND state = ?`, millis(now), id, from)
+	return n == 1, err
+}
+
+// Sent notes the platform's name for a post that is out.
+func (tx *Tx) Sent(id int64, ref string, now time.Time) error {
+	_, err := tx.exec(`UPDATE outbox SET state = 'sent', ref = ?, since = ?, error = '' WHERE id = ? AND state = 'sending'`, ref, millis(now), id)
+	return err
+}
+
+// Refused puts a post that the platform refused back, to be sent after a time.
+func (tx *Tx) Refused(id int64, after, now time.Time, why string) error {
+	_, err := tx.exec(`UPDATE outbox SET state = 'ready', after = ?, since = ?, error = ? WHERE id = ? AND state = 'sending'`, millis(after), millis(now), why, id)
+	return err
+}
+
+// Dead gives a post up.
+func (tx *Tx) Dead(id int64, now time.Time, why string) error {
+	_, err := tx.exec(`UPDATE outbox SET state = 'dead', since = ?, error = ? WHERE id = ? AND state IN ('ready', 'sending')`, millis(now), why, id)
+	return err
+}
+
+// PostByKey returns the post with that key.
+func (tx *Tx) PostByKey(key string) (Post, bool, error) {
+	return first(tx.posts(`WHERE key = ?`, key))
+}
+
+// PostByRef returns the post that the platform knows by that name.
+func (tx *Tx) PostByRef(channel, ref string) (Post, bool, error) {
+	return first(tx.posts(`WHERE channel = ? AND ref = ? AND ref <> '' ORDER BY id LIMIT 1`, channel, ref))
+}
+
+// LastSlot returns the last slot of a clockwork job that was dealt with; found
+// is false when it never was.
+func (tx *Tx) LastSlot(job string) (at time.Time, found bool, err error) {
+	var ms int64
+	found, err = tx.one([]any{&ms}, `SELECT last FROM slot WHERE job = ?`, job)
+	return fromMillis(ms), found, err
+}
+
+// KeepSlot notes the last slot of a job. It never goes back.
+func (tx *Tx) KeepSlot(job string, at time.Time) error {
+	_, err := tx.exec(`INSERT INTO slot (job, last) VALUES (?, ?) ON CONFLICT (job) DO UPDATE SET last = max(last, excluded.last)`, job, millis(at))
+	return err
+}

@@ -1,0 +1,53 @@
+package store
+
+import (
+	"encoding/json"
+	"time"
+)
+
+// Question is something the bot asked and has no answer to yet.
+type Question struct {
+	ID      int64
+	Message int64 // the message it asks about
+	Channel string
+	Thread  string
+	Author  string
+	At      time.Time
+	Kind    string
+	Body    json.RawMessage
+}
+
+// AskQuestion keeps a question; earlier ones in the same thread to the same
+// person are dropped, so that an answer has one question to belong to.
+func (tx *Tx) AskQuestion(q Question) error {
+	if _, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE channel = ? AND thread = ? AND author = ? AND state = 'open'`,
+		q.Channel, q.Thread, q.Author); err != nil {
+		return err
+	}
+	_, err := tx.insert(`INSERT INTO question (message, channel, thread, author, at, kind, body) VALUES (?, ?, ?, ?, ?, ?, ?)`,
+		q.Message, q.Channel, q.Thread, q.Author, millis(q.At), q.Kind, string(q.Body))
+	return err
+}
+
+func scanQuestion(scan func(...any) error) (Question, error) {
+	var q Question
+	var at int64
+	var body string
+	err := scan(&q.ID, &q.Message, &q.Channel, &q.Thread, &q.Author, &at, &q.Kind, &body)
+	q.At, q.Body = fromMillis(at), json.RawMessage(body)
+	return q, err
+}
+
+// OpenQuestion returns the newest open question in a thread, or else the newest one put
+// to the author in that channel since a time.
+func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Question, bool, error) {
+	return first(all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question
+		WHERE state = 'open' AND channel = ?1 AND (thread = ?2 OR author = ?3) AND at >= ?4 ORDER BY (thread = ?2) DESC, id DESC LIMIT 1`,
+		channel, thread, author, millis(since)))
+}
+
+// EndQuestion closes a question as "answered" or "dropped".
+func (tx *Tx) EndQuestion(id int64, state string) error {
+	_, err := tx.exec(`UPDATE question SET state = ? WHERE id = ? AND state = 'open'`, state, id)
+	return err
+}

@@ -1,0 +1,204 @@
+package store
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+
+	"github.com/mattn/go-sqlite3"
+)
+
+// job is one Write that waits for the writer.
+type job struct {
+	ctx  context.Context
+	do   func(*Tx) error
+	done chan error
+}
+
+// Tx is a view of the record inside one transaction: a Write's can change
+// rows, a Read's cannot.
+type Tx struct {
+	ctx context.Context
+	q   interface {
+		ExecContext(context.Context, string, ...any) (sql.Result, error)
+		QueryContext(context.Context, string, ...any) (*sql.Rows, error)
+		QueryRowContext(context.Context, string, ...any) *sql.Row
+	}
+}
+
+// ErrReadOnly means that a record opened for reading was to be written.
+var ErrReadOnly = errors.New("this record is open for reading only")
+
+// Write runs do in a transaction. When it returns nil, what do wrote is on the
+// disk; when it returns an error, nothing of it is. Writes that arrive while
+// one is being committed share the next commit.
+func (db *DB) Write(ctx context.Context, do func(*Tx) error) error {
+	if db.write == nil {
+		return ErrReadOnly
+	}
+	j := job{ctx, do, make(chan error, 1)}
+	select {
+	case db.queue <- j:
+		return <-j.done
+	case <-db.stop:
+		return errors.New("the record is closed")
+	case <-ctx.Done():
+		return ctx.Err()
+	}
+}
+
+// Read runs do on a snapshot of the record.
+func (db *DB) Read(ctx context.Context, do func(*Tx) error) error {
+	tx, err := db.read.BeginTx(ctx, &sql.TxOptions{ReadOnly: true})
+	if err != nil {
+		return plain(err)
+	}
+	defer tx.Rollback()
+	return do(&Tx{ctx, tx})
+}
+
+// batch bounds how many writes share one commit, so that the first of them
+// does not wait long.
+const batch = 64
+
+// writer is the one goroutine that writes.
+func (db *DB) writer() {
+	defer close(db.closed)
+	for {
+		select {
+		case <-db.stop:
+			return
+		case first := <-db.queue:
+			jobs := []job{first}
+			for more := true; more && len(jobs) < batch; {
+				select {
+				case j := <-db.queue:
+					jobs = append(jobs, j)
+				default:
+					more = false
+				}
+			}
+			db.commit(jobs)
+		}
+	}
+}
+
+// commit runs the jobs in one transaction, each in a savepoint of its own, and
+// tells each how it went.
+func (db *DB) commit(jobs []job) {
+	results := make([]error, len(jobs))
+	err := func() error {
+		tx, err := db.write.BeginTx(context.Background(), nil)
+		if err != nil {
+			return err
+		}
+		defer tx.Rollback()
+		for i, j := range jobs {
+			t := &Tx{j.ctx, tx}
+			results[i] = t.Savepoint(func() error { return j.do(t) })
+		}
+		return tx.Commit()
+	}()
+	for i, j := range jobs {
+		if err != nil {
+			results[i] = fmt.Errorf("write to the record: %w", plain(err))
+		}
+		j.done <- results[i]
+	}
+}
+
+// Savepoint runs do and undoes what it wrote when it fails or panics; a panic
+// comes back as an error.
+func (tx *Tx) Savepoint(do func() error) (err error) {
+	ctx := context.WithoutCancel(tx.ctx)
+	if _, err := tx.q.ExecContext(ctx, "SAVEPOINT part"); err != nil {
+		return plain(err)
+	}
+	defer func() {
+		if p := recover(); p != nil {
+			err = fmt.Errorf("unexpected fault: %v", p)
+		}
+		end := "RELEASE part"
+		if err != nil {
+			end = "ROLLBACK TO part; RELEASE part"
+		}
+		if _, e := tx.q.ExecContext(ctx, end); e != nil {
+			err = errors.Join(err, e)
+		}
+	}()
+	return do()
+}
+
+// IsFault tells whether err comes from the disk or the file, not from what was
+// to be written: then trying again later may help and nothing is wrong with
+// the message.
+func IsFault(err error) bool {
+	var e sqlite3.Error
+	if !errors.As(err, &e) {
+		return errors.Is(err, context.Canceled) || errors.Is(err, context.DeadlineExceeded)
+	}
+	return e.Code != sqlite3.ErrConstraint && e.Code != sqlite3.ErrMismatch && e.Code != sqlite3.ErrTooBig && e.Code != sqlite3.ErrRange
+}
+
+// plain says in a shop owner's words what SQLite's error means.
+func plain(err error) error {
+	var e sqlite3.Error
+	if !errors.As(err, &e) {
+		return err
+	}
+	switch e.Code {
+	case sqlite3.ErrNotADB, sqlite3.ErrCorrupt:
+		return fmt.Errorf("the file is damaged or is no record; restore the last backup in its place: %w", err)
+	case sqlite3.ErrFull:
+		return fmt.Errorf("the disk is full; make room, nothing was lost: %w", err)
+	case sqlite3.ErrReadonly, sqlite3.ErrPerm, sqlite3.ErrCantOpen:
+		return fmt.Errorf("the file cannot be written; check who may write to it and its folder: %w", err)
+	case sqlite3.ErrBusy, sqlite3.ErrLocked:
+		return fmt.Errorf("another program holds the file; close it and try again: %w", err)
+	}
+	return err
+}
+
+func (tx *Tx) exec(query string, args ...any) (int64, error) {
+	r, err := tx.q.ExecContext(tx.ctx, query, args...)
+	if err != nil {
+		return 0, plain(err)
+	}
+	return r.RowsAffected()
+}
+
+func (tx *Tx) insert(query string, args ...any) (int64, error) {
+	r, err := tx.q.ExecContext(tx.ctx, query, args...)
+	if err != nil {
+		return 0, plain(err)
+	}
+	return r.LastInsertId()
+}
+
+// one scans the first row of a query; found is false when there is none.
+func (tx *Tx) one(dest []any, query string, args ...any) (found bool, err error) {
+	err = tx.q.QueryRowContext(tx.ctx, query, args...).Scan(dest...)
+	if errors.Is(err, sql.ErrNoRows) {
+		return false, nil
+	}
+	return err == nil, plain(err)
+}
+
+// all collects the rows of a query through scan.
+func all[T any](tx *Tx, scan func(func(...any) error) (T, error), query string, args ...any) ([]T, error) {
+	rows, err := tx.q.QueryContext(tx.ctx, query, args...)
+	if err != nil {
+		return nil, plain(err)
+	}
+	defer rows.Close()
+	var out []T
+	for rows.Next() {
+		v, err := scan(rows.Scan)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, v)
+	}
+	return out, plain(rows.Err())
+}
