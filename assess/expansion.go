@@ -27,8 +27,8 @@ func expansionOf(r *record, house *float64, band [2]float64) Expansion {
 		hot := setpointOf(r)
 		more := ExpandedGal(*r.heaterGal, AssumedInletF, hot)
 		if house != nil && *house > 0 && more > 0 {
-			e.MinTankGal = tankSize(more, *house, band[1])
-			e.MinTankGalRelief = tankSize(more, *house, HeaterReliefPSI*(1-ReliefMarginShare))
+			e.MinTankGal = sizeTank(more, *house, band[1])
+			e.MinTankGalRelief = sizeTank(more, *house, HeaterReliefPSI*(1-ReliefMarginShare))
 		}
 		if hot > AssumedInletF && hot <= 212 {
 			rise := math.Round(HeaterRisePSIPerF(*r.heaterGal, AssumedInletF, hot)*10) / 10
@@ -57,8 +57,8 @@ func setpointOf(r *record) float64 {
 	return AssumedSetpointF
 }
 
-// tankSize is TankGal to the hundredth of a gallon, nil where there is none.
-func tankSize(more, charge, limit float64) *float64 {
+// sizeTank is TankGal to the hundredth of a gallon, nil where there is none.
+func sizeTank(more, charge, limit float64) *float64 {
 	gal, ok := TankGal(more, charge, limit)
 	if !ok || math.IsInf(gal, 0) || math.IsNaN(gal) {
 		return nil

@@ -20,10 +20,10 @@ const (
 	nOutcomes      = 3
 )
 
-// check is one test: its minutes of work, when it applies, and how likely each
+// fieldTest is one test: its minutes of work, when it applies, and how likely each
 // of its outcomes is under each cause. Outcomes are judgement in the light of
 // the causes' definitions; minutes are judgement.
-type check struct {
+type fieldTest struct {
 	code     string
 	minutes  float64
 	applies  func(f *facts) bool
@@ -39,7 +39,7 @@ func rest(a, b perCause) [nOutcomes]perCause {
 	return out
 }
 
-var tableChecks = [...]check{
+var tableChecks = [...]fieldTest{
 	{CheckFlow, 6, func(f *facts) bool { return !f.anyReading(bitFlowing) }, rest(
 		// falls less than 10 psi; 10 to 20; the rest more
 		//       sound setHi setLo pass  creep restr elast noprv expan strlo gauge
