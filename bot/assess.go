@@ -21,7 +21,8 @@ assessment a line in the same order. The last visit is judged, those before it
 are the history. Optional keys: "shop" (band_psi, gauge, service_years), "lives"
 (the shop's own valve lives) and "neighbours" (street pressures nearby).
 
-It reads no record and no clock. A line of bad JSON gives {} and a message with
+It reads no record and no clock, and of the configuration only a file that
+--config names. A line of bad JSON gives {} and a message with
 its number, and the exit code is 1 at the end.`,
 		Example: `  lazyhand assess < houses.jsonl
   lazyhand assess --today 2026-06-15 --lang es < houses.jsonl
@@ -35,8 +36,13 @@ its number, and the exit code is 1 at the end.`,
 			if l := assess.Lang(lang); l != assess.English && l != assess.Spanish {
 				return fmt.Errorf("--lang %q is not spoken here: use en or es", lang)
 			}
+			settings, err := p.pureSettings()
+			if err != nil {
+				return err
+			}
+			base := assess.Input{Today: day, Shop: shopOf(settings), Lang: assess.Lang(lang)}
 			return eachLine(cmd.Context(), p.in, p.out, p.errOut, func(line []byte) ([]byte, error) {
-				return assessLine(line, day, assess.Lang(lang))
+				return assessLine(line, base)
 			})
 		},
 	}
@@ -63,18 +69,19 @@ type lifeJSON struct {
 	Ended bool    `json:"ended"`
 }
 
-// assessLine judges one house.
-func assessLine(line []byte, today assess.Date, lang assess.Lang) ([]byte, error) {
-	var house houseJSON
+// assessLine judges one house; what its line does not say is as in base.
+func assessLine(line []byte, base assess.Input) ([]byte, error) {
+	house := houseJSON{Today: base.Today}
 	if err := json.Unmarshal(line, &house); err != nil {
 		return nil, fmt.Errorf("this is no house in JSON: %w", plainJSON(err))
 	}
-	in := assess.Input{Today: house.Today, Shop: house.Shop, Neighbours: house.Neighbours, Lang: lang}
-	if in.Today.IsZero() {
-		in.Today = today
+	in := base
+	in.Shop, in.Neighbours = shopOver(house.Shop, base.Shop), house.Neighbours
+	if !house.Today.IsZero() {
+		in.Today = house.Today
 	}
-	if b := house.Shop.BandPSI; b != [2]float64{} && !(0 < b[0] && b[0] < b[1]) {
-		return nil, fmt.Errorf(`"shop.band_psi" must be two pressures, the lower first: %v`, b)
+	if b := in.Shop.BandPSI; b != [2]float64{} && !(0 < b[0] && b[0] < b[1]) {
+		return nil, fmt.Errorf(`"shop.band_psi" must be two pressures, the lower first, not %v`, b)
 	}
 	for i, v := range house.Visits {
 		if v.Date.IsZero() {
@@ -89,4 +96,24 @@ func assessLine(line []byte, today assess.Date, lang assess.Lang) ([]byte, error
 		ID json.RawMessage `json:"id"`
 		assess.Assessment
 	}{house.ID, assess.Assess(in)})
+}
+
+// shopOver returns shop with what it leaves open taken from base.
+func shopOver(shop, base assess.Shop) assess.Shop {
+	if shop.BandPSI == [2]float64{} {
+		shop.BandPSI = base.BandPSI
+	}
+	if shop.Gauge.Grade == "" {
+		shop.Gauge.Grade = base.Gauge.Grade
+	}
+	if shop.Gauge.SpanPSI == 0 {
+		shop.Gauge.SpanPSI = base.Gauge.SpanPSI
+	}
+	if shop.ServiceYears == [2]float64{} {
+		shop.ServiceYears = base.ServiceYears
+	}
+	if shop.BaseRates == nil {
+		shop.BaseRates = base.BaseRates
+	}
+	return shop
 }

@@ -7,8 +7,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
-	"runtime"
 	"strings"
 	"time"
 
@@ -27,7 +25,11 @@ const (
 // chat is a conversation with the bot in the terminal, one message a line,
 // until the input ends. Piped lines are answered in the same way.
 func chat(ctx context.Context, p *program) (err error) {
-	path, err := p.recordFile()
+	settings, err := p.settings()
+	if err != nil {
+		return err
+	}
+	path, err := settings.RecordFile()
 	if err != nil {
 		return err
 	}
@@ -40,10 +42,7 @@ func chat(ctx context.Context, p *program) (err error) {
 	if errors.Is(missing, os.ErrNotExist) {
 		fmt.Fprintf(p.errOut, "The record is kept in %s (choose another with --db).\n", path)
 	}
-	opt, err := p.deskOptions()
-	if err != nil {
-		return err
-	}
+	opt := deskOptions(settings)
 	opt.Dispatch, opt.Team = terminalDispatch, terminalTeam
 	d, err := desk.New(db, opt)
 	if err != nil {
@@ -148,35 +147,3 @@ func (t *terminal) Post(_ context.Context, p desk.Post) (string, error) {
 // Find never finds: what was printed for certain is marked at once, and what
 // was cut off in between is better printed twice than not at all.
 func (t *terminal) Find(context.Context, desk.Post) (string, bool, error) { return "", false, nil }
-
-// recordFile is the file of the record: --db, or the one in the user's data
-// folder.
-func (p *program) recordFile() (string, error) {
-	if p.dbFile != "" {
-		return p.dbFile, nil
-	}
-	dir, err := dataFolder()
-	if err != nil {
-		return "", fmt.Errorf("there is no folder for the record (choose a file with --db): %w", err)
-	}
-	return filepath.Join(dir, "lazyhand", "lazyhand.db"), nil
-}
-
-// dataFolder is where the user's programs keep data, by the custom of each
-// system (on Linux the XDG Base Directory Specification).
-func dataFolder() (string, error) {
-	home, err := os.UserHomeDir()
-	switch runtime.GOOS {
-	case "windows", "darwin":
-		return os.UserConfigDir()
-	}
-	if dir := os.Getenv("XDG_DATA_HOME"); filepath.IsAbs(dir) {
-		return dir, nil
-	}
-	return filepath.Join(home, ".local", "share"), err
-}
-
-// deskOptions are the shop's settings as the desk wants them.
-func (p *program) deskOptions() (desk.Options, error) {
-	return desk.Options{Zone: time.Local, Jobs: map[string]string{desk.JobFollowUps: "0 7 * * *", desk.JobSummary: "0 7 * * 1"}}, nil
-}

@@ -43,8 +43,11 @@ type program struct {
 	errOut io.Writer
 	now    func() time.Time
 
-	configFile string // --config; empty is the user's own
-	dbFile     string // --db; empty is the one of the configuration
+	configFile string   // --config; empty is the user's own
+	dbFile     string   // --db; empty is the one of the configuration
+	set        []string // --set key=value
+
+	probeSlack slackProbe // nil: Slack is not asked
 }
 
 // run runs the program once. It returns errors in words for the person at the

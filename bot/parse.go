@@ -26,7 +26,8 @@ line: the site and what was said about it. A line is plain text, or a JSON
 object {"text": …, "context": {"site": …, "today": …}}; when the first line is
 JSON, all of them must be.
 
-It reads no record and no clock: relative dates count from the line's own
+It reads no record and no clock, and of the configuration only a file that
+--config names (for the shop's own words): relative dates count from the line's own
 "today", else from --today. A line of bad JSON gives {} and a message with its
 number, and the exit code is 1 at the end.`,
 		Example: `  echo "92 rear tap, heater idle, 123 Elm" | lazyhand parse
@@ -38,7 +39,11 @@ number, and the exit code is 1 at the end.`,
 			if err != nil {
 				return fmt.Errorf("--today: %w", err)
 			}
-			parser, err := intents.New()
+			settings, err := p.pureSettings()
+			if err != nil {
+				return err
+			}
+			parser, err := intents.New(wordsOf(settings)...)
 			if err != nil {
 				return err
 			}

@@ -31,10 +31,14 @@ With no command it is a chat in the terminal. It also answers piped lines.`,
 	root.SetErr(p.errOut)
 	root.PersistentFlags().StringVar(&p.configFile, "config", "", "configuration file (default: the user's own, see lazyhand init)")
 	root.PersistentFlags().StringVar(&p.dbFile, "db", "", "file of the record (default: in the user's data folder)")
+	root.PersistentFlags().StringArrayVar(&p.set, "set", nil, "set one key of the configuration, as shop.language=es")
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%w: see %s --help", err, cmd.CommandPath())
 	})
-	root.AddCommand(p.parseCommand(), p.assessCommand())
+	root.CompletionOptions.DisableDefaultCmd = true // ours has examples
+	root.SetHelpCommand(p.helpCommand(root))
+	root.AddCommand(p.parseCommand(), p.assessCommand(), p.initCommand(), p.checkCommand(), p.serviceCommand(),
+		p.versionCommand(), p.completionCommand(root))
 	return root
 }
 
