@@ -9,7 +9,7 @@ import (
 
 // Message is one thing that a person did in chat.
 type Message struct {
-	Key     string // its name for ever: "<channel>/<ts>", with "#edited:…" or "#deleted" for what happened to it later
+	Key     string // its name for ever: "<channel>/<ts>", with "#edited:…", in the order of the edits, or "#deleted" for what happened to it later
 	Twin    string // another name of the same gesture, may be empty
 	Kind    store.MessageKind
 	About   string // key of the message that was edited or deleted

@@ -14,7 +14,8 @@ import (
 // A platform that takes a post later than this makes one duplicate.
 const grace = 15 * time.Second
 
-// givesUpAfter is how often a post is tried.
+// givesUpAfter is how often a post is tried. To be told to wait is no failed
+// try.
 const givesUpAfter = 8
 
 // Send lets out what may be said now and settles what is in doubt. more tells
@@ -89,7 +90,7 @@ func (d *Desk) sendOne(ctx context.Context, now time.Time, chat Chat, row store.
 	switch {
 	case err == nil:
 		return true, d.store.Write(context.WithoutCancel(ctx), func(tx *store.Tx) error { return tx.Sent(row.ID, ref, now) })
-	case errors.As(err, &no) && (no.Final || row.Tries+1 >= givesUpAfter):
+	case errors.As(err, &no) && (no.Final || no.After == 0 && row.Tries+1 >= givesUpAfter):
 		return true, d.giveUp(ctx, now, row, p, no.Why)
 	case errors.As(err, &no):
 		return false, d.store.Write(ctx, func(tx *store.Tx) error {

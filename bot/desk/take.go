@@ -54,8 +54,19 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 			if about, found, err = tx.MessageByKey(m.About); err != nil {
 				return err
 			}
-			if !found && row.Kind == store.Deleted {
-				return nil // never heard of it
+			if !found && row.Kind != store.Pressed {
+				// It came before what it is about: kept under the name of that,
+				// so that what comes late changes nothing.
+				row.Key, row.About = m.About, 0
+				if row.Kind == store.Deleted {
+					row.Kind, row.State = store.Said, store.Retracted
+					return keepGone(tx, row)
+				}
+				row.Kind = store.Said
+			}
+			late := about.State == store.Retracted || about.Kind == store.Edited && about.Key > row.Key
+			if found && row.Kind == store.Edited && (late || about.Text == row.Text) {
+				return nil // gone or said anew meanwhile, or nothing new
 			}
 			if about.ID != 0 {
 				row.About = about.ID
@@ -71,6 +82,17 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 		row.ID, row.State = id, store.Taken
 		return d.handle(tx, row, about, m)
 	})
+}
+
+// keepGone keeps a message that was deleted before it arrived: only its name,
+// so that it is not taken later.
+func keepGone(tx *store.Tx, row store.Message) error {
+	row.Text, row.Links = "", nil
+	id, fresh, err := tx.AddMessage(row)
+	if err != nil || !fresh {
+		return err
+	}
+	return tx.Mark(id, store.Retracted, "")
 }
 
 // listens tells whether a message is the bot's to read.

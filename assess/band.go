@@ -1,0 +1,69 @@
+package assess
+
+import (
+	"math"
+	"sort"
+)
+
+// pressures is what a visit's fair readings say of one side.
+type pressures struct {
+	psi       *float64 // what the readings support, nil when nothing
+	plusMinus float64  // the gauge's share of it
+	apart     bool     // fair readings too far apart to support anything
+	any       bool     // there is a fair reading
+	isLeft    bool     // psi was read after the visit's work
+}
+
+// sidePressure returns what the fair readings of a side support: the latest
+// after work, else their median. Want limits it to readings before or after
+// work on the valve; nil takes all.
+func sidePressure(js []judged, side Side, want *bool) pressures {
+	var buf [8]float64
+	all := buf[:0]
+	var out pressures
+	var last *judged
+	for i := range js {
+		j := &js[i]
+		if j.side != side || j.fair != FairYes || want != nil && j.left != *want {
+			continue
+		}
+		if j.left && last == nil {
+			all = all[:0] // what was read before the work is no longer so
+		}
+		if j.left {
+			last = j
+		}
+		if last == nil || j.left {
+			all = append(all, j.PSI)
+		}
+	}
+	if len(all) == 0 {
+		return out
+	}
+	out.any = true
+	sort.Float64s(all)
+	if all[len(all)-1]-all[0] > apartPSI {
+		out.apart = true
+		return out
+	}
+	n := len(all)
+	psi := (all[(n-1)/2] + all[n/2]) / 2
+	if last != nil {
+		psi, out.isLeft = last.PSI, true
+	}
+	out.psi = &psi
+	for i := range js {
+		if j := &js[i]; j.side == side && j.fair == FairYes && math.Abs(j.PSI-psi) <= apartPSI {
+			out.plusMinus = math.Max(out.plusMinus, j.plusMinus)
+		}
+	}
+	return out
+}
+
+// bandOf places a house's static pressure, none when there is none.
+func bandOf(psi *float64, band [2]float64) Band {
+	if psi == nil {
+		return BandNone
+	}
+	return BandOf(*psi, band)
+}

@@ -1,0 +1,264 @@
+package assess
+
+import (
+	"math"
+	"sort"
+)
+
+// history is what earlier visits measured, newest last.
+type history struct {
+	street []DatedPSI // main readings
+	house  []DatedPSI // fair house readings since the last work on the valve
+}
+
+// situation is everything that the engine weighs about the house as found.
+type situation struct {
+	visit    *Visit
+	readings []judged
+	found    *record
+	past     *history
+	level    *Level // the street's level by the neighbours
+	house    pressures
+	left     pressures
+	rates    map[Cause]float64
+	today    Date
+}
+
+// remembered is how many earlier readings of each side the engine weighs.
+const remembered = 3
+
+// diagnose applies Bayes' rule: base rates, pressures as a continuous model,
+// what was told as tables.
+func diagnose(c *situation, bs *beliefs) perCause {
+	var s seen
+	ones(s.street[:])
+	ones(s.setting[:])
+	for _, e := range lastOf(c.past.street, remembered) {
+		for k := range s.street {
+			s.street[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(e.PSI))
+		}
+	}
+	if c.level != nil {
+		for k := range s.street {
+			s.street[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(c.level.PSI))
+		}
+	}
+	for _, e := range lastOf(c.past.house, remembered) {
+		for k := range s.setting {
+			s.setting[k] *= curveHouseBefore.at(settingAt(k) - clampPSI(e.PSI))
+		}
+	}
+	if c.found.prvSetting != nil {
+		for k := range s.setting {
+			s.setting[k] *= curveSetting.at(settingAt(k) - clampPSI(*c.found.prvSetting))
+		}
+	}
+	s.streetBefore = s.street
+	s.look(c.readings)
+
+	there, none := c.presence()
+	s.regulated(&bs[cSound], priorRegulated, &s.plain, curveFiring, 0.88*there)
+	s.streetward(&bs[cSound], priorOpenSound, []float64{0}, 0.12*none, false)
+	s.regulated(&bs[cElastomer], priorRegulated, &s.plain, curveFiring, there)
+	s.regulated(&bs[cRestricted], priorRegulated, &s.restricted, curveFiring, there)
+	s.regulated(&bs[cExpansion], priorRegulated, &s.expansion, curveExpansion, c.closedShare(there))
+	s.regulated(&bs[cSetHigh], priorSetHigh, &s.plain, curveFiring, there)
+	s.regulated(&bs[cSetLow], priorSetLow, &s.plain, curveFiring, there)
+	s.creeping(&bs[cSeatCreep], priorCreep)
+	bs[cSeatCreep].likelihood *= there
+	s.streetward(&bs[cPassing], priorPassing, []float64{0, 2, 5}, there, true)
+	s.streetward(&bs[cNoPRV], priorPassing, []float64{0, 1}, none, false)
+	s.streetward(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, 0.6*there+0.4*none, false)
+	s.gaugeAtFault(&bs[cGauge])
+	bs[cGauge].likelihood *= 0.8*there + 0.2*none
+
+	told := c.told()
+	var p perCause
+	for i := range p {
+		rate := baseRates[i]
+		if r, ok := c.rates[causeNames[i]]; ok && r >= 0 && !math.IsInf(r, 0) {
+			rate = r
+		}
+		p[i] = math.Log(max(rate, 1e-6)) + math.Log(max(bs[i].likelihood, 1e-300)) + told[i]
+	}
+	p.normalise()
+	c.guard(&p)
+	return p
+}
+
+func lastOf(d []DatedPSI, n int) []DatedPSI { return d[max(0, len(d)-n):] }
+
+// normalise turns logarithms into probabilities.
+func (p *perCause) normalise() {
+	top := math.Inf(-1)
+	for _, x := range p {
+		top = math.Max(top, x)
+	}
+	sum := 0.0
+	for i := range p {
+		p[i] = math.Exp(p[i] - top)
+		sum += p[i]
+	}
+	for i := range p {
+		p[i] /= sum
+	}
+}
+
+// presence returns how well what was told fits a house with a regulator, and
+// one without.
+func (c *situation) presence() (there, none float64) {
+	switch {
+	case c.found.prv == absent:
+		return prvToldAbsent, noneToldAbsent
+	case c.found.prv == present:
+		return prvToldHere, noneToldHere
+	}
+	return 1 - prvToldHere - prvToldAbsent, 1 - noneToldAbsent - noneToldHere
+}
+
+// closedShare is presence for a house that thermal expansion troubles: it is
+// closed by a regulator or by a check valve.
+func (c *situation) closedShare(there float64) float64 {
+	switch {
+	case c.found.check == present:
+		return math.Max(there, 0.3)
+	case c.found.prv == absent:
+		return openHouseExpansion * 0.5
+	}
+	return there
+}
+
+// told weighs symptoms, age, conditions, tank, gauge and work, as sums of
+// logarithms.
+func (c *situation) told() perCause {
+	var out perCause
+	times := func(rate *perCause, power float64) {
+		for i := range out {
+			out[i] += power * math.Log(rate[i])
+		}
+	}
+	for k, name := range symptomOrder {
+		here, denied := false, false
+		for _, s := range c.visit.Symptoms {
+			if s.Symptom == name {
+				here, denied = here || !s.Absent, denied || s.Absent
+			}
+		}
+		rates := &symptomRates[k]
+		switch {
+		case here && denied:
+		case here:
+			times(rates, 1)
+		case denied:
+			for i := range out {
+				out[i] += math.Log((1-rates[i])*absentRate + rates[i]*absentWrong)
+			}
+		default:
+			for i := range out {
+				out[i] += silence * math.Log(1-rates[i])
+			}
+		}
+	}
+	if age, ok := ageOf(c.found, c.today); ok {
+		k := 0
+		for k < len(ageClasses) && age >= ageClasses[k] {
+			k++
+		}
+		times(&ageRates[k], 1)
+	}
+	switch c.found.prvCondition {
+	case Good:
+		times(&conditionRates[0], 1)
+	case Suspect:
+		times(&conditionRates[1], 1)
+	case Failed:
+		times(&conditionRates[2], 1)
+	}
+	switch {
+	case c.found.tank == absent:
+		times(&tankRates[0], 1)
+	case c.found.tank == present && (c.found.tankCondition == Failed || c.found.tankCharge != nil && *c.found.tankCharge < 5):
+		times(&tankRates[1], 1)
+	case c.found.tank == present:
+		times(&tankRates[2], 1)
+	}
+	for i := range c.visit.Equipment {
+		if e := &c.visit.Equipment[i]; e.Item == Gauge && (e.Condition == Suspect || e.Condition == Failed) {
+			times(&gaugeRates, 1)
+			break
+		}
+	}
+	for i := range workRates {
+		if c.visit.did(workRates[i].actions...) {
+			times(&workRates[i].rate, 1)
+		}
+	}
+	if c.visit.did(SetPRV) && !c.visit.did(ReplacedPRV, RebuiltPRV, InstalledPRV) && c.left.psi != nil && c.house.psi != nil {
+		if math.Abs(*c.left.psi-*c.house.psi) > sameSidePSI {
+			times(&screwFollowed, 1)
+		} else if to, ok := newSetting(c.visit); ok && math.Abs(to-*c.house.psi) > 2*sameSidePSI {
+			times(&screwIdle, 1)
+		}
+	}
+	return out
+}
+
+// newSetting returns what the visit set the regulator to.
+func newSetting(v *Visit) (float64, bool) {
+	for i := len(v.Work) - 1; i >= 0; i-- {
+		switch w := &v.Work[i]; w.Action {
+		case SetPRV, ReplacedPRV, InstalledPRV, RebuiltPRV:
+			if w.ToPSI != nil {
+				return *w.ToPSI, true
+			}
+		}
+	}
+	return 0, false
+}
+
+// ageOf returns the regulator's age in whole years.
+func ageOf(r *record, today Date) (float64, bool) {
+	if r.prvYear == 0 || r.prv == absent || today.Year < r.prvYear {
+		return 0, false
+	}
+	return float64(today.Year - r.prvYear), true
+}
+
+// guard keeps the promise that no unfair reading condemns a valve: without a
+// fair house-side reading, no cause that condemns it stands first.
+func (c *situation) guard(p *perCause) {
+	if len(c.readings) == 0 {
+		return
+	}
+	for i := range c.readings {
+		if j := &c.readings[i]; j.side == HouseSide && j.fair == FairYes {
+			return
+		}
+	}
+	best := 0.0
+	for i := range p {
+		if !condemns(i) {
+			best = math.Max(best, p[i])
+		}
+	}
+	sum := 0.0
+	for i := range p {
+		if condemns(i) {
+			p[i] = math.Min(p[i], 0.9*best)
+		}
+		sum += p[i]
+	}
+	for i := range p {
+		p[i] /= sum
+	}
+}
+
+// ranked lists the causes, best first; equals keep the table's order.
+func (p *perCause) ranked() []Likelihood {
+	out := make([]Likelihood, nCauses)
+	for i := range p {
+		out[i] = Likelihood{causeNames[i], p[i]}
+	}
+	sort.SliceStable(out, func(a, b int) bool { return out[a].P > out[b].P })
+	return out
+}

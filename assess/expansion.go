@@ -1,0 +1,68 @@
+package assess
+
+import "math"
+
+// chargeOffPSI is how far a tank's air charge may lie from the house's static
+// pressure (common practice).
+const chargeOffPSI = TankChargeTolerancePSI
+
+// closedBy says whether the house is closed off from the main. A regulator's
+// thermal bypass opens only above the main, so a regulator closes the house.
+func closedBy(r *record) Closed {
+	switch {
+	case r.regulated() || r.check == present:
+		return ClosedYes
+	case r.prv == absent && r.check == absent:
+		return ClosedNo
+	}
+	return ClosedUnsure
+}
+
+// expansionOf sizes the tank that the house needs, from its static pressure
+// and what is known of the heater. Inlet and setpoint are assumed where nobody
+// told them.
+func expansionOf(r *record, house *float64, band [2]float64) Expansion {
+	e := Expansion{Closed: closedBy(r), Tank: TankUnsure}
+	if r.heaterGal != nil && *r.heaterGal > 0 && r.fuel != Tankless {
+		hot := setpointOf(r)
+		more := ExpandedGal(*r.heaterGal, AssumedInletF, hot)
+		if house != nil && *house > 0 && more > 0 {
+			e.MinTankGal = sizeTank(more, *house, band[1])
+			e.MinTankGalRelief = sizeTank(more, *house, HeaterReliefPSI*(1-ReliefMarginShare))
+		}
+		if hot > AssumedInletF && hot <= 212 {
+			rise := math.Round(HeaterRisePSIPerF(*r.heaterGal, AssumedInletF, hot)*10) / 10
+			e.RisePSIPerF = &rise
+		}
+	}
+	switch {
+	case r.tank == absent:
+		e.Tank = TankMissing
+	case r.tank == untold:
+	case r.tankCondition == Failed:
+		e.Tank = TankFailed
+	case r.tankGal != nil && e.MinTankGal != nil && *r.tankGal < *e.MinTankGal:
+		e.Tank = TankSmall
+	case r.tankCondition == Suspect:
+	default:
+		e.Tank = TankOK
+	}
+	return e
+}
+
+func setpointOf(r *record) float64 {
+	if r.setpointF != nil && *r.setpointF > 0 {
+		return *r.setpointF
+	}
+	return AssumedSetpointF
+}
+
+// sizeTank is TankGal to the hundredth of a gallon, nil where there is none.
+func sizeTank(more, charge, limit float64) *float64 {
+	gal, ok := TankGal(more, charge, limit)
+	if !ok || math.IsInf(gal, 0) || math.IsNaN(gal) {
+		return nil
+	}
+	gal = math.Round(gal*100) / 100
+	return &gal
+}

@@ -1,0 +1,308 @@
+package assess
+
+import (
+	"math"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// Thresholds of the findings, psi; the contract's, common practice.
+const (
+	sameLevelPSI  = 5  // house and main this close read alike
+	peakOverPSI   = 15 // an idle peak this far above static is a climb
+	fallOffPSI    = 10 // static to flowing: watch from here
+	restrictedPSI = 20 // more than this is a restriction
+	// heatRisePSI is how far readings must rise with the heater to count.
+	// Judgement: three times what two grade B readings usually differ.
+	heatRisePSI = 10
+)
+
+// rule is one thing that may follow from the facts. It returns the finding's
+// urgency, empty when it does not apply, the wording, and the values for it.
+type rule struct {
+	code string
+	when func(f *facts) (u Urgency, wording string, values []string)
+}
+
+var urgencyRank = map[Urgency]int{Now: 0, Soon: 1, Watch: 2, Note: 3}
+
+// findings applies every rule; gravest first, within an urgency in the order
+// of the table.
+func (f *facts) findings() []Finding {
+	out := make([]Finding, 0, 6)
+	t := f.lang.table()
+	for i := range rules {
+		r := &rules[i]
+		u, wording, values := r.when(f)
+		if u == "" {
+			continue
+		}
+		if wording == "" {
+			wording = r.code
+		}
+		s := t.findings[wording]
+		out = append(out, Finding{r.code, u, fill(s.text, values), fill(s.basis, values)})
+	}
+	sort.SliceStable(out, func(a, b int) bool { return urgencyRank[out[a].Urgency] < urgencyRank[out[b].Urgency] })
+	return out
+}
+
+// fill puts values into a text: {name} stands for the value after name.
+func fill(text string, values []string) string {
+	if !strings.Contains(text, "{") {
+		return text
+	}
+	for i := 0; i+1 < len(values); i += 2 {
+		text = strings.ReplaceAll(text, "{"+values[i]+"}", values[i+1])
+	}
+	return text
+}
+
+func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// psi writes a pressure with the digits that its gauge deserves.
+func (f *facts) psi(x float64) string { return number(round(x, f.shop.Gauge.PlusMinus(x))) }
+
+// houseValues are the values that most wordings use.
+func (f *facts) houseValues(more ...string) []string {
+	v := append(more, "bottom", number(f.shop.BandPSI[0]), "top", number(f.shop.BandPSI[1]))
+	if f.house.psi != nil {
+		v = append(v, "house", f.psi(*f.house.psi), "pm", number(math.Ceil(f.house.plusMinus)))
+	}
+	if f.street.psi != nil {
+		v = append(v, "street", f.psi(*f.street.psi))
+	}
+	return v
+}
+
+// borderline tells which limits the house pressure's error reaches across.
+func (f *facts) borderline() (low, high bool) {
+	if f.house.psi == nil {
+		return false, false
+	}
+	none := math.Inf(1)
+	return nearLimit(*f.house.psi, f.house.plusMinus, [2]float64{f.shop.BandPSI[0], none}),
+		nearLimit(*f.house.psi, f.house.plusMinus, [2]float64{math.Inf(-1), f.shop.BandPSI[1]})
+}
+
+func softer(u Urgency, soft bool) Urgency {
+	if soft {
+		return Watch
+	}
+	return u
+}
+
+var rules = [...]rule{
+	{"gas_smell", func(f *facts) (Urgency, string, []string) {
+		return f.on(f.visit.has(GasSmell), Now)
+	}},
+	{"relief_blocked", func(f *facts) (Urgency, string, []string) {
+		return f.on(f.visit.has(ReliefBlocked), Now)
+	}},
+	{"over_relief", func(f *facts) (Urgency, string, []string) {
+		if psi := f.overRelief(); psi > 0 {
+			return Now, "", []string{"psi", f.psi(psi)}
+		}
+		if f.visit.has(ReliefDischarge) {
+			return Now, "over_relief.discharge", nil
+		}
+		return "", "", nil
+	}},
+	{"high", func(f *facts) (Urgency, string, []string) {
+		if f.band != BandHigh && f.band != OverRelief {
+			return "", "", nil
+		}
+		_, soft := f.borderline()
+		w := "high"
+		switch {
+		case soft:
+			w = "high.borderline"
+		case f.now.prv == absent:
+			w = "high.no_prv"
+		}
+		return softer(Soon, soft), w, f.houseValues()
+	}},
+	{"low", func(f *facts) (Urgency, string, []string) {
+		if f.band != BandLow {
+			return "", "", nil
+		}
+		soft, _ := f.borderline()
+		w := "low"
+		if soft {
+			w = "low.borderline"
+		}
+		return softer(Soon, soft), w, f.houseValues()
+	}},
+	{"not_regulating", func(f *facts) (Urgency, string, []string) {
+		h, s, top := f.house.psi, f.street.psi, f.shop.BandPSI[1]
+		return f.on(h != nil && s != nil && math.Abs(*h-*s) <= sameLevelPSI && *h > top && *s > top && f.now.prv != absent, Soon)
+	}},
+	{"seat_creep", func(f *facts) (Urgency, string, []string) {
+		if peak, ok := f.idlePeak(); ok {
+			return Soon, "seat_creep.peak", f.houseValues("peak", f.psi(peak))
+		}
+		return f.on(f.visit.has(Creep) && f.heaterOff(), Soon)
+	}},
+	{"restricted", func(f *facts) (Urgency, string, []string) {
+		fall, ok := f.fall()
+		if !ok || fall <= restrictedPSI || !f.streetSound() {
+			return "", "", nil
+		}
+		w := ""
+		if f.now.prv == absent {
+			w = "restricted.no_prv"
+		}
+		return Soon, w, []string{"fall", number(math.Round(fall))}
+	}},
+	{"expansion_uncontrolled", func(f *facts) (Urgency, string, []string) {
+		if rise, ok := f.heatRise(); ok {
+			return Soon, "expansion_uncontrolled.rise", f.expansionValues("rise", number(math.Round(rise)))
+		}
+		if f.expansion.Closed != ClosedYes || f.now.fuel == Tankless {
+			return "", "", nil
+		}
+		switch f.expansion.Tank {
+		case TankMissing:
+			return Soon, f.sized("expansion_uncontrolled.missing"), f.expansionValues()
+		case TankFailed:
+			return Soon, f.sized("expansion_uncontrolled.failed"), f.expansionValues()
+		}
+		return "", "", nil
+	}},
+	{"set_high", func(f *facts) (Urgency, string, []string) {
+		to, ok := newSetting(f.visit)
+		if !ok || to <= f.shop.BandPSI[1] {
+			return "", "", nil
+		}
+		return Soon, "", f.houseValues("to", f.psi(to))
+	}},
+	{"set_low", func(f *facts) (Urgency, string, []string) {
+		to, ok := newSetting(f.visit)
+		if !ok || to >= f.shop.BandPSI[0] {
+			return "", "", nil
+		}
+		return Soon, "", f.houseValues("to", f.psi(to))
+	}},
+	{"street_low", func(f *facts) (Urgency, string, []string) {
+		return f.on(f.street.psi != nil && *f.street.psi < BandLowPSI, Soon)
+	}},
+	{"street_strong", func(f *facts) (Urgency, string, []string) {
+		strong := f.street.psi != nil && *f.street.psi > f.shop.BandPSI[1] && !f.now.regulated()
+		return f.on(strong, Soon)
+	}},
+	{"dark_water", func(f *facts) (Urgency, string, []string) {
+		if !f.visit.has(DarkWater) || !f.found.regulated() {
+			return "", "", nil
+		}
+		if f.valve.Life == LifeNearEnd || f.valve.Life == LifePast {
+			return Soon, "dark_water.old", []string{"age", number(*f.valve.AgeYears)}
+		}
+		return Soon, "", nil
+	}},
+	{"prv_past_age", func(f *facts) (Urgency, string, []string) {
+		if f.valve.Life != LifePast {
+			return "", "", nil
+		}
+		return Soon, "", f.ageValues()
+	}},
+	{"contradiction", func(f *facts) (Urgency, string, []string) {
+		if f.house.apart {
+			return Watch, "contradiction.apart", nil
+		}
+		if what := f.cannotBe(); what != "" {
+			return Watch, "contradiction." + what, nil
+		}
+		return "", "", nil
+	}},
+	{"retake", func(f *facts) (Urgency, string, []string) {
+		if len(f.readings) == 0 || f.house.any || f.allMain() {
+			return "", "", nil
+		}
+		w := "retake"
+		switch {
+		case f.anyReading(bitPlasticDrain):
+			w = "retake.plastic_drain"
+		case f.anyReading(bitGaugeDoubted):
+			w = "retake.gauge"
+		case f.anyReading(bitFiring):
+			w = "retake.heater"
+		case f.anyReading(bitFrontBibb):
+			w = "retake.front_bibb"
+		}
+		return Watch, w, nil
+	}},
+	{"borderline", func(f *facts) (Urgency, string, []string) {
+		low, high := f.borderline()
+		switch {
+		case high:
+			return Watch, "", f.houseValues("limit", number(f.shop.BandPSI[1]))
+		case low:
+			return Watch, "", f.houseValues("limit", number(f.shop.BandPSI[0]))
+		}
+		return "", "", nil
+	}},
+	{"fall_off", func(f *facts) (Urgency, string, []string) {
+		fall, ok := f.fall()
+		if !ok || fall < fallOffPSI || fall > restrictedPSI {
+			return "", "", nil
+		}
+		return Watch, "", []string{"fall", number(math.Round(fall))}
+	}},
+	{"tank_charge_off", func(f *facts) (Urgency, string, []string) {
+		if f.now.tank != present || f.now.tankCharge == nil || f.house.psi == nil ||
+			math.Abs(*f.now.tankCharge-*f.house.psi) <= chargeOffPSI {
+			return "", "", nil
+		}
+		return Watch, "", f.houseValues("charge", f.psi(*f.now.tankCharge))
+	}},
+	{"tank_small", func(f *facts) (Urgency, string, []string) {
+		if f.expansion.Tank != TankSmall {
+			return "", "", nil
+		}
+		return Watch, "", f.expansionValues("size", number(*f.now.tankGal))
+	}},
+	{"prv_near_age", func(f *facts) (Urgency, string, []string) {
+		if f.valve.Life != LifeNearEnd {
+			return "", "", nil
+		}
+		return Watch, "", f.ageValues()
+	}},
+	{"high_pressure_signs", func(f *facts) (Urgency, string, []string) {
+		v := f.visit
+		sign := v.has(Leak) || v.has(Hammer) || v.has(Noise)
+		return f.on(sign && (f.band == BandNone || f.band == BandHigh || f.band == OverRelief), Watch)
+	}},
+	{"hammer", func(f *facts) (Urgency, string, []string) {
+		if !f.visit.has(Hammer) {
+			return "", "", nil
+		}
+		copper, _ := PipeOf(Copper, 0.75)
+		return Watch, "", []string{"surge", number(math.Round(SurgePSI(copper, usualFeetPerS)/10) * 10)}
+	}},
+	{"drift_up", func(f *facts) (Urgency, string, []string) { return f.trend(Rising) }},
+	{"drift_down", func(f *facts) (Urgency, string, []string) { return f.trend(Falling) }},
+	{"jump", func(f *facts) (Urgency, string, []string) { return f.trend(Jumped) }},
+	{"in_band", func(f *facts) (Urgency, string, []string) {
+		return f.on(f.band == BandIn, Note)
+	}},
+	{"not_house_side", func(f *facts) (Urgency, string, []string) {
+		return f.on(len(f.readings) > 0 && !f.house.any && f.allMain(), Note)
+	}},
+	{"prv_age_unknown", func(f *facts) (Urgency, string, []string) {
+		_, known := ageOf(&f.now, f.today)
+		return f.on(f.now.prv == present && !known, Note)
+	}},
+}
+
+// on is a rule's answer when the wording is the code's own.
+func (f *facts) on(yes bool, u Urgency) (Urgency, string, []string) {
+	if !yes {
+		return "", "", nil
+	}
+	return u, "", f.houseValues()
+}
+
+func (f *facts) ageValues() []string {
+	return []string{"age", number(*f.valve.AgeYears), "near", number(f.shop.ServiceYears[0]), "past", number(f.shop.ServiceYears[1])}
+}

@@ -1,0 +1,223 @@
+package assess
+
+import "math"
+
+// overRelief returns the highest house-side reading of 150 psi or more, 0 when
+// there is none, or when the visit's work brought the house below it.
+func (f *facts) overRelief() float64 {
+	if f.house.isLeft && *f.house.psi < HeaterReliefPSI {
+		for i := range f.readings {
+			if j := &f.readings[i]; j.left && j.side == HouseSide && j.PSI >= HeaterReliefPSI {
+				return j.PSI
+			}
+		}
+		return 0
+	}
+	top := 0.0
+	for i := range f.readings {
+		if j := &f.readings[i]; j.side == HouseSide && j.PSI >= HeaterReliefPSI {
+			top = math.Max(top, j.PSI)
+		}
+	}
+	return top
+}
+
+// counts tells whether a reading shows the house as the visit left it: every
+// reading does, until there are readings after work.
+func (f *facts) counts(j *judged) bool {
+	if j.left {
+		return true
+	}
+	for i := range f.readings {
+		if f.readings[i].left {
+			return false
+		}
+	}
+	return true
+}
+
+// idlePeak returns a house-side peak with the heater idle that lies 15 psi or
+// more above static.
+func (f *facts) idlePeak() (float64, bool) {
+	if f.house.psi == nil {
+		return 0, false
+	}
+	top, ok := 0.0, false
+	for i := range f.readings {
+		j := &f.readings[i]
+		if j.Peak && j.Flow != Flowing && j.Heater == Idle && j.side == HouseSide && f.counts(j) && j.PSI-*f.house.psi >= peakOverPSI {
+			top, ok = math.Max(top, j.PSI), true
+		}
+	}
+	return top, ok
+}
+
+// heaterOff tells whether the visit ruled the heater out: idle at a reading,
+// firing at none.
+func (f *facts) heaterOff() bool {
+	off := false
+	for i := range f.readings {
+		switch f.readings[i].Heater {
+		case Firing:
+			return false
+		case Idle:
+			off = true
+		}
+	}
+	return off
+}
+
+// fall returns how far the house falls from static to flowing, at the same tap
+// where both were read there, else from the house's static; the largest fall.
+func (f *facts) fall() (float64, bool) {
+	most, ok := 0.0, false
+	for i := range f.readings {
+		j := &f.readings[i]
+		if j.why&bitFlowing == 0 || j.Peak || j.side != HouseSide || !f.counts(j) {
+			continue
+		}
+		static := f.house.psi
+		for k := range f.readings {
+			s := &f.readings[k]
+			if s.Point == j.Point && s.side == HouseSide && s.fair == FairYes && f.counts(s) {
+				if static == f.house.psi || s.PSI > *static {
+					static = &s.PSI
+				}
+			}
+		}
+		if static != nil && (!ok || *static-j.PSI > most) {
+			most, ok = *static-j.PSI, true
+		}
+	}
+	return most, ok
+}
+
+// streetSound tells whether nothing speaks against the main: it is not low,
+// and does not fall away under flow itself.
+func (f *facts) streetSound() bool {
+	if f.street.psi == nil {
+		return true
+	}
+	if *f.street.psi < BandLowPSI {
+		return false
+	}
+	for i := range f.readings {
+		j := &f.readings[i]
+		if j.side == StreetSide && j.why&bitFlowing != 0 && *f.street.psi-j.PSI > restrictedPSI {
+			return false
+		}
+	}
+	return true
+}
+
+// heatRise returns how far the house rises with the heater: a reading with it
+// firing above one with it idle. With a tank in order only a rise over the
+// band counts.
+func (f *facts) heatRise() (float64, bool) {
+	if f.house.psi == nil {
+		return 0, false
+	}
+	most := 0.0
+	for i := range f.readings {
+		j := &f.readings[i]
+		if j.Heater != Firing || j.side != HouseSide || j.why&bitFlowing != 0 || !f.counts(j) {
+			continue
+		}
+		if j.PSI <= f.shop.BandPSI[1] && (f.expansion.Tank == TankOK || f.expansion.Tank == TankSmall) {
+			continue
+		}
+		most = math.Max(most, j.PSI-*f.house.psi)
+	}
+	return most, most >= heatRisePSI
+}
+
+// allMain tells whether every reading is of the main.
+func (f *facts) allMain() bool {
+	for i := range f.readings {
+		if f.readings[i].side != StreetSide {
+			return false
+		}
+	}
+	return true
+}
+
+// cannotBe names what of the things told cannot all be true, by the wording
+// that says so; empty when nothing.
+func (f *facts) cannotBe() string {
+	v := f.visit
+	for i, s := range v.Symptoms {
+		for _, o := range v.Symptoms[:i] {
+			if s.Symptom == o.Symptom && s.Absent != o.Absent {
+				return "symptom"
+			}
+		}
+	}
+	year := f.today.Year
+	for i := range v.Equipment {
+		e := &v.Equipment[i]
+		if e.InstalledYear != nil && *e.InstalledYear > year && year > 0 {
+			return "year"
+		}
+		if e.Absent() && e.Item == PRV && v.did(SetPRV, ReplacedPRV, RebuiltPRV) {
+			return "no_prv_work"
+		}
+		if e.Absent() && e.Item == ExpansionTank && v.did(ReplacedTank, ChargedTank) && !v.did(InstalledTank) {
+			return "no_tank_work"
+		}
+	}
+	h, s := f.house.psi, f.street.psi
+	if h != nil && s != nil && f.house.isLeft == f.street.isLeft {
+		switch {
+		case f.now.prv == absent && *s-*h >= belowMainPSI:
+			return "no_prv_gap"
+		case *h-*s >= apartPSI:
+			return "above_main"
+		}
+	}
+	return ""
+}
+
+// expansionValues are the values of the wordings about expansion.
+func (f *facts) expansionValues(more ...string) []string {
+	v := f.houseValues(more...)
+	v = append(v, "inlet", number(AssumedInletF), "setpoint", number(math.Round(setpointOf(&f.now))))
+	if f.expansion.MinTankGal != nil {
+		v = append(v, "tank", number(math.Ceil(*f.expansion.MinTankGal*10)/10))
+	}
+	return v
+}
+
+// sized picks the wording that names a tank size where one is known.
+func (f *facts) sized(wording string) string {
+	if f.expansion.MinTankGal == nil {
+		return wording
+	}
+	return wording + ".sized"
+}
+
+// trend writes a drift's finding: soon when it leaves the band within a year.
+func (f *facts) trend(state DriftState) (Urgency, string, []string) {
+	d := &f.drift
+	if d.State != state {
+		return "", "", nil
+	}
+	u, w := Watch, ""
+	values := []string{"slope", ""}
+	if d.PSIPerYear != nil {
+		values[1] = number(math.Abs(math.Round(*d.PSIPerYear*10) / 10))
+	}
+	if d.Crosses != nil {
+		values = append(values, "date", d.Crosses.Date.String())
+		w = "drift.crosses"
+		if days := d.Crosses.Date.Sub(f.today); days <= 365 {
+			u = Soon
+		}
+	}
+	switch {
+	case state == Jumped:
+		w = ""
+	case w != "":
+		w = map[DriftState]string{Rising: "drift_up.crosses", Falling: "drift_down.crosses"}[state]
+	}
+	return u, w, values
+}

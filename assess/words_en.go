@@ -1,0 +1,253 @@
+package assess
+
+// english is what an English-speaking crew reads.
+var english = wordTable{
+	findings: map[string]wording{
+		"gas_smell": {
+			"Get everyone out now: no switches, flames or phones inside, call the gas utility or 911 from outside, and do not relight.",
+			"Gas safety (common practice); the gas utility and a licensed plumber decide."},
+		"relief_blocked": {
+			"Heater off now and keep clear: the relief valve is capped, plugged or shut off; leave the heater off until a licensed plumber has put the valve and its open discharge pipe right.",
+			"A relief valve is never capped, plugged or valved off (heater instructions citing ANSI Z21.22; common practice)."},
+		"over_relief": {
+			"Stop at {psi} psi: shut the supply, turn the heater off, keep people clear of the relief discharge, and call dispatch or a licensed plumber now.",
+			"150 psi is the usual heater working pressure and relief setting (ANSI Z21.22/CSA 4.4, as quoted)."},
+		"over_relief.discharge": {
+			"Relief valve is discharging: heater off, keep clear of the hot discharge, read the static pressure now, and never plug or cap the valve.",
+			"A relief valve opens at 150 psi or 210 F, or has failed; find the cause (common practice)."},
+		"high": {
+			"High at {house} ± {pm} psi, over {top}: compare with the main before touching the regulator's screw.",
+			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, as quoted); local code decides."},
+		"high.borderline": {
+			"Maybe high at {house} ± {pm} psi against {top}: read it again with a finer gauge before you change anything.",
+			"Gauge error by ASME B40.100 reaches across the limit; codes act above {top} psi."},
+		"high.no_prv": {
+			"High at {house} ± {pm} psi with no regulator: plan a regulator with strainer and expansion control; local code and a licensed plumber decide.",
+			"Static above {top} psi calls for a regulator (IPC 2018 604.8, IRC P2903.3.1, as quoted)."},
+		"low": {
+			"Low at {house} ± {pm} psi, under {bottom}: compare with the main and with a flowing reading before turning the screw.",
+			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory)."},
+		"low.borderline": {
+			"Maybe low at {house} ± {pm} psi against {bottom}: read it again with a finer gauge before you change anything.",
+			"Gauge error by ASME B40.100 reaches across the limit."},
+		"in_band": {
+			"In band at {house} ± {pm} psi ({bottom} to {top}): leave the setting as it is.",
+			"Static of {bottom} to {top} psi, both included (IPC 2018 604.8 for the top; the bottom is custom)."},
+		"borderline": {
+			"Too close to call: {house} ± {pm} psi reaches across {limit}; read again with a finer gauge.",
+			"Gauge error is percent of span by zone of the scale (ASME B40.100)."},
+		"not_house_side": {
+			"Main only: this says nothing of the house; read a rear bibb or the laundry tap too.",
+			"Every reading is ahead of the regulator."},
+		"retake": {
+			"Read it again on the house side: heater idle, nothing running, open a tap a moment, close it, let the needle settle.",
+			"A fair reading is static, house side, heater idle, expansion bled off (common practice)."},
+		"retake.front_bibb": {
+			"Read it again at the laundry tap or a rear bibb: a front bibb is often ahead of the regulator.",
+			"The test point decides what was measured (common practice)."},
+		"retake.heater": {
+			"Read it again with the heater idle: open a tap a moment, close it, let the needle settle.",
+			"Heating lifts the whole closed house side (physics; common practice)."},
+		"retake.plastic_drain": {
+			"Read it again at another tap: a plastic heater drain may not close again, and the reading there is doubtful.",
+			"Old plastic drain valves may not reseal (common practice)."},
+		"retake.gauge": {
+			"Read it again with another gauge: the one used is in doubt.",
+			"The message doubts the gauge."},
+		"contradiction.apart": {
+			"House readings do not agree, more than 15 psi apart: read one tap twice with the same gauge, heater idle.",
+			"Static is the same all over the house but for height, 0.433 psi a foot (IPC 2018 App. E, as quoted)."},
+		"contradiction.symptom": {
+			"Told both ways: one symptom is said to be there and not to be there; ask which.",
+			"Two statements of the same visit exclude each other."},
+		"contradiction.year": {
+			"Check the year: something is said to be installed in a year that has not come yet.",
+			"An installation cannot lie after the visit."},
+		"contradiction.no_prv_work": {
+			"Is there a regulator? The visit says there is none, and also that it was worked on.",
+			"Two statements of the same visit exclude each other."},
+		"contradiction.no_tank_work": {
+			"Is there an expansion tank? The visit says there is none, and also that it was worked on.",
+			"Two statements of the same visit exclude each other."},
+		"contradiction.no_prv_gap": {
+			"Look for a hidden regulator: with none, house {house} and main {street} psi would read alike.",
+			"Static is the same on both sides where nothing reduces it (physics)."},
+		"contradiction.above_main": {
+			"House above main, {house} against {street} psi: check the test points, bleed off expansion, read both again.",
+			"At rest a regulator cannot lift the house above the main; trapped expansion can (physics)."},
+		"not_regulating": {
+			"Regulator is not holding: house {house} and main {street} psi read alike; clean the seat and strainer, else replace it.",
+			"House within 5 psi of the main, both above {top} (common practice); local code and a licensed plumber decide."},
+		"seat_creep": {
+			"Seat is leaking by: pressure climbs at rest with the heater off; clean the seat, renew the cartridge, or replace the regulator.",
+			"Creep counts once the heater is ruled out (common practice, from memory)."},
+		"seat_creep.peak": {
+			"Seat is likely leaking by: idle peak {peak} against static {house} psi; watch the gauge at rest with the heater off before opening it.",
+			"A peak 15 psi or more above static with the heater idle (common practice)."},
+		"restricted": {
+			"Falls {fall} psi under flow: clean the regulator's strainer first, then look at its seat and size.",
+			"Over 20 psi from static to flowing is more than a sized regulator loses (common practice)."},
+		"restricted.no_prv": {
+			"Falls {fall} psi under flow with no regulator: look for a half-closed valve, a clogged filter or a choked pipe.",
+			"Over 20 psi from static to flowing (common practice)."},
+		"fall_off": {
+			"Falls {fall} psi under flow: watch it, and look at the strainer at the next service.",
+			"10 to 20 psi of fall-off is usual at peak flow, not at one tap (common practice)."},
+		"expansion_uncontrolled.rise": {
+			"Climbs {rise} psi with the heater: check the expansion tank's charge and size, or fit one.",
+			"Heated water in a closed house needs room (IPC 2018 607.3, IRC P2903.4, as quoted); a relief valve is no expansion control."},
+		"expansion_uncontrolled.missing": {
+			"No expansion tank on a closed system: fit one, charged to the house's static pressure.",
+			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
+		"expansion_uncontrolled.missing.sized": {
+			"No expansion tank on a closed system: fit at least {tank} gal, charged to {house} psi.",
+			"Sized to stay at {top} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+		"expansion_uncontrolled.failed": {
+			"Expansion tank has failed on a closed system: replace it, charged to the house's static pressure.",
+			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
+		"expansion_uncontrolled.failed.sized": {
+			"Expansion tank has failed on a closed system: replace it with at least {tank} gal, charged to {house} psi.",
+			"Sized to stay at {top} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+		"tank_charge_off": {
+			"Tank charge is off: {charge} against {house} psi static; isolate, drain the water side, set the air to static.",
+			"Air charge equals house static, within 5 psi (common practice); the tank's own instructions and rating come first."},
+		"tank_small": {
+			"Tank is small: {size} gal where {tank} gal keeps the house at {top} psi; lower the pressure or go up a size.",
+			"{inlet} F in and {setpoint} F set, where not told assumed (ASHRAE diaphragm tank, absolute pressures)."},
+		"set_high": {
+			"Set too high at {to} psi: turn it down into {bottom} to {top}, by small turns, and read again.",
+			"Static stays at {top} psi or less (IPC 2018 604.8, UPC 608.2, as quoted)."},
+		"set_low": {
+			"Set too low at {to} psi: bring it up into {bottom} to {top}, by small turns, and read again.",
+			"{bottom} psi is the customary least static pressure (from memory); regulators are set 50 to 60 (common practice)."},
+		"street_low": {
+			"Main is low at {street} psi: ask the utility and check the curb and main valves before touching the regulator.",
+			"Main below 40 psi; no regulator can raise it (physics)."},
+		"street_strong": {
+			"Main is strong at {street} psi and no regulator is on record: look for one, and read the house side.",
+			"Above {top} psi a regulator is called for (IPC 2018 604.8, IRC P2903.3.1, as quoted); local code decides."},
+		"dark_water": {
+			"Dark specks with a regulator: open the strainer and look for black rubber before blaming the main.",
+			"Worn elastomers shed specks (common practice)."},
+		"dark_water.old": {
+			"Dark specks with a regulator of {age} years: open the strainer and look for black rubber; a rebuild is likely due.",
+			"Worn elastomers shed specks, more so with age (common practice)."},
+		"prv_near_age": {
+			"Regulator is {age} years old, near the end of its service life: test it against the main each visit.",
+			"Service life {near} to {past} years (configured; common practice)."},
+		"prv_past_age": {
+			"Regulator is {age} years old, past its service life: test it under flow and at rest, and tell the customer.",
+			"Service life {near} to {past} years (configured; common practice)."},
+		"prv_age_unknown": {
+			"Regulator's age is unknown: read the date on its tag or body and report it.",
+			"Age decides how far a regulator is trusted (common practice)."},
+		"drift_up": {
+			"Drifting up about {slope} psi a year: read again at the next visit.",
+			"Theil-Sen slope and Mann-Kendall test over the fair readings since the last work."},
+		"drift_up.crosses": {
+			"Drifting up about {slope} psi a year, over the band around {date}: plan a regulator test before then.",
+			"Theil-Sen slope and Mann-Kendall test over the fair readings since the last work."},
+		"drift_down": {
+			"Drifting down about {slope} psi a year: read again at the next visit.",
+			"Theil-Sen slope and Mann-Kendall test over the fair readings since the last work."},
+		"drift_down.crosses": {
+			"Drifting down about {slope} psi a year, under the band around {date}: look at the strainer before then.",
+			"Theil-Sen slope and Mann-Kendall test over the fair readings since the last work."},
+		"jump": {
+			"Jumped to a new level since earlier visits: ask what changed, and read main and house together.",
+			"CUSUM on the residuals of the fair readings since the last work."},
+		"high_pressure_signs": {
+			"Signs of high pressure: take a fair house-side reading and leave a lazy hand overnight.",
+			"Drips, running fill valves, hammer and noise go with high pressure (common practice)."},
+		"hammer": {
+			"Hammer: stopping 5 ft/s at once adds about {surge} psi in 3/4 in copper; secure the pipe, slow the valve, or fit an arrester.",
+			"Joukowsky's surge with Korteweg's wave speed (textbook)."},
+	},
+	checks: map[string]string{
+		CheckStreet:    "Read the main ahead of the regulator: it shows whether the house follows it.",
+		CheckHouse:     "Take a fair house reading at the laundry or a rear bibb: heater idle, nothing running, bled off.",
+		CheckFlow:      "Open one house tap and read the fall from static: a restriction shows only under flow.",
+		CheckCreep:     "Heater off, nothing running, watch the gauge for 15 minutes: a leaking seat climbs.",
+		CheckHeat:      "Let the heater fire with the gauge on: expansion shows as a climb.",
+		CheckGauge:     "Read the same tap with another gauge: it clears or convicts the gauge.",
+		CheckRegulator: "Look for the regulator where the main comes in: it decides which causes are possible.",
+		CheckTank:      "Check the expansion tank and its air charge, isolated and drained.",
+		CheckScrew:     "Turn the regulator's screw a little and back, one tap trickling: a working one follows.",
+		CheckStrainer:  "Shut the water, open the strainer and look for debris or black rubber.",
+	},
+	followUps: map[string]string{
+		"asked":                  "asked for in the report",
+		"after_work":             "static again a day after work on the regulator",
+		"yearly":                 "yearly reading",
+		"over_relief":            "pressure or relief valve needs a second look",
+		"relief_blocked":         "relief valve must be put right",
+		"gas_smell":              "only after the gas utility has cleared the house",
+		"not_regulating":         "regulator does not hold",
+		"seat_creep":             "seat leaks by",
+		"set_high":               "setting above the band",
+		"set_low":                "setting below the band",
+		"high":                   "house above the band",
+		"low":                    "house below the band",
+		"borderline":             "too close to the limit, finer gauge",
+		"restricted":             "clean strainer and seat",
+		"dark_water":             "look for rubber in the strainer",
+		"street_strong":          "find or fit a regulator",
+		"expansion_uncontrolled": "closed system without expansion control",
+		"tank_small":             "tank smaller than computed",
+		"retake":                 "no fair house reading yet",
+		"not_house_side":         "no house reading yet",
+		"contradiction":          "readings or facts do not agree",
+		"fall_off":               "fall-off under flow",
+		"tank_charge_off":        "tank charge against static",
+		"street_low":             "low main",
+		"hammer":                 "hammer",
+		"prv_past_age":           "regulator past its service life",
+		"drift_up":               "pressure drifting up",
+		"drift_down":             "pressure drifting down",
+		"jump":                   "pressure jumped",
+	},
+	causes: map[Cause]string{
+		CauseSound:      "nothing wrong",
+		CauseSetHigh:    "regulator set too high",
+		CauseSetLow:     "regulator set too low",
+		CausePassing:    "regulator passing, house follows the main",
+		CauseSeatCreep:  "regulator seat leaking by at rest",
+		CauseRestricted: "strainer or seat clogged",
+		CauseElastomer:  "regulator rubber worn",
+		CauseNoPRV:      "no regulator on a strong main",
+		CauseExpansion:  "thermal expansion without a working tank",
+		CauseStreetLow:  "main too low",
+		CauseGauge:      "gauge or test point at fault",
+	},
+	reasons: map[Reason]string{
+		ReasonFrontBibb:       "front bibb, often ahead of the regulator",
+		ReasonBibbUnspecified: "a bibb, which one not said",
+		ReasonIrrigation:      "irrigation tap, often ahead of the regulator",
+		ReasonPointUnknown:    "test point not said",
+		ReasonHeaterFiring:    "heater was firing",
+		ReasonHeaterUnknown:   "heater's state not said",
+		ReasonPlasticDrain:    "plastic drain valve",
+		ReasonSediment:        "scale may plug the drain",
+		ReasonFlowing:         "water was running",
+		ReasonPeak:            "highest of a period, not static",
+		ReasonNearLimit:       "gauge error reaches across a limit",
+		ReasonGaugeDoubted:    "gauge in doubt",
+	},
+	cautions: map[Caution]string{
+		CautionScald:       "Scald risk: water above 120 F burns; mix it down at the tap, mind children and elders.",
+		CautionRelief:      "Never plug, cap, reduce or remove a relief valve; its discharge pipe stays open and runs down.",
+		CautionGasOff:      "Gas cock to pilot or breaker off before draining a heater; never fire it empty.",
+		CautionHotDrain:    "Drain water is scalding and carries scale: purge away from people, hose secured.",
+		CautionTank:        "Tank is under air pressure: isolate and drain the water side first, stay within its rating.",
+		CautionSlowOpen:    "Open the water slowly, one tap open for the air.",
+		CautionBonding:     "Bond across the gap before cutting a metal water line; test for voltage first.",
+		CautionPlastic:     "Plastic drain valve may not close again: use another point, have a cap ready.",
+		CautionDiscoloured: "Do not drink or wash with dark or rusty water until the cause is known.",
+		CautionBackflow:    "Take hose and gauge off when done: no hose end in a bucket or tank.",
+		CautionGasSmell:    "Leave, no switches or flames, call the gas utility from outside.",
+		CautionShutoff:     "Know the main shutoff and try it before you open anything.",
+		CautionSupportTank: "Support the tank's weight: the pipe alone will not hold it full.",
+		CautionSetting:     "Stay in the regulator's range: small turns, clockwise raises, never above 80 psi.",
+		CautionLocalCode:   "Local code and a licensed plumber decide; ask about permits.",
+	},
+}
