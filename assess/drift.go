@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -35,6 +36,10 @@ const (
 	driftOrderLevel = 0.10  // Mann–Kendall, two-sided: the 90 % interval of the slope leaves out 0
 	driftScaleLevel = 0.01  // the least-squares slope against the scatter, two-sided
 	jumpLevel       = 0.005 // the largest standardised cumulative sum, two-sided, for all places together
+	// driftLeastPerYear, psi: a slower drift moves a house by less than two
+	// gauges differ in all the years that a regulator lasts, and a long series
+	// would find the shift of its visits within the seasons.
+	driftLeastPerYear = 0.5
 	// jumpLeastPSI: two readings by two gauges may differ by twice 3.2 psi with
 	// nothing changed; a smaller step is no news.
 	jumpLeastPSI = 8.0
@@ -68,9 +73,9 @@ const daysPerYear = 365.25
 // of the same side of the jump, and P the jump's own. Crosses is told of a
 // rising or falling series that began within the band.
 func DriftOf(series []DatedPSI, band [2]float64, today Date) Drift {
-	var room visits
-	v := &room
-	if !v.take(series) {
+	var x, y [32]float64
+	v, ok := visitsOf(series, x[:0], y[:0])
+	if !ok {
 		return Drift{State: TooFew}
 	}
 	trend := MannKendall(v.y)
@@ -80,13 +85,13 @@ func DriftOf(series []DatedPSI, band [2]float64, today Date) Drift {
 
 	scale := line.p(v.n())
 	state := Steady
-	if trend.P <= driftOrderLevel && scale <= driftScaleLevel && slope.PerX != 0 {
+	if trend.P <= driftOrderLevel && scale <= driftScaleLevel && math.Abs(slope.PerX) >= driftLeastPerYear {
 		state = Rising
 		if slope.PerX < 0 {
 			state = Falling
 		}
 	}
-	if step.significant() && (state == Steady || step.ss+jumpMargin*housePrior.scatter(step.ss, v.n()-2) < line.ss) {
+	if step.significant() && (state == Steady || v.fitsBetter(step, line, slope)) {
 		within := v.within(step.at)
 		return newDrift(Jumped, within, step.p, nil)
 	}
@@ -108,8 +113,7 @@ func JumpOf(series []DatedPSI, band [2]float64, today Date) (Jump, bool) {
 	if DriftOf(series, band, today).State != Jumped {
 		return Jump{}, false
 	}
-	var v visits
-	v.take(series)
+	v, _ := visitsOf(series, nil, nil)
 	k := v.step().at
 	return Jump{
 		After: v.day(k - 1), By: v.day(k),
@@ -124,25 +128,24 @@ func newDrift(state DriftState, s Slope, p float64, c *Crossing) Drift {
 
 // visits is a series in the order of time: years since the first, psi.
 type visits struct {
-	first  Date
-	x, y   []float64
-	xs, ys [32]float64
+	first Date
+	x, y  []float64
 }
 
-// take reads a series and tells whether it holds enough.
-func (v *visits) take(series []DatedPSI) bool {
+// visitsOf reads a series, appending to x and y, and tells whether it holds
+// enough to say anything.
+func visitsOf(series []DatedPSI, x, y []float64) (visits, bool) {
 	if len(series) < driftLeastVisits {
-		return false
+		return visits{}, false
 	}
 	var room [32]DatedPSI
 	s := append(room[:0], series...)
-	s = slices.DeleteFunc(s, func(d DatedPSI) bool { return !finite(d.PSI) || d.Date.IsZero() })
+	s = slices.DeleteFunc(s, func(d DatedPSI) bool { return !plausible(d.PSI) || d.Date.IsZero() })
 	if len(s) < driftLeastVisits {
-		return false
+		return visits{}, false
 	}
 	slices.SortStableFunc(s, func(a, b DatedPSI) int { return compareDates(a.Date, b.Date) })
-	v.first = s[0].Date
-	v.x, v.y = v.xs[:0], v.ys[:0]
+	first := s[0].Date
 	for i := 0; i < len(s); {
 		j := i + 1
 		for j < len(s) && s[j].Date == s[i].Date {
@@ -156,27 +159,26 @@ func (v *visits) take(series []DatedPSI) bool {
 			}
 			psi = medianOf(same)
 		}
-		v.x = append(v.x, float64(s[i].Date.Sub(v.first))/daysPerYear)
-		v.y = append(v.y, psi)
+		x = append(x, float64(s[i].Date.Sub(first))/daysPerYear)
+		y = append(y, psi)
 		i = j
 	}
-	return len(v.x) >= driftLeastVisits && v.x[len(v.x)-1]*daysPerYear > driftLeastDays-0.5
+	v := visits{first, x, y}
+	return v, len(x) >= driftLeastVisits && x[len(x)-1]*daysPerYear > driftLeastDays-0.5
 }
+
+// plausible tells whether a number can be a gauge pressure, psi: no vacuum below
+// nothing, and no house has seen a hundredth of the upper end.
+func plausible(psi float64) bool { return psi > -15 && psi < 10000 }
 
 func compareDates(a, b Date) int {
-	if a.Year != b.Year {
-		return a.Year - b.Year
-	}
-	if a.Month != b.Month {
-		return int(a.Month - b.Month)
-	}
-	return a.Day - b.Day
+	return cmp.Or(a.Year-b.Year, int(a.Month-b.Month), a.Day-b.Day)
 }
 
-func (v *visits) n() int { return len(v.x) }
+func (v visits) n() int { return len(v.x) }
 
 // day is the date of the k-th visit.
-func (v *visits) day(k int) Date { return v.first.AddDays(int(math.Round(v.x[k] * daysPerYear))) }
+func (v visits) day(k int) Date { return v.first.AddDays(int(math.Round(v.x[k] * daysPerYear))) }
 
 // prior is what is known of a scatter before the readings: a standard deviation
 // in psi that counts like so many readings.
@@ -198,7 +200,7 @@ func (p prior) twoSided(t float64, df int) float64 {
 
 // studentQuantile95 is the 95 % point of Student's t, the half of driftInterval:
 // Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.5, within
-// 0.001 from 4 degrees of freedom on. (Inverting the distribution costs more
+// 0.001 from 5 degrees of freedom on. (Inverting the distribution costs more
 // than all the rest of DriftOf.)
 func studentQuantile95(df float64) float64 {
 	const z = 1.6448536269514722
@@ -211,7 +213,7 @@ type leastLine struct {
 	slope, meanX, meanY, sxx, ss float64
 }
 
-func (v *visits) line() leastLine {
+func (v visits) line() leastLine {
 	var l leastLine
 	n := float64(v.n())
 	for i := range v.x {
@@ -282,11 +284,32 @@ func stepOf(y []float64, p prior, least int, may func(at int) bool) levelStep {
 func anywhere(int) bool { return true }
 
 // step is the best step of the visits; one visit on its far side is enough.
-func (v *visits) step() levelStep { return stepOf(v.y, housePrior, 1, anywhere) }
+func (v visits) step() levelStep { return stepOf(v.y, housePrior, 1, anywhere) }
+
+// fitsBetter tells whether a step explains the visits better than a line: by
+// squares clearly, and by plain distances from the medians and from Theil and
+// Sen's line, so that one wild value does not decide it.
+func (v visits) fitsBetter(s levelStep, l leastLine, t Slope) bool {
+	if s.ss+jumpMargin*housePrior.scatter(s.ss, v.n()-2) >= l.ss {
+		return false
+	}
+	before, after := medianOf(v.y[:s.at]), medianOf(v.y[s.at:])
+	level := v.level(t.PerX, l.meanX)
+	var fromStep, fromLine float64
+	for i, y := range v.y {
+		if i < s.at {
+			fromStep += math.Abs(y - before)
+		} else {
+			fromStep += math.Abs(y - after)
+		}
+		fromLine += math.Abs(y - level - t.PerX*(v.x[i]-l.meanX))
+	}
+	return fromStep < fromLine
+}
 
 // within is the slope between visits on the same side of a step; the variance
 // of S is summed over the sides, as over seasons.
-func (v *visits) within(at int) Slope {
+func (v visits) within(at int) Slope {
 	var room [512]float64
 	slopes := room[:0]
 	for i := range v.x {
@@ -312,7 +335,7 @@ func (v *visits) within(at int) Slope {
 // too far ahead to mean anything. The first word of a drift tends to overstate
 // it (a slope must be large to be noticed among few visits), so that the true
 // day is then rather later than told.
-func (v *visits) crossing(slope float64, l leastLine, band [2]float64, today Date) *Crossing {
+func (v visits) crossing(slope float64, l leastLine, band [2]float64, today Date) *Crossing {
 	limit := band[1]
 	if slope < 0 {
 		limit = band[0]
@@ -344,13 +367,19 @@ func (v *visits) crossing(slope float64, l leastLine, band [2]float64, today Dat
 		early = l.meanX + (gap*slope-math.Sqrt(d))/a
 		late = math.Min(late, l.meanX+(gap*slope+math.Sqrt(d))/a)
 	}
-	day := func(x float64) Date { return v.first.AddDays(int(math.Round(x * daysPerYear))) }
+	day := func(x float64) Date {
+		d := v.first.AddDays(int(math.Round(x * daysPerYear)))
+		if d.Year > 9999 {
+			return Date{9999, 12, 31} // the last day that can be written
+		}
+		return d
+	}
 	return &Crossing{Date: day(at), Early: day(math.Max(early, 0)), Late: day(late)}
 }
 
 // level is where the line of the given slope stands at x: the middle of what
 // the visits say.
-func (v *visits) level(slope, x float64) float64 {
+func (v visits) level(slope, x float64) float64 {
 	var room [32]float64
 	left := append(room[:0], v.y...)
 	for i := range left {

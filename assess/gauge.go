@@ -121,11 +121,11 @@ func (g GaugeSpec) AgainstLimit(psi, limit float64) Against {
 // GaugeError is a gauge's error against a known true pressure: indicated minus
 // true, in psi and in percent of span (US Army subcourse SM0486, p. 53).
 func GaugeError(indicated, truth, spanPSI float64) (psi, percentOfSpan float64) {
-	psi = indicated - truth
+	psi = finiteOr0(indicated - truth)
 	if !(spanPSI > 0) {
 		return psi, 0
 	}
-	return psi, 100 * psi / spanPSI
+	return psi, finiteOr0(100 * psi / spanPSI)
 }
 
 // BandOf says where a static pressure lies against the house's band; both

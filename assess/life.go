@@ -60,7 +60,7 @@ func fitWeibull(lives []Life, least int) (LifeCurve, error) {
 	var ended []bool
 	failures, sumFailed, longest := 0, 0.0, math.Inf(-1)
 	for _, l := range lives {
-		if !finite(l.Years) || l.Years <= 0 {
+		if !(l.Years > 0 && l.Years < 1e6) {
 			continue
 		}
 		x := math.Log(l.Years)

@@ -41,7 +41,7 @@ type Level struct {
 // readings does not matter. It is false when they are too few.
 func StreetLevel(readings []Neighbour, today Date) (Level, bool) {
 	r := slices.DeleteFunc(slices.Clone(readings), func(n Neighbour) bool {
-		return !finite(n.PSI) || n.PSI <= 0 || n.Date.IsZero() || !today.IsZero() && today.Before(n.Date)
+		return !plausible(n.PSI) || n.PSI <= 0 || n.Date.IsZero() || !today.IsZero() && today.Before(n.Date)
 	})
 	if len(r) < streetLeast {
 		return Level{}, false

@@ -24,11 +24,13 @@ const (
 // Water in the equations of surge: adiabatic bulk modulus and density at 20 °C.
 // Textbooks use 2.07 to 2.2 GPa; IAPWS-IF97 gives 2.197.
 const (
-	waterBulkPa    = 2.18e9
-	waterKgPerM3   = 998.2
-	usualFeetPerS  = 5.0 // a usual design velocity; common practice 3 to 6 ft/s
-	unknownPipeDim = 0.75
+	waterBulkPa  = 2.18e9
+	waterKgPerM3 = 998.2
 )
+
+// UsualFeetPerSecond is a usual velocity in house pipes, ft/s, for a surge when
+// nothing better is known; common practice 3 to 6.
+const UsualFeetPerSecond = 5.0
 
 // Pipe is a kind of pipe with its dimensions.
 type Pipe struct {
@@ -99,7 +101,7 @@ func (p Pipe) Gal(feet float64) float64 {
 	if !finite(p.InsideIn, feet) || feet <= 0 {
 		return 0
 	}
-	return math.Pi / 4 * p.InsideIn * p.InsideIn * 12 * feet / 231
+	return finiteOr0(math.Pi / 4 * p.InsideIn * p.InsideIn * 12 * feet / 231)
 }
 
 // WaveSpeed is the speed of a pressure wave in the pipe, m/s.
@@ -166,7 +168,7 @@ func RuleOfThumbSurgePSI(feetPerSecond, pipeFeet, closingSeconds float64) float6
 
 // HeadPSI is what an outlet's height above the gauge does to its static
 // pressure, psi: 0.433 less for every foot up.
-func HeadPSI(feetAbove float64) float64 { return -HeadPSIPerFoot * feetAbove }
+func HeadPSI(feetAbove float64) float64 { return finiteOr0(-HeadPSIPerFoot * feetAbove) }
 
 // OutletPSI is the static pressure left at an outlet feetAbove the gauge, psi,
 // never below 0.
@@ -174,7 +176,7 @@ func OutletPSI(gaugePSI, feetAbove float64) float64 {
 	if !finite(gaugePSI, feetAbove) {
 		return 0
 	}
-	return math.Max(0, gaugePSI+HeadPSI(feetAbove))
+	return math.Max(0, finiteOr0(gaugePSI+HeadPSI(feetAbove)))
 }
 
 // FallOffPSI is how far the pressure falls from static to flowing, psi.
@@ -182,7 +184,7 @@ func FallOffPSI(staticPSI, flowingPSI float64) float64 {
 	if !finite(staticPSI, flowingPSI) {
 		return 0
 	}
-	return staticPSI - flowingPSI
+	return finiteOr0(staticPSI - flowingPSI)
 }
 
 // FlowRatio is how the flow of a leak or an open tap changes with pressure,
@@ -193,7 +195,7 @@ func FlowRatio(fromPSI, toPSI, exponent float64) (ratio float64, ok bool) {
 		return 0, false
 	}
 	r := math.Pow(toPSI/fromPSI, exponent)
-	return r, finite(r)
+	return finiteOr0(r), finite(r)
 }
 
 // Saving is the percentage of leakage or open-tap flow that a lower pressure

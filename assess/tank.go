@@ -15,7 +15,7 @@ func ExpandedGal(systemGal, coldF, hotF float64) float64 {
 	if !finite(systemGal, coldF, hotF) {
 		return 0
 	}
-	return systemGal * (Density(Celsius(coldF))/Density(Celsius(hotF)) - 1)
+	return finiteOr0(systemGal * (Density(Celsius(coldF))/Density(Celsius(hotF)) - 1))
 }
 
 // SteelSystemExpandedGal is the net expansion of a heating system of steel,
@@ -26,7 +26,7 @@ func SteelSystemExpandedGal(systemGal, coldVolume, hotVolume, linearPerF, riseF 
 	if !finite(systemGal, coldVolume, hotVolume, linearPerF, riseF) || coldVolume <= 0 {
 		return 0
 	}
-	return systemGal * ((hotVolume/coldVolume - 1) - 3*linearPerF*riseF)
+	return finiteOr0(systemGal * ((hotVolume/coldVolume - 1) - 3*linearPerF*riseF))
 }
 
 // Acceptance is the share of a diaphragm tank that takes water between two
@@ -56,7 +56,8 @@ func TankGal(expandedGal, chargePSI, limitPSI float64) (gal float64, ok bool) {
 	if a <= 0 || !finite(expandedGal) {
 		return 0, false
 	}
-	return math.Max(0, expandedGal) / a, true
+	gal = math.Max(0, expandedGal) / a
+	return finiteOr0(gal), finite(gal)
 }
 
 // HeatingTankGal is the short form for hot-water heating systems of 160 to
@@ -67,7 +68,8 @@ func HeatingTankGal(systemGal, averageF, minPSI, maxPSI float64) (gal float64, o
 	if a <= 0 || !finite(systemGal, averageF) || averageF < 160 || averageF > 280 {
 		return 0, false
 	}
-	return (0.00041*averageF - 0.0466) * systemGal / a, true
+	gal = (0.00041*averageF - 0.0466) * systemGal / a
+	return finiteOr0(gal), finite(gal)
 }
 
 // AcceptanceGal is the water that a tank with the given air charge takes
@@ -80,7 +82,7 @@ func AcceptanceGal(tankGal, chargePSI, housePSI, limitPSI float64) float64 {
 		return 0
 	}
 	if c <= p1 {
-		return tankGal * c * (1/p1 - 1/p2)
+		return tankGal * (c/p1 - c/p2)
 	}
 	return math.Max(0, tankGal*(1-c/p2))
 }
@@ -99,12 +101,13 @@ func FinalPSI(tankGal, chargePSI, housePSI, expandedGal float64) (psi float64, o
 	if c > p1 {
 		p1 = c // an uncushioned jump first
 	}
-	air := tankGal * c / p1
+	air := tankGal * (c / p1)
 	left := air - expandedGal
 	if left <= 1e-9*tankGal {
 		return 0, false
 	}
-	return p1*air/left - tankAtmospherePSI, true
+	psi = p1*(air/left) - tankAtmospherePSI
+	return finiteOr0(psi), finite(psi)
 }
 
 // Vessel is what holds the heated water, for its give.
@@ -153,18 +156,18 @@ func RisePSIPerF(waterF float64, v Vessel, runs ...PipeRun) float64 {
 	if v.DiameterOverWall > 0 && v.YoungPa > 0 {
 		give += gal * v.DiameterOverWall / v.YoungPa * (1.25 - v.Poisson)
 	}
+	var cold Water
+	if len(runs) > 0 {
+		cold = WaterAt(Celsius(AssumedInletF)+273.15, risePressureMPa)
+	}
 	for _, r := range runs {
 		g := r.Pipe.Gal(r.Feet)
-		if g <= 0 {
-			continue
-		}
-		cold := WaterAt(Celsius(AssumedInletF)+273.15, risePressureMPa)
 		give += g * (cold.Compressibility + r.Pipe.diameterOverWall()/r.Pipe.youngPa())
 	}
 	if grow <= 0 {
 		return 0
 	}
-	return grow / give / paPerPSI / 1.8
+	return finiteOr0(grow / give / paPerPSI / 1.8)
 }
 
 // HeaterRisePSIPerF is the mean of RisePSIPerF over a heating from coldF to
