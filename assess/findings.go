@@ -278,7 +278,7 @@ var rules = [...]rule{
 			return "", "", nil
 		}
 		copper, _ := PipeOf(Copper, 0.75)
-		return Watch, "", []string{"surge", number(math.Round(SurgePSI(copper, usualFeetPerS)/10) * 10)}
+		return Watch, "", []string{"surge", number(math.Round(SurgePSI(copper, UsualFeetPerSecond)/10) * 10)}
 	}},
 	{"drift_up", func(f *facts) (Urgency, string, []string) { return f.trend(Rising) }},
 	{"drift_down", func(f *facts) (Urgency, string, []string) { return f.trend(Falling) }},
