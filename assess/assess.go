@@ -93,7 +93,7 @@ func Assess(in Input) Assessment {
 		house: f.houseFound, left: sidePressure(f.readings, HouseSide, &after),
 		rates: f.shop.BaseRates, today: f.today,
 	}
-	f.causes = diagnose(&c, &bs)
+	f.causes = diagnose(&c, f.shop.BandPSI, &bs)
 	past.add(f.visit, f.readings, f.street)
 	f.drift = DriftOf(past.house, f.shop.BandPSI, f.today)
 

@@ -29,7 +29,7 @@ type perCause [nCauses]float64
 // survey is known. Shop.BaseRates overrides it cause by cause; the rates need
 // not sum to 1.
 var baseRates = perCause{
-	cSound:      0.26,
+	cSound:      0.42,
 	cSetHigh:    0.10,
 	cSetLow:     0.06,
 	cPassing:    0.12,

@@ -29,7 +29,7 @@ const remembered = 3
 
 // diagnose applies Bayes' rule: base rates, pressures as a continuous model,
 // what was told as tables.
-func diagnose(c *situation, bs *beliefs) perCause {
+func diagnose(c *situation, band [2]float64, bs *beliefs) perCause {
 	var s seen
 	ones(s.street[:])
 	ones(s.setting[:])
@@ -43,22 +43,36 @@ func diagnose(c *situation, bs *beliefs) perCause {
 			s.street[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(c.level.PSI))
 		}
 	}
+	ones(s.asStreet[:])
 	for _, e := range lastOf(c.past.house, remembered) {
 		for k := range s.setting {
 			s.setting[k] *= curveHouseBefore.at(settingAt(k) - clampPSI(e.PSI))
 		}
+		for k := range s.asStreet {
+			s.asStreet[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(e.PSI))
+		}
 	}
 	if c.found.prvSetting != nil {
+		// Where there is no regulator, the number told is of another thing.
+		said := 0.0
 		for k := range s.setting {
-			s.setting[k] *= curveSetting.at(settingAt(k) - clampPSI(*c.found.prvSetting))
+			f := curveSetting.at(settingAt(k) - clampPSI(*c.found.prvSetting))
+			said += f * priorRegulated.setting[k]
+			s.setting[k] *= f
 		}
+		for k := range s.asStreet {
+			s.asStreet[k] *= said
+		}
+	}
+	for k := priorRegulated.pLo; k < priorRegulated.pHi; k++ {
+		s.anySetting += s.setting[k] * priorRegulated.setting[k]
 	}
 	s.streetBefore = s.street
 	s.look(c.readings)
 
 	there, none := c.presence()
 	s.regulated(&bs[cSound], priorRegulated, &s.plain, curveFiring, 0.88*there)
-	s.streetward(&bs[cSound], priorOpenSound, []float64{0}, 0.12*none, false)
+	s.alone(&bs[cSound], priorOpenSound, []float64{0}, 0.12*none)
 	s.regulated(&bs[cElastomer], priorRegulated, &s.plain, curveFiring, there)
 	s.regulated(&bs[cRestricted], priorRegulated, &s.restricted, curveFiring, there)
 	s.regulated(&bs[cExpansion], priorRegulated, &s.expansion, curveExpansion, c.closedShare(there))
@@ -66,9 +80,9 @@ func diagnose(c *situation, bs *beliefs) perCause {
 	s.regulated(&bs[cSetLow], priorSetLow, &s.plain, curveFiring, there)
 	s.creeping(&bs[cSeatCreep], priorCreep)
 	bs[cSeatCreep].likelihood *= there
-	s.streetward(&bs[cPassing], priorPassing, []float64{0, 2, 5}, there, true)
-	s.streetward(&bs[cNoPRV], priorPassing, []float64{0, 1}, none, false)
-	s.streetward(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, 0.6*there+0.4*none, false)
+	s.streetward(&bs[cPassing], priorPassing, []float64{0, 2, 5}, there)
+	s.alone(&bs[cNoPRV], priorPassing, []float64{0, 1}, none)
+	s.streetward(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, 0.6*there+0.4*none)
 	s.gaugeAtFault(&bs[cGauge])
 	bs[cGauge].likelihood *= 0.8*there + 0.2*none
 
@@ -82,7 +96,7 @@ func diagnose(c *situation, bs *beliefs) perCause {
 		p[i] = math.Log(max(rate, 1e-6)) + math.Log(max(bs[i].likelihood, 1e-300)) + told[i]
 	}
 	p.normalise()
-	c.guard(&p)
+	c.guard(&p, band)
 	return p
 }
 
@@ -224,33 +238,70 @@ func ageOf(r *record, today Date) (float64, bool) {
 	return float64(today.Year - r.prvYear), true
 }
 
-// guard keeps the promise that no unfair reading condemns a valve: without a
-// fair house-side reading, no cause that condemns it stands first.
-func (c *situation) guard(p *perCause) {
-	if len(c.readings) == 0 {
-		return
-	}
-	for i := range c.readings {
-		if j := &c.readings[i]; j.side == HouseSide && j.fair == FairYes {
-			return
-		}
-	}
-	best := 0.0
+// guard keeps two promises. No unfair reading condemns a valve: without a fair
+// house-side reading, no cause that condemns it stands first. And no complaint
+// alone does: each such cause needs the measurement that belongs to it.
+func (c *situation) guard(p *perCause, band [2]float64) {
+	best, sum := 0.0, 0.0
 	for i := range p {
 		if !condemns(i) {
 			best = math.Max(best, p[i])
 		}
 	}
-	sum := 0.0
 	for i := range p {
-		if condemns(i) {
-			p[i] = math.Min(p[i], 0.9*best)
+		if condemns(i) && !c.shown(i, band) {
+			p[i] = math.Min(p[i], unshown*best)
 		}
 		sum += p[i]
 	}
 	for i := range p {
 		p[i] /= sum
 	}
+}
+
+// unshown is how near to the best other cause one may come that condemns the
+// valve without having been measured. Judgement.
+const unshown = 0.9
+
+// shown tells whether the visit holds the measurement that may condemn the
+// valve for a cause: what a plumber would ask to see first (common practice).
+func (c *situation) shown(cause int, band [2]float64) bool {
+	fair, high, low, flowing, peak, off := false, false, false, false, false, false
+	for i := range c.readings {
+		j := &c.readings[i]
+		if j.Heater == Idle {
+			off = true
+		}
+		if j.side != HouseSide || j.left {
+			continue
+		}
+		if j.fair == FairYes {
+			fair = true
+			high = high || j.PSI > band[1]
+			low = low || j.PSI < band[0]
+		}
+		flowing = flowing || j.why&bitFlowing != 0
+		peak = peak || j.why&bitPeak != 0
+	}
+	worn := c.found.prvCondition == Failed || c.found.prvCondition == Suspect
+	opened := c.visit.did(ReplacedPRV, RebuiltPRV)
+	if len(c.readings) == 0 {
+		return cause == cElastomer && c.visit.has(DarkWater)
+	}
+	if !fair {
+		return false
+	}
+	switch cause {
+	case cPassing:
+		return high || opened
+	case cSeatCreep:
+		return high || peak || opened || c.visit.has(Creep) && off
+	case cRestricted:
+		return flowing || low || opened || worn
+	case cElastomer:
+		return c.visit.has(DarkWater)
+	}
+	return true
 }
 
 // ranked lists the causes, best first; equals keep the table's order.

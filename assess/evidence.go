@@ -36,7 +36,14 @@ func newLevels(street, setting func(float64) float64, gap float64) *levels {
 			p.pLo, p.pHi = min(p.pLo, i), i+1
 		}
 	}
+	share := 0.0
+	for _, x := range p.setting {
+		share += x
+	}
 	total := 0.0
+	for k := range p.setting {
+		p.setting[k] /= share
+	}
 	for s := range p.street {
 		for k := range p.setting {
 			if streetAt(s)-settingAt(k) >= gap {
@@ -93,6 +100,8 @@ type seen struct {
 	statics                                   []float64 // static readings of the house
 	mains                                     []float64
 	others                                    int              // readings under flow, heat, of a period or of an unknown side
+	anySetting                                float64          // how well a usual setting fits what earlier visits and the tech said of it
+	asStreet                                  [nStreet]float64 // how well the earlier house readings fit a house without a regulator
 	streetBefore                              [nStreet]float64 // what was known of the street before the visit
 }
 
@@ -258,24 +267,30 @@ func houseFactor(g *[nHouse]float64, h float64) float64 {
 	return (g[k-1] + g[k] + g[k+1]) / 3
 }
 
-// streetward integrates over houses that follow the street, lag psi below it.
-func (s *seen) streetward(b *believed, p *levels, lags []float64, weight float64, useSetting bool) {
-	setting := 1.0
-	if useSetting {
-		sum, all := 0.0, 0.0
-		for k := p.pLo; k < p.pHi; k++ {
-			sum += p.setting[k] * s.setting[k]
-			all += p.setting[k]
-		}
-		setting = sum / all
-	}
+// streetward integrates over houses that follow the street, lag psi below it,
+// though they have, or had, a regulator of which the setting and the earlier
+// house readings speak.
+func (s *seen) streetward(b *believed, p *levels, lags []float64, weight float64) {
+	s.follow(b, p, lags, weight*s.anySetting, nil)
+}
+
+// alone integrates over houses without a regulator: they follow the street,
+// and did so at earlier visits.
+func (s *seen) alone(b *believed, p *levels, lags []float64, weight float64) {
+	s.follow(b, p, lags, weight, &s.asStreet)
+}
+
+func (s *seen) follow(b *believed, p *levels, lags []float64, weight float64, before *[nStreet]float64) {
 	total := 0.0
 	for i := p.sLo; i < p.sHi; i++ {
 		total += p.street[i]
 	}
 	for i := p.sLo; i < p.sHi; i++ {
 		street := streetAt(i)
-		ws := weight * setting * p.street[i] / total * s.street[i] / float64(len(lags))
+		ws := weight * p.street[i] / total * s.street[i] / float64(len(lags))
+		if before != nil {
+			ws *= before[i]
+		}
 		if ws < 1e-30 {
 			continue
 		}
@@ -339,13 +354,18 @@ const loose = 1.0 / 130
 // test point would show them: all off by the same, or each by its own.
 func (s *seen) gaugeAtFault(b *believed) {
 	p := priorRegulated
-	scattered := math.Pow(loose, float64(s.others))
+	scattered := s.anySetting * math.Pow(loose, float64(s.others))
 	for _, r := range s.statics {
 		scattered *= 0.4*normalAt(r, 59, 9) + 0.6*normalAt(r, 62, 32)
 	}
 	for _, r := range s.mains {
 		scattered *= 0.5*normalAt(r, 98, 24) + 0.5*normalAt(r, 85, 40)
 	}
+	before := 0.0
+	for i := p.sLo; i < p.sHi; i++ {
+		before += p.street[i] * s.streetBefore[i]
+	}
+	scattered *= before
 	shared := 0.0
 	for _, off := range offsets {
 		house := 0.0
@@ -353,7 +373,7 @@ func (s *seen) gaugeAtFault(b *believed) {
 			h := settingAt(k) + off
 			f := p.setting[k] * s.setting[k] * houseFactor(&s.plain, h)
 			if len(s.unsure) > 0 {
-				f *= s.unsureFactor(98+off, h, curveFiring)
+				f *= math.Pow(loose, float64(len(s.unsure)))
 			}
 			house += f
 		}
