@@ -41,7 +41,7 @@ func (tx *Tx) Alert(id int64) (Alert, bool, error) { return first(tx.alerts(`WHE
 
 // OpenAlert returns the house's alert that is not settled or closed yet.
 func (tx *Tx) OpenAlert(site int64) (Alert, bool, error) {
-	return first(tx.alerts(`WHERE site = ? AND state IN ('raised', 'claimed', 'booked')`, site))
+	return first(tx.alerts(`WHERE site IN `+groupOf1+` AND state IN ('raised', 'claimed', 'booked') ORDER BY id`, site))
 }
 
 // OpenAlerts returns all alerts that are not settled or closed, oldest first.
@@ -51,8 +51,8 @@ func (tx *Tx) OpenAlerts() ([]Alert, error) {
 
 // RaiseAlert opens an alert.
 func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
-	id, err := tx.insert(`INSERT INTO alert (site, codes, urgency, raised_at, source) VALUES (?, ?, ?, ?, ?)`,
-		a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
+	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source) VALUES (?, ?, ?, ?, ?, ?)`,
+		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
 	if err != nil {
 		return 0, err
 	}

@@ -16,15 +16,16 @@ type FollowUp struct {
 	Why    string
 	Owner  string
 	Source int64 // the message it came from
+	Clock  bool  // the calendar opened it, not what the message said
 	Posted string
 }
 
-const followUps = `SELECT f.id, f.site, s.line, f.action, f.due, f.why, f.owner, f.source, f.posted FROM follow_up f JOIN site s ON s.id = f.site `
+const followUps = `SELECT f.id, f.site, s.line, f.action, f.due, f.why, f.owner, f.source, f.clock, f.posted FROM follow_up f JOIN site s ON s.id = f.site `
 
 func scanFollowUp(scan func(...any) error) (FollowUp, error) {
 	var f FollowUp
 	var due string
-	if err := scan(&f.ID, &f.Site, &f.Line, &f.Action, &due, &f.Why, &f.Owner, &f.Source, &f.Posted); err != nil {
+	if err := scan(&f.ID, &f.Site, &f.Line, &f.Action, &due, &f.Why, &f.Owner, &f.Source, &f.Clock, &f.Posted); err != nil {
 		return f, err
 	}
 	return f, f.Due.UnmarshalText([]byte(due))
@@ -33,16 +34,16 @@ func scanFollowUp(scan func(...any) error) (FollowUp, error) {
 // KeepFollowUp opens a follow-up; when one for the same house and action is
 // open, it moves that one.
 func (tx *Tx) KeepFollowUp(f FollowUp) error {
-	_, err := tx.exec(`INSERT INTO follow_up (site, action, due, why, owner, source) VALUES (?, ?, ?, ?, ?, ?)
+	_, err := tx.exec(`INSERT INTO follow_up (id, site, action, due, why, owner, source, opened, clock) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?7, ?8)
 		ON CONFLICT (site, action) WHERE state = 'open' DO UPDATE
 		SET due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, posted = ''`,
-		f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source)
+		tx.idBefore("follow_up", f.Source, string(f.Action)), f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock)
 	return err
 }
 
 // OpenFollowUps returns a house's open follow-ups, soonest first.
 func (tx *Tx) OpenFollowUps(site int64) ([]FollowUp, error) {
-	return all(tx, scanFollowUp, followUps+`WHERE f.site = ? AND f.state = 'open' ORDER BY f.due, f.id`, site)
+	return all(tx, scanFollowUp, followUps+`WHERE f.site IN `+groupOf1+` AND f.state = 'open' ORDER BY f.due, f.id`, site)
 }
 
 // DueFollowUps returns the open follow-ups due by a day, soonest first; limit

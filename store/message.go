@@ -16,6 +16,9 @@ const (
 	Edited  MessageKind = "edited"
 	Deleted MessageKind = "deleted"
 	Pressed MessageKind = "pressed" // a button, a form or a command
+	// Imported rows come from a shop's older lists. Their frame is given, not
+	// parsed, and stands.
+	Imported MessageKind = "imported"
 )
 
 // MessageState says what became of a message.
@@ -48,7 +51,9 @@ type Message struct {
 	State   MessageState
 	Tries   int
 	Error   string
-	Frame   json.RawMessage // what was understood, nil when nothing was
+	By      int64           // the message that replaced or retracted it, 0 for none
+	Blank   bool            // its words were removed; its frame stands
+	Frame   json.RawMessage // what is held to be meant, nil when nothing was understood
 	Site    int64           // house it was filed under, 0 for none
 }
 
@@ -59,19 +64,25 @@ func (tx *Tx) AddMessage(m Message) (id int64, fresh bool, err error) {
 	if err != nil {
 		return 0, false, err
 	}
-	n, err := tx.exec(`INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links)
+	r, err := tx.q.ExecContext(tx.ctx, `INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links)
 		VALUES (?, nullif(?, ''), ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
 		m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links))
 	if err != nil {
+		return 0, false, plain(err)
+	}
+	if n, err := r.RowsAffected(); err != nil {
 		return 0, false, err
+	} else if n == 1 {
+		id, err = r.LastInsertId()
+		return id, true, err
 	}
 	if _, err = tx.one([]any{&id}, `SELECT id FROM message WHERE key = ?1 UNION ALL SELECT id FROM message WHERE twin = nullif(?2, '') LIMIT 1`, m.Key, m.Twin); err != nil {
 		return 0, false, err
 	}
-	return id, n == 1, nil
+	return id, false, nil
 }
 
-const messageColumns = `id, key, ifnull(twin, ''), kind, ifnull(about, 0), channel, ts, thread, author, at, text, voice, links, state, tries, error, frame, ifnull(site, 0)`
+const messageColumns = `id, key, ifnull(twin, ''), kind, ifnull(about, 0), channel, ts, thread, author, at, text, voice, links, state, tries, error, ifnull(by, 0), blank, frame, ifnull(site, 0)`
 
 func scanMessage(scan func(...any) error) (Message, error) {
 	var m Message
@@ -79,7 +90,7 @@ func scanMessage(scan func(...any) error) (Message, error) {
 	var links string
 	var frame *string
 	err := scan(&m.ID, &m.Key, &m.Twin, &m.Kind, &m.About, &m.Channel, &m.TS, &m.Thread, &m.Author, &at,
-		&m.Text, &m.Voice, &links, &m.State, &m.Tries, &m.Error, &frame, &m.Site)
+		&m.Text, &m.Voice, &links, &m.State, &m.Tries, &m.Error, &m.By, &m.Blank, &frame, &m.Site)
 	if err != nil {
 		return m, err
 	}
@@ -134,6 +145,12 @@ func (tx *Tx) Mark(id int64, s MessageState, why string) error {
 	return err
 }
 
+// Revise replaces or retracts a message; by is the message that does.
+func (tx *Tx) Revise(id int64, s MessageState, by int64) error {
+	_, err := tx.exec(`UPDATE message SET state = ?, error = '', by = nullif(?, 0) WHERE id = ? AND state IN ('taken', 'waiting', 'set_aside')`, s, by, id)
+	return err
+}
+
 // Stuck returns the messages in a state, oldest first.
 func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 	return tx.messages(`WHERE state = ? ORDER BY id LIMIT ?`, s, limit)
@@ -142,8 +159,7 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 // LastReportBy returns the newest message of the author that still reports
 // something.
 func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
-	return first(tx.messages(`WHERE id = (SELECT r.message FROM report r JOIN message m ON m.id = r.message
-		WHERE m.author = ? ORDER BY m.at DESC, m.id DESC LIMIT 1)`, author))
+	return first(tx.messages(`WHERE id = (SELECT message FROM report WHERE author = ? ORDER BY at DESC, id DESC LIMIT 1)`, author))
 }
 
 // ThreadSite returns the house that a thread is about: that of its first
@@ -154,10 +170,14 @@ func (tx *Tx) ThreadSite(channel, thread string) (int64, error) {
 	return id, err
 }
 
-// Correct keeps the frame that a person put right; by is the message that did.
+// Correct keeps the frame that a person put right and holds it to be meant from
+// now on; by is the message that corrected.
 func (tx *Tx) Correct(message, by int64, frame json.RawMessage) error {
-	_, err := tx.exec(`INSERT INTO correction (message, by, frame) VALUES (?, ?, ?) ON CONFLICT DO NOTHING`, message, by, string(frame))
-	return err
+	_, err := tx.exec(`INSERT INTO correction (message, by, was, frame) SELECT id, ?, ifnull(frame, ''), ? FROM message WHERE id = ? ON CONFLICT DO NOTHING`, by, string(frame), message)
+	if err != nil {
+		return err
+	}
+	return tx.Understood(message, frame)
 }
 
 // Person is one member of the crew.

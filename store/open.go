@@ -132,11 +132,11 @@ func (db *DB) Close() error {
 
 // dsn carries the pragmas, so that every connection of the pool has them.
 func dsn(path string, readOnly bool) string {
-	file := "file:" + strings.NewReplacer("%", "%25", "?", "%3f", "#", "%23").Replace(path) + "?_busy_timeout=5000&_foreign_keys=on"
+	file := "file:" + strings.NewReplacer("%", "%25", "?", "%3f", "#", "%23").Replace(path) + "?_busy_timeout=5000&_foreign_keys=on&_stmt_cache_size=128"
 	if readOnly {
 		return file + "&_query_only=on"
 	}
-	return file + "&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate"
+	return file + "&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
 }
 
 func version(ctx context.Context, db *sql.DB) (int, error) {

@@ -44,15 +44,18 @@ func (tx *Tx) Queue(p Post) error {
 }
 
 // ReadyPosts returns the posts that may be sent now: of each channel the
-// oldest, so that a channel's posts leave in order.
+// oldest, so that a channel's posts leave in order. A post that came into its
+// state after now tells that the clock was put back; it does not wait for the
+// clock to come by again.
 func (tx *Tx) ReadyPosts(now time.Time) ([]Post, error) {
 	return tx.posts(`WHERE id IN (SELECT min(id) FROM outbox WHERE state IN ('ready', 'sending') GROUP BY channel)
-		AND state = 'ready' AND after <= ? ORDER BY id`, millis(now))
+		AND state = 'ready' AND (after <= ?1 OR since > ?1) ORDER BY id`, millis(now))
 }
 
-// DoubtfulPosts returns the posts whose fate is unknown since before a time.
-func (tx *Tx) DoubtfulPosts(before time.Time) ([]Post, error) {
-	return tx.posts(`WHERE state = 'sending' AND since <= ? ORDER BY id`, millis(before))
+// DoubtfulPosts returns the posts whose fate is unknown since before a time, or
+// since after now, which tells that the clock was put back.
+func (tx *Tx) DoubtfulPosts(before, now time.Time) ([]Post, error) {
+	return tx.posts(`WHERE state = 'sending' AND (since <= ? OR since > ?) ORDER BY id`, millis(before), millis(now))
 }
 
 // Sending notes that a post is about to leave; claimed is false when somebody

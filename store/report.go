@@ -9,13 +9,13 @@ import (
 
 // Report is what one message said about one house.
 type Report struct {
-	ID         int64
-	Message    int64
-	Site       int64
-	Day        assess.Date
-	At         time.Time
-	Author     string
-	Statements json.RawMessage // list of statements, as in the message's frame
+	ID      int64
+	Message int64
+	Site    int64 // the house as it was named, see SiteRecord.Named
+	Day     assess.Date
+	At      time.Time
+	Author  string
+	Frame   json.RawMessage // the message's; read only
 }
 
 // Verdict is what an assessment made of a report; it is derived and can be
@@ -25,6 +25,8 @@ type Verdict struct {
 	StreetPSI *float64
 	Band      assess.Band
 	ValveWork bool // work on the regulator: a new series of readings begins
+	// Unfinished: work was done and no fair reading taken after it.
+	Unfinished bool
 }
 
 // AddReport keeps a report. A message has one; a second one replaces it.
@@ -32,8 +34,8 @@ func (tx *Tx) AddReport(r Report) (int64, error) {
 	if _, err := tx.exec(`DELETE FROM report WHERE message = ?`, r.Message); err != nil {
 		return 0, err
 	}
-	return tx.insert(`INSERT INTO report (message, site, day, at, author, statements) VALUES (?, ?, ?, ?, ?, ?)`,
-		r.Message, r.Site, r.Day.String(), millis(r.At), r.Author, string(r.Statements))
+	return tx.insert(`INSERT INTO report (message, site, day, at, author) VALUES (?, ?, ?, ?, ?)`,
+		r.Message, r.Site, r.Day.String(), millis(r.At), r.Author)
 }
 
 // DropReport takes back what a message reported.
@@ -44,11 +46,14 @@ func (tx *Tx) DropReport(message int64) error {
 
 // Judge keeps the verdict on a report and its readings, in the order told.
 func (tx *Tx) Judge(report int64, v Verdict, read []assess.Reading, judged []assess.JudgedReading) error {
-	if _, err := tx.exec(`UPDATE report SET house_psi = ?, street_psi = ?, band = ?, valve_work = ? WHERE id = ?`,
-		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, report); err != nil {
+	var site int64
+	var day string
+	found, err := tx.one([]any{&site, &day}, `UPDATE report SET house_psi = ?, street_psi = ?, band = ?, valve_work = ?, unfinished = ? WHERE id = ? RETURNING site, day`,
+		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, report)
+	if err != nil || !found {
 		return err
 	}
-	if _, err := tx.exec(`DELETE FROM reading WHERE report = ?`, report); err != nil {
+	if _, err := tx.exec(`DELETE FROM reading WHERE site = ? AND day = ? AND report = ?`, site, day, report); err != nil {
 		return err
 	}
 	for i, r := range read {
@@ -56,9 +61,8 @@ func (tx *Tx) Judge(report int64, v Verdict, read []assess.Reading, judged []ass
 		if i < len(judged) {
 			j = judged[i]
 		}
-		if _, err := tx.exec(`INSERT INTO reading (report, n, site, day, psi, point, heater, flow, peak, moment, side, fair)
-			SELECT id, ?, site, day, ?, ?, ?, ?, ?, ?, ?, ? FROM report WHERE id = ?`,
-			i, r.PSI, r.Point, r.Heater, r.Flow, r.Peak, r.When, j.Side, j.Fair, report); err != nil {
+		if _, err := tx.exec(`INSERT INTO reading (site, day, report, n, psi, point, heater, flow, peak, moment, side, fair) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+			site, day, report, i, r.PSI, r.Point, r.Heater, r.Flow, r.Peak, r.When, j.Side, j.Fair); err != nil {
 			return err
 		}
 	}
@@ -67,19 +71,24 @@ func (tx *Tx) Judge(report int64, v Verdict, read []assess.Reading, judged []ass
 
 func scanReport(scan func(...any) error) (Report, error) {
 	var r Report
-	var day, statements string
+	var day string
+	var frame *string
 	var at int64
-	if err := scan(&r.ID, &r.Message, &r.Site, &day, &at, &r.Author, &statements); err != nil {
+	if err := scan(&r.ID, &r.Message, &r.Site, &day, &at, &r.Author, &frame); err != nil {
 		return r, err
 	}
-	r.At, r.Statements = fromMillis(at), json.RawMessage(statements)
+	r.At = fromMillis(at)
+	if frame != nil {
+		r.Frame = json.RawMessage(*frame)
+	}
 	return r, r.Day.UnmarshalText([]byte(day))
 }
 
+const reportsOfSite = `SELECT r.id, r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message
+	WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day, r.at, r.id`
+
 // Reports returns what was reported about a house, oldest first.
-func (tx *Tx) Reports(site int64) ([]Report, error) {
-	return all(tx, scanReport, `SELECT id, message, site, day, at, author, statements FROM report WHERE site = ? ORDER BY day, at, id`, site)
-}
+func (tx *Tx) Reports(site int64) ([]Report, error) { return all(tx, scanReport, reportsOfSite, site) }
 
 // StreetReadings returns the fair street-side readings since a day at the
 // houses of a street, newest first, leaving one house out.
@@ -92,7 +101,7 @@ func (tx *Tx) StreetReadings(street string, since assess.Date, except int64, lim
 		}
 		return n, n.Date.UnmarshalText([]byte(day))
 	}, `SELECT r.day, r.psi FROM site s JOIN reading r ON r.site = s.id
-		WHERE s.street = ? AND s.id <> ? AND r.day >= ? AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC LIMIT ?`,
+		WHERE s.street = ? AND ifnull(s.joined, s.id) <> ? AND r.day >= ? AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC LIMIT ?`,
 		street, except, since.String(), limit)
 }
 
@@ -105,6 +114,6 @@ type Tally struct {
 func (tx *Tx) Tally(from, to assess.Date) (Tally, error) {
 	var n Tally
 	_, err := tx.one([]any{&n.Houses, &n.Readings, &n.Fair}, `SELECT count(DISTINCT r.site), count(d.n), ifnull(sum(d.fair = 'yes'), 0)
-		FROM report r LEFT JOIN reading d ON d.report = r.id WHERE r.day >= ? AND r.day < ?`, from.String(), to.String())
+		FROM report r LEFT JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.id WHERE r.day >= ? AND r.day < ?`, from.String(), to.String())
 	return n, err
 }

@@ -19,8 +19,10 @@ type job struct {
 // Tx is a view of the record inside one transaction: a Write's can change
 // rows, a Read's cannot.
 type Tx struct {
-	ctx context.Context
-	q   interface {
+	ctx    context.Context // never cancelled: the driver would start a goroutine for every statement
+	stop   <-chan struct{} // closed when the caller gives up
+	replay bool            // the record is being rebuilt, see Replay
+	q      interface {
 		ExecContext(context.Context, string, ...any) (sql.Result, error)
 		QueryContext(context.Context, string, ...any) (*sql.Rows, error)
 		QueryRowContext(context.Context, string, ...any) *sql.Row
@@ -50,12 +52,16 @@ func (db *DB) Write(ctx context.Context, do func(*Tx) error) error {
 
 // Read runs do on a snapshot of the record.
 func (db *DB) Read(ctx context.Context, do func(*Tx) error) error {
-	tx, err := db.read.BeginTx(ctx, &sql.TxOptions{ReadOnly: true})
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	whole := context.WithoutCancel(ctx)
+	tx, err := db.read.BeginTx(whole, nil)
 	if err != nil {
 		return plain(err)
 	}
 	defer tx.Rollback()
-	return do(&Tx{ctx, tx})
+	return do(&Tx{ctx: whole, stop: ctx.Done(), q: tx})
 }
 
 // batch bounds how many writes share one commit, so that the first of them
@@ -95,8 +101,13 @@ func (db *DB) commit(jobs []job) {
 		}
 		defer tx.Rollback()
 		for i, j := range jobs {
-			t := &Tx{j.ctx, tx}
+			t := &Tx{ctx: context.WithoutCancel(j.ctx), stop: j.ctx.Done(), q: tx}
 			results[i] = t.Savepoint(func() error { return j.do(t) })
+			if isDisk(results[i]) {
+				// SQLite may have ended the transaction by itself: what follows
+				// would be committed statement by statement, so nothing does.
+				return results[i]
+			}
 		}
 		return tx.Commit()
 	}()
@@ -111,20 +122,20 @@ func (db *DB) commit(jobs []job) {
 // Savepoint runs do and undoes what it wrote when it fails or panics; a panic
 // comes back as an error.
 func (tx *Tx) Savepoint(do func() error) (err error) {
-	ctx := context.WithoutCancel(tx.ctx)
-	if _, err := tx.q.ExecContext(ctx, "SAVEPOINT part"); err != nil {
+	if _, err := tx.q.ExecContext(tx.ctx, "SAVEPOINT part"); err != nil {
 		return plain(err)
 	}
 	defer func() {
 		if p := recover(); p != nil {
 			err = fmt.Errorf("unexpected fault: %v", p)
 		}
-		end := "RELEASE part"
 		if err != nil {
-			end = "ROLLBACK TO part; RELEASE part"
+			if _, e := tx.q.ExecContext(tx.ctx, "ROLLBACK TO part"); e != nil {
+				err = errors.Join(err, e)
+			}
 		}
-		if _, e := tx.q.ExecContext(ctx, end); e != nil {
-			err = errors.Join(err, e)
+		if _, e := tx.q.ExecContext(tx.ctx, "RELEASE part"); e != nil {
+			err = errors.Join(err, plain(e))
 		}
 	}()
 	return do()
@@ -134,11 +145,13 @@ func (tx *Tx) Savepoint(do func() error) (err error) {
 // to be written: then trying again later may help and nothing is wrong with
 // the message.
 func IsFault(err error) bool {
+	return errors.Is(err, context.Canceled) || errors.Is(err, context.DeadlineExceeded) || isDisk(err)
+}
+
+// isDisk is IsFault without a caller who gave up.
+func isDisk(err error) bool {
 	var e sqlite3.Error
-	if !errors.As(err, &e) {
-		return errors.Is(err, context.Canceled) || errors.Is(err, context.DeadlineExceeded)
-	}
-	return e.Code != sqlite3.ErrConstraint && e.Code != sqlite3.ErrMismatch && e.Code != sqlite3.ErrTooBig && e.Code != sqlite3.ErrRange
+	return errors.As(err, &e) && e.Code != sqlite3.ErrConstraint && e.Code != sqlite3.ErrMismatch && e.Code != sqlite3.ErrTooBig && e.Code != sqlite3.ErrRange
 }
 
 // plain says in a shop owner's words what SQLite's error means.
@@ -185,6 +198,16 @@ func (tx *Tx) one(dest []any, query string, args ...any) (found bool, err error)
 	return err == nil, plain(err)
 }
 
+// stopped tells that the caller has given up.
+func (tx *Tx) stopped() error {
+	select {
+	case <-tx.stop:
+		return context.Canceled
+	default:
+		return nil
+	}
+}
+
 // all collects the rows of a query through scan.
 func all[T any](tx *Tx, scan func(func(...any) error) (T, error), query string, args ...any) ([]T, error) {
 	rows, err := tx.q.QueryContext(tx.ctx, query, args...)
@@ -194,6 +217,9 @@ func all[T any](tx *Tx, scan func(func(...any) error) (T, error), query string, 
 	defer rows.Close()
 	var out []T
 	for rows.Next() {
+		if err := tx.stopped(); err != nil {
+			return nil, err
+		}
 		v, err := scan(rows.Scan)
 		if err != nil {
 			return nil, err

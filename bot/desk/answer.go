@@ -80,7 +80,7 @@ func (t *turn) finish(q store.Question, site store.SiteRecord) error {
 	if err := json.Unmarshal(m.Frame, &f); err != nil {
 		return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
 	}
-	if err := t.tx.FileUnder(t.m.ID, site.ID); err != nil {
+	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 		return err
 	}
 	f.Site = "" // settled: site stands for it
@@ -111,7 +111,7 @@ var ordinals = map[string]int{
 
 // withdraw takes back what a message reported and judges its house anew.
 func (t *turn) withdraw(m store.Message, to store.MessageState) error {
-	if err := t.tx.Mark(m.ID, to, ""); err != nil {
+	if err := t.tx.Revise(m.ID, to, t.m.ID); err != nil {
 		return err
 	}
 	return t.tx.DropReport(m.ID)
@@ -167,9 +167,6 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 		if site, err = t.tx.Site(last.Site); err != nil {
 			return err
 		}
-	}
-	if err := t.tx.Understood(last.ID, raw); err != nil {
-		return err
 	}
 	last.Frame = raw
 	return t.report(last, was, site, false)

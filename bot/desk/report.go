@@ -38,7 +38,7 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 		return t.askUnclear(m, f)
 	}
 	if site.ID != 0 && !isChatter(f) {
-		if err := t.tx.FileUnder(m.ID, site.ID); err != nil {
+		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}
 	}
@@ -94,7 +94,7 @@ func (t *turn) resolve(named assess.Site, open bool) (sites []store.SiteRecord, 
 	case !open:
 		return []store.SiteRecord{{Site: named}}, true, nil
 	}
-	r, err := t.tx.AddSite(named)
+	r, err := t.tx.AddSite(named, t.m.ID)
 	return []store.SiteRecord{r}, true, err
 }
 
@@ -115,13 +115,8 @@ func fill(have, named assess.Site) assess.Site {
 // report keeps what a message says about a house, judges the house anew and
 // answers.
 func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, remembered bool) error {
-	said := intents.Frame{Statements: reports(f)}
-	raw, err := json.Marshal(said)
-	if err != nil {
-		return err
-	}
 	visit := f.Visit(t.day)
-	id, err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.ID, Day: visit.Date, At: m.At, Author: m.Author, Statements: raw})
+	id, err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author})
 	if err != nil {
 		return err
 	}
@@ -175,7 +170,7 @@ func (t *turn) input(site store.SiteRecord) (assess.Input, error) {
 	}
 	for _, r := range reports {
 		var f intents.Frame
-		if err := json.Unmarshal(r.Statements, &f); err != nil {
+		if err := json.Unmarshal(r.Frame, &f); err != nil {
 			return in, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
 		if n := len(in.Visits); n > 0 && in.Visits[n-1].Date == r.Day {

@@ -23,7 +23,7 @@ const givesUpAfter = 8
 func (d *Desk) Send(ctx context.Context, now time.Time, chat Chat) (more bool, err error) {
 	var doubtful, ready []store.Post
 	err = d.store.Read(ctx, func(tx *store.Tx) (err error) {
-		if doubtful, err = tx.DoubtfulPosts(now.Add(-grace)); err != nil {
+		if doubtful, err = tx.DoubtfulPosts(now.Add(-grace), now); err != nil {
 			return err
 		}
 		ready, err = tx.ReadyPosts(now)

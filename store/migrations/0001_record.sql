@@ -3,7 +3,7 @@ CREATE TABLE message (
   id      INTEGER PRIMARY KEY,
   key     TEXT NOT NULL UNIQUE,             -- channel/ts, or that with what happened to it
   twin    TEXT UNIQUE,                      -- one gesture that may arrive under two keys
-  kind    TEXT NOT NULL CHECK (kind IN ('said', 'edited', 'deleted', 'pressed')),
+  kind    TEXT NOT NULL CHECK (kind IN ('said', 'edited', 'deleted', 'pressed', 'imported')),
   about   INTEGER REFERENCES message(id),   -- what was edited or deleted
   channel TEXT NOT NULL,
   ts      TEXT NOT NULL,                    -- the platform's name for it in its channel
@@ -16,21 +16,28 @@ CREATE TABLE message (
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
-  frame   TEXT,                             -- what was understood
+  by      INTEGER REFERENCES message(id),   -- the edit, deletion or undo that replaced or retracted it
+  blank   INTEGER NOT NULL DEFAULT 0 CHECK (blank IN (0, 1)), -- its words were removed, what they meant stays
+  frame   TEXT,                             -- what is held to be meant
   site    INTEGER REFERENCES site(id)       -- the house it was filed under
 ) STRICT;
 CREATE INDEX message_thread ON message (channel, thread);
 CREATE INDEX message_author ON message (author, at);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
+CREATE INDEX message_by ON message (by) WHERE by IS NOT NULL;
+CREATE INDEX message_site ON message (site, at) WHERE site IS NOT NULL;
+CREATE INDEX message_at ON message (at);
 CREATE INDEX message_stuck ON message (state) WHERE state IN ('waiting', 'set_aside');
 
 -- A frame put right by a person; it wins over the parser's for ever.
 CREATE TABLE correction (
   message INTEGER NOT NULL REFERENCES message(id),
   by      INTEGER NOT NULL REFERENCES message(id),  -- the message that corrected it
+  was     TEXT NOT NULL,                            -- the frame before
   frame   TEXT NOT NULL,
   PRIMARY KEY (message, by)
 ) STRICT;
+CREATE INDEX correction_by ON correction (by);
 
 CREATE TABLE person (
   id      TEXT PRIMARY KEY,
@@ -48,14 +55,23 @@ CREATE TABLE site (
   street   TEXT NOT NULL,                   -- bare street name
   town     TEXT NOT NULL DEFAULT '',
   postcode TEXT NOT NULL DEFAULT '',
-  joined   INTEGER REFERENCES site(id)      -- the record this one was joined to
+  joined   INTEGER REFERENCES site(id),     -- the record this one was joined to; nothing moves, so that they can part again
+  source   INTEGER REFERENCES message(id),  -- the message that first named it
+  psi      REAL,                            -- house pressure by the newest judged report
+  outside  REAL NOT NULL DEFAULT 0,         -- psi by which that lies outside the shop's band
+  look     TEXT NOT NULL DEFAULT ''         -- day from which the calendar alone may change what follows; empty: never
 ) STRICT;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
 CREATE INDEX site_loose ON site (loose);
 CREATE INDEX site_street ON site (street);
+CREATE INDEX site_joined ON site (joined) WHERE joined IS NOT NULL;
+CREATE INDEX site_source ON site (source);
+CREATE INDEX site_worst ON site (outside DESC) WHERE outside > 0;
+CREATE INDEX site_look ON site (look) WHERE look <> '';
 CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 
--- What one message reported about one house.
+-- What one message reported about one house. Its statements stand in the
+-- message's frame.
 CREATE TABLE report (
   id         INTEGER PRIMARY KEY,
   message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
@@ -63,20 +79,25 @@ CREATE TABLE report (
   day        TEXT NOT NULL,
   at         INTEGER NOT NULL,
   author     TEXT NOT NULL,
-  statements TEXT NOT NULL,
   house_psi  REAL,                          -- as the visit's assessment left it
   street_psi REAL,
   band       TEXT NOT NULL DEFAULT 'none',
-  valve_work INTEGER NOT NULL DEFAULT 0 CHECK (valve_work IN (0, 1))
+  valve_work INTEGER NOT NULL DEFAULT 0 CHECK (valve_work IN (0, 1)),
+  unfinished INTEGER NOT NULL DEFAULT 0 CHECK (unfinished IN (0, 1)) -- work without a fair reading after it
 ) STRICT;
-CREATE INDEX report_site ON report (site, day, at);
+CREATE INDEX report_site ON report (site, day, at, house_psi, valve_work); -- a house's series, read from the index alone
 CREATE INDEX report_day ON report (day);
+CREATE INDEX report_author ON report (author, at);
+CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
 
+-- Kept in the order in which a house's readings are asked for. A trigger, not
+-- a foreign key, takes them away with their report: a key would want an index
+-- of its own.
 CREATE TABLE reading (
-  report INTEGER NOT NULL REFERENCES report(id) ON DELETE CASCADE,
-  n      INTEGER NOT NULL,
   site   INTEGER NOT NULL REFERENCES site(id),
   day    TEXT NOT NULL,
+  report INTEGER NOT NULL,
+  n      INTEGER NOT NULL,
   psi    REAL NOT NULL,
   point  TEXT NOT NULL,
   heater TEXT NOT NULL,
@@ -85,9 +106,27 @@ CREATE TABLE reading (
   moment TEXT NOT NULL,                     -- before or after work
   side   TEXT NOT NULL,
   fair   TEXT NOT NULL,
-  PRIMARY KEY (report, n)
+  PRIMARY KEY (site, day, report, n)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX reading_site ON reading (site, day);
+CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
+  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id;
+END;
+
+-- The life of each installed thing, generation by generation. Days are
+-- YYYY-MM-DD or, when no more was told, YYYY; empty is not known.
+CREATE TABLE equipment (
+  site      INTEGER NOT NULL REFERENCES site(id),
+  item      TEXT NOT NULL,
+  n         INTEGER NOT NULL,
+  absent    INTEGER NOT NULL DEFAULT 0 CHECK (absent IN (0, 1)), -- told that there is none
+  installed TEXT NOT NULL DEFAULT '',
+  serviced  TEXT NOT NULL DEFAULT '',
+  ended     TEXT NOT NULL DEFAULT '',
+  failed    INTEGER NOT NULL DEFAULT 0 CHECK (failed IN (0, 1)),
+  facts     TEXT NOT NULL DEFAULT '{}',     -- size, fuel, setting …, the newest told
+  PRIMARY KEY (site, item, n)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX equipment_life ON equipment (item, installed, ended);
 
 CREATE TABLE follow_up (
   id      INTEGER PRIMARY KEY,
@@ -97,11 +136,16 @@ CREATE TABLE follow_up (
   why     TEXT NOT NULL,
   owner   TEXT NOT NULL,                    -- who is to do it
   source  INTEGER NOT NULL REFERENCES message(id),
+  opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
+  clock   INTEGER NOT NULL DEFAULT 0 CHECK (clock IN (0, 1)), -- opened by the calendar, not by a message
   ended   INTEGER
 ) STRICT;
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
+CREATE INDEX follow_up_opened ON follow_up (opened, action);
+CREATE INDEX follow_up_source ON follow_up (source);
+CREATE INDEX follow_up_site ON follow_up (site);
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 
 CREATE TABLE alert (
@@ -119,6 +163,9 @@ CREATE TABLE alert (
   ended     INTEGER,
   reason    TEXT NOT NULL DEFAULT ''
 ) STRICT;
+CREATE INDEX alert_source ON alert (source);
+CREATE INDEX alert_site ON alert (site);
+CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
 
 CREATE TABLE alert_step (
@@ -142,6 +189,8 @@ CREATE TABLE question (
   body    TEXT NOT NULL,
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'answered', 'dropped'))
 ) STRICT;
+CREATE INDEX question_message ON question (message);
+CREATE INDEX question_author ON question (channel, author, at) WHERE state = 'open';
 CREATE INDEX question_open ON question (channel, thread) WHERE state = 'open';
 
 -- What is to be said to the team, committed with the rows it speaks of.
@@ -167,10 +216,31 @@ CREATE TABLE slot (
   last INTEGER NOT NULL
 ) STRICT;
 
+-- How far a walk over all houses has come, so that it goes on after a stop.
+CREATE TABLE walk (
+  job  TEXT PRIMARY KEY,
+  day  TEXT NOT NULL,                       -- the day it judges by
+  site INTEGER NOT NULL                     -- the last house dealt with
+) STRICT;
+
+-- That something was removed on request or by age, and how much; not what.
+CREATE TABLE removal (
+  id       INTEGER PRIMARY KEY,
+  at       INTEGER NOT NULL,
+  kind     TEXT NOT NULL CHECK (kind IN ('house', 'person', 'age')),
+  messages INTEGER NOT NULL
+) STRICT;
+
 CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
 CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;
 CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
+END;
+CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message BEGIN
+  DELETE FROM message_words WHERE docid = old.id;
+END;
+CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message BEGIN
+  INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;
