@@ -154,3 +154,18 @@ func Changes(before, after Config) (safe, restart []string) {
 	sort.Strings(restart)
 	return safe, restart
 }
+
+// KeepRestart returns after with the keys that need a restart as they are in
+// before: what a running bot goes by.
+func KeepRestart(before, after Config) Config {
+	values := map[string]any{}
+	for _, s := range Settings() {
+		values[s.Key] = after.values[s.Key]
+		if s.Restart {
+			values[s.Key] = before.values[s.Key]
+			reflect.ValueOf(s.field(&after)).Elem().Set(reflect.ValueOf(s.field(&before)).Elem())
+		}
+	}
+	after.values = values
+	return after
+}

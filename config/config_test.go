@@ -276,6 +276,13 @@ func TestChangesSayWhatNeedsARestart(t *testing.T) {
 	if !slices.Equal(safe, []string{"alerts.claim_minutes", "shop.name"}) || !slices.Equal(restart, []string{"slack.listen"}) {
 		t.Errorf("safe %v, restart %v", safe, restart)
 	}
+	kept := KeepRestart(before, after)
+	if kept.Alerts.ClaimMinutes != 5 || kept.Slack.Listen != "" {
+		t.Errorf("kept %+v", kept)
+	}
+	if safe, restart = Changes(kept, after); len(safe) > 0 || !slices.Equal(restart, []string{"slack.listen"}) {
+		t.Errorf("what needs a restart is still to be told: safe %v, restart %v", safe, restart)
+	}
 	if safe, restart = Changes(after, after); len(safe)+len(restart) > 0 {
 		t.Errorf("nothing changed, but %v %v", safe, restart)
 	}
