@@ -67,7 +67,7 @@ func (g GaugeSpec) or() GaugeSpec {
 	if _, _, ok := percents(g.Grade); !ok {
 		g.Grade = DefaultGaugeGrade
 	}
-	if !(g.SpanPSI > 0) || math.IsInf(g.SpanPSI, 0) {
+	if !(g.SpanPSI > 0 && g.SpanPSI <= 1e5) {
 		g.SpanPSI = DefaultGaugeSpanPSI
 	}
 	return g

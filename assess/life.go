@@ -46,6 +46,7 @@ type Between struct{ Value, Low, High float64 }
 var (
 	errFewFailures = errors.New("too few failed regulators on record for a life curve of the shop's own")
 	errSameAge     = errors.New("all regulators on record failed at the same age: no life curve can be drawn")
+	errNoPattern   = errors.New("the lives on record follow no life curve: look for mistaken dates")
 )
 
 // FitLives draws the life curve of a shop's regulators. Lives that are not
@@ -138,8 +139,8 @@ func fitWeibull(lives []Life, least int) (LifeCurve, error) {
 	szz := scale * b * b * (s2 - 2*shift*s1 + shift*shift*s0)
 	i11, i12, i22 := b*b*r, -b*sz, r+szz
 	det := i11*i22 - i12*i12
-	if !(det > 0) || !finite(c.Scale, c.Shape, c.LogLikelihood, det) {
-		return c, errSameAge
+	if !(det > 0) || !finite(c.Scale, c.Shape, c.LogLikelihood, det) || b < 0.1 || b > 100 {
+		return c, errNoPattern
 	}
 	c.varScale, c.varShape, c.cov = i22/det, i11/det, -i12/det
 	return c, nil

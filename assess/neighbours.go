@@ -52,7 +52,10 @@ func StreetLevel(readings []Neighbour, today Date) (Level, bool) {
 	if today.IsZero() {
 		today = r[len(r)-1].Date
 	}
-	r = since(r, today.AddDays(-streetHistoryDays))
+	r = withoutLone(since(r, today.AddDays(-streetHistoryDays)))
+	if len(r) < streetLeast {
+		return Level{}, false
+	}
 	psi := make([]float64, len(r))
 	for i, n := range r {
 		psi[i] = n.PSI
@@ -85,10 +88,28 @@ func StreetLevel(readings []Neighbour, today Date) (Level, bool) {
 		off[i] = math.Abs(p - l.PSI)
 	}
 	robust := madToSigma * medianOf(off)
-	se := math.Sqrt(streetPrior.scatter(robust*robust*float64(n-1), n-1) / float64(n))
+	// The middle of all pairs has the variance of a mean times π/3.
+	se := math.Sqrt(math.Pi / 3 * streetPrior.scatter(robust*robust*float64(n-1), n-1) / float64(n))
 	e := studentQuantile95(streetPriorReadings+float64(n-1)) * se
 	l.Low, l.High = math.Max(0, l.PSI-e), l.PSI+e
 	return l, true
+}
+
+// withoutLone leaves out each reading that lies far from both its neighbours in
+// time (from the median of three): one house, one slip of the pen. Two alike
+// in a row stay: they may be the street.
+func withoutLone(r []Neighbour) []Neighbour {
+	if len(r) < streetLeast {
+		return r
+	}
+	var kept []Neighbour
+	for i, n := range r {
+		at := min(max(i, 1), len(r)-2)
+		if math.Abs(n.PSI-medianOf([]float64{r[at-1].PSI, r[at].PSI, r[at+1].PSI})) <= ModifiedZLimit*streetPriorPSI {
+			kept = append(kept, n)
+		}
+	}
+	return kept
 }
 
 // since returns the readings, sorted by day, from a day on.

@@ -120,7 +120,7 @@ func surgePa(kgPerM3, waveMPerS, mPerS float64) float64 { return kgPerM3 * waveM
 // slowSurgePa is the surge of a closure slower than the wave's round trip,
 // 2 rho L v/t, Pa; textbook.
 func slowSurgePa(kgPerM3, metres, mPerS, seconds float64) float64 {
-	return 2 * kgPerM3 * metres * mPerS / seconds
+	return 2 * kgPerM3 * mPerS * (metres / seconds)
 }
 
 // roundTrip is how long a wave takes to the end of the pipe and back, s.

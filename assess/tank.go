@@ -44,7 +44,7 @@ func PlainAcceptance(lowPSIA, highPSIA float64) float64 {
 	if !finite(lowPSIA, highPSIA) || lowPSIA <= 0 || highPSIA <= lowPSIA {
 		return 0
 	}
-	return tankAtmospherePSI/lowPSIA - tankAtmospherePSI/highPSIA
+	return finiteOr0(tankAtmospherePSI/lowPSIA - tankAtmospherePSI/highPSIA)
 }
 
 // TankGal is the least diaphragm tank that takes expandedGal between its air

@@ -60,12 +60,13 @@ var if97Water = [34]struct {
 }
 
 // WaterAt is water at a temperature (K) and an absolute pressure (MPa). It is
-// meant for 273.15 to 623.15 K and up to 100 MPa; outside, the nearer end is
-// taken, so that no input gives nonsense.
+// meant for liquid water of 273.15 to 623.15 K and up to 100 MPa; outside, the
+// nearer end is taken, and below the boiling pressure that pressure, so that no
+// input gives nonsense.
 func WaterAt(kelvin, megapascal float64) Water {
 	const r = 461.526 // J/(kg K), gas constant of water in IF97
 	t := clamp(kelvin, 273.15, 623.15)
-	p := clamp(megapascal, 0.000611213, 100)
+	p := clamp(megapascal, SaturationMPa(t), 100)
 	pi, tau := p/16.53, 1386/t
 	a, b := 7.1-pi, tau-1.222
 	var gp, gpp, gt, gtt, gpt float64
