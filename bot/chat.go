@@ -53,7 +53,7 @@ func chat(ctx context.Context, p *program) (err error) {
 		t.prompt = "you> "
 		fmt.Fprintln(p.out, "Tell me a reading, such as: 92 rear tap, heater idle, 123 Elm    (help, Ctrl-D ends)")
 	}
-	return t.converse(ctx, d, p.in, p.now)
+	return t.converse(ctx, d, interruptible(ctx, p.in), p.now)
 }
 
 // prompts tells whether a person sits at the input.
@@ -81,10 +81,16 @@ func (t *terminal) converse(ctx context.Context, d *desk.Desk, in io.Reader, now
 	r := bufio.NewReaderSize(in, longest)
 	for n := 0; ctx.Err() == nil; n++ {
 		if err := t.rest(ctx, d, now()); err != nil {
+			if ctx.Err() != nil {
+				return nil
+			}
 			return err
 		}
 		fmt.Fprint(t.out, t.prompt)
 		text, err := line(r)
+		if ctx.Err() != nil {
+			return nil // told to stop; a torn line is nobody's message
+		}
 		if strings.TrimSpace(text) != "" {
 			at := now()
 			ts := fmt.Sprintf("%d.%06d", at.UnixNano(), n)

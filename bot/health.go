@@ -123,7 +123,7 @@ func (h *health) notReady(ctx context.Context) []string {
 
 // server is an HTTP server that a slow or greedy client cannot tie up.
 func server(h http.Handler) *http.Server {
-	return &http.Server{Handler: http.MaxBytesHandler(h, 1<<16), ReadHeaderTimeout: 5 * time.Second, ReadTimeout: 10 * time.Second,
+	return &http.Server{Handler: http.MaxBytesHandler(h, 1<<16), ReadHeaderTimeout: 2 * time.Second, ReadTimeout: 5 * time.Second,
 		WriteTimeout: 30 * time.Second, IdleTimeout: time.Minute, MaxHeaderBytes: 8 << 10}
 }
 

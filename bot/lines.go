@@ -15,11 +15,14 @@ import (
 // the end is errTold. Lines may be of any length; output is held back only
 // while more input is waiting.
 func eachLine(ctx context.Context, in io.Reader, out, errOut io.Writer, do func(line []byte) ([]byte, error)) error {
-	r := bufio.NewReaderSize(in, 64<<10)
+	r := bufio.NewReaderSize(interruptible(ctx, in), 64<<10)
 	w := bufio.NewWriterSize(out, 64<<10)
 	failed := false
 	for n := 1; ; n++ {
 		line, err := r.ReadBytes('\n')
+		if ctx.Err() != nil {
+			return errors.Join(w.Flush(), fmt.Errorf("stopped before line %d", n))
+		}
 		if err != nil && !errors.Is(err, io.EOF) {
 			return errors.Join(w.Flush(), fmt.Errorf("cannot read line %d of the input: %w", n, err))
 		}
@@ -37,13 +40,10 @@ func eachLine(ctx context.Context, in io.Reader, out, errOut io.Writer, do func(
 		}
 		w.Write(result) // the writer keeps its first error for Flush
 		w.WriteByte('\n')
-		if r.Buffered() == 0 || ctx.Err() != nil {
+		if r.Buffered() == 0 {
 			if err := w.Flush(); err != nil {
 				return fmt.Errorf("cannot write the output: %w", err)
 			}
-		}
-		if ctx.Err() != nil {
-			return fmt.Errorf("stopped after line %d", n)
 		}
 	}
 	if err := w.Flush(); err != nil {
@@ -64,4 +64,17 @@ func safely(do func([]byte) ([]byte, error), line []byte) (result []byte, err er
 		}
 	}()
 	return do(line)
+}
+
+// interruptible returns a reader of in that ends when ctx does: nobody should
+// have to press a key for the program to stop.
+func interruptible(ctx context.Context, in io.Reader) io.Reader {
+	r, w := io.Pipe()
+	stop := context.AfterFunc(ctx, func() { w.CloseWithError(context.Cause(ctx)) })
+	go func() {
+		defer stop()
+		_, err := io.Copy(w, in)
+		w.CloseWithError(err)
+	}()
+	return r
 }

@@ -196,10 +196,12 @@ func (s *service) tell(states string) {
 // take hands a message to the desk; once it returns nil the message is on the
 // disk.
 func (s *service) take(ctx context.Context, m desk.Message) error {
+	start := s.now()
 	if err := s.desk.Load().Take(ctx, m); err != nil {
 		s.log.Error("take", "error", err)
 		return err
 	}
+	s.log.Debug("taken", "message", m.Key, "kind", m.Kind, "took", s.now().Sub(start))
 	select {
 	case s.nudge <- struct{}{}:
 	default: // it has been told already

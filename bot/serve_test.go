@@ -390,6 +390,16 @@ func TestTheHealthAddressTakesNoAbuse(t *testing.T) {
 			t.Errorf("a header of 64 KB is answered with %d", resp.StatusCode)
 		}
 	}
+	slow, err := net.Dial("tcp", r.address)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer slow.Close()
+	fmt.Fprint(slow, "GET /healthz HTTP/1.1\r\nHost: ") // and never the rest
+	slow.SetReadDeadline(time.Now().Add(5 * time.Second))
+	if _, err := io.ReadAll(slow); err != nil {
+		t.Errorf("a request that never comes is waited for: %v", err)
+	}
 	if code, _ := r.get(t, "/../shop.db"); code != http.StatusNotFound {
 		t.Errorf("a path out of the house is answered with %d", code)
 	}

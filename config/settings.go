@@ -96,6 +96,6 @@ func Settings() []Setting {
 
 		{"record.file", `""`, Path, "File of the record. Empty: in the user's data folder.", true, func(c *Config) any { return &c.Record.File }},
 
-		{"log.level", "info", LogLevel, "debug, info, warn or error. Only debug shows addresses and what people wrote.", false, func(c *Config) any { return &c.Log.Level }},
+		{"log.level", "info", LogLevel, "debug, info, warn or error. What people write stands in none of them.", false, func(c *Config) any { return &c.Log.Level }},
 	}
 }
