@@ -5,13 +5,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"log/slog"
 	"os"
 	"os/signal"
 	"syscall"
 	"time"
-
-	"lazyhand/config"
 )
 
 func main() {
@@ -50,7 +47,6 @@ type program struct {
 	dbFile     string   // --db; empty is the one of the configuration
 	set        []string // --set key=value
 
-	joinSlack  func(config.Config, *slog.Logger) (platform, error)
 	probeSlack slackProbe // nil: Slack is not asked
 }
 

@@ -88,8 +88,11 @@ type service struct {
 	settings atomic.Pointer[config.Config]
 }
 
+// joiner makes the way into a platform; current returns the desk of the moment.
+type joiner func(c config.Config, log *slog.Logger, current func() *desk.Desk) (platform, error)
+
 // serve runs the bot on a platform until ctx ends.
-func (p *program) serve(ctx context.Context, c config.Config, join func(config.Config, *slog.Logger) (platform, error)) (err error) {
+func (p *program) serve(ctx context.Context, c config.Config, join joiner) (err error) {
 	s := &service{program: p, pulse: newPulse(), level: &slog.LevelVar{}, notify: notifier{os.Getenv("NOTIFY_SOCKET")}, nudge: make(chan struct{}, 1)}
 	s.log = slog.New(slog.NewJSONHandler(p.errOut, &slog.HandlerOptions{Level: s.level}))
 	file, err := c.RecordFile()
@@ -103,7 +106,7 @@ func (p *program) serve(ctx context.Context, c config.Config, join func(config.C
 	if err := s.use(c); err != nil {
 		return err
 	}
-	if s.chat, err = join(c, s.log); err != nil {
+	if s.chat, err = join(c, s.log, s.desk.Load); err != nil {
 		return err
 	}
 	s.pulse.connected = s.chat.Connected

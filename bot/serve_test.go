@@ -171,7 +171,7 @@ func serving(t *testing.T, text string) *running {
 	ctx, cancel := context.WithCancel(t.Context())
 	done := make(chan error, 1)
 	go func() {
-		done <- p.serve(ctx, c, func(config.Config, *slog.Logger) (platform, error) { return r.room, nil })
+		done <- p.serve(ctx, c, func(config.Config, *slog.Logger, func() *desk.Desk) (platform, error) { return r.room, nil })
 	}()
 	r.stop = func() error { cancel(); return <-done }
 	t.Cleanup(cancel)

@@ -1,0 +1,143 @@
+package slackchat
+
+import (
+	"fmt"
+	"unicode/utf8"
+
+	"github.com/slack-go/slack"
+
+	"lazyhand/bot/desk"
+)
+
+// fit shortens a body so that its whole text keeps to most characters. What
+// can hurt and what decides goes last: facts first, then steps, then what was
+// understood; a line that is too long by itself is cut.
+func fit(b desk.Body, most int) desk.Body {
+	size := func() int { return utf8.RuneCountInString(Escape(b.Text())) }
+	shorten := func(list []string, keep int) []string {
+		for size() > most && len(list) > keep {
+			list = list[:len(list)-1]
+		}
+		return list
+	}
+	if size() <= most {
+		return b
+	}
+	// Each list is shortened in a copy that b.Text sees.
+	for _, part := range []*[]string{&b.Facts, &b.Next} {
+		full := *part
+		for n := len(full); size() > most && n > 0; n-- {
+			*part = append(append([]string{}, full[:n-1]...), fmt.Sprintf("… (%d more)", len(full)-n+1))
+		}
+		if size() > most {
+			*part = nil
+		}
+	}
+	if size() > most {
+		b.Heard = ""
+	}
+	b.Cautions = shorten(b.Cautions, 1)
+	for size() > most {
+		r := []rune(b.Lead)
+		if len(r) < 20 {
+			break
+		}
+		b.Lead = string(r[:len(r)*3/4]) + "…"
+	}
+	for size() > most && len(b.Cautions) > 0 {
+		r := []rune(b.Cautions[0])
+		if len(r) < 20 {
+			break
+		}
+		b.Cautions = []string{string(r[:len(r)*3/4]) + "…"}
+	}
+	return b
+}
+
+// layOut is a body as blocks: the decision in bold, what was understood in
+// small letters, facts as a list, steps, cautions under their own word, then
+// buttons. All words are in plain or rich text elements, which the platform
+// shows as they are: what people typed can neither mention nor link there.
+func layOut(b desk.Body) []slack.Block {
+	out := []slack.Block{rich(section(bold(b.Lead)))}
+	if b.Heard != "" {
+		out = append(out, slack.NewContextBlock("", plainText(b.Heard, "section.text")))
+	}
+	var parts []slack.RichTextElement
+	if len(b.Facts) > 0 {
+		parts = append(parts, list(b.Facts))
+	}
+	if len(b.Next) > 0 {
+		parts = append(parts, section(bold(labelNext)))
+		parts = append(parts, list(b.Next))
+	}
+	if len(b.Cautions) > 0 {
+		parts = append(parts, section(bold(labelCaution)))
+		parts = append(parts, list(b.Cautions))
+	}
+	if len(parts) > 0 {
+		out = append(out, rich(parts...))
+	}
+	return append(out, buttons(b.Buttons)...)
+}
+
+// Signs before steps and cautions, the same in every language. The words
+// themselves come from the desk.
+const (
+	labelNext    = "→"
+	labelCaution = "⚠"
+)
+
+// buttons are rows of buttons. A row holds five, so that it fits on a phone.
+func buttons(list []desk.Button) []slack.Block {
+	const inRow = 5
+	var out []slack.Block
+	var row []slack.BlockElement
+	flush := func() {
+		if len(row) > 0 {
+			out = append(out, slack.NewActionBlock("", row...))
+			row = nil
+		}
+	}
+	for i, b := range list {
+		if len(b.Value) > limit("button.value") || len(out) >= 8 {
+			continue // it could not be pressed with any sense
+		}
+		row = append(row, slack.NewButtonBlockElement(fmt.Sprintf("%s%s:%d", actionPrefix, b.Name, i), b.Value, plainText(b.Label, "button.text")))
+		if len(row) == inRow {
+			flush()
+		}
+	}
+	flush()
+	return out
+}
+
+// actionPrefix begins the action ids of the desk's buttons, before the
+// button's name and its place.
+const actionPrefix = "desk:"
+
+func plainText(s, what string) *slack.TextBlockObject {
+	return slack.NewTextBlockObject(slack.PlainTextType, cut(s, what), false, false)
+}
+
+func rich(parts ...slack.RichTextElement) slack.Block { return slack.NewRichTextBlock("", parts...) }
+
+func section(e ...slack.RichTextSectionElement) *slack.RichTextSection {
+	return slack.NewRichTextSection(e...)
+}
+
+func bold(s string) slack.RichTextSectionElement {
+	return slack.NewRichTextSectionTextElement(orElse(s, " "), &slack.RichTextSectionTextStyle{Bold: true})
+}
+
+func words(s string) slack.RichTextSectionElement {
+	return slack.NewRichTextSectionTextElement(orElse(s, " "), nil)
+}
+
+func list(items []string) slack.RichTextElement {
+	var out []slack.RichTextElement
+	for _, s := range items {
+		out = append(out, section(words(s)))
+	}
+	return slack.NewRichTextList(slack.RTEListBullet, 0, out...)
+}
