@@ -34,7 +34,7 @@ func settingChecks() map[string]func(string) error {
 			_, err := intents.New(intents.Word{Says: "a word", Means: means})
 			return err
 		},
-		"alerts.raise":        config.OneOf(findingCodes()...),
+		"alerts.raise":        config.OneOf(assess.FindingCodes()...),
 		"pressure.base_rates": config.OneOf(causes()...),
 	}
 	for _, s := range config.Settings() {
@@ -47,16 +47,6 @@ func settingChecks() map[string]func(string) error {
 		}
 	}
 	return checks
-}
-
-// findingCodes returns the findings that an assessment can hold.
-func findingCodes() []string {
-	return []string{
-		"in_band", "low", "high", "over_relief", "gas_smell", "relief_blocked", "borderline", "not_house_side",
-		"retake", "contradiction", "not_regulating", "seat_creep", "restricted", "fall_off", "set_low", "set_high",
-		"expansion_uncontrolled", "tank_charge_off", "tank_small", "prv_near_age", "prv_past_age", "prv_age_unknown",
-		"drift_up", "drift_down", "jump", "dark_water", "high_pressure_signs", "hammer", "street_low", "street_strong",
-	}
 }
 
 // causes returns the causes whose base rates a shop may know better.
@@ -124,7 +114,7 @@ func deskOptions(c config.Config) desk.Options {
 		},
 		Memory: c.Dialogue.SiteHolds,
 		Alerts: func(f assess.Finding) bool {
-			return f.Urgency == assess.Now || slices.Contains(c.Alerts.Raise, f.Code)
+			return f.Urgency == assess.Now || f.Urgency == assess.Soon && slices.Contains(c.Alerts.Raise, f.Code)
 		},
 		Phone: c.Alerts.DispatcherPhone,
 	}

@@ -76,7 +76,7 @@ func Settings() []Setting {
 		{"slack.shared_channels", "false", Flag, "Read messages of other workspaces in channels shared with them.", false, func(c *Config) any { return &c.Slack.SharedChannels }},
 		{"slack.guests", "false", Flag, "Read messages of guests.", false, func(c *Config) any { return &c.Slack.Guests }},
 
-		{"alerts.raise", "[over_relief, gas_smell, relief_blocked, not_regulating, seat_creep, expansion_uncontrolled, dark_water]", Codes, "Findings that are told to dispatch at once. Those of urgency \"now\" always are.", false, func(c *Config) any { return &c.Alerts.Raise }},
+		{"alerts.raise", "[low, high, not_regulating, seat_creep, restricted, set_low, set_high, dark_water, drift_up, drift_down, jump, street_low, street_strong]", Codes, "Findings of urgency \"soon\" that are told to dispatch at once; those of urgency\n\"now\" always are. A valve's age and a missing tank wait for the summary.", false, func(c *Config) any { return &c.Alerts.Raise }},
 		{"alerts.claim_minutes", "15", Whole, "Minutes until an urgent alert that nobody took is told again.", false, func(c *Config) any { return &c.Alerts.ClaimMinutes }},
 		{"alerts.escalate_to", `""`, Anyone, "Who is told then: a person (U…), group (S…) or channel (C…).", false, func(c *Config) any { return &c.Alerts.EscalateTo }},
 		{"alerts.dispatcher_phone", `""`, Phone, "Telephone of the dispatcher, shown with urgent answers.", false, func(c *Config) any { return &c.Alerts.DispatcherPhone }},
