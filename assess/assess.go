@@ -82,7 +82,7 @@ func Assess(in Input) Assessment {
 	f.houseFound = sidePressure(f.readings, HouseSide, &before)
 	f.band = bandOf(f.house.psi, f.shop.BandPSI)
 	f.valve = f.valveLife(in.Lives)
-	f.expansion = expansionOf(&f.now, f.house.psi, f.shop.BandPSI)
+	f.expansion = expansionOf(&f.now, f.house.psi, f.shop)
 	if l, ok := StreetLevel(in.Neighbours, f.today); ok {
 		f.level = &l
 	}

@@ -26,6 +26,9 @@ type Shop struct {
 	BandPSI      [2]float64 `json:"band_psi"`      // house static, both limits included
 	Gauge        GaugeSpec  `json:"gauge"`         // the crew's test gauge
 	ServiceYears [2]float64 `json:"service_years"` // near its end, past it
+	// TankTopPSI is the highest pressure an expansion tank must hold the house
+	// to; 0 is the band's top.
+	TankTopPSI float64 `json:"tank_top_psi,omitempty"`
 	// BaseRates overrides how common each cause is, by cause; see the table in causes.go.
 	BaseRates map[Cause]float64 `json:"base_rates,omitempty"`
 }

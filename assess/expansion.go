@@ -21,13 +21,17 @@ func closedBy(r *record) Closed {
 // expansionOf sizes the tank that the house needs, from its static pressure
 // and what is known of the heater. Inlet and setpoint are assumed where nobody
 // told them.
-func expansionOf(r *record, house *float64, band [2]float64) Expansion {
+func expansionOf(r *record, house *float64, shop Shop) Expansion {
+	top := shop.TankTopPSI
+	if top == 0 {
+		top = shop.BandPSI[1]
+	}
 	e := Expansion{Closed: closedBy(r), Tank: TankUnsure}
 	if r.heaterGal != nil && *r.heaterGal > 0 && r.fuel != Tankless {
 		hot := setpointOf(r)
 		more := ExpandedGal(*r.heaterGal, AssumedInletF, hot)
 		if house != nil && *house > 0 && more > 0 {
-			e.MinTankGal = sizeTank(more, *house, band[1])
+			e.MinTankGal = sizeTank(more, *house, top)
 			e.MinTankGalRelief = sizeTank(more, *house, HeaterReliefPSI*(1-ReliefMarginShare))
 		}
 		if hot > AssumedInletF && hot <= 212 {

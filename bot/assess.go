@@ -112,6 +112,9 @@ func shopOver(shop, base assess.Shop) assess.Shop {
 	if shop.ServiceYears == [2]float64{} {
 		shop.ServiceYears = base.ServiceYears
 	}
+	if shop.TankTopPSI == 0 {
+		shop.TankTopPSI = base.TankTopPSI
+	}
 	if shop.BaseRates == nil {
 		shop.BaseRates = base.BaseRates
 	}

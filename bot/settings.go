@@ -69,6 +69,7 @@ func shopOf(c config.Config) assess.Shop {
 		BandPSI:      c.Pressure.BandPSI,
 		Gauge:        assess.GaugeSpec{Grade: c.Pressure.GaugeGrade, SpanPSI: c.Pressure.GaugeSpanPSI},
 		ServiceYears: c.Pressure.ServiceYears,
+		TankTopPSI:   c.Pressure.TankTopPSI,
 	}
 	for cause, rate := range c.Pressure.BaseRates {
 		if shop.BaseRates == nil {

@@ -46,8 +46,8 @@ type Pressure struct {
 	BandPSI      [2]float64
 	GaugeGrade   string
 	GaugeSpanPSI float64
-	ServiceYears [2]float64 // near its end, past it
-	TankTopPSI   float64
+	ServiceYears [2]float64         // near its end, past it
+	TankTopPSI   float64            // 0: the band's top
 	BaseRates    map[string]float64 // by cause, shares between 0 and 1
 }
 

@@ -92,7 +92,7 @@ func TestDefaultsAreThoseOfTheTrade(t *testing.T) {
 	c := Default()
 	// 80 psi: Uniform Plumbing Code 608.2 and International Plumbing Code 604.8
 	// ask for a regulator above it. 40 psi and 10 to 15 years: common practice.
-	if c.Pressure.BandPSI != [2]float64{40, 80} || c.Pressure.ServiceYears != [2]float64{10, 15} || c.Pressure.TankTopPSI != 80 {
+	if c.Pressure.BandPSI != [2]float64{40, 80} || c.Pressure.ServiceYears != [2]float64{10, 15} || c.Pressure.TankTopPSI != 0 {
 		t.Errorf("%+v", c.Pressure)
 	}
 	if c.Shop.Zone == nil || c.Slack.Configured() || !strings.HasPrefix(c.Health.Listen, "127.0.0.1:") {

@@ -25,6 +25,7 @@ const (
 	Band            // two numbers, the lower first
 	GaugeGrade      // a grade of ASME B40.100
 	PSI             // a number above 0, at most 600
+	PSIOrNone       // likewise, or 0
 	Rates           // code: share, file only
 	Words           // list of {says, means}, file only
 	Cron            // a cron line, or nothing
@@ -79,10 +80,13 @@ func (k Kind) parse(raw any) (any, error) {
 			return nil, fmt.Errorf("%q must be true or false", s)
 		}
 		return b, nil
-	case PSI:
+	case PSI, PSIOrNone:
 		x, err := number(raw)
 		if err != nil {
 			return nil, err
+		}
+		if x == 0 && k == PSIOrNone {
+			return x, nil
 		}
 		if x <= 0 || x > 600 {
 			return nil, fmt.Errorf("%v must be a pressure in psi above 0 and at most 600", x)

@@ -52,7 +52,7 @@ func Settings() []Setting {
 		{"pressure.gauge_grade", "B", GaugeGrade, "Accuracy grade of the crew's test gauges by ASME B40.100: 4A 3A 2A 1A A B C D.", false, func(c *Config) any { return &c.Pressure.GaugeGrade }},
 		{"pressure.gauge_span_psi", "160", PSI, "Full scale of the test gauges, psi.", false, func(c *Config) any { return &c.Pressure.GaugeSpanPSI }},
 		{"pressure.service_years", "[10, 15]", Band, "A regulator is near the end of its service life from the first, past it from the\nsecond, in years. Used until the shop's own records tell better.", false, func(c *Config) any { return &c.Pressure.ServiceYears }},
-		{"pressure.tank_top_psi", "80", PSI, "Highest pressure an expansion tank must hold the house to, psi.", false, func(c *Config) any { return &c.Pressure.TankTopPSI }},
+		{"pressure.tank_top_psi", "0", PSIOrNone, "Highest pressure an expansion tank must hold the house to, psi; 0: the band's top.", false, func(c *Config) any { return &c.Pressure.TankTopPSI }},
 		{"pressure.base_rates", "{}", Rates, "How common each cause is in the shop's area, between 0 and 1, where it differs\nfrom the built-in table: {passing: 0.2, no_prv: 0.1}.", false, func(c *Config) any { return &c.Pressure.BaseRates }},
 
 		{"words", "[]", Words, "", false, func(c *Config) any { return &c.Words }},
