@@ -76,7 +76,7 @@ const (
 	absentWrong = 0.05
 	// silence is how far a symptom that nobody mentions counts against it: less
 	// than in full, for a short report leaves out what is there. Judgement.
-	silence = 0.75
+	silence = 0.9
 )
 
 // Age classes of a regulator: unknown, under 5, under 10, under 15, older.

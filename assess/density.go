@@ -63,6 +63,11 @@ func newCurve(blur, strays float64, parts ...part) *curve {
 	return &c
 }
 
+// from moves a curve up.
+func from(start float64, shape func(float64) float64) func(float64) float64 {
+	return func(d float64) float64 { return shape(d - start) }
+}
+
 // minus turns a curve over a rise into one over model minus reading.
 func minus(shape func(float64) float64) func(float64) float64 {
 	return func(d float64) float64 { return shape(-d) }
@@ -83,13 +88,13 @@ var (
 	curveStreet = newCurve(1, 0.03, part{0.9, normal(0, 3.2)}, part{0.1, normal(0, 9)})
 	// An earlier main reading, or the neighbours' level.
 	curveStreetBefore = newCurve(1, 0.05, part{0.8, normal(0, 9)}, part{0.2, normal(0, 22)})
-	// An earlier house reading against today's setting: left alone, or turned since.
-	curveHouseBefore = newCurve(1, 0.12, part{0.8, normal(0, 4)}, part{0.2, normal(0, 12)})
+	// An earlier house reading against the setting of that day.
+	curveHouseBefore = newCurve(1, 0.03, part{0.9, normal(0, 3.6)}, part{0.1, normal(0, 10)})
 	// A setting that somebody told against the true one.
 	curveSetting = newCurve(1, 0.10, part{0.75, normal(0, 4)}, part{0.25, normal(0, 12)})
 	// Static less flowing, of a valve in order and of one that is restricted.
 	curveFlow       = newCurve(2.5, 0.03, part{0.85, gamma(8, 4)}, part{0.15, gamma(12, 7)})
-	curveRestricted = newCurve(3, 0.04, part{0.9, gamma(33, 12)}, part{0.1, gamma(15, 8)})
+	curveRestricted = newCurve(3, 0.04, part{0.97, from(17, gamma(17, 12))}, part{0.03, gamma(15, 8)})
 	// What heating adds: under control, on an open line, out of control.
 	curveFiring     = newCurve(2.8, 0.04, part{0.8, minus(gamma(3, 3))}, part{0.2, minus(gamma(15, 12))})
 	curveFiringOpen = newCurve(2.8, 0.03, part{0.95, minus(gamma(2, 2))}, part{0.05, minus(gamma(12, 8))})

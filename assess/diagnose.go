@@ -24,67 +24,33 @@ type situation struct {
 	today    Date
 }
 
-// remembered is how many earlier readings of each side the engine weighs.
-const remembered = 3
+// soundRegulated is the share of houses in order that have a regulator; the
+// others stand on a main that needs none. Judgement.
+const soundRegulated = 0.88
 
 // diagnose applies Bayes' rule: base rates, pressures as a continuous model,
 // what was told as tables.
 func diagnose(c *situation, band [2]float64, bs *beliefs) perCause {
 	var s seen
-	ones(s.street[:])
-	ones(s.setting[:])
-	for _, e := range lastOf(c.past.street, remembered) {
-		for k := range s.street {
-			s.street[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(e.PSI))
-		}
-	}
-	if c.level != nil {
-		for k := range s.street {
-			s.street[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(c.level.PSI))
-		}
-	}
-	ones(s.asStreet[:])
-	for _, e := range lastOf(c.past.house, remembered) {
-		for k := range s.setting {
-			s.setting[k] *= curveHouseBefore.at(settingAt(k) - clampPSI(e.PSI))
-		}
-		for k := range s.asStreet {
-			s.asStreet[k] *= curveStreetBefore.at(streetAt(k) - clampPSI(e.PSI))
-		}
-	}
-	if c.found.prvSetting != nil {
-		// Where there is no regulator, the number told is of another thing.
-		said := 0.0
-		for k := range s.setting {
-			f := curveSetting.at(settingAt(k) - clampPSI(*c.found.prvSetting))
-			said += f * priorRegulated.setting[k]
-			s.setting[k] *= f
-		}
-		for k := range s.asStreet {
-			s.asStreet[k] *= said
-		}
-	}
-	for k := priorRegulated.pLo; k < priorRegulated.pHi; k++ {
-		s.anySetting += s.setting[k] * priorRegulated.setting[k]
-	}
-	s.streetBefore = s.street
+	s.remember(c)
 	s.look(c.readings)
 
 	there, none := c.presence()
-	s.regulated(&bs[cSound], priorRegulated, &s.plain, curveFiring, 0.88*there)
-	s.alone(&bs[cSound], priorOpenSound, []float64{0}, 0.12*none)
-	s.regulated(&bs[cElastomer], priorRegulated, &s.plain, curveFiring, there)
-	s.regulated(&bs[cRestricted], priorRegulated, &s.restricted, curveFiring, there)
-	s.regulated(&bs[cExpansion], priorRegulated, &s.expansion, curveExpansion, c.closedShare(there))
-	s.regulated(&bs[cSetHigh], priorSetHigh, &s.plain, curveFiring, there)
-	s.regulated(&bs[cSetLow], priorSetLow, &s.plain, curveFiring, there)
+	s.regulated(&bs[cElastomer], priorRegulated, &s.plain, &s.kept, inOrder, there)
+	bs[cSound] = bs[cElastomer] // the pressures are those of a sound house
+	bs[cSound].scale(soundRegulated)
+	s.follow(&bs[cSound], priorOpenSound, []float64{0}, neverRegulated, (1-soundRegulated)*none)
+	s.regulated(&bs[cRestricted], priorRegulated, &s.restricted, &s.kept, inOrder, there)
+	s.regulated(&bs[cExpansion], priorRegulated, &s.expansion, &s.kept, heatsUp, c.closedShare(there))
+	s.regulated(&bs[cSetHigh], priorSetHigh, &s.plain, &s.turned, inOrder, there)
+	s.regulated(&bs[cSetLow], priorSetLow, &s.plain, &s.turned, inOrder, there)
 	s.creeping(&bs[cSeatCreep], priorCreep)
-	bs[cSeatCreep].likelihood *= there
-	s.streetward(&bs[cPassing], priorPassing, []float64{0, 2, 5}, there)
-	s.alone(&bs[cNoPRV], priorPassing, []float64{0, 1}, none)
-	s.streetward(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, 0.6*there+0.4*none)
+	bs[cSeatCreep].scale(there)
+	s.follow(&bs[cPassing], priorPassing, []float64{0, 2, 5}, onceRegulated, there)
+	s.follow(&bs[cNoPRV], priorPassing, []float64{0, 1}, neverRegulated, none)
+	s.follow(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, onceRegulated, 0.6*there+0.4*none)
 	s.gaugeAtFault(&bs[cGauge])
-	bs[cGauge].likelihood *= 0.8*there + 0.2*none
+	bs[cGauge].scale(0.8*there + 0.2*none)
 
 	told := c.told()
 	var p perCause
@@ -99,8 +65,6 @@ func diagnose(c *situation, band [2]float64, bs *beliefs) perCause {
 	c.guard(&p, band)
 	return p
 }
-
-func lastOf(d []DatedPSI, n int) []DatedPSI { return d[max(0, len(d)-n):] }
 
 // normalise turns logarithms into probabilities.
 func (p *perCause) normalise() {

@@ -34,8 +34,8 @@ func expansionOf(r *record, house *float64, shop Shop) Expansion {
 			e.MinTankGal = sizeTank(more, *house, top)
 			e.MinTankGalRelief = sizeTank(more, *house, HeaterReliefPSI*(1-ReliefMarginShare))
 		}
-		if hot > AssumedInletF && hot <= 212 {
-			rise := math.Round(HeaterRisePSIPerF(*r.heaterGal, AssumedInletF, hot)*10) / 10
+		if hot > AssumedInletF && hot <= hottestF {
+			rise := risePerF[int(math.Round(hot))]
 			e.RisePSIPerF = &rise
 		}
 	}
@@ -53,6 +53,20 @@ func expansionOf(r *record, house *float64, shop Shop) Expansion {
 	}
 	return e
 }
+
+// hottestF is where water boils: no setpoint lies above.
+const hottestF = 212
+
+// risePerF is the pressure rise per degree of a closed thin steel heater with
+// no tank, from the assumed inlet up to each whole setpoint, to a tenth. It
+// does not depend on the heater's size as long as no pipe gives way with it.
+var risePerF = func() (t [hottestF + 1]float64) {
+	const anySize = 40
+	for f := int(AssumedInletF) + 1; f <= hottestF; f++ {
+		t[f] = math.Round(HeaterRisePSIPerF(anySize, AssumedInletF, float64(f))*10) / 10
+	}
+	return t
+}()
 
 func setpointOf(r *record) float64 {
 	if r.setpointF != nil && *r.setpointF > 0 {

@@ -121,7 +121,7 @@ func judge(buf []judged, v *Visit, before, after *record, shop *Shop) []judged {
 		}
 		buf = append(buf, j)
 	}
-	settle(buf, before, after, shop.BandPSI[1])
+	settle(buf, before, after, shop.BandPSI[1], v.did(InstalledPRV))
 	for i := range buf {
 		j := &buf[i]
 		if k, bit, ok := unsettledPoint(j.Point); ok {
@@ -188,7 +188,7 @@ func sediment(r *record, year int) bool {
 // settle looks for pairs of a bibb and a house-side reading that show which
 // side of the regulator the bibb is on. A gap of 15 psi is hard evidence and
 // outlasts a later pair that reads alike, as it does when the valve passes.
-func settle(js []judged, before, after *record, top float64) {
+func settle(js []judged, before, after *record, top float64, newValve bool) {
 	main := math.Inf(-1)
 	for i := range js {
 		if j := &js[i]; j.side == StreetSide && j.why&^bitFiring == 0 {
@@ -220,8 +220,8 @@ func settle(js []judged, before, after *record, top float64) {
 			}
 		}
 		for _, rec := range [...]*record{before, after} {
-			if rec == before && bibb.left {
-				continue
+			if rec == before && bibb.left || rec == after && newValve && !bibb.left {
+				continue // a new valve may stand elsewhere
 			}
 			if verdict == StreetSide || verdict == HouseSide && rec.settled[k] == "" {
 				rec.settled[k] = verdict

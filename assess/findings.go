@@ -50,13 +50,30 @@ func (f *facts) findings() []Finding {
 
 // fill puts values into a text: {name} stands for the value after name.
 func fill(text string, values []string) string {
-	if !strings.Contains(text, "{") {
+	open := strings.IndexByte(text, '{')
+	if open < 0 {
 		return text
 	}
-	for i := 0; i+1 < len(values); i += 2 {
-		text = strings.ReplaceAll(text, "{"+values[i]+"}", values[i+1])
+	var b strings.Builder
+	b.Grow(len(text) + 16)
+	for open >= 0 {
+		end := strings.IndexByte(text[open:], '}')
+		if end < 0 {
+			break
+		}
+		b.WriteString(text[:open])
+		name := text[open+1 : open+end]
+		for i := 0; i+1 < len(values); i += 2 {
+			if values[i] == name {
+				b.WriteString(values[i+1])
+				break
+			}
+		}
+		text = text[open+end+1:]
+		open = strings.IndexByte(text, '{')
 	}
-	return text
+	b.WriteString(text)
+	return b.String()
 }
 
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
@@ -66,7 +83,8 @@ func (f *facts) psi(x float64) string { return number(round(x, f.shop.Gauge.Plus
 
 // houseValues are the values that most wordings use.
 func (f *facts) houseValues(more ...string) []string {
-	v := append(more, "bottom", number(f.shop.BandPSI[0]), "top", number(f.shop.BandPSI[1]))
+	v := append(make([]string, 0, 16), more...)
+	v = append(v, "bottom", number(f.shop.BandPSI[0]), "top", number(f.shop.BandPSI[1]))
 	if f.house.psi != nil {
 		v = append(v, "house", f.psi(*f.house.psi), "pm", number(math.Ceil(f.house.plusMinus)))
 	}
