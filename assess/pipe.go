@@ -145,7 +145,7 @@ func ClosingSurgePSI(pipe Pipe, feetPerSecond, pipeFeet, closingSeconds float64)
 		return full
 	}
 	slow := slowSurgePa(waterKgPerM3, pipeFeet*metrePerFoot, math.Abs(feetPerSecond)*metrePerFoot, closingSeconds) / paPerPSI
-	return math.Min(full, slow)
+	return finiteOr0(math.Min(full, slow))
 }
 
 // RigidColumnPSI is the mean pressure that slows a column of water evenly to a
@@ -203,7 +203,8 @@ func FlowRatio(fromPSI, toPSI, exponent float64) (ratio float64, ok bool) {
 func Saving(fromPSI, toPSI float64) (low, high float64, ok bool) {
 	a, ok1 := FlowRatio(fromPSI, toPSI, LeakExponentFixed)
 	b, ok2 := FlowRatio(fromPSI, toPSI, LeakExponentSplit)
-	return 100 * (1 - a), 100 * (1 - b), ok1 && ok2
+	low, high = finiteOr0(100*(1-a)), finiteOr0(100*(1-b))
+	return low, high, ok1 && ok2 && finite(100*a, 100*b)
 }
 
 // Reduction is what a regulator is asked to do: inlet over outlet. TwoStage
