@@ -155,6 +155,13 @@ func (c LifeCurve) Mean() float64 { return c.dist().Mean() }
 // StdDev is the standard deviation of a life, years.
 func (c LifeCurve) StdDev() float64 { return c.dist().StdDev() }
 
+// Aging is the shape with its interval: wholly above 1 the regulators wear out,
+// wholly below 1 they fail young, and else age tells nothing yet.
+func (c LifeCurve) Aging() Between {
+	z := distuv.UnitNormal.Quantile(0.5+lifeInterval/2) * math.Sqrt(math.Max(0, c.varShape))
+	return Between{c.Shape, c.Shape * math.Exp(-z), c.Shape * math.Exp(z)}
+}
+
 func (c LifeCurve) dist() distuv.Weibull { return distuv.Weibull{K: c.Shape, Lambda: c.Scale} }
 
 func (c LifeCurve) logScale() float64 { return math.Log(c.Scale) }
