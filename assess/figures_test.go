@@ -10,10 +10,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-func ptr[T any](v T) *T { return &v }
-
-// codes lists the figures of a house by code.
-func codes(figures []Figure) string {
+// figureCodes lists the figures of a house by code.
+func figureCodes(figures []Figure) string {
 	var out []string
 	for _, f := range figures {
 		out = append(out, f.Code)
@@ -48,8 +46,8 @@ func house84() Input {
 func TestFiguresExplainTheHouse(t *testing.T) {
 	in := house84()
 	got := Figures(in, Assess(in))
-	if want := "heating saving top_floor reduction ratings surge scald"; codes(got) != want {
-		t.Errorf("figures %q, want %q", codes(got), want)
+	if want := "heating saving top_floor reduction ratings surge scald"; figureCodes(got) != want {
+		t.Errorf("figures %q, want %q", figureCodes(got), want)
 	}
 	for code, says := range map[string]string{
 		// 0.671 gal into a 2 gal tank charged to 40: 1.107 gal of air at 84 psi,
@@ -100,11 +98,11 @@ func TestFiguresTellTheStreetAndTheShopsRecord(t *testing.T) {
 }
 
 func TestLifeSummaryOfAMonth(t *testing.T) {
-	if got := LifeSummary(nil, English); codes(got) != "curve" || !strings.Contains(got[0].Text, "from 10 on") {
+	if got := LifeSummary(nil, English); figureCodes(got) != "curve" || !strings.Contains(got[0].Text, "from 10 on") {
 		t.Errorf("no record: %+v", got)
 	}
 	wear := LifeSummary(shopLives(rand.New(rand.NewPCG(1, 1)), 300, 14, 3, 25), English)
-	if codes(wear) != "curve tenth aging" || !strings.Contains(wear[2].Text, "wear out") {
+	if figureCodes(wear) != "curve tenth aging" || !strings.Contains(wear[2].Text, "wear out") {
 		t.Errorf("valves that wear out: %+v", wear)
 	}
 	young := LifeSummary(shopLives(rand.New(rand.NewPCG(2, 1)), 300, 14, 0.6, 25), English)
