@@ -49,7 +49,11 @@ func Figures(in Input, a Assessment) []Figure {
 
 	if a.HousePSI != nil {
 		house := *a.HousePSI
-		values := []string{"house", whole(house), "top", number(shop.BandPSI[1]), "comfort", number(comfortPSI)}
+		top := shop.TankTopPSI
+		if top == 0 {
+			top = shop.BandPSI[1]
+		}
+		values := []string{"house", whole(house), "top", number(top), "comfort", number(comfortPSI)}
 		heating(&rec, a, house, func(code string, more ...string) { say(code, append(more, values...)...) })
 		if low, high, ok := Saving(house, comfortPSI); ok && house >= comfortPSI+savingWorthPSI {
 			say("saving", append(values, "low", whole(low), "high", whole(high))...)

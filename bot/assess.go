@@ -12,6 +12,7 @@ import (
 
 func (p *program) assessCommand() *cobra.Command {
 	var today, lang string
+	var figures bool
 	cmd := &cobra.Command{
 		Use:   "assess",
 		Short: "Judge houses from their visits, as JSON",
@@ -20,6 +21,10 @@ func (p *program) assessCommand() *cobra.Command {
 assessment a line in the same order. The last visit is judged, those before it
 are the history. Optional keys: "shop" (band_psi, gauge, service_years), "lives"
 (the shop's own valve lives) and "neighbours" (street pressures nearby).
+
+With --figures each house also gets "figures": what heating does to the
+pressure, what a lower one saves, what is left two floors up, what a hammering
+valve adds, where the street stands, what the shop's record says of the age.
 
 It reads no record and no clock, and of the configuration only a file that
 --config names. A line of bad JSON gives {} and a message with
@@ -42,10 +47,11 @@ its number, and the exit code is 1 at the end.`,
 			}
 			base := assess.Input{Today: day, Shop: shopOf(settings), Lang: assess.Lang(lang)}
 			return eachLine(cmd.Context(), p.in, p.out, p.errOut, func(line []byte) ([]byte, error) {
-				return assessLine(line, base)
+				return assessLine(line, base, figures)
 			})
 		},
 	}
+	cmd.Flags().BoolVar(&figures, "figures", false, "add the figures that explain the house")
 	cmd.Flags().StringVar(&today, "today", defaultToday, "the day of houses that come without one")
 	cmd.Flags().StringVar(&lang, "lang", string(assess.English), "language of the sentences: en or es")
 	return cmd
@@ -69,8 +75,9 @@ type lifeJSON struct {
 	Ended bool    `json:"ended"`
 }
 
-// assessLine judges one house; what its line does not say is as in base.
-func assessLine(line []byte, base assess.Input) ([]byte, error) {
+// assessLine judges one house, with its figures when they are asked for; what
+// its line does not say is as in base.
+func assessLine(line []byte, base assess.Input, figures bool) ([]byte, error) {
 	house := houseJSON{Today: base.Today}
 	if err := json.Unmarshal(line, &house); err != nil {
 		return nil, fmt.Errorf("this is no house in JSON: %w", plainJSON(err))
@@ -92,10 +99,15 @@ func assessLine(line []byte, base assess.Input) ([]byte, error) {
 	for _, l := range house.Lives {
 		in.Lives = append(in.Lives, assess.Life(l))
 	}
-	return marshal(struct {
+	out := struct {
 		ID json.RawMessage `json:"id"`
 		assess.Assessment
-	}{house.ID, assess.Assess(in)})
+		Figures []assess.Figure `json:"figures,omitempty"`
+	}{ID: house.ID, Assessment: assess.Assess(in)}
+	if figures {
+		out.Figures = assess.Figures(in, out.Assessment)
+	}
+	return marshal(out)
 }
 
 // shopOver returns shop with what it leaves open taken from base.

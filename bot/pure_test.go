@@ -189,3 +189,17 @@ func FuzzPureCommands(f *testing.F) {
 		}
 	})
 }
+
+func TestAssessAddsFiguresWhenAsked(t *testing.T) {
+	house := `{"id":1,"today":"2026-06-15","visits":[{"date":"2026-06-15","frame":{"statements":[{"kind":"reading","psi":92,"point":"laundry","heater":"idle"}]}}]}`
+	var got struct {
+		Figures []struct{ Code, Text string } `json:"figures"`
+	}
+	out, _, code := lazyhand(t, house, "assess", "--figures")
+	if err := json.Unmarshal([]byte(out), &got); err != nil || code != 0 || len(got.Figures) == 0 || got.Figures[0].Code != "saving" {
+		t.Errorf("with --figures: %s (%v, exit code %d)", out, err, code)
+	}
+	if out, _, _ := lazyhand(t, house, "assess"); strings.Contains(out, `"figures"`) {
+		t.Errorf("without --figures: %s", out)
+	}
+}
