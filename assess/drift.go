@@ -18,6 +18,7 @@ type DatedPSI struct {
 const (
 	driftLeastVisits = 4
 	driftLeastDays   = 60
+	driftMostVisits  = 500 // only the newest count: more is a logger's record, and pairs of visits grow with the square
 )
 
 // How the scatter of a house's readings is judged. Few visits say little about
@@ -145,6 +146,7 @@ func visitsOf(series []DatedPSI, x, y []float64) (visits, bool) {
 		return visits{}, false
 	}
 	slices.SortStableFunc(s, func(a, b DatedPSI) int { return compareDates(a.Date, b.Date) })
+	s = s[max(0, len(s)-driftMostVisits):]
 	first := s[0].Date
 	for i := 0; i < len(s); {
 		j := i + 1

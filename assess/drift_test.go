@@ -96,6 +96,14 @@ func TestJumpTellsFromWhatToWhat(t *testing.T) {
 	}
 }
 
+func TestALoggersRecordIsJudgedByItsNewestVisits(t *testing.T) {
+	h := house{start: 60, scatter: 2, grain: 1}
+	s := h.visits(shape{"daily", 4000, every(6, 0)}, rand.New(rand.NewPCG(1, 1)))
+	if d := DriftOf(s, usualBand, Date{}); d.State != Steady {
+		t.Errorf("4000 readings of a steady house: %+v", d.State)
+	}
+}
+
 // anySeries is a series as careless people and a broken importer may give it.
 func anySeries(t *rapid.T) []DatedPSI {
 	var out []DatedPSI

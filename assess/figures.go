@@ -21,7 +21,8 @@ const (
 	figurePipeFeet  = 50.0
 	figureCloseIn   = 1.0 // seconds, a tap closed by a calm hand
 	figureNominalIn = 0.75
-	savingWorthPSI  = 5.0 // below this above comfort a saving is not worth a word
+	weakFlowPSI     = 30.0 // a flowing pressure below this is worth comparing with what outlets need
+	savingWorthPSI  = 5.0  // below this above comfort a saving is not worth a word
 )
 
 // Figures works out what explains the assessment a of in: what the tank and the
@@ -54,6 +55,11 @@ func Figures(in Input, a Assessment) []Figure {
 			top = shop.BandPSI[1]
 		}
 		values := []string{"house", whole(house), "top", number(top), "comfort", number(comfortPSI)}
+		if grade, limit, ok := finerGauge(shop.Gauge, house, shop.BandPSI); ok {
+			finer := GaugeSpec{grade, shop.Gauge.SpanPSI}
+			say("gauge", append(values, "limit", number(limit), "pm", number(math.Round(10*shop.Gauge.PlusMinus(house))/10),
+				"grade", grade, "span", number(shop.Gauge.SpanPSI), "finer", number(math.Round(10*finer.PlusMinus(house))/10))...)
+		}
 		heating(&rec, a, house, func(code string, more ...string) { say(code, append(more, values...)...) })
 		if low, high, ok := Saving(house, comfortPSI); ok && house >= comfortPSI+savingWorthPSI {
 			say("saving", append(values, "low", whole(low), "high", whole(high))...)
@@ -72,6 +78,11 @@ func Figures(in Input, a Assessment) []Figure {
 			_, faucet, _ := WorkingPressure("faucet")
 			say("ratings", append(values, "fill", number(toilet), "faucet", number(faucet))...)
 		}
+	}
+	if flowing, ok := lowestFlowing(last, a); ok && (a.Band == BandLow || flowing < weakFlowPSI) {
+		shower, _ := NeedOf("shower balanced-pressure/thermostatic")
+		plain, _ := NeedOf("shower")
+		say("need", "flowing", whole(flowing), "plain", number(plain.PSI), "mixing", number(shower.PSI), "gpm", number(shower.GPM))
 	}
 	if last != nil && last.has(Hammer) {
 		copper, _ := PipeOf(Copper, figureNominalIn)
@@ -101,6 +112,37 @@ func Figures(in Input, a Assessment) []Figure {
 		}
 	}
 	return out
+}
+
+// finerGauge names the first finer grade, on the same scale, with which a
+// reading would lie on one side of a limit that the shop's gauge reaches across.
+func finerGauge(g GaugeSpec, psi float64, band [2]float64) (grade string, limit float64, ok bool) {
+	for _, limit := range band {
+		if g.AgainstLimit(psi, limit) != Straddles || psi == limit {
+			continue
+		}
+		for _, grade := range []string{"A", "1A", "2A", "3A", "4A"} {
+			if (GaugeSpec{grade, g.SpanPSI}).AgainstLimit(psi, limit) != Straddles {
+				return grade, limit, true
+			}
+		}
+	}
+	return "", 0, false
+}
+
+// lowestFlowing returns the lowest pressure read on the house side while water
+// ran.
+func lowestFlowing(v *Visit, a Assessment) (float64, bool) {
+	low, ok := 0.0, false
+	if v == nil || len(a.Readings) != len(v.Readings) {
+		return 0, false
+	}
+	for i, r := range v.Readings {
+		if r.Flow == Flowing && a.Readings[i].Side == HouseSide && (!ok || r.PSI < low) {
+			low, ok = r.PSI, true
+		}
+	}
+	return low, ok
 }
 
 // LifeSummary says what the shop's own record tells of its regulators' lives,

@@ -73,6 +73,16 @@ func TestFiguresExplainTheHouse(t *testing.T) {
 	if text := figureText(Figures(in, Assess(in)), "reduction"); !strings.Contains(text, "two valves in a row") {
 		t.Errorf("180 to 50: %q", text)
 	}
+	// A reading that the gauge cannot tell from the limit.
+	in.Visits[0].Readings = []Reading{{PSI: 82, Point: RearBibb, Heater: Idle}}
+	if text := figureText(Figures(in, Assess(in)), "gauge"); !strings.Contains(text, "82 ± 3.2 psi reaches across 80: a grade A gauge on 0-160 psi (± 1.6)") {
+		t.Errorf("82 psi on the usual gauge: %q", text)
+	}
+	// Water that runs at too little pressure for a mixing valve.
+	in.Visits[0].Readings = []Reading{{PSI: 60, Point: RearBibb, Heater: Idle}, {PSI: 15, Point: Bath, Flow: Flowing}}
+	if text := figureText(Figures(in, Assess(in)), "need"); !strings.Contains(text, "15 psi is left") {
+		t.Errorf("15 psi flowing: %q", text)
+	}
 	if got := Figures(Input{}, Assess(Input{})); got == nil || len(got) != 0 {
 		t.Errorf("nothing known: %v, want an empty list", got)
 	}

@@ -18,6 +18,12 @@ var englishFigures = map[string]wording{
 	"heating.no_tank": {
 		"Closed and with no working tank, each degree of heating adds up to {rise} psi: the relief valve's 150 is some {degrees} °F away.",
 		"Water's expansion and compressibility by IAPWS-IF97 in a thin steel heater; air, plastic pipe and dripping valves soften it."},
+	"gauge": {
+		"{house} ± {pm} psi reaches across {limit}: a grade {grade} gauge on 0-{span} psi (± {finer}) would settle it.",
+		"Gauge error is percent of span by zone of the scale (ASME B40.100, as quoted)."},
+	"need": {
+		"With water running {flowing} psi is left; a plain shower needs {plain}, one with a mixing valve {mixing} at {gpm} gal a minute.",
+		"Flow pressures of IPC 2018 table 604.3."},
 	"saving": {
 		"At {comfort} psi instead of {house}, leaks and open taps run {low} to {high} % less; toilets, washers and baths fill with the same.",
 		"(P1/P0)^N1 with N1 from 0.5 to 1.5 (Water Loss Control, p. 141)."},
@@ -78,6 +84,12 @@ var spanishFigures = map[string]wording{
 	"heating.no_tank": {
 		"Sistema cerrado sin tanque que funcione: cada grado sube hasta {rise} psi; las 150 de la válvula de alivio quedan a unos {degrees} °F.",
 		"Dilatación y compresibilidad del agua según IAPWS-IF97 en un calentador de acero delgado; el aire, el tubo de plástico y los goteos lo suavizan."},
+	"gauge": {
+		"{house} ± {pm} psi abarca las {limit}: un manómetro de grado {grade} de 0-{span} psi (± {finer}) lo aclararía.",
+		"El error del manómetro es un porcentaje del alcance por zona de la escala (ASME B40.100, citado)."},
+	"need": {
+		"Con el agua corriendo quedan {flowing} psi; una regadera simple pide {plain}, una con válvula mezcladora {mixing} a {gpm} gal por minuto.",
+		"Presiones de flujo de la tabla 604.3 del IPC 2018."},
 	"saving": {
 		"A {comfort} psi en vez de {house}, las fugas y llaves abiertas gastan de {low} a {high} % menos; inodoros, lavadoras y tinas se llenan con lo mismo.",
 		"(P1/P0)^N1 con N1 de 0.5 a 1.5 (Water Loss Control, p. 141)."},

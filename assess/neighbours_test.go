@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -112,4 +113,17 @@ func TestStreetLevelProperties(t *testing.T) {
 			t.Fatalf("in another order %+v, was %+v", again, l)
 		}
 	})
+}
+
+func BenchmarkStreetLevel(b *testing.B) {
+	r := rand.New(rand.NewPCG(1, 1))
+	for _, n := range []int{10, 50} {
+		readings := street(r, n, 500, 85, 0)
+		b.Run(fmt.Sprint(n, " readings"), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				StreetLevel(readings, streetToday)
+			}
+		})
+	}
 }
