@@ -12,7 +12,6 @@ const (
 	streetPriorPSI      = 4.0 // scatter of one reading of a steady street
 	streetPriorReadings = 4.0 // that counts like so many readings
 	streetWindowDays    = 365 // older readings say nothing of today's level
-	streetHistoryDays   = 730 // but help to see a shift
 	streetLatelyDays    = 180 // a shift before that is the street's usual level by now
 	streetLeast         = 3   // readings that speak of a level
 	streetLeastSide     = 2   // readings before and after a shift: one house is no street
@@ -21,6 +20,10 @@ const (
 	streetEWMAWeight = 0.3
 	streetEWMAWidth  = 3.0
 )
+
+// StreetHistoryDays is how far back readings nearby help: too old for today's
+// level, but they show that it shifted.
+const StreetHistoryDays = 730
 
 var streetPrior = prior{streetPriorPSI, streetPriorReadings}
 
@@ -52,7 +55,7 @@ func StreetLevel(readings []Neighbour, today Date) (Level, bool) {
 	if today.IsZero() {
 		today = r[len(r)-1].Date
 	}
-	r = withoutLone(since(r, today.AddDays(-streetHistoryDays)))
+	r = withoutLone(since(r, today.AddDays(-StreetHistoryDays)))
 	if len(r) < streetLeast {
 		return Level{}, false
 	}

@@ -181,7 +181,7 @@ func (t *turn) input(site store.SiteRecord) (assess.Input, error) {
 		}
 		in.Visits = append(in.Visits, f.Visit(r.Day))
 	}
-	in.Neighbours, err = t.tx.StreetReadings(site.Street(), t.day.AddDays(-60), site.ID, 50)
+	in.Neighbours, err = t.tx.StreetReadings(site.Street(), t.day.AddDays(-assess.StreetHistoryDays), site.ID, 50)
 	return in, err
 }
 
