@@ -9,6 +9,8 @@ import (
 	"os/signal"
 	"syscall"
 	"time"
+
+	"lazyhand/config"
 )
 
 func main() {
@@ -47,7 +49,8 @@ type program struct {
 	dbFile     string   // --db; empty is the one of the configuration
 	set        []string // --set key=value
 
-	probeSlack slackProbe // nil: Slack is not asked
+	fit        func(*config.Config) // changes the settings once they are read; may be nil
+	probeSlack slackProbe           // nil: Slack is not asked
 }
 
 // run runs the program once. It returns errors in words for the person at the

@@ -24,7 +24,11 @@ func (p *program) settings() (config.Config, error) {
 	if p.dbFile != "" {
 		flags = append(flags[:len(flags):len(flags)], "record.file="+p.dbFile)
 	}
-	return config.Load(config.Options{File: file, Optional: optional, Env: env, Flags: flags, Checks: settingChecks()})
+	c, err := config.Load(config.Options{File: file, Optional: optional, Env: env, Flags: flags, Checks: settingChecks()})
+	if err == nil && p.fit != nil {
+		p.fit(&c)
+	}
+	return c, err
 }
 
 // settingChecks judges what only the other packages know.
