@@ -157,7 +157,8 @@ type Likelihood struct {
 	P     float64 `json:"p"`
 }
 
-// NextCheck is the one test that would tell most for its minutes of work.
+// NextCheck is the one test that would tell most for its minutes of work: what
+// to do, and why, each a short phrase in Input.Lang.
 type NextCheck struct {
 	Check string `json:"check"`
 	Why   string `json:"why"`

@@ -21,20 +21,20 @@ func sidePressure(js []judged, side Side, want *bool) pressures {
 	var buf [8]float64
 	all := buf[:0]
 	var out pressures
-	var last *judged
+	var last *judged // the last that is said to be after work
 	for i := range js {
 		j := &js[i]
 		if j.side != side || j.fair != FairYes || want != nil && j.left != *want {
 			continue
 		}
-		if j.left && last == nil {
-			all = all[:0] // what was read before the work is no longer so
+		if j.left && !out.isLeft {
+			all, out.isLeft = all[:0], true // what was read before the work is no longer so
 		}
-		if j.left {
-			last = j
-		}
-		if last == nil || j.left {
+		if j.left || !out.isLeft {
 			all = append(all, j.PSI)
+		}
+		if j.When == After {
+			last = j
 		}
 	}
 	if len(all) == 0 {
@@ -42,14 +42,15 @@ func sidePressure(js []judged, side Side, want *bool) pressures {
 	}
 	out.any = true
 	sort.Float64s(all)
-	if all[len(all)-1]-all[0] > apartPSI {
-		out.apart = true
+	n := len(all)
+	if all[n-1]-all[0] > apartPSI {
+		out.apart, out.isLeft = true, false
 		return out
 	}
-	n := len(all)
-	psi := (all[(n-1)/2] + all[n/2]) / 2
+	psi := all[(n-1)/2]
+	psi += (all[n/2] - psi) / 2
 	if last != nil {
-		psi, out.isLeft = last.PSI, true
+		psi = last.PSI
 	}
 	out.psi = &psi
 	for i := range js {

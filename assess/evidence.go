@@ -26,7 +26,7 @@ type unsureReading struct {
 }
 
 // mostUnsure is how many readings of unknown side the engine weighs.
-const mostUnsure = 3
+const mostUnsure = 4
 
 // unsureWorth is how far such a reading counts at all. Judgement: the point
 // may be yet another one.

@@ -52,8 +52,12 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 		case "over_relief", "relief_blocked", "gas_smell":
 			add(Recheck, daysUrgent, findings[i].Code)
 		case "not_regulating", "seat_creep":
-			if !f.visit.did(ReplacedPRV, RebuiltPRV) {
+			switch {
+			case f.visit.did(ReplacedPRV, RebuiltPRV):
+			case f.sure(CausePassing, CauseSeatCreep):
 				add(ReplacePRV, daysSoon, findings[i].Code)
+			default:
+				add(Recheck, daysSoon, findings[i].Code)
 			}
 		case "set_high", "set_low":
 			add(SetPRV, daysSoon, findings[i].Code)
@@ -98,6 +102,22 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 	rest := out[planned:]
 	sort.SliceStable(rest, func(a, b int) bool { return rest[a].InDays < rest[b].InDays })
 	return out[:min(len(out), max(mostFollowUps, planned))]
+}
+
+// sureEnough is how likely a cause must be before a valve is put on the list
+// for replacement. Judgement.
+const sureEnough = 0.8
+
+// sure tells whether one of these causes is likely enough to act on.
+func (f *facts) sure(causes ...Cause) bool {
+	for i, p := range f.causes {
+		for _, c := range causes {
+			if causeNames[i] == c && p >= sureEnough {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // likely tells whether the likeliest cause is one of these.

@@ -2,21 +2,29 @@ package assess
 
 import "math"
 
-// Checks that a tech can do on the visit.
+// Checks that a tech can do on the visit; their words stand in words_en.go and
+// words_es.go.
 const (
-	CheckStreet    = "street_static" // read the main, ahead of the regulator
-	CheckHouse     = "house_static"  // a fair static reading of the house
-	CheckFlow      = "flow_test"     // static, then flowing, at one house tap
-	CheckCreep     = "creep_watch"   // heater off, nothing running, watch the gauge
-	CheckHeat      = "heat_watch"    // fire the heater with the gauge on
-	CheckGauge     = "second_gauge"  // read the same tap with another gauge
-	CheckRegulator = "find_regulator"
-	CheckTank      = "tank_charge" // isolate, drain, read the tank's air
-	CheckScrew     = "turn_screw"  // a small turn of the screw: does the house follow?
-	CheckStrainer  = "strainer"    // shut, open the strainer, look
-	leastGain      = 0.015         // nats; less tells nothing. Judgement
-	leastUncertain = 0.12          // nats; below this nothing is left to tell apart. Judgement
-	streetBinPSI   = 8
+	checkStreet    = "street_static"
+	checkHouse     = "house_static"
+	checkFlow      = "flow_test"
+	checkCreep     = "creep_watch"
+	checkHeat      = "heat_watch"
+	checkGauge     = "second_gauge"
+	checkRegulator = "find_regulator"
+	checkTank      = "tank_charge"
+	checkScrew     = "turn_screw"
+	checkStrainer  = "strainer"
+)
+
+// When a test is worth naming, and its minutes where no table holds them.
+// Judgement.
+const (
+	leastGain      = 0.015 // nats; a test that promises less tells nothing
+	leastUncertain = 0.12  // nats; below this nothing is left to tell apart
+	streetMinutes  = 5
+	houseMinutes   = 5
+	streetBinPSI   = 8 // readings of the main are told apart by this much
 	nOutcomes      = 3
 )
 
@@ -40,34 +48,34 @@ func rest(a, b perCause) [nOutcomes]perCause {
 }
 
 var tableChecks = [...]fieldTest{
-	{CheckFlow, 6, func(f *facts) bool { return !f.anyReading(bitFlowing) }, rest(
+	{checkFlow, 6, func(f *facts) bool { return !f.anyReading(bitFlowing) }, rest(
 		// falls less than 10 psi; 10 to 20; the rest more
 		//       sound setHi setLo pass  creep restr elast noprv expan strlo gauge
 		perCause{0.70, 0.70, 0.60, 0.65, 0.70, 0.03, 0.66, 0.65, 0.70, 0.40, 0.60},
 		perCause{0.27, 0.27, 0.32, 0.31, 0.27, 0.12, 0.30, 0.31, 0.27, 0.40, 0.28})},
-	{CheckCreep, 15, func(f *facts) bool { return !f.visit.told(Creep) }, rest(
+	{checkCreep, 15, func(f *facts) bool { return !f.visit.told(Creep) }, rest(
 		// climbs; holds; the rest moves both ways
 		perCause{0.04, 0.05, 0.05, 0.06, 0.88, 0.06, 0.07, 0.04, 0.08, 0.03, 0.10},
 		perCause{0.93, 0.92, 0.92, 0.74, 0.10, 0.90, 0.90, 0.78, 0.88, 0.85, 0.70})},
-	{CheckHeat, 25, func(f *facts) bool { return !f.anyReading(bitFiring) && f.found.fuel != Tankless }, rest(
+	{checkHeat, 25, func(f *facts) bool { return !f.anyReading(bitFiring) && f.found.fuel != Tankless && f.heaterMayFire() }, rest(
 		// rises over the band; holds; the rest rises within it
 		perCause{0.05, 0.30, 0.02, 0.20, 0.25, 0.06, 0.06, 0.20, 0.90, 0.02, 0.12},
 		perCause{0.72, 0.50, 0.78, 0.72, 0.55, 0.72, 0.72, 0.74, 0.04, 0.90, 0.65})},
-	{CheckGauge, 5, func(f *facts) bool { return len(f.readings) > 0 }, rest(
+	{checkGauge, 8, func(f *facts) bool { return len(f.readings) > 0 }, rest(
 		// differs by more than both gauges' errors; agrees
 		perCause{0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.85},
 		perCause{0.96, 0.96, 0.96, 0.96, 0.96, 0.96, 0.96, 0.96, 0.96, 0.96, 0.15})},
-	{CheckRegulator, 10, func(f *facts) bool { return f.found.prv == untold && !f.found.prvProved }, rest(
+	{checkRegulator, 10, func(f *facts) bool { return f.found.prv == untold && !f.found.prvProved }, rest(
 		// found; none to be found
 		perCause{0.85, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.05, 0.92, 0.70, 0.85},
 		perCause{0.15, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.95, 0.08, 0.30, 0.15})},
-	{CheckTank, 10, func(f *facts) bool { return f.now.tank == untold }, rest(
+	{checkTank, 10, func(f *facts) bool { return f.now.tank == untold }, rest(
 		// works; missing or failed
 		perCause{0.55, 0.55, 0.55, 0.52, 0.52, 0.55, 0.55, 0.40, 0.06, 0.50, 0.55},
 		perCause{0.45, 0.45, 0.45, 0.48, 0.48, 0.45, 0.45, 0.60, 0.94, 0.50, 0.45})},
-	{CheckScrew, 10, func(f *facts) bool { return f.found.regulated() && !f.visit.valveWork() }, rest(
+	{checkScrew, 10, func(f *facts) bool { return f.found.regulated() && !f.visit.valveWork() && f.street.psi != nil }, rest(
 		screwFollowed, screwIdle)},
-	{CheckStrainer, 30, func(f *facts) bool { return f.found.regulated() && !f.visit.did(RebuiltPRV, ReplacedPRV) }, rest(
+	{checkStrainer, 30, func(f *facts) bool { return f.found.regulated() && !f.visit.did(RebuiltPRV, ReplacedPRV) }, rest(
 		// clogged; rubber in it; the rest clean
 		perCause{0.08, 0.08, 0.10, 0.12, 0.15, 0.80, 0.12, 0.00, 0.08, 0.10, 0.08},
 		perCause{0.03, 0.03, 0.03, 0.08, 0.08, 0.06, 0.75, 0.00, 0.03, 0.03, 0.03})},
@@ -95,6 +103,9 @@ func (f *facts) anyReading(why reasonSet) bool {
 // nextCheck picks the test whose outcome is expected to lower the entropy of
 // the causes most for its minutes of work.
 func (f *facts) nextCheck(bs *beliefs) *NextCheck {
+	if f.mustStop() || f.settledByWork() {
+		return nil
+	}
 	p := &f.causes
 	h := 0.0
 	for _, x := range p {
@@ -127,7 +138,7 @@ func (f *facts) nextCheck(bs *beliefs) *NextCheck {
 				}
 			}
 		}
-		consider(CheckStreet, gainOf(p, bins[:]), 8)
+		consider(checkStreet, gainOf(p, bins[:]), streetMinutes)
 	}
 	if f.house.psi == nil {
 		var bins [nHouse/houseBin/2 + 1]perCause
@@ -142,12 +153,27 @@ func (f *facts) nextCheck(bs *beliefs) *NextCheck {
 				}
 			}
 		}
-		consider(CheckHouse, gainOf(p, bins[:]), 5)
+		consider(checkHouse, gainOf(p, bins[:]), houseMinutes)
 	}
 	if code == "" {
 		return nil
 	}
-	return &NextCheck{Check: code, Why: f.lang.table().checks[code]}
+	w := f.lang.table().checks[code]
+	return &NextCheck{Check: w.do, Why: w.why}
+}
+
+// mustStop tells whether nobody should be testing anything in the house.
+func (f *facts) mustStop() bool { return f.visit.has(GasSmell) || f.overRelief() > 0 }
+
+// heaterMayFire tells whether nothing speaks against letting the heater heat.
+func (f *facts) heaterMayFire() bool {
+	return !f.visit.has(ReliefDischarge) && !f.visit.has(ReliefBlocked)
+}
+
+// settledByWork tells whether the visit's work on the valve left the house in
+// the band: what was wrong before needs no more telling apart.
+func (f *facts) settledByWork() bool {
+	return f.visit.valveWork() && f.house.isLeft && f.band == BandIn
 }
 
 func entropyTerm(p float64) float64 {
