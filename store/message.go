@@ -132,6 +132,13 @@ func (tx *Tx) MessageByKey(key string) (Message, bool, error) {
 	return m, true, err
 }
 
+// WordingBefore returns the wording that an edit or a deletion took the place
+// of: the last edit before it, else the first wording.
+func (tx *Tx) WordingBefore(m Message) (Message, error) {
+	was, _, err := first(tx.messages(`WHERE (about = ?1 AND kind = 'edited' OR id = ?1) AND id < ?2 ORDER BY id DESC LIMIT 1`, m.About, m.ID))
+	return was, err
+}
+
 // Understood keeps what the parser made of a message.
 func (tx *Tx) Understood(id int64, frame json.RawMessage) error {
 	_, err := tx.exec(`UPDATE message SET frame = ? WHERE id = ?`, string(frame), id)

@@ -38,10 +38,11 @@ func (tx *Tx) AddReport(r Report) (int64, error) {
 		r.Message, r.Site, r.Day.String(), millis(r.At), r.Author)
 }
 
-// DropReport takes back what a message reported.
-func (tx *Tx) DropReport(message int64) error {
-	_, err := tx.exec(`DELETE FROM report WHERE message = ?`, message)
-	return err
+// DropReport takes back what a message reported; reported is false when that
+// was nothing.
+func (tx *Tx) DropReport(message int64) (reported bool, err error) {
+	n, err := tx.exec(`DELETE FROM report WHERE message = ?`, message)
+	return n > 0, err
 }
 
 // Judge keeps the verdict on a report and its readings, in the order told.

@@ -208,23 +208,34 @@ func (tx *Tx) stopped() error {
 	}
 }
 
-// all collects the rows of a query through scan.
-func all[T any](tx *Tx, scan func(func(...any) error) (T, error), query string, args ...any) ([]T, error) {
+// each hands the rows of a query to do, one after the other.
+func each(tx *Tx, do func(scan func(...any) error) error, query string, args ...any) error {
 	rows, err := tx.q.QueryContext(tx.ctx, query, args...)
 	if err != nil {
-		return nil, plain(err)
+		return plain(err)
 	}
 	defer rows.Close()
-	var out []T
 	for rows.Next() {
 		if err := tx.stopped(); err != nil {
-			return nil, err
+			return err
 		}
-		v, err := scan(rows.Scan)
-		if err != nil {
-			return nil, err
+		if err := do(rows.Scan); err != nil {
+			return err
 		}
-		out = append(out, v)
 	}
-	return out, plain(rows.Err())
+	return plain(rows.Err())
+}
+
+// all collects the rows of a query through scan.
+func all[T any](tx *Tx, scan func(func(...any) error) (T, error), query string, args ...any) ([]T, error) {
+	var out []T
+	err := each(tx, func(row func(...any) error) error {
+		v, err := scan(row)
+		out = append(out, v)
+		return err
+	}, query, args...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
 }

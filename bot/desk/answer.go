@@ -114,7 +114,11 @@ func (t *turn) withdraw(m store.Message, to store.MessageState) error {
 	if err := t.tx.Revise(m.ID, to, t.m.ID); err != nil {
 		return err
 	}
-	return t.tx.DropReport(m.ID)
+	reported, err := t.tx.DropReport(m.ID)
+	if err != nil || !reported || m.Site == 0 {
+		return err
+	}
+	return t.restand(m.Site)
 }
 
 // retract follows a deletion: the report goes, the words stay on record.

@@ -128,8 +128,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 		return err
 	}
 	a := assess.Assess(in)
-	last := in.Visits[len(in.Visits)-1]
-	if err := t.tx.Judge(id, verdict(a, last), visit.Readings, tail(a.Readings, len(visit.Readings))); err != nil {
+	if err := t.judge(id, f, site, in, a); err != nil {
 		return err
 	}
 	if err := t.plan(m, f, site, a); err != nil {
@@ -168,37 +167,24 @@ func (t *turn) input(site store.SiteRecord) (assess.Input, error) {
 	if err != nil {
 		return in, err
 	}
+	t.filed = map[int64]place{}
 	for _, r := range reports {
 		var f intents.Frame
 		if err := json.Unmarshal(r.Frame, &f); err != nil {
 			return in, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
-		if n := len(in.Visits); n > 0 && in.Visits[n-1].Date == r.Day {
-			for _, s := range f.Statements {
-				in.Visits[n-1].Add(s)
-			}
-			continue
+		if n := len(in.Visits); n == 0 || in.Visits[n-1].Date != r.Day {
+			in.Visits = append(in.Visits, assess.Visit{Date: r.Day})
 		}
-		in.Visits = append(in.Visits, f.Visit(r.Day))
+		v := &in.Visits[len(in.Visits)-1]
+		t.filed[r.ID] = place{len(in.Visits) - 1, len(v.Readings)}
+		for _, s := range f.Statements {
+			v.Add(s)
+		}
 	}
 	in.Neighbours, err = t.tx.StreetReadings(site.Street(), t.day.AddDays(-assess.StreetHistoryDays), site.ID, 50)
 	return in, err
 }
-
-func verdict(a assess.Assessment, v assess.Visit) store.Verdict {
-	out := store.Verdict{HousePSI: a.HousePSI, StreetPSI: a.StreetPSI, Band: a.Band}
-	for _, w := range v.Work {
-		switch w.Action {
-		case assess.SetPRV, assess.ReplacedPRV, assess.InstalledPRV, assess.RebuiltPRV:
-			out.ValveWork = true
-		}
-	}
-	return out
-}
-
-// tail returns the last n of a list: a day's later report adds its readings at
-// the end.
-func tail[T any](list []T, n int) []T { return list[max(0, len(list)-n):] }
 
 // askSite asks for the house of a report that names none.
 func (t *turn) askSite(m store.Message) error {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"strings"
 	"time"
 
 	"lazyhand/assess"
@@ -25,7 +26,9 @@ type turn struct {
 	person store.Person
 	lang   assess.Lang
 	day    assess.Date
-	reply  string // key of the reply
+	reply  string          // key of the reply
+	quiet  bool            // nothing is said: the message was dealt with before
+	filed  map[int64]place // where the reports of the house last gathered stand
 }
 
 // Take takes one message. A message that was taken before, under its key or
@@ -103,23 +106,35 @@ func (d *Desk) listens(m Message) bool {
 // handle works a message out in a savepoint, so that a message that makes us
 // fail is kept all the same.
 func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
-	t := &turn{Desk: d, tx: tx, m: row, direct: m.Direct, button: m.Button, value: m.Value,
-		day: assess.DateOf(row.At.In(d.opt.Zone)), reply: fmt.Sprintf("reply:%d", row.ID)}
-	var err error
-	if t.person, err = tx.Person(row.Author); err != nil {
+	t, err := d.turn(tx, row)
+	if err != nil {
 		return err
 	}
+	t.direct = m.Direct
 	if m.Name != "" {
 		t.person.Name = m.Name
-	}
-	if t.lang = t.person.Lang; t.lang == "" {
-		t.lang = d.opt.Lang
 	}
 	err = tx.Savepoint(func() error { return t.work(about) })
 	if err == nil || store.IsFault(err) {
 		return err
 	}
 	return t.failed(err)
+}
+
+// turn makes ready to deal with a message on record.
+func (d *Desk) turn(tx *store.Tx, row store.Message) (*turn, error) {
+	t := &turn{Desk: d, tx: tx, m: row, day: assess.DateOf(row.At.In(d.opt.Zone)), reply: fmt.Sprintf("reply:%d", row.ID)}
+	if row.Kind == store.Pressed {
+		t.button, t.value, _ = strings.Cut(row.Text, " ")
+	}
+	var err error
+	if t.person, err = tx.Person(row.Author); err != nil {
+		return nil, err
+	}
+	if t.lang = t.person.Lang; t.lang == "" {
+		t.lang = d.opt.Lang
+	}
+	return t, nil
 }
 
 // failed notes a message that made us fail; after the last try it is set aside
@@ -247,7 +262,12 @@ func (t *turn) mark(k Mark) error {
 	return t.queue(Post{Key: fmt.Sprintf("react:%d:%s", t.m.ID, k), Kind: React, Channel: t.m.Channel, Target: t.m.TS, Mark: k})
 }
 
-func (t *turn) queue(p Post) error { return queue(t.tx, p, t.m.At) }
+func (t *turn) queue(p Post) error {
+	if t.quiet {
+		return nil
+	}
+	return queue(t.tx, p, t.m.At)
+}
 
 // queue puts a post into the outbox.
 func queue(tx *store.Tx, p Post, now time.Time) error {

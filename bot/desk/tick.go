@@ -63,7 +63,7 @@ func (d *Desk) retry(ctx context.Context) error {
 			var about store.Message
 			if m.About != 0 {
 				var err error
-				if about, _, err = tx.Message(m.About); err != nil {
+				if about, err = tx.WordingBefore(m); err != nil {
 					return err
 				}
 			}

@@ -85,7 +85,7 @@ CREATE TABLE report (
   valve_work INTEGER NOT NULL DEFAULT 0 CHECK (valve_work IN (0, 1)),
   unfinished INTEGER NOT NULL DEFAULT 0 CHECK (unfinished IN (0, 1)) -- work without a fair reading after it
 ) STRICT;
-CREATE INDEX report_site ON report (site, day, at, house_psi, valve_work); -- a house's series, read from the index alone
+CREATE INDEX report_site ON report (site, day, at, house_psi, valve_work, unfinished); -- a house's series, read from the index alone
 CREATE INDEX report_day ON report (day);
 CREATE INDEX report_author ON report (author, at);
 CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
@@ -218,9 +218,10 @@ CREATE TABLE slot (
 
 -- How far a walk over all houses has come, so that it goes on after a stop.
 CREATE TABLE walk (
-  job  TEXT PRIMARY KEY,
-  day  TEXT NOT NULL,                       -- the day it judges by
-  site INTEGER NOT NULL                     -- the last house dealt with
+  job   TEXT PRIMARY KEY,
+  basis TEXT NOT NULL,                      -- the settings that it judges by: others begin it anew
+  site  INTEGER NOT NULL,                   -- the last house dealt with
+  done  INTEGER NOT NULL DEFAULT 0 CHECK (done IN (0, 1))
 ) STRICT;
 
 -- That something was removed on request or by age, and how much; not what.
