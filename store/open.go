@@ -25,6 +25,13 @@ var ErrLocked = errors.New("another lazyhand is running on this record")
 // ErrNewer means that the record was written by a newer version of the program.
 var ErrNewer = errors.New("this record was written by a newer version of lazyhand; install that version or a later one")
 
+// errNoRecord means that the file is an SQLite file of somebody else's, or
+// empty.
+var errNoRecord = errors.New("this file is no record of lazyhand")
+
+// ErrDamaged means that the file does not hold together.
+var ErrDamaged = errors.New("the file is damaged; restore the last backup in its place (the damaged file, moved aside, may still be read in part)")
+
 // DB is one record, open for writing (Open) or only for reading (OpenReader).
 // It is safe for use by many goroutines.
 type DB struct {
@@ -67,12 +74,19 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 		return nil, fmt.Errorf("open the record: %w", err)
 	}
 	f.Close()
+	if err := ours(ctx, path); err != nil {
+		return nil, fmt.Errorf("open the record %s: %w", path, plain(err))
+	}
 	write, err := sql.Open("sqlite3", dsn(path, false))
 	if err != nil {
 		return nil, fmt.Errorf("open the record: %w", err)
 	}
 	write.SetMaxOpenConns(1)
-	if err := migrate(ctx, write); err != nil {
+	err = look(ctx, write, path)
+	if err == nil {
+		err = migrate(ctx, write)
+	}
+	if err != nil {
 		write.Close()
 		return nil, fmt.Errorf("open the record %s: %w", path, plain(err))
 	}
@@ -103,8 +117,11 @@ func OpenReader(ctx context.Context, path string) (*DB, error) {
 	}
 	read.SetMaxOpenConns(4)
 	v, err := version(ctx, read)
-	if err == nil && v > len(steps()) {
+	switch {
+	case err == nil && v > len(steps()):
 		err = ErrNewer
+	case err == nil && v == 0:
+		err = errNoRecord
 	}
 	if err != nil {
 		read.Close()
@@ -132,11 +149,109 @@ func (db *DB) Close() error {
 
 // dsn carries the pragmas, so that every connection of the pool has them.
 func dsn(path string, readOnly bool) string {
-	file := "file:" + strings.NewReplacer("%", "%25", "?", "%3f", "#", "%23").Replace(path) + "?_busy_timeout=5000&_foreign_keys=on&_stmt_cache_size=128"
+	file := "file:" + escape(path) + "?_busy_timeout=5000&_foreign_keys=on&_stmt_cache_size=128"
 	if readOnly {
 		return file + "&_query_only=on"
 	}
 	return file + "&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
+}
+
+// ours refuses a file that holds somebody else's tables, before anything in it
+// is changed: even the switch to a write-ahead log is a change.
+func ours(ctx context.Context, path string) error {
+	if info, err := os.Stat(path); err != nil || info.Size() == 0 {
+		return err
+	}
+	db, err := sql.Open("sqlite3", "file:"+escape(path)+"?mode=ro")
+	if err != nil {
+		return err
+	}
+	defer db.Close()
+	v, err := version(ctx, db)
+	if err != nil || v > 0 {
+		return err
+	}
+	var tables int
+	if err := db.QueryRowContext(ctx, "SELECT count(*) FROM sqlite_schema").Scan(&tables); err != nil {
+		return err
+	}
+	if tables > 0 {
+		return errNoRecord
+	}
+	return nil
+}
+
+// wholeCheck is the size of file up to which opening looks through all of it.
+// That takes some 10 ms; for a larger one it would keep a shop waiting, and
+// `check` and every backup look through the whole anyway.
+const wholeCheck = 16 << 20
+
+// look makes sure that the file is a record, or new, and holds together: the
+// write-ahead log is folded in, the header's count of pages agrees with the
+// file's size, the first page of every table and index can be read, and a file
+// up to wholeCheck is looked through.
+func look(ctx context.Context, db *sql.DB, path string) error {
+	v, err := version(ctx, db)
+	if err != nil {
+		return err
+	}
+	if v == 0 {
+		return nil // new
+	}
+	var busy, log, moved int
+	if err := db.QueryRowContext(ctx, "PRAGMA wal_checkpoint(TRUNCATE)").Scan(&busy, &log, &moved); err != nil {
+		return err
+	}
+	var pages, size int64
+	if err := db.QueryRowContext(ctx, "SELECT page_count, page_size FROM pragma_page_count, pragma_page_size").Scan(&pages, &size); err != nil {
+		return err
+	}
+	info, err := os.Stat(path)
+	if err != nil {
+		return err
+	}
+	if busy == 0 && info.Size() != pages*size {
+		return fmt.Errorf("%w: it has %d bytes and should have %d", ErrDamaged, info.Size(), pages*size)
+	}
+	if info.Size() <= wholeCheck {
+		var says string
+		if err := db.QueryRowContext(ctx, "PRAGMA quick_check(1)").Scan(&says); err != nil {
+			return err
+		}
+		if says != "ok" {
+			return fmt.Errorf("%w: %s", ErrDamaged, says)
+		}
+		return nil
+	}
+	names, err := db.QueryContext(ctx, "SELECT name FROM sqlite_schema WHERE type = 'table' AND sql NOT LIKE 'CREATE VIRTUAL%'")
+	if err != nil {
+		return err
+	}
+	defer names.Close()
+	var list []string
+	for names.Next() {
+		var n string
+		if err := names.Scan(&n); err != nil {
+			return err
+		}
+		list = append(list, n)
+	}
+	if err := names.Err(); err != nil {
+		return err
+	}
+	names.Close()
+	for _, n := range list {
+		var one any
+		if err := db.QueryRowContext(ctx, `SELECT 1 FROM "`+n+`" LIMIT 1`).Scan(&one); err != nil && !errors.Is(err, sql.ErrNoRows) {
+			return err
+		}
+	}
+	return nil
+}
+
+// escape makes a path fit for an SQLite URI.
+func escape(path string) string {
+	return strings.NewReplacer("%", "%25", "?", "%3f", "#", "%23").Replace(path)
 }
 
 func version(ctx context.Context, db *sql.DB) (int, error) {

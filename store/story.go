@@ -142,8 +142,9 @@ func (tx *Tx) Misread(after int64, limit int) ([]Misread, error) {
 	}, misread, after, limit)
 }
 
-var misread = `SELECT ` + "m." + strings.ReplaceAll(strings.ReplaceAll(messageColumns, ", ", ", m."), "m.ifnull(", "ifnull(m.") + `, c.was, c.frame, ifnull((SELECT line FROM site WHERE id = m.site), '')
-	FROM correction c JOIN message m ON m.id = c.message WHERE c.message > ? AND m.blank = 0 ORDER BY c.message, c.by LIMIT ?`
+const misread = `SELECT ` + messageColumns + `, c_was, c_frame, ifnull((SELECT line FROM site WHERE id = message.site), '')
+	FROM (SELECT message AS c_message, by AS c_by, was AS c_was, frame AS c_frame FROM correction WHERE message > ?) JOIN message ON message.id = c_message
+	WHERE blank = 0 ORDER BY c_message, c_by LIMIT ?`
 
 // House is what the walk over all houses needs of one.
 type House struct {

@@ -162,7 +162,7 @@ func plain(err error) error {
 	}
 	switch e.Code {
 	case sqlite3.ErrNotADB, sqlite3.ErrCorrupt:
-		return fmt.Errorf("the file is damaged or is no record; restore the last backup in its place: %w", err)
+		return fmt.Errorf("%w: %w", ErrDamaged, err)
 	case sqlite3.ErrFull:
 		return fmt.Errorf("the disk is full; make room, nothing was lost: %w", err)
 	case sqlite3.ErrReadonly, sqlite3.ErrPerm, sqlite3.ErrCantOpen:

@@ -37,17 +37,18 @@ const (
 // Options is what the shop settles. The zero Options works: everything said in
 // a direct message is taken, in English and UTC, with no clockwork.
 type Options struct {
-	Zone     *time.Location            // the shop's; nil is UTC
-	Lang     assess.Lang               // the shop's; a member of the crew may choose another
-	Shop     assess.Shop               // how pressure is judged
-	Words    []intents.Word            // the shop's own words
-	Field    []string                  // channels whose messages are read; direct messages always are
-	Dispatch string                    // channel for alerts; empty: no alerts are posted
-	Team     string                    // channel for reminders and summaries; empty: none
-	Jobs     map[string]string         // cron lines by job
-	Memory   time.Duration             // how long a person's last house stands for one not named; 0 is four hours
-	Alerts   func(assess.Finding) bool // which findings raise an alert; nil: see RaisesAlert
-	Phone    string                    // the dispatcher's, given to a tech when it is urgent
+	Zone                  *time.Location            // the shop's; nil is UTC
+	Lang                  assess.Lang               // the shop's; a member of the crew may choose another
+	Shop                  assess.Shop               // how pressure is judged
+	Words                 []intents.Word            // the shop's own words
+	Field                 []string                  // channels whose messages are read; direct messages always are
+	Dispatch              string                    // channel for alerts; empty: no alerts are posted
+	Team                  string                    // channel for reminders and summaries; empty: none
+	Jobs                  map[string]string         // cron lines by job
+	KeepWords, KeepVisits int                       // days until the words of a message, or a whole visit, are removed; 0 keeps them
+	Memory                time.Duration             // how long a person's last house stands for one not named; 0 is four hours
+	Alerts                func(assess.Finding) bool // which findings raise an alert; nil: see RaisesAlert
+	Phone                 string                    // the dispatcher's, given to a tech when it is urgent
 }
 
 // Desk is the bot. It is safe for use by many goroutines.

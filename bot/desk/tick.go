@@ -24,6 +24,9 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 		return err
 	}
 	for _, job := range d.plan.Jobs() {
+		if job == JobSweep {
+			continue // many transactions, see sweepDue
+		}
 		err := d.store.Write(ctx, func(tx *store.Tx) error {
 			last, known, err := tx.LastSlot(job)
 			if err != nil {
@@ -45,7 +48,7 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 			return fmt.Errorf("job %s: %w", job, err)
 		}
 	}
-	return nil
+	return d.sweepDue(ctx, now)
 }
 
 // retry works the waiting messages out once more.

@@ -45,6 +45,8 @@ type words struct {
 	SummaryReports   string // houses, readings, fair
 	SummaryAlerts    string // open
 	SummaryDue       string // count
+	SweepAge         string
+	SweepDrift       string
 	TooFew           string
 	DriftSteady      string
 	DriftMoves       string // psi a year, low, high

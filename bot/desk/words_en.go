@@ -49,6 +49,8 @@ var english = words{
 	SummaryReports: "Houses reported: %d, readings %d, of these fair %d",
 	SummaryAlerts:  "Alerts open: %d",
 	SummaryDue:     "Follow-ups due this week: %d",
+	SweepAge:       "The PRV is past its service life.",
+	SweepDrift:     "The pressure drifts and leaves the band within the year.",
 	TooFew:         "too few fair readings for a trend",
 	DriftSteady:    "steady",
 	DriftMoves:     "moves %s psi a year (between %s and %s)",

@@ -49,6 +49,8 @@ var spanish = words{
 	SummaryReports: "Casas reportadas: %d, lecturas %d, de ellas buenas %d",
 	SummaryAlerts:  "Alertas abiertas: %d",
 	SummaryDue:     "Pendientes de esta semana: %d",
+	SweepAge:       "La reguladora ya pasó su vida de servicio.",
+	SweepDrift:     "La presión se va moviendo y sale de la banda dentro del año.",
 	TooFew:         "muy pocas lecturas buenas para ver una tendencia",
 	DriftSteady:    "estable",
 	DriftMoves:     "se mueve %s psi al año (entre %s y %s)",

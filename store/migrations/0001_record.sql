@@ -26,7 +26,7 @@ CREATE INDEX message_author ON message (author, at);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
 CREATE INDEX message_by ON message (by) WHERE by IS NOT NULL;
 CREATE INDEX message_site ON message (site, at) WHERE site IS NOT NULL;
-CREATE INDEX message_at ON message (at);
+CREATE INDEX message_worded ON message (at) WHERE text <> '' OR links <> '[]'; -- for retention
 CREATE INDEX message_stuck ON message (state) WHERE state IN ('waiting', 'set_aside');
 
 -- A frame put right by a person; it wins over the parser's for ever.
@@ -208,6 +208,7 @@ CREATE TABLE outbox (
   error   TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE INDEX outbox_open ON outbox (state, after) WHERE state IN ('ready', 'sending');
+CREATE INDEX outbox_worded ON outbox (since) WHERE state IN ('sent', 'dead') AND length(body) > 50; -- for retention
 CREATE INDEX outbox_ref ON outbox (channel, ref) WHERE ref <> '';
 
 -- The last slot of each clockwork job that was dealt with.
