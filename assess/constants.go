@@ -63,18 +63,9 @@ const (
 	StandardGravity = 9.80665
 )
 
-// Fall-off of a regulator from static to flowing, psi: what is usual at a
-// house's peak and what is too much. Common practice, from memory: sized for
-// at most 15 to 20 psi.
-const (
-	UsualFallOffPSI = 10.0
-	MaxFallOffPSI   = 20.0
-)
-
 // Leak exponents N1 in L1/L0 = (P1/P0)^N1: Water Loss Control (textbook),
 // p. 141; the range is common practice.
 const (
 	LeakExponentFixed = 0.5 // rigid holes, open taps
-	LeakExponentMixed = 1.0 // a mixed system
 	LeakExponentSplit = 1.5 // splits that open with pressure
 )

@@ -31,7 +31,7 @@ const (
 )
 
 // When a series is called drifting or jumped. The levels are chosen on
-// simulated houses (drift_test.go): a site without drift is called so in fewer
+// simulated houses (drift_sim_test.go): a site without drift is called so in fewer
 // than 3 of 100 histories, whatever its length.
 const (
 	driftOrderLevel = 0.10  // Mann–Kendall, two-sided: the 90 % interval of the slope leaves out 0
@@ -86,7 +86,7 @@ func DriftOf(series []DatedPSI, band [2]float64, today Date) Drift {
 
 	scale := line.p(v.n())
 	state := Steady
-	if trend.P <= driftOrderLevel && scale <= driftScaleLevel && math.Abs(slope.PerX) >= driftLeastPerYear {
+	if trend.P <= driftOrderLevel && scale <= driftScaleLevel && math.Abs(slope.PerX) >= driftLeastPerYear && slope.PerX*line.slope > 0 {
 		state = Rising
 		if slope.PerX < 0 {
 			state = Falling

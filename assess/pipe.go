@@ -179,14 +179,6 @@ func OutletPSI(gaugePSI, feetAbove float64) float64 {
 	return math.Max(0, finiteOr0(gaugePSI+HeadPSI(feetAbove)))
 }
 
-// FallOffPSI is how far the pressure falls from static to flowing, psi.
-func FallOffPSI(staticPSI, flowingPSI float64) float64 {
-	if !finite(staticPSI, flowingPSI) {
-		return 0
-	}
-	return finiteOr0(staticPSI - flowingPSI)
-}
-
 // FlowRatio is how the flow of a leak or an open tap changes with pressure,
 // (P1/P0)^N1; N1 is one of the leak exponents. Fills of a fixed volume (toilet,
 // washer, bath) and pressure-compensating aerators do not change.

@@ -120,7 +120,7 @@ func TestHydraulicsAreFinite(t *testing.T) {
 			"TankGal": one(TankGal(a, b, c)), "HeatingTankGal": one(HeatingTankGal(a, b, c, d)), "AcceptanceGal": AcceptanceGal(a, b, c, d), "FinalPSI": one(FinalPSI(a, b, c, d)),
 			"RisePSIPerF": RisePSIPerF(a, Vessel{b, c, d, e, a}, PipeRun{pipe, d}), "HeaterRisePSIPerF": HeaterRisePSIPerF(a, b, c, PipeRun{pipe, d}),
 			"WaveSpeed": pipe.WaveSpeed(), "Gal": pipe.Gal(a), "SurgePSI": SurgePSI(pipe, a), "ClosingSurgePSI": ClosingSurgePSI(pipe, a, b, c),
-			"RigidColumnPSI": RigidColumnPSI(a, b, c), "RuleOfThumbSurgePSI": RuleOfThumbSurgePSI(a, b, c), "HeadPSI": HeadPSI(a), "OutletPSI": OutletPSI(a, b), "FallOffPSI": FallOffPSI(a, b),
+			"RigidColumnPSI": RigidColumnPSI(a, b, c), "RuleOfThumbSurgePSI": RuleOfThumbSurgePSI(a, b, c), "HeadPSI": HeadPSI(a), "OutletPSI": OutletPSI(a, b),
 			"FlowRatio": one(FlowRatio(a, b, c)), "saving low": saveLow, "saving high": saveHigh, "Reduction": one(Reduction(a, b, c)),
 			"DemandGPM": one(DemandGPM(IPCFlushTanks, a)), "PlusMinus": GaugeSpec{SpanPSI: b}.PlusMinus(a), "low": low, "high": high, "error": errPSI, "error percent": errPercent,
 			"second": second, "third": third, "adult": adult, "child": child,

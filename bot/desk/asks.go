@@ -118,17 +118,10 @@ func number(v float64) string {
 	return strings.TrimSuffix(strings.TrimRight(s, "0"), ".")
 }
 
-// Assumptions for a tank that is asked for without figures; assessment.md and
-// trade.md section 4 name them.
-const (
-	assumedInletF    = 50.0
-	assumedSetpointF = 120.0
-)
-
 // tankSize answers what expansion tank a heater needs.
 func (t *turn) tankSize(a intents.Ask, site store.SiteRecord) error {
 	w := t.words()
-	size, psi, inlet, set := a.SizeGal, a.PSI, assumedInletF, assumedSetpointF
+	size, psi, inlet, set := a.SizeGal, a.PSI, assess.AssumedInletF, assess.AssumedSetpointF
 	if site.ID != 0 && (size == nil || psi == nil) {
 		in, err := t.input(site)
 		if err != nil {
