@@ -1,10 +1,18 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"fmt"
+	"sort"
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Parser reads messages. It is safe for use by many goroutines at once.
 type Parser struct {
-	words []Word
+	lex     *lexicon
+	gaz     *gazetteer
+	classes []class // by classID of the lexicon
 }
 
 // Word is a word of the shop's own, from its configuration: Says is what people
@@ -17,11 +25,103 @@ type Word struct {
 // New returns a parser that knows the built-in words and the shop's own. It
 // fails on a word whose meaning is not a code it knows.
 func New(words ...Word) (*Parser, error) {
-	return &Parser{words: words}, nil
+	gaz, err := newGazetteer()
+	if err != nil {
+		return nil, err
+	}
+	p := &Parser{lex: newLexicon(), gaz: gaz}
+	for _, w := range words {
+		if err := p.lex.addShopWord(w); err != nil {
+			return nil, err
+		}
+	}
+	if err := p.lex.load(); err != nil {
+		return nil, err
+	}
+	for _, name := range p.lex.names {
+		c, ok := classNames[name]
+		if !ok {
+			return nil, fmt.Errorf("the lexicon has a class %q that the parser does not know", name)
+		}
+		p.classes = append(p.classes, c)
+	}
+	return p, nil
 }
+
+// shopClasses are the classes whose codes a shop may give words of its own.
+var shopClasses = map[string][]string{
+	"point":    {"front_bibb", "rear_bibb", "side_bibb", "bibb", "laundry", "heater_drain", "kitchen", "bath", "street", "after_prv", "irrigation"},
+	"state":    {"idle", "firing"},
+	"item":     {"prv", "heater", "expansion_tank", "check_valve", "drain_valve", "gauge", "softener", "recirc"},
+	"cond":     {"failed", "suspect", "good"},
+	"fuel":     {"gas", "electric", "propane", "heat_pump", "tankless"},
+	"material": {"plastic", "brass"},
+	"sym":      {"dark_water", "rusty_water", "leak", "hammer", "noise", "low_flow", "swings", "creep", "no_water", "gas_smell"},
+	"static":   {"static"},
+	"flowing":  {"flowing"},
+	"peak":     {"peak"},
+}
+
+// addShopWord checks a word of the shop's and adds it.
+func (l *lexicon) addShopWord(w Word) error {
+	says := strings.Fields(fold(w.Says))
+	if len(says) == 0 {
+		return fmt.Errorf("a word for %q is empty: write what people type", w.Means)
+	}
+	for _, s := range says {
+		for _, r := range s {
+			if r >= '0' && r <= '9' {
+				return fmt.Errorf("the word %q holds a digit: numbers cannot be words", w.Says)
+			}
+		}
+	}
+	for cls, codes := range shopClasses {
+		for _, code := range codes {
+			if code != w.Means {
+				continue
+			}
+			value := code
+			if cls == "static" || cls == "flowing" || cls == "peak" {
+				value = "-"
+			}
+			alts := make([][]string, len(says))
+			for i, s := range says {
+				alts[i] = []string{contraction(s)}
+			}
+			l.add(alts, tag{l.classOf(cls), value}, 0, 0)
+			return nil
+		}
+	}
+	var all []string
+	for _, codes := range shopClasses {
+		all = append(all, codes...)
+	}
+	sort.Strings(all)
+	return fmt.Errorf("the word %q is to mean %q, which is no code: choose one of %s", w.Says, w.Means, strings.Join(all, ", "))
+}
+
+// longest is how much of a message is read; no field note comes near it.
+const longest = 40000
 
 // Parse reads one message. It never fails: what it cannot decide is in
 // Frame.Unclear.
 func (p *Parser) Parse(text string, ctx Context) Frame {
-	return Frame{Statements: []assess.Statement{Ask{About: AskNone}}}
+	m := p.read(text, ctx)
+	return m.frame
+}
+
+// read does all the work of Parse and keeps the notes.
+func (p *Parser) read(text string, ctx Context) *message {
+	if len(text) > longest {
+		text = text[:longest]
+	}
+	if ctx.Today.IsZero() {
+		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
+	}
+	m := &message{p: p, ctx: ctx, raw: text}
+	m.clean = undo(text)
+	m.toks = spoken(m.punctuate(tokenize(m.clean)))
+	m.build()
+	m.understand()
+	return m
 }

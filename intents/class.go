@@ -1,0 +1,76 @@
+package intents
+
+// class is a kind of meaning that the lexicon gives a phrase.
+type class uint8
+
+const (
+	cNone class = iota
+	cPoint
+	cPlace
+	cBibb
+	cFixture
+	cSkip
+	cItem
+	cPart
+	cFuel
+	cMaterial
+	cCond
+	cPresent
+	cState
+	cOn
+	cOff
+	cBurner
+	cNeg
+	cStatic
+	cFlowing
+	cPeak
+	cNow
+	cBefore
+	cAfter
+	cSym
+	cRelief
+	cDischarge
+	cDry
+	cBlocked
+	cColor
+	cWater
+	cPipe
+	cDid
+	cDo
+	cWill
+	cMemory
+	cTarget
+	cAsk
+	cQuestion
+	cUnit
+	cWord // an everyday word, known so that it may be written short
+)
+
+var classNames = map[string]class{
+	"point": cPoint, "place": cPlace, "bibb": cBibb, "fixture": cFixture, "skip": cSkip, "item": cItem, "part": cPart,
+	"fuel": cFuel, "material": cMaterial, "cond": cCond, "present": cPresent, "state": cState, "on": cOn, "off": cOff,
+	"burner": cBurner, "neg": cNeg, "static": cStatic, "flowing": cFlowing, "peak": cPeak, "current": cNow, "before": cBefore,
+	"after": cAfter, "sym": cSym, "relief": cRelief, "discharge": cDischarge, "dry": cDry, "blocked": cBlocked, "color": cColor,
+	"water": cWater, "pipe": cPipe, "did": cDid, "do": cDo, "will": cWill, "memory": cMemory, "target": cTarget, "ask": cAsk,
+	"question": cQuestion, "unit": cUnit, "word": cWord,
+}
+
+// has tells whether tags hold a class with a value; an empty value is any.
+func (p *Parser) has(tags []tag, c class, value string) bool {
+	for _, t := range tags {
+		if p.classes[t.class] == c && (value == "" || t.value == value) {
+			return true
+		}
+	}
+	return false
+}
+
+// value returns the value of the first tag of a class.
+func (p *Parser) value(tags []tag, c class) (string, bool) {
+	for _, t := range tags {
+		if p.classes[t.class] == c {
+			return t.value, true
+		}
+	}
+	return "", false
+}

@@ -1,0 +1,275 @@
+package intents
+
+import (
+	"time"
+
+	"lazyhand/assess"
+)
+
+// moment is a time told for something to come: an item and the days from today.
+type moment struct {
+	at, end int
+	days    int
+	span    bool // a length ("6 months"), not a day
+}
+
+var weekdays = map[string]time.Weekday{
+	"sunday": 0, "monday": 1, "tuesday": 2, "wednesday": 3, "thursday": 4, "friday": 5, "saturday": 6,
+	"sun": 0, "mon": 1, "tue": 2, "tues": 2, "wed": 3, "weds": 3, "thu": 4, "thur": 4, "thurs": 4, "fri": 5, "sat": 6,
+	"domingo": 0, "lunes": 1, "martes": 2, "miercoles": 3, "jueves": 4, "viernes": 5, "sabado": 6,
+	"mondays": 1, "fridays": 5, "thrsdy": 4, "thrs": 4, "wednsday": 3, "wensday": 3, "wednesdy": 3, "frdy": 5, "mndy": 1, "tsdy": 2, "wdnsdy": 3,
+}
+
+var months = map[string]time.Month{
+	"january": 1, "february": 2, "march": 3, "april": 4, "may": 5, "june": 6, "july": 7, "august": 8, "september": 9, "october": 10, "november": 11, "december": 12,
+	"jan": 1, "feb": 2, "mar": 3, "apr": 4, "jun": 6, "jul": 7, "aug": 8, "sep": 9, "sept": 9, "oct": 10, "nov": 11, "dec": 12,
+	"enero": 1, "febrero": 2, "marzo": 3, "abril": 4, "mayo": 5, "junio": 6, "julio": 7, "agosto": 8, "septiembre": 9, "octubre": 10, "noviembre": 11, "diciembre": 12,
+}
+
+// unitDays are the days of a unit of time, as the desk counts them.
+var unitDays = map[string]int{"day": 1, "week": 7, "month": 30, "year": 365}
+
+// dates finds the days and spans of time told.
+func (m *message) dates() {
+	for i := 0; i < len(m.items); i++ {
+		if m.items[i].mark || m.items[i].site {
+			continue
+		}
+		if d, n, ok := m.dateAt(i); ok {
+			m.moments = append(m.moments, moment{at: i, end: i + n, days: d})
+			for k := i; k < i+n; k++ {
+				if m.items[k].num != nil {
+					m.setRole(k, roleDate, "date")
+				}
+			}
+			i += n - 1
+		}
+	}
+}
+
+// dateAt reads a day at item i: days from today, and how many items it takes.
+func (m *message) dateAt(i int) (days, n int, ok bool) {
+	t := m.text(i)
+	switch t {
+	case "tomorrow", "tmrw", "tmw", "tmrrw", "tomorow", "tommorow", "tommorrow", "tmro", "tomrrow", "mnn", "2moro", "tomo", "2morrow":
+		return 1, 1, true
+	case "manana":
+		if m.text(i-1) == "la" || m.text(i-1) == "esta" || m.text(i-1) == "por la" {
+			return 0, 0, false // the morning
+		}
+		return 1, 1, true
+	case "pasado":
+		if m.text(i+1) == "manana" {
+			return 2, 2, true
+		}
+	case "day":
+		if m.text(i+1) == "after" && m.text(i+2) == "tomorrow" {
+			return 2, 3, true
+		}
+		if m.text(i+1) == "after tomorrow" {
+			return 2, 2, true
+		}
+	case "next", "nxt", "proxima", "proximo":
+		switch m.text(i + 1) {
+		case "week", "wk", "semana":
+			return 7, 2, true
+		case "month", "mes", "mo":
+			return 30, 2, true
+		case "year", "ano", "yr":
+			return 365, 2, true
+		}
+	case "semana", "mes", "ano":
+		if m.text(i+1) == "que" && (m.text(i+2) == "viene" || m.text(i+2) == "entra") || m.text(i+1) == "entrante" || m.text(i+1) == "proxima" || m.text(i+1) == "proximo" {
+			d := map[string]int{"semana": 7, "mes": 30, "ano": 365}[t]
+			if m.text(i+1) == "que" {
+				return d, 3, true
+			}
+			return d, 2, true
+		}
+	case "half":
+		if m.text(i+1) == "a" && m.text(i+2) == "year" {
+			return 180, 3, true
+		}
+		if m.text(i+1) == "year" || m.text(i+1) == "yr" {
+			return 180, 2, true
+		}
+	case "medio":
+		if m.text(i+1) == "ano" {
+			return 180, 2, true
+		}
+	case "couple", "par":
+		k := i + 1
+		if m.text(k) == "of" || m.text(k) == "de" {
+			k++
+		}
+		if u, ok := m.val(k, cUnit); ok && unitDays[u] > 0 {
+			return 2 * unitDays[u], k + 1 - i, true
+		}
+	case "a", "an", "one", "un", "una":
+		if u, ok := m.val(i+1, cUnit); ok && unitDays[u] > 0 && m.text(i+1) != "d" {
+			if m.text(i-1) == "once" || m.text(i-1) == "twice" || m.text(i-1) == "hace" || m.text(i-1) == "half" || m.text(i-1) == "for" || m.text(i-1) == "times" {
+				return 0, 0, false
+			}
+			if x := m.text(i + 2); x == "ago" || x == "old" || x == "and" || x == "later" && false || x == "back" {
+				return 0, 0, false
+			}
+			return unitDays[u], 2, true
+		}
+	case "fortnight":
+		return 14, 1, true
+	case "quincena":
+		return 15, 1, true
+	case "annually", "yearly":
+		return 365, 1, true
+	}
+	if wd, ok := weekdays[t]; ok {
+		if (t == "sun" || t == "sat" || t == "mon" || t == "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
+			return 0, 0, false
+		}
+		if p := m.text(i - 1); p == "last" || p == "since" || p == "this past" || p == "pasado" || m.text(i+1) == "pasado" {
+			return 0, 0, false
+		}
+		today := m.ctx.Today.In(time.UTC).Weekday()
+		d := (int(wd) - int(today) + 7) % 7
+		if d == 0 {
+			d = 7
+		}
+		n := 1
+		// "Thursday the 18th", "Thursday June 18"
+		if _, k, ok := m.dayAt(i + 1); ok {
+			n += k
+		}
+		return d, n, true
+	}
+	if d, n, ok := m.dayAt(i); ok {
+		if days := d.Sub(m.ctx.Today); days > 0 {
+			return days, n, true
+		}
+		return 0, 0, false
+	}
+	return 0, 0, false
+}
+
+// dayAt reads "June 18", "18 de junio", "the 19th", "6/18".
+func (m *message) dayAt(i int) (assess.Date, int, bool) {
+	next := func(mon time.Month, day int) assess.Date {
+		d := assess.Date{Year: m.ctx.Today.Year, Month: mon, Day: day}
+		if d.Before(m.ctx.Today) {
+			d.Year++
+		}
+		return d
+	}
+	numAt := func(k int) (int, bool) {
+		if !m.isNum(k) || !m.items[k].num.integer || m.items[k].value < 1 || m.items[k].value > 31 || m.items[k].unit != "" || m.items[k].num.apos || m.items[k].num.money {
+			return 0, false
+		}
+		return int(m.items[k].value), true
+	}
+	th := func(k int) bool {
+		switch m.text(k) {
+		case "th", "st", "nd", "rd":
+			return m.toks[m.items[k].tok].glued
+		}
+		return false
+	}
+	if mon, ok := months[m.text(i)]; ok && m.text(i) != "may" || m.text(i) == "may" && m.toks[m.items[i].tok].caps {
+		if mon == 0 {
+			mon = 5
+		}
+		k := i + 1
+		if m.text(k) == "the" {
+			k++
+		}
+		if m.text(k) == "." {
+			k++
+		}
+		if d, ok := numAt(k); ok {
+			n := k + 1 - i
+			if th(k + 1) {
+				n++
+			}
+			if m.isNum(i+n) && year(m.items[i+n].value) {
+				return assess.Date{Year: int(m.items[i+n].value), Month: mon, Day: d}, n + 1, true
+			}
+			return next(mon, d), n, true
+		}
+		return assess.Date{}, 0, false
+	}
+	if d, ok := numAt(i); ok {
+		if m.text(i+1) == "de" || m.text(i+1) == "of" || th(i+1) && m.text(i+2) == "of" {
+			k := i + 2
+			if th(i + 1) {
+				k++
+			}
+			if mon, ok := months[m.text(k)]; ok {
+				return next(mon, d), k + 1 - i, true
+			}
+		}
+		if mon, ok := months[m.text(i+1)]; ok && m.text(i+1) != "may" && m.text(i+1) != "mar" {
+			return next(mon, d), 2, true
+		}
+		// 6/18 after "on" or beside a word of planning
+		if m.text(i+1) == "/" && d <= 12 && m.toks[m.items[i+1].tok].glued {
+			if day, ok := numAt(i + 2); ok && m.toks[m.items[i+2].tok].glued {
+				n := 3
+				if m.text(i+3) == "/" && m.isNum(i+4) {
+					n = 5
+				}
+				p := m.text(i - 1)
+				if p == "on" || p == "el" || p == "for" || p == "by" || p == "para" || p == "due" || p == "dated" || n == 5 {
+					return next(time.Month(d), day), n, true
+				}
+			}
+		}
+		if th(i + 1) {
+			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
+			if !m.ctx.Today.Before(day) {
+				day.Month++
+				if day.Month > 12 {
+					day.Month, day.Year = 1, day.Year+1
+				}
+			}
+			return day, 2, true
+		}
+		if p := m.text(i - 1); p == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && m.items[i].num.integer && !(i+1 < len(m.items) && m.items[i+1].point != "") {
+			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
+			if !m.ctx.Today.Before(day) {
+				day.Month++
+				if day.Month > 12 {
+					day.Month, day.Year = 1, day.Year+1
+				}
+			}
+			return day, 1, true
+		}
+	}
+	return assess.Date{}, 0, false
+}
+
+// planish tells whether a sentence holds a word of planning.
+func (m *message) planish(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, cWill, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// spans adds the lengths of time found among the numbers: "in 6 months".
+func (m *message) spans() {
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num == nil || it.role != roleDuration {
+			continue
+		}
+		d := int(it.value*float64(unitDays[it.unit]) + 0.5)
+		mo := moment{at: i, end: i + 1, days: d, span: true}
+		k := len(m.moments)
+		m.moments = append(m.moments, mo)
+		for k > 0 && m.moments[k-1].at > i {
+			m.moments[k] = m.moments[k-1]
+			k--
+		}
+		m.moments[k] = mo
+	}
+}

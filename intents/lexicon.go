@@ -1,0 +1,363 @@
+package intents
+
+import (
+	"bufio"
+	"embed"
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+)
+
+// The lexicons are data: a line "class value: phrase | phrase". See
+// lexicon/README.txt for the notation.
+//
+//go:embed lexicon
+var lexiconFiles embed.FS
+
+// tag is one meaning of a phrase: a class ("point", "item", "verb" …) and a
+// value within it.
+type tag struct {
+	class classID
+	value string
+}
+
+type classID uint8
+
+// lexicon holds phrases in a trie over words. Read-only once built.
+type lexicon struct {
+	vocab    map[string]int32
+	words    []string
+	skeleton map[string][]int32 // consonants of a word -> words
+	deletes  map[string][]int32 // a word less one letter -> words
+	plain    map[string]bool    // common words that are never a misspelt term
+	next     map[uint64]int32   // node<<32 | word -> node
+	tags     [][]tag            // by node
+	phrases  []string           // by node: the words that lead to it
+	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
+	classes  map[string]classID
+	names    []string
+}
+
+func newLexicon() *lexicon {
+	return &lexicon{
+		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{},
+		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, classes: map[string]classID{}, names: []string{},
+	}
+}
+
+// load reads every data file of the lexicon folder.
+func (l *lexicon) load() error {
+	files, err := fs.Glob(lexiconFiles, "lexicon/*.txt")
+	if err != nil {
+		return err
+	}
+	slices.Sort(files)
+	defs := map[string][]string{}
+	for _, name := range files {
+		f, err := lexiconFiles.Open(name)
+		if err != nil {
+			return err
+		}
+		sc := bufio.NewScanner(f)
+		sc.Buffer(make([]byte, 1<<16), 1<<20)
+		for n := 1; sc.Scan(); n++ {
+			if err := l.line(sc.Text(), defs); err != nil {
+				return fmt.Errorf("%s:%d: %w", name, n, err)
+			}
+		}
+		f.Close()
+	}
+	l.index()
+	return nil
+}
+
+func (l *lexicon) line(s string, defs map[string][]string) error {
+	s = strings.TrimSpace(s)
+	if s == "" || s[0] == '#' {
+		return nil
+	}
+	head, body, ok := strings.Cut(s, ":")
+	if !ok {
+		return fmt.Errorf("%q lacks a colon", s)
+	}
+	fields := strings.Fields(head)
+	if len(fields) == 2 && fields[0] == "def" {
+		defs["$"+fields[1]] = strings.Fields(body)
+		return nil
+	}
+	if fields[0] == "plain" {
+		for _, w := range strings.Fields(body) {
+			l.plain[fold(w)] = true
+		}
+		return nil
+	}
+	t := tag{class: l.classOf(fields[0])}
+	if len(fields) > 1 {
+		t.value = fields[1]
+	}
+	for _, phrase := range strings.Split(body, "|") {
+		alts, err := alternatives(phrase, defs)
+		if err != nil {
+			return err
+		}
+		l.add(alts, t, 0, 0)
+	}
+	return nil
+}
+
+func (l *lexicon) classOf(name string) classID {
+	id, ok := l.classes[name]
+	if !ok {
+		id = classID(len(l.names))
+		l.names = append(l.names, name)
+		l.classes[name] = id
+	}
+	return id
+}
+
+// alternatives splits "[a b _] word $def" into the words possible at each place;
+// "_" is none, "a+b" two words.
+func alternatives(phrase string, defs map[string][]string) ([][]string, error) {
+	var out [][]string
+	for rest := strings.TrimSpace(phrase); rest != ""; rest = strings.TrimSpace(rest) {
+		if rest[0] == '[' {
+			end := strings.IndexByte(rest, ']')
+			if end < 0 {
+				return nil, fmt.Errorf("%q lacks a closing bracket", phrase)
+			}
+			var words []string
+			for _, w := range strings.Fields(rest[1:end]) {
+				if w[0] == '$' {
+					d, ok := defs[w]
+					if !ok {
+						return nil, fmt.Errorf("%s is not defined", w)
+					}
+					words = append(words, d...)
+				} else {
+					words = append(words, w)
+				}
+			}
+			out = append(out, words)
+			rest = rest[end+1:]
+			continue
+		}
+		w, after, _ := strings.Cut(rest, " ")
+		if i := strings.IndexByte(w, '['); i > 0 {
+			w, after = rest[:i], rest[i:]
+		}
+		if w[0] == '$' {
+			d, ok := defs[w]
+			if !ok {
+				return nil, fmt.Errorf("%s is not defined", w)
+			}
+			out = append(out, d)
+		} else {
+			out = append(out, []string{w})
+		}
+		rest = after
+	}
+	return out, nil
+}
+
+func (l *lexicon) add(alts [][]string, t tag, at int, node int32) {
+	if at == len(alts) {
+		if node != 0 && !slices.Contains(l.tags[node], t) {
+			l.tags[node] = append(l.tags[node], t)
+		}
+		return
+	}
+	for _, w := range alts[at] {
+		if w == "_" {
+			l.add(alts, t, at+1, node)
+			continue
+		}
+		n := node
+		for _, one := range strings.Split(w, "+") {
+			id := l.word(fold(one))
+			if c := classNames[l.names[t.class]]; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit {
+				l.spelt[id] = true
+			}
+			n = l.step(n, id)
+		}
+		l.add(alts, t, at+1, n)
+	}
+}
+
+func (l *lexicon) word(w string) int32 {
+	id, ok := l.vocab[w]
+	if !ok {
+		id = int32(len(l.words))
+		l.words = append(l.words, w)
+		l.vocab[w] = id
+	}
+	return id
+}
+
+func (l *lexicon) step(node, word int32) int32 {
+	key := uint64(node)<<32 | uint64(uint32(word))
+	n, ok := l.next[key]
+	if !ok {
+		n = int32(len(l.tags))
+		l.tags = append(l.tags, nil)
+		l.phrases = append(l.phrases, strings.TrimSpace(l.phrases[node]+" "+l.words[word]))
+		l.next[key] = n
+	}
+	return n
+}
+
+// index prepares the look-up of words written short or wrong.
+func (l *lexicon) index() {
+	for id, w := range l.words {
+		if s := consonants(w); len(s) >= 2 && s != w {
+			l.skeleton[s] = append(l.skeleton[s], int32(id))
+		}
+		if len(w) >= 5 {
+			for k := range w {
+				d := w[:k] + w[k+1:]
+				if !slices.Contains(l.deletes[d], int32(id)) {
+					l.deletes[d] = append(l.deletes[d], int32(id))
+				}
+			}
+		}
+	}
+}
+
+// consonants returns a word without its vowels and without doubled letters.
+func consonants(w string) string {
+	var b [24]byte
+	n := 0
+	for i := range len(w) {
+		c := w[i]
+		if c == 'a' || c == 'e' || c == 'i' || c == 'o' || c == 'u' {
+			continue
+		}
+		if n > 0 && b[n-1] == c && i > 0 && w[i-1] == c {
+			continue
+		}
+		if n == len(b) {
+			return ""
+		}
+		b[n] = c
+		n++
+	}
+	return string(b[:n])
+}
+
+func vowelless(w string) bool {
+	for i := range len(w) {
+		switch w[i] {
+		case 'a', 'e', 'i', 'o', 'u':
+			return false
+		}
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return len(w) >= 2
+}
+
+// candidates appends the words of the lexicon that w may stand for.
+func (l *lexicon) candidates(w string, into []int32) []int32 {
+	if id, ok := l.vocab[w]; ok {
+		into = append(into, id)
+		if !vowelless(w) {
+			return into
+		}
+	}
+	if vowelless(w) {
+		key := consonants(w)
+		for _, id := range l.skeleton[key] {
+			into = append(into, id)
+		}
+		if len(into) > 0 || len(w) < 4 {
+			return into
+		}
+	}
+	if len(w) > 4 && w[len(w)-1] == 's' {
+		if id, ok := l.vocab[w[:len(w)-1]]; ok {
+			return append(into, id)
+		}
+	}
+	if len(w) < 5 || len(w) > 20 || l.plain[w] {
+		return into
+	}
+	return l.misspelt(w, into)
+}
+
+// misspelt finds words one slip away: a letter missing, extra, wrong, or two
+// swapped. The first letter must be right.
+func (l *lexicon) misspelt(w string, into []int32) []int32 {
+	try := func(id int32) {
+		t := l.words[id]
+		if t[0] != w[0] || !l.spelt[id] || slices.Contains(into, id) {
+			return
+		}
+		if d := levenshtein.ComputeDistance(w, t); d == 1 || d == 2 && len(w) == len(t) && swapped(w, t) {
+			into = append(into, id)
+		}
+	}
+	for _, id := range l.deletes[w] {
+		try(id)
+	}
+	for k := range w {
+		d := w[:k] + w[k+1:]
+		if id, ok := l.vocab[d]; ok && len(d) >= 5 {
+			try(id)
+		}
+		for _, id := range l.deletes[d] {
+			try(id)
+		}
+	}
+	return into
+}
+
+// swapped tells whether two words differ by two neighbouring letters in the other order.
+func swapped(a, b string) bool {
+	for i := 0; i+1 < len(a); i++ {
+		if a[i] != b[i] {
+			return a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
+		}
+	}
+	return false
+}
+
+// match finds the longest phrase at toks[i]: its tags and how many tokens it
+// takes. Hyphens inside a phrase do not count as words.
+func (l *lexicon) match(toks []token, i, end int) (tags []tag, n int) {
+	node, n := l.find(toks, i, end)
+	return l.tags[node], n
+}
+
+// find is match, with the node of the trie in place of its tags.
+func (l *lexicon) find(toks []token, i, end int) (node int32, n int) {
+	return l.walk(toks, i, i, end, 0)
+}
+
+func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {
+	if node != 0 && l.tags[node] != nil {
+		best, n = node, i-start
+	}
+	if i >= end {
+		return best, n
+	}
+	t := &toks[i]
+	if t.kind == mark {
+		if node != 0 && t.text == "-" && i+1 < end {
+			if b, m := l.walk(toks, start, i+1, end, node); m > n+1 {
+				return b, m
+			}
+		}
+		return best, n
+	}
+	for _, id := range t.cand {
+		if nx, ok := l.next[uint64(node)<<32|uint64(uint32(id))]; ok {
+			if b, m := l.walk(toks, start, i+1, end, nx); m > n {
+				best, n = b, m
+			}
+		}
+	}
+	return best, n
+}

@@ -1,0 +1,466 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// message is one message on its way to a frame.
+type message struct {
+	p       *Parser
+	ctx     Context
+	raw     string
+	clean   clean
+	toks    []token
+	items   []item
+	sents   []sentence
+	sites   []address
+	site    *address
+	frame   Frame
+	notes   []note
+	explain bool
+
+	moments   []moment
+	verbs     []verb
+	readings  []reading
+	equipment equipmentSet
+	work      []workDone
+	plans     []planned
+	asks      []asked
+	symptoms  []symptomSeen
+}
+
+// item is a phrase, a number, a mark or the street line: what rules look at.
+type item struct {
+	tok, n    int // tokens
+	text      string
+	tags      []tag
+	num       *numeral
+	unit      string // of a number
+	mark      bool
+	site      bool
+	sent      int
+	seg       int
+	role      role
+	why       string // of a number: what made its role
+	point     string // the test point that the phrase names
+	weak      bool   // a point only beside a number: "back"
+	used      bool   // an attribute that found its owner
+	value     float64
+	ranged    bool // the middle of two
+	owner     int  // 1+index of the word of work that a number belongs to
+	inherits  int  // the number that this one corrects
+	takesOver bool
+}
+
+// sentence is a range of items; line tells lines apart.
+type sentence struct {
+	from, to    int
+	line        int
+	question    bool
+	asking      bool // holds a question or an instruction to the bot
+	asksConvert bool
+	remembers   bool // told from memory as a whole
+	tells       bool // reports something beside its question
+	closes      bool // says that a follow-up is done
+	snoozes     bool // puts a follow-up off
+	header      int  // item index of a colon after a first word, -1 if none
+}
+
+// punctuate turns dictated marks into marks and drops the points of abbreviations.
+func (m *message) punctuate(toks []token) []token {
+	real, said := 0, 0
+	for i := range toks {
+		t := &toks[i]
+		if t.kind == mark && (t.text == "," || t.text == "." || t.text == ";") {
+			real++
+		}
+		if t.kind == word && (t.text == "comma" || t.text == "period" || t.text == "coma" || t.text == "newline") {
+			said++
+		}
+	}
+	out := toks[:0]
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
+		if said > 0 && real == 0 && t.kind == word {
+			switch t.text {
+			case "comma", "coma":
+				t.kind, t.text = mark, ","
+			case "period":
+				t.kind, t.text = mark, "."
+			case "newline":
+				t.kind, t.text = mark, "\n"
+			}
+		}
+		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && dotted(toks[i-1].text) {
+			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && sentenceEnder(toks[i-1].text)) {
+				continue
+			}
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// dotted are abbreviations written with a point that ends no sentence.
+func dotted(s string) bool {
+	switch s {
+	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "no", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop":
+		return true
+	}
+	return false
+}
+
+func sentenceEnder(s string) bool {
+	switch s {
+	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s", "e", "w", "kit", "temp", "prop", "press", "pres":
+		return true
+	}
+	return false
+}
+
+// build finds the street lines, looks the words up and cuts sentences.
+func (m *message) build() {
+	p := m.p
+	ids := make([]int32, 0, len(m.toks)*2)
+	for i := range m.toks {
+		t := &m.toks[i]
+		if t.kind != word {
+			continue
+		}
+		at := len(ids)
+		if id, ok := p.lex.vocab[t.text]; ok {
+			ids = append(ids, id)
+		}
+		t.cand = ids[at:len(ids):len(ids)]
+	}
+	m.sites = p.addresses(m.toks)
+	m.chooseSite()
+	inSite := make([]int, len(m.toks)) // 1+index of the street line
+	for k, a := range m.sites {
+		if a.score < 0 {
+			continue
+		}
+		for i := a.from; i < a.to; i++ {
+			inSite[i] = k + 1
+		}
+	}
+	for i := range m.toks {
+		t := &m.toks[i]
+		if t.kind != word || inSite[i] > 0 || t.quoted {
+			continue
+		}
+		if len(t.cand) == 0 || vowelless(t.text) {
+			at := len(ids)
+			ids = p.lex.candidates(t.text, ids)
+			t.cand = ids[at:len(ids):len(ids)]
+		}
+	}
+	m.items = make([]item, 0, len(m.toks))
+	for i := 0; i < len(m.toks); {
+		t := &m.toks[i]
+		if t.quoted && inSite[i] == 0 {
+			i++
+			continue
+		}
+		if k := inSite[i]; k > 0 {
+			a := m.sites[k-1]
+			m.items = append(m.items, item{tok: i, n: a.to - i, text: "\x00site", site: true})
+			i = a.to
+			continue
+		}
+		switch t.kind {
+		case mark:
+			m.items = append(m.items, item{tok: i, n: 1, text: t.text, mark: true})
+			i++
+		case number:
+			m.items = append(m.items, item{tok: i, n: 1, text: t.text, num: t.num, value: t.num.value})
+			i++
+		default:
+			end := i + 1
+			for end < len(m.toks) && inSite[end] == 0 && end < i+9 {
+				end++
+			}
+			node, n := p.lex.find(m.toks, i, end)
+			if n == 0 {
+				m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+				i++
+				continue
+			}
+			m.items = append(m.items, item{tok: i, n: n, text: p.lex.phrases[node], tags: p.lex.tags[node]})
+			i += n
+		}
+	}
+	m.units()
+	m.cut()
+}
+
+// units gives each number the unit that follows it.
+func (m *message) units() {
+	out := m.items[:0]
+	for i := 0; i < len(m.items); i++ {
+		it := m.items[i]
+		if it.num == nil {
+			out = append(out, it)
+			continue
+		}
+		next := i + 1
+		if next < len(m.items) {
+			n := m.items[next]
+			glued := m.toks[n.tok].glued
+			switch {
+			case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
+				it.unit = "psi"
+				i++
+			case n.mark && n.text == "\"":
+				// 3/4" pipe; a closing quotation mark when one stands before
+				if glued && (it.value < 3 || !it.num.integer) {
+					it.unit = "inch"
+					i++
+				}
+			case n.mark && n.text == "-" && glued && next+1 < len(m.items) && m.toks[m.items[next+1].tok].glued:
+				// "5-gallon", "50-gal"
+				if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && m.items[next+1].num == nil {
+					it.unit = u
+					i += 2
+				}
+			default:
+				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(it, n, next, glued) {
+					it.unit = u
+					// "12 yrs old", "60 C": words beyond the unit stay
+					i++
+					if u == "deg" && i+1 < len(m.items) && m.items[i+1].n == 1 {
+						switch m.items[i+1].text {
+						case "f":
+							it.unit = "degf"
+							i++
+						case "c":
+							it.unit = "degc"
+							i++
+						}
+					}
+				}
+			}
+		}
+		out = append(out, it)
+	}
+	m.items = out
+}
+
+// unitFits tells whether a word after a number is its unit here; short words
+// are units only where nothing else makes sense.
+func (m *message) unitFits(it, n item, at int, glued bool) bool {
+	switch n.text {
+	case "f", "c":
+		return glued || m.toks[n.tok].caps
+	case "m":
+		return true
+	case "g", "l":
+		return glued || it.value < 130
+	case "in":
+		return glued
+	case "x", "min", "mins", "second", "seconds", "sec", "bath", "ng":
+		return n.text != "second" || glued
+	case "mas", "more", "pair", "others":
+		return n.text != "mas" || glued
+	case "hr":
+		return glued || it.value <= 12
+	case "am", "pm":
+		return it.value <= 12
+	case "foot", "pie":
+		return true
+	case "noon":
+		return it.value == 12
+	case "kg", "kilos", "kgs", "kilo":
+		return it.value < 15
+	case "valves", "taps", "bibs", "bibbs", "faucets", "baths", "fixtures", "llaves", "gauges":
+		return it.value < 15
+	}
+	return true
+}
+
+// cut finds sentences and segments.
+func (m *message) cut() {
+	line, seg := 0, 0
+	start := 0
+	close := func(end int, q bool) {
+		if end > start {
+			m.sents = append(m.sents, sentence{from: start, to: end, line: line, question: q, header: -1})
+		}
+	}
+	for i := range m.items {
+		it := &m.items[i]
+		it.sent, it.seg = len(m.sents), seg
+		if !it.mark {
+			if it.tags == nil {
+				switch it.text {
+				case "but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so":
+					seg++
+					it.seg = seg
+				}
+			}
+			continue
+		}
+		switch it.text {
+		case "\n", ".", "!", "?", ";", "...":
+			close(i+1, it.text == "?")
+			start = i + 1
+			seg++
+			if it.text == "\n" {
+				line++
+			}
+		case ",", "/", "(", ")", "|":
+			seg++
+		case "-":
+			if t := m.toks[it.tok]; !t.glued || it.tok+1 < len(m.toks) && !m.toks[it.tok+1].glued {
+				seg++
+			}
+		case ":":
+			// a short head: "HEATER:", "Before:"
+			s := len(m.sents)
+			_ = s
+		}
+	}
+	close(len(m.items), false)
+	for k := range m.sents {
+		s := &m.sents[k]
+		words := 0
+		for i := s.from; i < s.to; i++ {
+			m.items[i].sent = k
+			if m.items[i].mark && m.items[i].text == ":" && s.header < 0 && words > 0 && words <= 6 {
+				s.header = i
+			}
+			if !m.items[i].mark {
+				words++
+			}
+		}
+	}
+}
+
+func (m *message) is(i int, c class, value string) bool {
+	return i >= 0 && i < len(m.items) && m.p.has(m.items[i].tags, c, value)
+}
+
+func (m *message) val(i int, c class) (string, bool) {
+	if i < 0 || i >= len(m.items) {
+		return "", false
+	}
+	return m.p.value(m.items[i].tags, c)
+}
+
+func (m *message) text(i int) string {
+	if i < 0 || i >= len(m.items) {
+		return ""
+	}
+	return m.items[i].text
+}
+
+func (m *message) isNum(i int) bool { return i >= 0 && i < len(m.items) && m.items[i].num != nil }
+
+// span returns the message's own words of items from..to.
+func (m *message) span(from, to int) string {
+	if from < 0 || to > len(m.items) || from >= to {
+		return ""
+	}
+	a, b := m.items[from], m.items[to-1]
+	return m.clean.source(m.raw, span{m.toks[a.tok].span.from, m.toks[b.tok+b.n-1].span.to})
+}
+
+// chooseSite picks the street line of the message among the candidates.
+func (m *message) chooseSite() {
+	best := -1
+	for k := range m.sites {
+		if best < 0 || m.sites[k].score > m.sites[best].score+0.01 || m.sites[best].quoted && !m.sites[k].quoted && m.sites[k].score >= 5 {
+			best = k
+		}
+	}
+	if best < 0 {
+		return
+	}
+	b := m.sites[best]
+	for k := range m.sites {
+		a := &m.sites[k]
+		if k == best {
+			continue
+		}
+		strong := a.suffixed && a.score >= 5.5
+		if !strong && !(a.score >= 4.5 && a.house != b.house) {
+			a.score = -1 // no street line after all
+		}
+		if a.quoted != b.quoted && a.quoted {
+			a.score = min(a.score, 5) // the line quoted is answered, not reported
+		}
+	}
+	m.site = &m.sites[best]
+}
+
+// understand runs the rules, room by room.
+func (m *message) understand() {
+	if m.site != nil {
+		m.frame.Site, m.frame.Town, m.frame.Postcode = m.site.line, m.site.town, m.site.postcode
+	}
+	if m.twoHouses() {
+		m.frame.Site, m.frame.Town, m.frame.Postcode = "", "", ""
+		m.frame.Statements = nil
+		return
+	}
+	m.places()
+	m.dates()
+	m.ask()
+	m.findVerbs()
+	m.numbers()
+	m.findReadings()
+	m.findWork()
+	m.findPlans()
+	m.findEquipment()
+	m.findSymptoms()
+	m.settle()
+	m.collect()
+}
+
+// twoHouses tells whether the message speaks of two houses.
+func (m *message) twoHouses() bool {
+	var lines []string
+	for _, a := range m.sites {
+		if a.score < 0 || a.quoted && !m.site.quoted {
+			continue
+		}
+		same := false
+		for _, l := range lines {
+			if sameHouse(l, a.line) {
+				same = true
+			}
+		}
+		if !same {
+			lines = append(lines, a.line)
+		}
+	}
+	if len(lines) < 2 {
+		return false
+	}
+	ask := "Two houses in one message. Please send one message a house."
+	if m.spanish() {
+		ask = "Son dos casas en un mensaje. Manda un mensaje por casa, por favor."
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
+	return true
+}
+
+// sameHouse tells whether two street lines can be one house: one number, and
+// one name the beginning of the other.
+func sameHouse(a, b string) bool {
+	x, y := strings.ToLower(a), strings.ToLower(b)
+	return strings.HasPrefix(x, y) || strings.HasPrefix(y, x) || firstWords(x, 2) == firstWords(y, 2)
+}
+
+func firstWords(s string, n int) string {
+	f := strings.Fields(s)
+	if len(f) > n {
+		f = f[:n]
+	}
+	return strings.Join(f, " ")
+}
+
+// spanish guesses the message's language from its small words.
+func (m *message) spanish() bool { return m.language() == assess.Spanish }

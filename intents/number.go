@@ -1,0 +1,472 @@
+package intents
+
+import "strconv"
+
+// numberWord is what a word says inside a spoken number.
+type numberWord struct {
+	class byte // 'd' 1-9, 'z' zero, 't' 10-19, 'x' tens, 'v' 21-29 in one word, 'h' hundred, 'H' 200-900 in one word, 'k' thousand, 'o' "oh"
+	value int
+}
+
+var numberWords = map[string]numberWord{
+	"zero": {'z', 0}, "cero": {'z', 0}, "oh": {'o', 0}, "aught": {'z', 0}, "ought": {'o', 0},
+	"one": {'d', 1}, "two": {'d', 2}, "three": {'d', 3}, "four": {'d', 4}, "five": {'d', 5},
+	"six": {'d', 6}, "seven": {'d', 7}, "eight": {'d', 8}, "nine": {'d', 9},
+	"ten": {'t', 10}, "eleven": {'t', 11}, "twelve": {'t', 12}, "thirteen": {'t', 13}, "fourteen": {'t', 14},
+	"fifteen": {'t', 15}, "sixteen": {'t', 16}, "seventeen": {'t', 17}, "eighteen": {'t', 18}, "nineteen": {'t', 19},
+	"twenty": {'x', 20}, "thirty": {'x', 30}, "forty": {'x', 40}, "fourty": {'x', 40}, "fifty": {'x', 50},
+	"sixty": {'x', 60}, "seventy": {'x', 70}, "eighty": {'x', 80}, "ninety": {'x', 90}, "ninty": {'x', 90},
+	"hundred": {'h', 100}, "thousand": {'k', 1000},
+	"uno": {'d', 1}, "un": {'d', 1}, "una": {'d', 1}, "dos": {'d', 2}, "tres": {'d', 3}, "cuatro": {'d', 4}, "cinco": {'d', 5},
+	"seis": {'d', 6}, "siete": {'d', 7}, "ocho": {'d', 8}, "nueve": {'d', 9},
+	"diez": {'t', 10}, "once": {'t', 11}, "doce": {'t', 12}, "trece": {'t', 13}, "catorce": {'t', 14}, "quince": {'t', 15},
+	"dieciseis": {'t', 16}, "diecisiete": {'t', 17}, "dieciocho": {'t', 18}, "diecinueve": {'t', 19},
+	"veinte": {'x', 20}, "treinta": {'x', 30}, "cuarenta": {'x', 40}, "cincuenta": {'x', 50},
+	"sesenta": {'x', 60}, "setenta": {'x', 70}, "ochenta": {'x', 80}, "noventa": {'x', 90},
+	"veintiuno": {'v', 21}, "veintiun": {'v', 21}, "veintidos": {'v', 22}, "veintitres": {'v', 23}, "veinticuatro": {'v', 24},
+	"veinticinco": {'v', 25}, "veintiseis": {'v', 26}, "veintisiete": {'v', 27}, "veintiocho": {'v', 28}, "veintinueve": {'v', 29},
+	"cien": {'h', 100}, "ciento": {'h', 100}, "mil": {'k', 1000},
+	"doscientos": {'H', 200}, "trescientos": {'H', 300}, "cuatrocientos": {'H', 400}, "quinientos": {'H', 500},
+	"seiscientos": {'H', 600}, "setecientos": {'H', 700}, "ochocientos": {'H', 800}, "novecientos": {'H', 900},
+	"doscientas": {'H', 200}, "trescientas": {'H', 300}, "cuatrocientas": {'H', 400}, "quinientas": {'H', 500},
+}
+
+// chunk is one number of a run of number words.
+type chunk struct {
+	value    float64
+	digits   string
+	from, to int // tokens
+	decimals int
+}
+
+// spoken gathers number words into number tokens; digits stay as they are.
+// Fractions and decimals are joined on the way: "two and a half", "58 y medio",
+// "4 point 5".
+func spoken(toks []token) []token {
+	out := toks[:0]
+	for i := 0; i < len(toks); {
+		t := toks[i]
+		if t.kind == number {
+			n := fractionAfter(toks, i)
+			if n > 0 {
+				t = withFraction(toks, i, n)
+				i += n
+			}
+			out = append(out, t)
+			i++
+			continue
+		}
+		if t.kind != word {
+			out = append(out, t)
+			i++
+			continue
+		}
+		if _, ok := numberWords[t.text]; !ok && !(t.text == "buck") {
+			out = append(out, t)
+			i++
+			continue
+		}
+		end := runEnd(toks, i)
+		chunks := speak(toks, i, end)
+		if len(chunks) == 0 {
+			out = append(out, t)
+			i++
+			continue
+		}
+		at := i
+		for _, c := range chunks {
+			for ; at < c.from; at++ {
+				out = append(out, toks[at])
+			}
+			first, last := toks[c.from], toks[c.to-1]
+			nt := token{kind: number, text: c.digits, raw: first.raw, span: span{first.span.from, last.span.to}, glued: first.glued, quoted: first.quoted, caps: first.caps,
+				num: &numeral{value: c.value, digits: c.digits, integer: c.decimals == 0, decimals: c.decimals, words: true}}
+			at = c.to
+			out = append(out, nt)
+		}
+		i = at
+	}
+	return out
+}
+
+// runEnd returns where the run of number words that begins at i ends.
+func runEnd(toks []token, i int) int {
+	n := i
+	for n < len(toks) {
+		t := toks[n]
+		if t.kind == mark && t.text == "-" && t.glued && n+1 < len(toks) && toks[n+1].glued {
+			if w, ok := numberWords[toks[n+1].text]; ok && w.class == 'd' && n > i && numberWords[toks[n-1].text].class == 'x' {
+				n++
+				continue
+			}
+			break
+		}
+		if t.kind != word {
+			break
+		}
+		if _, ok := numberWords[t.text]; ok {
+			n++
+			continue
+		}
+		if t.text == "and" && n > i && n+1 < len(toks) {
+			// "a hundred and ten", but "sixty and seventy" are two
+			c := numberWords[toks[n-1].text].class
+			if _, ok := numberWords[toks[n+1].text]; ok && (c == 'h' || c == 'k') {
+				n++
+				continue
+			}
+		}
+		if t.text == "y" && n > i && n+1 < len(toks) {
+			if w, ok := numberWords[toks[n+1].text]; ok && w.class == 'd' && numberWords[toks[n-1].text].class == 'x' {
+				n++
+				continue
+			}
+		}
+		if t.text == "buck" && n == i && n+1 < len(toks) {
+			if w, ok := numberWords[toks[n+1].text]; ok && (w.class == 'x' || w.class == 't' || w.class == 'd' || w.class == 'o') {
+				n++
+				continue
+			}
+		}
+		break
+	}
+	return n
+}
+
+// lone are words that are numbers only in company: "that one", "once a week", "un rato".
+func lone(s string) bool {
+	switch s {
+	case "one", "once", "un", "una", "uno", "oh", "ought", "hundred", "thousand", "mil":
+		return true
+	}
+	return false
+}
+
+// speak reads the number words toks[from:to].
+func speak(toks []token, from, to int) []chunk {
+	if to == from {
+		return nil
+	}
+	if (toks[from].text == "zero" || toks[from].text == "cero") && to-from == 1 && to < len(toks) && toks[to].kind == word {
+		switch toks[to].text {
+		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust", "creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes", "ruido", "drip", "complaints":
+			return nil
+		}
+	}
+	if to-from == 1 && lone(toks[from].text) {
+		if !(toks[from].text != "oh" && to < len(toks) && countable(toks[to].text)) {
+			if !((toks[from].text == "hundred" || toks[from].text == "thousand") && from > 0 && toks[from-1].text == "a") {
+				return nil
+			}
+		}
+	}
+	var out []chunk
+	for i := from; i < to; {
+		v, dig, n := readOne(toks, i, to)
+		if n == 0 {
+			i++
+			continue
+		}
+		c := chunk{value: float64(v), digits: dig, from: i, to: i + n}
+		i += n
+		// "four point five", "cuatro punto dos", "sixty and a half", "sesenta y medio"
+		if i == to {
+			if d, k := pointAfter(toks, i); k > 0 {
+				c.value, c.decimals = decimal(c.digits+"."+d), len(d)
+				c.digits += "." + d
+				c.to += k
+				i += k
+			} else if k := halfAfter(toks, i); k > 0 {
+				c.value += 0.5
+				c.decimals = 1
+				c.digits += " 1/2"
+				c.to += k
+				i += k
+			}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+func countable(s string) bool {
+	switch s {
+	case "year", "years", "yr", "yrs", "week", "weeks", "month", "months", "day", "days", "hour", "hours", "ano", "anos", "mes", "meses", "semana", "semanas", "dia", "dias", "bar", "gallon", "gal", "point", "wk", "mo":
+		return true
+	}
+	return false
+}
+
+func numClass(toks []token, i, to int) (byte, int) {
+	if i >= to {
+		return 0, 0
+	}
+	w, ok := numberWords[toks[i].text]
+	if !ok {
+		return 0, 0
+	}
+	return w.class, w.value
+}
+
+// two reads a number below 100: how many tokens it took, 0 for none.
+func two(toks []token, i, to int) (int, int) {
+	switch c, v := numClass(toks, i, to); c {
+	case 'd', 'z':
+		return v, 1
+	case 't', 'v':
+		return v, 1
+	case 'x':
+		k := i + 1
+		if k < to && (toks[k].text == "y" || toks[k].kind == mark) {
+			k++
+		}
+		if c2, d := numClass(toks, k, to); c2 == 'd' {
+			return v + d, k + 1 - i
+		}
+		return v, 1
+	}
+	return 0, 0
+}
+
+// readOne reads one number as people say it: a cardinal ("a hundred and ten"),
+// or digits in groups ("one twenty three", "eleven forty", "one oh five",
+// "twenty fourteen").
+func readOne(toks []token, i, to int) (value int, digits string, n int) {
+	if toks[i].text == "buck" { // "a buck ten" is 110
+		if c, _ := numClass(toks, i+1, to); c == 'o' {
+			if _, d := numClass(toks, i+2, to); d > 0 {
+				return 100 + d, strconv.Itoa(100 + d), 3
+			}
+			return 0, "", 0
+		}
+		v, k := two(toks, i+1, to)
+		if k == 0 {
+			return 0, "", 0
+		}
+		return 100 + v, strconv.Itoa(100 + v), k + 1
+	}
+	c, v := numClass(toks, i, to)
+	// mil, mil cien, hundred ..., ciento ...
+	switch c {
+	case 'k':
+		rest, k := below1000(toks, i+1, to)
+		return 1000 + rest, strconv.Itoa(1000 + rest), 1 + k
+	case 'h', 'H':
+		rest, k := hundreds(toks, i, to)
+		if k == 0 {
+			return 0, "", 0
+		}
+		return thousands(toks, i, to, rest, k)
+	case 'o':
+		return 0, "", 0
+	}
+	first, k := two(toks, i, to)
+	if k == 0 {
+		return 0, "", 0
+	}
+	c2, v2 := numClass(toks, i+k, to)
+	switch {
+	case c2 == 'h':
+		// "two hundred and ten", "eleven hundred"
+		rest, m := 0, 0
+		j := i + k + 1
+		if j < to && toks[j].text == "and" {
+			j++
+		}
+		rest, m = two(toks, j, to)
+		if m == 0 {
+			j = i + k + 1
+		}
+		total := first*100 + rest
+		return thousands(toks, i, to, total, j+m-i)
+	case c2 == 'k':
+		rest, m := below1000(toks, i+k+1, to)
+		total := first*1000 + rest
+		return total, strconv.Itoa(total), k + 1 + m
+	case c2 == 'o' || c2 == 'z' && k >= 1 && first > 0:
+		// "one oh five", "eighteen oh four", "dieciocho cero cuatro"
+		if c3, d := numClass(toks, i+k+1, to); c3 == 'd' {
+			total := first*100 + d
+			// "one oh oh five"? left alone
+			return total, strconv.Itoa(total), k + 2
+		}
+		if c3, _ := numClass(toks, i+k+1, to); c3 == 'o' || c3 == 'z' {
+			if c4, d := numClass(toks, i+k+2, to); c4 == 'd' {
+				total := first*1000 + d
+				return total, strconv.Itoa(total), k + 3
+			}
+		}
+		return first, strconv.Itoa(first), k
+	case c == 'd' && (c2 == 'x' || c2 == 't' || c2 == 'v'):
+		// "one twenty three", and "four ten fifteen"? no: three digits
+		second, m := two(toks, i+k, to)
+		total := first*100 + second
+		return total, strconv.Itoa(total), k + m
+	case c == 'd' && c2 == 'd':
+		// single digits: "one four one zero"
+		s := strconv.Itoa(v)
+		j := i + 1
+		for j < to {
+			cc, d := numClass(toks, j, to)
+			if cc != 'd' && cc != 'z' && cc != 'o' {
+				break
+			}
+			s += strconv.Itoa(d)
+			j++
+		}
+		if len(s) > 6 {
+			s = s[:6]
+		}
+		total, _ := strconv.Atoi(s)
+		return total, s, j - i
+	case (c == 't' || c == 'x' || c == 'v') && (c2 == 'x' || c2 == 't' || c2 == 'v'):
+		// "eleven forty", "twenty fourteen"
+		second, m := two(toks, i+k, to)
+		total := first*100 + second
+		return total, strconv.Itoa(total), k + m
+	}
+	_ = v2
+	return first, strconv.Itoa(first), k
+}
+
+// hundreds reads "hundred (and) ten", "ciento quince", "doscientos tres".
+func hundreds(toks []token, i, to int) (int, int) {
+	c, v := numClass(toks, i, to)
+	if c != 'h' && c != 'H' {
+		return 0, 0
+	}
+	j := i + 1
+	if j < to && toks[j].text == "and" {
+		j++
+	}
+	rest, m := two(toks, j, to)
+	if m == 0 {
+		return v, 1
+	}
+	return v + rest, j + m - i
+}
+
+func below1000(toks []token, i, to int) (int, int) {
+	j := i
+	if j < to && toks[j].text == "and" {
+		j++
+	}
+	if v, k := hundreds(toks, j, to); k > 0 {
+		return v, j + k - i
+	}
+	v, k := two(toks, j, to)
+	if k == 0 {
+		return 0, 0
+	}
+	if c, _ := numClass(toks, j+k, to); c == 'h' && v < 10 {
+		rest, m := 0, 0
+		jj := j + k + 1
+		if jj < to && toks[jj].text == "and" {
+			jj++
+		}
+		rest, m = two(toks, jj, to)
+		if m == 0 {
+			jj = j + k + 1
+		}
+		return v*100 + rest, jj + m - i
+	}
+	return v, j + k - i
+}
+
+func thousands(toks []token, i, to, total, k int) (int, string, int) {
+	if c, _ := numClass(toks, i+k, to); c == 'k' {
+		rest, m := below1000(toks, i+k+1, to)
+		total = total*1000 + rest
+		return total, strconv.Itoa(total), k + 1 + m
+	}
+	return total, strconv.Itoa(total), k
+}
+
+// pointAfter reads "point five" or "punto dos" at i: its digits and length.
+func pointAfter(toks []token, i int) (string, int) {
+	if i+1 >= len(toks) || toks[i].kind != word || (toks[i].text != "point" && toks[i].text != "punto") {
+		return "", 0
+	}
+	w, ok := numberWords[toks[i+1].text]
+	switch {
+	case ok && (w.class == 'd' || w.class == 'z' || w.class == 'o'):
+		return strconv.Itoa(w.value), 2
+	case toks[i+1].kind == number && toks[i+1].num.integer && len(toks[i+1].num.digits) == 1:
+		return toks[i+1].num.digits, 2
+	}
+	return "", 0
+}
+
+// halfAfter measures "and a half", "y medio".
+func halfAfter(toks []token, i int) int {
+	if i+2 < len(toks) && toks[i].text == "and" && toks[i+1].text == "a" && toks[i+2].text == "half" {
+		return 3
+	}
+	if i+1 < len(toks) && toks[i].text == "y" && (toks[i+1].text == "medio" || toks[i+1].text == "media") {
+		return 2
+	}
+	return 0
+}
+
+// fractionAfter measures what makes toks[i], in digits, a fraction: "1/2" after
+// it, "and a half", "point 5".
+func fractionAfter(toks []token, i int) int {
+	t := toks[i]
+	if !t.num.integer || t.num.time || t.num.phone || t.num.money {
+		return 0
+	}
+	if i+3 < len(toks) && isHalf(toks, i+1) && !toks[i+1].glued && len(t.num.digits) <= 5 {
+		return 3
+	}
+	if k := halfAfter(toks, i+1); k > 0 {
+		return k
+	}
+	if _, k := pointAfter(toks, i+1); k > 0 {
+		return k
+	}
+	if isHalf(toks, i) {
+		return 2
+	}
+	return 0
+}
+
+// isHalf tells whether tokens i, i+1, i+2 are one of the fractions on a gauge or a house.
+func isHalf(toks []token, i int) bool {
+	if i+2 >= len(toks) {
+		return false
+	}
+	a, s, b := toks[i], toks[i+1], toks[i+2]
+	if a.kind != number || b.kind != number || s.text != "/" || !s.glued || !b.glued {
+		return false
+	}
+	switch a.text + "/" + b.text {
+	case "1/2", "1/4", "3/4", "1/3", "2/3", "1/8", "3/8", "5/8", "7/8":
+		return true
+	}
+	return false
+}
+
+func withFraction(toks []token, i, n int) token {
+	t := toks[i]
+	num := *t.num
+	last := toks[i+n]
+	switch {
+	case n == 3 && toks[i+1].kind == number: // 318 1/2
+		num.value += toks[i+1].num.value / toks[i+3].num.value
+		num.digits += " " + toks[i+1].text + "/" + toks[i+3].text
+	case n == 2 && toks[i+1].text == "/":
+		num.value = t.num.value / toks[i+2].num.value
+		num.digits = t.text + "/" + toks[i+2].text
+	case toks[i+1].text == "point" || toks[i+1].text == "punto":
+		d, _ := pointAfter(toks, i+1)
+		num.digits += "." + d
+		num.value = decimal(num.digits)
+	default:
+		num.value += 0.5
+		num.digits += " 1/2"
+	}
+	num.integer, num.decimals = false, 1
+	t.num = &num
+	t.span.to = last.span.to
+	return t
+}

@@ -1,0 +1,173 @@
+package intents
+
+import "lazyhand/assess"
+
+// places joins a side of the house and a hose bibb into one test point, and
+// takes fixtures that merely run, or that a phrase is about, out of the points.
+func (m *message) places() {
+	its := m.items
+	for i := 0; i < len(its); i++ {
+		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
+			continue
+		}
+		if v, ok := m.val(i, cPoint); ok {
+			if m.runs(i) || m.occasion(i) || m.hoseAfter(i) {
+				continue
+			}
+			its[i].point = v
+			continue
+		}
+		if m.is(i, cBibb, "") {
+			if m.runs(i) && !m.numNear(i) {
+				continue
+			}
+			its[i].point = string(assess.Bibb)
+			if k := m.ahead(i, cPlace, 5, bibbToPlace); k > 0 && !m.bibbFollows(k) {
+				v, _ := m.val(k, cPlace)
+				its[i].point = v + "_bibb"
+				its[k].role = roleTaken
+			}
+			continue
+		}
+		if v, ok := m.val(i, cPlace); ok && its[i].role != roleTaken {
+			if k := m.ahead(i, cBibb, 4, placeToBibb); k > 0 {
+				if m.runs(k) && !m.numNear(i) {
+					i = k
+					continue
+				}
+				its[i].point = v + "_bibb"
+				its[k].role = roleTaken
+				for j := i + 1; j <= k; j++ {
+					its[j].role = roleTaken
+				}
+				i = k
+				continue
+			}
+			if t := m.text(i + 1); t == "tap" || t == "faucet" || t == "taps" || t == "llave" || t == "grifo" {
+				its[i].point = v + "_bibb"
+				its[i+1].role = roleTaken
+				i++
+				continue
+			}
+			if k := m.ahead(i, cPoint, 3, placeToBibb); k > 0 {
+				if pv, _ := m.val(k, cPoint); pv == "bibb" {
+					its[i].point = v + "_bibb"
+					its[k].role = roleTaken
+					i = k
+				}
+				continue // "rear bath": the bath is the point
+			}
+			its[i].point = v + "_bibb"
+			its[i].weak = true
+		}
+	}
+}
+
+func placeToBibb(s string) bool {
+	switch s {
+	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd", "cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
+		return true
+	}
+	return false
+}
+
+func bibbToPlace(s string) bool {
+	switch s {
+	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "a", "la", "de", "el", "en", "del", "n", "-", "(", "to", "@", "is":
+		return true
+	}
+	return false
+}
+
+// ahead finds an item of a class within n items after i, with only fillers between.
+func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
+	for k := i + 1; k < len(m.items) && k <= i+n; k++ {
+		if m.is(k, c, "") && !m.is(k, cSkip, "") {
+			return k
+		}
+		if m.items[k].num != nil || m.items[k].site || !filler(m.items[k].text) {
+			return 0
+		}
+	}
+	return 0
+}
+
+// bibbFollows tells whether a place at k belongs to a bibb of its own.
+func (m *message) bibbFollows(k int) bool { return m.ahead(k, cBibb, 2, placeToBibb) > 0 }
+
+// runs tells whether the fixture at i is said to be running: then it is no test point.
+func (m *message) runs(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+3 {
+		switch m.text(k) {
+		case "is", "was", "are", "were", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+			k++
+			continue
+		}
+		break
+	}
+	switch m.text(k) {
+	case "running", "open", "wide open", "flowing", "filling", "going", "on", "cracked", "corriendo", "abierta", "abierto", "prendida", "llenando", "run", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
+		if m.text(k) == "on" {
+			switch m.text(k + 1) {
+			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge":
+				return false
+			}
+			return !m.isNum(k + 1)
+		}
+		return true
+	}
+	switch m.text(i - 1) {
+	case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri", "corriendo":
+		return true
+	}
+	if m.text(i-1) == "the" || m.text(i-1) == "a" || m.text(i-1) == "la" {
+		switch m.text(i - 2) {
+		case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri":
+			return true
+		}
+	}
+	return false
+}
+
+// occasion tells whether the fixture at i is named as an occasion: "when the
+// washer shuts off".
+func (m *message) occasion(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		switch m.text(k) {
+		case "when", "whn", "whenever", "cuando", "after", "every", "everytime":
+			return !m.isNum(i+1) && m.verbAfter(i)
+		case "the", "a", "her", "their", "my", "la", "el", "that", "this":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+func (m *message) verbAfter(i int) bool {
+	switch m.text(i + 1) {
+	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles", "fills", "off", "cierra", "clicks", "quits", "changes", "finishes", "flushes", "shut off", "valve", "shts", "para", "goes", "opens", "comes", "cycle", "is", "gets":
+		return true
+	}
+	return false
+}
+
+// hoseAfter tells whether the fixture only names a part: "washer hoses".
+func (m *message) hoseAfter(i int) bool {
+	switch m.text(i + 1) {
+	case "hose", "hoses", "cartridge", "handle", "drain", "light", "remodel", "table", "door", "floor", "ceiling", "wall", "cabinet", "window", "st", "leak", "leaks", "drip", "drips", "curtain", "fan", "rug", "mat":
+		return !m.isNum(i+2) && !m.isNum(i-1)
+	}
+	return false
+}
+
+// numNear tells whether a number stands beside item i, with at most a small word between.
+func (m *message) numNear(i int) bool {
+	for _, k := range []int{i - 1, i + 1, i - 2, i + 2} {
+		if m.isNum(k) && m.items[k].seg == m.items[i].seg {
+			return true
+		}
+	}
+	return false
+}

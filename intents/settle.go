@@ -1,0 +1,346 @@
+package intents
+
+import (
+	"sort"
+
+	"lazyhand/assess"
+)
+
+// settle applies the rules that reach across clauses.
+func (m *message) settle() {
+	m.whens()
+	m.foundAir()
+	m.takeOver()
+}
+
+// takeOver gives a corrected value what was said of the wrong one.
+func (m *message) takeOver() {}
+
+// foundAir: the air found in a tank before it was pumped up belongs to the work.
+func (m *message) foundAir() {
+	f := m.equipment.facts["expansion_tank"]
+	if f == nil || f.SettingPSI == nil {
+		return
+	}
+	for k := range m.work {
+		w := &m.work[k]
+		switch w.Action {
+		case assess.ChargedTank:
+			if w.FromPSI == nil && w.ToPSI != nil {
+				w.FromPSI = f.SettingPSI
+			}
+			f.SettingPSI = nil
+		case assess.ReplacedTank, assess.InstalledTank:
+			if w.ToPSI == nil {
+				w.ToPSI = f.SettingPSI
+			}
+			f.SettingPSI = nil
+		}
+		if f.SettingPSI == nil {
+			break
+		}
+	}
+	if f.empty() {
+		delete(m.equipment.facts, "expansion_tank")
+	}
+}
+
+// empty tells whether nothing is left to say of the item.
+func (f *fact) empty() bool {
+	e := f.Equipment
+	e.Item = ""
+	return e == (assess.Equipment{}) && !f.named
+}
+
+// timeWord tells whether item i places a reading before or after work: weak
+// words ("was", "now") only count beside work.
+func (m *message) timeWord(i int, worked bool) assess.When {
+	t := m.text(i)
+	if m.items[i].point != "" || m.items[i].mark {
+		return ""
+	}
+	if m.is(i, cBefore, "") {
+		switch t {
+		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "came in at", "at first", "primero", "inicial", "inicio", "first reading", "coming in", "started at", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
+			if !worked {
+				return ""
+			}
+		case "before", "bfr", "b4", "bef":
+			// "before the kitchen remodel": an occasion
+			if !worked && !m.touched(i) {
+				return ""
+			}
+		default:
+			if !worked && !m.touched(i) {
+				return ""
+			}
+		}
+		return assess.Before
+	}
+	if m.is(i, cAfter, "") || m.is(i, cNow, "") {
+		if !worked {
+			return ""
+		}
+		switch t {
+		case "al", "left", "end", "up to", "finally", "al final", "post":
+			if t == "al" {
+				return ""
+			}
+			if t == "left" && m.text(i+1) == "side" {
+				return ""
+			}
+		case "after", "aftr", "despues":
+			if m.text(i+1) == "hours" || m.text(i+1) == "lunch" || m.isNum(i+1) && m.items[i+1].unit == "hour" {
+				return ""
+			}
+		}
+		return assess.After
+	}
+	return ""
+}
+
+// touched tells whether "before" speaks of work though none is told: "before I touched anything".
+func (m *message) touched(i int) bool {
+	for k := i; k < len(m.items) && k <= i+4; k++ {
+		switch m.text(k) {
+		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar", "adjusting", "work", "adjust", "did", "any":
+			return true
+		}
+	}
+	switch m.text(i) {
+	case "before i touched anything", "before touching anything", "antes de tocar", "before work", "pre work", "before i did", "before i touched", "before i adjusted", "before i started":
+		return true
+	}
+	return false
+}
+
+// whens places readings before and after the work of the message.
+func (m *message) whens() {
+	worked := false
+	for _, w := range m.work {
+		if w.Action != assess.ShutOff || true {
+			worked = true
+		}
+	}
+	type told struct {
+		at   int
+		when assess.When
+	}
+	var all []told
+	for i := range m.items {
+		if w := m.timeWord(i, worked); w != "" {
+			if !m.whenApplies(i, w) {
+				continue
+			}
+			all = append(all, told{i, w})
+		}
+	}
+	if len(all) == 0 {
+		return
+	}
+	for k := range m.readings {
+		r := &m.readings[k]
+		best := -1
+		for j, a := range all {
+			if a.at >= r.from && a.at < r.to && (best < 0 || abs(a.at-r.at) < abs(all[best].at-r.at)) {
+				best = j
+			}
+		}
+		if best >= 0 {
+			r.When = all[best].when
+		}
+	}
+	// said first, it covers the sentence; said of a whole line, the sentence too
+	for _, a := range all {
+		s := m.items[a.at].sent
+		lo, hi := m.readingsOf(s)
+		if lo < hi {
+			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) {
+				// "was 95": only its own number, and those joined to it
+				continue
+			}
+			if a.at < m.readings[lo].at || m.closesList(a.at, lo, hi) {
+				for k := lo; k < hi; k++ {
+					r := &m.readings[k]
+					if r.When == "" {
+						other := false
+						for _, b := range all {
+							if b.when != a.when && b.at > a.at && b.at < r.at {
+								other = true
+							}
+						}
+						if !other {
+							r.When = a.when
+						}
+					}
+				}
+			}
+			continue
+		}
+		// a head line: "AS FOUND", "Before:", "al llegar"
+		se := m.sents[s]
+		if m.weakTime(a.at) && se.to-se.from > 5 || a.at-se.from > 6 {
+			continue
+		}
+		if !(m.endsColon(s) || se.to-se.from <= 5) {
+			continue
+		}
+		for k := range m.readings {
+			r := &m.readings[k]
+			if r.sent <= s || r.When != "" {
+				continue
+			}
+			stop := false
+			for _, b := range all {
+				if b.at > a.at && b.at < r.at {
+					stop = true
+				}
+			}
+			for _, w := range m.work {
+				if w.at > a.at && w.at < r.at {
+					stop = true
+				}
+			}
+			if stop {
+				break
+			}
+			r.When = a.when
+		}
+	}
+}
+
+func (m *message) endsColon(s int) bool {
+	se := m.sents[s]
+	for k := se.to - 1; k >= se.from; k-- {
+		if m.text(k) == "\n" {
+			continue
+		}
+		return m.text(k) == ":"
+	}
+	return false
+}
+
+// weakTime are words that place only the number beside them.
+func (m *message) weakTime(i int) bool {
+	switch m.text(i) {
+	case "was", "were", "it was", "now", "nw", "had been", "estaba", "estaban", "traia", "tenia", "ahora", "ahorita", "right now", "currently", "down to", "up to", "before", "after", "settled", "ya quedo", "quedo", "left", "found", "live", "current":
+		return true
+	}
+	return m.is(i, cNow, "")
+}
+
+// closesList tells whether a time word after a list speaks of all of it: "5.8
+// front and 5.7 in the kitchen when I came", "142 front, 95 rear before".
+func (m *message) closesList(at, lo, hi int) bool {
+	if at < m.readings[hi-1].at {
+		return false
+	}
+	switch m.text(at) {
+	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found", "al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up", "when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything", "before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
+		return true
+	}
+	return m.touched(at)
+}
+
+// whenApplies tells whether a time word at i speaks of readings at all: "now" of
+// "no hammer now", "was" of "pilot was out" do not.
+func (m *message) whenApplies(i int, w assess.When) bool {
+	t := m.text(i)
+	lo, hi := m.readingsOf(m.items[i].sent)
+	if !m.weakTime(i) {
+		// "after I cranked the prv down", "before i closed anything"
+		return true
+	}
+	if t == "was" || t == "were" || t == "estaba" || t == "it was" || t == "tenia" || t == "traia" || t == "had been" || t == "estaban" {
+		// beside a number
+		for k := i + 1; k <= i+4 && k < len(m.items); k++ {
+			if m.items[k].num != nil && m.items[k].role == roleReading {
+				return true
+			}
+			switch m.text(k) {
+			case "at", "about", "around", "reading", "showing", "en", "a", "like", "up", "sitting", "como", "running", "psi", "still":
+				continue
+			}
+			if m.is(k, cStatic, "") || m.items[k].point != "" {
+				continue
+			}
+			return false
+		}
+		return false
+	}
+	if m.is(i, cNow, "") || t == "left" || t == "found" || t == "now" {
+		near := false
+		for k := lo; k < hi; k++ {
+			if abs(m.readings[k].at-i) <= 5 && m.seps(i, m.readings[k].at) == 0 {
+				near = true
+			}
+		}
+		if !near {
+			return false
+		}
+		// "no hammer now"
+		for k := i - 1; k >= 0 && k >= i-3; k-- {
+			if m.is(k, cSym, "") && m.items[k].sent == m.items[i].sent && !m.isNum(i+1) {
+				return false
+			}
+			if m.items[k].num != nil || m.items[k].mark {
+				break
+			}
+		}
+	}
+	return true
+}
+
+func (m *message) seps(a, b int) int {
+	if a > b {
+		a, b = b, a
+	}
+	return m.separators(a, b)
+}
+
+// collect writes the statements in the order told.
+func (m *message) collect() {
+	type placed struct {
+		at int
+		s  assess.Statement
+	}
+	var all []placed
+	for k := range m.readings {
+		r := &m.readings[k]
+		if len(r.points) == 0 {
+			all = append(all, placed{r.at, r.Reading})
+			continue
+		}
+		for _, p := range r.points {
+			x := r.Reading
+			x.Point = assess.TestPoint(p)
+			all = append(all, placed{r.at, x})
+		}
+	}
+	for _, item := range m.equipment.order {
+		f := m.equipment.facts[item]
+		if f == nil || f.empty() {
+			continue
+		}
+		all = append(all, placed{f.at, f.Equipment})
+	}
+	for _, s := range m.symptoms {
+		all = append(all, placed{s.at, s.Symptom})
+	}
+	for _, w := range m.work {
+		all = append(all, placed{w.at, w.Work})
+	}
+	for _, p := range m.plans {
+		all = append(all, placed{p.at, p.Plan})
+	}
+	for _, a := range m.asks {
+		all = append(all, placed{a.at, a.Ask})
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].at < all[j].at })
+	for _, p := range all {
+		m.frame.Statements = append(m.frame.Statements, p.s)
+	}
+	if len(m.frame.Statements) == 0 && len(m.frame.Unclear) == 0 {
+		m.frame.Statements = []assess.Statement{Ask{About: AskNone}}
+	}
+}

@@ -1,0 +1,351 @@
+package intents
+
+import "lazyhand/assess"
+
+// symptomSeen is a symptom on its way to a statement.
+type symptomSeen struct {
+	at int
+	assess.Symptom
+}
+
+// findSymptoms reads what was seen, heard and smelled, and what was not.
+func (m *message) findSymptoms() {
+	for i := range m.items {
+		it := &m.items[i]
+		if it.mark || it.num != nil || it.site {
+			continue
+		}
+		if m.sents[it.sent].asking && !m.sents[it.sent].tells {
+			continue
+		}
+		name, ok := m.symptomAt(i)
+		if !ok {
+			continue
+		}
+		m.addSymptom(i, name, m.absent(i, name))
+	}
+}
+
+func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
+	for k := range m.symptoms {
+		s := &m.symptoms[k]
+		if s.Symptom.Symptom == name {
+			if s.Absent && !absent {
+				s.Absent = false
+			}
+			return
+		}
+	}
+	m.symptoms = append(m.symptoms, symptomSeen{i, assess.Symptom{Symptom: name, Absent: absent}})
+	m.note(i, string(name), "symptom")
+}
+
+// reliefNear tells whether the relief valve is what the clause of item i is about.
+func (m *message) reliefNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		if m.is(k, cRelief, "") {
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
+			break
+		}
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil {
+			break
+		}
+	}
+	for k := i + 1; k < s.to && k <= i+4; k++ {
+		if m.is(k, cRelief, "") {
+			return true
+		}
+		if m.items[k].mark || m.items[k].num != nil {
+			break
+		}
+		switch m.text(k) {
+		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// symptomAt reads a symptom at item i.
+func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
+	t := m.text(i)
+	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
+		return "", false
+	}
+	if m.reliefNear(i) {
+		if m.is(i, cBlocked, "") {
+			return assess.ReliefBlocked, true
+		}
+		if m.is(i, cDischarge, "") || m.is(i, cDry, "") || m.is(i, cSym, "leak") {
+			return assess.ReliefDischarge, true
+		}
+	}
+	if m.toilet(i) {
+		if m.repaired(i) {
+			return "", false
+		}
+		return assess.Leak, true
+	}
+	v, ok := m.val(i, cSym)
+	if !ok {
+		// black … water, water … black
+		if c, ok := m.val(i, cColor); ok && m.waterNear(i) {
+			if c == "dark" {
+				return assess.DarkWater, true
+			}
+			return assess.RustyWater, true
+		}
+		return "", false
+	}
+	switch assess.SymptomName(v) {
+	case assess.Leak:
+		if m.repaired(i) || m.is(i, cCond, "") && m.isItemNear(i) && (t == "weeping" || t == "seeping") {
+			return "", false
+		}
+		if t == "burst hose" || t == "busted hose" {
+			return assess.Leak, true
+		}
+	case assess.LowFlow:
+		if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) && !m.fixtureNear(i) {
+			return "", false
+		}
+		if t == "low flow" && (m.text(i+1) == "toilet" || m.text(i+1) == "shower head" || m.text(i+1) == "head") {
+			return "", false
+		}
+		if (t == "no pressure" || t == "sin presion") && m.isNum(i+1) {
+			return "", false
+		}
+		if t == "slow fill" {
+			return assess.LowFlow, true
+		}
+	case assess.RustyWater:
+		if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
+			return "", false
+		}
+		if t == "rusty" || t == "rust" {
+			if m.text(i-1) == "needle" || m.text(i+1) == "pipe" || m.text(i+1) == "nipple" || m.text(i+1) == "nipples" || m.text(i+1) == "fitting" {
+				return "", false
+			}
+		}
+	case assess.Creep:
+		if (t == "rises" || t == "rising" || t == "climbs" || t == "climbed" || t == "climbing") && m.heatingUp(i) {
+			return "", false
+		}
+	case assess.Hammer:
+		if t == "hammers" || t == "golpe" {
+			break
+		}
+		if (t == "knocks" || t == "bang" || t == "hammer") && (m.text(i+1) == "on" && m.text(i+2) == "door" || m.text(i+1) == "loud") {
+			return "", false
+		}
+	case assess.NoWater:
+		if m.text(i) == "no water" {
+			switch m.text(i + 1) {
+			case "hammer", "running", "leaks", "leak", "on", "in", "damage", "pressure", "heater", "used", "use":
+				return "", false
+			}
+		}
+		if m.text(i) == "sin agua" && m.text(i+1) == "caliente" || m.text(i+1) == "hot" {
+			return "", false
+		}
+	case assess.Swings:
+		if t == "up and down" && m.text(i+1) == "stairs" || t == "varies" && !m.pressureNear(i) && false {
+			return "", false
+		}
+	}
+	return assess.SymptomName(v), true
+}
+
+func (m *message) heatingUp(i int) bool {
+	return m.right(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") || m.text(k) == "heats" }) >= 0 && m.left(i, 8, true, func(k int) bool { return m.is(k, cStatic, "") }) < 0
+}
+
+func (m *message) pressureNear(i int) bool {
+	for k := max(0, i-8); k < min(len(m.items), i+5); k++ {
+		switch m.text(k) {
+		case "pressure", "prssr", "presion", "gauge", "needle", "shower", "water", "agua":
+			return true
+		}
+	}
+	return false
+}
+
+// isItemNear tells whether a piece of equipment stands in the clause of item i.
+func (m *message) isItemNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := max(s.from, i-6); k < min(s.to, i+3); k++ {
+		if k != i && m.is(k, cItem, "") && m.separators(min(k, i), max(k, i)) == 0 && !(m.items[k].point != "" && m.pointUsed(k)) {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) fixtureNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := max(s.from, i-4); k < min(s.to, i+3); k++ {
+		if k != i && (m.is(k, cPoint, "bath") || m.is(k, cPoint, "kitchen") || m.is(k, cFixture, "")) && m.text(k) != "valve" {
+			return true
+		}
+	}
+	return false
+}
+
+// waterNear tells whether water is what the colour at item i is of.
+func (m *message) waterNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i + 1; k < s.to && k <= i+2; k++ {
+		if m.is(k, cWater, "") {
+			return true
+		}
+	}
+	for k := i - 1; k >= s.from && k >= i-7; k-- {
+		if m.is(k, cWater, "") {
+			return true
+		}
+		if m.items[k].mark && m.text(k) != "," && m.text(k) != ":" {
+			break
+		}
+		if m.items[k].num != nil {
+			break
+		}
+	}
+	return false
+}
+
+// repaired tells whether the leak at item i was mended on the visit.
+func (m *message) repaired(i int) bool {
+	for _, w := range m.work {
+		if w.Action == assess.RepairedLeak && m.items[w.at].sent == m.items[i].sent {
+			return true
+		}
+		if w.Action == assess.RepairedLeak && m.text(i) != "leaks" {
+			return !m.absent(i, assess.Leak)
+		}
+	}
+	return false
+}
+
+// absent tells whether the symptom at item i is denied.
+func (m *message) absent(i int, name assess.SymptomName) bool {
+	if m.is(i, cDry, "") && name == assess.ReliefDischarge {
+		return !m.negRight(i - 1)
+	}
+	s := m.sents[m.items[i].sent]
+	if v, ok := m.val(i, cSym); ok && (v == "no_water" || m.text(i) == "no pressure" || m.text(i) == "not enough pressure") {
+		return false
+	}
+	// "leaks: none", "hammer - no", "creep? no"
+	for k := i + 1; k < s.to && k <= i+3; k++ {
+		switch m.text(k) {
+		case ":", "=", "-", "?", "at all", "is":
+			continue
+		case "none", "no", "nope", "negative", "nada", "ninguno", "ninguna", "neg", "absent":
+			if m.text(k) == "no" && k+1 < s.to && !m.items[k+1].mark {
+				break
+			}
+			if k == i+1 && m.text(k) != "none" && m.text(k) != "ninguna" && m.text(k) != "ninguno" && m.text(k) != "nada" && m.text(k) != "nope" && m.text(k) != "negative" {
+				break
+			}
+			return true
+		}
+		break
+	}
+	if i+1 == s.to-1 && m.text(i+1) == "?" && m.sents[m.items[i].sent].question && m.items[i].sent+1 < len(m.sents) {
+		n := m.sents[m.items[i].sent+1]
+		if n.from < len(m.items) && (m.text(n.from) == "no" || m.text(n.from) == "none" || m.text(n.from) == "nope") {
+			return true
+		}
+	}
+	// words of denial before, over a list
+	for k := i - 1; k >= s.from && k >= i-10; k-- {
+		t := m.text(k)
+		switch t {
+		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "tampoco", "nunca", "cero", "no more":
+			if t == "no" && m.text(k+1) == "," {
+				return false
+			}
+			if t == "zero" && m.isNum(k) {
+				return false
+			}
+			return true
+		case "longer":
+			return false
+		case ",", "and", "y":
+			// a list goes on only when it is closed by "or", "nor", "ni"
+			if m.listEnds(k, i) {
+				continue
+			}
+			return false
+		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
+			continue
+		}
+		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.is(k, cWater, "") || m.is(k, cPipe, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, "") {
+			continue
+		}
+		if m.items[k].mark || m.items[k].num != nil || m.is(k, cItem, "") || m.items[k].point != "" {
+			return false
+		}
+		if i-k > 3 {
+			return false
+		}
+	}
+	return false
+}
+
+func (m *message) negRight(k int) bool {
+	switch m.text(k) {
+	case "not", "isnt", "no", "wasnt":
+		return true
+	}
+	return false
+}
+
+// listEnds tells whether the list that holds items k..i is joined by "or" or "nor".
+func (m *message) listEnds(k, i int) bool {
+	s := m.sents[m.items[i].sent]
+	for j := k - 1; j < s.to && j <= i+8; j++ {
+		if j < 0 {
+			continue
+		}
+		switch m.text(j) {
+		case "or", "nor", "ni", "o":
+			return true
+		}
+		if m.items[j].mark && m.text(j) != "," {
+			return false
+		}
+		if m.items[j].num != nil || j > i && (m.is(j, cNeg, "")) {
+			return false
+		}
+	}
+	return false
+}
+
+// toilet tells whether what runs at item i is a toilet that will not stop.
+func (m *message) toilet(i int) bool {
+	switch m.text(i) {
+	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling":
+	default:
+		return false
+	}
+	if m.text(i) == "keeps" && m.text(i+1) != "cycling" {
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
+		switch m.text(k) {
+		case "toilet", "toilets", "commode", "taza", "excusado", "inodoro", "wc", "la taza":
+			for j := k + 1; j < i; j++ {
+				if m.items[j].mark || m.items[j].num != nil {
+					return false
+				}
+			}
+			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
+		}
+	}
+	return false
+}
