@@ -169,8 +169,11 @@ func decodeEdit(e event, channel string, direct bool, me self) arrival {
 		return refused("message_changed without a message")
 	}
 	now := *e.Message
-	if now.User == "" && e.Previous != nil {
-		now.User = e.Previous.User
+	if was := e.Previous; was != nil {
+		if now.User == "" || now.Subtype == "tombstone" {
+			now.User = was.User
+		}
+		now.TS = orElse(now.TS, was.TS)
 	}
 	if now.Subtype == "tombstone" {
 		m := baseMessage(now, channel, direct) // deleted, but its thread goes on

@@ -104,17 +104,49 @@ func (s *Slack) act(ctx context.Context, kind string, raw []byte) (answer any, e
 		s.seen(Refused, "malformed interaction")
 		return nil, nil
 	}
+	ctx, cancel := context.WithTimeout(ctx, answerWithin)
+	defer cancel()
+	if i.User.ID == "" && i.Type != "" {
+		s.seen(Refused, "interaction without its author")
+		return nil, nil
+	}
 	switch i.Type {
 	case "block_actions":
 		return nil, s.pressed(ctx, i)
-	}
-	if i.Type == "" {
+	case "view_submission":
+		return s.submitted(ctx, i)
+	case "shortcut", "message_action":
+		return nil, s.shortcut(ctx, i)
+	case "":
 		s.seen(Refused, "interaction without a type")
-		return nil, nil
+	default:
+		s.seen(Ignored, "interaction of type "+i.Type)
 	}
-	s.seen(Ignored, "interaction of type "+i.Type)
 	return nil, nil
 }
+
+// shortcut opens the form that a shortcut stands for.
+func (s *Slack) shortcut(ctx context.Context, i interaction) error {
+	at, text := place{}, ""
+	switch i.CallbackID {
+	case ShortcutReport:
+	case ShortcutMessage:
+		at = place{Channel: string(i.Channel), Thread: orElse(i.Message.ThreadTS, i.Message.TS)}
+		text = orElse(plain(typed(i.Message.Text, i.Message.Blocks)), " ")
+	default:
+		s.seen(Ignored, "shortcut of another kind")
+		return nil
+	}
+	p, err := s.person(ctx, i.User.ID)
+	if err != nil {
+		return err
+	}
+	s.seen(Taken, "shortcut")
+	return s.openReport(ctx, i.TriggerID, p, at, text)
+}
+
+// buttonCorrect is the desk's button that wants words typed with it.
+const buttonCorrect = "correct"
 
 // pressed brings the desk's own buttons to the desk.
 func (s *Slack) pressed(ctx context.Context, i interaction) error {
@@ -122,7 +154,19 @@ func (s *Slack) pressed(ctx context.Context, i interaction) error {
 	if ch == "" {
 		ch = string(i.Container.Channel)
 	}
+	from := origin{place: place{Channel: ch, Thread: orElse(orElse(i.Container.ThreadTS, i.Message.ThreadTS), i.Container.TS)}, TS: i.Container.TS}
+	if ch == "" { // pressed on the home tab: answered in direct messages
+		from.Channel = "@" + i.User.ID
+	}
 	for _, a := range i.Actions {
+		if a.ID == actionReport {
+			p, err := s.person(ctx, i.User.ID)
+			if err != nil {
+				return err
+			}
+			s.seen(Taken, "button of the form")
+			return s.openReport(ctx, i.TriggerID, p, place{}, "")
+		}
 		name, ok := strings.CutPrefix(a.ID, actionPrefix)
 		if !ok {
 			s.seen(Ignored, "action of another kind")
@@ -135,22 +179,20 @@ func (s *Slack) pressed(ctx context.Context, i interaction) error {
 		if a.Selected != nil {
 			value = a.Selected.Value
 		}
-		ts := i.Container.TS
-		m := desk.Message{Key: ch + "/" + ts + "#pressed:" + i.User.ID + ":" + a.TS, Kind: desk.Pressed, Channel: ch, Direct: isDirect(ch),
-			TS: ts, Thread: orElse(orElse(i.Container.ThreadTS, i.Message.ThreadTS), ts), Author: i.User.ID, At: s.opt.Now(), Button: name, Value: value}
+		if name == buttonCorrect {
+			p, err := s.person(ctx, i.User.ID)
+			if err != nil {
+				return err
+			}
+			s.seen(Taken, "button that opens a form")
+			from.Button, from.Value = name, value
+			return s.openCorrect(ctx, i.TriggerID, p, from)
+		}
+		m := desk.Message{Key: from.Channel + "/" + from.TS + "#pressed:" + i.User.ID + ":" + a.TS, Kind: desk.Pressed, Channel: from.Channel,
+			Direct: ch == "" || isDirect(ch), TS: from.TS, Thread: from.Thread, Author: i.User.ID, At: s.opt.Now(), Button: name, Value: value}
 		if err := s.take(ctx, arrival{verdict: Taken, why: "button", messages: []desk.Message{m}}); err != nil {
 			return err
 		}
 	}
 	return nil
-}
-
-// command is a slash command.
-type command struct {
-	Command     string `json:"command"`
-	Text        string `json:"text"`
-	UserID      string `json:"user_id"`
-	ChannelID   string `json:"channel_id"`
-	TriggerID   string `json:"trigger_id"`
-	ResponseURL string `json:"response_url"`
 }

@@ -58,7 +58,7 @@ func fit(b desk.Body, most int) desk.Body {
 // small letters, facts as a list, steps, cautions under their own word, then
 // buttons. All words are in plain or rich text elements, which the platform
 // shows as they are: what people typed can neither mention nor link there.
-func layOut(b desk.Body) []slack.Block {
+func layOut(b desk.Body, w *phrases) []slack.Block {
 	out := []slack.Block{rich(section(bold(b.Lead)))}
 	if b.Heard != "" {
 		out = append(out, slack.NewContextBlock("", plainText(b.Heard, "section.text")))
@@ -68,11 +68,11 @@ func layOut(b desk.Body) []slack.Block {
 		parts = append(parts, list(b.Facts))
 	}
 	if len(b.Next) > 0 {
-		parts = append(parts, section(bold(labelNext)))
+		parts = append(parts, section(bold(w.Next)))
 		parts = append(parts, list(b.Next))
 	}
 	if len(b.Cautions) > 0 {
-		parts = append(parts, section(bold(labelCaution)))
+		parts = append(parts, section(bold(w.Caution)))
 		parts = append(parts, list(b.Cautions))
 	}
 	if len(parts) > 0 {
@@ -80,13 +80,6 @@ func layOut(b desk.Body) []slack.Block {
 	}
 	return append(out, buttons(b.Buttons)...)
 }
-
-// Signs before steps and cautions, the same in every language. The words
-// themselves come from the desk.
-const (
-	labelNext    = "→"
-	labelCaution = "⚠"
-)
 
 // buttons are rows of buttons. A row holds five, so that it fits on a phone.
 func buttons(list []desk.Button) []slack.Block {

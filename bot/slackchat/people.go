@@ -13,7 +13,7 @@ import (
 type person struct {
 	name  string
 	guest bool
-	zone  string
+	lang  string    // as the person has set it, empty when not known
 	until time.Time // when to ask again
 }
 
@@ -35,11 +35,11 @@ func (s *Slack) person(ctx context.Context, id string) (person, error) {
 	}
 	short, cancel := context.WithTimeout(ctx, 2*time.Second) // an envelope waits for us
 	defer cancel()
-	u, err := s.api.GetUserInfoContext(short, id)
+	u, err := s.api.GetUserInfoContext(short, id, slack.GetUserInfoOptionIncludeLocale(true))
 	var no slack.SlackErrorResponse
 	switch {
 	case err == nil:
-		p = person{name: u.Profile.DisplayName, guest: u.IsRestricted || u.IsUltraRestricted, zone: u.TZ, until: now.Add(24 * time.Hour)}
+		p = person{name: u.Profile.DisplayName, guest: u.IsRestricted || u.IsUltraRestricted, lang: u.Locale, until: now.Add(24 * time.Hour)}
 		for _, n := range []string{u.RealName, u.Name} {
 			if p.name == "" {
 				p.name = n

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"strings"
 	"sync"
 	"time"
 
@@ -100,7 +101,7 @@ func (s *Slack) send(ctx context.Context, p desk.Post, most int, plain bool) (st
 		slack.MsgOptionDisableLinkUnfurl(), slack.MsgOptionDisableMediaUnfurl(),
 	}
 	if !plain {
-		opts = append(opts, slack.MsgOptionBlocks(layOut(b)...))
+		opts = append(opts, slack.MsgOptionBlocks(layOut(b, phrasesIn(s.opt.Lang))...))
 	} else if p.Kind == desk.Change {
 		opts = append(opts, slack.MsgOptionBlocks()) // takes the old layout away
 	}
@@ -110,14 +111,49 @@ func (s *Slack) send(ctx context.Context, p desk.Post, most int, plain bool) (st
 	}
 	opts = append(opts, slack.MsgOptionMetadata(slack.SlackMetadata{EventType: eventType, EventPayload: map[string]any{"key": key}}))
 	if p.Kind == desk.Change {
-		_, ts, _, err := s.api.UpdateMessageContext(ctx, p.Channel, p.Ref, opts...)
+		_, ts, _, err := s.api.UpdateMessageContext(ctx, s.where(ctx, p.Channel), p.Ref, opts...)
 		return ts, err
 	}
 	if p.Thread != "" {
 		opts = append(opts, slack.MsgOptionTS(p.Thread))
 	}
-	_, ts, err := s.api.PostMessageContext(ctx, p.Channel, opts...)
+	channel, ts, err := s.api.PostMessageContext(ctx, strings.TrimPrefix(p.Channel, "@"), opts...)
+	if person, ok := strings.CutPrefix(p.Channel, "@"); ok && err == nil {
+		s.keepDirect(person, channel)
+	}
 	return ts, err
+}
+
+// keepDirect remembers the channel of the direct messages with a person.
+func (s *Slack) keepDirect(person, channel string) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if len(s.directs) >= peopleKept {
+		clear(s.directs)
+	}
+	s.directs[person] = channel
+}
+
+// where is the channel that a post's channel stands for: a person's id after
+// an at sign stands for the direct messages with them. To post there needs no
+// more than the person's id; to read or change there needs the channel.
+func (s *Slack) where(ctx context.Context, channel string) string {
+	person, ok := strings.CutPrefix(channel, "@")
+	if !ok {
+		return channel
+	}
+	s.mu.Lock()
+	known := s.directs[person]
+	s.mu.Unlock()
+	if known != "" {
+		return known
+	}
+	c, _, _, err := s.api.OpenConversationContext(ctx, &slack.OpenConversationParameters{Users: []string{person}})
+	if err != nil {
+		return person // the next call says what is wrong
+	}
+	s.keepDirect(person, c.ID)
+	return c.ID
 }
 
 // emoji are the reactions that stand for the desk's marks. They are plain
@@ -133,7 +169,7 @@ const marksKept = 10_000
 
 // react sets a mark and takes away the one that stood there before.
 func (s *Slack) react(ctx context.Context, p desk.Post) error {
-	item := slack.NewRefToMessage(p.Channel, p.Ref)
+	item := slack.NewRefToMessage(s.where(ctx, p.Channel), p.Ref)
 	name := p.Channel + "/" + p.Ref
 	s.mu.Lock()
 	before, known := s.marks[name]
@@ -148,7 +184,7 @@ func (s *Slack) react(ctx context.Context, p desk.Post) error {
 			}
 		}
 	}
-	if p.Mark != "" {
+	if p.Mark != "" && p.Mark != "none" {
 		name, ok := emoji[p.Mark]
 		if !ok {
 			return &desk.Refusal{Why: fmt.Sprintf("Slack has no reaction for %q", p.Mark), Final: true}
@@ -180,9 +216,9 @@ const (
 // Find looks for a post by its key. See desk.Chat.
 func (s *Slack) Find(ctx context.Context, p desk.Post) (ref string, found bool, err error) {
 	oldest := tsOf(s.opt.Now().Add(-findWithin))
-	cursor := ""
+	cursor, channel := "", s.where(ctx, p.Channel)
 	for range findPages {
-		page, next, err := s.page(ctx, p.Channel, p.Thread, oldest, cursor)
+		page, next, err := s.page(ctx, channel, p.Thread, oldest, cursor)
 		if err != nil {
 			if is, _ := judge(err); is == refusedForGood {
 				return "", false, nil // not there, or not ours: it cannot have been said

@@ -33,6 +33,7 @@ type Options struct {
 	Heard func(ctx context.Context, since time.Time) (channels, threads []desk.Heard, err error)
 
 	Field  []string // channels that are read back after a gap
+	Lang   string   // the shop's language, "en" or "es"
 	Shared bool     // people of other workspaces are read
 	Guests bool     // guests are read
 
@@ -66,10 +67,13 @@ type Slack struct {
 	marksOf time.Time // marks set before this are not in marks
 	state   Health
 
-	events chan job
-	hands  chan struct{} // bounds the interactions that are dealt with at once
-	tasks  sync.WaitGroup
-	gap    sync.Mutex // held while a gap is read back
+	events  chan job
+	hands   chan struct{} // bounds the interactions that are dealt with at once
+	tasks   sync.WaitGroup
+	gap     sync.Mutex // held while a gap is read back
+	base    context.Context
+	directs map[string]string        // channel of the direct messages by person
+	clips   map[string]chan struct{} // audio clips whose words are waited for
 }
 
 // Health is the state of the connection, for those who watch over it.
@@ -106,7 +110,7 @@ func New(opt Options) *Slack {
 		opt.Log = slog.New(slog.DiscardHandler)
 	}
 	s := &Slack{opt: opt, http: &http.Client{Timeout: 10 * time.Second}, people: map[string]person{},
-		lanes: map[string]*lane{}, marks: map[string]desk.Mark{}, marksOf: opt.Now(),
+		lanes: map[string]*lane{}, marks: map[string]desk.Mark{}, directs: map[string]string{}, clips: map[string]chan struct{}{}, marksOf: opt.Now(),
 		events: make(chan job, 1000), hands: make(chan struct{}, 8)}
 	more := []slack.Option{slack.OptionHTTPClient(s.http), slack.OptionAppLevelToken(opt.AppToken)}
 	if opt.APIURL != "" {
@@ -174,6 +178,9 @@ func (s *Slack) Run(ctx context.Context, take func(context.Context, desk.Message
 		cancel()
 		s.tasks.Wait()
 	}()
+	s.mu.Lock()
+	s.base = ctx
+	s.mu.Unlock()
 	for delay := s.opt.FirstDelay; ; delay = min(2*delay, s.opt.LongestWait) {
 		err := s.hello(ctx)
 		var f *Fatal

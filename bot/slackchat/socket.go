@@ -258,46 +258,53 @@ func (s *Slack) read(ctx context.Context, l *link, endings chan<- ending) {
 			return
 		}
 		alive()
-		var e envelope
-		if err := json.Unmarshal(frame, &e); err != nil {
-			s.seen(Refused, "malformed frame")
-			var id struct {
-				ID string `json:"envelope_id"`
-			}
-			if json.Unmarshal(frame, &id) == nil {
-				l.ack(id.ID, nil)
-			}
-			continue
-		}
-		switch e.Type {
-		case "hello":
-		case "disconnect":
+		if reason := s.frame(ctx, l, frame); reason != "" {
 			select { // what is in flight is still read meanwhile
-			case endings <- ending{l, orElse(e.Reason, "disconnect")}:
+			case endings <- ending{l, reason}:
 			default:
 			}
-		case "events_api":
-			select {
-			case s.events <- job{e, l}:
-			default:
-				// Too far behind: not acknowledged, so it comes again.
-				s.opt.Log.Error("messages wait for the disk; some will come again from Slack")
-			}
-		case "interactive", "slash_commands":
-			select {
-			case s.hands <- struct{}{}:
-				s.tasks.Go(func() {
-					defer func() { <-s.hands }()
-					s.interact(ctx, e, l)
-				})
-			default:
-				s.opt.Log.Error("too many interactions at once; one was dropped")
-			}
-		default:
-			s.seen(Refused, "envelope of type "+e.Type)
-			l.ack(e.ID, nil)
 		}
 	}
+}
+
+// frame hands one frame on, and returns the reason of a disconnect.
+func (s *Slack) frame(ctx context.Context, l *link, raw []byte) string {
+	var e envelope
+	if err := json.Unmarshal(raw, &e); err != nil {
+		s.seen(Refused, "malformed frame")
+		var id struct {
+			ID string `json:"envelope_id"`
+		}
+		_ = json.Unmarshal(raw, &id) // an id may have been read all the same
+		l.ack(id.ID, nil)
+		return ""
+	}
+	switch e.Type {
+	case "hello":
+	case "disconnect":
+		return orElse(e.Reason, "disconnect")
+	case "events_api":
+		select {
+		case s.events <- job{e, l}:
+		default:
+			// Too far behind: not acknowledged, so it comes again.
+			s.opt.Log.Error("messages wait for the disk; some will come again from Slack")
+		}
+	case "interactive", "slash_commands":
+		select {
+		case s.hands <- struct{}{}:
+			s.tasks.Go(func() {
+				defer func() { <-s.hands }()
+				s.interact(ctx, e, l)
+			})
+		default:
+			s.opt.Log.Error("too many interactions at once; one was dropped")
+		}
+	default:
+		s.seen(Refused, "envelope of type "+e.Type)
+		l.ack(e.ID, nil)
+	}
+	return ""
 }
 
 func orElse(s, other string) string {
@@ -344,6 +351,6 @@ func (s *Slack) deal(ctx context.Context, a arrival) error {
 	if a.verdict != Taken {
 		return nil
 	}
-	s.afterwards(ctx, a)
+	s.afterwards(a)
 	return nil
 }

@@ -47,6 +47,12 @@ func open(t *testing.T, o practice.Options, change ...func(*slackchat.Options)) 
 	if o.AckWithin == 0 {
 		o.AckWithin = 300 * time.Millisecond
 	}
+	if o.Apps == nil {
+		app := practice.MainApp("lazyhand")
+		app.Commands = []practice.Command{{Name: "/lazyhand"}}
+		app.Shortcuts = []practice.Shortcut{{Name: "Report this", CallbackID: slackchat.ShortcutMessage}}
+		o.Apps = []practice.AppOptions{app}
+	}
 	s.Workspace = practice.New(o)
 	server := httptest.NewServer(s.Handler())
 	t.Cleanup(func() {
