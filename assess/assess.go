@@ -41,6 +41,7 @@ type facts struct {
 	houseFound pressures // of the readings before the visit's work
 	band       Band
 	drift      Drift
+	jump       Jump // of a house that has jumped
 	valve      ValveLife
 	expansion  Expansion
 	causes     perCause
@@ -96,6 +97,9 @@ func Assess(in Input) Assessment {
 	f.causes = diagnose(&c, f.shop.BandPSI, &bs)
 	past.add(f.visit, f.readings, f.street)
 	f.drift = DriftOf(past.house, f.shop.BandPSI, f.today)
+	if f.drift.State == Jumped {
+		f.jump, _ = JumpOf(past.house, f.shop.BandPSI, f.today)
+	}
 
 	a := Assessment{
 		Readings: make([]JudgedReading, 0, len(f.readings)), HousePSI: f.house.psi, StreetPSI: f.street.psi,

@@ -216,6 +216,7 @@ func (f *facts) trend(state DriftState) (Urgency, string, []string) {
 	switch {
 	case state == Jumped:
 		w = ""
+		values = append(values, "from", f.psi(f.jump.From), "to", f.psi(f.jump.To), "after", f.jump.After.String(), "by", f.jump.By.String())
 	case w != "":
 		w = map[DriftState]string{Rising: "drift_up.crosses", Falling: "drift_down.crosses"}[state]
 	}

@@ -154,7 +154,7 @@ var english = wordTable{
 			"Drifting down about {slope} psi a year, under the band around {date}: look at the strainer before then.",
 			"Theil-Sen slope and Mann-Kendall test over the fair readings since the last work."},
 		"jump": {
-			"Jumped to a new level since earlier visits: ask what changed, and read main and house together.",
+			"Jumped from about {from} to {to} psi between {after} and {by}: ask what changed, and read main and house together.",
 			"CUSUM on the residuals of the fair readings since the last work."},
 		"high_pressure_signs": {
 			"Signs of high pressure: take a fair house-side reading and leave a lazy hand overnight.",

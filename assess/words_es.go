@@ -155,7 +155,7 @@ var spanish = wordTable{
 			"Va bajando unas {slope} psi por año y sale del rango hacia el {date}: revise el filtro antes.",
 			"Pendiente de Theil-Sen y prueba de Mann-Kendall con las lecturas justas desde el último trabajo."},
 		"jump": {
-			"Saltó a otro nivel desde las visitas anteriores: pregunte qué cambió y lea calle y casa juntas.",
+			"Saltó de unas {from} a {to} psi entre {after} y {by}: pregunte qué cambió y lea calle y casa juntas.",
 			"CUSUM de los residuos de las lecturas justas desde el último trabajo."},
 		"high_pressure_signs": {
 			"Señales de presión alta: tome una lectura justa de la casa y deje una aguja de arrastre toda la noche.",
