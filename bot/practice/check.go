@@ -100,8 +100,35 @@ func (k *checker) list(list []any, at string) {
 	}
 }
 
-var viewFields = strings.Fields(`type title blocks close submit private_metadata callback_id clear_on_close
-	notify_on_close external_id submit_disabled`)
+const viewFields = `type title blocks close submit private_metadata callback_id clear_on_close
+	notify_on_close external_id submit_disabled`
+
+// flags and numbers are the fields that are not text, wherever they stand.
+var (
+	flags = strings.Fields(`emoji verbatim optional multiline focus_on_load dispatch_action is_decimal_allowed expand
+		response_url_enabled default_to_current_conversation clear_on_close notify_on_close submit_disabled is_collapsible
+		default_collapsed has_header_divider bold italic strike code underline highlight client_highlight unlink unsafe`)
+	numbers = strings.Fields(`min_length max_length max_selected_items min_query_length page_size row_header_column_index
+		initial_date_time indent offset border skin_tone`)
+)
+
+// known checks that an object has no other fields than those, and that flags
+// and numbers are such.
+func (k *checker) known(m map[string]any, at, what, fields string) {
+	allowed := strings.Fields(fields)
+	for f, v := range m {
+		_, isFlag := v.(bool)
+		_, isNumber := v.(float64)
+		switch {
+		case !slices.Contains(allowed, f):
+			k.bad(at+"/"+f, "unknown field in a %s", what)
+		case slices.Contains(flags, f) && !isFlag:
+			k.bad(at+"/"+f, "must be true or false")
+		case slices.Contains(numbers, f) && !isNumber:
+			k.bad(at+"/"+f, "must be a number")
+		}
+	}
+}
 
 func checkView(v map[string]any) []Problem {
 	k := &checker{blocks: map[string]bool{}}
@@ -110,11 +137,7 @@ func checkView(v map[string]any) []Problem {
 		k.bad("/view/type", "must be modal or home")
 		return k.found
 	}
-	for name := range v {
-		if !slices.Contains(viewFields, name) {
-			k.bad("/view/"+name, "unknown field")
-		}
-	}
+	k.known(v, "/view", "view", viewFields)
 	list, ok := v["blocks"].([]any)
 	if !ok {
 		k.bad("/view/blocks", "missing required field: blocks")
@@ -179,11 +202,11 @@ func (k *checker) textValue(v any, name, at string, kinds ...string) {
 		k.bad(at, "must be a text object of type %s", strings.Join(kinds, " or "))
 		return
 	}
-	for f := range t {
-		if f != "type" && f != "text" && !(f == "emoji" && kind == "plain_text") && !(f == "verbatim" && kind == "mrkdwn") {
-			k.bad(at+"/"+f, "unknown field in a %s", kind)
-		}
+	own := "emoji"
+	if kind == "mrkdwn" {
+		own = "verbatim"
 	}
+	k.known(t, at, kind, "type text "+own)
 	k.str(t, "text", name, at, true)
 	s, _ := t["text"].(string)
 	k.text += utf8.RuneCountInString(s)

@@ -2,7 +2,6 @@ package practice
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -41,11 +40,7 @@ func (k *checker) block(v any, at string) {
 	if !strings.Contains(known.on, letter) {
 		k.bad(at, "a %s block is not allowed in a %s", kind, k.surface)
 	}
-	for f := range b {
-		if f != "type" && f != "block_id" && !slices.Contains(strings.Fields(known.fields), f) {
-			k.bad(at+"/"+f, "unknown field in a %s block", kind)
-		}
-	}
+	k.known(b, at, kind+" block", "type block_id "+known.fields)
 	k.str(b, "block_id", "block_id", at, false)
 	if id, _ := b["block_id"].(string); id != "" {
 		if k.blocks[id] {
@@ -68,6 +63,7 @@ func (k *checker) block(v any, at string) {
 		for i, e := range k.items(b, "elements", "context.elements", at, true) {
 			m, _ := e.(map[string]any)
 			if m["type"] == "image" {
+				k.known(m, fmt.Sprintf("%s/elements/%d", at, i), "image", "type alt_text image_url slack_file")
 				k.image(m, fmt.Sprintf("%s/elements/%d", at, i))
 				continue
 			}
@@ -119,22 +115,29 @@ func (k *checker) richText(b map[string]any, at string) {
 	for i, v := range k.items(b, "elements", "", at, true) {
 		here := fmt.Sprintf("%s/elements/%d", at, i)
 		part, _ := v.(map[string]any)
-		switch part["type"] {
+		switch kind := text(part, "type"); kind {
 		case "rich_text_section", "rich_text_quote", "rich_text_preformatted":
+			k.known(part, here, kind, partFields[kind])
 			k.spans(part, here)
 		case "rich_text_list":
+			k.known(part, here, kind, "type elements style indent offset border")
 			for j, s := range k.items(part, "elements", "", here, true) {
 				section, _ := s.(map[string]any)
 				k.spans(section, fmt.Sprintf("%s/elements/%d", here, j))
 			}
 		default:
-			k.bad(here+"/type", "unsupported type: %v", part["type"])
+			k.bad(here+"/type", "unsupported type: %s", kind)
 		}
 	}
 }
 
-var spanFields = map[string]string{"text": "text", "link": "url", "user": "user_id", "channel": "channel_id",
-	"emoji": "name", "broadcast": "range", "usergroup": "usergroup_id", "date": "timestamp", "color": "value", "team": "team_id"}
+var partFields = map[string]string{"rich_text_section": "type elements", "rich_text_quote": "type elements border",
+	"rich_text_preformatted": "type elements border language"}
+
+// spanFields are the fields of a part of a line, the needed one first.
+var spanFields = map[string]string{"text": "text style", "link": "url text unsafe style", "user": "user_id style",
+	"channel": "channel_id style", "emoji": "name unicode url skin_tone style", "broadcast": "range style", "usergroup": "usergroup_id style",
+	"date": "timestamp format url fallback style", "color": "value style", "team": "team_id style"}
 
 func (k *checker) spans(part map[string]any, at string) {
 	list, ok := part["elements"].([]any)
@@ -142,14 +145,29 @@ func (k *checker) spans(part map[string]any, at string) {
 		k.bad(at, "missing required field: elements")
 	}
 	for i, v := range list {
+		here := fmt.Sprintf("%s/elements/%d", at, i)
 		span, _ := v.(map[string]any)
-		kind, _ := span["type"].(string)
-		need, known := spanFields[kind]
-		if !known || span[need] == nil {
-			k.bad(fmt.Sprintf("%s/elements/%d", at, i), "not a part of rich text: %q", kind)
+		fields := strings.Fields(spanFields[text(span, "type")])
+		if len(fields) == 0 {
+			k.bad(here+"/type", "unsupported type: %s", text(span, "type"))
+			continue
 		}
-		s, _ := span["text"].(string)
-		k.text += utf8.RuneCountInString(s)
+		if fields[0] == "timestamp" {
+			if _, isNumber := span["timestamp"].(float64); !isNumber {
+				k.bad(here, "missing required field: timestamp")
+			}
+		} else {
+			k.str(span, fields[0], "", here, true)
+		}
+		k.known(span, here, text(span, "type"), "type "+strings.Join(fields, " "))
+		if style, there := span["style"]; there {
+			m, isMap := style.(map[string]any)
+			if !isMap {
+				k.bad(here+"/style", "must be an object")
+			}
+			k.known(m, here+"/style", "style", "bold italic strike code underline highlight client_highlight unlink")
+		}
+		k.text += utf8.RuneCountInString(text(span, "text"))
 	}
 }
 
@@ -172,6 +190,7 @@ func (k *checker) grid(b map[string]any, kind, at string) {
 			there := fmt.Sprintf("%s/%d", here, j)
 			switch cell["type"] {
 			case "raw_text":
+				k.known(cell, there, "cell", "type text")
 				k.str(cell, "text", "", there, true)
 				s, _ := cell["text"].(string)
 				k.text += utf8.RuneCountInString(s)

@@ -45,11 +45,7 @@ func (k *checker) element(v any, at, in string) {
 		k.bad(at+"/type", "unsupported type in %s: %s", in, kind)
 		return
 	}
-	for f := range e {
-		if f != "type" && f != "action_id" && !slices.Contains(strings.Fields(known.fields), f) {
-			k.bad(at+"/"+f, "unknown field in a %s", kind)
-		}
-	}
+	k.known(e, at, kind, "type action_id "+known.fields)
 	k.str(e, "action_id", "action_id", at, false)
 	k.plain(e, "placeholder", "placeholder", at, false)
 	if c, there := e["confirm"]; there {
@@ -77,11 +73,11 @@ func (k *checker) element(v any, at, in string) {
 	case "checkboxes", "radio_buttons":
 		k.options(e, "choice.options", at, "plain_text", "mrkdwn")
 	case "datepicker":
-		if d, there := e["initial_date"].(string); there && !dateForm.MatchString(d) {
+		if _, there := e["initial_date"]; there && !dateForm.MatchString(text(e, "initial_date")) {
 			k.bad(at+"/initial_date", "must be YYYY-MM-DD")
 		}
 	case "timepicker":
-		if d, there := e["initial_time"].(string); there && !timeForm.MatchString(d) {
+		if _, there := e["initial_time"]; there && !timeForm.MatchString(text(e, "initial_time")) {
 			k.bad(at+"/initial_time", "must be HH:mm")
 		}
 	case "plain_text_input", "email_text_input", "url_text_input":
@@ -99,14 +95,18 @@ func (k *checker) element(v any, at, in string) {
 			k.str(e, f, "input.value", at, false)
 		}
 	}
-	initial, one := e["initial_option"].(map[string]any)
-	if one && kind != "external_select" && !slices.Contains(optionValues(e), text(initial, "value")) {
+	initial, _ := e["initial_option"].(map[string]any)
+	if _, one := e["initial_option"]; one && kind != "external_select" {
+		k.option(initial, at+"/initial_option", false, "plain_text", "mrkdwn")
+	}
+	if initial != nil && kind != "external_select" && !slices.Contains(optionValues(e), text(initial, "value")) {
 		k.bad(at+"/initial_option", "is not among the options")
 	}
 }
 
 func (k *checker) confirm(v any, at string) {
 	c, _ := v.(map[string]any)
+	k.known(c, at, "confirm dialogue", "title text confirm deny style")
 	k.plain(c, "title", "confirm.title", at, true)
 	k.textObject(c, "text", "confirm.text", at, true, "plain_text", "mrkdwn")
 	k.plain(c, "confirm", "confirm.button", at, true)
@@ -116,18 +116,23 @@ func (k *checker) confirm(v any, at string) {
 func (k *checker) options(e map[string]any, most, at string, kinds ...string) {
 	for i, v := range k.items(e, "options", most, at, true) {
 		o, _ := v.(map[string]any)
-		here := fmt.Sprintf("%s/options/%d", at, i)
-		k.textObject(o, "text", "option.text", here, true, kinds...)
-		k.textObject(o, "description", "option.description", here, false, kinds...)
-		k.str(o, "value", "option.value", here, e["type"] != "overflow" || o["url"] == nil)
-		k.str(o, "url", "overflow.url", here, false)
+		k.option(o, fmt.Sprintf("%s/options/%d", at, i), e["type"] == "overflow", kinds...)
 	}
+}
+
+func (k *checker) option(o map[string]any, at string, mayLink bool, kinds ...string) {
+	k.known(o, at, "option", "text value description url")
+	k.textObject(o, "text", "option.text", at, true, kinds...)
+	k.textObject(o, "description", "option.description", at, false, kinds...)
+	k.str(o, "value", "option.value", at, !mayLink || o["url"] == nil)
+	k.str(o, "url", "overflow.url", at, false)
 }
 
 func (k *checker) groups(e map[string]any, at string) {
 	for i, v := range k.items(e, "option_groups", "select.option_groups", at, true) {
 		g, _ := v.(map[string]any)
 		here := fmt.Sprintf("%s/option_groups/%d", at, i)
+		k.known(g, here, "option group", "label options")
 		k.plain(g, "label", "option_group.label", here, true)
 		k.options(g, "select.options", here, "plain_text")
 	}
