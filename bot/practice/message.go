@@ -160,8 +160,8 @@ func (m *message) wire(w *Workspace, c *channel, metadata bool) map[string]any {
 		}
 		return out
 	}
-	replies := c.thread(m.TS)[1:]
-	if len(replies) > 0 {
+	if thread := c.thread(m.TS); len(thread) > 1 {
+		replies := thread[1:]
 		var users []string
 		for _, r := range replies {
 			if !slices.Contains(users, r.User) {

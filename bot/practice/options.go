@@ -111,15 +111,15 @@ type AppOptions struct {
 
 // Command is a slash command.
 type Command struct {
-	Name  string // with the slash
-	Hint  string // what may follow it
-	About string // what it does
+	Name  string `json:"name"`  // with the slash
+	Hint  string `json:"hint"`  // what may follow it
+	About string `json:"about"` // what it does
 }
 
 // Shortcut is an entry of a message's menu.
 type Shortcut struct {
-	Name       string
-	CallbackID string
+	Name       string `json:"name"`
+	CallbackID string `json:"callback_id"`
 }
 
 // DefaultCrew is an invented crew: two techs, an apprentice, a dispatcher and

@@ -17,6 +17,7 @@ func (w *Workspace) Handler() http.Handler {
 	mux.HandleFunc("POST /upload/{id}/{secret}", w.serveUpload)
 	mux.HandleFunc("GET /files/{id}/{name}", w.serveFile)
 	mux.HandleFunc("POST /respond/{id}", w.serveRespond)
+	w.pageRoutes(mux)
 	return mux
 }
 
