@@ -63,7 +63,7 @@ func TestWhatToComeBackFor(t *testing.T) {
 		{"a doubtful reading: a week", []string{"62 front_bibb"}, "recheck 7"},
 		{"a setting: the day after", []string{"95 rear_bibb idle before", "61 rear_bibb idle after", "did set_prv 60"}, "recheck 1"},
 		{"within the gauge's error: a month", []string{"79 rear_bibb idle"}, "recheck 30"},
-		{"a valve that passes: replace it in a week", []string{"104 rear_bibb idle", "105 street", "prv 2008", "+leak"}, "replace_prv 7; recheck 7"},
+		{"a valve that passes: replace it in a week", []string{"104 rear_bibb idle", "105 street", "prv 2008", "+leak"}, "replace_prv 7"},
 		{"no tank: fit one", []string{"62 rear_bibb idle", "prv 2020", "tank none"}, "install_tank 14"},
 		{"a failed tank: replace it", []string{"62 rear_bibb idle", "prv 2020", "tank failed"}, "replace_tank 14"},
 		{"a relief valve that discharges: tomorrow", []string{"62 rear_bibb idle", "+relief_discharge"}, "recheck 1"},

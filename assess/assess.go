@@ -92,7 +92,7 @@ func Assess(in Input) Assessment {
 	c := situation{
 		visit: f.visit, readings: f.readings, found: &f.found, past: &past, level: f.level,
 		house: f.houseFound, left: sidePressure(f.readings, HouseSide, &after),
-		rates: f.shop.BaseRates, today: f.today,
+		rates: f.shop.BaseRates, today: f.today, tankTooSmall: tooSmall(&f.found, f.houseFound.psi, f.shop),
 	}
 	f.causes = diagnose(&c, f.shop.BandPSI, &bs)
 	past.add(f.visit, f.readings, f.street)

@@ -22,6 +22,9 @@ type situation struct {
 	left     pressures
 	rates    map[Cause]float64
 	today    Date
+	// tankTooSmall: smaller than even the size that keeps the house under the
+	// relief valve, or flat.
+	tankTooSmall bool
 }
 
 // soundRegulated is the share of houses in order that have a regulator; the
@@ -32,24 +35,25 @@ const soundRegulated = 0.88
 // what was told as tables.
 func diagnose(c *situation, band [2]float64, bs *beliefs) perCause {
 	var s seen
-	s.remember(c)
+	like := supposing(band)
+	s.remember(c, like.regulated)
 	s.look(c.readings)
 
 	there, none := c.presence()
-	s.regulated(&bs[cElastomer], priorRegulated, &s.plain, &s.kept, inOrder, there)
+	s.regulated(&bs[cElastomer], like.regulated, &s.plain, &s.kept, inOrder, there)
 	bs[cSound] = bs[cElastomer] // the pressures are those of a sound house
 	bs[cSound].scale(soundRegulated)
-	s.follow(&bs[cSound], priorOpenSound, []float64{0}, neverRegulated, (1-soundRegulated)*none)
-	s.regulated(&bs[cRestricted], priorRegulated, &s.restricted, &s.kept, inOrder, there)
-	s.regulated(&bs[cExpansion], priorRegulated, &s.expansion, &s.kept, heatsUp, c.closedShare(there))
-	s.regulated(&bs[cSetHigh], priorSetHigh, &s.plain, &s.turned, inOrder, there)
-	s.regulated(&bs[cSetLow], priorSetLow, &s.plain, &s.turned, inOrder, there)
-	s.creeping(&bs[cSeatCreep], priorCreep)
+	s.follow(&bs[cSound], like.openSound, []float64{0}, neverRegulated, (1-soundRegulated)*none)
+	s.regulated(&bs[cRestricted], like.regulated, &s.restricted, &s.kept, inOrder, there)
+	s.regulated(&bs[cExpansion], like.regulated, &s.expansion, &s.kept, heatsUp, c.closedShare(there))
+	s.regulated(&bs[cSetHigh], like.setHigh, &s.plain, &s.turned, inOrder, there)
+	s.regulated(&bs[cSetLow], like.setLow, &s.plain, &s.turned, inOrder, there)
+	s.creeping(&bs[cSeatCreep], like.creep)
 	bs[cSeatCreep].scale(there)
-	s.follow(&bs[cPassing], priorPassing, []float64{0, 2, 5}, onceRegulated, there)
-	s.follow(&bs[cNoPRV], priorPassing, []float64{0, 1}, neverRegulated, none)
-	s.follow(&bs[cStreetLow], priorStreetLow, []float64{0, 2}, onceRegulated, 0.6*there+0.4*none)
-	s.gaugeAtFault(&bs[cGauge])
+	s.follow(&bs[cPassing], like.passing, []float64{0, 2, 5}, onceRegulated, there)
+	s.follow(&bs[cNoPRV], like.passing, []float64{0, 1}, neverRegulated, none)
+	s.follow(&bs[cStreetLow], like.streetLow, []float64{0, 2}, onceRegulated, 0.6*there+0.4*none)
+	s.gaugeAtFault(&bs[cGauge], like.regulated)
 	bs[cGauge].scale(0.8*there + 0.2*none)
 
 	told := c.told()
@@ -155,7 +159,7 @@ func (c *situation) told() perCause {
 	switch {
 	case c.found.tank == absent:
 		times(&tankRates[0], 1)
-	case c.found.tank == present && (c.found.tankCondition == Failed || c.found.tankCharge != nil && *c.found.tankCharge < 5):
+	case c.found.tank == present && (c.found.tankCondition == Failed || c.tankTooSmall):
 		times(&tankRates[1], 1)
 	case c.found.tank == present:
 		times(&tankRates[2], 1)

@@ -54,6 +54,19 @@ func expansionOf(r *record, house *float64, shop Shop) Expansion {
 	return e
 }
 
+// flatPSI is an air charge that is none: a tank that lost its air. Judgement.
+const flatPSI = 5
+
+// tooSmall tells whether the tank is no help at all: flat, or smaller than the
+// size that only keeps the house under the relief valve.
+func tooSmall(r *record, house *float64, shop Shop) bool {
+	if r.tankCharge != nil && *r.tankCharge < flatPSI {
+		return true
+	}
+	e := expansionOf(r, house, shop)
+	return r.tankGal != nil && e.MinTankGalRelief != nil && *r.tankGal < *e.MinTankGalRelief
+}
+
 // hottestF is where water boils: no setpoint lies above.
 const hottestF = 212
 
@@ -78,9 +91,8 @@ func setpointOf(r *record) float64 {
 // sizeTank is TankGal to the hundredth of a gallon, nil where there is none.
 func sizeTank(more, charge, limit float64) *float64 {
 	gal, ok := TankGal(more, charge, limit)
-	if !ok || math.IsInf(gal, 0) || math.IsNaN(gal) {
+	if gal = math.Round(gal*100) / 100; !ok || !finite(gal) {
 		return nil
 	}
-	gal = math.Round(gal*100) / 100
 	return &gal
 }

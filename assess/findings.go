@@ -16,6 +16,10 @@ const (
 	// heatRisePSI is how far readings must rise with the heater to count.
 	// Judgement: three times what two grade B readings usually differ.
 	heatRisePSI = 10
+	// storeyFeet is one floor up, and usualPSI what a high house is brought down
+	// to; common practice.
+	storeyFeet = 10
+	usualPSI   = 60
 )
 
 // rule is one thing that may follow from the facts. It returns the finding's
@@ -81,12 +85,20 @@ func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 // psi writes a pressure with the digits that its gauge deserves.
 func (f *facts) psi(x float64) string { return number(round(x, f.shop.Gauge.PlusMinus(x))) }
 
+// plusMinusText writes a gauge's error: whole psi, or tenths where it is small.
+func plusMinusText(e float64) string {
+	if e < 0.5 {
+		return number(math.Ceil(e*10-limitSlack) / 10)
+	}
+	return number(math.Round(e))
+}
+
 // houseValues are the values that most wordings use.
 func (f *facts) houseValues(more ...string) []string {
 	v := append(make([]string, 0, 16), more...)
 	v = append(v, "bottom", number(f.shop.BandPSI[0]), "top", number(f.shop.BandPSI[1]))
 	if f.house.psi != nil {
-		v = append(v, "house", f.psi(*f.house.psi), "pm", number(math.Ceil(f.house.plusMinus)))
+		v = append(v, "house", f.psi(*f.house.psi), "pm", plusMinusText(f.house.plusMinus))
 	}
 	if f.street.psi != nil {
 		v = append(v, "street", f.psi(*f.street.psi))
@@ -136,10 +148,16 @@ var rules = [...]rule{
 		switch {
 		case soft:
 			w = "high.borderline"
+		case f.band == OverRelief:
+			w = "high.over_relief"
 		case f.now.prv == absent:
 			w = "high.no_prv"
+		case f.notRegulating():
+			w = "high.follows"
+		case f.street.psi != nil && *f.street.psi-*f.house.psi >= belowMainPSI && f.likely(CauseSetHigh):
+			w = "high.set"
 		}
-		return softer(Soon, soft), w, f.houseValues()
+		return softer(Soon, soft), w, f.houseValues("saved", f.savedAt60())
 	}},
 	{"low", func(f *facts) (Urgency, string, []string) {
 		if f.band != BandLow {
@@ -147,14 +165,17 @@ var rules = [...]rule{
 		}
 		soft, _ := f.borderline()
 		w := "low"
-		if soft {
+		switch {
+		case soft:
 			w = "low.borderline"
+		case f.street.psi != nil && *f.street.psi < BandLowPSI:
+			w = "low.street"
 		}
-		return softer(Soon, soft), w, f.houseValues()
+		upstairs := number(math.Round(OutletPSI(*f.house.psi, storeyFeet)))
+		return softer(Soon, soft), w, f.houseValues("upstairs", upstairs)
 	}},
 	{"not_regulating", func(f *facts) (Urgency, string, []string) {
-		h, s, top := f.house.psi, f.street.psi, f.shop.BandPSI[1]
-		return f.on(h != nil && s != nil && math.Abs(*h-*s) <= sameLevelPSI && *h > top && *s > top && f.now.prv != absent, Soon)
+		return f.on(f.notRegulating(), Soon)
 	}},
 	{"seat_creep", func(f *facts) (Urgency, string, []string) {
 		if peak, ok := f.idlePeak(); ok {
@@ -207,6 +228,9 @@ var rules = [...]rule{
 	}},
 	{"street_strong", func(f *facts) (Urgency, string, []string) {
 		strong := f.street.psi != nil && *f.street.psi > f.shop.BandPSI[1] && !f.now.regulated()
+		if strong && f.now.prv == absent {
+			return Soon, "street_strong.no_prv", f.houseValues()
+		}
 		return f.on(strong, Soon)
 	}},
 	{"dark_water", func(f *facts) (Urgency, string, []string) {
@@ -288,8 +312,13 @@ var rules = [...]rule{
 	}},
 	{"high_pressure_signs", func(f *facts) (Urgency, string, []string) {
 		v := f.visit
-		sign := v.has(Leak) || v.has(Hammer) || v.has(Noise)
-		return f.on(sign && (f.band == BandNone || f.band == BandHigh || f.band == OverRelief), Watch)
+		switch sign := v.has(Leak) || v.has(Hammer) || v.has(Noise); {
+		case !sign:
+			return "", "", nil
+		case f.band == BandHigh || f.band == OverRelief:
+			return Watch, "high_pressure_signs.high", f.houseValues()
+		}
+		return f.on(f.band == BandNone, Watch)
 	}},
 	{"hammer", func(f *facts) (Urgency, string, []string) {
 		if !f.visit.has(Hammer) {
@@ -297,6 +326,13 @@ var rules = [...]rule{
 		}
 		copper, _ := PipeOf(Copper, 0.75)
 		return Watch, "", []string{"surge", number(math.Round(SurgePSI(copper, UsualFeetPerSecond)/10) * 10)}
+	}},
+	{"street_shift", func(f *facts) (Urgency, string, []string) {
+		moved := f.drift.State == Rising || f.drift.State == Falling || f.drift.State == Jumped
+		if f.level == nil || !f.level.Shifted || f.band == BandIn && !moved || f.band == BandNone {
+			return "", "", nil
+		}
+		return Watch, "", []string{"level", f.psi(f.level.PSI), "before", f.psi(f.level.FromPSI), "n", number(float64(f.level.N))}
 	}},
 	{"drift_up", func(f *facts) (Urgency, string, []string) { return f.trend(Rising) }},
 	{"drift_down", func(f *facts) (Urgency, string, []string) { return f.trend(Falling) }},

@@ -22,6 +22,23 @@ func (f *facts) overRelief() float64 {
 	return top
 }
 
+// notRegulating tells whether house and main read alike, both above the band,
+// where a regulator is not known to be absent.
+func (f *facts) notRegulating() bool {
+	h, s, top := f.house.psi, f.street.psi, f.shop.BandPSI[1]
+	return h != nil && s != nil && math.Abs(*h-*s) <= sameLevelPSI && *h > top && *s > top && f.now.prv != absent
+}
+
+// savedAt60 is how much less open taps and steady leaks would run at 60 psi,
+// in percent.
+func (f *facts) savedAt60() string {
+	ratio, ok := FlowRatio(*f.house.psi, usualPSI, LeakExponentFixed)
+	if !ok {
+		return "0"
+	}
+	return number(math.Max(0, math.Round(100*(1-ratio))))
+}
+
 // counts tells whether a reading shows the house as the visit left it: every
 // reading does, until there are readings after work.
 func (f *facts) counts(j *judged) bool {
@@ -207,7 +224,7 @@ func (f *facts) trend(state DriftState) (Urgency, string, []string) {
 		values[1] = number(math.Abs(math.Round(*d.PSIPerYear*10) / 10))
 	}
 	if d.Crosses != nil {
-		values = append(values, "date", d.Crosses.Date.String())
+		values = append(values, "date", d.Crosses.Date.String()[:len("2006-01")])
 		w = "drift.crosses"
 		if days := d.Crosses.Date.Sub(f.today); days <= 365 {
 			u = Soon

@@ -65,7 +65,8 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 			switch {
 			case findings[i].Urgency == Watch:
 				add(Recheck, daysWatch, "borderline")
-			case f.visit.valveWork():
+			case f.visit.valveWork(), f.notRegulating(), f.now.prv == absent && findings[i].Code == "high":
+				// another finding says what to come back for
 			case f.likely(CauseSetHigh, CauseSetLow):
 				add(SetPRV, daysSoon, findings[i].Code)
 			default:

@@ -185,8 +185,7 @@ const loose = 1.0 / 130
 
 // gaugeAtFault weighs the readings of a house in order as a faulty gauge or
 // test point would show them: all off by the same, or each by its own.
-func (s *seen) gaugeAtFault(b *believed) {
-	p := priorRegulated
+func (s *seen) gaugeAtFault(b *believed, p *levels) {
 	scattered := s.anySetting * math.Pow(loose, float64(s.others))
 	for _, r := range s.statics {
 		scattered *= 0.4*normalAt(r, 59, 9) + 0.6*normalAt(r, 62, 32)

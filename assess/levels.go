@@ -43,6 +43,12 @@ func newLevels(street, setting func(float64) float64, gap float64) *levels {
 		share += x
 	}
 	total := 0.0
+	if share == 0 { // a band narrower or stranger than the grid: no setting is likelier than another
+		for k := range p.setting {
+			p.setting[k], share = 1, share+1
+		}
+		p.pLo, p.pHi = 0, nSetting
+	}
 	for k := range p.setting {
 		p.setting[k] /= share
 	}
@@ -53,8 +59,10 @@ func newLevels(street, setting func(float64) float64, gap float64) *levels {
 			}
 		}
 	}
-	for i := range p.street {
-		p.street[i] /= total
+	if total > 0 {
+		for i := range p.street {
+			p.street[i] /= total
+		}
 	}
 	return p
 }
@@ -73,19 +81,40 @@ func mix(a float64, f, g func(float64) float64) func(float64) float64 {
 	return func(x float64) float64 { return a*f(x) + (1-a)*g(x) }
 }
 
-// Levels of mains and settings. Mains of 40 to 150 psi, most of those with a
-// regulator above 80; settings of 50 to 60 with a range of 25 to 75 (common
-// practice, the shapes are judgement).
-var (
-	streetAny    = between(44, 180, mix(0.75, normal(98, 20), normal(92, 34)))
-	streetStrong = between(82, 198, mix(0.75, normal(106, 18), normal(112, 30)))
-	setRight     = between(41, 80, mix(0.7, normal(59, 6.5), normal(60, 14)))
+// suppositions are the levels that each way of a house supposes, for one band.
+type suppositions struct {
+	regulated, openSound, setHigh, setLow, passing, creep, streetLow *levels
+}
 
-	priorRegulated = newLevels(streetAny, setRight, 4)
-	priorOpenSound = newLevels(between(42, 80, normal(62, 13)), setRight, math.Inf(-1))
-	priorSetHigh   = newLevels(streetStrong, between(81, 121, mix(0.7, normal(91, 7), normal(97, 13))), 6)
-	priorSetLow    = newLevels(streetAny, between(15, 39, normal(32, 5)), 12)
-	priorPassing   = newLevels(streetStrong, setRight, 4)
-	priorCreep     = newLevels(streetStrong, setRight, 12)
-	priorStreetLow = newLevels(between(10, 46, normal(33, 6)), setRight, math.Inf(-1))
+// supposing returns the suppositions for a shop's band. Mains of 40 to 150
+// psi, most of those with a regulator above 80; settings of 50 to 60 with a
+// range of 25 to 75 (common practice, the shapes are judgement).
+func supposing(band [2]float64) *suppositions {
+	if band == defaultBand {
+		return usual
+	}
+	return suppose(band)
+}
+
+var (
+	defaultBand = [2]float64{BandLowPSI, BandHighPSI}
+	usual     = suppose(defaultBand)
 )
+
+func suppose(band [2]float64) *suppositions {
+	bottom, top := band[0], band[1]
+	any := between(44, 180, mix(0.75, normal(98, 20), normal(92, 34)))
+	strong := between(top+2, 198, mix(0.75, normal(max(top+26, 106), 18), normal(max(top+32, 112), 30)))
+	center := min(max(59, bottom+4), top-4)
+	right := between(bottom, top, mix(0.7, normal(center, 6.5), normal(center, 14)))
+	anywhere := math.Inf(-1)
+	return &suppositions{
+		regulated: newLevels(any, right, 4),
+		openSound: newLevels(between(bottom+2, top, normal((bottom+top)/2, 13)), right, anywhere),
+		setHigh:   newLevels(strong, between(top+1, max(121, top+41), mix(0.7, normal(top+11, 7), normal(top+17, 13))), 6),
+		setLow:    newLevels(any, between(min(15, bottom-5), bottom-1, normal(bottom-8, 5)), 12),
+		passing:   newLevels(strong, right, 4),
+		creep:     newLevels(strong, right, 12),
+		streetLow: newLevels(between(10, max(bottom+6, 20), normal(bottom-7, 6)), right, anywhere),
+	}
+}

@@ -24,7 +24,7 @@ type memory struct {
 
 // remember weighs the earlier visits, the neighbours and the setting that was
 // told.
-func (m *memory) remember(c *situation) {
+func (m *memory) remember(c *situation, usual *levels) {
 	ones(m.streetBefore[:])
 	for _, e := range lastOf(c.past.street, remembered) {
 		m.street(e.PSI)
@@ -45,7 +45,7 @@ func (m *memory) remember(c *situation) {
 		}
 	}
 	for k, f := range same {
-		m.apart += f * ((1-strangeSetting)*priorRegulated.setting[k] + strangeSetting/nSetting)
+		m.apart += f * ((1-strangeSetting)*usual.setting[k] + strangeSetting/nSetting)
 	}
 	m.told = 1
 	var told [nSetting]float64
@@ -54,13 +54,13 @@ func (m *memory) remember(c *situation) {
 		m.told = 0
 		for k := range told {
 			told[k] = curveSetting.at(settingAt(k) - clampPSI(*c.found.prvSetting))
-			m.told += told[k] * priorRegulated.setting[k]
+			m.told += told[k] * usual.setting[k]
 		}
 	}
 	for k := range same {
 		m.kept[k] = told[k] * ((1-turnedSeldom)*same[k] + turnedSeldom*m.apart)
 		m.turned[k] = told[k] * ((1-turnedOften)*same[k] + turnedOften*m.apart)
-		m.anySetting += m.kept[k] * priorRegulated.setting[k]
+		m.anySetting += m.kept[k] * usual.setting[k]
 	}
 }
 

@@ -21,7 +21,7 @@ const (
 // Judgement.
 const (
 	leastGain      = 0.015 // nats; a test that promises less tells nothing
-	leastUncertain = 0.12  // nats; below this nothing is left to tell apart
+	leastUncertain = 0.25  // nats; below this nothing is left to tell apart
 	streetMinutes  = 5
 	houseMinutes   = 5
 	streetBinPSI   = 8 // readings of the main are told apart by this much
@@ -140,7 +140,7 @@ func (f *facts) nextCheck(bs *beliefs) *NextCheck {
 		}
 		consider(checkStreet, gainOf(p, bins[:]), streetMinutes)
 	}
-	if f.house.psi == nil {
+	if f.house.psi == nil && !f.anyReading(bitGaugeDoubted) {
 		var bins [nHouse/houseBin/2 + 1]perCause
 		for i := range bs {
 			if bs[i].likelihood > 0 && p[i] > 1e-4 {

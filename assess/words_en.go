@@ -17,19 +17,31 @@ var english = wordTable{
 			"A relief valve opens at 150 psi or 210 F, or has failed; find the cause (common practice)."},
 		"high": {
 			"High at {house} ± {pm} psi, over {top}: compare with the main before touching the regulator's screw.",
-			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, as quoted); local code decides."},
+			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, as quoted); at 60 psi open taps and steady leaks run {saved} % less (square root of pressure)."},
 		"high.borderline": {
 			"Maybe high at {house} ± {pm} psi against {top}: read it again with a finer gauge before you change anything.",
 			"Gauge error by ASME B40.100 reaches across the limit; codes act above {top} psi."},
 		"high.no_prv": {
 			"High at {house} ± {pm} psi with no regulator: plan a regulator with strainer and expansion control; local code and a licensed plumber decide.",
 			"Static above {top} psi calls for a regulator (IPC 2018 604.8, IRC P2903.3.1, as quoted)."},
+		"high.over_relief": {
+			"High at {house} ± {pm} psi, past every limit of the house: bring it down before anything else is done.",
+			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, as quoted); local code decides."},
+		"high.follows": {
+			"High at {house} ± {pm} psi with the main at {street}: leave the screw alone and look at the regulator itself.",
+			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, as quoted); local code decides."},
+		"high.set": {
+			"High at {house} ± {pm} psi with the main at {street}: turn the regulator down by small turns to 50 to 60, and read again.",
+			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, UPC 608.2, as quoted); at 60 psi open taps and steady leaks run {saved} % less (square root of pressure)."},
 		"low": {
 			"Low at {house} ± {pm} psi, under {bottom}: compare with the main and with a flowing reading before turning the screw.",
-			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory)."},
+			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory); one floor up about {upstairs} psi is left (0.433 psi a foot, IPC 2018 App. E)."},
 		"low.borderline": {
 			"Maybe low at {house} ± {pm} psi against {bottom}: read it again with a finer gauge before you change anything.",
 			"Gauge error by ASME B40.100 reaches across the limit."},
+		"low.street": {
+			"Low at {house} ± {pm} psi because the main is low at {street}: leave the regulator alone, ask the utility.",
+			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory); one floor up about {upstairs} psi is left (0.433 psi a foot, IPC 2018 App. E)."},
 		"in_band": {
 			"In band at {house} ± {pm} psi ({bottom} to {top}): leave the setting as it is.",
 			"Static of {bottom} to {top} psi, both included (IPC 2018 604.8 for the top; the bottom is custom)."},
@@ -126,6 +138,9 @@ var english = wordTable{
 		"street_strong": {
 			"Main is strong at {street} psi and no regulator is on record: look for one, and read the house side.",
 			"Above {top} psi a regulator is called for (IPC 2018 604.8, IRC P2903.3.1, as quoted); local code decides."},
+		"street_strong.no_prv": {
+			"Main is strong at {street} psi with no regulator: plan one with a strainer; local code and a licensed plumber decide.",
+			"Above {top} psi a regulator is called for (IPC 2018 604.8, IRC P2903.3.1, as quoted); local code decides."},
 		"dark_water": {
 			"Dark specks with a regulator: open the strainer and look for black rubber before blaming the main.",
 			"Worn elastomers shed specks (common practice)."},
@@ -159,9 +174,15 @@ var english = wordTable{
 		"high_pressure_signs": {
 			"Signs of high pressure: take a fair house-side reading and leave a lazy hand overnight.",
 			"Drips, running fill valves, hammer and noise go with high pressure (common practice)."},
+		"high_pressure_signs.high": {
+			"Signs fit the high pressure: bring it down first, then look at the leaks, the noise or the hammer again.",
+			"Drips, running fill valves, hammer and noise go with high pressure (common practice)."},
 		"hammer": {
 			"Hammer: stopping 5 ft/s at once adds about {surge} psi in 3/4 in copper; secure the pipe, slow the valve, or fit an arrester.",
 			"Joukowsky's surge with Korteweg's wave speed (textbook)."},
+		"street_shift": {
+			"Street has moved from about {before} to {level} psi at {n} readings nearby: compare with the main before you blame the regulator.",
+			"A rise on many houses is the street's, on one the valve's (robust level of recent street readings nearby)."},
 	},
 	checks: map[string]checkWords{
 		checkStreet:    {"read the main ahead of the regulator, nothing running", "it shows whether the house follows the main"},

@@ -18,19 +18,31 @@ var spanish = wordTable{
 			"La válvula abre a 150 psi o 210 F, o está dañada; busque la causa (práctica común)."},
 		"high": {
 			"Alta: {house} ± {pm} psi, arriba de {top}; compare con la calle antes de tocar el tornillo del regulador.",
-			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, según cita); decide el código local."},
+			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, según cita); a 60 psi las llaves abiertas y las fugas constantes gastan {saved} % menos (raíz de la presión)."},
 		"high.borderline": {
 			"Quizá alta: {house} ± {pm} psi contra {top}; lea otra vez con un manómetro más fino antes de cambiar algo.",
 			"El error del manómetro (ASME B40.100) cruza el límite; los códigos actúan arriba de {top} psi."},
 		"high.no_prv": {
 			"Alta: {house} ± {pm} psi sin regulador; proponga un regulador con filtro y control de expansión; deciden el código local y un plomero con licencia.",
 			"Arriba de {top} psi estáticas hace falta un regulador (IPC 2018 604.8, IRC P2903.3.1, según cita)."},
+		"high.over_relief": {
+			"Alta: {house} ± {pm} psi, pasa todos los límites de la casa; bájela antes de hacer otra cosa.",
+			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, según cita); decide el código local."},
+		"high.follows": {
+			"Alta: {house} ± {pm} psi con la calle a {street}; deje el tornillo y revise el regulador mismo.",
+			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, IRC P2903.3.1, UPC 608.2, según cita); decide el código local."},
+		"high.set": {
+			"Alta: {house} ± {pm} psi con la calle a {street}; baje el regulador con vueltas chicas a 50 o 60 y lea otra vez.",
+			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, UPC 608.2, según cita); a 60 psi las llaves abiertas y las fugas constantes gastan {saved} % menos (raíz de la presión)."},
 		"low": {
 			"Baja: {house} ± {pm} psi, debajo de {bottom}; compare con la calle y con una lectura con agua corriendo antes de girar el tornillo.",
-			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria)."},
+			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria); un piso arriba quedan unas {upstairs} psi (0.433 psi por pie, IPC 2018 Ap. E)."},
 		"low.borderline": {
 			"Quizá baja: {house} ± {pm} psi contra {bottom}; lea otra vez con un manómetro más fino antes de cambiar algo.",
 			"El error del manómetro (ASME B40.100) cruza el límite."},
+		"low.street": {
+			"Baja: {house} ± {pm} psi porque la calle está baja, {street}; deje el regulador y pregunte a la compañía de agua.",
+			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria); un piso arriba quedan unas {upstairs} psi (0.433 psi por pie, IPC 2018 Ap. E)."},
 		"in_band": {
 			"En rango: {house} ± {pm} psi ({bottom} a {top}); deje el ajuste como está.",
 			"Estática de {bottom} a {top} psi, ambos incluidos (IPC 2018 604.8 arriba; abajo, la costumbre)."},
@@ -127,6 +139,9 @@ var spanish = wordTable{
 		"street_strong": {
 			"La calle está fuerte, {street} psi, y no hay regulador anotado: búsquelo y lea el lado de la casa.",
 			"Arriba de {top} psi hace falta un regulador (IPC 2018 604.8, IRC P2903.3.1, según cita); decide el código local."},
+		"street_strong.no_prv": {
+			"La calle está fuerte, {street} psi, sin regulador; proponga uno con filtro; deciden el código local y un plomero con licencia.",
+			"Arriba de {top} psi hace falta un regulador (IPC 2018 604.8, IRC P2903.3.1, según cita); decide el código local."},
 		"dark_water": {
 			"Partículas negras con regulador: abra el filtro y busque hule negro antes de culpar a la calle.",
 			"El hule gastado suelta partículas (práctica común)."},
@@ -160,9 +175,15 @@ var spanish = wordTable{
 		"high_pressure_signs": {
 			"Señales de presión alta: tome una lectura justa de la casa y deje una aguja de arrastre toda la noche.",
 			"Goteos, tazas que no paran, golpes y ruido van con presión alta (práctica común)."},
+		"high_pressure_signs.high": {
+			"Las señales van con la presión alta: bájela primero y después revise otra vez las fugas, el ruido o los golpes.",
+			"Goteos, tazas que no paran, golpes y ruido van con presión alta (práctica común)."},
 		"hammer": {
 			"Golpe de ariete: parar 5 pies/s de golpe suma unas {surge} psi en cobre de 3/4; sujete el tubo, cierre más lento o ponga un amortiguador.",
 			"Golpe de Joukowsky con la velocidad de onda de Korteweg (libros de texto)."},
+		"street_shift": {
+			"La calle pasó de unas {before} a {level} psi en {n} lecturas cercanas: compare con la calle antes de culpar al regulador.",
+			"Si sube en muchas casas es la calle, si en una es la válvula (nivel robusto de lecturas recientes de la calle)."},
 	},
 	checks: map[string]checkWords{
 		checkStreet:    {"lea la calle antes del regulador, nada abierto", "muestra si la casa sigue a la calle"},

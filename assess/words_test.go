@@ -124,7 +124,7 @@ func TestNumbersInWords(t *testing.T) {
 			t.Errorf("%s has a gap: %q %q", f.Code, f.Text, f.Basis)
 		}
 	}
-	if high := findingOf(a, "high"); !strings.Contains(high.Text, "92 ± 4 psi") {
+	if high := findingOf(a, "high"); !strings.Contains(high.Text, "92 ± 3 psi") {
 		t.Errorf("a grade B gauge deserves whole psi: %q", high.Text)
 	}
 	fine := Assess(Input{Today: today, Shop: Shop{Gauge: GaugeSpec{Grade: "4A", SpanPSI: 160}}, Visits: []Visit{on(t, "2026-06-15", "92.4 rear_bibb idle")}})

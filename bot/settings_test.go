@@ -33,7 +33,7 @@ func TestByDefaultTheSettingsAlertAsTheDeskDoes(t *testing.T) {
 
 // neverSoon are findings that an assessment never gives the urgency "soon".
 var neverSoon = []string{"gas_smell", "relief_blocked", "over_relief", "in_band", "borderline", "not_house_side", "retake", "contradiction",
-	"fall_off", "tank_charge_off", "tank_small", "prv_near_age", "prv_age_unknown", "high_pressure_signs", "hammer"}
+	"fall_off", "tank_charge_off", "tank_small", "prv_near_age", "prv_age_unknown", "high_pressure_signs", "hammer", "street_shift"}
 
 func TestTheSettingsReachTheAssessment(t *testing.T) {
 	c, err := config.Load(config.Options{Flags: []string{"pressure.band_psi=45,75", "pressure.gauge_grade=1A", "pressure.gauge_span_psi=200", "pressure.service_years=8,12", "shop.language=es", "dialogue.site_holds=2h"}})
