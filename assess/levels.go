@@ -98,7 +98,7 @@ func supposing(band [2]float64) *suppositions {
 
 var (
 	defaultBand = [2]float64{BandLowPSI, BandHighPSI}
-	usual     = suppose(defaultBand)
+	usual       = suppose(defaultBand)
 )
 
 func suppose(band [2]float64) *suppositions {
