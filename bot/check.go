@@ -193,7 +193,7 @@ func (p *program) checkRecord(ctx context.Context, c config.Config, file string)
 	set := checked{"messages", fine, fmt.Sprintf("%d set aside, %d to be tried again", s.Messages[store.SetAside], s.Messages[store.Waiting])}
 	if s.Messages[store.SetAside] > 0 {
 		set.State = attention
-		set.Says += ": kept, but not understood by this version"
+		set.Says += ": kept, but this version fails on them; lazyhand list set-aside shows them"
 	}
 	return s, append(list, set)
 }

@@ -84,6 +84,8 @@ type service struct {
 	notify notifier
 	nudge  chan struct{} // something may be ready to be sent
 
+	backupAgain time.Time // a backup that failed is tried again then
+
 	desk     atomic.Pointer[desk.Desk] // replaced on a reload
 	settings atomic.Pointer[config.Config]
 }
@@ -223,6 +225,7 @@ func (s *service) tickLoop(ctx context.Context) {
 		if err := s.desk.Load().Tick(ctx, s.now()); err != nil && ctx.Err() == nil {
 			s.log.Error("clockwork", "error", err)
 		}
+		s.backupDue(ctx, s.now())
 		s.pulse.beat("clockwork", s.now())
 		if len(s.pulse.stuck(s.now())) == 0 {
 			s.tell("WATCHDOG=1")
@@ -325,7 +328,9 @@ func (s *service) reload() {
 // lateJobs returns by how much each job is past its slot.
 func (s *service) lateJobs(ctx context.Context, now time.Time) (map[string]time.Duration, error) {
 	c := s.settings.Load()
-	plan, err := schedule.New(c.Shop.Zone, deskOptions(*c).Jobs)
+	jobs := deskOptions(*c).Jobs
+	jobs[jobBackup] = c.Jobs.Backup
+	plan, err := schedule.New(c.Shop.Zone, jobs)
 	if err != nil {
 		return nil, err
 	}

@@ -141,14 +141,6 @@ func (l *lockedBuffer) until(t *testing.T, text string) {
 	t.Fatalf("the log never says %q:\n%s", text, l)
 }
 
-// needsParser skips a test while the parser does not read its report.
-func needsParser(t *testing.T) {
-	t.Helper()
-	if out, _, _ := lazyhand(t, report+"\n", "parse"); !strings.Contains(out, "4711") {
-		t.Skip("the parser does not read this report yet")
-	}
-}
-
 // serving starts a bot with a configuration.
 func serving(t *testing.T, text string) *running {
 	t.Helper()
@@ -196,7 +188,6 @@ func (r *running) get(t *testing.T, path string) (int, string) {
 const report = "92 rear tap, heater idle, 4711 Hidden Hollow Ln"
 
 func TestTheServiceAnswersAndTellsOfItsHealthWithoutAWordOfWhatWasSaid(t *testing.T) {
-	needsParser(t)
 	r := serving(t, "shop: {name: Example Plumbing}\n")
 	r.tell(t, 1, report)
 	if got := r.hear(t); !strings.Contains(got, "92") {
@@ -245,7 +236,6 @@ func TestTheServiceAnswersAndTellsOfItsHealthWithoutAWordOfWhatWasSaid(t *testin
 }
 
 func TestAStopFinishesWhatIsUnderWay(t *testing.T) {
-	needsParser(t)
 	r := serving(t, "")
 	r.slow = time.Second
 	r.tell(t, 1, report)
@@ -288,7 +278,6 @@ func TestAPlatformThatCannotGoOnEndsTheService(t *testing.T) {
 }
 
 func TestSettingsAreTakenUpOnSIGHUP(t *testing.T) {
-	needsParser(t)
 	r := serving(t, "shop: {language: en}\n")
 	write := func(text string) {
 		t.Helper()

@@ -116,8 +116,11 @@ func deskOptions(c config.Config) desk.Options {
 		Jobs: map[string]string{
 			desk.JobFollowUps: c.Jobs.FollowUps,
 			desk.JobSummary:   c.Jobs.WeeklySummary,
+			desk.JobSweep:     c.Jobs.NightlySweep,
 		},
-		Memory: c.Dialogue.SiteHolds,
+		KeepWords:  c.Retention.MessageDays,
+		KeepVisits: c.Retention.VisitDays,
+		Memory:     c.Dialogue.SiteHolds,
 		Alerts: func(f assess.Finding) bool {
 			return f.Urgency == assess.Now || f.Urgency == assess.Soon && slices.Contains(c.Alerts.Raise, f.Code)
 		},

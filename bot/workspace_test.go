@@ -37,7 +37,6 @@ func practising(t *testing.T) (w *practice.Workspace, stop func() error) {
 }
 
 func TestTheBotJoinsThePracticeWorkspaceAsItWouldJoinSlack(t *testing.T) {
-	needsParser(t)
 	w, stop := practising(t)
 	ts, err := w.Say("rosa", "field", "", report)
 	if err != nil {
