@@ -31,7 +31,7 @@ type Call struct {
 	Error  string // empty: ok
 }
 
-// Calls are the Web API calls so far, in the order they were answered.
+// Calls are the latest Web API calls, in the order they were answered.
 func (w *Workspace) Calls() []Call {
 	w.mu.Lock()
 	defer w.mu.Unlock()
@@ -148,7 +148,7 @@ func (w *Workspace) serveAPI(rw http.ResponseWriter, r *http.Request) {
 	if err != nil {
 		noted.Error = err.Error()
 	}
-	w.calls = append(w.calls, noted)
+	w.noted(noted)
 	w.mu.Unlock()
 	if fault.cutAfter {
 		panic(http.ErrAbortHandler) // the client sees the connection end without an answer
@@ -245,6 +245,15 @@ func (w *Workspace) callFault(name string) (out callFault) {
 func (w *Workspace) note(c Call) {
 	w.mu.Lock()
 	defer w.mu.Unlock()
+	w.noted(c)
+}
+
+// noted keeps a call, of the last ten thousand or so. Caller holds mu.
+func (w *Workspace) noted(c Call) {
+	const most = 10000
+	if len(w.calls) >= 2*most {
+		w.calls = append([]Call(nil), w.calls[most:]...)
+	}
 	w.calls = append(w.calls, c)
 }
 

@@ -205,7 +205,7 @@ func (w *Workspace) serveFile(rw http.ResponseWriter, r *http.Request) {
 	w.mu.Lock()
 	who := w.tokens[token]
 	f := w.files[r.PathValue("id")]
-	allowed := (who != nil && who.has("files:read")) || (token == "" && r.Header.Get("Sec-Fetch-Site") == "same-origin")
+	allowed := (who != nil && who.has("files:read")) || r.FormValue("key") == w.pageKey
 	var data []byte
 	kind := "application/octet-stream"
 	if f != nil {

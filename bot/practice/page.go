@@ -33,7 +33,17 @@ func (w *Workspace) pageRoutes(mux *http.ServeMux) {
 		serve.ServeHTTP(rw, r)
 	}))
 	mux.Handle("GET /archives/{channel}/{ts}", w.local(func(rw http.ResponseWriter, r *http.Request) {
-		http.Redirect(rw, r, "/#"+r.PathValue("channel")+"/"+r.PathValue("ts"), http.StatusFound)
+		// The address is made of checked parts, never of what was asked for.
+		at := "/"
+		digits := strings.TrimPrefix(r.PathValue("ts"), "p")
+		w.mu.Lock()
+		if c := w.channel(r.PathValue("channel")); c != nil && len(digits) > 6 {
+			if m := c.find(digits[:len(digits)-6] + "." + digits[len(digits)-6:]); m != nil {
+				at += "#" + c.ID + "/" + m.TS
+			}
+		}
+		w.mu.Unlock()
+		http.Redirect(rw, r, at, http.StatusFound)
 	}))
 	mux.Handle("GET /page/state", w.local(w.servePageState))
 	mux.Handle("GET /page/stream", w.local(w.servePageStream))
@@ -111,10 +121,10 @@ func (w *Workspace) servePageState(rw http.ResponseWriter, r *http.Request) {
 	if err != nil || count < 1 {
 		count = 40
 	}
-	writeJSON(rw, w.pageState(u, r.FormValue("place"), count))
+	writeJSON(rw, w.pageState(u, r.FormValue("place"), r.FormValue("ts"), count))
 }
 
-func (w *Workspace) pageState(u *User, at string, count int) map[string]any {
+func (w *Workspace) pageState(u *User, at, ts string, count int) map[string]any {
 	now := w.now()
 	names := map[string]string{"USLACKBOT": "the workspace"}
 	var people, apps, channels, modals []any
@@ -156,7 +166,7 @@ func (w *Workspace) pageState(u *User, at string, count int) map[string]any {
 	out := map[string]any{"version": w.version, "workspace": w.opts.Name, "panel": w.opts.Panel, "as": u.ID,
 		"now": now.UnixMilli(), "zone": now.Location().String(), "monday": NextMonday(now).Format("Mon 2 Jan, 15:04"),
 		"people": people, "apps": apps, "channels": channels, "names": names, "modals": modals, "faults": w.faults,
-		"api": w.url + "/api/", "place": at}
+		"api": w.url + "/api/", "place": at, "key": w.pageKey}
 	if id, isHome := strings.CutPrefix(at, "home:"); isHome {
 		if a := w.app(id); a != nil {
 			if v := w.views[a.homes[u.ID]]; v != nil {
@@ -170,13 +180,13 @@ func (w *Workspace) pageState(u *User, at string, count int) map[string]any {
 		c = w.channels[0]
 	}
 	out["place"] = c.ID
-	out["entries"], out["earlier"] = w.entries(c, u, count)
+	out["entries"], out["earlier"] = w.entries(c, u, ts, count)
 	return out
 }
 
 // entries are the newest messages of a channel with their replies, the newest
-// first, and how many older ones there are.
-func (w *Workspace) entries(c *channel, u *User, count int) ([]any, int) {
+// first, and how many older ones there are. The message at ts is among them.
+func (w *Workspace) entries(c *channel, u *User, ts string, count int) ([]any, int) {
 	var roots []*message
 	replies := map[string][]any{}
 	shown := slices.Clone(c.messages)
@@ -198,6 +208,13 @@ func (w *Workspace) entries(c *channel, u *User, count int) ([]any, int) {
 		replies[m.ThreadTS] = append(replies[m.ThreadTS], w.pageMessage(c, m))
 	}
 	slices.Reverse(roots)
+	if m := c.find(ts); m != nil {
+		root := m.TS
+		if m.ThreadTS != "" {
+			root = m.ThreadTS
+		}
+		count = max(count, 1+slices.IndexFunc(roots, func(x *message) bool { return x.TS == root }))
+	}
 	earlier := max(0, len(roots)-count)
 	out := []any{}
 	for _, m := range roots[:len(roots)-earlier] {

@@ -2,6 +2,7 @@ package practice
 
 import (
 	"encoding/json"
+	"maps"
 	"net/http"
 	"slices"
 	"strings"
@@ -20,6 +21,9 @@ type responseURL struct {
 
 // newResponse gives one out and returns it. Caller holds mu.
 func (w *Workspace) newResponse(a *app, user string, from *place) string {
+	if len(w.responses) > 1000 {
+		maps.DeleteFunc(w.responses, func(_ string, to *responseURL) bool { return w.now().After(to.until) })
+	}
 	address := w.url + "/respond/" + w.random(12)
 	w.responses[address] = &responseURL{app: a, user: user, from: from,
 		until: w.now().Add(time.Duration(limit("response_url.minutes")) * time.Minute)}

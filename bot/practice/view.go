@@ -185,6 +185,9 @@ func (w *Workspace) newTrigger(a *app, user string, from *place) string {
 	w.serial++
 	id := tsOf(int64(w.serial)) + "." + w.random(8)
 	until := w.opts.Now().Add(time.Duration(limit("trigger_id.seconds")) * time.Second)
+	if len(w.triggers) > 1000 {
+		maps.DeleteFunc(w.triggers, func(_ string, t *trigger) bool { return w.opts.Now().After(t.until) })
+	}
 	w.triggers[id] = &trigger{app: a, user: user, until: until, message: from}
 	return id
 }

@@ -22,6 +22,7 @@ type Workspace struct {
 	serial    int           // for ids that only need to be unique
 	url       string
 	teamID    string
+	pageKey   string // opens files to the page
 	users     []*User
 	groups    []*Group
 	channels  []*channel
@@ -55,7 +56,7 @@ func New(o Options) *Workspace {
 		rates: map[string]*bucket{}, watchers: map[chan struct{}]bool{},
 		wake: make(chan struct{}, 1), done: make(chan struct{}),
 	}
-	w.teamID = w.newID("T")
+	w.teamID, w.pageKey = w.newID("T"), w.random(16)
 	w.faults.HoldRates = o.HoldRates
 	for _, u := range o.Users {
 		if u.ID == "" {

@@ -17,13 +17,13 @@ function block(b, ctx) {
       return h('div', { class: 'section' },
         h('div', {}, b.text && h('p', {}, textObject(b.text, names)),
           b.fields && h('ul', { class: 'fields' }, b.fields.map((f) => h('li', {}, textObject(f, names))))),
-        b.accessory && (b.accessory.type === 'image' ? picture(b.accessory) : control(b, b.accessory, ctx)));
+        b.accessory && (b.accessory.type === 'image' ? picture(b.accessory, ctx) : control(b, b.accessory, ctx)));
     case 'header': return h('h4', {}, plainText(b.text.text));
     case 'divider': return h('hr');
     case 'context':
-      return h('p', { class: 'context' }, b.elements.map((e) => h('span', {}, e.type === 'image' ? picture(e) : textObject(e, names))));
+      return h('p', { class: 'context' }, b.elements.map((e) => h('span', {}, e.type === 'image' ? picture(e, ctx) : textObject(e, names))));
     case 'actions': return h('div', { class: 'row' }, b.elements.map((e) => control(b, e, ctx)));
-    case 'image': return h('figure', {}, b.title && h('figcaption', {}, plainText(b.title.text)), picture(b));
+    case 'image': return h('figure', {}, b.title && h('figcaption', {}, plainText(b.title.text)), picture(b, ctx));
     case 'input': return field(b, ctx);
     case 'rich_text': return h('div', { class: 'rich' }, richText(b, names));
     case 'markdown': return h('div', { class: 'rich' }, markdown(b.text));
@@ -38,10 +38,9 @@ function block(b, ctx) {
 
 // picture shows pictures of this workspace; others are named and linked, as
 // the page asks nobody else for anything.
-export function picture(b) {
-  const address = b.image_url || (b.slack_file && b.slack_file.url) || (b.slack_file && `/files/${b.slack_file.id}/picture`) || '';
-  const here = address.startsWith('/') || address.startsWith(location.origin + '/');
-  if (here) return h('img', { src: address.replace(location.origin, ''), alt: b.alt_text || '' });
+export function picture(b, ctx) {
+  const address = b.image_url || b.slack_file?.url || (b.slack_file && `${location.origin}/files/${b.slack_file.id}/picture`) || '';
+  if (address.startsWith(`${location.origin}/files/`)) return h('img', { src: `${new URL(address).pathname}?key=${ctx.key}`, alt: b.alt_text || '' });
   return h('span', { class: 'elsewhere' }, 'Picture elsewhere: ', link(address, b.alt_text || address));
 }
 
@@ -72,11 +71,11 @@ function markdown(text) {
 export function body(m, ctx) {
   return h('div', { class: 'body' },
     m.blocks?.length ? blocks(m.blocks, ctx) : m.text && h('p', {}, mrkdwn(m.text, ctx.names)),
-    (m.files || []).map((f) => file(f)));
+    (m.files || []).map((f) => file(f, ctx)));
 }
 
-function file(f) {
-  const address = new URL(f.url_private).pathname;
+function file(f, ctx) {
+  const address = `${new URL(f.url_private).pathname}?key=${ctx.key}`;
   if (f.subtype === 'slack_audio') {
     const t = f.transcription || {};
     return h('p', { class: 'file' }, 'Voice message. ', t.status === 'complete' ? `What was said: “${t.preview.content}${t.preview.has_more ? '…' : ''}”` : 'The transcript is not ready yet.');

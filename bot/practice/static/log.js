@@ -85,7 +85,7 @@ function draw(place, m, state, doing) {
   if (place.drawn === drawn) return;
   place.drawn = drawn;
   const ctx = {
-    names: state.names, people: state.people, channels: state.channels, state: {},
+    names: state.names, people: state.people, channels: state.channels, state: {}, key: state.key,
     press: (block, e, value, el) => doing.press({ do: 'press', ts: m.ts, block: block.block_id, action: e.action_id, value }, el),
   };
   const who = state.names[m.user] || m.user;

@@ -22,7 +22,7 @@ export function drawModal(dialog, state, doing) {
 function show(dialog, view, state, doing, errors) {
   drawn = view.id + view.hash;
   const ctx = {
-    names: state.names, people: state.people, channels: state.channels, errors, fields: [],
+    names: state.names, people: state.people, channels: state.channels, key: state.key, errors, fields: [],
     state: { ...view.state?.values, ...values[view.id] },
     press: (block, e, value, el) => { remember(view, ctx); doing.press({ do: 'press', view: view.id, block: block.block_id, action: e.action_id, value }, el); },
   };

@@ -59,6 +59,7 @@ export const mention = (text) => h('span', { class: 'mention' }, text);
 
 export function link(address, label) {
   if (!/^(https?|mailto|tel):/i.test(address)) return document.createTextNode(label || address);
+  if (address.startsWith(location.origin + '/')) return h('a', { href: address }, label || address);
   return h('a', { href: address, rel: 'noopener noreferrer', target: '_blank' }, label || address);
 }
 

@@ -13,11 +13,18 @@ const remember = (key, value) => { try { sessionStorage.setItem(key, value); } c
 const recall = (key) => { try { return sessionStorage.getItem(key); } catch { return null; } };
 
 let who = new URLSearchParams(location.search).get('as') || recall('who') || '';
-let place = decodeURIComponent(location.hash.slice(1).split('/')[0]) || recall('place') || '';
+let [place, wanted] = target();
+place ||= recall('place') || '';
 let count = 40;
 let state = null;
 let clockOffset = 0;
 const read = JSON.parse(recall('read') || '{}');
+
+// target is the place and the message that the address names.
+function target() {
+  const [to, ts] = decodeURIComponent(location.hash.slice(1)).split('/');
+  return /^(write|sheet)$/.test(to) ? ['', ''] : [to || '', ts || ''];
+}
 
 // load fetches what is to be seen; calls that come meanwhile wait for one more.
 let loading = false, again = false;
@@ -28,7 +35,7 @@ async function load() {
     again = false;
     try {
       const asked = who + place;
-      const r = await fetch(`/page/state?${new URLSearchParams({ as: who, place, count })}`);
+      const r = await fetch(`/page/state?${new URLSearchParams({ as: who, place, count, ts: wanted || '' })}`);
       if (!r.ok) throw new Error(await r.text());
       const got = await r.json();
       if (asked !== who + place) { again = true; continue; }
@@ -72,11 +79,12 @@ const doing = {
   name: (id) => state.people.find((p) => p.id === id)?.name || state.names[id],
 };
 
-function go(to) {
+function go(to, ts) {
   place = to;
+  wanted = ts;
   count = 40;
   remember('place', to);
-  history.replaceState(null, '', `#${to}`);
+  history.replaceState(null, '', `#${to}${ts ? '/' + ts : ''}`);
   status('');
   load().then(() => {
     if (to.startsWith('home:')) act({ do: 'home', app: to.slice(5) });
@@ -92,7 +100,7 @@ function draw() {
   tick();
   $('monday').textContent = `Next Monday 7:00`;
   $('monday').title = state.monday;
-  if (state.panel) $('panel').textContent = state.panel;
+  $('panel').textContent = `${state.panel ? state.panel + ' ' : ''}Everybody here is invented. Nothing leaves this computer, and nothing is kept here when it stops.`;
   $('api').textContent = state.api;
   drawPlaces();
   const home = place.startsWith('home:');
@@ -113,6 +121,7 @@ function draw() {
     drawLog($('log'), state, doing);
   }
   heard(state);
+  if (wanted) reach();
   drawModal($('modal'), state, doing);
   drawPanel($('faultpanel'), state, doing);
   if (channel?.latest) { read[who + place] = channel.latest; remember('read', JSON.stringify(read)); }
@@ -139,13 +148,22 @@ function drawPlaces() {
       return [{ id: a.dm, label: `Direct: ${a.name}`, latest: dm?.latest }, a.home && { id: `home:${a.id}`, label: `Home: ${a.name}` }];
     }),
   ].filter(Boolean);
-  for (const p of all) if (p.latest && read[who + p.id] === undefined && p.id !== place) read[who + p.id] = p.latest;
+  for (const p of all) read[who + p.id] ??= p.latest || ''; // what was there before this person looked is not news
   replace($('places'), all.map((p) => {
     const fresh = p.id !== place && p.latest && p.latest > (read[who + p.id] || '');
     return h('li', {}, h('button', { type: 'button', 'data-k': p.id, 'aria-current': p.id === place ? 'page' : undefined, class: fresh ? 'fresh' : '', onclick: () => go(p.id) }, p.label, fresh && h('span', { class: 'new' }, ' new')));
   }));
   const down = state.apps.filter((a, i) => i === 0 && !a.sockets && !a.http);
   $('connected').textContent = down.length ? `${down[0].name} is not connected: nobody will answer.` : '';
+}
+
+// reach goes to the message that a link named.
+function reach() {
+  const el = document.querySelector(`[data-ts="${CSS.escape(wanted)}"] article`);
+  wanted = '';
+  if (!el) return;
+  el.focus();
+  el.scrollIntoView({ block: 'center' });
 }
 
 let homeDrawn = '';
@@ -155,7 +173,7 @@ function drawHome() {
   if (homeDrawn === key && $('log').querySelector('.home')) return;
   homeDrawn = key;
   const ctx = v && {
-    names: state.names, people: state.people, channels: state.channels, state: v.state?.values, fields: [],
+    names: state.names, people: state.people, channels: state.channels, key: state.key, state: v.state?.values, fields: [],
     press: (block, e, value, el) => doing.press({ do: 'press', view: v.id, block: block.block_id, action: e.action_id, value }, el),
   };
   replace($('log'), h('div', { class: 'home' }, v ? blocks(v.blocks, ctx) : h('p', { class: 'empty' }, 'The app has shown nothing here yet.')));
@@ -168,10 +186,20 @@ function tick() {
   if ($('now').textContent !== text) $('now').textContent = text;
 }
 
-$('who').addEventListener('change', () => { who = $('who').value; remember('who', who); if ($('modal').open) $('modal').close(); load(); });
+$('who').addEventListener('change', async () => {
+  // Direct messages and home tabs are each person's own.
+  const app = state.apps.find((a) => a.dm === place);
+  who = $('who').value;
+  remember('who', who);
+  if ($('modal').open) $('modal').close();
+  await load();
+  status(`You are ${state.people.find((p) => p.id === who)?.real} now.`);
+  if (app) go(state.apps.find((a) => a.id === app.id).dm);
+  else if (place.startsWith('home:')) act({ do: 'home', app: place.slice(5) }, true);
+});
 for (const b of document.querySelectorAll('[data-seconds]')) b.addEventListener('click', async () => { if (await act({ do: 'advance', seconds: Number(b.dataset.seconds) })) status(`The clock now says ${$('now').textContent}.`); });
 $('monday').addEventListener('click', async () => { if (await act({ do: 'monday' })) status(`The clock now says ${$('now').textContent}.`); });
-addEventListener('hashchange', () => { const to = decodeURIComponent(location.hash.slice(1).split('/')[0]); if (to && to !== place && !/^(write|sheet)$/.test(to)) go(to); });
+addEventListener('hashchange', () => { const [to, ts] = target(); if (to) go(to, ts); });
 document.querySelectorAll('.skip').forEach((a) => a.addEventListener('click', (event) => {
   event.preventDefault();
   const to = $(a.hash.slice(1));
