@@ -183,6 +183,8 @@ func WorkingPressure(fixture string) (low, high float64, ok bool) {
 		return 20, 80, true
 	case "pressure-assist toilet, 1.1 gal per flush or less":
 		return 35, 80, true
+	case "flushometer valve":
+		return 35, 80, true // 45 for some
 	case "washing machine":
 		return 20, 116, true // 120 by some; the lower is the safe one
 	}

@@ -38,8 +38,8 @@ func GrubbsOf(values []float64, alpha float64) (Grubbs, bool) {
 }
 
 // madToSigma turns a median absolute deviation into a standard deviation of a
-// normal distribution, 1/0.6745.
-const madToSigma = 1.4826
+// normal distribution; 0.6745 is the figure in print.
+const madToSigma = 1 / 0.6745
 
 // ModifiedZLimit is the modified z-score above which a value is an outlier:
 // Iglewicz and Hoaglin, as given in the e-Handbook, 1.3.5.17, from memory.

@@ -31,6 +31,23 @@ func TestASlowClosingValveSparesThePipe(t *testing.T) {
 	}
 }
 
+// Surge of 5 ft/s stopped at once, computed by Joukowsky and Korteweg with
+// moduli and dimensions from memory.
+func TestSurgeByPipe(t *testing.T) {
+	for _, c := range []struct {
+		m          PipeMaterial
+		size, a, p float64
+	}{{Copper, 0.5, 1320, 291}, {Copper, 0.75, 1284, 283}, {Copper, 1, 1257, 277}, {Steel, 0.75, 1422, 314}, {CPVC, 0.75, 538, 119}, {PEX, 0.75, 309, 68}} {
+		pipe, ok := PipeOf(c.m, c.size)
+		if a, p := pipe.WaveSpeed(), SurgePSI(pipe, 5); !ok || math.Abs(a-c.a) > 1 || math.Abs(p-c.p) > 0.6 {
+			t.Errorf("%v in %s: %v m/s, %v psi, want %v and %v", c.size, c.m, a, p, c.a, c.p)
+		}
+	}
+	if _, ok := PipeOf("lead", 0.75); ok {
+		t.Error("a pipe that is not known is not guessed")
+	}
+}
+
 func TestPipeSurgeProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := rapid.SampledFrom([]PipeMaterial{Copper, Steel, CPVC, PEX}).Draw(t, "material")

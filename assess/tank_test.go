@@ -92,6 +92,19 @@ func TestPipesSoftenTheRise(t *testing.T) {
 	}
 }
 
+// Rises a degree at 0.5 MPa, computed from IAPWS-IF97, for temperatures between
+// those of the numeric cases.
+func TestRisePerDegreeTable(t *testing.T) {
+	for _, c := range []struct{ f, rigid, steel float64 }{{80, 49.0, 13.1}, {100, 67.2, 18.5}, {120, 82.4, 23.0}} {
+		if r := RisePSIPerF(c.f, Vessel{}); math.Abs(r-c.rigid) > 0.06 {
+			t.Errorf("rigid at %v °F: %v, want %v", c.f, r, c.rigid)
+		}
+		if r := RisePSIPerF(c.f, HeaterVessel(40)); math.Abs(r-c.steel) > 0.06 {
+			t.Errorf("thin steel at %v °F: %v, want %v", c.f, r, c.steel)
+		}
+	}
+}
+
 // anyNumber is what a careless caller may pass.
 func anyNumber(t *rapid.T, name string) float64 {
 	return rapid.OneOf(rapid.Float64(), rapid.Float64Range(-50, 300),

@@ -166,13 +166,9 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		return int(m.items[k].value), true
 	}
 	th := func(k int) bool {
-		if k >= len(m.items) {
-			return false
-		}
-		t := &m.toks[m.items[k].tok]
-		switch t.text {
+		switch m.text(k) {
 		case "th", "st", "nd", "rd":
-			return t.glued
+			return m.toks[m.items[k].tok].glued
 		}
 		return false
 	}
