@@ -58,7 +58,7 @@ func Assess(in Input) Assessment {
 	if f.today.IsZero() && len(in.Visits) > 0 {
 		f.today = in.Visits[len(in.Visits)-1].Date
 	}
-	var past history
+	past := history{street: make([]DatedPSI, 0, len(in.Visits)), house: make([]DatedPSI, 0, len(in.Visits))}
 	var rec record
 	var buf [8]judged
 	for i := range in.Visits {
@@ -75,7 +75,7 @@ func Assess(in Input) Assessment {
 		if i == len(in.Visits)-1 {
 			f.visit, f.readings, f.found, f.now, f.house, f.street = v, js, found, now, house, street
 		} else {
-			past.add(v, js, street)
+			past.add(v, js, house, street)
 		}
 		rec = now
 	}
@@ -95,7 +95,7 @@ func Assess(in Input) Assessment {
 		rates: f.shop.BaseRates, today: f.today, tankTooSmall: tooSmall(&f.found, f.houseFound.psi, f.shop),
 	}
 	f.causes = diagnose(&c, f.shop.BandPSI, &bs)
-	past.add(f.visit, f.readings, f.street)
+	past.add(f.visit, f.readings, f.house, f.street)
 	f.drift = DriftOf(past.house, f.shop.BandPSI, f.today)
 	if f.drift.State == Jumped {
 		f.jump, _ = JumpOf(past.house, f.shop.BandPSI, f.today)
@@ -118,14 +118,14 @@ func Assess(in Input) Assessment {
 
 // add keeps what a visit measured for the visits after it: one fair house
 // reading a visit since the last work on the valve, and the main readings.
-func (h *history) add(v *Visit, js []judged, street pressures) {
+func (h *history) add(v *Visit, js []judged, house, street pressures) {
 	if street.psi != nil {
 		h.street = append(h.street, DatedPSI{v.Date, *street.psi})
 	}
 	after := true
 	if !v.valveWork() {
-		if p := sidePressure(js, HouseSide, nil); p.psi != nil {
-			h.house = append(h.house, DatedPSI{v.Date, *p.psi})
+		if house.psi != nil {
+			h.house = append(h.house, DatedPSI{v.Date, *house.psi})
 		}
 		return
 	}

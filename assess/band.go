@@ -2,7 +2,7 @@ package assess
 
 import (
 	"math"
-	"sort"
+	"slices"
 )
 
 // pressures is what a visit's fair readings say of one side.
@@ -41,7 +41,7 @@ func sidePressure(js []judged, side Side, want *bool) pressures {
 		return out
 	}
 	out.any = true
-	sort.Float64s(all)
+	slices.Sort(all)
 	n := len(all)
 	if all[n-1]-all[0] > apartPSI {
 		out.apart, out.isLeft = true, false

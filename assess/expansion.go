@@ -63,8 +63,11 @@ func tooSmall(r *record, house *float64, shop Shop) bool {
 	if r.tankCharge != nil && *r.tankCharge < flatPSI {
 		return true
 	}
+	if r.tankGal == nil {
+		return false
+	}
 	e := expansionOf(r, house, shop)
-	return r.tankGal != nil && e.MinTankGalRelief != nil && *r.tankGal < *e.MinTankGalRelief
+	return e.MinTankGalRelief != nil && *r.tankGal < *e.MinTankGalRelief
 }
 
 // hottestF is where water boils: no setpoint lies above.

@@ -42,20 +42,24 @@ const (
 	heatsUp
 )
 
+// column is the house column for a behaviour.
+func (u *unsureReading) column(how behaviour) *[nHouse]float64 {
+	switch how {
+	case openToMain:
+		return &u.open
+	case heatsUp:
+		return &u.heating
+	}
+	return &u.house
+}
+
 // unsureFactor is how well the readings of unknown side fit a street level and
 // a house pressure.
 func (s *seen) unsureFactor(street, house int, how behaviour) float64 {
 	f := 1.0
 	for n := range s.nUnsure {
 		u := &s.unsure[n]
-		switch how {
-		case openToMain:
-			f *= u.street[street] + u.open[house]
-		case heatsUp:
-			f *= u.street[street] + u.heating[house]
-		default:
-			f *= u.street[street] + u.house[house]
-		}
+		f *= u.street[street] + u.column(how)[house]
 	}
 	return f
 }
@@ -67,7 +71,7 @@ func (s *seen) regulated(b *believed, p *levels, g *[nHouse]float64, settings *[
 	for i := p.sLo; i < p.sHi; i++ {
 		street[i] = p.street[i] * s.street[i]
 	}
-	if s.nUnsure > 0 {
+	if s.nUnsure > 1 {
 		for k := p.pLo; k < p.pHi; k++ {
 			h := settingIndex(k)
 			wp := weight * p.setting[k] * settings[k] * g[h]
@@ -85,11 +89,23 @@ func (s *seen) regulated(b *believed, p *levels, g *[nHouse]float64, settings *[
 		}
 		return
 	}
-	var above [nStreet + 1]float64 // the street's weight from a node up
-	for i := p.sHi - 1; i >= p.sLo; i-- {
-		above[i] = above[i+1] + street[i]
+	// One reading of unknown side fits a street and a house by a sum, so that
+	// the sums over the street can be taken once for all settings.
+	var toStreet [nStreet]float64
+	var toHouse *[nHouse]float64
+	if s.nUnsure == 1 {
+		for i := p.sLo; i < p.sHi; i++ {
+			toStreet[i] = street[i] * s.unsure[0].street[i]
+		}
+		toHouse = s.unsure[0].column(how)
+	} else {
+		toStreet = street
 	}
-	var reached [nStreet + 1]float64 // the settings' weight from their least street up
+	var above, plain [nStreet + 1]float64 // the street's weight from a node up
+	for i := p.sHi - 1; i >= p.sLo; i-- {
+		above[i], plain[i] = above[i+1]+toStreet[i], plain[i+1]+street[i]
+	}
+	var reached, held [nStreet + 1]float64 // the settings' weight from their least street up
 	for k := p.pLo; k < p.pHi; k++ {
 		h := settingIndex(k)
 		wp := weight * p.setting[k] * settings[k] * g[h]
@@ -98,14 +114,19 @@ func (s *seen) regulated(b *believed, p *levels, g *[nHouse]float64, settings *[
 			continue
 		}
 		w := wp * above[from]
+		reached[from] += wp
+		if toHouse != nil {
+			w += wp * toHouse[h] * plain[from]
+			held[from] += wp * toHouse[h]
+		}
 		b.likelihood += w
 		b.house[h/houseBin] += w
-		reached[from] += wp
 	}
-	sum := 0.0
+	to, at := 0.0, 0.0
 	for i := p.sLo; i < p.sHi; i++ {
-		sum += reached[i]
-		b.street[i] += sum * street[i]
+		to += reached[i]
+		at += held[i]
+		b.street[i] += to*toStreet[i] + at*street[i]
 	}
 }
 
@@ -157,7 +178,7 @@ func (s *seen) creeping(b *believed, p *levels) {
 		}
 		for i := max(p.sLo, p.least[k]); i < p.sHi; i++ {
 			ws := wp * street[i]
-			if ws < 1e-30 {
+			if ws < 1e-30 || ws < 1e-9*b.likelihood {
 				continue
 			}
 			gap, sum := streetAt(i)-setting, 0.0
