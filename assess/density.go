@@ -99,6 +99,10 @@ var (
 	curveFiring     = newCurve(2.8, 0.04, part{0.8, minus(gamma(3, 3))}, part{0.2, minus(gamma(15, 12))})
 	curveFiringOpen = newCurve(2.8, 0.03, part{0.95, minus(gamma(2, 2))}, part{0.05, minus(gamma(12, 8))})
 	curveExpansion  = newCurve(3, 0.04, part{0.92, minus(gamma(38, 20))}, part{0.08, minus(gamma(6, 5))})
+	// A static reading of such a house with the heater unsaid, and with the heater
+	// said to be idle: some were read in a heating cycle all the same.
+	curveUnsaidExpansion = newCurve(1.5, 0.03, part{0.72, normal(0, 2.6)}, part{0.08, normal(0, 8)}, part{0.2, minus(gamma(34, 20))})
+	curveIdleExpansion   = newCurve(1.2, 0.03, part{0.85, normal(0, 2.6)}, part{0.1, normal(0, 8)}, part{0.05, minus(gamma(34, 20))})
 	// The highest of a period above the static reading.
 	curvePeak          = newCurve(2.8, 0.05, part{0.75, minus(gamma(4, 3))}, part{0.25, minus(gamma(14, 10))})
 	curvePeakIdle      = newCurve(2.8, 0.05, part{0.9, minus(gamma(4, 3))}, part{0.1, minus(gamma(14, 10))})

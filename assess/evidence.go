@@ -149,9 +149,16 @@ func (s *seen) look(js []judged) {
 				c = curveDoubtful
 			}
 			s.statics = append(s.statics, psi)
-			for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.expansion, &s.creep} {
+			for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.creep} {
 				timesHouse(g, c, psi)
 			}
+			switch {
+			case c == curveStatic && j.Heater == Idle:
+				c = curveIdleExpansion
+			case c == curveStatic:
+				c = curveUnsaidExpansion
+			}
+			timesHouse(&s.expansion, c, psi)
 		}
 	}
 	for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.expansion, &s.creep, &s.flow} {

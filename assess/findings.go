@@ -210,14 +210,14 @@ var rules = [...]rule{
 		return "", "", nil
 	}},
 	{"set_high", func(f *facts) (Urgency, string, []string) {
-		to, ok := newSetting(f.visit)
+		to, ok := f.freshSetting()
 		if !ok || to <= f.shop.BandPSI[1] {
 			return "", "", nil
 		}
 		return Soon, "", f.houseValues("to", f.psi(to))
 	}},
 	{"set_low", func(f *facts) (Urgency, string, []string) {
-		to, ok := newSetting(f.visit)
+		to, ok := f.freshSetting()
 		if !ok || to >= f.shop.BandPSI[0] {
 			return "", "", nil
 		}

@@ -39,6 +39,19 @@ func (f *facts) savedAt60() string {
 	return number(math.Max(0, math.Round(100*(1-ratio))))
 }
 
+// freshSetting returns what the visit left the regulator set to: the setting
+// told, else what the house read after the screw was turned, as long as the
+// house does not just follow the main.
+func (f *facts) freshSetting() (float64, bool) {
+	if to, ok := newSetting(f.visit); ok {
+		return to, true
+	}
+	if f.visit.did(SetPRV) && f.house.isLeft && f.house.psi != nil && f.street.psi != nil && *f.street.psi-*f.house.psi >= belowMainPSI {
+		return *f.house.psi, true
+	}
+	return 0, false
+}
+
 // counts tells whether a reading shows the house as the visit left it: every
 // reading does, until there are readings after work.
 func (f *facts) counts(j *judged) bool {

@@ -74,6 +74,8 @@ func TestWhatFollows(t *testing.T) {
 		{"set above the band", []string{"did set_prv 85"}, "set_high soon", "set_low"},
 		{"set at 80 is in it", []string{"did set_prv 80"}, "", "set_high set_low"},
 		{"set below the band", []string{"did set_prv 35"}, "set_low soon", "set_high"},
+		{"turned, and left above the band", []string{"95 rear_bibb before", "110 street", "88 rear_bibb after", "did set_prv"}, "set_high soon; high soon", ""},
+		{"turned, and follows the main", []string{"108 rear_bibb before", "110 street", "108 rear_bibb after", "did set_prv", "prv 2010"}, "not_regulating soon", "set_high"},
 		{"an old setting is not fresh", []string{"prv 2020 set 85"}, "", "set_high"},
 
 		{"closed, no tank", []string{"62 rear_bibb idle", "prv 2020", "tank none"}, "expansion_uncontrolled soon", ""},

@@ -328,7 +328,11 @@ func (p *plumbing) read(w *world, r *rand.Rand, v *Visit, hour float64, full boo
 	point := housePoints[r.IntN(len(housePoints))]
 	rest := 2 + r.ExpFloat64()*w.rest
 	if yes(r, 0.9) {
-		v.Add(Reading{PSI: gauge(p.static(w, hour, rest)), Point: point, Heater: heater, Flow: []Flow{"", Static}[r.IntN(2)]})
+		psi := p.static(w, hour, rest)
+		if heater == "" && yes(r, 0.15) || yes(r, w.wrong) {
+			psi = p.firing(w, hour, rest, r) // nobody looked at the heater
+		}
+		v.Add(Reading{PSI: gauge(psi), Point: point, Heater: heater, Flow: []Flow{"", Static}[r.IntN(2)]})
 	}
 	if yes(r, w.twoHouse) {
 		v.Add(Reading{PSI: gauge(p.static(w, hour, rest*2)), Point: housePoints[r.IntN(len(housePoints)-1)], Heater: heater})
