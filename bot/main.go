@@ -51,12 +51,14 @@ type program struct {
 
 	fit        func(*config.Config) // changes the settings once they are read; may be nil
 	probeSlack slackProbe           // nil: Slack is not asked
+	slackURL   string               // of Slack's Web API; empty: Slack itself
 }
 
 // run runs the program once. It returns errors in words for the person at the
 // terminal and prints none itself.
 func run(ctx context.Context, args []string, in io.Reader, out, errOut io.Writer) error {
 	p := &program{in: in, out: out, errOut: errOut, now: time.Now}
+	p.probeSlack = p.askSlack
 	root := p.rootCommand()
 	root.SetArgs(args)
 	return root.ExecuteContext(ctx)

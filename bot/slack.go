@@ -19,11 +19,13 @@ func (p *program) joinSlack(c config.Config, log *slog.Logger, current func() *d
 // returns the desk of the moment, which a reload replaces.
 func (p *program) slackOptions(c config.Config, log *slog.Logger, current func() *desk.Desk) slackchat.Options {
 	return slackchat.Options{
+		APIURL:        p.slackURL,
 		BotToken:      c.Slack.BotToken.Reveal(),
 		AppToken:      c.Slack.AppToken.Reveal(),
 		SigningSecret: c.Slack.SigningSecret.Reveal(),
 		Listen:        c.Slack.Listen,
 		Field:         c.Slack.FieldChannels,
+		Lang:          c.Shop.Language,
 		Shared:        c.Slack.SharedChannels,
 		Guests:        c.Slack.Guests,
 		Now:           p.now,
@@ -32,4 +34,29 @@ func (p *program) slackOptions(c config.Config, log *slog.Logger, current func()
 			return current().Heard(ctx, since)
 		},
 	}
+}
+
+// askSlack asks Slack whether the settings are right. See slackProbe.
+func (p *program) askSlack(ctx context.Context, s config.Slack) []checked {
+	channels := map[string]string{}
+	for _, id := range s.FieldChannels {
+		channels[id] = "slack.field_channels"
+	}
+	for id, key := range map[string]string{s.DispatchChannel: "slack.dispatch_channel", s.TeamChannel: "slack.team_channel"} {
+		if id != "" {
+			channels[id] = key
+		}
+	}
+	var out []checked
+	for _, f := range slackchat.Check(ctx, p.slackOptions(config.Config{Slack: s}, nil, nil), slackUses(s), channels) {
+		state := fine
+		switch {
+		case f.Bad:
+			state = fault
+		case f.Note:
+			state = attention
+		}
+		out = append(out, checked{f.What, state, f.Says})
+	}
+	return out
 }

@@ -132,5 +132,16 @@ func list(items []string) slack.RichTextElement {
 	for _, s := range items {
 		out = append(out, section(words(s)))
 	}
-	return slack.NewRichTextList(slack.RTEListBullet, 0, out...)
+	return bullets{slack.RTEList, slack.RTEListBullet, out}
 }
+
+// bullets is a list of rich text. The library's own carries an offset, which
+// the platform's types do not know in a bulleted list.
+type bullets struct {
+	Type     slack.RichTextElementType     `json:"type"`
+	Style    slack.RichTextListElementType `json:"style"`
+	Elements []slack.RichTextElement       `json:"elements"`
+}
+
+// RichTextElementType is that of a list.
+func (b bullets) RichTextElementType() slack.RichTextElementType { return b.Type }

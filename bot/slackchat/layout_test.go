@@ -1,0 +1,115 @@
+package slackchat
+
+import (
+	"encoding/json"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/santhosh-tekuri/jsonschema/v6"
+	"github.com/slack-go/slack"
+	"pgregory.net/rapid"
+
+	"lazyhand/bot/desk"
+	"lazyhand/bot/practice"
+)
+
+// bodies are posts of every shape and size.
+func bodies() *rapid.Generator[desk.Body] {
+	text := rapid.OneOf(rapid.StringMatching(`[a-zA-Z0-9 <>&@#!*_~|]{1,60}`), rapid.StringMatching(`[á-ü–“”😀 ]{1,40}`), rapid.StringOfN(rapid.RuneFrom([]rune("abc <&")), 300, 3000, -1))
+	return rapid.Custom(func(t *rapid.T) desk.Body {
+		lines := rapid.SliceOfN(text, 0, 40)
+		b := desk.Body{Lead: text.Draw(t, "lead"), Heard: rapid.OneOf(rapid.Just(""), text).Draw(t, "heard"), Facts: lines.Draw(t, "facts"), Next: lines.Draw(t, "next"), Cautions: lines.Draw(t, "cautions")}
+		for range rapid.IntRange(0, 60).Draw(t, "buttons") {
+			b.Buttons = append(b.Buttons, desk.Button{Name: "done", Label: text.Draw(t, "label"), Value: rapid.StringMatching(`[0-9 ]{1,20}`).Draw(t, "value")})
+		}
+		return b
+	})
+}
+
+func compile(t *testing.T, name string) *jsonschema.Schema {
+	s, err := jsonschema.NewCompiler().Compile(filepath.Join("..", "..", "testdata", "schema", name+".schema.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// Every post keeps to the platform's limits, and to the schema made from the
+// platform's own types.
+func TestEveryPostKeepsToTheLimits(t *testing.T) {
+	s := compile(t, "message-blocks")
+	rapid.Check(t, func(t *rapid.T) {
+		b := fit(bodies().Draw(t, "body"), limit("message.text"))
+		raw, err := json.Marshal(layOut(b, phrasesIn("en")))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if problems := practice.CheckMessage(Escape(b.Text()), raw); len(problems) > 0 {
+			t.Fatalf("%+v\n%.2000s", problems, raw)
+		}
+		v, err := jsonschema.UnmarshalJSON(strings.NewReader(string(raw)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := s.Validate(v); err != nil {
+			t.Fatalf("%.3000v\n%.2000s", err.Error(), raw)
+		}
+	})
+}
+
+// What decides and what can hurt is said whatever else is left out.
+func TestShorteningKeepsTheLeadAndACaution(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		whole := bodies().Draw(t, "body")
+		b := fit(whole, 1000)
+		if n := len([]rune(Escape(b.Text()))); n > 1000 {
+			t.Fatalf("%d characters", n)
+		}
+		if b.Lead == "" || len(whole.Cautions) > 0 && len(b.Cautions) == 0 {
+			t.Fatalf("from %+v\nto %+v", whole, b)
+		}
+	})
+}
+
+// Every form keeps to the limits and to the schema, in both languages.
+func TestEveryFormKeepsToTheLimits(t *testing.T) {
+	s := compile(t, "modal-view")
+	from := origin{place: place{Channel: "C1", Thread: "1764072000.000100"}, Button: "correct", Value: "12345", TS: "1764072000.000100"}
+	for _, lang := range []string{"en", "es"} {
+		w := phrasesIn(lang)
+		for _, v := range []slack.ModalViewRequest{
+			reportForm(w, from), textForm(formCorrect, w.CorrectTitle, w, from, strings.Repeat("é<", 3000)), loadingForm(formCorrect, w.CorrectTitle, w, from),
+		} {
+			raw, err := json.Marshal(v)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if problems := practice.CheckView(raw); len(problems) > 0 {
+				t.Errorf("%s %s: %+v", lang, v.CallbackID, problems)
+			}
+			x, err := jsonschema.UnmarshalJSON(strings.NewReader(string(raw)))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := s.Validate(x); err != nil {
+				t.Errorf("%s %s: %v\n%s", lang, v.CallbackID, err, raw)
+			}
+			if got := originOf(v.PrivateMetadata); got != from {
+				t.Errorf("the form remembers %+v", got)
+			}
+		}
+	}
+}
+
+// The table of limits says no more than the practice workspace's own, where
+// both name one.
+func TestLimitsAreThoseOfThePracticeWorkspace(t *testing.T) {
+	seen := map[string]bool{}
+	for _, l := range Limits() {
+		if seen[l.What] || l.Most <= 0 || l.Source == "" {
+			t.Errorf("%+v", l)
+		}
+		seen[l.What] = true
+	}
+}
