@@ -18,6 +18,7 @@ import (
 
 // TestPage drives the page in one headless Chromium, a tab for each part.
 func TestPage(t *testing.T) {
+	t.Parallel()
 	b := browser(t)
 	t.Run("a tech's conversation with a bot", func(t *testing.T) { conversation(t, b) })
 	if testing.Short() {
@@ -248,12 +249,12 @@ func axe(t *testing.T, b context.Context) {
 	script, err := os.ReadFile(filepath.Join(npm(t, "browser"), "node_modules", "axe-core", "axe.min.js"))
 	check(t, err)
 	s := newStage(t, b)
+	_, err = chromedp.Run(s.tab, chromedp.Evaluate[bool](string(script)+"; true"))
+	check(t, err)
 	clean := func(view string) {
 		t.Helper()
 		for _, theme := range []string{"light", "dark"} {
 			s.theme(theme)
-			_, err := chromedp.Run(s.tab, chromedp.Evaluate[bool](string(script)+"; true"))
-			check(t, err)
 			found, err := chromedp.Run(s.tab, chromedp.Evaluate[string](`axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']})
 				.then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ': ' + n.html + ' ' + n.failureSummary)).join('\n') || 'none of ' + r.passes.length + ' rules')`,
 				chromedp.EvalAwaitPromise))
