@@ -86,6 +86,8 @@ var methods = byName([]method{
 	{"reactions.add", "reactions:write", false, tier3, (*call).addReaction},
 	{"reactions.remove", "reactions:write", false, tier2, (*call).removeReaction},
 	{"reactions.get", "reactions:read", false, tier3, (*call).getReactions},
+	{"users.conversations", "channels:read|groups:read|im:read", false, tier3, (*call).myConversations},
+	{"team.info", "", false, tier3, (*call).teamInfo},
 	{"users.info", "users:read", false, tier4, (*call).userInfo},
 	{"users.list", "users:read", false, tier2, (*call).listUsers},
 	{"usergroups.list", "usergroups:read", false, tier2, (*call).listGroups},

@@ -25,7 +25,12 @@ func (c *call) page(n, size int) (from, to int, next string, err error) {
 	return from, to, next, nil
 }
 
-func (c *call) listConversations() (result, error) {
+func (c *call) listConversations() (result, error) { return c.conversations(false) }
+func (c *call) myConversations() (result, error)   { return c.conversations(true) }
+
+// conversations lists the channels of the kinds that are asked for: those
+// that the caller may see, or those that it is in.
+func (c *call) conversations(mine bool) (result, error) {
 	kinds := c.str("types")
 	if kinds == "" {
 		kinds = "public_channel"
@@ -40,7 +45,7 @@ func (c *call) listConversations() (result, error) {
 		case ch.Private:
 			kind = "private_channel"
 		}
-		if slices.Contains(want, kind) && (kind == "public_channel" || ch.has(c.who.id())) {
+		if slices.Contains(want, kind) && ((kind == "public_channel" && !mine) || ch.has(c.who.id())) {
 			all = append(all, ch.wire(c.w, c.who.id()))
 		}
 	}

@@ -51,6 +51,10 @@ func (c *call) listUsers() (result, error) {
 	return result{"members": all[from:to], "cache_ts": c.w.now().Unix(), "response_metadata": map[string]any{"next_cursor": next}}, nil
 }
 
+func (c *call) teamInfo() (result, error) {
+	return result{"team": map[string]any{"id": c.w.teamID, "name": c.w.opts.Name, "domain": c.w.opts.Name, "url": c.w.url + "/"}}, nil
+}
+
 func (c *call) botInfo() (result, error) {
 	for _, a := range c.w.apps {
 		if a.botID == c.str("bot") {

@@ -95,9 +95,15 @@ func (w *Workspace) Apps() []App {
 func (w *Workspace) UserToken(user string) string {
 	w.mu.Lock()
 	defer w.mu.Unlock()
-	u := w.user(user)
+	if u := w.user(user); u != nil {
+		return w.userToken(u)
+	}
+	return ""
+}
+
+func (w *Workspace) userToken(u *User) string {
 	for t, a := range w.tokens {
-		if u != nil && a.user == u {
+		if a.user == u {
 			return t
 		}
 	}

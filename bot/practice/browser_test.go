@@ -239,6 +239,8 @@ func gallery(t *testing.T, b context.Context) {
 	link := must[string](t)(s.api.GetPermalink(&slack.PermalinkParameters{Channel: s.Channel("team"), Ts: last}))
 	s.run(chromedp.Navigate(link))
 	s.read("document.activeElement.innerText.includes('Findings')")
+	s.run(chromedp.Navigate("about:blank"), chromedp.Navigate(s.url+"/#home:"+s.Apps()[0].ID))
+	s.see(".home h4", "Open follow-ups")
 	if who := s.read("document.getElementById('who').value"); who != "U00000001" {
 		t.Errorf("after the link the tab belongs to %s", who)
 	}

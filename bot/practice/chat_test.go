@@ -234,6 +234,12 @@ func TestPeopleChannelsAndGroups(t *testing.T) {
 	if len(chans) != 2 || chans[0].Name != "field" || !chans[0].IsMember {
 		t.Errorf("conversations.list %+v", chans)
 	}
+	s.Remove("team", "mainbot")
+	mine, _, err := s.api.GetConversationsForUser(&slack.GetConversationsForUserParameters{})
+	check(t, err)
+	if len(mine) != 2 {
+		t.Errorf("users.conversations %+v", mine)
+	}
 	info := must[*slack.Channel](t)(s.api.GetConversationInfo(&slack.GetConversationInfoInput{ChannelID: s.Channel("team")}))
 	if info.Name != "team" {
 		t.Errorf("conversations.info %+v", info)

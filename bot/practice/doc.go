@@ -16,6 +16,22 @@
 // be moved forward, and faults can be switched on: calls refused, answers
 // lost, sockets dropped, events doubled, delayed and out of order.
 //
+// The page does everything by three addresses that another program may use,
+// too: GET /page/state?as=NAME&place=CHANNEL shows what a person sees there,
+// GET /page/stream says when something has changed, and POST /page/act, with
+// the content type application/json, does something as a person:
+//
+//	{"do": "say", "as": "rosa", "channel": "field", "text": "60 psi", "thread_ts": ""}
+//	{"do": "press", "as": "rosa", "channel": "field", "ts": "…", "action": "ACTION_ID", "value": []}
+//	{"do": "submit", "as": "rosa", "view": "V…", "values": {"BLOCK_ID": {"ACTION_ID": ["82"]}}}
+//	{"do": "shortcut", "as": "rosa", "channel": "field", "ts": "…", "name": "CALLBACK_ID"}
+//	{"do": "home", "as": "rosa", "app": "A…"}
+//	{"do": "refresh", "app": "A…"}    {"do": "advance", "seconds": 3600}    {"do": "monday"}
+//
+// and edit, delete, react, share, voice, close, faults, drop, warning,
+// link_off and link_on. The state has each person's token, with which any
+// client of the Web API can play that person.
+//
 // What it never does: make a request to anywhere but an app's own request
 // URL, keep anything after the process ends, or answer to other hosts than
 // the one it listens on.

@@ -166,7 +166,7 @@ func (w *Workspace) pageState(u *User, at, ts string, count int) map[string]any 
 	out := map[string]any{"version": w.version, "workspace": w.opts.Name, "panel": w.opts.Panel, "as": u.ID,
 		"now": now.UnixMilli(), "zone": now.Location().String(), "monday": NextMonday(now).Format("Mon 2 Jan, 15:04"),
 		"people": people, "apps": apps, "channels": channels, "names": names, "modals": modals, "faults": w.faults,
-		"api": w.url + "/api/", "place": at, "key": w.pageKey}
+		"api": w.url + "/api/", "place": at, "key": w.pageKey, "token": w.userToken(u)}
 	if id, isHome := strings.CutPrefix(at, "home:"); isHome {
 		if a := w.app(id); a != nil {
 			if v := w.views[a.homes[u.ID]]; v != nil {

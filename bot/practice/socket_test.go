@@ -3,6 +3,7 @@ package practice_test
 import (
 	"context"
 	"errors"
+	"math/rand/v2"
 	"strings"
 	"sync"
 	"testing"
@@ -266,4 +267,54 @@ func TestFaultsOfCalls(t *testing.T) {
 	}
 	check(t, s.Advance(time.Minute))
 	check(t, post())
+}
+
+// Whatever goes wrong on the way, every message is heard: the property that a
+// bot's own promise of losing nothing rests on.
+func TestEveryMessageIsHeardInTheEnd(t *testing.T) {
+	seeds := 4
+	if testing.Short() {
+		seeds = 1
+	}
+	for seed := range seeds {
+		dice := rand.New(rand.NewPCG(uint64(seed), 7))
+		s := open(t, practice.Options{AckWithin: 40 * time.Millisecond})
+		e := s.listen(t, nil)
+		said := map[string]bool{}
+		for range 40 {
+			switch dice.IntN(8) {
+			case 0:
+				s.DropSockets("")
+			case 1:
+				s.RefreshSockets("", "refresh_requested", 20*time.Millisecond)
+			case 2:
+				s.SetFaults(practice.Faults{IgnoreAcks: 1 + dice.IntN(3)})
+			case 3:
+				s.SetFaults(practice.Faults{Duplicate: 2, OutOfOrder: dice.IntN(2) == 0})
+			case 4:
+				s.SetFaults(practice.Faults{})
+			}
+			said[must[string](t)(s.Say("rosa", "field", "", "60 psi"))] = true
+			time.Sleep(time.Duration(dice.IntN(8)) * time.Millisecond)
+		}
+		s.SetFaults(practice.Faults{})
+		heard := func() int {
+			all := map[string]bool{}
+			for _, m := range inner[*slackevents.MessageEvent](e) {
+				if !said[m.TimeStamp] {
+					t.Errorf("seed %d: heard %s, which nobody said", seed, m.TimeStamp)
+				}
+				all[m.TimeStamp] = true
+			}
+			return len(all)
+		}
+		for end := time.Now().Add(10 * time.Second); heard() < len(said) && time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+			if s.Apps()[0].Sockets > 0 {
+				check(t, s.Advance(time.Minute)) // the waits between attempts
+			}
+		}
+		if n := heard(); n != len(said) {
+			t.Errorf("seed %d: %d of %d messages were heard", seed, n, len(said))
+		}
+	}
 }

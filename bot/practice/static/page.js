@@ -102,6 +102,7 @@ function draw() {
   $('monday').title = state.monday;
   $('panel').textContent = `${state.panel ? state.panel + ' ' : ''}Everybody here is invented. Nothing leaves this computer, and nothing is kept here when it stops.`;
   $('api').textContent = state.api;
+  $('token').textContent = state.token;
   drawPlaces();
   const home = place.startsWith('home:');
   const channel = state.channels.find((c) => c.id === place);
@@ -209,7 +210,11 @@ arrows($('log'));
 setInterval(tick, 5000);
 
 const stream = new EventSource('/page/stream');
-stream.onmessage = load;
+let first = true;
+stream.onmessage = async () => {
+  await load();
+  if (first && state && place.startsWith('home:')) act({ do: 'home', app: place.slice(5) }, true);
+  first = false;
+};
 stream.onerror = () => status('The line to the workspace is cut. It comes back by itself if the workspace does.', true);
 stream.onopen = () => { if ($('status').textContent.startsWith('The line')) status(''); };
-load();
