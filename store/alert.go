@@ -14,22 +14,34 @@ type Alert struct {
 	Urgency  assess.Urgency
 	State    string // raised, claimed, booked, settled, closed
 	RaisedAt time.Time
-	Source   int64 // the message that raised it
-	Owner    string
-	Booked   string
-	Tech     string
-	Change   int // counts what was said about it
+	Source   int64       // the message that raised it
+	Owner    string      // id of who claimed it
+	Booked   assess.Date // day of the visit, zero for none
+	Part     string      // of that day: morning, afternoon or empty
+	Tech     string      // id of who goes
+	Told     bool        // its post is in the outbox
+	Change   int         // counts what was said about it
+	Ended    time.Time   // zero while it is open
 	Reason   string
 }
 
-const alertColumns = `id, site, codes, urgency, state, raised_at, source, owner, booked, tech, change, reason`
+// Open tells whether somebody must still act.
+func (a Alert) Open() bool { return a.State == "raised" || a.State == "claimed" || a.State == "booked" }
+
+const alertColumns = `id, site, codes, urgency, state, raised_at, source, owner, booked, part, tech, told, change, ifnull(ended, 0), reason`
 
 func scanAlert(scan func(...any) error) (Alert, error) {
 	var a Alert
-	var at int64
-	err := scan(&a.ID, &a.Site, &a.Codes, &a.Urgency, &a.State, &at, &a.Source, &a.Owner, &a.Booked, &a.Tech, &a.Change, &a.Reason)
+	var at, ended int64
+	var booked string
+	if err := scan(&a.ID, &a.Site, &a.Codes, &a.Urgency, &a.State, &at, &a.Source, &a.Owner, &booked, &a.Part, &a.Tech, &a.Told, &a.Change, &ended, &a.Reason); err != nil {
+		return a, err
+	}
 	a.RaisedAt = fromMillis(at)
-	return a, err
+	if ended != 0 {
+		a.Ended = fromMillis(ended)
+	}
+	return a, a.Booked.UnmarshalText([]byte(booked))
 }
 
 func (tx *Tx) alerts(where string, args ...any) ([]Alert, error) {
@@ -49,10 +61,25 @@ func (tx *Tx) OpenAlerts() ([]Alert, error) {
 	return tx.alerts(`WHERE state IN ('raised', 'claimed', 'booked') ORDER BY id`)
 }
 
+// AlertsRaised returns the alerts raised in a span of time, oldest first.
+func (tx *Tx) AlertsRaised(from, to time.Time) ([]Alert, error) {
+	return tx.alerts(`WHERE raised_at >= ? AND raised_at < ? ORDER BY raised_at, id`, millis(from), millis(to))
+}
+
+// AlertsEnded returns the alerts settled or closed in a span of time.
+func (tx *Tx) AlertsEnded(from, to time.Time) ([]Alert, error) {
+	return tx.alerts(`WHERE ended >= ? AND ended < ? ORDER BY ended, id`, millis(from), millis(to))
+}
+
+// AlertsEndedBy returns the alerts that a message settled or closed.
+func (tx *Tx) AlertsEndedBy(message int64) ([]Alert, error) {
+	return tx.alerts(`WHERE ended_by = ?`, message)
+}
+
 // RaiseAlert opens an alert.
 func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
-	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source) VALUES (?, ?, ?, ?, ?, ?)`,
-		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
+	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source, told) VALUES (?, ?, ?, ?, ?, ?, ?)`,
+		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source, a.Told)
 	if err != nil {
 		return 0, err
 	}
@@ -60,19 +87,54 @@ func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
 }
 
 // ChangeAlert moves an open alert on and notes the step; it does nothing to one that
-// is settled or closed.
-func (tx *Tx) ChangeAlert(a Alert, at time.Time, who, what string) error {
-	n, err := tx.exec(`UPDATE alert SET codes = ?, urgency = ?, state = ?, owner = ?, booked = ?, tech = ?, change = change + 1, reason = ?,
-		ended = CASE WHEN ? IN ('settled', 'closed') THEN ? END WHERE id = ? AND state IN ('raised', 'claimed', 'booked')`,
-		a.Codes, a.Urgency, a.State, a.Owner, a.Booked, a.Tech, a.Reason, a.State, millis(at), a.ID)
+// is settled or closed. by is the message that did it, 0 for none.
+func (tx *Tx) ChangeAlert(a Alert, at time.Time, who, what string, by int64) error {
+	n, err := tx.exec(`UPDATE alert SET codes = ?, urgency = ?, state = ?, source = ?, owner = ?, booked = ?, part = ?, tech = ?, told = ?, change = change + 1, reason = ?,
+		ended = CASE WHEN ?3 IN ('settled', 'closed') THEN ? END, ended_by = CASE WHEN ?3 IN ('settled', 'closed') THEN nullif(?, 0) END
+		WHERE id = ? AND state IN ('raised', 'claimed', 'booked')`,
+		a.Codes, a.Urgency, a.State, a.Source, a.Owner, a.Booked.String(), a.Part, a.Tech, a.Told, a.Reason, millis(at), by, a.ID)
 	if err != nil || n == 0 {
 		return err
 	}
 	return tx.alertStep(a.ID, at, who, what)
 }
 
+// ReopenAlert opens an alert again whose end has proved wrong, unless the house
+// has another one open.
+func (tx *Tx) ReopenAlert(id int64, at time.Time, who, why string) (reopened bool, err error) {
+	n, err := tx.exec(`UPDATE OR IGNORE alert SET state = CASE WHEN booked <> '' THEN 'booked' WHEN owner <> '' THEN 'claimed' ELSE 'raised' END,
+		ended = NULL, ended_by = NULL, reason = '', change = change + 1 WHERE id = ? AND state IN ('settled', 'closed')`, id)
+	if err != nil || n == 0 {
+		return false, err
+	}
+	return true, tx.alertStep(id, at, who, why)
+}
+
 func (tx *Tx) alertStep(id int64, at time.Time, who, what string) error {
 	_, err := tx.exec(`INSERT INTO alert_step (alert, n, at, who, what)
 		SELECT ?1, (SELECT count(*) FROM alert_step WHERE alert = ?1), ?, ?, ?`, id, millis(at), who, what)
 	return err
+}
+
+// AlertStep is one step in an alert's life.
+type AlertStep struct {
+	At   time.Time
+	Who  string
+	What string
+}
+
+// NoteAlertStep notes a step that does not move the alert.
+func (tx *Tx) NoteAlertStep(id int64, at time.Time, who, what string) error {
+	return tx.alertStep(id, at, who, what)
+}
+
+// AlertSteps returns an alert's life, step by step.
+func (tx *Tx) AlertSteps(id int64) ([]AlertStep, error) {
+	return all(tx, func(scan func(...any) error) (AlertStep, error) {
+		var s AlertStep
+		var at int64
+		err := scan(&at, &s.Who, &s.What)
+		s.At = fromMillis(at)
+		return s, err
+	}, `SELECT at, who, what FROM alert_step WHERE alert = ? ORDER BY n`, id)
 }

@@ -185,7 +185,7 @@ func (tx *Tx) forgetPerson(id string) (Forgotten, error) {
 		query string
 		args  []any
 	}{
-		{`UPDATE follow_up SET why = '' WHERE source IN (SELECT id FROM message WHERE author = ?)`, []any{id}},
+		{`UPDATE follow_up SET why = '', was = NULL WHERE source IN (SELECT id FROM message WHERE author = ?)`, []any{id}},
 		{`UPDATE follow_up SET owner = ?2 WHERE owner IN (?1, ?3)`, []any{id, nobody, name}},
 		{`DELETE FROM question WHERE author = ?`, []any{id}},
 		{`UPDATE report SET author = ?2 WHERE author = ?1`, []any{id, nobody}},

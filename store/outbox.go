@@ -88,6 +88,11 @@ func (tx *Tx) PostByKey(key string) (Post, bool, error) {
 	return first(tx.posts(`WHERE key = ?`, key))
 }
 
+// NewestPost returns the newest post whose key begins with prefix.
+func (tx *Tx) NewestPost(prefix string) (Post, bool, error) {
+	return first(tx.posts(`WHERE key >= ?1 AND key < ?1 || x'f48fbfbf' ORDER BY id DESC LIMIT 1`, prefix))
+}
+
 // PostByRef returns the post that the platform knows by that name.
 func (tx *Tx) PostByRef(channel, ref string) (Post, bool, error) {
 	return first(tx.posts(`WHERE channel = ? AND ref = ? AND ref <> '' ORDER BY id LIMIT 1`, channel, ref))

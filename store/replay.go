@@ -17,7 +17,7 @@ type Replay struct {
 }
 
 // derived tables in the order in which they can be emptied.
-var derived = []string{"reading", "report", "equipment", "question", "follow_up", "alert_step", "alert"}
+var derived = []string{"reading", "report", "equipment", "outlook", "question", "follow_up", "alert_step", "alert"}
 
 // remembered tables are kept aside during a replay under "was_" and their name.
 var remembered = []string{"site", "follow_up", "alert", "alert_step"}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"lazyhand/assess"
 	"lazyhand/store"
@@ -21,9 +22,10 @@ func RaisesAlert(f assess.Finding) bool {
 	return false
 }
 
-// alert raises the house's alert, brings more evidence to an open one, or
-// settles it by a fair reading in the band.
-func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment) error {
+// alert raises the house's alert, brings more evidence to an open one, settles
+// it by a fair reading in the band, or ends it when the report that raised it
+// no longer says so.
+func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment, visit assess.Visit) error {
 	if t.opt.Dispatch == "" {
 		return nil
 	}
@@ -37,122 +39,256 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 			}
 		}
 	}
+	slices.Sort(codes)
 	open, found, err := t.tx.OpenAlert(site.ID)
 	if err != nil {
 		return err
 	}
-	switch {
-	case len(codes) > 0 && !found:
-		slices.Sort(codes)
-		open = store.Alert{Site: site.ID, Codes: strings.Join(codes, " "), Urgency: urgency, RaisedAt: t.m.At, Source: m.ID, Change: 1}
-		if open.ID, err = t.tx.RaiseAlert(open, t.m.Author); err != nil {
+	w := t.shopWords()
+	said := fmt.Sprintf(w.MoreEvidence, t.who(m.Author), visitText(visit, w))
+	if m.ID != t.m.ID || t.m.Kind == store.Edited {
+		said = w.ReportChanged
+	}
+	gone := false // the report that raised it has another wording now
+	if found {
+		source, _, err := t.tx.Message(open.Source)
+		if err != nil {
 			return err
 		}
-		return t.queue(Post{Key: alertKey(open), Kind: Say, Channel: t.opt.Dispatch, Body: t.alertBody(open, site, a)})
+		gone = source.State != store.Taken || source.ID == m.ID
+	}
+	switch {
+	case len(codes) > 0 && !found:
+		return t.raise(store.Alert{Site: site.ID, Codes: strings.Join(codes, " "), Urgency: urgency, RaisedAt: t.m.At, Source: m.ID, State: "raised", Change: 1})
 	case len(codes) > 0:
-		slices.Sort(codes)
+		worse := urgency == assess.Now && open.Urgency != assess.Now
 		open.Codes, open.Urgency = strings.Join(codes, " "), urgency
-		return t.changeAlert(open, site, a, "evidence", t.wordsFor().MoreEvidence)
+		if gone {
+			open.Source = m.ID
+		}
+		if err := t.changeAlert(open, "evidence", said); err != nil {
+			return err
+		}
+		if !worse {
+			return nil
+		}
+		return t.watchClaim(open, "now")
+	case found && gone:
+		return t.endWithdrawn(open)
 	case found && a.Band == assess.BandIn && a.HousePSI != nil:
-		open.State = "settled"
-		return t.changeAlert(open, site, a, "settled", fmt.Sprintf(t.wordsFor().Settled, number(*a.HousePSI)))
+		open.State, open.Reason = "settled", number(*a.HousePSI)+" psi"
+		return t.changeAlert(open, "settled", fmt.Sprintf(w.Settled, number(*a.HousePSI)))
 	}
 	return nil
 }
 
-// wordsFor are the words of the dispatch channel: the shop's language.
-func (t *turn) wordsFor() *words { return wordsIn(t.opt.Lang) }
+// raise opens an alert and tells it, at once when it is urgent now, else when
+// the quiet hours are over.
+func (t *turn) raise(a store.Alert) error {
+	quiet := a.Urgency != assess.Now && t.cal.IsQuiet(t.m.At)
+	a.Told = !quiet
+	var err error
+	if a.ID, err = t.tx.RaiseAlert(a, t.m.Author); err != nil {
+		return err
+	}
+	if quiet {
+		return t.tx.PlanDue(store.Due{Key: fmt.Sprintf("tell:%d", a.ID), Kind: dueTell, About: a.ID, At: t.cal.AfterQuiet(t.m.At)})
+	}
+	return t.tell(a)
+}
+
+// tell posts an alert for the first time and watches that somebody takes it.
+func (t *turn) tell(a store.Alert) error {
+	b, err := t.alertBody(a)
+	if err != nil {
+		return err
+	}
+	if err := t.queue(Post{Key: alertKey(a), Kind: Say, Channel: t.opt.Dispatch, Site: a.Site, Body: b}); err != nil {
+		return err
+	}
+	return t.watchClaim(a, "1")
+}
+
+// watchClaim plans to look whether somebody has taken the alert: in working
+// hours, or at any hour when it is urgent now.
+func (t *turn) watchClaim(a store.Alert, n string) error {
+	at := t.cal.AddWorking(t.m.At, t.opt.ClaimWithin)
+	if a.Urgency == assess.Now {
+		at = t.m.At.Add(t.opt.ClaimWithin)
+	}
+	return t.tx.PlanDue(store.Due{Key: fmt.Sprintf("claim:%d:%s", a.ID, n), Kind: dueClaim, About: a.ID, At: at})
+}
+
+// shopWords are the words of the shop's own channels.
+func (t *turn) shopWords() *words { return wordsIn(t.opt.Lang) }
 
 // alertKey names the first post about an alert.
 func alertKey(a store.Alert) string { return fmt.Sprintf("alert:%d:1", a.ID) }
 
+// alertOfPost returns the alert that a post is about.
+func (t *turn) alertOfPost(p store.Post) (a store.Alert, found bool, err error) {
+	var id int64
+	if n, _ := fmt.Sscanf(p.Key, "alert:%d:", &id); n != 1 {
+		return a, false, nil
+	}
+	return t.tx.Alert(id)
+}
+
 // changeAlert keeps a change, says it in the alert's thread and brings the
 // alert's own post up to date.
-func (t *turn) changeAlert(a store.Alert, site store.SiteRecord, judged assess.Assessment, what, said string) error {
-	if err := t.tx.ChangeAlert(a, t.m.At, t.m.Author, what); err != nil {
+func (t *turn) changeAlert(a store.Alert, what, said string) error {
+	if err := t.tx.ChangeAlert(a, t.m.At, t.m.Author, what, t.m.ID); err != nil {
 		return err
 	}
 	a.Change++
-	if err := t.queue(Post{Key: fmt.Sprintf("alert:%d:%d", a.ID, a.Change), Kind: Change, Channel: t.opt.Dispatch,
-		Target: alertKey(a), Body: t.alertBody(a, site, judged)}); err != nil {
+	if !a.Open() {
+		if err := t.dropBrief(a); err != nil {
+			return err
+		}
+	}
+	return t.showAlert(a, said)
+}
+
+// showAlert brings the alert's own post up to date and says in its thread what
+// has changed. One that is not told yet is told later as it then stands.
+func (t *turn) showAlert(a store.Alert, said string) error {
+	if !a.Told {
+		return nil
+	}
+	b, err := t.alertBody(a)
+	if err != nil {
 		return err
 	}
-	return t.queue(Post{Key: fmt.Sprintf("alert:%d:%d:said", a.ID, a.Change), Kind: Say, Channel: t.opt.Dispatch, Under: alertKey(a),
-		Body: Body{Lead: siteLine(site.Site) + ": " + said}})
+	if err := t.queue(Post{Key: fmt.Sprintf("alert:%d:%d", a.ID, a.Change), Kind: Change, Channel: t.opt.Dispatch, Target: alertKey(a), Site: a.Site, Body: b}); err != nil {
+		return err
+	}
+	return t.sayUnder(a, fmt.Sprintf("%d:said", a.Change), Body{Lead: said})
 }
 
-// alertBody is the alert's own post.
-func (t *turn) alertBody(a store.Alert, site store.SiteRecord, judged assess.Assessment) Body {
-	w := t.wordsFor()
-	in := *t
-	in.lang = t.opt.Lang
-	b := Body{Lead: fmt.Sprintf("%s: %s", siteLine(site.Site), w.AlertState[stateOf(a)])}
-	if a.Owner != "" {
-		b.Lead += " (" + a.Owner + ")"
-	}
-	b.Facts = append(in.findings(judged, assess.Soon), in.likely(judged)...)
-	b.Cautions = in.cautions(judged)
-	id := fmt.Sprint(a.ID)
-	switch stateOf(a) {
-	case "raised":
-		b.Buttons = []Button{{"claim", w.Claim, id}, {"close", w.Close, id}}
-	case "claimed", "booked":
-		b.Buttons = []Button{{"close", w.Close, id}}
-	}
-	return b
+// sayUnder says something in the alert's thread.
+func (t *turn) sayUnder(a store.Alert, n string, b Body) error {
+	return t.queue(Post{Key: fmt.Sprintf("alert:%d:%s", a.ID, n), Kind: Say, Channel: t.opt.Dispatch, Under: alertKey(a), Site: a.Site, Body: b})
 }
 
-func stateOf(a store.Alert) string {
-	if a.State == "" {
-		return "raised"
-	}
-	return a.State
+// endWithdrawn closes an alert whose report has been taken back or put right.
+func (t *turn) endWithdrawn(a store.Alert) error {
+	w := t.shopWords()
+	a.State, a.Reason = "closed", w.ReasonWithdrawn
+	return t.changeAlert(a, "withdrawn", fmt.Sprintf(w.ClosedBecause, w.ReasonWithdrawn))
 }
 
-// moveAlert claims or closes an alert for the person who pressed.
-func (t *turn) moveAlert(a store.Alert, to string) error {
-	w := t.wordsFor()
-	said := ""
-	switch to {
-	case "claim":
-		if a.State != "raised" {
-			return nil
-		}
-		a.State, a.Owner = "claimed", t.who()
-		said = fmt.Sprintf(w.Claimed, t.who())
-	case "close":
-		a.State, a.Reason = "closed", t.who()
-		said = fmt.Sprintf(w.Closed, t.who())
-	}
+// alertBody is the alert's own post: what, since when, how sure, what to send,
+// what can hurt.
+func (t *turn) alertBody(a store.Alert) (Body, error) {
+	w := t.shopWords()
 	site, err := t.tx.Site(a.Site)
 	if err != nil {
-		return err
+		return Body{}, err
 	}
-	in, err := t.input(site)
+	h, err := t.house(t.tx, site, t.day, t.opt.Lang)
 	if err != nil {
-		return err
+		return Body{}, err
 	}
-	in.Lang = t.opt.Lang
-	return t.changeAlert(a, site, assess.Assess(in), a.State, said)
-}
-
-// who is the author as the team reads it.
-func (t *turn) who() string {
-	if t.person.Name != "" {
-		return t.person.Name
+	b := Body{Lead: fmt.Sprintf("%s: %s", siteLine(site.Site), t.stateText(a))}
+	if !a.Open() {
+		b.Heard = fmt.Sprintf(w.Since, t.stamp(a.RaisedAt, w))
+		return b, nil
 	}
-	return t.m.Author
-}
-
-// siteOfPost returns the house that a post of ours is about, 0 for none.
-func (t *turn) siteOfPost(p store.Post) (int64, error) {
-	var id, change int64
-	if n, _ := fmt.Sscanf(p.Key, "alert:%d:%d", &id, &change); n == 2 {
-		a, found, err := t.tx.Alert(id)
-		if err != nil || !found {
-			return 0, err
+	raised := strings.Fields(a.Codes)
+	for _, f := range gravestFirst(h.Assessment.Findings) {
+		if slices.Contains(raised, f.Code) {
+			b.Facts = append(b.Facts, f.Text)
 		}
-		return a.Site, nil
 	}
-	return 0, nil
+	b.Facts = append(b.Facts, likely(h.Assessment, w)...)
+	b.Heard = fmt.Sprintf(w.Since, t.stamp(a.RaisedAt, w))
+	if send := whatToSend(raised, h.Assessment, w); send != "" {
+		b.Next = append(b.Next, w.Send+send)
+	}
+	if n := h.Assessment.NextCheck; n != nil {
+		b.Next = append(b.Next, w.NextCheck+n.Check)
+	}
+	b.Cautions = cautionTexts(h.Assessment.Cautions, w)
+	id := fmt.Sprint(a.ID)
+	if a.State == "raised" {
+		b.Buttons = append(b.Buttons, Button{"claim", w.Claim, id})
+	}
+	book := w.Book
+	if a.State == "booked" {
+		book = w.BookAgain
+	}
+	b.Buttons = append(b.Buttons, Button{"book", book, id}, Button{"close", w.Close, id})
+	return b, nil
+}
+
+// stateText is where an alert stands, in words.
+func (t *turn) stateText(a store.Alert) string {
+	w := t.shopWords()
+	switch a.State {
+	case "raised":
+		if a.Urgency == assess.Now {
+			return w.AlertNow
+		}
+		return w.AlertRaised
+	case "claimed":
+		return fmt.Sprintf(w.Claimed, t.who(a.Owner))
+	case "booked":
+		return fmt.Sprintf(w.BookedFor, t.visitWhen(a, w), t.whoGoes(a, w))
+	case "settled":
+		return fmt.Sprintf(w.SettledShort, a.Reason)
+	}
+	return fmt.Sprintf(w.ClosedBecause, a.Reason)
+}
+
+// visitWhen is the day of a booked visit, with its part.
+func (t *turn) visitWhen(a store.Alert, w *words) string {
+	s := dayText(a.Booked, w)
+	if a.Part != "" {
+		s += " " + w.Part[a.Part]
+	}
+	return s
+}
+
+// whoGoes is the tech of a booked visit.
+func (t *turn) whoGoes(a store.Alert, w *words) string {
+	if a.Tech == "" {
+		return w.NobodyYet
+	}
+	return t.who(a.Tech)
+}
+
+// alertLine is an alert in one line.
+func (t *turn) alertLine(a store.Alert) (string, error) {
+	site, err := t.tx.Site(a.Site)
+	return fmt.Sprintf("%s  %s: %s", assess.DateOf(a.RaisedAt.In(t.opt.Zone)), siteLine(site.Site), t.stateText(a)), err
+}
+
+// stamp is an instant on the shop's wall clock.
+func (t *turn) stamp(at time.Time, w *words) string {
+	at = at.In(t.opt.Zone)
+	return dayText(assess.DateOf(at), w) + at.Format(" 15:04")
+}
+
+// who is a person as the team reads the name.
+func (t *turn) who(id string) string {
+	if p, err := t.tx.Person(id); err == nil && p.Name != "" {
+		return p.Name
+	}
+	return id
+}
+
+// whatToSend is the parts and the hours that the alert calls for: by what is
+// urgent now, else by the likeliest cause.
+func whatToSend(codes []string, a assess.Assessment, w *words) string {
+	for _, c := range []string{"gas_smell", "relief_blocked", "over_relief"} {
+		if slices.Contains(codes, c) {
+			return w.SendFor[c]
+		}
+	}
+	if len(a.Causes) > 0 && a.Causes[0].P >= 0.4 {
+		if s, ok := w.SendFor[string(a.Causes[0].Cause)]; ok {
+			return s
+		}
+	}
+	return w.SendFor["unknown"]
 }

@@ -61,7 +61,10 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 		if len(reports(f)) == 0 && f.Site == "" {
 			return false, nil
 		}
-		return false, t.tx.EndQuestion(q.ID, "answered")
+		if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
+			return true, err
+		}
+		return false, t.clearMark(q.Message)
 	}
 	return false, nil
 }
@@ -80,11 +83,26 @@ func (t *turn) finish(q store.Question, site store.SiteRecord) error {
 	if err := json.Unmarshal(m.Frame, &f); err != nil {
 		return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
 	}
-	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
-		return err
+	for _, id := range []int64{t.m.ID, m.ID} {
+		if err := t.tx.FileUnder(id, site.Named); err != nil {
+			return err
+		}
 	}
 	f.Site = "" // settled: site stands for it
 	return t.act(m, f, site, false)
+}
+
+// clearMark takes the question mark off a message that has been asked about;
+// what follows from the answer stands under the answer.
+func (t *turn) clearMark(message int64) error {
+	m, found, err := t.tx.Message(message)
+	if err != nil || !found || m.ID == t.m.ID {
+		return err
+	}
+	if _, reported, err := t.tx.ReportOf(m.ID); err != nil || reported {
+		return err
+	}
+	return t.mark(m, MarkNone)
 }
 
 // choice reads "2", "the second one", "la primera" as one of n offered.
@@ -109,161 +127,15 @@ var ordinals = map[string]int{
 	"primera": 0, "primero": 0, "segunda": 1, "segundo": 1, "tercera": 2, "tercero": 2, "cuarta": 3, "cuarto": 3,
 }
 
-// withdraw takes back what a message reported and judges its house anew.
-func (t *turn) withdraw(m store.Message, to store.MessageState) error {
-	if err := t.tx.Revise(m.ID, to, t.m.ID); err != nil {
-		return err
-	}
-	reported, err := t.tx.DropReport(m.ID)
-	if err != nil || !reported || m.Site == 0 {
-		return err
-	}
-	return t.restand(m.Site)
-}
-
-// retract follows a deletion: the report goes, the words stay on record.
-func (t *turn) retract(about store.Message) error {
-	if about.ID == 0 || about.Frame == nil {
-		return nil
-	}
-	return t.withdraw(about, store.Retracted)
-}
-
-// corrects tells whether a frame puts an earlier report right.
-func corrects(f intents.Frame) bool {
-	for _, a := range f.Asks() {
-		if a.About == intents.AskCorrect {
-			return true
-		}
-	}
-	return false
-}
-
-// correct puts the author's last report right: the first reading of the new
-// frame takes the place of the last one there, keeping what it does not say.
-func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) error {
-	last, found, err := t.tx.LastReportBy(t.m.Author)
-	if err != nil {
-		return err
-	}
-	right := assess.Visit{}
-	for _, s := range reports(f) {
-		right.Add(s)
-	}
-	if !found || len(right.Readings) == 0 {
-		return t.say(Body{Lead: t.words().NothingToCorrect})
-	}
-	var was intents.Frame
-	if err := json.Unmarshal(last.Frame, &was); err != nil {
-		return fmt.Errorf("read the frame of message %d: %w", last.ID, err)
-	}
-	if !amend(&was, right.Readings[0]) {
-		return t.say(Body{Lead: t.words().NothingToCorrect})
-	}
-	raw, err := json.Marshal(was)
-	if err != nil {
-		return err
-	}
-	if err := t.tx.Correct(last.ID, t.m.ID, raw); err != nil {
-		return err
-	}
-	if site.ID == 0 || last.Site != 0 {
-		if site, err = t.tx.Site(last.Site); err != nil {
-			return err
-		}
-	}
-	last.Frame = raw
-	return t.report(last, was, site, false)
-}
-
-// amend puts right into the frame: in place of the reading at the same point,
-// else of the only or last one.
-func amend(f *intents.Frame, right assess.Reading) bool {
-	at := -1
-	for i, s := range f.Statements {
-		if r, ok := s.(assess.Reading); ok && (at < 0 || right.Point == "" || r.Point == right.Point) {
-			at = i
-		}
-	}
-	if at < 0 {
-		return false
-	}
-	r := f.Statements[at].(assess.Reading)
-	r.PSI = right.PSI
-	if right.Point != "" {
-		r.Point = right.Point
-	}
-	if right.Heater != "" {
-		r.Heater = right.Heater
-	}
-	if right.Flow != "" {
-		r.Flow = right.Flow
-	}
-	f.Statements[at] = r
-	return true
-}
-
-// undo takes back the author's last report.
-func (t *turn) undo() error {
-	last, found, err := t.tx.LastReportBy(t.m.Author)
-	if err != nil {
-		return err
-	}
-	if !found {
-		return t.say(Body{Lead: t.words().NothingToUndo})
-	}
-	if err := t.withdraw(last, store.Retracted); err != nil {
-		return err
-	}
-	site, err := t.tx.Site(last.Site)
-	if err != nil {
-		return err
-	}
-	return t.say(Body{Lead: fmt.Sprintf(t.words().Undone, siteLine(site.Site)), Heard: quote(last.Text)})
-}
-
-// pressed does what a button asks for.
-func (t *turn) pressed() error {
-	switch t.button {
-	case "site": // value: message and house
-		var m, s int64
-		if _, err := fmt.Sscan(t.value, &m, &s); err != nil {
-			return fmt.Errorf("button site says %q: %w", t.value, err)
-		}
-		q, found, err := t.tx.OpenQuestion(t.m.Channel, t.m.Thread, t.m.Author, t.m.At.Add(-t.opt.Memory))
-		if err != nil || !found || q.Message != m {
-			return err
-		}
-		site, err := t.tx.Site(s)
-		if err != nil {
-			return err
-		}
-		return t.finish(q, site)
-	case "claim", "close":
-		var id int64
-		if _, err := fmt.Sscan(t.value, &id); err != nil {
-			return fmt.Errorf("button %s says %q: %w", t.button, t.value, err)
-		}
-		a, found, err := t.tx.Alert(id)
-		if err != nil || !found {
-			return err
-		}
-		return t.moveAlert(a, t.button)
-	case "done":
-		var id int64
-		if _, err := fmt.Sscan(t.value, &id); err != nil {
-			return fmt.Errorf("button done says %q: %w", t.value, err)
-		}
-		return t.tx.EndFollowUp(id, "done", t.m.At)
-	}
-	return nil
-}
-
 // quote repeats a person's words in one short line.
 func quote(s string) string {
-	s = strings.Join(strings.Fields(s), " ")
-	if r := []rune(s); len(r) > 120 {
-		s = string(r[:119]) + "…"
+	return "“" + shorten(strings.Join(strings.Fields(s), " "), 120) + "”"
+}
+
+// shorten cuts a text after so many letters and says so.
+func shorten(s string, most int) string {
+	if r := []rune(s); len(r) > most {
+		return string(r[:most-1]) + "…"
 	}
-	return "“" + s + "”"
+	return s
 }

@@ -14,7 +14,7 @@ import (
 // without an id when no house on record is meant.
 func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 	if i > 0 {
-		t.reply = fmt.Sprintf("reply:%d:%d", t.m.ID, i)
+		t.reply = fmt.Sprintf("%s:%d", replyKey(t.m.ID), i)
 	}
 	w := t.words()
 	switch a.About {
@@ -31,11 +31,11 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 	case intents.AskDue:
 		return t.due()
 	case intents.AskSummary:
-		b, err := t.summary(t.tx, t.lang, t.day.AddDays(-7), t.day)
+		s, err := t.summary(t.tx, t.lang, t.day.AddDays(-6), t.day.AddDays(1), t.day)
 		if err != nil {
 			return err
 		}
-		return t.say(b)
+		return t.say(t.summaryPost(s))
 	}
 	if site.Line == "" {
 		return t.say(Body{Lead: w.WhichHouse})
@@ -44,10 +44,19 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.say(Body{Lead: fmt.Sprintf(w.NotOnRecord, siteLine(site.Site))})
 	}
 	switch a.About {
-	case intents.AskDone:
-		return t.done(site)
-	case intents.AskSnooze:
-		return t.snooze(site, a)
+	case intents.AskDone, intents.AskSnooze:
+		f, ok, err := t.soonest(site)
+		if !ok || err != nil {
+			return err
+		}
+		if a.About == intents.AskDone {
+			return t.finishFollowUp(f)
+		}
+		days := daysPutOff
+		if a.InDays != nil {
+			days = *a.InDays
+		}
+		return t.putOff(f, days)
 	}
 	return t.story(a, site)
 }
@@ -55,33 +64,60 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 // story answers from a house's visits.
 func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	w := t.words()
-	in, err := t.input(site)
+	h, err := t.house(t.tx, site, t.day, t.lang)
 	if err != nil {
 		return err
 	}
-	if len(in.Visits) == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NotOnRecord, siteLine(site.Site))})
+	line := siteLine(site.Site)
+	if len(h.Visits) == 0 {
+		return t.say(Body{Lead: fmt.Sprintf(w.NotOnRecord, line)})
 	}
-	judged := assess.Assess(in)
+	judged := h.Assessment
 	switch a.About {
 	case intents.AskNextCheck:
-		b := Body{Lead: fmt.Sprintf(w.NothingToCheck, siteLine(site.Site)), Facts: t.likely(judged), Cautions: t.cautions(judged)}
+		b := Body{Lead: fmt.Sprintf(w.NothingToCheck, line), Facts: likely(judged, w), Cautions: cautionTexts(judged.Cautions, w)}
 		if n := judged.NextCheck; n != nil {
-			b.Lead = fmt.Sprintf("%s: %s", siteLine(site.Site), n.Check)
+			b.Lead = fmt.Sprintf("%s: %s", line, n.Check)
 			b.Next = []string{n.Why}
 		}
 		return t.say(b)
 	case intents.AskTrend:
-		return t.say(Body{Lead: fmt.Sprintf("%s: %s", siteLine(site.Site), t.driftText(judged.Drift)), Facts: t.series(in.Visits)})
+		b := Body{Lead: fmt.Sprintf("%s: %s", line, driftText(judged.Drift, w)), Facts: series(h.Visits, atMostVisits, w)}
+		t.draw(&b, drawsPlot, site.ID)
+		return t.say(b)
+	case intents.AskReport:
+		if t.opt.Painter == nil {
+			return t.say(Body{Lead: w.NoPaper, Facts: series(h.Visits, 1, w), Next: findings(judged, assess.Watch)})
+		}
+		b := Body{Lead: fmt.Sprintf(w.SheetLead, line), Next: []string{w.SheetCheck}}
+		t.draw(&b, drawsSheet, site.ID)
+		return t.say(b)
 	}
-	return t.say(Body{Lead: fmt.Sprintf(w.History, siteLine(site.Site), len(in.Visits)), Facts: t.series(in.Visits), Next: t.findings(judged, assess.Watch)})
+	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: findings(judged, assess.Watch)}
+	for _, f := range h.FollowUps {
+		b.Next = append(b.Next, fmt.Sprintf(w.OpenFollowUp, w.Action[f.Action], f.Due))
+	}
+	if h.Alert != nil {
+		b.Next = append(b.Next, t.stateText(*h.Alert))
+	}
+	return t.say(b)
+}
+
+// atMostVisits is how many visits an answer lists.
+const atMostVisits = 8
+
+// draw asks for a picture or a paper with the answer, when there is a painter.
+func (t *turn) draw(b *Body, what drawsWhat, site int64) {
+	if t.opt.Painter != nil {
+		b.Draw = &Drawing{What: what, Site: site, Day: t.day, Lang: t.lang}
+	}
 }
 
 // series lists the newest visits, a line each.
-func (t *turn) series(visits []assess.Visit) []string {
+func series(visits []assess.Visit, most int, w *words) []string {
 	var out []string
-	for i := len(visits) - 1; i >= 0 && len(out) < 8; i-- {
-		if s := t.visitText(visits[i]); s != "" {
+	for i := len(visits) - 1; i >= 0 && len(out) < most; i-- {
+		if s := visitText(visits[i], w); s != "" {
 			out = append(out, visits[i].Date.String()+"  "+s)
 		}
 	}
@@ -123,19 +159,15 @@ func (t *turn) tankSize(a intents.Ask, site store.SiteRecord) error {
 	w := t.words()
 	size, psi, inlet, set := a.SizeGal, a.PSI, assess.AssumedInletF, assess.AssumedSetpointF
 	if site.ID != 0 && (size == nil || psi == nil) {
-		in, err := t.input(site)
+		h, err := t.house(t.tx, site, t.day, t.lang)
 		if err != nil {
 			return err
 		}
-		if psi == nil && len(in.Visits) > 0 {
-			psi = assess.Assess(in).HousePSI
+		if psi == nil {
+			psi = h.Assessment.HousePSI
 		}
-		for _, v := range in.Visits {
-			for _, e := range v.Equipment {
-				if e.Item == assess.Heater && e.SizeGal != nil && a.SizeGal == nil {
-					size = e.SizeGal
-				}
-			}
+		if size == nil {
+			size = h.Heater.SizeGal
 		}
 	}
 	if a.InletF != nil {
@@ -149,10 +181,7 @@ func (t *turn) tankSize(a intents.Ask, site store.SiteRecord) error {
 	if size == nil || psi == nil {
 		return t.say(Body{Lead: w.TankNeeds})
 	}
-	top := t.opt.Shop.BandPSI[1]
-	if top == 0 {
-		top = 80
-	}
+	top := t.band()[1]
 	gal, ok := assess.TankGal(assess.ExpandedGal(*size, inlet, set), *psi, top)
 	if !ok {
 		return t.say(Body{Lead: fmt.Sprintf(w.TankTooHigh, number(*psi), number(top))})

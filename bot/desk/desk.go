@@ -12,8 +12,9 @@
 //
 // All they share is the store, where every row is named after its cause. The
 // desk reads no clock: now is an argument. Keys of the outbox that it owns:
-// "reply:<message>", "react:<message>:<mark>", "alert:<alert>:<change>",
-// "remind:<person>:<slot>", "summary:<slot>", "dead:<post>".
+// "reply:<message>", "react:<message>:…", "alert:<alert>:<change>",
+// "brief:<alert>:<change>:…", "remind:<person>:<slot>", "summary:<day>",
+// "life:<day>", "dead:<post>".
 package desk
 
 import (
@@ -21,35 +22,10 @@ import (
 	"fmt"
 	"time"
 
-	"lazyhand/assess"
 	"lazyhand/intents"
 	"lazyhand/schedule"
 	"lazyhand/store"
 )
-
-// The clockwork jobs that the desk knows, by the names they have in the
-// configuration.
-const (
-	JobFollowUps = "follow_ups" // posts what is due
-	JobSummary   = "summary"    // posts the weekly summary
-)
-
-// Options is what the shop settles. The zero Options works: everything said in
-// a direct message is taken, in English and UTC, with no clockwork.
-type Options struct {
-	Zone                  *time.Location            // the shop's; nil is UTC
-	Lang                  assess.Lang               // the shop's; a member of the crew may choose another
-	Shop                  assess.Shop               // how pressure is judged
-	Words                 []intents.Word            // the shop's own words
-	Field                 []string                  // channels whose messages are read; direct messages always are
-	Dispatch              string                    // channel for alerts; empty: no alerts are posted
-	Team                  string                    // channel for reminders and summaries; empty: none
-	Jobs                  map[string]string         // cron lines by job
-	KeepWords, KeepVisits int                       // days until the words of a message, or a whole visit, are removed; 0 keeps them
-	Memory                time.Duration             // how long a person's last house stands for one not named; 0 is four hours
-	Alerts                func(assess.Finding) bool // which findings raise an alert; nil: see RaisesAlert
-	Phone                 string                    // the dispatcher's, given to a tech when it is urgent
-}
 
 // Desk is the bot. It is safe for use by many goroutines.
 type Desk struct {
@@ -58,23 +34,14 @@ type Desk struct {
 	parser *intents.Parser
 	plan   *schedule.Plan
 	field  map[string]bool
+	cal    schedule.Calendar
+	curve  curve
 }
 
 // New makes a desk on a record. It fails on a word or a cron line that it
 // cannot read.
 func New(db *store.DB, opt Options) (*Desk, error) {
-	if opt.Zone == nil {
-		opt.Zone = time.UTC
-	}
-	if opt.Lang == "" {
-		opt.Lang = assess.English
-	}
-	if opt.Memory == 0 {
-		opt.Memory = 4 * time.Hour
-	}
-	if opt.Alerts == nil {
-		opt.Alerts = RaisesAlert
-	}
+	opt.settle()
 	parser, err := intents.New(opt.Words...)
 	if err != nil {
 		return nil, fmt.Errorf("the shop's own words: %w", err)
@@ -83,7 +50,7 @@ func New(db *store.DB, opt Options) (*Desk, error) {
 	if err != nil {
 		return nil, err
 	}
-	d := &Desk{store: db, opt: opt, parser: parser, plan: plan, field: map[string]bool{}}
+	d := &Desk{store: db, opt: opt, parser: parser, plan: plan, field: map[string]bool{}, cal: opt.Calendar}
 	for _, c := range opt.Field {
 		d.field[c] = true
 	}

@@ -2,18 +2,30 @@ package desk
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
 	"lazyhand/store"
 )
 
-// dueWithin is how far ahead "what is due" looks, in days.
-const dueWithin = 7
+// dueWithin is how far ahead "what is due" looks, in days; daysPutOff how far
+// a follow-up is put off when nobody says how far.
+const (
+	dueWithin  = 7
+	daysPutOff = 7
+)
 
 // plan opens the follow-ups that people asked for and that the assessment
-// advises. A person's word on an action wins over ours.
+// advises. A person's word wins over ours, and our own advice never puts off
+// what is open already.
 func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment) error {
+	day := t.dayOf(m)
+	open, err := t.tx.OpenFollowUps(site.ID)
+	if err != nil {
+		return err
+	}
 	said := map[assess.Action]bool{}
 	for _, s := range reports(f) {
 		p, ok := s.(assess.Plan)
@@ -25,16 +37,22 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 			days = *p.InDays
 		}
 		said[p.Action] = true
-		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: t.day.AddDays(days), Why: quote(m.Text), Owner: m.Author, Source: m.ID})
+		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: day.AddDays(days), Why: quote(m.Text), Owner: m.Author, Source: m.ID, Urgency: assess.Soon})
 		if err != nil {
 			return err
 		}
 	}
+	urgency := assess.Note
+	if g := gravestFirst(a.Findings); len(g) > 0 {
+		urgency = g[0].Urgency
+	}
 	for _, n := range a.FollowUps {
-		if said[n.Action] {
+		due := day.AddDays(n.InDays)
+		sooner := slices.ContainsFunc(open, func(o store.FollowUp) bool { return o.Action == n.Action && !due.Before(o.Due) })
+		if said[n.Action] || sooner {
 			continue
 		}
-		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: n.Action, Due: t.day.AddDays(n.InDays), Why: n.Why, Owner: m.Author, Source: m.ID})
+		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: n.Action, Due: due, Why: n.Why, Owner: m.Author, Source: m.ID, Urgency: urgency})
 		if err != nil {
 			return err
 		}
@@ -46,6 +64,7 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 var fulfils = map[assess.Action][]assess.Action{
 	assess.ReplacedPRV:   {assess.ReplacePRV, assess.SetPRV},
 	assess.InstalledPRV:  {assess.ReplacePRV, assess.SetPRV},
+	assess.RebuiltPRV:    {assess.SetPRV},
 	assess.SetPRV:        {assess.SetPRV},
 	assess.InstalledTank: {assess.InstallTank, assess.ReplaceTank},
 	assess.ReplacedTank:  {assess.InstallTank, assess.ReplaceTank},
@@ -53,7 +72,7 @@ var fulfils = map[assess.Action][]assess.Action{
 
 // settle ends the follow-ups that a visit fulfils: work done, and a recheck by
 // a fair reading of the house.
-func (t *turn) settle(m store.Message, site store.SiteRecord, v assess.Visit, a assess.Assessment) error {
+func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment) error {
 	ends := map[assess.Action]bool{}
 	for _, w := range v.Work {
 		for _, e := range fulfils[w.Action] {
@@ -68,10 +87,10 @@ func (t *turn) settle(m store.Message, site store.SiteRecord, v assess.Visit, a 
 		return err
 	}
 	for _, f := range open {
-		if f.Source == m.ID || !ends[f.Action] {
-			continue // what this very message asks for stays open
+		if !ends[f.Action] {
+			continue
 		}
-		if err := t.tx.EndFollowUp(f.ID, "done", t.m.At); err != nil {
+		if err := t.tx.EndFollowUp(f.ID, "done", t.m.At, t.m.ID); err != nil {
 			return err
 		}
 	}
@@ -94,7 +113,7 @@ func (t *turn) due() error {
 func (t *turn) followUpLines(list []store.FollowUp) []string {
 	var out []string
 	for _, f := range list {
-		out = append(out, followUpLine(f, wordsIn(t.lang)))
+		out = append(out, followUpLine(f, t.words()))
 	}
 	return out
 }
@@ -104,39 +123,113 @@ func followUpLine(f store.FollowUp, w *words) string {
 	return fmt.Sprintf("%s  %s: %s. %s", f.Due, f.Line, w.Action[f.Action], f.Why)
 }
 
-// done ends a house's soonest follow-up.
-func (t *turn) done(site store.SiteRecord) error {
-	w := t.words()
+// soonest returns the open follow-up of a house that is due first, and says so
+// when there is none.
+func (t *turn) soonest(site store.SiteRecord) (f store.FollowUp, ok bool, err error) {
 	open, err := t.tx.OpenFollowUps(site.ID)
 	if err != nil {
-		return err
+		return f, false, err
 	}
 	if len(open) == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NothingOpen, siteLine(site.Site))})
+		return f, false, t.say(Body{Lead: fmt.Sprintf(t.words().NothingOpen, siteLine(site.Site))})
 	}
-	if err := t.tx.EndFollowUp(open[0].ID, "done", t.m.At); err != nil {
-		return err
-	}
-	return t.say(Body{Lead: fmt.Sprintf(w.Done, siteLine(site.Site), w.Action[open[0].Action])})
+	return open[0], true, nil
 }
 
-// snooze puts a house's soonest follow-up off.
-func (t *turn) snooze(site store.SiteRecord, a intents.Ask) error {
+func (t *turn) finishFollowUp(f store.FollowUp) error {
+	if err := t.tx.EndFollowUp(f.ID, "done", t.m.At, t.m.ID); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().Done, f.Line, t.words().Action[f.Action])})
+}
+
+// mayMove tells whether the person may put a follow-up off or hand it on: their
+// own, or any for a dispatcher.
+func (t *turn) mayMove(f store.FollowUp) (bool, error) {
+	if f.Owner == t.m.Author || t.role >= Dispatcher {
+		return true, nil
+	}
+	return false, t.say(Body{Lead: fmt.Sprintf(t.words().OwnersOnly, t.who(f.Owner))})
+}
+
+func (t *turn) putOff(f store.FollowUp, days int) error {
+	if ok, err := t.mayMove(f); !ok {
+		return err
+	}
 	w := t.words()
-	open, err := t.tx.OpenFollowUps(site.ID)
+	due := t.day.AddDays(days)
+	if err := t.tx.MoveFollowUp(f.ID, due); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(w.Moved, f.Line, w.Action[f.Action], dayText(due, w))})
+}
+
+// askToWhom offers the crew for a follow-up.
+func (t *turn) askToWhom(f store.FollowUp) error {
+	if ok, err := t.mayMove(f); !ok {
+		return err
+	}
+	crew, err := t.tx.People()
 	if err != nil {
 		return err
 	}
+	b := Body{Lead: fmt.Sprintf(t.words().ToWhom, f.Line)}
+	for _, p := range crew {
+		if p.ID != f.Owner && len(b.Buttons) < 6 && t.opt.Role(p.ID) >= Field {
+			b.Buttons = append(b.Buttons, Button{"hand_to", p.Name, fmt.Sprintf("%d %s", f.ID, p.ID)})
+		}
+	}
+	return t.say(b)
+}
+
+// hand gives follow-ups of a house to another person.
+func (t *turn) hand(list []store.FollowUp, to string) error {
+	w := t.words()
+	var actions []string
+	for _, f := range list {
+		if ok, err := t.mayMove(f); !ok {
+			return err
+		}
+		if err := t.tx.HandFollowUp(f.ID, to); err != nil {
+			return err
+		}
+		actions = append(actions, w.Action[f.Action])
+	}
+	return t.say(Body{Lead: fmt.Sprintf(w.Handed, list[0].Line, strings.Join(actions, ", "), t.who(to)), Calls: []string{to}})
+}
+
+var handVerbs = wordSet("give hand pass assign pasa pasale pasalo dale da asigna asignale")
+
+// handOver reads "give 12 Alder to Ben"; done is false when it is none.
+func (t *turn) handOver(f intents.Frame, site store.SiteRecord) (done bool, err error) {
+	said := plainWords(t.m.Text)
+	if len(reports(f)) > 0 || !handVerbs[at(said, 0)] {
+		return false, nil
+	}
+	crew, err := t.tx.People()
+	if err != nil {
+		return false, err
+	}
+	to := named(said, crew)
+	if f.Site != "" {
+		found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, false)
+		if err != nil || !sure {
+			return false, err
+		}
+		site = found[0]
+	}
+	if to == "" || site.ID == 0 {
+		return false, nil
+	}
+	open, err := t.tx.OpenFollowUps(site.ID)
+	if err != nil {
+		return true, err
+	}
 	if len(open) == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NothingOpen, siteLine(site.Site))})
+		return true, t.say(Body{Lead: fmt.Sprintf(t.words().NothingOpen, siteLine(site.Site))})
 	}
-	days := 7
-	if a.InDays != nil {
-		days = *a.InDays
+	if err := t.tx.FileUnder(t.m.ID, site.ID); err != nil {
+		return true, err
 	}
-	due := t.day.AddDays(days)
-	if err := t.tx.MoveFollowUp(open[0].ID, due); err != nil {
-		return err
-	}
-	return t.say(Body{Lead: fmt.Sprintf(w.Moved, siteLine(site.Site), w.Action[open[0].Action], due)})
+	return true, t.hand(open, to)
 }

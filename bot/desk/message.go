@@ -24,7 +24,7 @@ type Message struct {
 	Voice   bool     // heard, not typed
 	Links   []string // pictures sent with it
 	Mention bool     // speaks to the bot by name
-	Button  string   // the button that was pressed, see Button
+	Button  string   // the button that was pressed, see Button; Text may hold what was typed with it
 	Value   string
 }
 
@@ -38,7 +38,8 @@ const (
 	React  PostKind = "react"  // a mark on somebody's message
 )
 
-// Mark is a reaction on a person's message. At most one stands at a time.
+// Mark is a reaction on a person's message. At most one stands at a time: a new
+// one takes the place of the last.
 type Mark string
 
 // The marks.
@@ -46,18 +47,24 @@ const (
 	MarkStored   Mark = "stored"
 	MarkQuestion Mark = "question"
 	MarkSetAside Mark = "set_aside"
+	MarkNone     Mark = "none" // takes ours away: nothing of the message stands any more
 )
+
+// DirectTo is the channel of a direct message that the bot begins: an at sign
+// and the person's id.
+func DirectTo(person string) string { return "@" + person }
 
 // Post is something the bot says.
 type Post struct {
 	Key     string   `json:"-"`
 	Kind    PostKind `json:"kind"`
-	Channel string   `json:"-"`
+	Channel string   `json:"-"`                // a channel, or DirectTo a person
 	Thread  string   `json:"-"`                // ts of the thread it goes into; empty for a new one
 	Under   string   `json:"under,omitempty"`  // key of our post whose thread it goes into
 	Target  string   `json:"target,omitempty"` // Change: key of our post; React: ts of the message
 	Ref     string   `json:"-"`                // the platform's name of Target, found when it is sent
 	Mark    Mark     `json:"mark,omitempty"`
+	Site    int64    `json:"site,omitempty"` // house that it is about, for what is said in its thread
 	Body    Body     `json:"body,omitzero"`
 }
 
@@ -70,11 +77,15 @@ type Body struct {
 	Next     []string `json:"next,omitempty"`     // what to do
 	Cautions []string `json:"cautions,omitempty"` // what can hurt
 	Buttons  []Button `json:"buttons,omitempty"`
+	Calls    []string `json:"calls,omitempty"` // ids of people and groups that it calls by name
+	Draw     *Drawing `json:"draw,omitempty"`  // what to draw when it is sent
+	Picture  *Picture `json:"-"`               // drawn from Draw, for Chat.Post
+	File     *File    `json:"-"`               // likewise
 }
 
 // Button is one step that the reader may take by pressing.
 type Button struct {
-	Name  string `json:"name"`  // which of the desk's buttons
+	Name  string `json:"name"`  // which of the desk's buttons, see the table in press.go
 	Label string `json:"label"` // the outcome, in words
 	Value string `json:"value"` // what it is about
 }

@@ -183,7 +183,14 @@ func (t *turn) undoAgain(list []store.Message) error {
 		return err
 	}
 	for _, m := range list {
-		if err := t.withdraw(m, store.Retracted); err != nil {
+		site, err := t.withdraw(m, store.Retracted)
+		if err != nil {
+			return err
+		}
+		if site.ID == 0 {
+			continue
+		}
+		if err := t.rejudge(site, m); err != nil {
 			return err
 		}
 	}
@@ -219,15 +226,11 @@ func (t *turn) fileRow(f intents.Frame) error {
 		return err
 	}
 	visit := f.Visit(t.day)
-	id, err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author})
-	if err != nil {
+	if _, err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author}); err != nil {
 		return err
 	}
-	in, err := t.input(site)
-	if err != nil {
-		return err
-	}
-	return t.judge(id, f, site, in, assess.Assess(in))
+	_, err = t.judge(site, visit.Date, false)
+	return err
 }
 
 // siteOfRow finds the house of a row, or opens a record. Nobody can be asked

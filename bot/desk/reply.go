@@ -2,7 +2,9 @@ package desk
 
 import (
 	"fmt"
+	"slices"
 	"strings"
+	"time"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -12,69 +14,107 @@ import (
 // urgencyRank orders urgencies, gravest first.
 var urgencyRank = map[assess.Urgency]int{assess.Now: 0, assess.Soon: 1, assess.Watch: 2, assess.Note: 3}
 
+// firstOfAll is the caution that goes before everything else for what is urgent
+// now, by finding.
+var firstOfAll = map[string]assess.Caution{
+	"gas_smell":      assess.CautionGasSmell,
+	"relief_blocked": assess.CautionRelief,
+	"over_relief":    assess.CautionRelief,
+}
+
 // verdictBody is the answer to a report: the decision, what was understood,
-// what follows, what can hurt.
-func (t *turn) verdictBody(site store.SiteRecord, f intents.Frame, a assess.Assessment, remembered bool) Body {
+// what follows, what can hurt. Where people can be hurt, the first line says
+// what to do about it.
+func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Frame, a assess.Assessment, remembered bool) Body {
 	w := t.words()
 	line := siteLine(site.Site)
 	b := Body{Lead: fmt.Sprintf(w.Recorded, line)}
-	said := t.findings(a, assess.Note)
-	if len(said) > 0 {
-		b.Lead = line + ": " + said[0]
-		b.Facts = said[1:min(len(said), 4)]
+	said := gravestFirst(a.Findings)
+	for i, f := range said {
+		switch {
+		case i == 0:
+			b.Lead = line + ": " + f.Text
+		case i <= atMostFacts:
+			b.Facts = append(b.Facts, f.Text)
+		}
 	}
-	if heard := t.visitText(f.Visit(t.day)); heard != "" {
-		b.Heard = w.Heard + heard + "."
+	cautions := a.Cautions
+	if len(said) > 0 && said[0].Urgency == assess.Now {
+		if c, ok := firstOfAll[said[0].Code]; ok {
+			b.Facts = append([]string{b.Lead}, b.Facts...)
+			b.Lead = w.Caution[c]
+			cautions = slices.DeleteFunc(slices.Clone(cautions), func(o assess.Caution) bool { return o == c })
+		}
+		if t.opt.Phone != "" {
+			b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
+		}
 	}
+	b.Heard = t.heard(f.Visit(t.dayOf(m)))
 	if remembered {
 		b.Heard = strings.TrimSpace(b.Heard + " " + fmt.Sprintf(w.Remembered, line))
+		b.Buttons = append(b.Buttons, Button{"elsewhere", w.Elsewhere, fmt.Sprint(m.ID)})
 	}
-	b.Facts = append(b.Facts, t.likely(a)...)
-	if len(a.Findings) > 0 && a.Findings[0].Urgency == assess.Now && t.opt.Phone != "" {
-		b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
-	}
+	b.Facts = append(b.Facts, likely(a, w)...)
 	if a.NextCheck != nil {
 		b.Next = append(b.Next, w.NextCheck+a.NextCheck.Check)
 	}
-	b.Cautions = t.cautions(a)
+	b.Cautions = cautionTexts(cautions, w)
+	b.Buttons = append(b.Buttons, Button{"undo", w.TakeBack, fmt.Sprint(m.ID)})
 	return b
 }
 
+// atMostFacts is how many findings a reply tells beside the first.
+const atMostFacts = 3
+
+// heard repeats in one line what was understood.
+func (t *turn) heard(v assess.Visit) string {
+	text := visitText(v, t.words())
+	if text == "" {
+		return ""
+	}
+	return t.words().Heard + text + "."
+}
+
+// gravestFirst orders findings by urgency, within one as the assessment gives
+// them.
+func gravestFirst(list []assess.Finding) []assess.Finding {
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(a, b assess.Finding) int { return urgencyRank[a.Urgency] - urgencyRank[b.Urgency] })
+	return list
+}
+
 // findings returns the texts of the findings of at least an urgency, gravest
-// first, in the order the assessment gives them.
-func (t *turn) findings(a assess.Assessment, least assess.Urgency) []string {
+// first.
+func findings(a assess.Assessment, least assess.Urgency) []string {
 	var out []string
-	for rank := 0; rank <= urgencyRank[least]; rank++ {
-		for _, f := range a.Findings {
-			if urgencyRank[f.Urgency] == rank {
-				out = append(out, f.Text)
-			}
+	for _, f := range gravestFirst(a.Findings) {
+		if urgencyRank[f.Urgency] <= urgencyRank[least] {
+			out = append(out, f.Text)
 		}
 	}
 	return out
 }
 
 // likely names the cause that leads, when it is worth naming.
-func (t *turn) likely(a assess.Assessment) []string {
+func likely(a assess.Assessment, w *words) []string {
 	if len(a.Causes) == 0 || a.Causes[0].P < 0.4 || a.Causes[0].Cause == assess.CauseSound {
 		return nil
 	}
 	c := a.Causes[0]
-	return []string{fmt.Sprintf("%s%s (%d %%)", t.words().Likely, t.words().Cause[c.Cause], int(c.P*100+0.5))}
+	return []string{fmt.Sprintf("%s%s (%d %%)", w.Likely, w.Cause[c.Cause], int(c.P*100+0.5))}
 }
 
-// cautions returns what can hurt, in words.
-func (t *turn) cautions(a assess.Assessment) []string {
+// cautionTexts returns what can hurt, in words.
+func cautionTexts(list []assess.Caution, w *words) []string {
 	var out []string
-	for _, c := range a.Cautions {
-		out = append(out, t.words().Caution[c])
+	for _, c := range list {
+		out = append(out, w.Caution[c])
 	}
 	return out
 }
 
 // visitText repeats what a visit holds in one line.
-func (t *turn) visitText(v assess.Visit) string {
-	w := t.words()
+func visitText(v assess.Visit, w *words) string {
 	var parts []string
 	for _, r := range v.Readings {
 		parts = append(parts, readingText(r, w))
@@ -99,7 +139,7 @@ func (t *turn) visitText(v assess.Visit) string {
 	for _, p := range v.Plans {
 		s := w.Action[p.Action]
 		if p.InDays != nil {
-			s += " " + v.Date.AddDays(*p.InDays).String()
+			s += " " + dayText(v.Date.AddDays(*p.InDays), w)
 		}
 		parts = append(parts, s)
 	}
@@ -136,10 +176,10 @@ func equipmentText(e assess.Equipment, w *words) string {
 		parts = append(parts, fmt.Sprint(*e.InstalledYear))
 	}
 	if e.SizeGal != nil {
-		parts = append(parts, number(*e.SizeGal)+" gal")
+		parts = append(parts, number(*e.SizeGal)+" "+w.Gal)
 	}
 	if e.Fuel != "" {
-		parts = append(parts, string(e.Fuel))
+		parts = append(parts, w.Fuel[e.Fuel])
 	}
 	if e.SettingPSI != nil {
 		parts = append(parts, number(*e.SettingPSI)+" "+w.Psi)
@@ -147,17 +187,26 @@ func equipmentText(e assess.Equipment, w *words) string {
 	if e.SetpointF != nil {
 		parts = append(parts, number(*e.SetpointF)+" °F")
 	}
-	for _, s := range []string{string(e.Material), string(e.Condition)} {
+	for _, s := range []string{w.Material[e.Material], w.Condition[e.Condition]} {
 		if s != "" {
 			parts = append(parts, s)
+		}
+	}
+	if e.AgeUnknown {
+		parts = append(parts, w.AgeUnknown)
+	}
+	if y := e.MaintainedYear; y != nil {
+		if *y == 0 {
+			parts = append(parts, w.NeverServiced)
+		} else {
+			parts = append(parts, fmt.Sprintf(w.Serviced, *y))
 		}
 	}
 	return strings.Join(parts, " ")
 }
 
 // driftText is a trend in words.
-func (t *turn) driftText(d assess.Drift) string {
-	w := t.words()
+func driftText(d assess.Drift, w *words) string {
 	s := w.TooFew
 	switch d.State {
 	case assess.Steady:
@@ -170,7 +219,12 @@ func (t *turn) driftText(d assess.Drift) string {
 		}
 	}
 	if d.Crosses != nil {
-		s += "; " + fmt.Sprintf(w.DriftCrosses, d.Crosses.Date)
+		s += "; " + fmt.Sprintf(w.DriftCrosses, d.Crosses.Date, d.Crosses.Early, d.Crosses.Late)
 	}
 	return s
+}
+
+// dayText is a day with its weekday, as people name it.
+func dayText(d assess.Date, w *words) string {
+	return w.Weekday[d.In(time.UTC).Weekday()] + " " + d.String()
 }

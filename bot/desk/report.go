@@ -34,13 +34,13 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 		}
 		site, remembered = found[0], false
 	}
-	if len(f.Unclear) > 0 && len(reports(f)) == 0 {
-		return t.askUnclear(m, f)
-	}
 	if site.ID != 0 && !isChatter(f) {
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}
+	}
+	if len(f.Unclear) > 0 && len(reports(f)) == 0 {
+		return t.askUnclear(m, f)
 	}
 	if corrects(f) {
 		return t.correct(m, f, site)
@@ -54,6 +54,9 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 		}
 	}
 	for i, a := range f.Asks() {
+		if len(reports(f)) > 0 {
+			i++ // the report has the message's first reply
+		}
 		if err := t.ask(i, a, site); err != nil {
 			return err
 		}
@@ -115,35 +118,30 @@ func fill(have, named assess.Site) assess.Site {
 // report keeps what a message says about a house, judges the house anew and
 // answers.
 func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, remembered bool) error {
-	visit := f.Visit(t.day)
-	id, err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author})
-	if err != nil {
+	visit := f.Visit(t.dayOf(m))
+	if _, err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author}); err != nil {
 		return err
 	}
 	if err := t.remember(site.ID); err != nil {
 		return err
 	}
-	in, err := t.input(site)
+	a, err := t.judge(site, visit.Date, false)
 	if err != nil {
 		return err
 	}
-	a := assess.Assess(in)
-	if err := t.judge(id, f, site, in, a); err != nil {
+	if err := t.settle(site, visit, a); err != nil {
 		return err
 	}
 	if err := t.plan(m, f, site, a); err != nil {
 		return err
 	}
-	if err := t.settle(m, site, visit, a); err != nil {
+	if err := t.alert(m, site, a, visit); err != nil {
 		return err
 	}
-	if err := t.alert(m, site, a); err != nil {
+	if err := t.mark(m, MarkStored); err != nil {
 		return err
 	}
-	if err := t.mark(MarkStored); err != nil {
-		return err
-	}
-	b := t.verdictBody(site, f, a, remembered)
+	b := t.verdictBody(m, site, f, a, remembered)
 	if len(f.Unclear) > 0 {
 		if err := t.keepQuestion(m, askUnclear, f.Unclear[0]); err != nil {
 			return err
@@ -153,51 +151,141 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	return t.say(b)
 }
 
+// dayOf is the shop's day on which a message was sent.
+func (t *turn) dayOf(m store.Message) assess.Date { return assess.DateOf(m.At.In(t.opt.Zone)) }
+
+// judge judges a house anew after its visit of a day has changed: it keeps the
+// verdict on the visit's reports, what the house has, how it stands and what is
+// to be expected of it. A visit of an earlier day is judged by what was known up
+// to that day. gone tells that something was taken away.
+func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (assess.Assessment, error) {
+	in, list, err := t.input(t.tx, site, t.day, t.lang)
+	if err != nil {
+		return assess.Assessment{}, err
+	}
+	now := assess.Assess(in)
+	equipment := gone
+	for _, r := range list {
+		v := in.Visits[r.visit]
+		if v.Date != day {
+			continue
+		}
+		equipment = equipment || len(v.Equipment)+len(v.Work) > 0
+		then := now
+		if r.visit < len(in.Visits)-1 {
+			earlier := in
+			earlier.Visits, earlier.Today = in.Visits[:r.visit+1], day
+			then = assess.Assess(earlier)
+		}
+		judged := then.Readings[min(r.first, len(then.Readings)):min(r.first+r.n, len(then.Readings))]
+		kept := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
+			ValveWork: valveWork(v), Unfinished: unfinished(v, then.Readings)}
+		if err := t.tx.Judge(r.id, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
+			return now, err
+		}
+	}
+	if equipment {
+		if err := t.tx.KeepEquipment(site.ID, livesOf(in.Visits)); err != nil {
+			return now, err
+		}
+	}
+	if len(in.Visits) == 0 {
+		if err := t.tx.DropOutlook(site.ID); err != nil {
+			return now, err
+		}
+		return now, t.tx.Stand(site.ID, store.Standing{})
+	}
+	if err := t.keepOutlook(site, in, now); err != nil {
+		return now, err
+	}
+	return now, t.tx.Stand(site.ID, t.standing(now, in.Today))
+}
+
+// keepOutlook keeps what is to be expected of a house.
+func (t *turn) keepOutlook(site store.SiteRecord, in assess.Input, a assess.Assessment) error {
+	o := store.Outlook{Site: site.ID, Day: in.Visits[len(in.Visits)-1].Date, HousePSI: a.HousePSI, Drift: a.Drift.State,
+		Slope: a.Drift.PSIPerYear, Rank: urgencyRank[assess.Note]}
+	if a.Drift.Crosses != nil {
+		o.Crosses = a.Drift.Crosses.Date
+	}
+	if g := gravestFirst(a.Findings); len(g) > 0 {
+		o.Rank, o.Finding = urgencyRank[g[0].Urgency], g[0].Code
+	}
+	return t.tx.KeepOutlook(o)
+}
+
 // remember notes the house that the person last reported on.
 func (t *turn) remember(site int64) error {
 	t.person.Site, t.person.SiteAt = site, t.m.At
 	return t.tx.KeepPerson(t.person)
 }
 
+// told is where the readings of a report stand among those of its visit.
+type told struct {
+	id       int64 // the report
+	visit    int
+	first, n int
+}
+
 // input gathers what an assessment of the house may know: its visits, one a
-// day, and what the street's other houses show.
-func (t *turn) input(site store.SiteRecord) (assess.Input, error) {
-	in := assess.Input{Today: t.day, Shop: t.opt.Shop, Lang: t.lang}
-	reports, err := t.tx.Reports(site.ID)
+// day, the shop's valve lives, and what the street's other houses show.
+func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lang assess.Lang) (assess.Input, []told, error) {
+	in := assess.Input{Today: today, Shop: d.opt.Shop, Lang: lang}
+	reports, err := tx.Reports(site.ID)
 	if err != nil {
-		return in, err
+		return in, nil, err
 	}
-	t.filed = map[int64]place{}
+	var list []told
 	for _, r := range reports {
 		var f intents.Frame
 		if err := json.Unmarshal(r.Frame, &f); err != nil {
-			return in, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
+			return in, nil, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
 		if n := len(in.Visits); n == 0 || in.Visits[n-1].Date != r.Day {
 			in.Visits = append(in.Visits, assess.Visit{Date: r.Day})
 		}
 		v := &in.Visits[len(in.Visits)-1]
-		t.filed[r.ID] = place{len(in.Visits) - 1, len(v.Readings)}
+		first := len(v.Readings)
 		for _, s := range f.Statements {
 			v.Add(s)
 		}
+		list = append(list, told{r.ID, len(in.Visits) - 1, first, len(v.Readings) - first})
 	}
-	in.Neighbours, err = t.tx.StreetReadings(site.Street(), t.day.AddDays(-assess.StreetHistoryDays), site.ID, 50)
-	return in, err
+	if in.Lives, err = d.curve.lives(tx, today); err != nil {
+		return in, nil, err
+	}
+	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)
+	return in, list, err
 }
+
+func contextOf(today assess.Date) intents.Context { return intents.Context{Today: today} }
 
 // askSite asks for the house of a report that names none.
 func (t *turn) askSite(m store.Message) error {
 	if err := t.keepQuestion(m, askNoSite, nil); err != nil {
 		return err
 	}
-	return t.question(t.words().WhichHouse, nil)
+	if err := t.mark(m, MarkQuestion); err != nil {
+		return err
+	}
+	b := Body{Lead: t.words().WhichHouse}
+	var f intents.Frame
+	if json.Unmarshal(m.Frame, &f) == nil {
+		b.Heard = t.heard(f.Visit(t.dayOf(m)))
+	}
+	return t.say(b)
 }
+
+// atMostOffered is how many houses a question offers.
+const atMostOffered = 8
 
 // askWhich asks which of several houses on record is meant.
 func (t *turn) askWhich(m store.Message, named assess.Site, found []store.SiteRecord) error {
 	var w whichSite
 	var buttons []Button
+	if len(found) > atMostOffered {
+		found = found[:atMostOffered]
+	}
 	var lines []string
 	for i, s := range found {
 		w.Sites = append(w.Sites, s.ID)
@@ -208,11 +296,10 @@ func (t *turn) askWhich(m store.Message, named assess.Site, found []store.SiteRe
 	if err := t.keepQuestion(m, askWhichSite, w); err != nil {
 		return err
 	}
-	b := Body{Lead: fmt.Sprintf(t.words().WhichOf, named.Line), Facts: lines, Buttons: buttons}
-	if err := t.mark(MarkQuestion); err != nil {
+	if err := t.mark(m, MarkQuestion); err != nil {
 		return err
 	}
-	return t.say(b)
+	return t.say(Body{Lead: fmt.Sprintf(t.words().WhichOf, named.Line), Facts: lines, Buttons: buttons})
 }
 
 // askUnclear asks what some words mean.
@@ -221,14 +308,10 @@ func (t *turn) askUnclear(m store.Message, f intents.Frame) error {
 	if err := t.keepQuestion(m, askUnclear, u); err != nil {
 		return err
 	}
-	return t.question(u.Ask, nil)
-}
-
-func (t *turn) question(lead string, buttons []Button) error {
-	if err := t.mark(MarkQuestion); err != nil {
+	if err := t.mark(m, MarkQuestion); err != nil {
 		return err
 	}
-	return t.say(Body{Lead: lead, Buttons: buttons})
+	return t.say(Body{Lead: u.Ask})
 }
 
 func (t *turn) keepQuestion(m store.Message, kind string, body any) error {

@@ -85,6 +85,9 @@ func (d *Desk) sendOne(ctx context.Context, now time.Time, chat Chat, row store.
 	if err != nil || !claimed {
 		return false, err
 	}
+	if err := d.draw(ctx, &p); err != nil {
+		return false, err
+	}
 	ref, err := chat.Post(ctx, p)
 	var no *Refusal
 	switch {
@@ -147,4 +150,43 @@ func (d *Desk) post(ctx context.Context, row store.Post) (p Post, ok bool, err e
 		return nil
 	})
 	return p, ok, err
+}
+
+// draw makes the picture or the paper of a post. A post whose picture cannot be
+// made is sent without: its words say all.
+func (d *Desk) draw(ctx context.Context, p *Post) error {
+	w, painter := p.Body.Draw, d.opt.Painter
+	if w == nil || painter == nil || p.Kind != Say {
+		return nil
+	}
+	return d.store.Read(ctx, func(tx *store.Tx) error {
+		if w.What == drawsWeek {
+			s, err := d.summary(tx, w.Lang, w.From, w.To, w.To)
+			if err != nil {
+				return err
+			}
+			if pic, err := painter.Week(s); err == nil {
+				p.Body.Picture = &pic
+			}
+			return nil
+		}
+		site, err := tx.Site(w.Site)
+		if err != nil {
+			return err
+		}
+		h, err := d.house(tx, site, w.Day, w.Lang)
+		if err != nil {
+			return err
+		}
+		if w.What == drawsSheet {
+			if f, err := painter.Sheet(h); err == nil {
+				p.Body.File = &f
+			}
+			return nil
+		}
+		if pic, err := painter.Plot(h); err == nil {
+			p.Body.Picture = &pic
+		}
+		return nil
+	})
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"lazyhand/assess"
-	"lazyhand/intents"
 	"lazyhand/store"
 )
 
@@ -70,72 +69,12 @@ func (d *Desk) lookAgain(prv int, drift assess.Drift, today assess.Date) assess.
 	return first
 }
 
-// judge keeps what the assessment of the house makes of a report, how the house
-// now stands and what it has. A report of an earlier day is judged by what was
-// known up to that day.
-func (t *turn) judge(report int64, f intents.Frame, site store.SiteRecord, in assess.Input, a assess.Assessment) error {
-	visit, at := f.Visit(t.day), t.filed[report]
-	then := a
-	if at.visit < len(in.Visits)-1 {
-		earlier := in
-		earlier.Visits, earlier.Today = in.Visits[:at.visit+1], visit.Date
-		then = assess.Assess(earlier)
-	}
-	judged := then.Readings[min(at.reading, len(then.Readings)):]
-	v := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
-		ValveWork: valveWork(visit), Unfinished: unfinished(visit, judged)}
-	if err := t.tx.Judge(report, v, visit.Readings, judged); err != nil {
-		return err
-	}
-	if tellsOfEquipment(f) {
-		if err := t.tx.KeepEquipment(site.ID, livesOf(in.Visits)); err != nil {
-			return err
-		}
-	}
-	return t.tx.Stand(site.ID, t.standing(a, in.Today))
-}
-
 // valveWork tells whether a visit changed what the regulator holds: a new
 // series of readings begins.
 func valveWork(v assess.Visit) bool {
 	for _, w := range v.Work {
 		switch w.Action {
 		case assess.SetPRV, assess.ReplacedPRV, assess.InstalledPRV, assess.RebuiltPRV:
-			return true
-		}
-	}
-	return false
-}
-
-// place is where a report stands among a house's visits: which visit, and which
-// of its readings is the report's first.
-type place struct{ visit, reading int }
-
-// restand works out anew how a house stands after something was taken back or
-// put right.
-func (t *turn) restand(id int64) error {
-	site, err := t.tx.Site(id)
-	if err != nil {
-		return err
-	}
-	in, err := t.input(site)
-	if err != nil {
-		return err
-	}
-	if err := t.tx.KeepEquipment(site.ID, livesOf(in.Visits)); err != nil {
-		return err
-	}
-	if len(in.Visits) == 0 {
-		return t.tx.Stand(site.ID, store.Standing{})
-	}
-	return t.tx.Stand(site.ID, t.standing(assess.Assess(in), in.Today))
-}
-
-// tellsOfEquipment tells whether a frame changes what is known to be installed.
-func tellsOfEquipment(f intents.Frame) bool {
-	for _, s := range f.Statements {
-		switch s.(type) {
-		case assess.Equipment, assess.Work:
 			return true
 		}
 	}

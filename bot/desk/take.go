@@ -23,12 +23,15 @@ type turn struct {
 	direct bool
 	button string
 	value  string
+	typed  string // what was typed with a button
 	person store.Person
+	role   Role
 	lang   assess.Lang
 	day    assess.Date
-	reply  string          // key of the reply
-	quiet  bool            // nothing is said: the message was dealt with before
-	filed  map[int64]place // where the reports of the house last gathered stand
+	reply  string // key of the reply
+
+	quiet    bool  // nothing is said: the message was dealt with before
+	reopened int64 // the alert that a withdrawn report had settled
 }
 
 // Take takes one message. A message that was taken before, under its key or
@@ -48,7 +51,7 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 			row.Thread = m.TS
 		}
 		if row.Kind == store.Pressed {
-			row.Text = m.Button + " " + m.Value
+			row.Text = strings.TrimSpace(m.Button + " " + m.Value + "\n" + m.Text)
 		}
 		var about store.Message
 		if m.About != "" {
@@ -98,9 +101,12 @@ func keepGone(tx *store.Tx, row store.Message) error {
 	return tx.Mark(id, store.Retracted, "")
 }
 
-// listens tells whether a message is the bot's to read.
+// listens tells whether a message is the bot's to read: what is said to it, in
+// the field channels, and in the threads of what it posted itself.
 func (d *Desk) listens(m Message) bool {
-	return m.Direct || m.Mention || m.Kind == store.Pressed || d.field[m.Channel] || (m.Channel == d.opt.Dispatch && m.Thread != "" && m.Thread != m.TS)
+	inThread := m.Thread != "" && m.Thread != m.TS
+	return m.Direct || m.Mention || m.Kind == store.Pressed || d.field[m.Channel] ||
+		inThread && m.Channel != "" && (m.Channel == d.opt.Dispatch || m.Channel == d.opt.Team)
 }
 
 // handle works a message out in a savepoint, so that a message that makes us
@@ -111,8 +117,13 @@ func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
 		return err
 	}
 	t.direct = m.Direct
-	if m.Name != "" {
-		t.person.Name = m.Name
+	if t.role > Outsider && (t.person.Name == "" || m.Name != "" && m.Name != t.person.Name) {
+		if t.person.Name = m.Name; t.person.Name == "" {
+			t.person.Name = row.Author
+		}
+		if err := tx.KeepPerson(t.person); err != nil {
+			return err
+		}
 	}
 	err = tx.Savepoint(func() error { return t.work(about) })
 	if err == nil || store.IsFault(err) {
@@ -121,21 +132,26 @@ func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
 	return t.failed(err)
 }
 
-// turn makes ready to deal with a message on record.
+// turn begins to deal with a message.
 func (d *Desk) turn(tx *store.Tx, row store.Message) (*turn, error) {
-	t := &turn{Desk: d, tx: tx, m: row, day: assess.DateOf(row.At.In(d.opt.Zone)), reply: fmt.Sprintf("reply:%d", row.ID)}
+	t := &turn{Desk: d, tx: tx, m: row, role: d.opt.Role(row.Author), day: assess.DateOf(row.At.In(d.opt.Zone)), reply: replyKey(row.ID)}
 	if row.Kind == store.Pressed {
-		t.button, t.value, _ = strings.Cut(row.Text, " ")
+		var first string
+		first, t.typed, _ = strings.Cut(row.Text, "\n")
+		t.button, t.value, _ = strings.Cut(first, " ")
 	}
 	var err error
 	if t.person, err = tx.Person(row.Author); err != nil {
 		return nil, err
 	}
 	if t.lang = t.person.Lang; t.lang == "" {
-		t.lang = d.opt.Lang
+		t.lang = languageOf(row.Text, d.opt.Lang)
 	}
 	return t, nil
 }
+
+// replyKey names the reply to a message.
+func replyKey(message int64) string { return fmt.Sprintf("reply:%d", message) }
 
 // failed notes a message that made us fail; after the last try it is set aside
 // and its author told.
@@ -146,39 +162,54 @@ func (t *turn) failed(why error) error {
 	if err := t.tx.Mark(t.m.ID, store.SetAside, why.Error()); err != nil {
 		return err
 	}
+	if err := t.mark(t.m, MarkSetAside); err != nil {
+		return err
+	}
 	return t.say(Body{Lead: t.words().Apology})
 }
 
 // work does what the message asks for.
 func (t *turn) work(about store.Message) error {
+	if t.role == Outsider {
+		if t.direct || t.m.Kind == store.Pressed {
+			return t.say(Body{Lead: t.words().NotCrew})
+		}
+		return nil
+	}
 	switch t.m.Kind {
 	case store.Deleted:
 		return t.retract(about)
 	case store.Edited:
-		if about.ID != 0 {
-			if err := t.withdraw(about, store.Replaced); err != nil {
-				return err
-			}
-		}
-		return t.read()
+		return t.edited(about)
 	case store.Pressed:
 		return t.pressed()
 	}
 	return t.read()
 }
 
-// read parses what was said and acts on it.
+// read finds out what was said and acts on it.
 func (t *turn) read() error {
-	c := intents.Context{Today: t.day}
+	if lang, ok := chosenLanguage(t.m.Text); ok {
+		return t.choose(lang)
+	}
+	post, ours, err := t.tx.PostByRef(t.m.Channel, t.m.Thread)
+	if err != nil {
+		return err
+	}
+	if ours {
+		if done, err := t.heardUnder(post); done || err != nil {
+			return err
+		}
+	}
 	site, remembered, err := t.site()
 	if err != nil {
 		return err
 	}
-	c.Site = site.Line
 	question, asked, err := t.tx.OpenQuestion(t.m.Channel, t.m.Thread, t.m.Author, t.m.At.Add(-t.opt.Memory))
 	if err != nil {
 		return err
 	}
+	c := intents.Context{Today: t.day, Site: site.Line}
 	if asked && question.Kind == askUnclear {
 		c.Question = new(intents.Unclear)
 		if err := json.Unmarshal(question.Body, c.Question); err != nil {
@@ -190,15 +221,29 @@ func (t *turn) read() error {
 		return err
 	}
 	if asked {
-		done, err := t.answer(question, frame)
-		if done || err != nil {
+		if done, err := t.answer(question, frame); done || err != nil {
 			return err
 		}
 	}
+	if done, err := t.handOver(frame, site); done || err != nil {
+		return err
+	}
 	if isChatter(frame) {
-		return nil // silence
+		return t.silence()
 	}
 	return t.act(t.m, frame, site, remembered)
+}
+
+// silence is the answer to chatter. A message that said something before it was
+// edited loses its mark.
+func (t *turn) silence() error {
+	if t.m.Kind != store.Edited {
+		return nil
+	}
+	if err := t.mark(t.m, MarkNone); err != nil {
+		return err
+	}
+	return t.reword(Body{Lead: t.words().NothingLeft})
 }
 
 func (t *turn) understood(f intents.Frame) error {
@@ -220,20 +265,21 @@ func isChatter(f intents.Frame) bool {
 	return len(f.Unclear) == 0
 }
 
-// site returns the house that stands for one not named: the thread's, else
-// the one the person last reported on, while that is fresh.
+// site returns the house that stands for one not named: that of our own post
+// whose thread this is, the thread's, else the one the person last reported
+// on, while that is fresh.
 func (t *turn) site() (s store.SiteRecord, remembered bool, err error) {
-	id, err := t.tx.ThreadSite(t.m.Channel, t.m.Thread)
+	root, _, err := t.tx.PostByRef(t.m.Channel, t.m.Thread)
+	if err != nil {
+		return s, false, err
+	}
+	id, err := siteOfPost(root)
 	if err != nil {
 		return s, false, err
 	}
 	if id == 0 {
-		if post, found, err := t.tx.PostByRef(t.m.Channel, t.m.Thread); err != nil {
+		if id, err = t.tx.ThreadSite(t.m.Channel, t.m.Thread); err != nil {
 			return s, false, err
-		} else if found {
-			if id, err = t.siteOfPost(post); err != nil {
-				return s, false, err
-			}
 		}
 	}
 	if id == 0 && t.person.Site != 0 && t.m.At.Sub(t.person.SiteAt) < t.opt.Memory && !t.m.At.Before(t.person.SiteAt.Add(-time.Minute)) {
@@ -246,20 +292,92 @@ func (t *turn) site() (s store.SiteRecord, remembered bool, err error) {
 	return s, remembered, err
 }
 
-// say queues the reply to the message, in its thread.
-func (t *turn) say(b Body) error {
-	return t.queue(Post{Key: t.reply, Kind: Say, Channel: t.m.Channel, Thread: t.thread(), Body: b})
+// siteOfPost returns the house that a post of ours is about, 0 for none.
+func siteOfPost(row store.Post) (int64, error) {
+	if len(row.Body) == 0 {
+		return 0, nil
+	}
+	var p Post
+	if err := json.Unmarshal(row.Body, &p); err != nil {
+		return 0, fmt.Errorf("read post %s: %w", row.Key, err)
+	}
+	return p.Site, nil
 }
 
-// thread is where replies go: the message's thread.
-func (t *turn) thread() string { return t.m.Thread }
+// say queues the reply to the message, in its thread. The reply to an edited
+// message is a new wording of the one that stands there already.
+func (t *turn) say(b Body) error {
+	if t.m.Kind == store.Edited && t.reply == replyKey(t.m.ID) {
+		root, found, err := t.firstReply()
+		if err != nil {
+			return err
+		}
+		if found {
+			return t.queue(Post{Key: t.reply, Kind: Change, Channel: t.m.Channel, Target: root, Body: b})
+		}
+	}
+	return t.queue(Post{Key: t.reply, Kind: Say, Channel: t.m.Channel, Thread: t.m.Thread, Body: b})
+}
 
-// mark queues a reaction on the message.
-func (t *turn) mark(k Mark) error {
+// reword gives the reply that stands to the message a new wording, if there is
+// one.
+func (t *turn) reword(b Body) error {
+	root, found, err := t.firstReply()
+	if err != nil || !found {
+		return err
+	}
+	return t.queue(Post{Key: t.reply, Kind: Change, Channel: t.m.Channel, Target: root, Body: b})
+}
+
+// firstReply returns the key of the reply that stands to an earlier wording of
+// the message, or to the message that was deleted.
+func (t *turn) firstReply() (key string, found bool, err error) {
+	wordings, err := t.tx.WordingsOf(t.m.About)
+	if err != nil {
+		return "", false, err
+	}
+	for _, m := range wordings {
+		if m.ID == t.m.ID {
+			continue
+		}
+		row, there, err := t.tx.PostByKey(replyKey(m.ID))
+		if err != nil {
+			return "", false, err
+		}
+		var p Post
+		if there && json.Unmarshal(row.Body, &p) == nil && p.Kind == Say {
+			return row.Key, true, nil
+		}
+	}
+	return "", false, nil
+}
+
+// mark queues a reaction on a message of a person, unless it stands there
+// already.
+func (t *turn) mark(m store.Message, k Mark) error {
 	if t.direct {
 		return nil // the reply itself says so at once
 	}
-	return t.queue(Post{Key: fmt.Sprintf("react:%d:%s", t.m.ID, k), Kind: React, Channel: t.m.Channel, Target: t.m.TS, Mark: k})
+	root := m.ID
+	if m.About != 0 {
+		root = m.About
+	}
+	last, found, err := t.tx.NewestPost(fmt.Sprintf("react:%d:", root))
+	if err != nil {
+		return err
+	}
+	stands := MarkNone
+	if found {
+		var p Post
+		if err := json.Unmarshal(last.Body, &p); err != nil {
+			return fmt.Errorf("read post %s: %w", last.Key, err)
+		}
+		stands = p.Mark
+	}
+	if stands == k {
+		return nil
+	}
+	return t.queue(Post{Key: fmt.Sprintf("react:%d:%d:%s", root, t.m.ID, k), Kind: React, Channel: m.Channel, Target: m.TS, Mark: k})
 }
 
 func (t *turn) queue(p Post) error {

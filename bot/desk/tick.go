@@ -12,15 +12,21 @@ import (
 // lateAfter is how long after its slot a post is marked as late.
 const lateAfter = time.Hour
 
-// staleSummary is the age at which a missed weekly summary has lost its sense:
-// the next one tells the same and more.
-const staleSummary = 3 * 24 * time.Hour
+// How old a missed slot may be before it has lost its sense: the next one tells
+// the same and more.
+const (
+	staleSummary = 3 * 24 * time.Hour
+	staleLife    = 14 * 24 * time.Hour
+)
 
 // Tick deals with what has come due by now: messages that wait for another
-// try, follow-ups, summaries. After an outage only the last slot of a job
-// counts.
+// try, planned steps, follow-ups, summaries. After an outage only the last slot
+// of a job counts. In the quiet hours all but emergencies waits.
 func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 	if err := d.retry(ctx); err != nil {
+		return err
+	}
+	if err := d.planned(ctx, now); err != nil {
 		return err
 	}
 	for _, job := range d.plan.Jobs() {
@@ -36,7 +42,7 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 				return tx.KeepSlot(job, now) // nothing was due before the bot first ran
 			}
 			slot, _, due := d.plan.Due(job, last, now)
-			if !due {
+			if !due || d.cal.IsQuiet(now) && !d.cal.IsQuiet(slot) {
 				return nil
 			}
 			if err := d.run(tx, job, slot, now); err != nil {
@@ -91,6 +97,7 @@ func (d *Desk) run(tx *store.Tx, job string, slot, now time.Time) error {
 	if d.opt.Team == "" {
 		return nil
 	}
+	to := assess.DateOf(slot.In(d.opt.Zone))
 	switch job {
 	case JobFollowUps:
 		return d.remind(tx, slot, now)
@@ -98,48 +105,20 @@ func (d *Desk) run(tx *store.Tx, job string, slot, now time.Time) error {
 		if now.Sub(slot) > staleSummary {
 			return nil
 		}
-		to := assess.DateOf(slot.In(d.opt.Zone))
-		b, err := d.summary(tx, d.opt.Lang, to.AddDays(-7), to)
+		s, err := d.summary(tx, d.opt.Lang, to.AddDays(-7), to, to)
 		if err != nil {
 			return err
 		}
-		return queue(tx, Post{Key: fmt.Sprintf("summary:%s", to), Kind: Say, Channel: d.opt.Team, Body: d.late(b, slot, now)}, now)
-	}
-	return nil
-}
-
-// remind posts the follow-ups that are due, one post a slot.
-func (d *Desk) remind(tx *store.Tx, slot, now time.Time) error {
-	day := assess.DateOf(now.In(d.opt.Zone))
-	due, err := tx.DueFollowUps(day, 0)
-	if err != nil {
-		return err
-	}
-	var list []store.FollowUp
-	for _, f := range due {
-		if f.Posted == "" {
-			list = append(list, f)
+		return queue(tx, Post{Key: fmt.Sprintf("summary:%s", to), Kind: Say, Channel: d.opt.Team, Body: d.late(d.summaryPost(s), slot, now)}, now)
+	case JobLife:
+		if now.Sub(slot) > staleLife {
+			return nil
 		}
-	}
-	if len(list) == 0 {
-		return nil
-	}
-	w := wordsIn(d.opt.Lang)
-	b := Body{Lead: fmt.Sprintf(w.DueToday, len(list))}
-	for _, f := range list {
-		b.Facts = append(b.Facts, followUpLine(f, w))
-		b.Buttons = append(b.Buttons, Button{"done", fmt.Sprintf(w.DoneButton, f.Line), fmt.Sprint(f.ID)})
-		if err := tx.FollowUpPosted(f.ID, day); err != nil {
+		l, err := lifeOf(tx, to)
+		if err != nil {
 			return err
 		}
+		return queue(tx, Post{Key: fmt.Sprintf("life:%s", to), Kind: Say, Channel: d.opt.Team, Body: d.late(d.lifeBody(l, d.opt.Lang), slot, now)}, now)
 	}
-	return queue(tx, Post{Key: "remind:" + slot.UTC().Format(time.RFC3339), Kind: Say, Channel: d.opt.Team, Body: d.late(b, slot, now)}, now)
-}
-
-// late marks a body that comes well after its slot.
-func (d *Desk) late(b Body, slot, now time.Time) Body {
-	if now.Sub(slot) > lateAfter {
-		b.Heard = fmt.Sprintf(wordsIn(d.opt.Lang).Late, slot.In(d.opt.Zone).Format("2006-01-02 15:04"))
-	}
-	return b
+	return nil
 }

@@ -1,70 +1,176 @@
 package desk
 
-import "lazyhand/assess"
+import (
+	"time"
+
+	"lazyhand/assess"
+)
 
 // words is all that the desk says, in one language. A new language is a new
-// value of this type and a line in wordsIn.
+// value of this type and a line in wordsIn. A comment names what fills the
+// places of a text, in their order.
 type words struct {
+	// Talk
 	Apology          string
+	NotCrew          string
+	LanguageChosen   string
 	WhichHouse       string
 	WhichOf          string // the line as written
 	NotOnRecord      string // house
 	NothingToCorrect string
 	NothingToUndo    string
+	NothingLeft      string
+	NotYours         string // whose
+	QuestionGone     string
 	Undone           string // house
-	HelpLead         string
-	Help             []string
-	NothingToCheck   string // house
-	History          string // house, visits
-	TankNeeds        string
-	TankTooHigh      string // psi, top
-	TankSize         string // gallons, heater gallons, top
-	TankBasis        string // inlet, setpoint, psi, charge
-	NothingDue       string // days
-	Due              string // count, days
-	DueToday         string // count
-	NothingOpen      string // house
-	Done             string // house, action
-	DoneButton       string // house
-	Moved            string // house, action, day
-	Late             string // planned time
+	TakeBack         string
+	Elsewhere        string
 	Remembered       string // house
 	Recorded         string // house
 	Heard            string
 	Likely           string
 	NextCheck        string
 	CallDispatch     string // phone
-	MoreEvidence     string
-	Settled          string // psi
-	Claimed          string // who
-	Closed           string // who
-	Claim, Close     string
-	AlertState       map[string]string
 	NotPosted        string // why
+
+	// Asks
+	HelpLead       string
+	Help           []string
+	NothingToCheck string // house
+	History        string // house, visits
+	OpenFollowUp   string // action, day
+	TankNeeds      string
+	TankTooHigh    string // psi, top
+	TankSize       string // gallons, heater gallons, top
+	TankBasis      string // inlet, setpoint, psi, charge
+	NoPaper        string
+	SheetLead      string // house
+	SheetCheck     string
+	TooFew         string
+	DriftSteady    string
+	DriftMoves     string // psi a year, low, high
+	DriftJumped    string
+	DriftCrosses   string // date, early, late
+	NotKnown       string
+	YearsOld       string // years
+
+	// Follow-ups
+	NothingDue   string // days
+	Due          string // count, days
+	DueToday     string // person, count
+	Overdue      string // days
+	MoveOn       string // count
+	NothingOpen  string // house
+	AlreadyEnded string // house, action
+	Done         string // house, action
+	DoneButton   string // house
+	PutOffButton string // house
+	HandButton   string // house
+	Moved        string // house, action, day
+	OwnersOnly   string // owner
+	ToWhom       string // house
+	Handed       string // house, actions, person
+	Late         string // planned time
+
+	// Alerts
+	AlertRaised     string
+	AlertNow        string
+	MoreEvidence    string // who, what was read
+	ReportChanged   string
+	OpenAgain       string
+	Settled         string // psi
+	SettledShort    string // psi with its unit
+	Claimed         string // who
+	BookedFor       string // when, who
+	NobodyYet       string
+	NoWorkday       string
+	ClosedBy        string // who, reason
+	ClosedBecause   string // reason
+	ReasonWithdrawn string
+	Reasons         []string
+	WhyClose        string
+	WhichDay        string
+	WhoGoes         string
+	DayIsPast       string // day
+	TakenAlready    string // state
+	DispatchOnly    string
+	Claim           string
+	Book            string
+	BookAgain       string
+	Close           string
+	Since           string // when
+	Send            string
+	SendFor         map[string]string // by finding or cause
+	Unclaimed       string            // how long
+	Escalated       string            // how long
+	EscalatedLead   string            // how long, the alert
+	BriefLead       string            // when, house
+	FirstCheck      string
+	Bring           string
+	Part            map[string]string // of a day
+
+	// Summary and home page
 	Summary          string // from, to
-	SummaryReports   string // houses, readings, fair
-	SummaryAlerts    string // open
-	SummaryDue       string // count
+	SummaryReports   string // houses, readings, fair percent
+	SummaryAlerts    string // raised, settled, closed, open
+	SummaryTime      string // how long
+	SummaryDrift     string // count
+	SummaryAge       string // count
+	SummaryFollowUps string // kept, missed
+	SummaryFirst     string
 	SweepAge         string
 	SweepDrift       string
-	TooFew           string
-	DriftSteady      string
-	DriftMoves       string // psi a year, low, high
-	DriftJumped      string
-	DriftCrosses     string // date
-	Psi              string
-	Peak             string
-	Before, After    string
-	Absent           string // there is no
-	Point            map[assess.TestPoint]string
-	Heater           map[assess.HeaterState]string
-	Flow             map[assess.Flow]string
-	Symptom          map[assess.SymptomName]string
-	NoSymptom        string
-	Item             map[assess.Item]string
-	Action           map[assess.Action]string
-	Cause            map[assess.Cause]string
-	Caution          map[assess.Caution]string
+	StreetChanged    string // street, from, to
+	Moves            string // psi a year
+	LeavesBand       string // day
+	Thanks           string // names
+	KeptMark         string
+	MissedMark       string
+	Open             map[string]string // count; by what it opens
+	NothingThere     string
+	AndMore          string // count
+	LifeTooFew       string // failed, serving
+	LifeDefault      string // near, past
+	LifeLead         string // failed, serving
+	LifeHalf         string // years
+	LifeTenth        string // years
+	LifeNext         string // age, percent
+	LifeWears        string // age
+	LifeChance       string
+	Between          string // value, low, high
+	HomeFollowUps    string
+	HomeReports      string
+	HomeAlerts       string
+	HomeDue          string
+	HomeWorst        string
+	HomeNothing      string
+
+	// Measures and codes
+	Psi, Gal      string
+	Peak          string
+	Before, After string
+	Absent        string // thing
+	NoSymptom     string // symptom
+	AgeUnknown    string
+	Serviced      string // year
+	NeverServiced string
+	Minutes       string // count
+	Hours         string // count
+	Days          string // count
+	Weekday       map[time.Weekday]string
+	Urgency       map[int]string
+	Band          map[assess.Band]string
+	Point         map[assess.TestPoint]string
+	Heater        map[assess.HeaterState]string
+	Flow          map[assess.Flow]string
+	Symptom       map[assess.SymptomName]string
+	Item          map[assess.Item]string
+	Fuel          map[assess.Fuel]string
+	Material      map[assess.Material]string
+	Condition     map[assess.Condition]string
+	Action        map[assess.Action]string
+	Cause         map[assess.Cause]string
+	Caution       map[assess.Caution]string
 }
 
 func wordsIn(l assess.Lang) *words {

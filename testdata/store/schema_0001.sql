@@ -1,10 +1,18 @@
+CREATE INDEX alert_ended ON alert (ended) WHERE ended IS NOT NULL;
+CREATE INDEX alert_ended_by ON alert (ended_by) WHERE ended_by IS NOT NULL;
+CREATE INDEX alert_raised ON alert (raised_at);
 CREATE INDEX alert_site ON alert (site);
 CREATE INDEX alert_source ON alert (source);
 CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE INDEX correction_by ON correction (by);
+CREATE INDEX due_about ON due (kind, about) WHERE state = 'planned';
+CREATE INDEX due_planned ON due (at) WHERE state = 'planned';
 CREATE INDEX equipment_life ON equipment (item, installed, ended);
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
+CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
+CREATE INDEX follow_up_ended_by ON follow_up (ended_by) WHERE ended_by IS NOT NULL;
 CREATE INDEX follow_up_opened ON follow_up (opened, action);
+CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
 CREATE INDEX follow_up_site ON follow_up (site);
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
@@ -17,6 +25,8 @@ CREATE INDEX message_worded ON message (at) WHERE text <> '' OR links <> '[]';
 CREATE INDEX outbox_open ON outbox (state, after) WHERE state IN ('ready', 'sending');
 CREATE INDEX outbox_ref ON outbox (channel, ref) WHERE ref <> '';
 CREATE INDEX outbox_worded ON outbox (since) WHERE state IN ('sent', 'dead') AND length(body) > 50;
+CREATE INDEX outlook_drift ON outlook (crosses) WHERE drift IN ('rising', 'falling');
+CREATE INDEX outlook_rank ON outlook (rank, day);
 CREATE INDEX question_author ON question (channel, author, at) WHERE state = 'open';
 CREATE INDEX question_message ON question (message);
 CREATE INDEX question_open ON question (channel, thread) WHERE state = 'open';
@@ -39,11 +49,14 @@ CREATE TABLE alert (
   state     TEXT NOT NULL DEFAULT 'raised' CHECK (state IN ('raised', 'claimed', 'booked', 'settled', 'closed')),
   raised_at INTEGER NOT NULL,
   source    INTEGER NOT NULL REFERENCES message(id),
-  owner     TEXT NOT NULL DEFAULT '',
+  owner     TEXT NOT NULL DEFAULT '',       -- id of who claimed it
   booked    TEXT NOT NULL DEFAULT '',       -- day of the visit
-  tech      TEXT NOT NULL DEFAULT '',
+  part      TEXT NOT NULL DEFAULT '' CHECK (part IN ('', 'morning', 'afternoon')),
+  tech      TEXT NOT NULL DEFAULT '',       -- id of who goes
+  told      INTEGER NOT NULL DEFAULT 0 CHECK (told IN (0, 1)), -- its post is in the outbox
   change    INTEGER NOT NULL DEFAULT 1,
   ended     INTEGER,
+  ended_by  INTEGER REFERENCES message(id) ON DELETE SET NULL, -- the message that settled or closed it
   reason    TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE TABLE alert_step (
@@ -61,6 +74,13 @@ CREATE TABLE correction (
   frame   TEXT NOT NULL,
   PRIMARY KEY (message, by)
 ) STRICT;
+CREATE TABLE due (
+  key   TEXT PRIMARY KEY,
+  kind  TEXT NOT NULL,
+  about INTEGER NOT NULL,                   -- the row that it is about
+  at    INTEGER NOT NULL,                   -- planned
+  state TEXT NOT NULL DEFAULT 'planned' CHECK (state IN ('planned', 'done', 'dropped'))
+) STRICT, WITHOUT ROWID;
 CREATE TABLE equipment (
   site      INTEGER NOT NULL REFERENCES site(id),
   item      TEXT NOT NULL,
@@ -83,9 +103,12 @@ CREATE TABLE follow_up (
   source  INTEGER NOT NULL REFERENCES message(id),
   opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
+  urgency TEXT NOT NULL DEFAULT 'watch',    -- of what called for it
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
   clock   INTEGER NOT NULL DEFAULT 0 CHECK (clock IN (0, 1)), -- opened by the calendar, not by a message
-  ended   INTEGER
+  ended   INTEGER,
+  ended_by INTEGER REFERENCES message(id) ON DELETE SET NULL, -- the message that settled it
+  was     TEXT                              -- what the newest reason took the place of, as JSON; its withdrawal brings it back
 ) STRICT;
 CREATE TABLE message (
   id      INTEGER PRIMARY KEY,
@@ -121,6 +144,16 @@ CREATE TABLE outbox (
   since   INTEGER NOT NULL,                 -- when it came into its state
   ref     TEXT NOT NULL DEFAULT '',         -- the platform's name for the post
   error   TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE TABLE outlook (
+  site       INTEGER PRIMARY KEY REFERENCES site(id) ON DELETE CASCADE,
+  day        TEXT NOT NULL,                 -- of the last visit
+  house_psi  REAL,                          -- the last that a visit supported
+  drift      TEXT NOT NULL,
+  slope      REAL,                          -- psi a year
+  crosses    TEXT,                          -- the day on which the trend leaves the band
+  rank       INTEGER NOT NULL,              -- of the gravest finding: 0 now, 1 soon, 2 watch, 3 note
+  finding    TEXT NOT NULL                  -- its code
 ) STRICT;
 CREATE TABLE person (
   id      TEXT PRIMARY KEY,

@@ -1,0 +1,85 @@
+package store
+
+import (
+	"fmt"
+
+	"lazyhand/assess"
+)
+
+// Outlook is what a house's last report leaves to expect, for lists over all
+// houses; it is derived.
+type Outlook struct {
+	Site     int64
+	Line     string      // the house's street line
+	Day      assess.Date // of the last visit
+	HousePSI *float64    // the last that a visit supported
+	Drift    assess.DriftState
+	Slope    *float64    // psi a year
+	Crosses  assess.Date // when the trend leaves the band, zero for never
+	Rank     int         // of the gravest finding: 0 now, 1 soon, 2 watch, 3 note
+	Finding  string      // its code
+}
+
+// KeepOutlook keeps what to expect of a house.
+func (tx *Tx) KeepOutlook(s Outlook) error {
+	_, err := tx.exec(`INSERT INTO outlook (site, day, house_psi, drift, slope, crosses, rank, finding)
+		VALUES (?, ?, ?, ?, ?, nullif(?, ''), ?, ?) ON CONFLICT (site) DO UPDATE SET day = excluded.day, house_psi = excluded.house_psi,
+		drift = excluded.drift, slope = excluded.slope, crosses = excluded.crosses, rank = excluded.rank, finding = excluded.finding`,
+		s.Site, s.Day.String(), s.HousePSI, s.Drift, s.Slope, s.Crosses.String(), s.Rank, s.Finding)
+	return err
+}
+
+// DropOutlook forgets what to expect of a house, when nothing is reported of it.
+func (tx *Tx) DropOutlook(site int64) error {
+	_, err := tx.exec(`DELETE FROM outlook WHERE site = ?`, site)
+	return err
+}
+
+func (tx *Tx) outlooks(where string, args ...any) ([]Outlook, error) {
+	return all(tx, func(scan func(...any) error) (Outlook, error) {
+		var s Outlook
+		var day, crosses string
+		if err := scan(&s.Site, &s.Line, &day, &s.HousePSI, &s.Drift, &s.Slope, &crosses, &s.Rank, &s.Finding); err != nil {
+			return s, err
+		}
+		if err := s.Day.UnmarshalText([]byte(day)); err != nil {
+			return s, err
+		}
+		return s, s.Crosses.UnmarshalText([]byte(crosses))
+	}, `SELECT t.site, s.line, t.day, t.house_psi, t.drift, t.slope, ifnull(t.crosses, ''), t.rank, t.finding
+		FROM outlook t JOIN site s ON s.id = t.site `+where, args...)
+}
+
+// Drifting returns the houses whose pressure rises or falls, those that leave
+// the band soonest first.
+func (tx *Tx) Drifting(limit int) ([]Outlook, error) {
+	return tx.outlooks(`WHERE t.drift IN ('rising', 'falling') ORDER BY t.crosses IS NULL, t.crosses, t.site LIMIT ?`, limit)
+}
+
+// OldValve is a regulator that serves since a year.
+type OldValve struct {
+	Line string // the house's street line
+	Year int
+}
+
+// ValvesBefore returns the regulators in service that were installed before a
+// year, oldest first, and how many there are.
+func (tx *Tx) ValvesBefore(year, limit int) (list []OldValve, n int, err error) {
+	before := fmt.Sprintf("%04d", year)
+	const old = `FROM equipment e JOIN site s ON s.id = e.site WHERE e.item = 'prv' AND e.installed > '' AND e.installed < ? AND e.ended = '' AND e.absent = 0`
+	list, err = all(tx, func(scan func(...any) error) (OldValve, error) {
+		var v OldValve
+		return v, scan(&v.Line, &v.Year)
+	}, `SELECT s.line, CAST(substr(e.installed, 1, 4) AS INTEGER) `+old+` ORDER BY e.installed, e.site LIMIT ?`, before, limit)
+	if err != nil {
+		return nil, 0, err
+	}
+	_, err = tx.one([]any{&n}, `SELECT count(*) `+old, before)
+	return list, n, err
+}
+
+// Gravest returns the houses with the gravest findings, up to a rank, the
+// newest of them first.
+func (tx *Tx) Gravest(rank, limit int) ([]Outlook, error) {
+	return tx.outlooks(`WHERE t.rank <= ? ORDER BY t.rank, t.day DESC, t.site LIMIT ?`, rank, limit)
+}
