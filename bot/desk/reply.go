@@ -95,13 +95,17 @@ func findings(a assess.Assessment, least assess.Urgency) []string {
 	return out
 }
 
+// tenth is a probability in percent, to the nearest ten: more would only look
+// exact.
+func tenth(p float64) int { return 10 * int(p*10+0.5) }
+
 // likely names the cause that leads, when it is worth naming.
 func likely(a assess.Assessment, w *words) []string {
 	if len(a.Causes) == 0 || a.Causes[0].P < 0.4 || a.Causes[0].Cause == assess.CauseSound {
 		return nil
 	}
 	c := a.Causes[0]
-	return []string{fmt.Sprintf("%s%s (%d %%)", w.Likely, w.Cause[c.Cause], int(c.P*100+0.5))}
+	return []string{fmt.Sprintf(w.Likely, w.Cause[c.Cause], tenth(c.P))}
 }
 
 // cautionTexts returns what can hurt, in words.

@@ -28,7 +28,7 @@ type words struct {
 	Remembered       string // house
 	Recorded         string // house
 	Heard            string
-	Likely           string
+	Likely           string // cause, percent
 	NextCheck        string
 	CallDispatch     string // phone
 	NotPosted        string // why

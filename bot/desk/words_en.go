@@ -24,7 +24,7 @@ var english = words{
 	Remembered:       "House taken from your last report: %s.",
 	Recorded:         "%s: noted.",
 	Heard:            "I read: ",
-	Likely:           "Likely: ",
+	Likely:           "Likely: %s (about %d %%)",
 	NextCheck:        "Next: ",
 	CallDispatch:     "Call dispatch now: %s",
 	NotPosted:        "A message could not be posted (%s). It said:",

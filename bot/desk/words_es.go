@@ -24,7 +24,7 @@ var spanish = words{
 	Remembered:       "Casa tomada de su último reporte: %s.",
 	Recorded:         "%s: anotado.",
 	Heard:            "Leí: ",
-	Likely:           "Probable: ",
+	Likely:           "Probable: %s (como %d %%)",
 	NextCheck:        "Siguiente: ",
 	CallDispatch:     "Llame ya a despacho: %s",
 	NotPosted:        "No se pudo publicar un mensaje (%s). Decía:",
