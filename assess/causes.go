@@ -125,13 +125,12 @@ var tankRates = [3]perCause{
 
 // gaugeRates is how often the report doubts the gauge, given the cause. Judgement.
 var gaugeRates = perCause{
-	0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.50,
+	0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.55,
 }
 
-// closedRates is how often a house is known to be open to the main (no
-// regulator and no check valve), given the cause: expansion cannot be then
-// (physics; what is left is a hidden check valve).
-const openHouseExpansion = 0.05
+// openHouseExpansion is how likely expansion still is where no regulator was
+// found: a check valve may hide in the meter box (common practice). Judgement.
+const openHouseExpansion = 0.025
 
 // workRates is how often a visit does each kind of work, given what it found.
 // Judgement: techs mostly do what fits what they found, and sometimes what was

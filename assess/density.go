@@ -82,6 +82,9 @@ var (
 	curveStatic = newCurve(1, 0.03, part{0.9, normal(0, 2.6)}, part{0.1, normal(0, 8)})
 	// A static reading that something makes doubtful.
 	curveDoubtful = newCurve(1, 0.12, part{0.65, normal(0, 4)}, part{0.35, normal(0, 12)})
+	// The same of a gauge that is doubted, had it been right: what is wrong with
+	// the gauge is a cause of its own.
+	curveGaugeDoubted = newCurve(1, 0.05, part{0.85, normal(0, 3)}, part{0.15, normal(0, 10)})
 	// A drain with scale: right, or held low.
 	curveSediment = newCurve(2, 0.10, part{0.6, normal(0, 3)}, part{0.4, gamma(20, 14)})
 	// A main reading of the same day.

@@ -105,7 +105,7 @@ func (c *situation) closedShare(there float64) float64 {
 	case c.found.check == present:
 		return math.Max(there, 0.3)
 	case c.found.prv == absent:
-		return openHouseExpansion * 0.5
+		return openHouseExpansion
 	}
 	return there
 }

@@ -105,7 +105,7 @@ func (s *seen) look(js []judged) {
 		case j.side == StreetSide && !flowing && !peak:
 			c := curveStreet
 			if j.fair != FairYes {
-				c = curveDoubtful
+				c = curveGaugeDoubted // nothing else makes a main reading doubtful
 			}
 			for k := range s.street {
 				s.street[k] *= c.at(streetAt(k) - psi)
@@ -145,6 +145,8 @@ func (s *seen) look(js []judged) {
 			switch {
 			case j.why&bitSediment != 0:
 				c = curveSediment
+			case j.why&^bitNearLimit == bitGaugeDoubted:
+				c = curveGaugeDoubted
 			case j.fair != FairYes:
 				c = curveDoubtful
 			}

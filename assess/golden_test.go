@@ -92,7 +92,7 @@ func TestGoldenHouses(t *testing.T) {
 			in.Lang = lang
 			a := Assess(in)
 			for i := range a.Causes { // enough to read, not so much that rounding matters
-				a.Causes[i].P = float64(int(a.Causes[i].P*1000+0.5)) / 1000
+				a.Causes[i].P = float64(int(a.Causes[i].P*100+0.5)) / 100
 			}
 			b, err := json.MarshalIndent(struct {
 				ID   string `json:"id"`
