@@ -16,7 +16,7 @@ func (p *program) versionCommand() *cobra.Command {
 the Go release and machine it was made for.
 
 The same source, Go release and C compiler give the same program, byte for byte,
-with: go build -trimpath -ldflags=-buildid= -o lazyhand ./bot`,
+with: go build -trimpath -buildvcs=true -ldflags=-buildid= -o lazyhand ./bot`,
 		Example: `  lazyhand version`,
 		Args:    noWords,
 		RunE: func(*cobra.Command, []string) error {

@@ -20,7 +20,7 @@ import (
 
 func (p *program) practiceCommand() *cobra.Command {
 	var listen string
-	var asJSON bool
+	var asJSON, demo bool
 	cmd := &cobra.Command{
 		Use:   "practice",
 		Short: "Open a small workspace on this machine to try the bot in",
@@ -29,10 +29,14 @@ speaks Slack's protocol, and lets the bot join it as it would join Slack. Its we
 page lets you take the part of any of the crew. Nothing leaves the machine and no
 account is needed.
 
+With --demo it begins with two years of reports of an invented shop, and the crew
+goes on reporting while you look on.
+
 Without --db the record is thrown away at the end. With --json it prints, once
 ready, one line with the addresses and the tokens of a second, empty app, for a
 client of your own.`,
 		Example: `  lazyhand practice
+  lazyhand practice --demo
   lazyhand practice --listen 127.0.0.1:0 --json
   lazyhand practice --db try.db`,
 		Args: noWords,
@@ -50,17 +54,23 @@ client of your own.`,
 					return err
 				}
 			}
-			return p.practice(cmd.Context(), listen, ready)
+			pause := time.Duration(0)
+			if demo {
+				pause = demoPause
+			}
+			return p.practice(cmd.Context(), listen, pause, ready)
 		},
 	}
 	cmd.Flags().StringVar(&listen, "listen", "127.0.0.1:4080", "loopback address of the page; port 0 takes any that is free")
+	cmd.Flags().BoolVar(&demo, "demo", false, "begin with two years of an invented shop's reports")
 	cmd.Flags().BoolVar(&asJSON, "json", false, "print one JSON object once ready")
 	return cmd
 }
 
 // practice runs a practice workspace with the bot in it until ctx ends, and
-// calls ready once the bot has joined.
-func (p *program) practice(ctx context.Context, listen string, ready func(*practice.Workspace) error) error {
+// calls ready once the bot has joined. demo is the pause between the messages of
+// a demonstration; 0 is none.
+func (p *program) practice(ctx context.Context, listen string, demo time.Duration, ready func(*practice.Workspace) error) error {
 	first, err := p.settings()
 	if err != nil {
 		return err
@@ -108,6 +118,11 @@ func (p *program) practice(ctx context.Context, listen string, ready func(*pract
 	defer stop(nil)
 	err = trial.serve(ctx, c, func(c config.Config, log *slog.Logger, now func() *desk.Desk) (platform, error) {
 		current.Store(&now)
+		if demo > 0 {
+			if err := demoFill(ctx, now(), w, w.Now()); err != nil {
+				return nil, err
+			}
+		}
 		o := trial.slackOptions(c, log, now)
 		app := w.Apps()[0]
 		o.BotToken, o.AppToken, o.APIURL = app.BotToken, app.AppToken, w.Ready().API
@@ -116,6 +131,11 @@ func (p *program) practice(ctx context.Context, listen string, ready func(*pract
 			if joined(ctx, chat) {
 				if err := ready(w); err != nil {
 					stop(fmt.Errorf("cannot say that the workspace is ready: %w", err))
+				}
+				if demo > 0 {
+					if err := demoGoOn(ctx, w, demo); err != nil {
+						stop(err)
+					}
 				}
 			}
 		}()
@@ -127,6 +147,9 @@ func (p *program) practice(ctx context.Context, listen string, ready func(*pract
 	}
 	return err
 }
+
+// demoPause is the time to read between two messages of the demonstration.
+const demoPause = 4 * time.Second
 
 // practiceSettings fits the settings to a practice workspace: its channels,
 // people and groups, and no address of the program's own.

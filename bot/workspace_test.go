@@ -15,7 +15,7 @@ import (
 )
 
 // practising opens a practice workspace with the bot in it.
-func practising(t *testing.T) (w *practice.Workspace, stop func() error) {
+func practising(t *testing.T, demo time.Duration) (w *practice.Workspace, stop func() error) {
 	t.Helper()
 	home(t)
 	log := &lockedBuffer{}
@@ -23,7 +23,7 @@ func practising(t *testing.T) (w *practice.Workspace, stop func() error) {
 	ctx, cancel := context.WithCancel(t.Context())
 	joined, done := make(chan *practice.Workspace, 1), make(chan error, 1)
 	go func() {
-		done <- p.practice(ctx, "127.0.0.1:0", func(w *practice.Workspace) error { joined <- w; return nil })
+		done <- p.practice(ctx, "127.0.0.1:0", demo, func(w *practice.Workspace) error { joined <- w; return nil })
 	}()
 	t.Cleanup(cancel)
 	select {
@@ -37,7 +37,7 @@ func practising(t *testing.T) (w *practice.Workspace, stop func() error) {
 }
 
 func TestTheBotJoinsThePracticeWorkspaceAsItWouldJoinSlack(t *testing.T) {
-	w, stop := practising(t)
+	w, stop := practising(t, 0)
 	ts, err := w.Say("rosa", "field", "", report)
 	if err != nil {
 		t.Fatal(err)
