@@ -818,6 +818,11 @@ func (a *address) unit(p *Parser, toks []token) {
 	if k >= 0 && (toks[k].text == "," || toks[k].text == "at" || toks[k].text == "of" || toks[k].text == "en" || toks[k].text == "de" || toks[k].text == "in" || toks[k].text == "-" || toks[k].text == "on") {
 		k--
 	}
+	if k >= 1 && k < a.from-1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer && len(toks[k].num.digits) <= 4 {
+		a.line += " # " + toks[k].num.digits
+		a.unitFrom, a.unitTo, a.from = k-1, k+1, k-1
+		return
+	}
 	for n := 1; n <= 3 && k-n >= 0; n++ {
 		at := k - n
 		if at < 0 || toks[at].kind != word {

@@ -104,6 +104,17 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
+	if m.sizes(s) {
+		a := m.addAsk(se.from, AskTankSize)
+		m.tankNumbers(s, a)
+		se.asking = true
+		return
+	}
+	if m.asksHelp(s) {
+		m.addAsk(se.from, AskHelp)
+		se.asking = true
+		return
+	}
 	req := m.request(s)
 	firstWord := se.from
 	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || filler(m.text(firstWord))) {
@@ -309,6 +320,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		strong := t == "snooze" || t == "not now" || t == "ask me again" || t == "remind me later" || t == "postpone" || t == "ask again" || t == "ask me later" || t == "snz" || strings.HasPrefix(t, "pospon") || strings.HasPrefix(t, "aplaza") || t == "recuerdame otra vez" || t == "ahorita no" || t == "preguntame" || t == "put it off" || t == "put that off" || t == "push it back" || t == "postpone it" || t == "hold off" || t == "defer" || t == "recorrelo" || t == "push that" || t == "push it" || t == "bump it" || t == "kick it" || t == "move it" || t == "move that" || t == "push it out" || t == "put off" || t == "pospone" || t == "recorre" || t == "pasalo para" || t == "dejalo para" || t == "muevelo" || t == "delay it" || t == "delay"
 		if t == "delay" && !begins && !m.followUpNoun(s) {
 			return
+		}
+		if begins && m.momentIn2(s) && !reading && (t == "push" || t == "bump" || t == "kick" || t == "slide" || t == "move" || t == "push the" || t == "mueve") {
+			strong = true
 		}
 		if !strong && !(m.followUpNoun(s) && (begins || m.momentIn2(s)) && (begins || m.items[i-1].mark || m.site != nil || m.followUpBefore(i))) {
 			return
@@ -575,6 +589,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return true
 	case "me equivoque", "me equivoque en":
 		return true
+	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
+		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
 	case "my bad":
 		return begins || last
 	case "i typed", "i wrote", "i put", "i entered":
@@ -697,9 +713,9 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					v = float64(int(v*9/5 + 32.5))
 				}
 				switch {
-				case m.nearWord(i, 3, "rise", "delta", "difference"):
+				case m.nearWord(i, 3, "rise", "delta", "difference", "sube", "subir", "raise", "raises", "subida"):
 					set(&a.RiseF, v)
-				case m.nearWord(i, 3, "inlet", "incoming", "cold", "entrada", "from", "in", "comes in"):
+				case m.nearWord(i, 3, "inlet", "incoming", "cold", "entrada", "from", "in", "comes in", "coming", "coming in", "entrando", "entra", "water", "agua"):
 					if it.unit == "" && v > 90 && !m.nearWord(i, 2, "inlet", "incoming", "cold") {
 						set(&a.SetpointF, v)
 						continue
@@ -818,4 +834,58 @@ func (m *message) readingCueWords(s int) bool {
 		}
 	}
 	return false
+}
+
+// has2 tells whether sentence s holds one of some words.
+func (m *message) has2(s int, words ...string) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		for _, w := range words {
+			if m.text(i) == w {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// sizes tells whether a sentence asks for the size of an expansion tank.
+func (m *message) sizes(s int) bool {
+	if !m.tankTalk(s) || m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
+		return false
+	}
+	ask, size := m.sents[s].question || m.request(s), false
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "size", "big", "large", "tamano", "grande", "capacidad", "medida", "sizing", "sized", "galones":
+			if m.text(i) == "galones" && m.items[max(i-1, 0)].num != nil {
+				continue
+			}
+			size = true
+		case "cuanto", "de cuanto", "de cuantos":
+			size, ask = true, true
+		}
+		if m.is(i, cWill, "") && (m.text(i) == "order" || m.text(i) == "quote") {
+			return false
+		}
+	}
+	return ask && size
+}
+
+// asksHelp tells whether a sentence asks how to tell the bot something.
+func (m *message) asksHelp(s int) bool {
+	if m.readingLike(s) || m.site != nil {
+		return false
+	}
+	how, write, thing := false, false, m.sents[s].question
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "how", "como", "que", "what", "how do i", "how to", "how should i", "how do you", "whats the way", "cual":
+			how = true
+		case "escribir", "mandar", "meter", "registrar", "anotar", "reportar", "type", "send", "log", "enter", "submit", "mando", "meto", "registro", "anoto", "reporto", "escribo", "write", "text you", "report", "put in", "use", "usar", "uso", "manda", "mandas", "pongo", "poner":
+			write = true
+		case "bot", "lectura", "lecturas", "reading", "readings", "you", "te", "mensaje", "message", "reporte":
+			thing = true
+		}
+	}
+	return how && write && thing && (m.sents[s].question || m.has2(s, "bot"))
 }

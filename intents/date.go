@@ -166,9 +166,13 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		return int(m.items[k].value), true
 	}
 	th := func(k int) bool {
-		switch m.text(k) {
+		if k >= len(m.items) {
+			return false
+		}
+		t := &m.toks[m.items[k].tok]
+		switch t.text {
 		case "th", "st", "nd", "rd":
-			return m.toks[m.items[k].tok].glued
+			return t.glued
 		}
 		return false
 	}

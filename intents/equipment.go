@@ -61,6 +61,12 @@ func (m *message) findEquipment() {
 		}
 		m.named(s, items)
 	}
+	// a tankless or a hybrid is a heater by its name
+	for i := range m.items {
+		if v, ok := m.val(i, cFuel); ok && (v == "tankless" || v == "heat_pump") && !m.heaterIn(m.items[i].sent) {
+			items = append(items, mentionOf{at: i, item: "heater"})
+		}
+	}
 	var attrs []attribute
 	for i := range m.items {
 		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question {
@@ -70,6 +76,34 @@ func (m *message) findEquipment() {
 	}
 	for _, a := range attrs {
 		m.give(a, items)
+	}
+	m.likewise(items)
+}
+
+// likewise copies a year: "the regulator was installed in 2021 and so was the heater".
+func (m *message) likewise(items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x := items[k]
+		same := m.left(x.at, 4, false, func(k int) bool {
+			t := m.text(k)
+			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
+		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || m.text(k) == "igual" }) >= 0
+		if !same {
+			continue
+		}
+		f := m.equipment.facts[items[k-1].item]
+		if f == nil {
+			continue
+		}
+		g := m.equipment.get(x.item, x.at)
+		if g.InstalledYear == nil && f.InstalledYear != nil {
+			y := *f.InstalledYear
+			g.InstalledYear = &y
+		}
+		if g.Condition == "" && f.InstalledYear == nil {
+			g.Condition = f.Condition
+		}
+		g.said = true
 	}
 }
 
@@ -121,7 +155,7 @@ func (m *message) named(s int, items []mentionOf) {
 			continue
 		}
 		if m.itemAbsent(it.at) {
-			if it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workOn(it.at) {
+			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workOn(it.at) {
 				continue
 			}
 			f := m.equipment.get(it.item, it.at)
@@ -131,7 +165,7 @@ func (m *message) named(s int, items []mentionOf) {
 		}
 		switch it.item {
 		case "expansion_tank", "check_valve", "softener", "recirc":
-			if m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
+			if it.item == "expansion_tank" && m.tankWork() || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
 				continue
 			}
 			m.equipment.get(it.item, it.at).named = true
@@ -216,8 +250,20 @@ func (m *message) afterAbsent(i int) bool {
 		case ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
 			k++
 			continue
+		case ",":
+			switch m.text(k + 1) {
+			case "none", "no hay", "ninguno", "ninguna", "no tiene":
+				return true
+			case "no":
+				return m.text(k+2) == "hay" || m.text(k+2) == "tiene"
+			}
+			return false
 		case "none", "no", "missing", "absent", "ninguno", "ninguna", "not present", "nope", "n/a", "nada", "not there", "not installed", "no tiene", "no hay":
 			if m.text(k) == "no" && k+1 < len(m.items) && !m.items[k+1].mark {
+				switch m.text(k + 1) {
+				case "hay", "tiene", "lleva", "existe":
+					return true
+				}
 				return false
 			}
 			return true
@@ -416,6 +462,12 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if !ok || old {
 		return
 	}
+	if at := m.replacedAt(owner); at >= 0 && a.at < at && !m.newWords(a.at, at) {
+		return // a fact of the part taken out
+	}
+	if t := m.text(a.at); a.what == "cond" && (t == "stuck" || t == "holding" || t == "working") && (m.text(a.at+1) == "the" || m.text(a.at+1) == "my" || m.text(a.at+1) == "a") {
+		return // "stuck the gauge on …"
+	}
 	f := m.equipment.get(owner, a.at)
 	it := &m.items[a.at]
 	switch a.what {
@@ -457,6 +509,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 		f.Material = assess.Material(v)
 	case "cond":
 		v, _ := m.val(a.at, cCond)
+		if t := m.text(a.at); (t == "stuck" || t == "holding" || t == "working") && m.text(a.at+1) == "the" {
+			return // "stuck the gauge on …"
+		}
 		v = m.condValue(a.at, v)
 		if v == "" {
 			return
@@ -527,6 +582,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		}
 		c := float64(abs(x.at - a.at))
 		commas := m.separators(min(x.at, a.at), max(x.at, a.at))
+		if x.at > a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.copulaBefore(a.at) {
+			c += 5 // "the regulator … is from 2021, the tank …"
+		}
 		if x.at > a.at {
 			// before the noun: "2 yr old PRV", "50 gal electric heater"
 			if commas > 0 {
@@ -582,6 +640,12 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	}
 	if a.what == "year" || a.what == "age" {
 		limit = 12
+		if m.left(a.at, 12, true, func(k int) bool {
+			t := m.text(k)
+			return t == "original" || t == "original to the house" || t == "casting"
+		}) >= 0 {
+			limit = 22
+		}
 	}
 	if best >= 0 && cost <= limit {
 		return items[best].item, items[best].old || m.oldFact(a.at, items[best].at), true
@@ -845,4 +909,73 @@ func (m *message) installedLastYear(a attribute, items []mentionOf) {
 	}
 	f := m.equipment.get(owner, a.at)
 	f.InstalledYear, f.said = &y, true
+}
+
+// tankWork tells whether the expansion tank was worked on: merely naming it then says nothing more.
+func (m *message) tankWork() bool {
+	for _, w := range m.work {
+		switch w.Action {
+		case assess.InstalledTank, assess.ReplacedTank, assess.ChargedTank:
+			return true
+		}
+	}
+	return false
+}
+
+// installs tells whether an item was put in on the visit: that there was none
+// before is no fact of the house any more.
+func (m *message) installs(item string) bool {
+	for _, w := range m.work {
+		if w.Action == assess.InstalledPRV && item == "prv" || w.Action == assess.InstalledTank && item == "expansion_tank" {
+			return true
+		}
+	}
+	return false
+}
+
+// replacedAt returns where the deed that replaced an item is told, -1 if none.
+func (m *message) replacedAt(item string) int {
+	for _, w := range m.work {
+		switch {
+		case w.Action == assess.ReplacedPRV && item == "prv", w.Action == assess.ReplacedTank && item == "expansion_tank",
+			w.Action == assess.ReplacedHeater && item == "heater", w.Action == assess.ReplacedDrainValve && item == "drain_valve":
+			return w.at
+		}
+	}
+	return -1
+}
+
+// newWords tells whether a fact told before the deed is of the new part: "new
+// 50 gal electric heater put in".
+func (m *message) newWords(a, deed int) bool {
+	if m.items[a].sent != m.items[deed].sent {
+		return false
+	}
+	for k := a - 1; k >= m.sents[m.items[a].sent].from && k >= a-4; k-- {
+		if m.is(k, cPart, "new") {
+			return true
+		}
+	}
+	return false
+}
+
+// copulaBefore tells whether "is", "es de" or the like leads to item i: then it is
+// said of what stands before.
+func (m *message) copulaBefore(i int) bool {
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "is", "its", "es", "from", "del", "was", "are", "dated", "esta", "tag", "looks", "se ve", "ve":
+			return true
+		}
+		return false
+	}) >= 0
+}
+
+func (m *message) heaterIn(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, cItem, "heater") {
+			return true
+		}
+	}
+	return false
 }

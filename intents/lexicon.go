@@ -276,15 +276,45 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 			return into
 		}
 	}
+	if base := enclitic(w); base != "" {
+		if id, ok := l.vocab[base]; ok {
+			return append(into, id)
+		}
+	}
 	if len(w) > 4 && w[len(w)-1] == 's' {
 		if id, ok := l.vocab[w[:len(w)-1]]; ok {
 			return append(into, id)
 		}
 	}
-	if len(w) < 5 || len(w) > 20 || l.plain[w] {
+	if len(w) < 4 || len(w) > 20 || l.everyday(w) {
 		return into
 	}
 	return l.misspelt(w, into)
+}
+
+// enclitic takes the pronoun off a Spanish infinitive: "llamarle", "revisarla".
+func enclitic(w string) string {
+	for _, e := range [...]string{"le", "la", "lo", "les", "las", "los", "me", "nos", "selo", "sela"} {
+		if n := len(w) - len(e); n >= 5 && w[n:] == e {
+			if w[n-1] == 'r' && (w[n-2] == 'a' || w[n-2] == 'e' || w[n-2] == 'i') {
+				return w[:n]
+			}
+		}
+	}
+	return ""
+}
+
+// everyday tells whether a word, or what it is a form of, is a common word.
+func (l *lexicon) everyday(w string) bool {
+	if l.plain[w] {
+		return true
+	}
+	for _, e := range [...]string{"s", "ed", "ing", "er", "es", "d"} {
+		if n := len(w) - len(e); n >= 4 && w[n:] == e && l.plain[w[:n]] {
+			return true
+		}
+	}
+	return false
 }
 
 // misspelt finds words one slip away: a letter missing, extra, wrong, or two
@@ -300,7 +330,15 @@ func (l *lexicon) misspelt(w string, into []int32) []int32 {
 		}
 	}
 	for _, id := range l.deletes[w] {
-		try(id)
+		try(id) // a letter is missing
+	}
+	if len(w) == 4 {
+		for k := 1; k < 3; k++ {
+			if id, ok := l.vocab[w[:k]+w[k+1:k+2]+w[k:k+1]+w[k+2:]]; ok {
+				try(id) // two letters swapped
+			}
+		}
+		return into
 	}
 	for k := range w {
 		d := w[:k] + w[k+1:]
@@ -309,6 +347,13 @@ func (l *lexicon) misspelt(w string, into []int32) []int32 {
 		}
 		for _, id := range l.deletes[d] {
 			try(id)
+		}
+	}
+	if len(into) == 0 {
+		for _, id := range l.skeleton[consonants(w)] {
+			if t := l.words[id]; t[0] == w[0] && l.spelt[id] && len(t) <= len(w)+2 && len(t) >= len(w)-1 {
+				into = append(into, id)
+			}
 		}
 	}
 	return into

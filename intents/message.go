@@ -188,6 +188,17 @@ func (m *message) build() {
 				i++
 				continue
 			}
+			if n >= 2 {
+				// "no pressure regulator": the longer name begins inside the phrase
+				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cSym, "")) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
+					node, n = p.lex.find(m.toks, i, i+n-1)
+					if n == 0 {
+						m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+						i++
+						continue
+					}
+				}
+			}
 			m.items = append(m.items, item{tok: i, n: n, text: p.lex.phrases[node], tags: p.lex.tags[node]})
 			i += n
 		}
@@ -246,6 +257,16 @@ func (m *message) units() {
 		out = append(out, it)
 	}
 	m.items = out
+	// "62 m of head, house side 61 m"
+	for i := range m.items {
+		if u := m.items[i].unit; u == "m" || u == "ft" {
+			for k := range m.items {
+				if v := m.items[k].unit; v == "metre" && u == "m" || v == "feet" && u == "ft" {
+					m.items[k].unit = u
+				}
+			}
+		}
+	}
 }
 
 // unitFits tells whether a word after a number is its unit here; short words

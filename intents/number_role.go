@@ -246,12 +246,24 @@ func (m *message) roleOf(i int) (role, string) {
 		if it.unit == "litre" {
 			it.value = round1(it.value * 0.264172)
 		}
+		if it.value > 200 {
+			return roleIgnored, "no heater's size"
+		}
 		return roleSize, "unit of volume"
 	case "degf", "degc", "deg":
 		return m.tempRole(i)
 	}
 	if prev == "#" && m.toks[it.tok].glued {
 		return roleIgnored, "after #"
+	}
+	if (prev == "<" || prev == ">") && !m.toks[it.tok].quoted {
+		return roleIgnored, "a limit"
+	}
+	if it.value == 0 && m.is(i+1, cSym, "") {
+		return roleIgnored, "none of it"
+	}
+	if it.unit == "" && m.moneyTalk(i) {
+		return roleIgnored, "money"
 	}
 	if n.apos {
 		return roleYear, "apostrophe"
@@ -303,6 +315,12 @@ func person(s string) bool {
 
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
+	switch m.text(i + 1) {
+	case "in", "doing", "experience", "of", "warranty", "on", "working", "married", "left", "here", "from", "each":
+		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
+			return roleIgnored, "years of something else"
+		}
+	}
 	if m.right(i, 2, false, func(k int) bool { t := m.text(k); return t == "ago" || t == "back" || t == "atras" }) >= 0 {
 		return roleAgo, "ago"
 	}
@@ -332,16 +350,48 @@ func (m *message) tempRole(i int) (role, string) {
 		f = f*9/5 + 32
 	}
 	f = float64(int(f + 0.5))
-	if m.left(i, 7, false, func(k int) bool {
-		switch m.text(k) {
-		case "water", "comes", "out", "coming", "tap", "tub", "shower", "faucet", "outside", "weather", "sale", "inlet", "rise":
-			return true
+	// what stands nearest says what is warm: the heater, or water and weather
+	heater, water := -1, -1
+	se := m.sents[it.sent]
+	for k := i - 1; k >= se.from; k-- {
+		if heater < 0 && (m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cFuel, "") || m.is(k, cDid, "set") || m.items[k].role == roleSize || m.items[k].num != nil && m.items[k].unit == "gal") {
+			heater = i - k
 		}
-		return m.items[k].point != ""
-	}) >= 0 && m.left(i, 5, false, func(k int) bool {
-		return m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cDid, "set")
-	}) < 0 {
-		return roleIgnored, "temperature of water"
+		switch m.text(k) {
+		case "water", "comes", "out", "coming", "comes out", "outside", "weather", "sale", "inlet", "rise", "attic", "outdoor", "agua", "hot water", "cold water", "entrada":
+			if water < 0 {
+				water = i - k
+			}
+		}
+		if water < 0 && m.items[k].point != "" {
+			water = i - k
+		}
+	}
+	for k := i + 1; k < se.to && k <= i+4; k++ {
+		switch m.text(k) {
+		case "out", "outside", "coming", "inlet", "water", "coming in", "here", "in", "weather", "today", "at", "out here", "afuera":
+			if water < 0 && !(m.text(k) == "in" && m.text(k+1) != "the") && !(m.text(k) == "at" && m.items[min(k+1, len(m.items)-1)].point == "" && m.items[min(k+2, len(m.items)-1)].point == "") {
+				water = k - i
+			}
+		case "thermostat", "tstat", "stat", "termostato", "thermostats":
+			heater = 0
+		}
+		if m.items[k].mark || m.items[k].num != nil {
+			break
+		}
+	}
+	if heater < 0 && se.header >= 0 {
+		for k := se.from; k < se.header; k++ {
+			if m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") {
+				heater = 0
+			}
+		}
+	}
+	if water >= 0 && (heater < 0 || water < heater) && !se.asking {
+		return roleIgnored, "temperature of water or air"
+	}
+	if heater < 0 && m.carried(it.sent) != "heater" && !se.asking {
+		return roleIgnored, "temperature of something"
 	}
 	if m.items[i].sent < len(m.sents) && m.sents[it.sent].asking {
 		return roleAsked, "temperature asked about"
@@ -361,6 +411,9 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleAsked, "question"
 	}
 	// fuel pressure, tyres
+	if t := m.left(i, 3, false, func(k int) bool { return m.text(k) == "wanted" || m.text(k) == "asked for" }); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
+		return roleIgnored, "what was wanted"
+	}
 	if m.right(i, 5, false, func(k int) bool {
 		switch m.text(k) {
 		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
@@ -573,7 +626,7 @@ func (m *message) adjacentNot(k, i int) bool {
 func (m *message) fatFingered(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "instead of", "puse", "le puse", "en vez de", "en lugar de", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "rather than", "keyed", "keyed in", "logged", "i logged", "had put", "had typed":
+		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "instead of", "puse", "le puse", "en vez de", "en lugar de", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "rather than", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
 			return true
 		}
 		return false
@@ -594,7 +647,7 @@ func (m *message) has(c class, value string) bool {
 func (m *message) takesBack(from, to int) bool {
 	for k := from; k < to; k++ {
 		switch m.text(k) {
-		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er":
+		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read", "let me correct", "correct that":
 			return true
 		case "no":
 			if m.text(k-1) == "," || m.text(k+1) == "," || k == from && k+1 == to || m.text(k-1) == "..." || m.text(k-1) == "-" {
@@ -603,6 +656,39 @@ func (m *message) takesBack(from, to int) bool {
 		case "not":
 			return false
 		}
+	}
+	return false
+}
+
+// moneyTalk tells whether the number at i is a sum of money by the words before it.
+func (m *message) moneyTalk(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-4; k-- {
+		switch m.text(k) {
+		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
+			t := m.text(k)
+			if (t == "charge" || t == "charged" || t == "check" || t == "debe" || t == "total" || t == "quoted" || t == "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
+				break
+			}
+			for j := k + 1; j < i; j++ {
+				if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
+					return false
+				}
+			}
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
+			return false
+		}
+	}
+	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
+	first := s.from
+	for first < s.to && m.items[first].mark {
+		first++
+	}
+	switch m.text(first) {
+	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
+		return true
 	}
 	return false
 }

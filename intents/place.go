@@ -10,7 +10,14 @@ func (m *message) places() {
 		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
 			continue
 		}
+		if p := m.besidePRV(i); p != "" {
+			its[i].point = p
+			continue
+		}
 		if v, ok := m.val(i, cPoint); ok {
+			if m.runsInList(i) {
+				continue
+			}
 			if m.runs(i) || m.occasion(i) || m.hoseAfter(i) {
 				continue
 			}
@@ -170,4 +177,41 @@ func (m *message) numNear(i int) bool {
 		}
 	}
 	return false
+}
+
+// runsInList tells whether the fixture at i is joined to others that run: "tub +
+// laundry open".
+func (m *message) runsInList(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+6 && (m.text(k) == "and" || m.text(k) == "y" || m.text(k) == "," || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
+		k++
+		if m.is(k, cFlowing, "") && m.text(k-1) == "and" {
+			return true
+		}
+	}
+	return false
+}
+
+// besidePRV reads "after" and "before" that stand for the two sides of the
+// regulator: "128 antes del regulador y 127 después".
+func (m *message) besidePRV(i int) string {
+	switch m.text(i) {
+	case "after", "despues", "aftr", "past", "behind":
+		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
+			return ""
+		}
+		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
+			t := m.text(k)
+			for _, p := range []string{"before", "antes", "ahead", "in front", "upstream", "pre"} {
+				if len(t) > len(p) && t[:len(p)] == p {
+					return "after_prv"
+				}
+			}
+		}
+	case "before", "antes", "ahead":
+		if (m.text(i+1) == "and" || m.text(i+1) == "y" || m.text(i+1) == "/") && m.is(i+2, cPoint, "after_prv") {
+			return "street"
+		}
+	}
+	return ""
 }

@@ -76,6 +76,11 @@ func (m *message) planSentence(s int) {
 			continue
 		}
 		used[best] = true
+		if a.other {
+			if c, ok := m.brings(s, a.at); ok {
+				a.code, a.other = c, false
+			}
+		}
 		d := w.days
 		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code, InDays: &d}})
 		// the same clause's other words speak of the same thing
@@ -145,6 +150,9 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
+	if a.at <= m.sents[s].from+1 && m.text(a.at) != "back" {
+		return true // "Flush again in a year"
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
 		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in", "coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit", "need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to", "schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need", "sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u", "follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit", "recuerda", "wants", "well", "want", "should", "ping me", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar", "pasar":
@@ -187,7 +195,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 		switch t.value {
 		case "recheck":
-			if done || m.doneWords(s) {
+			if done || m.doneWords(s) && !m.nextAfterDone(s, i) {
 				return action{}, false
 			}
 			if m.text(i) == "check" || m.text(i) == "checar" || m.text(i) == "revisar" || m.text(i) == "check pressure" || m.text(i) == "revision" || m.text(i) == "check the pressure" || m.text(i) == "check back" || m.text(i) == "check pressures" {
@@ -453,4 +461,51 @@ func (m *message) noTank() bool {
 		}
 	}
 	return false
+}
+
+// nextAfterDone tells whether a follow-up in a sentence that closes one is the
+// next one: "done, set the next one for 6 months out".
+func (m *message) nextAfterDone(s, i int) bool {
+	for k := i - 1; k >= m.sents[s].from; k-- {
+		if m.is(k, cAsk, "done") && m.items[k].seg != m.items[i].seg {
+			return m.momentSeg(i)
+		}
+	}
+	return false
+}
+
+// brings names the follow-up of coming back with a part, or to fit one: "back
+// Saturday to put a tank on", "coming back tomorrow with an expansion tank".
+func (m *message) brings(s, at int) (assess.Action, bool) {
+	for k := at + 1; k < m.sents[s].to && k <= at+10; k++ {
+		v, ok := m.val(k, cItem)
+		if !ok {
+			continue
+		}
+		for j := k - 1; j > at && j >= k-4; j-- {
+			switch m.text(j) {
+			case "with", "w/", "con", "w", "put", "bring", "bringing", "for", "fit", "hang", "install":
+				switch m.itemCode(k, v) {
+				case "expansion_tank":
+					if m.text(j) == "for" && !m.noTank() {
+						return "", false
+					}
+					if m.failedTank() {
+						return assess.ReplaceTank, true
+					}
+					return assess.InstallTank, true
+				case "prv":
+					if m.text(j) == "for" {
+						return "", false
+					}
+					return assess.ReplacePRV, true
+				}
+			}
+		}
+	}
+	return "", false
+}
+
+func (m *message) failedTank() bool {
+	return !m.noTank() && m.lastFailed(len(m.items)) == "expansion_tank"
 }

@@ -51,7 +51,13 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: []int{i}, pair: -1})
 			continue
 		}
-		if it.text == "same" && len(m.readings)+len(evs) > 0 {
+		if (it.text == "same" || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
+			if p := m.lastPoint(evs); p == "" && it.text == "there" {
+				if q := m.earlierPoint(i); q != "" {
+					evs = append(evs, event{at: i, end: i, points: []string{q}, pair: -1})
+					continue
+				}
+			}
 			if p := m.lastPoint(evs); p != "" {
 				evs = append(evs, event{at: i, end: i, points: []string{p}, pair: -1})
 				continue
@@ -95,7 +101,7 @@ func (m *message) joined(a, b int) bool {
 	found := false
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
-		case "and", "y", "/", "n", "e", "plus":
+		case "and", "y", "/", "n", "e", "plus", "=":
 			found = true
 		case "the", "la", "el", "both", "at", "en":
 		default:
@@ -309,8 +315,19 @@ func (m *message) headPoint(s int) string {
 			}
 		}
 		if has {
-			if len(m.timed(j)) > 0 {
-				continue
+			// a line that took its point from the same head goes on with it
+			p, all := "", true
+			for _, r := range m.readings {
+				if r.sent == j {
+					if !r.inherit || len(r.points) != 1 {
+						all = false
+						break
+					}
+					p = r.points[0]
+				}
+			}
+			if all && p != "" {
+				return p
 			}
 			return ""
 		}
@@ -330,22 +347,11 @@ func (m *message) headPoint(s int) string {
 	return ""
 }
 
-// timed lists the clock times of a sentence: "2:05 pm = 60".
-func (m *message) timed(s int) []int {
-	var out []int
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.items[i].num != nil && m.items[i].num.time {
-			out = append(out, i)
-		}
-	}
-	return out
-}
-
 // gaugeTalk tells whether a sentence says where a gauge sits.
 func (m *message) gaugeTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "gauge", "gage", "guage", "my gauge", "test gauge", "readings", "reading", "lectura", "lecturas", "manometro", "test", "hooked", "hooked up", "static", "lockup", "creep test", "tested", "checked":
+		case "gauge", "gage", "guage", "my gauge", "test gauge", "readings", "reading", "lectura", "lecturas", "manometro", "test", "hooked", "hooked up", "static", "lockup", "creep test", "tested", "checked", "flow", "flow test", "prueba", "all", "puse", "left":
 			return true
 		}
 	}
@@ -389,7 +395,7 @@ func (m *message) continues(s int) bool {
 		case "same", "it", "then", "misma", "mismo", "again", "luego", "still", "later":
 			return true
 		}
-		if m.items[i].num != nil && m.items[i].num.time {
+		if m.items[i].num != nil && (m.items[i].num.time || m.items[i].unit == "hour") {
 			return true
 		}
 	}
@@ -429,7 +435,7 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 				for j := k - 1; j >= lo; j-- {
 					u := m.text(j)
 					if u == "then" || u == "with" || u == "w/" || u == "con" || u == "when" || u == "luego" || u == "after" || u == "cuando" {
-						if j == lo || m.items[j-1].mark || m.text(j-1) == "and" || m.text(j-1) == "y" {
+						if j > lo && (m.items[j-1].mark || m.text(j-1) == "and" || m.text(j-1) == "y") {
 							return j
 						}
 					}
@@ -762,6 +768,14 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		}
 		return assess.HeaterState(v)
 	}
+	if m.isNum(i + 1) {
+		if t := m.text(i); t == "on" || t == "open" || t == "running" {
+			return "" // "the dial is on one fifty"
+		}
+	}
+	if m.text(i) == "cold" && m.coldSpell(i) {
+		return assess.Idle
+	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "")
 	switch m.text(i) {
 	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
@@ -991,15 +1005,54 @@ func (m *message) lastPoint(evs []event) string {
 }
 
 // repeats tells whether the number at i only says again what was said: "63, and
-// it stays at 63".
+// it stays at 63", "80 is right".
 func (m *message) repeats(i int, pts []string) bool {
 	if len(pts) > 0 {
 		return false
 	}
+	stays := m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue", "remains", "queda":
+			return true
+		}
+		return false
+	}) >= 0
+	right := m.right(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "right", "correct", "confirmed", "good number", "correcto":
+			return true
+		}
+		return false
+	}) >= 0
+	if !stays && !right {
+		return false
+	}
 	for _, r := range m.readings {
-		if r.sent == m.items[i].sent && r.PSI == toPSI(m.items[i].value, m.items[i].unit) {
+		if (r.sent == m.items[i].sent || r.sent == m.items[i].sent-1) && r.PSI == toPSI(m.items[i].value, m.items[i].unit) {
 			return true
 		}
 	}
 	return false
+}
+
+// coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".
+func (m *message) coldSpell(i int) bool {
+	switch m.text(i + 1) {
+	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
+		return false
+	}
+	if !m.has(cState, "firing") {
+		return false
+	}
+	return m.isNum(i-1) || m.isNum(i-2) || m.left(i, 3, false, func(k int) bool { return false }) >= 0 || m.right(i, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0
+}
+
+// earlierPoint returns the last point named before item i: "43 there".
+func (m *message) earlierPoint(i int) string {
+	for k := i - 1; k >= 0; k-- {
+		if p := m.items[k].point; p != "" && !m.items[k].weak && m.items[k].role != roleTaken {
+			return p
+		}
+	}
+	return ""
 }

@@ -64,7 +64,24 @@ type verb struct {
 func (m *message) findVerbs() {
 	for i := range m.items {
 		it := &m.items[i]
+		if it.text == "put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
+			if m.putsIn(i) {
+				v := verb{at: i, what: "installed", objAt: -1}
+				m.judge(&v)
+				if it.text != "put" {
+					v.done, v.planned = false, true
+				}
+				m.verbs = append(m.verbs, v)
+			}
+			continue
+		}
 		if it.tags == nil || it.mark {
+			continue
+		}
+		if w := m.shutsWater(i); w {
+			v := verb{at: i, what: "shut", objAt: -1}
+			m.judge(&v)
+			m.verbs = append(m.verbs, v)
 			continue
 		}
 		for _, t := range it.tags {
@@ -130,7 +147,7 @@ func (m *message) judge(v *verb) {
 	}
 	v.object, v.objAt = m.objectOf(v)
 	// "PRV set to 60": nobody set it
-	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado") && !v.negated && !v.planned {
+	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
 		k := v.at - 1
 		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
 			k--
@@ -394,6 +411,12 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		}
 		return roleCharge, "air", true
 	}
+	if tank == "expansion_tank" && at >= 0 && !m.points(i) && m.chargedIn(it.sent) && i-at <= 8 && !m.pointBetween(at, i) {
+		switch m.text(i - 1) {
+		case "en", "at", "was", "had", "tenia", "estaba", "de", "traia", "only", "found", "con":
+			return roleCharge, "air found", true
+		}
+	}
 	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && !m.pointBetween(at, i) && m.items[i].point == "" && !(i+1 < len(m.items) && m.items[i+1].point != "") {
 		if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
 			if v.what == "set" && v.done && m.prepBefore(i) {
@@ -407,7 +430,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		switch m.text(i - 1) {
-		case "at", "is", "was", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just":
+		case "at", "is", "was", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
 			if !m.targeted(i) {
 				return roleCharge, "tank at", true
 			}
@@ -667,6 +690,66 @@ func timely(s string) bool {
 	switch s {
 	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter", "last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago", "previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in", "el mes pasado", "hace tiempo", "historically", "on file":
 		return true
+	}
+	return false
+}
+
+// chargedIn tells whether air was put into a tank in sentence s.
+func (m *message) chargedIn(s int) bool {
+	for _, v := range m.verbs {
+		if v.what == "charged" && v.done && m.items[v.at].sent == s {
+			return true
+		}
+	}
+	return false
+}
+
+// putsIn tells whether "put" at i goes with "in" or "on": "put a tank in".
+func (m *message) putsIn(i int) bool {
+	item := false
+	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if m.is(k, cItem, "") {
+			item = true
+			continue
+		}
+		switch m.text(k) {
+		case "in", "on", "back in", "in there", "in for":
+			if item {
+				return true
+			}
+		}
+		if m.items[k].num != nil && m.items[k].unit != "gal" {
+			return false
+		}
+	}
+	return false
+}
+
+// shutsWater tells whether the word at i closes the house's water: "el agua la
+// cerré yo en la calle".
+func (m *message) shutsWater(i int) bool {
+	switch m.text(i) {
+	case "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
+	default:
+		return false
+	}
+	if m.is(i, cDid, "") {
+		return false
+	}
+	seg := m.items[i].seg
+	for k := max(0, i-6); k < min(len(m.items), i+6); k++ {
+		if m.items[k].seg != seg || k == i {
+			continue
+		}
+		switch m.text(k) {
+		case "water", "agua", "main", "curb", "curb stop", "llave principal", "principal", "at the main":
+			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
+				continue
+			}
+			return true
+		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
+			return false
+		}
 	}
 	return false
 }

@@ -26,7 +26,8 @@ func (m *message) foundAir() {
 		w := &m.work[k]
 		switch w.Action {
 		case assess.ChargedTank:
-			if w.FromPSI == nil && w.ToPSI != nil {
+			m.foundAndLeft(w)
+			if w.FromPSI == nil && w.ToPSI != nil && *w.ToPSI != *f.SettingPSI {
 				w.FromPSI = f.SettingPSI
 			}
 			f.SettingPSI = nil
@@ -156,7 +157,12 @@ func (m *message) whens() {
 		lo, hi := m.readingsOf(s)
 		if lo < hi {
 			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) {
-				// "was 95": only its own number, and those joined to it
+				// "now 60 in the kitchen and 58 at the tub": what is joined to it too
+				for k := lo + 1; k < hi; k++ {
+					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && m.chained(m.readings[k-1].at, m.readings[k].at) {
+						m.readings[k].When = a.when
+					}
+				}
 				continue
 			}
 			if a.at < m.readings[lo].at || m.closesList(a.at, lo, hi) {
@@ -342,5 +348,47 @@ func (m *message) collect() {
 	}
 	if len(m.frame.Statements) == 0 && len(m.frame.Unclear) == 0 {
 		m.frame.Statements = []assess.Statement{Ask{About: AskNone}}
+	}
+}
+
+// chained tells whether two readings are joined by "and" alone.
+func (m *message) chained(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case "and", "y":
+			return true
+		}
+	}
+	return false
+}
+
+// foundAndLeft reads the two charges of a tank's service: "found 31, left 62".
+func (m *message) foundAndLeft(w *workDone) {
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num == nil || it.role != roleCharge {
+			continue
+		}
+		p := toPSI(it.value, it.unit)
+		k := m.left(i, 5, false, func(k int) bool {
+			switch m.text(k) {
+			case "found", "was", "antes", "had", "before", "as found", "found it at", "estaba", "left", "now", "after", "as left", "left it at", "ahora", "quedo":
+				return true
+			}
+			return false
+		})
+		if k < 0 {
+			continue
+		}
+		switch m.text(k) {
+		case "left", "now", "after", "as left", "left it at", "ahora", "quedo":
+			if w.ToPSI == nil {
+				w.ToPSI = &p
+			}
+		default:
+			if w.FromPSI == nil {
+				w.FromPSI = &p
+			}
+		}
 	}
 }

@@ -62,7 +62,7 @@ func (m *message) reliefNear(i int) bool {
 			break
 		}
 		switch m.text(k) {
-		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off":
+		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a":
 		default:
 			return false
 		}
@@ -261,6 +261,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			return true
 		}
 	}
+	if m.isNum(i-1) && m.items[i-1].value == 0 {
+		return true
+	}
 	// words of denial before, over a list
 	for k := i - 1; k >= s.from && k >= i-10; k-- {
 		t := m.text(k)
@@ -329,7 +332,7 @@ func (m *message) listEnds(k, i int) bool {
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
 	switch m.text(i) {
-	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling":
+	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
 	default:
 		return false
 	}

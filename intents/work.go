@@ -181,7 +181,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			if m.newNear(v.at) && !m.noneBefore("prv") {
 				return assess.ReplacedPRV, obj, true
 			}
-			return assess.InstalledPRV, obj, !carried
+			return assess.InstalledPRV, obj, !carried || m.pronoun(v.at)
 		case "expansion_tank":
 			return assess.InstalledTank, obj, !carried || m.pronoun(v.at)
 		case "heater":
