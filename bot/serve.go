@@ -88,6 +88,8 @@ type service struct {
 
 	desk     atomic.Pointer[desk.Desk] // replaced on a reload
 	settings atomic.Pointer[config.Config]
+	roles    atomic.Pointer[roles]
+	regroup  chan struct{} // the roles were replaced
 }
 
 // joiner makes the way into a platform; current returns the desk of the moment.
@@ -95,7 +97,7 @@ type joiner func(c config.Config, log *slog.Logger, current func() *desk.Desk) (
 
 // serve runs the bot on a platform until ctx ends.
 func (p *program) serve(ctx context.Context, c config.Config, join joiner) (err error) {
-	s := &service{program: p, pulse: newPulse(), level: &slog.LevelVar{}, notify: notifier{os.Getenv("NOTIFY_SOCKET")}, nudge: make(chan struct{}, 1)}
+	s := &service{program: p, pulse: newPulse(), level: &slog.LevelVar{}, notify: notifier{os.Getenv("NOTIFY_SOCKET")}, nudge: make(chan struct{}, 1), regroup: make(chan struct{}, 1)}
 	s.log = slog.New(slog.NewJSONHandler(p.errOut, &slog.HandlerOptions{Level: s.level}))
 	file, err := c.RecordFile()
 	if err != nil {
@@ -123,7 +125,13 @@ func (p *program) serve(ctx context.Context, c config.Config, join joiner) (err 
 
 // use makes c the settings from now on.
 func (s *service) use(c config.Config) error {
-	d, err := desk.New(s.db, deskOptions(c))
+	r := rolesOf(c.Slack)
+	if before := s.roles.Load(); before != nil {
+		r.members.Store(before.members.Load())
+	}
+	opt := deskOptions(c)
+	opt.Role = r.of
+	d, err := desk.New(s.db, opt)
 	if err != nil {
 		return err
 	}
@@ -132,6 +140,11 @@ func (s *service) use(c config.Config) error {
 	}
 	s.desk.Store(d)
 	s.settings.Store(&c)
+	s.roles.Store(r)
+	select {
+	case s.regroup <- struct{}{}:
+	default: // it is to look anyway
+	}
 	return nil
 }
 
@@ -162,6 +175,7 @@ func (s *service) run(ctx context.Context, ln net.Listener) error {
 	})
 	loop("clockwork", func() error { s.tickLoop(ctx); return nil })
 	loop("outbox", func() error { s.sendLoop(ctx, finish); return nil })
+	loop("roles", func() error { s.groupsLoop(ctx); return nil })
 	loop("settings", func() error { s.reloadLoop(ctx, hup); return nil })
 	if ln != nil {
 		h := &health{db: s.db, pulse: s.pulse, zone: s.settings.Load().Shop.Zone, late: s.lateJobs, now: s.now}

@@ -105,7 +105,7 @@ func (p *program) pureSettings() (config.Config, error) {
 
 // deskOptions are the settings as the desk wants them.
 func deskOptions(c config.Config) desk.Options {
-	return desk.Options{
+	opt := desk.Options{
 		Zone:     c.Shop.Zone,
 		Lang:     assess.Lang(c.Shop.Language),
 		Shop:     shopOf(c),
@@ -117,13 +117,29 @@ func deskOptions(c config.Config) desk.Options {
 			desk.JobFollowUps: c.Jobs.FollowUps,
 			desk.JobSummary:   c.Jobs.WeeklySummary,
 			desk.JobSweep:     c.Jobs.NightlySweep,
+			desk.JobLife:      c.Jobs.MonthlyLife,
 		},
-		KeepWords:  c.Retention.MessageDays,
-		KeepVisits: c.Retention.VisitDays,
-		Memory:     c.Dialogue.SiteHolds,
+		Calendar: schedule.Calendar{
+			Zone:     c.Shop.Zone,
+			Days:     c.Shop.WorkingDays,
+			Hours:    schedule.Hours(c.Shop.WorkingHours),
+			Holidays: c.Shop.Holidays,
+			Quiet:    schedule.Hours(c.Shop.QuietHours),
+		},
+		ClaimWithin: time.Duration(c.Alerts.ClaimMinutes) * time.Minute,
+		AtMostADay:  c.FollowUps.AtMostADay,
+		KeepWords:   c.Retention.MessageDays,
+		KeepVisits:  c.Retention.VisitDays,
+		Memory:      c.Dialogue.SiteHolds,
 		Alerts: func(f assess.Finding) bool {
 			return f.Urgency == assess.Now || f.Urgency == assess.Soon && slices.Contains(c.Alerts.Raise, f.Code)
 		},
 		Phone: c.Alerts.DispatcherPhone,
 	}
+	if to := c.Alerts.EscalateTo; strings.HasPrefix(to, "C") || strings.HasPrefix(to, "G") {
+		opt.EscalateIn = to
+	} else {
+		opt.EscalateTo = to
+	}
+	return opt
 }
