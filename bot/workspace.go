@@ -90,11 +90,21 @@ func (p *program) practice(ctx context.Context, listen string, demo time.Duratio
 		trial.dbFile = filepath.Join(dir, "practice.db")
 	}
 	var current atomic.Pointer[func() *desk.Desk]
+	// The app is installed as its manifest says, so that a scope or an event
+	// that the manifest lacks is missed here before it is missed at a shop.
+	manifest, err := slackchat.Manifest(slackchat.Uses{Groups: true})
+	if err != nil {
+		return err
+	}
+	app, err := practice.FromManifest(manifest)
+	if err != nil {
+		return err
+	}
 	w := practice.New(practice.Options{
 		URL:      "http://" + ln.Addr().String(),
 		Location: first.Shop.Zone,
 		Now:      p.now,
-		Apps:     []practice.AppOptions{practice.MainApp("lazyhand"), practice.SecondApp()},
+		Apps:     []practice.AppOptions{app, practice.SecondApp()},
 		Panel:    "Lazyhand's practice workspace: take any part and tell #field a reading.",
 		Moved: func(now time.Time) {
 			if desk := current.Load(); desk != nil {

@@ -167,6 +167,9 @@ func (w *Workspace) Slash(ctx context.Context, user, channel, command, args stri
 		w.mu.Unlock()
 		return notThere("person, channel or command", user+" "+channel+" "+command)
 	}
+	if slices.ContainsFunc(a.Commands, func(x Command) bool { return x.Name == command && x.Escape }) {
+		args = w.typed(args)
+	}
 	name := c.Name
 	if c.im {
 		name = "directmessage"
@@ -196,17 +199,37 @@ func (w *Workspace) Slash(ctx context.Context, user, channel, command, args stri
 	return w.respond(id, body)
 }
 
-// Shortcut picks a message shortcut by its callback id and waits until the
-// app has acknowledged it. An empty app means the first that has it.
+// offers finds the first app with that shortcut. Caller holds mu.
+func (w *Workspace) offers(callbackID string, global bool) *app {
+	for _, a := range w.apps {
+		if slices.ContainsFunc(a.Shortcuts, func(s Shortcut) bool { return s.CallbackID == callbackID && s.Global == global }) {
+			return a
+		}
+	}
+	return nil
+}
+
+// GlobalShortcut picks a global shortcut by its callback id and waits until
+// its app has acknowledged it.
+func (w *Workspace) GlobalShortcut(ctx context.Context, user, callbackID string) error {
+	w.mu.Lock()
+	u, a := w.user(user), w.offers(callbackID, true)
+	if u == nil || a == nil {
+		w.mu.Unlock()
+		return notThere("person or global shortcut", user+" "+callbackID)
+	}
+	payload := w.base("shortcut", a, u, nil)
+	payload["callback_id"], payload["action_ts"] = callbackID, w.ts()
+	_, err := w.ask(ctx, a, "interactive", payload)
+	return err
+}
+
+// Shortcut picks a message shortcut by its callback id and waits until its
+// app has acknowledged it.
 func (w *Workspace) Shortcut(ctx context.Context, user, channel, ts, callbackID string) error {
 	w.mu.Lock()
 	u, c, m, err := w.mine(user, channel, ts)
-	var a *app
-	for _, x := range slices.Backward(w.apps) {
-		if slices.ContainsFunc(x.Shortcuts, func(s Shortcut) bool { return s.CallbackID == callbackID }) {
-			a = x
-		}
-	}
+	a := w.offers(callbackID, false)
 	if err == nil && a == nil {
 		err = notThere("shortcut", callbackID)
 	}

@@ -234,3 +234,37 @@ func TestNobodyAnswers(t *testing.T) {
 		t.Errorf("with no app on a socket: %v", err)
 	}
 }
+
+// An app that is installed from a manifest may do what the manifest says, and
+// offers its commands and shortcuts.
+func TestInstalledFromAManifest(t *testing.T) {
+	manifest := `{"display_information":{"name":"Gauge"},"features":{"app_home":{"home_tab_enabled":false},"bot_user":{"display_name":"gauge"},
+		"shortcuts":[{"name":"Report this","type":"message","callback_id":"this"},{"name":"Report a reading","type":"global","callback_id":"any"}],
+		"slash_commands":[{"command":"/gauge","usage_hint":"due","should_escape":true}]},
+		"oauth_config":{"scopes":{"bot":["chat:write","commands","channels:history"]}},
+		"settings":{"event_subscriptions":{"bot_events":["message.channels"]},"interactivity":{"is_enabled":true}}}`
+	app, err := practice.FromManifest([]byte(manifest))
+	check(t, err)
+	s := open(t, practice.Options{Apps: []practice.AppOptions{app, practice.SecondApp()}})
+	e := s.listen(t, nil)
+	ctx := context.Background()
+	check(t, s.GlobalShortcut(ctx, "rosa", "any"))
+	check(t, s.Slash(ctx, "rosa", "field", "/gauge", "ask @dee about 12 Elm & Oak"))
+	if got := data[slack.InteractionCallback](e)[0]; got.Type != slack.InteractionTypeShortcut || got.CallbackID != "any" || got.TriggerID == "" {
+		t.Errorf("global shortcut %+v", got)
+	}
+	if got := data[slack.SlashCommand](e)[0].Text; got != "ask <@U00000004> about 12 Elm &amp; Oak" {
+		t.Errorf("command text %q", got)
+	}
+	refused(t, s.api.AddReaction("eyes", slack.NewRefToMessage(s.Channel("field"), "1.000001")), "missing_scope")
+	_, err = s.api.PublishViewContext(ctx, slack.PublishViewContextRequest{UserID: "U00000001", View: slack.HomeTabViewRequest{Type: slack.VTHomeTab}})
+	refused(t, err, "not_enabled")
+	if err := s.Shortcut(ctx, "rosa", "field", "1.000001", "any"); !errors.Is(err, practice.ErrNotThere) {
+		t.Errorf("a global shortcut on a message: %v", err)
+	}
+	for _, bad := range []string{"", "{}", strings.Replace(manifest, `"is_enabled":true`, `"is_enabled":false`, 1)} {
+		if _, err := practice.FromManifest([]byte(bad)); err == nil {
+			t.Errorf("took the manifest %s", bad)
+		}
+	}
+}

@@ -98,7 +98,7 @@ type AppOptions struct {
 	// with AnyCommand takes those that nobody owns.
 	Commands   []Command
 	AnyCommand bool
-	// Shortcuts are the message shortcuts on the page.
+	// Shortcuts of messages, and global ones.
 	Shortcuts []Shortcut
 	// SigningSecret signs what is sent to RequestURL; empty: made up.
 	SigningSecret string
@@ -114,12 +114,16 @@ type Command struct {
 	Name  string `json:"name"`  // with the slash
 	Hint  string `json:"hint"`  // what may follow it
 	About string `json:"about"` // what it does
+	// Escape turns names in its text into references (should_escape).
+	Escape bool `json:"escape"`
 }
 
-// Shortcut is an entry of a message's menu.
+// Shortcut is an entry of a message's menu or, when it is global, one that can
+// be chosen anywhere.
 type Shortcut struct {
 	Name       string `json:"name"`
 	CallbackID string `json:"callback_id"`
+	Global     bool   `json:"global"`
 }
 
 // DefaultCrew is an invented crew: two techs, an apprentice, a dispatcher and

@@ -82,6 +82,9 @@ func (w *Workspace) act(r *http.Request, a act) (map[string]any, error) {
 	case "close":
 		return nil, w.CloseView(ctx, a.As, a.View)
 	case "shortcut":
+		if a.TS == "" {
+			return nil, w.GlobalShortcut(ctx, a.As, a.Name)
+		}
 		return nil, w.Shortcut(ctx, a.As, a.Channel, a.TS, a.Name)
 	case "home":
 		return nil, w.OpenHome(a.As, a.App, "home")

@@ -106,7 +106,7 @@ function more(m, mine, state, doing) {
   const item = (key, label, run) => h('li', {}, h('button', { type: 'button', class: 'quiet', 'data-k': `${key} ${m.ts}`, onclick: (event) => { details.open = false; run(event.currentTarget); } }, label));
   details.append(h('summary', { 'data-k': `more ${m.ts}` }, 'More'),
     h('ul', {},
-      state.apps.filter((a) => a.joined).flatMap((a) => (a.shortcuts || []).map((s) => item(`shortcut ${s.callback_id}`, `${s.name} (${a.name})`, (el) => doing.press({ do: 'shortcut', ts: m.ts, name: s.callback_id }, el)))),
+      state.apps.filter((a) => a.joined).flatMap((a) => (a.shortcuts || []).filter((s) => !s.global).map((s) => item(`shortcut ${s.callback_id}`, `${s.name} (${a.name})`, (el) => doing.press({ do: 'shortcut', ts: m.ts, name: s.callback_id }, el)))),
       reactions.map((name) => item(`react ${name}`, [emoji(name), ` ${emojiWord(name)}`], () => doing.act({ do: 'react', ts: m.ts, name }))),
       mine && item('edit', 'Edit', () => edit(m, details.closest('article'), doing)),
       mine && item('delete', 'Delete', async () => { if (await sure('Delete this message?', 'The apps are told that it is gone.', 'Delete', 'Keep')) doing.act({ do: 'delete', ts: m.ts }); })));

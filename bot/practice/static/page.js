@@ -111,13 +111,20 @@ function draw() {
   $('write').hidden = home;
   if (home) drawHome();
   else {
-    if ($('write').dataset.place !== who + place) {
-      $('write').dataset.place = who + place;
+    const joined = state.apps.filter((a) => a.joined).map((a) => a.id).join();
+    if ($('write').dataset.place !== who + place + joined) {
+      const old = $('write').dataset.at === who + place ? $('write').querySelector('textarea') : null;
+      const writing = old && old === document.activeElement;
+      $('write').dataset.place = who + place + joined;
+      $('write').dataset.at = who + place;
       composer($('write'), {
+        text: old?.value,
+        shortcuts: state.apps.filter((a) => a.joined).flatMap((a) => (a.shortcuts || []).filter((s) => s.global).map((s) => ({ label: `${s.name} (${a.name})`, run: (el) => doing.press({ do: 'shortcut', name: s.callback_id }, el) }))),
         label: channel.im ? `Write to ${channel.name}` : `Write to #${channel.name}`, hint: hints(channel),
         send: (text) => act({ do: 'say', text }),
         share: (f, data, text) => act(f ? { do: 'share', name: f.name, mime: f.type, base64: data, text } : { do: 'voice', text: data }),
       });
+      if (writing) $('write').querySelector('textarea').focus();
     }
     drawLog($('log'), state, doing);
   }
@@ -210,11 +217,7 @@ arrows($('log'));
 setInterval(tick, 5000);
 
 const stream = new EventSource('/page/stream');
-let first = true;
-stream.onmessage = async () => {
-  await load();
-  if (first && state && place.startsWith('home:')) act({ do: 'home', app: place.slice(5) }, true);
-  first = false;
-};
+stream.onmessage = (event) => { if (state?.version !== Number(event.data)) load(); };
 stream.onerror = () => status('The line to the workspace is cut. It comes back by itself if the workspace does.', true);
 stream.onopen = () => { if ($('status').textContent.startsWith('The line')) status(''); };
+load().then(() => { if (state && place.startsWith('home:')) act({ do: 'home', app: place.slice(5) }, true); });

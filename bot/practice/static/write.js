@@ -2,7 +2,7 @@
 
 import { h, newID, status } from './dom.js';
 
-export function composer(form, { label, text, button, hint, send, share, leave }) {
+export function composer(form, { label, text, button, hint, send, share, leave, shortcuts }) {
   const id = newID('text');
   const area = h('textarea', { id, rows: '2', 'data-k': `text ${label}` });
   area.value = text || '';
@@ -28,6 +28,7 @@ export function composer(form, { label, text, button, hint, send, share, leave }
       h('button', { class: 'main' }, button || 'Send'),
       share && h('button', { type: 'button', onclick: () => picker.click() }, 'Share a file'),
       share && h('button', { type: 'button', onclick: () => { const said = area.value.trim(); if (!said) { status('Type what is said, then send it as a voice message.', true); area.focus(); return; } share(null, said).then((ok) => { if (ok) area.value = ''; }); } }, 'Send as voice'),
+      (shortcuts || []).map((s) => h('button', { type: 'button', 'data-k': s.label, onclick: (event) => s.run(event.currentTarget) }, s.label)),
       leave && h('button', { type: 'button', onclick: leave }, 'Leave'),
       hint && h('span', { class: 'hint' }, hint)),
     picker || '');
