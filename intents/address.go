@@ -208,8 +208,17 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a.line, a.to, a.suffixed = num+" "+s.line, s.to, s.suffixed
 	a.quoted = toks[i].quoted
 	a.score = s.score
-	if n := len(toks[i].num.digits); n == 4 && year(toks[i].num.value) && !s.suffixed {
+	if n := len(toks[i].num.digits); n == 4 && year(toks[i].num.value) && toks[i].num.value < 2035 && !s.suffixed {
 		a.score -= 0.5
+		if i > 0 {
+			switch toks[i-1].text {
+			case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old", "year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
+				a.score -= 3
+			}
+			if p.term(toks, i-1) {
+				a.score -= 2
+			}
+		}
 	} else if n >= 4 {
 		a.score += 2
 	} else if n == 3 {
@@ -355,7 +364,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 		if p.stop(toks, end) && !(isSuffix && words > 0) {
 			stops++
 			if !linking(t.text) || words > 0 && !(t.text == "of" || t.text == "de" || t.text == "del" || t.text == "la" || t.text == "the" || t.text == "and") {
-				if end+1 < len(toks) && toks[end+1].kind == word && words > 0 && strongSuffix(g, toks[end+1].text) && !smallVerb(t.text) {
+				if end+1 < len(toks) && toks[end+1].kind == word && strongSuffix(g, toks[end+1].text) && !smallVerb(t.text) {
 					stops--
 					plain++
 				} else if words == 0 && end+2 < len(toks) && t.caps && !allCaps(toks) {

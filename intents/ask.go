@@ -227,6 +227,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		}
 		m.addAsk(i, AskNextCheck)
 		se.asking, se.tells = true, true
+		se.askAt = i + 1
 	case AskReport:
 		if reading || m.anyReadingLike() && !req {
 			return
@@ -677,10 +678,10 @@ func (m *message) momentAfter(i, s int) bool {
 // askTakes tells whether a number belongs to a question rather than to a report.
 func (m *message) askTakes(i int) bool {
 	s := m.sents[m.items[i].sent]
-	if s.tells {
-		return false
+	if s.askAt > 0 && i >= s.askAt && m.items[i].seg == m.items[s.askAt-1].seg {
+		return true
 	}
-	return true
+	return !s.tells
 }
 
 // tankNumbers puts the numbers of a question about a tank on the ask.
@@ -736,7 +737,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 // nearWord tells whether one of some words stands within n items of i.
 func (m *message) nearWord(i, n int, words ...string) bool {
 	for k := max(0, i-n); k < min(len(m.items), i+n+1); k++ {
-		if k != i && m.items[k].sent == m.items[i].sent {
+		if k != i && m.items[k].sent == m.items[i].sent && m.items[k].seg == m.items[i].seg {
 			if k < i && m.numsBetween(k, i) > 0 || k > i && m.numsBetween(i, k) > 0 {
 				continue
 			}

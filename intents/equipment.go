@@ -67,6 +67,7 @@ func (m *message) findEquipment() {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}
 	}
+	m.original(items)
 	var attrs []attribute
 	for i := range m.items {
 		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question {
@@ -247,7 +248,7 @@ func (m *message) afterAbsent(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent {
 		switch m.text(k) {
-		case ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
+		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
 			k++
 			continue
 		case ",":
@@ -424,7 +425,7 @@ func (m *message) ageUnknown(i int) bool {
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {
 					t := m.text(k)
-					return t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
+					return t == "se" && m.text(k-1) == "no" || t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
 				}) >= 0
 			}
 		}
@@ -626,7 +627,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	}
 	limit := 14.0
 	if a.what == "cond" {
-		limit = 11
+		limit = 15
 		if !m.strongCond(a.at) {
 			limit = 6
 		}
@@ -978,4 +979,41 @@ func (m *message) heaterIn(s int) bool {
 		}
 	}
 	return false
+}
+
+// original reads "the PRV is original" beside the year that the house was built.
+func (m *message) original(items []mentionOf) {
+	built := -1
+	for i := range m.items {
+		if m.items[i].num == nil || m.items[i].role != roleYear {
+			continue
+		}
+		if m.left(i, 5, false, func(k int) bool {
+			switch m.text(k) {
+			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
+				return true
+			}
+			return false
+		}) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+			built = i
+		}
+	}
+	if built < 0 {
+		return
+	}
+	y := int(m.items[built].value)
+	for i := range m.items {
+		if m.text(i) != "original" && m.text(i) != "original to the house" && m.text(i) != "originales" {
+			continue
+		}
+		for _, x := range items {
+			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && (x.item == "prv" || x.item == "heater" || x.item == "expansion_tank" || x.item == "softener" || x.item == "recirc") {
+				f := m.equipment.get(x.item, x.at)
+				if f.InstalledYear == nil {
+					f.InstalledYear, f.said = &y, true
+				}
+			}
+		}
+	}
+	m.setRole(built, roleIgnored, "the house's year")
 }

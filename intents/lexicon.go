@@ -234,7 +234,7 @@ func consonants(w string) string {
 		if c == 'a' || c == 'e' || c == 'i' || c == 'o' || c == 'u' {
 			continue
 		}
-		if n > 0 && b[n-1] == c && i > 0 && w[i-1] == c {
+		if n > 0 && b[n-1] == c {
 			continue
 		}
 		if n == len(b) {
@@ -261,18 +261,22 @@ func vowelless(w string) bool {
 
 // candidates appends the words of the lexicon that w may stand for.
 func (l *lexicon) candidates(w string, into []int32) []int32 {
+	at := len(into)
 	if id, ok := l.vocab[w]; ok {
 		into = append(into, id)
 		if !vowelless(w) {
 			return into
 		}
 	}
-	if vowelless(w) {
+	if vowelless(w) && !l.plain[w] {
 		key := consonants(w)
 		for _, id := range l.skeleton[key] {
-			into = append(into, id)
+			// a first vowel is dropped too, but not from a short word: "nythng"
+			if l.words[id][0] == w[0] || len(key) >= 4 || w == "ll" {
+				into = append(into, id)
+			}
 		}
-		if len(into) > 0 || len(w) < 4 {
+		if len(into) > at || len(w) < 4 {
 			return into
 		}
 	}
@@ -289,7 +293,7 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 	if len(w) < 4 || len(w) > 20 || l.everyday(w) {
 		return into
 	}
-	return l.misspelt(w, into)
+	return l.misspelt(w, into, at)
 }
 
 // enclitic takes the pronoun off a Spanish infinitive: "llamarle", "revisarla".
@@ -319,10 +323,10 @@ func (l *lexicon) everyday(w string) bool {
 
 // misspelt finds words one slip away: a letter missing, extra, wrong, or two
 // swapped. The first letter must be right.
-func (l *lexicon) misspelt(w string, into []int32) []int32 {
+func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 	try := func(id int32) {
 		t := l.words[id]
-		if t[0] != w[0] || !l.spelt[id] || slices.Contains(into, id) {
+		if t[0] != w[0] || vowelless(t) || !l.spelt[id] || slices.Contains(into[at:], id) {
 			return
 		}
 		if d := levenshtein.ComputeDistance(w, t); d == 1 || d == 2 && len(w) == len(t) && swapped(w, t) {
@@ -349,9 +353,9 @@ func (l *lexicon) misspelt(w string, into []int32) []int32 {
 			try(id)
 		}
 	}
-	if len(into) == 0 {
+	if len(into) == at {
 		for _, id := range l.skeleton[consonants(w)] {
-			if t := l.words[id]; t[0] == w[0] && l.spelt[id] && len(t) <= len(w)+2 && len(t) >= len(w)-1 {
+			if t := l.words[id]; t[0] == w[0] && l.spelt[id] && len(t) <= len(w)+1 && len(t) >= len(w)-1 && levenshtein.ComputeDistance(w, t) <= 3 {
 				into = append(into, id)
 			}
 		}

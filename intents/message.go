@@ -62,6 +62,7 @@ type sentence struct {
 	asking      bool // holds a question or an instruction to the bot
 	asksConvert bool
 	remembers   bool // told from memory as a whole
+	askAt       int  // 1+item of a question about the cause: numbers after it in its clause are its own
 	tells       bool // reports something beside its question
 	closes      bool // says that a follow-up is done
 	snoozes     bool // puts a follow-up off
@@ -166,7 +167,7 @@ func (m *message) build() {
 		}
 		if k := inSite[i]; k > 0 {
 			a := m.sites[k-1]
-			m.items = append(m.items, item{tok: i, n: a.to - i, text: "\x00site", site: true})
+			m.items = append(m.items, item{tok: i, n: a.to - i, text: "«site»", site: true})
 			i = a.to
 			continue
 		}
@@ -190,7 +191,7 @@ func (m *message) build() {
 			}
 			if n >= 2 {
 				// "no pressure regulator": the longer name begins inside the phrase
-				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cSym, "")) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
+				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cSym, "") && denies(p.lex.phrases[node])) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
 					node, n = p.lex.find(m.toks, i, i+n-1)
 					if n == 0 {
 						m.items = append(m.items, item{tok: i, n: 1, text: t.text})
@@ -485,3 +486,6 @@ func firstWords(s string, n int) string {
 
 // spanish guesses the message's language from its small words.
 func (m *message) spanish() bool { return m.language() == assess.Spanish }
+
+// denies tells whether a phrase begins with a word of denial.
+func denies(s string) bool { return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") }

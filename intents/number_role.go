@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // role is what a number means.
 type role uint8
 
@@ -163,7 +165,7 @@ func (m *message) ranges() {
 				join = i + 3
 			}
 		}
-		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might") && m.text(i+2) == "be" {
+		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might" || m.text(i+1) == "maybe" || m.text(i+1) == "may") && (m.text(i+2) == "be" || m.text(i+2) == "b") {
 			join = i + 3
 		}
 		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might") && m.text(i+2) == "be" {
@@ -255,6 +257,12 @@ func (m *message) roleOf(i int) (role, string) {
 	}
 	if prev == "#" && m.toks[it.tok].glued {
 		return roleIgnored, "after #"
+	}
+	if (prev == "las" || prev == "la" && it.value == 1) && it.value <= 12 && it.unit == "" && m.text(i-2) == "a" {
+		return roleIgnored, "time of day"
+	}
+	if prev == "-" && m.toks[it.tok].glued && m.isNum(i-2) && m.items[i-2].role == roleIgnored && it.unit == "" {
+		return roleIgnored, "part of a number"
 	}
 	if (prev == "<" || prev == ">") && !m.toks[it.tok].quoted {
 		return roleIgnored, "a limit"
@@ -411,7 +419,9 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleAsked, "question"
 	}
 	// fuel pressure, tyres
-	if t := m.left(i, 3, false, func(k int) bool { return m.text(k) == "wanted" || m.text(k) == "asked for" }); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
+	if t := m.left(i, 3, false, func(k int) bool {
+		return m.text(k) == "wanted" || m.text(k) == "asked for" || (m.text(k) == "wants" || m.text(k) == "quiere" || m.text(k) == "queria" || m.text(k) == "want" || m.text(k) == "pide") && k >= i-2
+	}); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
 		return roleIgnored, "what was wanted"
 	}
 	if m.right(i, 5, false, func(k int) bool {
@@ -451,6 +461,10 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if psi {
 		return roleReading, "unit of pressure"
+	}
+	// counts: "two hose bibs open", "3 taps"
+	if it.value > 0 && it.value <= 6 && it.num.integer && i+1 < len(m.items) && (m.is(i+1, cFlowing, "") || m.is(i+1, cFixture, "") || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
+		return roleIgnored, "count"
 	}
 	if m.pointNear(i) {
 		return roleReading, "test point beside it"
@@ -523,7 +537,7 @@ func (m *message) readingCue(i int) bool {
 	}
 	l := m.left(i, 5, false, func(k int) bool {
 		switch m.text(k) {
-		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda":
+		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
 			return true
 		}
 		return m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
@@ -646,6 +660,9 @@ func (m *message) has(c class, value string) bool {
 // takesBack tells whether the words between two numbers take the first back.
 func (m *message) takesBack(from, to int) bool {
 	for k := from; k < to; k++ {
+		if t := m.text(k); (t == "looked" || t == "checked" || t == "tapped") && (m.text(k+1) == "again" || m.text(k+2) == "again") {
+			return true
+		}
 		switch m.text(k) {
 		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read", "let me correct", "correct that":
 			return true
@@ -663,6 +680,15 @@ func (m *message) takesBack(from, to int) bool {
 // moneyTalk tells whether the number at i is a sum of money by the words before it.
 func (m *message) moneyTalk(i int) bool {
 	s := m.sents[m.items[i].sent]
+	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
+	first := s.from
+	for first < s.to && m.items[first].mark {
+		first++
+	}
+	switch m.text(first) {
+	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
+		return true
+	}
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
 		switch m.text(k) {
 		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
@@ -680,15 +706,6 @@ func (m *message) moneyTalk(i int) bool {
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
 			return false
 		}
-	}
-	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
-	first := s.from
-	for first < s.to && m.items[first].mark {
-		first++
-	}
-	switch m.text(first) {
-	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
-		return true
 	}
 	return false
 }

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // reading is a pressure on its way to a statement.
 type reading struct {
@@ -197,18 +201,28 @@ func (m *message) pair(s int) {
 		}
 	}
 	for k := range rs {
+		if len(rs[k].points) > 0 && !rs[k].inherit {
+			// "118 at six and 74 at two, both at the laundry"
+			if p := m.bothAt(evs, rs[k].at); p != "" && k == len(rs)-1 {
+				for j := range k {
+					if len(rs[j].points) == 0 {
+						rs[j].points, rs[j].inherit = []string{p}, true
+					}
+				}
+			}
+		}
 		if len(rs[k].points) > 0 {
 			continue
 		}
 		switch {
 		case len(spares) == 1 && spares[0].at < rs[k].at && k == 0 && !m.items[spares[0].at].site:
 			rs[k].points, rs[k].inherit = spares[0].points[:1], true
-		case k > 0 && len(rs[k-1].points) > 0:
+		case k > 0 && len(rs[k-1].points) > 0 && m.sameGauge(rs[k-1].at, rs[k].at):
 			rs[k].points, rs[k].inherit = rs[k-1].points[len(rs[k-1].points)-1:], true
 		}
 	}
 	for k := len(rs) - 2; k >= 0; k-- {
-		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 {
+		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && m.sameGauge(rs[k].at, rs[k+1].at) {
 			rs[k].points, rs[k].inherit = rs[k+1].points, true
 		}
 	}
@@ -276,6 +290,16 @@ func (m *message) pointsAcross() {
 		r := &m.readings[k]
 		if len(r.points) > 0 {
 			continue
+		}
+		if it := &m.items[r.at]; it.takesOver {
+			p := m.items[min(it.inherits+1, len(m.items)-1)].point
+			if p == "" {
+				p = m.earlierPoint(it.inherits)
+			}
+			if p != "" {
+				r.points, r.inherit = []string{p}, true
+				continue
+			}
 		}
 		// a line before that only says where the gauge is
 		if p := m.headPoint(r.sent); p != "" {
@@ -363,6 +387,9 @@ func (m *message) lonePoint(s int) string {
 	p := ""
 	words := 0
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].mark && m.text(i) == "," && p != "" && words <= 6 {
+			return p
+		}
 		if m.items[i].num != nil {
 			return ""
 		}
@@ -641,6 +668,11 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
+	case a.at > last.at && m.items[first.at].seg == seg && m.onlyFlow(a.at):
+		// said last of a list without pauses
+		for k := lo; k < hi; k++ {
+			m.readings[k].Flow = a.flow
+		}
 	case a.at > last.at && (quantified || m.items[last.at].seg != seg || hi-lo == 1):
 		for k := hi - 1; k >= lo; k-- {
 			if m.readings[k].Flow == "" || k == hi-1 {
@@ -752,6 +784,18 @@ func (m *message) closing(i int) bool {
 
 // heaterTag reads the heater's state at item i.
 func (m *message) heaterTag(i int) assess.HeaterState {
+	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" {
+		return ""
+	}
+	if strings.HasSuffix(m.text(i), "out") && m.left(i, 9, true, func(k int) bool {
+		switch m.text(k) {
+		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
+			return true
+		}
+		return false
+	}) >= 0 {
+		return ""
+	}
 	if v, ok := m.val(i, cState); ok {
 		switch m.text(i) {
 		case "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
@@ -786,13 +830,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !off && !on {
 		return ""
 	}
-	if !m.burnerNear(i) || m.left(i, 9, true, func(k int) bool {
-		switch m.text(k) {
-		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
-			return true
-		}
-		return false
-	}) >= 0 {
+	if !m.burnerNear(i) {
 		return ""
 	}
 	if off || m.notNear(i) {
@@ -1052,6 +1090,63 @@ func (m *message) earlierPoint(i int) string {
 	for k := i - 1; k >= 0; k-- {
 		if p := m.items[k].point; p != "" && !m.items[k].weak && m.items[k].role != roleTaken {
 			return p
+		}
+	}
+	return ""
+}
+
+// sameGauge tells whether two numbers of a sentence are of one gauge: a state or
+// a time differs between them, or nothing at all is said of the second.
+func (m *message) sameGauge(a, b int) bool {
+	se := m.sents[m.items[a].sent]
+	for k := b - 4; k <= b+4 && k < se.to; k++ {
+		if k <= a {
+			continue
+		}
+		switch m.text(k) {
+		case "house", "in the house", "casa", "inside", "adentro", "indoors", "system", "sys":
+			return false
+		}
+	}
+	for k := max(se.from, a-6); k < min(se.to, b+7); k++ {
+		for _, c := range []class{cNow, cAfter, cBefore, cPeak, cState, cStatic, cFlowing, cOn, cOff, cBurner} {
+			if m.is(k, c, "") {
+				return true
+			}
+		}
+		if m.items[k].num != nil && (m.items[k].num.time || m.items[k].unit == "hour") {
+			return true
+		}
+		switch m.text(k) {
+		case "then", "later", "again", "same", "luego", "once", "when", "with", "while", "cuando", "con", "today", "still", "down to", "up to":
+			return true
+		}
+	}
+	return b-a <= 2
+}
+
+// onlyFlow tells whether the flow at item i is the only one of its sentence.
+func (m *message) onlyFlow(i int) bool {
+	se := m.sents[m.items[i].sent]
+	for k := se.from; k < se.to; k++ {
+		if k != i && m.flowTag(k) != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// bothAt returns the point after number item i that is told for all: "both at the laundry".
+func (m *message) bothAt(evs []event, i int) string {
+	for _, e := range evs {
+		if e.num || e.at < i || len(e.points) != 1 {
+			continue
+		}
+		for k := e.at - 1; k > i && k >= e.at-4; k-- {
+			switch m.text(k) {
+			case "both", "all", "ambas", "ambos", "todas", "todos", "las dos", "every", "dos", "either", "tres":
+				return e.points[0]
+			}
 		}
 	}
 	return ""

@@ -75,7 +75,7 @@ func (m *message) findVerbs() {
 			}
 			continue
 		}
-		if it.tags == nil || it.mark {
+		if it.mark {
 			continue
 		}
 		if w := m.shutsWater(i); w {
@@ -334,6 +334,13 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return roleReading, "to, of work", true
 		}
 	}
+	// "set the PRV to 60, was 95"
+	if prev == "was" || prev == "was at" || prev == "it was" || prev == "estaba en" || prev == "was set at" || (prev == "at" || prev == "en" || prev == "set" || prev == "set at") && (m.text(i-2) == "was" || m.text(i-2) == "estaba" || m.text(i-2) == "it was") {
+		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 5 && !m.pointBetween(p, i) && !(i+1 < len(m.items) && m.items[i+1].point != "") && !m.pointIn(m.items[i].seg, i) {
+			m.items[i].owner = m.items[p].owner
+			return roleFrom, "was, of a setting", true
+		}
+	}
 	if prev == "from" || prev == "de" || prev == "desde" {
 		v := m.verbLeft(i, 9, "set", "charged")
 		if v == nil {
@@ -550,6 +557,12 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTemp, "thermostat", true
 		}
 	}
+	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
+		t := m.text(k)
+		return t == "thermostat" || t == "termostato" || t == "tstat"
+	}) >= 0 {
+		return roleTemp, "thermostat", true
+	}
 	if m.left(i, 3, false, func(k int) bool {
 		t := m.text(k)
 		return t == "setpoint" || t == "set point" || t == "thermostat" || t == "termostato"
@@ -642,6 +655,16 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
+	// "customer says it's 60"
+	if k := m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "says", "said", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists":
+			return true
+		}
+		return false
+	}); k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i) {
+		return true
+	}
 	seg := m.items[i].seg
 	if m.sents[m.items[i].sent].remembers && m.left(i, 9, true, func(k int) bool { return m.is(k, cNow, "") }) < 0 {
 		return true
@@ -749,6 +772,16 @@ func (m *message) shutsWater(i int) bool {
 			return true
 		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
 			return false
+		}
+	}
+	return false
+}
+
+// pointIn tells whether a test point stands in a clause after item i.
+func (m *message) pointIn(seg, i int) bool {
+	for k := i + 1; k < len(m.items) && m.items[k].seg == seg && m.items[k].sent == m.items[i].sent; k++ {
+		if m.items[k].point != "" {
+			return true
 		}
 	}
 	return false

@@ -43,7 +43,7 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 // reliefNear tells whether the relief valve is what the clause of item i is about.
 func (m *message) reliefNear(i int) bool {
 	s := m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from && k >= i-6; k-- {
+	for k := i - 1; k >= s.from && k >= i-9; k-- {
 		if m.is(k, cRelief, "") {
 			return true
 		}

@@ -150,7 +150,11 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	s := m.items[v.at].sent
 	carried := false
 	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
-		obj, carried = m.carried(s), true
+		if o, _ := m.topicBefore(v.at); o != "" && m.pronoun(v.at) {
+			obj = o
+		} else {
+			obj, carried = m.carried(s), true
+		}
 	}
 	switch v.what {
 	case "replaced":
