@@ -214,25 +214,6 @@ func (ty *tally) report(t *testing.T, slack float64) {
 	}
 }
 
-// anyWorld is a town with every number drawn from a wide range: no engine can
-// have been fitted to it.
-func anyWorld(r *rand.Rand) world {
-	in := func(lo, hi float64) float64 { return lo + (hi-lo)*r.Float64() }
-	w := world{
-		name: "any town", streetMean: in(82, 125), streetSD: in(8, 28), daySwing: in(0, 12), setMean: in(50, 65), setSD: in(3, 11),
-		gaugeSD: in(0.5, 2.5), gaugeBias: in(0.5, 2.5), fallOff: in(4, 12), readStreet: in(0.3, 0.9), readFront: in(0, 0.6), frontAhead: in(0.2, 0.95),
-		readFlow: in(0.15, 0.8), readFiring: in(0.1, 0.5), readPeak: in(0.05, 0.5), twoHouse: in(0, 0.6), sayIdle: in(0.2, 1),
-		tellPRV: in(0.2, 0.95), tellAge: in(0.1, 0.9), tellTank: in(0.1, 0.9), hit: in(0.4, 0.95), falseAlarm: in(0, 0.07), deny: in(0, 0.5),
-		wrong: in(0, 0.07), earlier: in(0, 2), work: in(0, 0.4), tank: in(0.4, 0.95), rest: in(3, 60), passGap: in(0, 4), leastShift: in(8, 18),
-		rates: map[Cause]float64{},
-	}
-	for _, c := range causeNames {
-		w.rates[c] = in(0.4, 1.6)
-	}
-	w.rates[CauseSound] = in(1, 8)
-	return w
-}
-
 // The same figures over many towns of which nothing was known before.
 func TestCausesInTownsNeverSeen(t *testing.T) {
 	towns, visits := 60, 400

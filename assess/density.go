@@ -106,6 +106,10 @@ var (
 	// said to be idle: some were read in a heating cycle all the same.
 	curveUnsaidExpansion = newCurve(1.5, 0.03, part{0.72, normal(0, 2.6)}, part{0.08, normal(0, 8)}, part{0.2, minus(gamma(34, 20))})
 	curveIdleExpansion   = newCurve(1.2, 0.03, part{0.85, normal(0, 2.6)}, part{0.1, normal(0, 8)}, part{0.05, minus(gamma(34, 20))})
+	// A heated reading of a house with another fault, which may lack a working
+	// tank besides; a house in order may not.
+	curveFiringFaulty = newCurve(2.8, 0.04, part{0.68, minus(gamma(3, 3))}, part{0.17, minus(gamma(15, 12))}, part{0.15, minus(gamma(38, 20))})
+	curvePeakFaulty   = newCurve(2.8, 0.05, part{0.65, minus(gamma(4, 3))}, part{0.22, minus(gamma(14, 10))}, part{0.13, minus(gamma(38, 20))})
 	// The highest of a period above the static reading.
 	curvePeak          = newCurve(2.8, 0.05, part{0.75, minus(gamma(4, 3))}, part{0.25, minus(gamma(14, 10))})
 	curvePeakIdle      = newCurve(2.8, 0.05, part{0.9, minus(gamma(4, 3))}, part{0.1, minus(gamma(14, 10))})

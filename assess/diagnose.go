@@ -40,14 +40,18 @@ func diagnose(c *situation, band [2]float64, bs *beliefs) perCause {
 	s.look(c.readings)
 
 	there, none := c.presence()
-	s.regulated(&bs[cElastomer], like.regulated, &s.plain, &s.kept, inOrder, there)
-	bs[cSound] = bs[cElastomer] // the pressures are those of a sound house
+	s.regulated(&bs[cElastomer], like.regulated, &s.faulty, &s.kept, inOrder, there)
+	if s.heated {
+		s.regulated(&bs[cSound], like.regulated, &s.plain, &s.kept, inOrder, there)
+	} else {
+		bs[cSound] = bs[cElastomer] // the pressures are those of a sound house
+	}
 	bs[cSound].scale(soundRegulated)
 	s.follow(&bs[cSound], like.openSound, []float64{0}, neverRegulated, (1-soundRegulated)*none)
 	s.regulated(&bs[cRestricted], like.regulated, &s.restricted, &s.kept, inOrder, there)
 	s.regulated(&bs[cExpansion], like.regulated, &s.expansion, &s.kept, heatsUp, c.closedShare(there))
-	s.regulated(&bs[cSetHigh], like.setHigh, &s.plain, &s.turned, inOrder, there)
-	s.regulated(&bs[cSetLow], like.setLow, &s.plain, &s.turned, inOrder, there)
+	s.regulated(&bs[cSetHigh], like.setHigh, &s.faulty, &s.turned, inOrder, there)
+	s.regulated(&bs[cSetLow], like.setLow, &s.faulty, &s.turned, inOrder, there)
 	s.creeping(&bs[cSeatCreep], like.creep)
 	bs[cSeatCreep].scale(there)
 	s.follow(&bs[cPassing], like.passing, []float64{0, 2, 5}, onceRegulated, there)

@@ -10,4 +10,22 @@
 // Pressures are gauge pressures in psi, volumes US gallons, temperatures
 // degrees Fahrenheit, lengths feet and ages years, unless a name says
 // otherwise.
+//
+// # The way of a visit
+//
+// Assess walks the visits once. The record (record.go) keeps what they tell of
+// the equipment, as found and as left; fairness.go judges each reading, band.go
+// what a visit's fair readings support. Of the last visit it then asks for the
+// causes: memory.go weighs the past, evidence.go the readings, integrate.go
+// adds up all street levels and settings of levels.go, and diagnose.go joins
+// them with the tables of causes.go by Bayes' rule. The rules of findings.go
+// say what follows; nextcheck.go, cautions.go and followups.go what to do.
+//
+// # To add
+//
+// A finding is a row in findings.go and a wording in words_en.go and
+// words_es.go. A check is a row in nextcheck.go and its words. A cause is a
+// constant and a column in causes.go, an integral in diagnose.go, and a fault in
+// the simulated houses of simulate_test.go, which say how well it is told from
+// the others. Tests fail for what is forgotten.
 package assess

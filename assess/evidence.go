@@ -6,15 +6,17 @@ import "math"
 type seen struct {
 	memory
 	street [nStreet]float64 // the street's level, by memory and by the visit
-	// House static at whole psi, for each way a house can behave.
-	plain, restricted, open, expansion, creep [nHouse]float64
-	flow                                      [nHouse]float64 // flowing readings over the pressure held under flow
-	peaks                                     []float64       // house-side peaks, for creep against the street
-	unsure                                    [mostUnsure]unsureReading
-	nUnsure                                   int
-	statics                                   []float64 // static readings of the house
-	mains                                     []float64
-	others                                    int // readings under flow, heat, of a period or of an unknown side
+	// House static at whole psi, for each way a house can behave; faulty is plain
+	// but for heating, and only differs when heated is set.
+	heated                                            bool
+	plain, faulty, restricted, open, expansion, creep [nHouse]float64
+	flow                                              [nHouse]float64 // flowing readings over the pressure held under flow
+	peaks                                             []float64       // house-side peaks, for creep against the street
+	unsure                                            [mostUnsure]unsureReading
+	nUnsure                                           int
+	statics                                           []float64 // static readings of the house
+	mains                                             []float64
+	others                                            int // readings under flow, heat, of a period or of an unknown side
 }
 
 // unsureReading is a static reading of a point whose side nobody knows: how
@@ -88,7 +90,7 @@ func timesHouse(g *[nHouse]float64, c *curve, psi float64) {
 // look turns the visit's readings as found into factors over the grids.
 func (s *seen) look(js []judged) {
 	s.street = s.streetBefore
-	for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.expansion, &s.creep, &s.flow} {
+	for _, g := range [...]*[nHouse]float64{&s.plain, &s.faulty, &s.restricted, &s.open, &s.expansion, &s.creep, &s.flow} {
 		ones(g[:])
 	}
 	for i := range js {
@@ -119,6 +121,7 @@ func (s *seen) look(js []judged) {
 		case flowing:
 			timesHouse(&s.flow, curveFlow, psi)
 			timesHouse(&s.plain, curveFlow, psi)
+			timesHouse(&s.faulty, curveFlow, psi)
 			timesHouse(&s.open, curveFlow, psi)
 			timesHouse(&s.expansion, curveFlow, psi)
 			timesHouse(&s.restricted, curveRestricted, psi)
@@ -127,17 +130,22 @@ func (s *seen) look(js []judged) {
 			timesHouse(&s.open, curvePeakOpen, psi)
 			if j.Heater == Idle {
 				timesHouse(&s.plain, curvePeakIdle, psi)
+				timesHouse(&s.faulty, curvePeakIdle, psi)
 				timesHouse(&s.restricted, curvePeakIdle, psi)
 				timesHouse(&s.expansion, curvePeakExpIdle, psi)
 			} else {
+				s.heated = true
 				timesHouse(&s.plain, curvePeak, psi)
-				timesHouse(&s.restricted, curvePeak, psi)
+				timesHouse(&s.faulty, curvePeakFaulty, psi)
+				timesHouse(&s.restricted, curvePeakFaulty, psi)
 				timesHouse(&s.expansion, curvePeakExpansion, psi)
 			}
 		case j.Heater == Firing:
+			s.heated = true
 			timesHouse(&s.plain, curveFiring, psi)
-			timesHouse(&s.restricted, curveFiring, psi)
-			timesHouse(&s.creep, curveFiring, psi)
+			timesHouse(&s.faulty, curveFiringFaulty, psi)
+			timesHouse(&s.restricted, curveFiringFaulty, psi)
+			timesHouse(&s.creep, curveFiringFaulty, psi)
 			timesHouse(&s.open, curveFiringOpen, psi)
 			timesHouse(&s.expansion, curveExpansion, psi)
 		default:
@@ -151,7 +159,7 @@ func (s *seen) look(js []judged) {
 				c = curveDoubtful
 			}
 			s.statics = append(s.statics, psi)
-			for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.creep} {
+			for _, g := range [...]*[nHouse]float64{&s.plain, &s.faulty, &s.restricted, &s.open, &s.creep} {
 				timesHouse(g, c, psi)
 			}
 			switch {
@@ -163,7 +171,7 @@ func (s *seen) look(js []judged) {
 			timesHouse(&s.expansion, c, psi)
 		}
 	}
-	for _, g := range [...]*[nHouse]float64{&s.plain, &s.restricted, &s.open, &s.expansion, &s.creep, &s.flow} {
+	for _, g := range [...]*[nHouse]float64{&s.plain, &s.faulty, &s.restricted, &s.open, &s.expansion, &s.creep, &s.flow} {
 		smooth(g)
 	}
 }
