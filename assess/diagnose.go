@@ -235,24 +235,30 @@ func (c *situation) guard(p *perCause, band [2]float64) {
 // valve without having been measured. Judgement.
 const unshown = 0.9
 
+// gaugePlay is how far two readings of one gauge scatter, psi. Judgement.
+const gaugePlay = 2
+
 // shown tells whether the visit holds the measurement that may condemn the
 // valve for a cause: what a plumber would ask to see first (common practice).
 func (c *situation) shown(cause int, band [2]float64) bool {
-	fair, high, low, flowing, peak, off := false, false, false, false, false, false
+	fair, high, low, peak, off, fired := false, false, false, false, false, false
+	static, flowing := math.Inf(-1), math.Inf(1)
 	for i := range c.readings {
 		j := &c.readings[i]
-		if j.Heater == Idle {
-			off = true
-		}
+		off = off || j.Heater == Idle
+		fired = fired || j.Heater == Firing
 		if j.side != HouseSide || j.left {
 			continue
 		}
 		if j.fair == FairYes {
 			fair = true
+			static = math.Max(static, j.PSI)
 			high = high || j.PSI > band[1]
 			low = low || j.PSI < band[0]
 		}
-		flowing = flowing || j.why&bitFlowing != 0
+		if j.why&bitFlowing != 0 {
+			flowing = math.Min(flowing, j.PSI)
+		}
 		peak = peak || j.why&bitPeak != 0
 	}
 	worn := c.found.prvCondition == Failed || c.found.prvCondition == Suspect
@@ -267,9 +273,9 @@ func (c *situation) shown(cause int, band [2]float64) bool {
 	case cPassing:
 		return high || opened
 	case cSeatCreep:
-		return high || peak || opened || c.visit.has(Creep) && off
+		return high || peak || opened || c.visit.has(Creep) && off && !fired // the heater is ruled out
 	case cRestricted:
-		return flowing || low || opened || worn
+		return static-flowing > restrictedPSI-gaugePlay || low || opened || worn
 	case cElastomer:
 		return c.visit.has(DarkWater)
 	}
