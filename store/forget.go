@@ -121,7 +121,7 @@ func (tx *Tx) forgetHouse(site SiteRecord) (Forgotten, error) {
 func (tx *Tx) unname(s assess.Site) (messages, posts int, err error) {
 	bare := s.Loose() // number and street name
 	if match := `"` + strings.ReplaceAll(bare, `"`, "") + `"`; strings.ContainsFunc(bare, isWord) {
-		n, err := tx.exec(`UPDATE message SET text = '', links = '[]', frame = NULL WHERE id IN (SELECT docid FROM message_words WHERE message_words MATCH ?)`, match)
+		n, err := tx.exec(`UPDATE message SET sum = 0, text = '', links = '[]', frame = NULL WHERE id IN (SELECT docid FROM message_words WHERE message_words MATCH ?)`, match)
 		if err != nil {
 			return 0, 0, err
 		}
@@ -198,7 +198,7 @@ func (tx *Tx) forgetPerson(id string) (Forgotten, error) {
 			return out, err
 		}
 	}
-	messages, err := tx.exec(`UPDATE message SET author = ?2, text = '', links = '[]', error = '', twin = NULL, blank = frame IS NOT NULL WHERE author = ?1`, id, nobody)
+	messages, err := tx.exec(`UPDATE message SET author = ?2, sum = 0, text = '', links = '[]', error = '', twin = NULL, blank = frame IS NOT NULL WHERE author = ?1`, id, nobody)
 	if err != nil {
 		return out, err
 	}
@@ -251,7 +251,7 @@ func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgott
 					for _, q := range []string{
 						`DELETE FROM report WHERE message = ?`,
 						`DELETE FROM correction WHERE message = ?1 OR by = ?1`,
-						`UPDATE message SET text = '', links = '[]', frame = NULL, state = 'retracted', by = NULL WHERE id = ?`,
+						`UPDATE message SET sum = 0, text = '', links = '[]', frame = NULL, state = 'retracted', by = NULL WHERE id = ?`,
 					} {
 						if _, err := tx.exec(q, id); err != nil {
 							return err
@@ -273,7 +273,7 @@ func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgott
 		}
 	}
 	if !words.IsZero() {
-		if err := step(`UPDATE message SET text = '', links = '[]', error = '', blank = frame IS NOT NULL
+		if err := step(`UPDATE message SET sum = 0, text = '', links = '[]', error = '', blank = frame IS NOT NULL
 			WHERE id IN (SELECT id FROM message WHERE at < ? AND (text <> '' OR links <> '[]') LIMIT ?)`, words); err != nil {
 			return out, err
 		}

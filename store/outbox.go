@@ -55,7 +55,7 @@ func (tx *Tx) ReadyPosts(now time.Time) ([]Post, error) {
 // DoubtfulPosts returns the posts whose fate is unknown since before a time, or
 // since after now, which tells that the clock was put back.
 func (tx *Tx) DoubtfulPosts(before, now time.Time) ([]Post, error) {
-	return tx.posts(`WHERE state = 'sending' AND (since <= ? OR since > ?) ORDER BY id`, millis(before), millis(now))
+	return tx.posts(`WHERE state IN ('ready', 'sending') AND state = 'sending' AND (since <= ? OR since > ?) ORDER BY id`, millis(before), millis(now))
 }
 
 // Sending notes that a post is about to leave; claimed is false when somebody

@@ -134,7 +134,30 @@ func (db *DB) Integrity(ctx context.Context) ([]string, error) {
 			return "a row refers to one in " + s + " that is not there", err
 		}, `PRAGMA foreign_key_check`)
 		faults = append(faults, orphans...)
-		return err
+		if err != nil {
+			return err
+		}
+		err = each(tx, func(scan func(...any) error) error {
+			var id, at, sum int64
+			var key, author, text string
+			if err := scan(&id, &key, &author, &text, &at, &sum); err != nil {
+				return err
+			}
+			if sum != wordSum(key, author, text, at) && len(faults) < 20 {
+				faults = append(faults, fmt.Sprintf("message %d is not what was written", id))
+			}
+			return nil
+		}, `SELECT id, key, author, text, at, sum FROM message WHERE sum <> 0`)
+		if err != nil {
+			return err
+		}
+		var report int64
+		if found, err := tx.one([]any{&report}, `SELECT report FROM reading WHERE report NOT IN (SELECT id FROM report) LIMIT 1`); err != nil {
+			return err
+		} else if found {
+			faults = append(faults, fmt.Sprintf("readings of report %d have no report", report))
+		}
+		return nil
 	})
 	return faults, err
 }

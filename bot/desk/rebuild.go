@@ -100,6 +100,11 @@ func (d *Desk) again(tx *store.Tx, r *store.Replay, m store.Message, out *Rebuil
 		switch {
 		case len(corrections) > 0:
 			out.Kept += len(corrections)
+			for _, was := range revised { // it was an edit that put something right
+				if err := t.withdraw(was, store.Replaced); err != nil {
+					return err
+				}
+			}
 			return t.correctAgain(r, corrections)
 		case len(revised) > 0 && m.Kind == store.Said:
 			return t.undoAgain(revised)
@@ -130,7 +135,11 @@ func (t *turn) hear() error {
 	if err != nil {
 		return err
 	}
-	return t.understood(t.parser.Parse(t.m.Text, intents.Context{Today: t.day, Site: site.Line}))
+	f := t.parser.Parse(t.m.Text, intents.Context{Today: t.day, Site: site.Line})
+	if err := t.understood(f); err != nil || f.Site != "" || site.ID == 0 {
+		return err
+	}
+	return t.tx.FileUnder(t.m.ID, site.Named)
 }
 
 // correctAgain puts the messages that this one put right, right once more.

@@ -124,6 +124,7 @@ CREATE TABLE message (
   text    TEXT NOT NULL,
   voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
   links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
+  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when; 0 when words were removed
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
