@@ -162,6 +162,9 @@ func ours(ctx context.Context, path string) error {
 	if info, err := os.Stat(path); err != nil || info.Size() == 0 {
 		return err
 	}
+	if _, err := os.Stat(path + "-wal"); err == nil {
+		return nil // after a crash it has to be written to before it can be read; look sees to it
+	}
 	db, err := sql.Open("sqlite3", "file:"+escape(path)+"?mode=ro")
 	if err != nil {
 		return err
@@ -171,6 +174,11 @@ func ours(ctx context.Context, path string) error {
 	if err != nil || v > 0 {
 		return err
 	}
+	return empty(ctx, db)
+}
+
+// empty refuses a file that holds tables.
+func empty(ctx context.Context, db *sql.DB) error {
 	var tables int
 	if err := db.QueryRowContext(ctx, "SELECT count(*) FROM sqlite_schema").Scan(&tables); err != nil {
 		return err
@@ -196,7 +204,7 @@ func look(ctx context.Context, db *sql.DB, path string) error {
 		return err
 	}
 	if v == 0 {
-		return nil // new
+		return empty(ctx, db) // new
 	}
 	var busy, log, moved int
 	if err := db.QueryRowContext(ctx, "PRAGMA wal_checkpoint(TRUNCATE)").Scan(&busy, &log, &moved); err != nil {
