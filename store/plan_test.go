@@ -123,7 +123,9 @@ func TestEveryQuestionGoesByAnIndex(t *testing.T) {
 					_, err := tx.RaiseAlert(Alert{Site: 1, Source: id, RaisedAt: now, Urgency: assess.Now}, "ana")
 					return err
 				},
-				func() error { return tx.ChangeAlert(Alert{ID: 1, State: "claimed"}, now, "ana", "claimed") },
+				func() error {
+					return tx.ChangeAlert(Alert{ID: 1, State: "claimed", Source: id}, now, "ana", "claimed", 0)
+				},
 				func() error { return tx.Correct(id, id, []byte(`{}`)) },
 				func() error { _, err := tx.DropReport(id); return err },
 				func() error { return tx.Revise(id, Retracted, id) },

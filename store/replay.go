@@ -14,13 +14,16 @@ import (
 type Replay struct {
 	tx       *Tx
 	Messages int // that are to be taken anew
+	// Raised are the open alerts that there were not before, known when Finish
+	// has returned. Nobody has been told of them.
+	Raised []Alert
 }
 
 // derived tables in the order in which they can be emptied.
 var derived = []string{"reading", "report", "equipment", "outlook", "question", "follow_up", "alert_step", "alert"}
 
 // remembered tables are kept aside during a replay under "was_" and their name.
-var remembered = []string{"site", "follow_up", "alert", "alert_step"}
+var remembered = []string{"site", "follow_up", "alert", "alert_step", "due"}
 
 // Replay starts a rebuild.
 func (tx *Tx) Replay() (*Replay, error) {
@@ -149,6 +152,10 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		`INSERT INTO follow_up SELECT w.* FROM was_follow_up w WHERE (w.state <> 'open' OR w.clock = 1) AND EXISTS (SELECT 1 FROM site s WHERE s.id = w.site)
 			AND NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.id = w.id)
 			AND (w.state <> 'open' OR NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.site = w.site AND f.action = w.action AND f.state = 'open'))`,
+		// What is planned stays planned, what is past is not done again.
+		`DELETE FROM due`,
+		`INSERT INTO due SELECT * FROM was_due`,
+		`UPDATE alert SET told = 0 WHERE NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id)`,
 		// A question that was never put to anybody must not take an answer.
 		`UPDATE question SET state = 'dropped' WHERE state = 'open' AND 'reply:' || message NOT IN (SELECT key FROM outbox)`,
 	} {
@@ -157,6 +164,10 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		}
 	}
 	if err := r.compare(tell); err != nil {
+		return err
+	}
+	var err error
+	if r.Raised, err = tx.alerts(`WHERE state IN ('raised', 'claimed', 'booked') AND NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id) ORDER BY id`); err != nil {
 		return err
 	}
 	for _, t := range append([]string{"message", "report"}, remembered...) {
@@ -171,7 +182,7 @@ func (r *Replay) Finish(tell func(Change) error) error {
 // it. One that nobody touched and that no longer follows is closed.
 func (r *Replay) keepAlerts() error {
 	tx := r.tx
-	if _, err := tx.exec(`UPDATE alert SET change = max(alert.change, w.change) FROM was_alert w WHERE w.id = alert.id`); err != nil {
+	if _, err := tx.exec(`UPDATE alert SET change = max(alert.change, w.change), told = w.told FROM was_alert w WHERE w.id = alert.id`); err != nil {
 		return err
 	}
 	type old struct {

@@ -24,7 +24,8 @@ var errShown = errors.New("only shown")
 
 // Rebuild takes every message on record anew with this version's parser and
 // judgement, and replaces what followed from them before. It is all or nothing.
-// Nothing is said to the team. A frame that a person put right stands, as do
+// Nothing is said meanwhile; an alert that was missed until now is told by the
+// next Tick. A frame that a person put right stands, as do
 // frames whose words are gone and imported rows; so does what people decided
 // about alerts and follow-ups. With dryRun nothing is kept.
 //
@@ -66,6 +67,11 @@ func (d *Desk) Rebuild(ctx context.Context, dryRun bool, progress func(done, tot
 			}
 			return tell(c)
 		})
+		for _, a := range r.Raised { // told by the next Tick
+			if err == nil {
+				err = tx.PlanDue(store.Due{Key: fmt.Sprintf("tell:%d", a.ID), Kind: dueTell, About: a.ID, At: a.RaisedAt})
+			}
+		}
 		if err == nil && dryRun {
 			err = errShown
 		}
@@ -101,7 +107,7 @@ func (d *Desk) again(tx *store.Tx, r *store.Replay, m store.Message, out *Rebuil
 		case len(corrections) > 0:
 			out.Kept += len(corrections)
 			for _, was := range revised { // it was an edit that put something right
-				if err := t.withdraw(was, store.Replaced); err != nil {
+				if _, err := t.withdraw(was, store.Replaced); err != nil {
 					return err
 				}
 			}
