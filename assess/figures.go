@@ -64,8 +64,9 @@ func Figures(in Input, a Assessment) []Figure {
 		if low, high, ok := Saving(house, comfortPSI); ok && house >= comfortPSI+savingWorthPSI {
 			say("saving", append(values, "low", whole(low), "high", whole(high))...)
 		}
-		say("top_floor", append(values, "feet", number(floorFeet*figureFloors), "less", whole(-HeadPSI(floorFeet*figureFloors)),
-			"left", whole(OutletPSI(house, floorFeet*figureFloors)))...)
+		if left := OutletPSI(house, floorFeet*figureFloors); left < shop.BandPSI[0] {
+			say("top_floor", append(values, "feet", number(floorFeet*figureFloors), "less", whole(-HeadPSI(floorFeet*figureFloors)), "left", whole(left))...)
+		}
 		if ratio, two := Reduction(deref(a.StreetPSI), house, 0); a.StreetPSI != nil && rec.regulated() && ratio > IdealReductionRatio {
 			code := "reduction"
 			if two {

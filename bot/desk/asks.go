@@ -94,6 +94,9 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		return t.say(b)
 	}
 	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: findings(judged, assess.Watch)}
+	for _, f := range h.Figures {
+		b.Facts = append(b.Facts, f.Text)
+	}
 	for _, f := range h.FollowUps {
 		b.Next = append(b.Next, fmt.Sprintf(w.OpenFollowUp, w.Action[f.Action], f.Due))
 	}

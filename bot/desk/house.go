@@ -21,6 +21,7 @@ type House struct {
 	Visits     []assess.Visit
 	Readings   []store.SiteReading // every reading with what may be believed of it, oldest first
 	Assessment assess.Assessment
+	Figures    []assess.Figure  // worked out to explain it
 	Valve      assess.Equipment // what is known of the regulator that serves now
 	Heater     assess.Equipment
 	Tank       assess.Equipment
@@ -92,6 +93,7 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		return h, err
 	}
 	h.Visits, h.Assessment = in.Visits, assess.Assess(in)
+	h.Figures = assess.Figures(in, h.Assessment)
 	for _, v := range in.Visits {
 		for _, e := range v.Equipment {
 			switch e.Item {
