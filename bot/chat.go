@@ -42,9 +42,7 @@ func chat(ctx context.Context, p *program) (err error) {
 	if errors.Is(missing, os.ErrNotExist) {
 		fmt.Fprintf(p.errOut, "The record is kept in %s (choose another with --db).\n", path)
 	}
-	opt := deskOptions(settings)
-	opt.Dispatch, opt.Team = terminalDispatch, terminalTeam
-	d, err := desk.New(db, opt)
+	d, err := desk.New(db, terminalOptions(settings))
 	if err != nil {
 		return err
 	}
@@ -71,6 +69,7 @@ type terminal struct {
 	out    io.Writer
 	prompt string
 	n      int
+	aside  []string // said in other channels, shown after the answer
 }
 
 // longest is the longest message that the terminal hands on; a longer one is
@@ -125,12 +124,19 @@ func (t *terminal) rest(ctx context.Context, d *desk.Desk, now time.Time) error 
 	if err := d.Tick(ctx, now); err != nil {
 		return err
 	}
-	for {
-		more, err := d.Send(ctx, now, t)
-		if err != nil || !more {
+	for more := true; more; {
+		var err error
+		if more, err = d.Send(ctx, now, t); err != nil {
 			return err
 		}
 	}
+	for _, text := range t.aside {
+		if _, err := fmt.Fprintln(t.out, text); err != nil {
+			return fmt.Errorf("cannot write the answer: %w", err)
+		}
+	}
+	t.aside = nil
+	return nil
 }
 
 // Post prints what the bot says; what is meant for another channel carries its
@@ -142,9 +148,8 @@ func (t *terminal) Post(_ context.Context, p desk.Post) (string, error) {
 	}
 	text := p.Body.Text()
 	if p.Channel != terminalChannel {
-		text = "[" + p.Channel + "] " + text
-	}
-	if _, err := fmt.Fprintln(t.out, text); err != nil {
+		t.aside = append(t.aside, "["+p.Channel+"] "+text)
+	} else if _, err := fmt.Fprintln(t.out, text); err != nil {
 		return "", err
 	}
 	return fmt.Sprintf("printed.%d", t.n), nil

@@ -100,7 +100,7 @@ func script(list []quoted, rules *txtar.Archive) []byte {
 }
 
 var (
-	dayText  = regexp.MustCompile(`\d{4}-\d\d-\d\d`)
+	dayText  = regexp.MustCompile(`((Mon|Tue|Wed|Thu|Fri|Sat|Sun) )?\d{4}-\d\d-\d\d( \d\d:\d\d)?`)
 	pathText = regexp.MustCompile(`(~|/)[^ ]*/lazyhand/`)
 	hashText = regexp.MustCompile(`^commit .*|^lazyhand .*|^go1\..*`)
 )
@@ -269,7 +269,7 @@ func TestTheReadmeRunnerTellsRightFromWrong(t *testing.T) {
 		{"a command whose output is not shown", block("$ go run ./bot version\n"), true},
 		{"dots for any lines", block("$ go run ./bot init --print\n# Lazyhand's configuration. Every key stands here with its default.\n…\n  level: info\n"), true},
 		{"a pipe", block("$ echo lunch? | go run ./bot parse\n{\"site\":null,\"statements\":[{\"kind\":\"ask\",\"about\":\"none\"}]}\n"), true},
-		{"a day that differs", block("$ echo 2026-11-25\n2026-01-01\n"), true},
+		{"a day that differs", block("$ echo Wed 2026-11-25 10:42\nThu 2026-01-01 23:00\n"), true},
 		{"a command that fails as shown", block("$ go run ./bot pars\nlazyhand: there is no command \"pars\": did you mean parse?\n"), true},
 		{"a command over two lines", block("$ echo a \\\n>   b\na b\n"), true},
 		{"a chat", block("$ cat\nyou> lunch?\nlunch?\n"), true},

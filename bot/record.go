@@ -62,7 +62,7 @@ func (p *program) writing(ctx context.Context, do func(config.Config, *store.DB,
 	}
 	opt := deskOptions(c)
 	if !c.Slack.Configured() { // the record is the terminal chat's
-		opt.Dispatch, opt.Team = terminalDispatch, terminalTeam
+		opt = terminalOptions(c)
 	}
 	d, err := desk.New(db, opt)
 	if err == nil {

@@ -143,3 +143,12 @@ func deskOptions(c config.Config) desk.Options {
 	}
 	return opt
 }
+
+// terminalOptions are the settings for the chat in the terminal: it has
+// channels of its own, and whoever sits there is never asleep.
+func terminalOptions(c config.Config) desk.Options {
+	opt := deskOptions(c)
+	opt.Dispatch, opt.Team = terminalDispatch, terminalTeam
+	opt.Calendar = schedule.Calendar{Zone: c.Shop.Zone}
+	return opt
+}
