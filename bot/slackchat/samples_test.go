@@ -21,7 +21,9 @@ import (
 	"lazyhand/bot/slackchat"
 )
 
-var update = flag.Bool("update", false, "rewrite the expected files in testdata/slack")
+// updating tells whether -update, which talktest defines, was given: the
+// expected files in testdata are then written.
+func updating() bool { return flag.Lookup("update").Value.String() == "true" }
 
 // peer is the far end with no sense of its own: it sends the frames it is
 // given and notes what is acknowledged.
@@ -210,7 +212,7 @@ func TestEverySampleIsTakenIgnoredOrRefusedByName(t *testing.T) {
 func golden(t *testing.T, name, got string) {
 	t.Helper()
 	path := filepath.Join("..", "..", "testdata", "slack", name)
-	if *update {
+	if updating() {
 		must(t, os.MkdirAll(filepath.Dir(path), 0o755))
 		must(t, os.WriteFile(path, []byte(got), 0o644))
 	}
