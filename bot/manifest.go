@@ -45,13 +45,7 @@ socket; slack.listen is then where the bot listens behind it.`,
 
 // slackUses tells what of Slack the settings make use of.
 func slackUses(s config.Slack) slackchat.Uses {
-	var u slackchat.Uses
-	for _, list := range [][]string{s.FieldRole, s.DispatchRole, s.AdminRole} {
-		for _, id := range list {
-			u.Groups = u.Groups || isGroup(id)
-		}
-	}
-	return u
+	return slackchat.Uses{Groups: len(slackGroups(s)) > 0}
 }
 
 // isGroup tells whether an id is that of a user group.

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"log/slog"
+	"slices"
 	"time"
 
 	"lazyhand/bot/desk"
@@ -30,6 +31,9 @@ func (p *program) slackOptions(c config.Config, log *slog.Logger, current func()
 		Guests:        c.Slack.Guests,
 		Now:           p.now,
 		Log:           log,
+		Home: func(ctx context.Context, person string, now time.Time) (desk.Home, error) {
+			return current().Home(ctx, person, now)
+		},
 		Heard: func(ctx context.Context, since time.Time) (channels, threads []desk.Heard, err error) {
 			return current().Heard(ctx, since)
 		},
@@ -57,6 +61,19 @@ func (p *program) askSlack(ctx context.Context, s config.Slack) []checked {
 			state = attention
 		}
 		out = append(out, checked{f.What, state, f.Says})
+	}
+	return out
+}
+
+// slackGroups are the user groups that the roles name.
+func slackGroups(s config.Slack) []string {
+	var out []string
+	for _, list := range [][]string{s.FieldRole, s.DispatchRole, s.AdminRole} {
+		for _, id := range list {
+			if isGroup(id) && !slices.Contains(out, id) {
+				out = append(out, id)
+			}
+		}
 	}
 	return out
 }

@@ -109,9 +109,10 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 // atMostVisits is how many visits an answer lists.
 const atMostVisits = 8
 
-// draw asks for a picture or a paper with the answer, when there is a painter.
+// draw asks for a picture or a paper with the answer. Where there is no
+// painter a plot can still be drawn by the platform.
 func (t *turn) draw(b *Body, what drawsWhat, site int64) {
-	if t.opt.Painter != nil {
+	if t.opt.Painter != nil || what == drawsPlot {
 		b.Draw = &Drawing{What: what, Site: site, Day: t.day, Lang: t.lang}
 	}
 }

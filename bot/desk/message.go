@@ -4,6 +4,7 @@ import (
 	"strings"
 	"time"
 
+	"lazyhand/assess"
 	"lazyhand/store"
 )
 
@@ -71,16 +72,18 @@ type Post struct {
 // Body is what a post says, part by part, so that each platform can lay it out
 // its way. Text is the whole in words.
 type Body struct {
-	Lead     string   `json:"lead"`               // the decision
-	Heard    string   `json:"heard,omitempty"`    // what was understood
-	Facts    []string `json:"facts,omitempty"`    // two or three
-	Next     []string `json:"next,omitempty"`     // what to do
-	Cautions []string `json:"cautions,omitempty"` // what can hurt
-	Buttons  []Button `json:"buttons,omitempty"`
-	Calls    []string `json:"calls,omitempty"` // ids of people and groups that it calls by name
-	Draw     *Drawing `json:"draw,omitempty"`  // what to draw when it is sent
-	Picture  *Picture `json:"-"`               // drawn from Draw, for Chat.Post
-	File     *File    `json:"-"`               // likewise
+	Lead     string      `json:"lead"`               // the decision
+	Heard    string      `json:"heard,omitempty"`    // what was understood
+	Facts    []string    `json:"facts,omitempty"`    // two or three
+	Next     []string    `json:"next,omitempty"`     // what to do
+	Cautions []string    `json:"cautions,omitempty"` // what can hurt
+	Buttons  []Button    `json:"buttons,omitempty"`
+	Lang     assess.Lang `json:"lang,omitempty"`  // of the words; empty: the shop's
+	Calls    []string    `json:"calls,omitempty"` // ids of people and groups that it calls by name
+	Draw     *Drawing    `json:"draw,omitempty"`  // what to draw when it is sent
+	Picture  *Picture    `json:"-"`               // drawn from Draw, for Chat.Post
+	Chart    *Chart      `json:"-"`               // the same as numbers, nil where that cannot be
+	File     *File       `json:"-"`               // likewise
 }
 
 // Button is one step that the reader may take by pressing.

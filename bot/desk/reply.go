@@ -59,6 +59,7 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 		b.Next = append(b.Next, w.NextCheck+a.NextCheck.Check)
 	}
 	b.Cautions = cautionTexts(cautions, w)
+	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, fmt.Sprint(m.ID)})
 	b.Buttons = append(b.Buttons, Button{"undo", w.TakeBack, fmt.Sprint(m.ID)})
 	return b
 }

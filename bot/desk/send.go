@@ -156,7 +156,7 @@ func (d *Desk) post(ctx context.Context, row store.Post) (p Post, ok bool, err e
 // made is sent without: its words say all.
 func (d *Desk) draw(ctx context.Context, p *Post) error {
 	w, painter := p.Body.Draw, d.opt.Painter
-	if w == nil || painter == nil || p.Kind != Say {
+	if w == nil || p.Kind != Say || painter == nil && w.What != drawsPlot {
 		return nil
 	}
 	return d.store.Read(ctx, func(tx *store.Tx) error {
@@ -182,6 +182,10 @@ func (d *Desk) draw(ctx context.Context, p *Post) error {
 			if f, err := painter.Sheet(h); err == nil {
 				p.Body.File = &f
 			}
+			return nil
+		}
+		p.Body.Chart = chartOf(h, wordsIn(w.Lang))
+		if painter == nil {
 			return nil
 		}
 		if pic, err := painter.Plot(h); err == nil {

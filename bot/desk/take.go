@@ -307,6 +307,9 @@ func siteOfPost(row store.Post) (int64, error) {
 // say queues the reply to the message, in its thread. The reply to an edited
 // message is a new wording of the one that stands there already.
 func (t *turn) say(b Body) error {
+	if t.lang != t.opt.Lang {
+		b.Lang = t.lang
+	}
 	if t.m.Kind == store.Edited && t.reply == replyKey(t.m.ID) {
 		root, found, err := t.firstReply()
 		if err != nil {

@@ -24,6 +24,10 @@ type words struct {
 	QuestionGone     string
 	Undone           string // house
 	TakeBack         string
+	PutRight         string
+	ChartReading     string
+	ChartTop         string
+	ChartBottom      string
 	Elsewhere        string
 	Remembered       string // house
 	Recorded         string // house

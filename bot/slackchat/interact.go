@@ -156,7 +156,7 @@ func (s *Slack) pressed(ctx context.Context, i interaction) error {
 	}
 	from := origin{place: place{Channel: ch, Thread: orElse(orElse(i.Container.ThreadTS, i.Message.ThreadTS), i.Container.TS)}, TS: i.Container.TS}
 	if ch == "" { // pressed on the home tab: answered in direct messages
-		from.Channel = "@" + i.User.ID
+		from.Channel = desk.DirectTo(i.User.ID)
 	}
 	for _, a := range i.Actions {
 		if a.ID == actionReport {

@@ -20,6 +20,7 @@ func fit(b desk.Body, most int) desk.Body {
 		}
 		return list
 	}
+	most -= 20 * len(b.Calls) // each takes up to so many characters ahead of the text
 	if size() <= most {
 		return b
 	}

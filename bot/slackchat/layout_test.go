@@ -113,3 +113,64 @@ func TestLimitsAreThoseOfThePracticeWorkspace(t *testing.T) {
 		seen[l.What] = true
 	}
 }
+
+// A home tab keeps to the limits and to the schema, however long its lines.
+func TestTheHomeTabKeepsToTheLimits(t *testing.T) {
+	s := compile(t, "home-view")
+	long := strings.Repeat("12 Alder St <!here> ", 500)
+	sec := desk.Section{Title: long, Lines: []string{long, "x", ""}}
+	for _, h := range []desk.Home{{}, {Alerts: sec, Due: sec, FollowUps: sec, Reports: sec, Worst: desk.Section{Title: "none", Empty: long}}} {
+		raw, err := json.Marshal(homeView(h, phrasesIn("es"), "1764072000.000100"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if problems := practice.CheckView(raw); len(problems) > 0 {
+			t.Errorf("%+v", problems)
+		}
+		v, err := jsonschema.UnmarshalJSON(strings.NewReader(string(raw)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := s.Validate(v); err != nil {
+			t.Errorf("%.3000s", err.Error())
+		}
+	}
+}
+
+// A chart goes to the platform only when it keeps to the platform's limits.
+func TestChartsThatDoNotFitAreNotSent(t *testing.T) {
+	good := func() *desk.Chart {
+		return &desk.Chart{Title: strings.Repeat("x", 80), Categories: []string{"a", "b"}, Series: []desk.Series{{Name: "p", Values: []float64{1, 2}}}}
+	}
+	tests := map[string]func(c *desk.Chart){
+		"":                     func(*desk.Chart) {},
+		"no days":              func(c *desk.Chart) { c.Categories = nil },
+		"the same day twice":   func(c *desk.Chart) { c.Categories = []string{"a", "a"} },
+		"a long day":           func(c *desk.Chart) { c.Categories[0] = strings.Repeat("x", 21) },
+		"no series":            func(c *desk.Chart) { c.Series = nil },
+		"a series twice":       func(c *desk.Chart) { c.Series = append(c.Series, c.Series[0]) },
+		"a value is missing":   func(c *desk.Chart) { c.Series[0].Values = []float64{1} },
+		"a series has no name": func(c *desk.Chart) { c.Series[0].Name = "" },
+	}
+	for what, spoil := range tests {
+		c := good()
+		spoil(c)
+		b := chartBlock(c)
+		if (b != nil) != (what == "") {
+			t.Errorf("%q: %v", what, b)
+		}
+		if b == nil {
+			continue
+		}
+		raw, err := json.Marshal([]slack.Block{b})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if problems := practice.CheckMessage("x", raw); len(problems) > 0 {
+			t.Errorf("%+v\n%s", problems, raw)
+		}
+	}
+	if chartBlock(nil) != nil {
+		t.Error("a chart of nothing")
+	}
+}

@@ -96,12 +96,21 @@ func (s *Slack) say(ctx context.Context, p desk.Post) (ref string, err error) {
 
 func (s *Slack) send(ctx context.Context, p desk.Post, most int, plain bool) (string, error) {
 	b := fit(p.Body, most)
+	called, who := calls(b.Calls)
 	opts := []slack.MsgOption{
-		slack.MsgOptionText(Escape(b.Text()), false),
+		slack.MsgOptionText(called+Escape(b.Text()), false),
 		slack.MsgOptionDisableLinkUnfurl(), slack.MsgOptionDisableMediaUnfurl(),
 	}
+	drawn := false
 	if !plain {
-		opts = append(opts, slack.MsgOptionBlocks(layOut(b, phrasesIn(s.opt.Lang))...))
+		blocks := layOut(b, phrasesIn(orElse(string(b.Lang), s.opt.Lang)))
+		if len(who) > 0 {
+			blocks = append([]slack.Block{rich(section(who...))}, blocks...)
+		}
+		if c := chartBlock(b.Chart); c != nil {
+			blocks, drawn = append(blocks, c), true
+		}
+		opts = append(opts, slack.MsgOptionBlocks(blocks...))
 	} else if p.Kind == desk.Change {
 		opts = append(opts, slack.MsgOptionBlocks()) // takes the old layout away
 	}
@@ -118,8 +127,11 @@ func (s *Slack) send(ctx context.Context, p desk.Post, most int, plain bool) (st
 		opts = append(opts, slack.MsgOptionTS(p.Thread))
 	}
 	channel, ts, err := s.api.PostMessageContext(ctx, strings.TrimPrefix(p.Channel, "@"), opts...)
-	if person, ok := strings.CutPrefix(p.Channel, "@"); ok && err == nil {
-		s.keepDirect(person, channel)
+	if err == nil {
+		if person, ok := strings.CutPrefix(p.Channel, "@"); ok {
+			s.keepDirect(person, channel)
+		}
+		s.attach(p, orElse(p.Thread, ts), drawn)
 	}
 	return ts, err
 }
@@ -184,7 +196,7 @@ func (s *Slack) react(ctx context.Context, p desk.Post) error {
 			}
 		}
 	}
-	if p.Mark != "" && p.Mark != "none" {
+	if p.Mark != "" && p.Mark != desk.MarkNone {
 		name, ok := emoji[p.Mark]
 		if !ok {
 			return &desk.Refusal{Why: fmt.Sprintf("Slack has no reaction for %q", p.Mark), Final: true}

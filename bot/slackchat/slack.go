@@ -32,6 +32,9 @@ type Options struct {
 	// read back after a gap.
 	Heard func(ctx context.Context, since time.Time) (channels, threads []desk.Heard, err error)
 
+	// Home gathers a person's home tab, see desk.Desk; nil: there is none.
+	Home func(ctx context.Context, person string, now time.Time) (desk.Home, error)
+
 	Field  []string // channels that are read back after a gap
 	Lang   string   // the shop's language, "en" or "es"
 	Shared bool     // people of other workspaces are read

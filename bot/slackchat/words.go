@@ -17,6 +17,7 @@ type phrases struct {
 	Choose                     string
 	Points, Heaters, Flows     []said
 	HomeReport, HomeUpdated    string
+	HomeHow                    string
 }
 
 // said is a choice of a form: how it is shown, and the words that it stands
@@ -41,6 +42,7 @@ var english = phrases{
 	Flows:   []said{{"Nothing running", "static"}, {"Water running", "flowing"}},
 
 	HomeReport: "Report a reading", HomeUpdated: "As of",
+	HomeHow: "Write what the gauge shows, where, and at which house, in a field channel or here in Messages: 92 rear bibb, heater idle, 123 Elm St. Ask with: history 123 Elm St, due, help.",
 }
 
 var spanish = phrases{
@@ -61,6 +63,7 @@ var spanish = phrases{
 	Flows:   []said{{"Nada abierto", "static"}, {"Agua corriendo", "flowing"}},
 
 	HomeReport: "Reportar una lectura", HomeUpdated: "Al",
+	HomeHow: "Escriba qué marca el manómetro, dónde y en qué casa, en un canal de campo o aquí en Mensajes: 92 llave trasera, calentador en reposo, 123 Elm St. Pregunte con: history 123 Elm St, due, help.",
 }
 
 // phrasesIn returns the phrases of a language code or locale such as "es-MX".
