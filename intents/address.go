@@ -129,7 +129,7 @@ func houseNumber(t *token) bool {
 	if !n.integer {
 		return strings.Contains(n.digits, " ") // 318 1/2
 	}
-	return n.value >= 1 && len(n.digits) <= 6
+	return n.value >= 1 && len(n.digits) <= 6 && n.digits[0] != '0'
 }
 
 // street is how a street's name was read after its house number.
@@ -402,7 +402,10 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if best.score > -99 {
 		name := p.nameOf(toks, j, lastSuffix)
 		if name == "" && dir != "" {
-			name, dir = dir, ""
+			name, dir = title(toks[start].raw), ""
+			if len(name) <= 2 {
+				name = strings.ToUpper(name)
+			}
 		}
 		if dir != "" {
 			parts = append(parts, dir)

@@ -80,7 +80,7 @@ func (m *message) followUpNoun(s int) bool {
 			return true
 		}
 		switch m.text(i) {
-		case "follow up", "followup", "f/u", "fu", "reminder", "follow ups", "recheck", "plan", "task", "todo", "to do", "seguimiento", "recordatorio", "pendiente", "visit", "return visit", "that one", "due", "callback", "recall", "revision", "check", "ticket", "appointment", "cita", "la revision", "el seguimiento", "item", "that tank", "chequeo", "la de":
+		case "follow up", "followup", "f/u", "fu", "reminder", "follow ups", "recheck", "plan", "task", "to do", "seguimiento", "recordatorio", "pendiente", "visit", "return visit", "that one", "due", "callback", "recall", "revision", "check", "ticket", "appointment", "cita", "la revision", "el seguimiento", "item", "that tank", "chequeo", "la de":
 			return true
 		}
 	}
@@ -722,7 +722,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 						continue
 					}
 					set(&a.InletF, v)
-				case it.unit == "" && sn == s && m.sents[sn].question && v <= 200 && (m.nearWord(i, 2, "pressure", "static", "house", "street", "at", "presion", "a", "system", "on") && v < 100):
+				case it.unit == "" && sn == s && (m.sents[sn].question || m.hasAsk(AskTankSize)) && v <= 200 && (m.nearWord(i, 2, "pressure", "static", "house", "street", "at", "presion", "a", "system", "on") && v < 100):
 					set(&a.PSI, v)
 				case it.unit != "" || m.nearWord(i, 3, "set", "setpoint", "sp", "thermostat", "to", "at", "heater", "termostato") && v >= 100:
 					set(&a.SetpointF, v)

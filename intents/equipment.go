@@ -61,6 +61,12 @@ func (m *message) findEquipment() {
 		}
 		m.named(s, items)
 	}
+	// "40 gal, propane, from 2003, scaled up": a heater by its facts
+	for i := range m.items {
+		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.heaterIn(m.items[i].sent) && !m.tankTalk(m.items[i].sent) {
+			items = append(items, mentionOf{at: i, item: "heater"})
+		}
+	}
 	// a tankless or a hybrid is a heater by its name
 	for i := range m.items {
 		if v, ok := m.val(i, cFuel); ok && (v == "tankless" || v == "heat_pump") && !m.heaterIn(m.items[i].sent) {
@@ -155,7 +161,7 @@ func (m *message) named(s int, items []mentionOf) {
 		if m.items[it.at].sent != s {
 			continue
 		}
-		if m.itemAbsent(it.at) {
+		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
 			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workOn(it.at) {
 				continue
 			}
@@ -166,7 +172,7 @@ func (m *message) named(s int, items []mentionOf) {
 		}
 		switch it.item {
 		case "expansion_tank", "check_valve", "softener", "recirc":
-			if it.item == "expansion_tank" && m.tankWork() || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
+			if it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()) || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
 				continue
 			}
 			m.equipment.get(it.item, it.at).named = true
@@ -383,6 +389,10 @@ func (m *message) gasTalk(i int) bool {
 func (m *message) ageUnknown(i int) bool {
 	t := m.text(i)
 	switch t {
+	case "nobody", "nadie", "who":
+		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "how" && m.text(i+3) != "old" && false)
+	case "cuando":
+		return m.left(i, 4, false, func(k int) bool { t := m.text(k); return t == "sabe" || t == "sabemos" || t == "saben" }) >= 0
 	case "old":
 		// how old
 		if m.text(i-1) == "how" || m.text(i-1) == "whats" {
@@ -403,6 +413,8 @@ func (m *message) ageUnknown(i int) bool {
 	case "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos":
 		if r := m.right(i, 3, true, func(k int) bool {
 			switch m.text(k) {
+			case "not":
+				return m.text(k+1) == "known" || m.text(k+1) == "legible" || m.text(k+1) == "readable"
 			case "unknown", "unk", "unreadable", "illegible", "desconocida", "unknwn", "?", "unclear", "gone", "missing", "not known", "worn off":
 				return true
 			}
@@ -468,6 +480,21 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	if t := m.text(a.at); a.what == "cond" && (t == "stuck" || t == "holding" || t == "working") && (m.text(a.at+1) == "the" || m.text(a.at+1) == "my" || m.text(a.at+1) == "a") {
 		return // "stuck the gauge on …"
+	}
+	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
+		return
+	}
+	if t := m.text(a.at - 1); a.what == "cond" && (t == "as" || m.text(a.at) == "going" && (m.text(a.at+1) == "to" || m.text(a.at+1) == "in" || m.text(a.at+1) == "on")) {
+		return
+	}
+	if a.what == "year" && m.left(a.at, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
+			return m.items[k].seg == m.items[a.at].seg
+		}
+		return false
+	}) >= 0 {
+		return
 	}
 	f := m.equipment.get(owner, a.at)
 	it := &m.items[a.at]
@@ -582,6 +609,12 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			continue
 		}
 		c := float64(abs(x.at - a.at))
+		// facts in a row are one thing's: "tank 2 gal, also 2013, good"
+		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
+			if m.factual(j) {
+				c -= 0.8
+			}
+		}
 		commas := m.separators(min(x.at, a.at), max(x.at, a.at))
 		if x.at > a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.copulaBefore(a.at) {
 			c += 5 // "the regulator … is from 2021, the tank …"
@@ -600,6 +633,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			c += 0.5
 		} else {
 			c += 1.5 * float64(commas)
+			if m.factualRun(x.at, a.at) {
+				c -= float64(commas)
+			}
 		}
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
 			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) {
@@ -695,6 +731,16 @@ func (m *message) oldFact(at, item int) bool {
 	s := m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
 		switch m.text(k) {
+		case "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
+			if m.is(k, cDid, "installed") {
+				return false
+			}
+			for j := k + 1; j < at; j++ {
+				if m.is(j, cDid, "installed") || m.items[j].mark {
+					return false
+				}
+			}
+			return m.hasDeed(m.items[at].sent, at)
 		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
 			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
 				return false
@@ -859,6 +905,10 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		if !ok {
 			// "installed last year"
 			for k := max(s.from, a.at-6); k < a.at; k++ {
+				if t := m.text(k); t == "instalaron" || t == "pusieron" || t == "cambiaron" {
+					m.installedLastYear(a, items)
+					return
+				}
 				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") {
 					m.installedLastYear(a, items)
 					return
@@ -1016,4 +1066,60 @@ func (m *message) original(items []mentionOf) {
 		}
 	}
 	m.setRole(built, roleIgnored, "the house's year")
+}
+
+// gaugeDoubt are the conditions that doubt a gauge itself.
+func (m *message) gaugeDoubt(t string) bool {
+	switch t {
+	case "slow", "weak", "going", "lazy", "holding", "holds", "stuck", "flat", "drifting", "rough", "good", "fine", "ok", "clean", "quit", "gone", "off":
+		return t == "good" || t == "fine" || t == "stuck"
+	}
+	return true
+}
+
+// factual tells whether item j is a fact of some equipment.
+func (m *message) factual(j int) bool {
+	if m.items[j].num != nil {
+		switch m.items[j].role {
+		case roleYear, roleAge, roleSize, roleTemp, roleSetting, roleCharge, roleAgo:
+			return true
+		}
+		return false
+	}
+	return m.is(j, cFuel, "") || m.is(j, cMaterial, "") || m.is(j, cCond, "")
+}
+
+// factualRun tells whether only facts, marks and small words lie between two items.
+func (m *message) factualRun(a, b int) bool {
+	for j := a + 1; j < b; j++ {
+		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+			continue
+		}
+		return false
+	}
+	return true
+}
+
+// askedAbsent reads "prv? never had one".
+func (m *message) askedAbsent(i int) bool {
+	if m.text(i+1) != "?" {
+		return false
+	}
+	switch m.text(i + 2) {
+	case "never had one", "none", "nope", "no", "never had", "nada", "ninguno", "ninguna":
+		return m.text(i+2) != "no" || i+3 >= len(m.items) || m.items[i+3].mark
+	case "never":
+		return m.text(i+3) == "had"
+	}
+	return false
+}
+
+// tankPlan tells whether an expansion tank is to be put in or changed.
+func (m *message) tankPlan() bool {
+	for _, p := range m.plans {
+		if p.Action == assess.InstallTank || p.Action == assess.ReplaceTank {
+			return true
+		}
+	}
+	return false
 }

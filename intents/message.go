@@ -107,7 +107,7 @@ func (m *message) punctuate(toks []token) []token {
 // dotted are abbreviations written with a point that ends no sentence.
 func dotted(s string) bool {
 	switch s {
-	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "no", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop":
+	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop":
 		return true
 	}
 	return false
@@ -279,7 +279,7 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	case "m":
 		return true
 	case "g", "l":
-		return glued || it.value < 130
+		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":
 		return glued
 	case "x", "min", "mins", "second", "seconds", "sec", "bath", "ng":

@@ -242,7 +242,13 @@ func (m *message) roleOf(i int) (role, string) {
 		return m.yearsRole(i)
 	case "month", "week", "day":
 		return roleDuration, "unit of time"
-	case "hour", "money", "other", "inch", "feet", "metre":
+	case "feet", "metre":
+		if it.unit == "metre" && it.value >= 10 && it.value <= 150 && m.pointNear(i) && !m.awayWord(m.text(i+1)) {
+			it.unit = "m" // a head of water at a test point
+			break
+		}
+		return roleIgnored, "a length"
+	case "hour", "money", "other", "inch", "turn":
 		return roleIgnored, "unit " + it.unit
 	case "gal", "litre":
 		if it.unit == "litre" {
@@ -260,6 +266,12 @@ func (m *message) roleOf(i int) (role, string) {
 	}
 	if (prev == "las" || prev == "la" && it.value == 1) && it.value <= 12 && it.unit == "" && m.text(i-2) == "a" {
 		return roleIgnored, "time of day"
+	}
+	if (prev == "las" || prev == "los" || prev == "all" || prev == "both" || prev == "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
+		return roleIgnored, "count"
+	}
+	if m.text(i+1) == "y" && (m.text(i+2) == "tantos" || m.text(i+2) == "pico") || m.text(i+1) == "something" {
+		return roleIgnored, "vague"
 	}
 	if prev == "-" && m.toks[it.tok].glued && m.isNum(i-2) && m.items[i-2].role == roleIgnored && it.unit == "" {
 		return roleIgnored, "part of a number"
@@ -432,7 +444,7 @@ func (m *message) pressureRole(i int) (role, string) {
 		return false
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
 		switch m.text(k) {
-		case "tires", "tire", "llantas", "compressor":
+		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
 			return true
 		}
 		return false
@@ -556,7 +568,7 @@ func (m *message) tradeNear(i int) bool {
 	s := m.sents[m.items[i].sent]
 	words := 0
 	for k := s.from; k < s.to; k++ {
-		if m.items[k].site || m.items[k].point != "" {
+		if m.items[k].site && abs(k-i) <= 2 && m.text(i-1) != "behind" || m.items[k].point != "" {
 			return true
 		}
 		for _, c := range []class{cState, cStatic, cFlowing, cPeak, cNow, cItem, cSym} {
@@ -706,6 +718,15 @@ func (m *message) moneyTalk(i int) bool {
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
 			return false
 		}
+	}
+	return false
+}
+
+// awayWord tells whether a length is a distance: "20 m of pipe", "30 m away".
+func (m *message) awayWord(t string) bool {
+	switch t {
+	case "of", "away", "from", "pipe", "long", "down", "up", "to", "de", "deep", "lejos":
+		return true
 	}
 	return false
 }

@@ -26,7 +26,7 @@ func (m *message) findPlans() {
 
 func (m *message) planSentence(s int) {
 	se := m.sents[s]
-	if se.question && !m.planish(s) {
+	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
 		return
 	}
 	if se.snoozes {
@@ -236,6 +236,23 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			return action{at: i, code: assess.OtherAction, other: true, needed: true}, true
 		}
 	}
+	// "no tank, quoted her one"
+	if m.quotes(m.text(i)) {
+		for k := i + 1; k <= i+3 && k < len(m.items); k++ {
+			if t := m.text(k); t == "one" || t == "uno" || t == "una" {
+				obj, _ := m.topicBefore(i)
+				if obj == "" {
+					obj = m.carried(s)
+				}
+				switch obj {
+				case "expansion_tank":
+					return action{at: i, code: assess.InstallTank, needed: true}, true
+				case "prv":
+					return action{at: i, code: assess.ReplacePRV, needed: true}, true
+				}
+			}
+		}
+	}
 	// "needs a prv", "quoted a tank"
 	if v, ok := m.val(i, cItem); ok && (will || m.headerPlan(s)) {
 		if m.needs(i) {
@@ -264,9 +281,16 @@ func (m *message) betterAction(s, not int) bool {
 func (m *message) needs(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {
 		switch m.text(k) {
-		case "needs", "need", "needs a", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo":
+		case "needs", "need", "needs a", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo":
 			return m.text(k) != "falta" || true
 		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for":
+			if m.text(k) == "for" && m.isNum(k-1) {
+				for j := m.sents[m.items[i].sent].from; j < k; j++ {
+					if m.quotes(m.text(j)) {
+						return true
+					}
+				}
+			}
 		default:
 			return false
 		}
@@ -419,6 +443,9 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 		case "prv":
 			return assess.ReplacePRV, true
 		case "expansion_tank":
+			if m.failedTank() {
+				return assess.ReplaceTank, true
+			}
 			return assess.InstallTank, true
 		}
 		return assess.OtherAction, true
@@ -508,4 +535,13 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 
 func (m *message) failedTank() bool {
 	return !m.noTank() && m.lastFailed(len(m.items)) == "expansion_tank"
+}
+
+// quotes tells whether a word offers something for a price.
+func (m *message) quotes(t string) bool {
+	switch t {
+	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende", "sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
+		return true
+	}
+	return false
 }

@@ -517,7 +517,7 @@ func (m *message) flowTag(i int) assess.Flow {
 		return ""
 	}
 	switch it.text {
-	case "running", "open", "wide open", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
+	case "running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
 		if m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") || m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv") {
 			return ""
 		}
@@ -528,6 +528,9 @@ func (m *message) flowTag(i int) assess.Flow {
 			}
 			switch t {
 			case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
+				if it.text == "on" && (i-k > 2 || t == "no" || m.text(i+1) == "it" || m.text(i+1) == "the" || m.text(i+1) == "that") && m.text(i-1) != "water" {
+					return ""
+				}
 				return assess.Static
 			}
 			if m.is(k, cItem, "") || m.is(k, cNeg, "") {
@@ -820,6 +823,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.text(i) == "cold" && m.coldSpell(i) {
 		return assess.Idle
 	}
+	if t := m.text(i); (t == "apagado" || t == "off") && m.isNum(i-1) && m.has(cState, "firing") {
+		return assess.Idle
+	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "")
 	switch m.text(i) {
 	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
@@ -859,9 +865,16 @@ func (m *message) heaterNear(i int) bool {
 
 // burnerNear tells whether a heater or its burner stands close before the word at i.
 func (m *message) burnerNear(i int) bool {
-	for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == m.items[i].sent; k-- {
+	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
 			return true
+		}
+		// "heater 30 gal electric 2009, off": its facts lie between
+		if m.is(k, cFuel, "") || m.text(k) == "," && m.factsBefore(k) || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+			continue
+		}
+		if i-k > 5 {
+			return false
 		}
 		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
 			return false
@@ -984,6 +997,9 @@ func (m *message) peaks() {
 			if m.is(i-1, cTarget, "") || m.text(i-1) == "code" || m.text(i+1) == "allowed" {
 				continue
 			}
+		}
+		if (t == "max" || t == "maximum" || t == "maximo" || t == "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading) {
+			continue
 		}
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
 			continue
@@ -1150,4 +1166,13 @@ func (m *message) bothAt(evs []event, i int) string {
 		}
 	}
 	return ""
+}
+
+// factsBefore tells whether a heater, or a fact of one, stands right before item k.
+func (m *message) factsBefore(k int) bool {
+	if k == 0 {
+		return false
+	}
+	j := k - 1
+	return m.is(j, cItem, "heater") || m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].role == roleYear || m.items[j].role == roleSize || m.items[j].role == roleAge || m.items[j].role == roleTemp)
 }

@@ -78,6 +78,15 @@ func (m *message) findVerbs() {
 		if it.mark {
 			continue
 		}
+		if it.num != nil && it.unit == "turn" {
+			for k := max(0, i-8); k < min(len(m.items), i+9); k++ {
+				if m.items[k].sent == it.sent && (m.is(k, cItem, "prv") || m.text(k) == "screw" || m.text(k) == "tornillo") {
+					m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
+					break
+				}
+			}
+			continue
+		}
 		if w := m.shutsWater(i); w {
 			v := verb{at: i, what: "shut", objAt: -1}
 			m.judge(&v)
@@ -88,7 +97,10 @@ func (m *message) findVerbs() {
 			if m.p.classes[t.class] != cDid {
 				continue
 			}
-			if t.value == "charged" {
+			if t.value == "charged" && it.text == "charged" {
+				if m.isNum(i+1) && (m.text(i+2) == "for" || m.text(i+2) == "to" && m.text(i+3) == "come") {
+					continue // a fee
+				}
 				switch m.text(i + 1) {
 				case "her", "him", "them", "the customer", "me", "customer", "us":
 					continue
@@ -149,7 +161,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
 			k--
 		}
 		prior := k
@@ -341,6 +353,13 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return roleFrom, "was, of a setting", true
 		}
 	}
+	// "set PRV, 80 to 62"
+	if j := m.nextNum(i); j > 0 && j-i <= 2 && (m.text(j-1) == "to" || m.text(j-1) == "a" || m.text(j-1) == "down to" || m.text(j-1) == "up to") && prev != "to" && prev != "at" {
+		if v := m.verbLeft(i, 7, "set", "charged"); v != nil && v.done && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i) && !m.points(i) {
+			m.items[i].owner = v.at + 1
+			return roleFrom, "… to …", true
+		}
+	}
 	if prev == "from" || prev == "de" || prev == "desde" {
 		v := m.verbLeft(i, 9, "set", "charged")
 		if v == nil {
@@ -500,7 +519,22 @@ func (m *message) prepBefore(i int) bool {
 // targeted tells whether a number is said to be a target or a limit.
 func (m *message) targeted(i int) bool {
 	seg := m.items[i].seg
-	return m.left(i, 4, false, func(k int) bool { return m.is(k, cTarget, "") && m.items[k].seg == seg }) >= 0
+	return m.left(i, 4, false, func(k int) bool {
+		if m.items[k].seg != seg {
+			return false
+		}
+		switch m.text(k) {
+		case "over", "under", "above", "below", "at least", "more than", "less than", "than":
+			switch m.text(k - 1) {
+			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not", "it", "needs", "is anything", "less", "more":
+				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.text(k-2) == "should" || m.text(k-2) == "must" || m.text(k-2) == "needs" || m.text(k-2) == "to" || m.text(k-2) == "keep" || m.text(k-2) == "want" || m.text(k-2) == "get"
+			}
+			return false
+		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
+			return !m.pointBetween(k, i)
+		}
+		return m.is(k, cTarget, "")
+	}) >= 0
 }
 
 // settingRole tells whether a number is what a regulator or a thermostat is set to.
@@ -602,7 +636,7 @@ func (m *message) clear(v, i int) bool {
 			return false
 		}
 		switch t {
-		case "and", "then", "now", "but", "reads", "shows", "got", "reading", "y", "so", "because":
+		case "and", "then", "now", "but", "reads", "shows", "got", "reading", "y", "so", "because", "porque", "estaban", "estaba", "was", "it was", "were", "since", "for the":
 			return false
 		}
 	}
@@ -667,6 +701,9 @@ func (m *message) remembered(i int) bool {
 	}
 	seg := m.items[i].seg
 	if m.sents[m.items[i].sent].remembers && m.left(i, 9, true, func(k int) bool { return m.is(k, cNow, "") }) < 0 {
+		return true
+	}
+	if m.text(i+1) == "then" && m.pastVerb(i) {
 		return true
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {

@@ -43,6 +43,13 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 // reliefNear tells whether the relief valve is what the clause of item i is about.
 func (m *message) reliefNear(i int) bool {
 	s := m.sents[m.items[i].sent]
+	if t := m.text(i - 1); t == "its" || t == "it" || t == "it is" || t == "theyre" {
+		for k := i - 2; k >= s.from; k-- {
+			if m.is(k, cRelief, "") {
+				return true
+			}
+		}
+	}
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
 		if m.is(k, cRelief, "") {
 			return true
@@ -89,6 +96,25 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 		return assess.Leak, true
+	}
+	switch t {
+	case "low", "baja", "bajita", "weak", "poor", "lousy", "wk":
+		if !m.isNum(i-1) && !m.isNum(i+1) && m.left(i, 3, false, func(k int) bool {
+			switch m.text(k) {
+			case "pressure", "presion", "flow", "flujo", "prssr":
+				return true
+			}
+			return false
+		}) >= 0 {
+			return assess.LowFlow, true
+		}
+	case "knock", "black":
+		if !m.denied2(i) && !(t == "black" && m.waterNear(i)) && !(t == "knock" && m.pipeNear(i)) {
+			return "", false
+		}
+		if t == "black" && !m.waterNear(i) {
+			return assess.DarkWater, true
+		}
 	}
 	v, ok := m.val(i, cSym)
 	if !ok {
@@ -261,6 +287,16 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			return true
 		}
 	}
+	if m.toilet(i) {
+		return false
+	}
+	if s.header >= 0 && s.header < i {
+		for k := s.from; k < s.header; k++ {
+			if m.is(k, cNeg, "") && m.text(s.header-1) != "no" {
+				return true // "didn't find any: rust, leaks, hammer"
+			}
+		}
+	}
 	if m.isNum(i-1) && m.items[i-1].value == 0 {
 		return true
 	}
@@ -348,6 +384,27 @@ func (m *message) toilet(i int) bool {
 				}
 			}
 			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
+		}
+	}
+	return false
+}
+
+// denied2 tells whether "no" stands right before item i in a list of symptoms.
+func (m *message) denied2(i int) bool {
+	t := m.text(i - 1)
+	if t != "no" && t != "sin" && t != "zero" && t != "or" {
+		return false
+	}
+	if next := i + 1; next < len(m.items) && !m.items[next].mark && m.text(next) != "no" && m.text(next) != "or" && m.text(next) != "and" {
+		return false
+	}
+	return true
+}
+
+func (m *message) pipeNear(i int) bool {
+	for k := max(0, i-5); k < min(len(m.items), i+6); k++ {
+		if m.is(k, cPipe, "") && m.items[k].sent == m.items[i].sent {
+			return true
 		}
 	}
 	return false
