@@ -93,6 +93,8 @@ var (
 	curveStreetBefore = newCurve(1, 0.05, part{0.8, normal(0, 9)}, part{0.2, normal(0, 22)})
 	// An earlier house reading against the setting of that day.
 	curveHouseBefore = newCurve(1, 0.03, part{0.9, normal(0, 3.6)}, part{0.1, normal(0, 10)})
+	// The setting less an earlier reading of a house that crept that day.
+	curveCrept = newCurve(2.5, 0.05, part{1, minus(gamma(22, 17))})
 	// A setting that somebody told against the true one.
 	curveSetting = newCurve(1, 0.10, part{0.75, normal(0, 4)}, part{0.25, normal(0, 12)})
 	// Static less flowing, of a valve in order and of one that is restricted.

@@ -172,7 +172,7 @@ func (s *seen) creeping(b *believed, p *levels) {
 	}
 	for k := p.pLo; k < p.pHi; k++ {
 		setting := settingAt(k)
-		wp := p.setting[k] * s.kept[k] * s.flow[settingIndex(k)]
+		wp := p.setting[k] * s.flow[settingIndex(k)]
 		if wp < 1e-30 {
 			continue
 		}
@@ -184,7 +184,7 @@ func (s *seen) creeping(b *believed, p *levels) {
 			gap, sum := streetAt(i)-setting, 0.0
 			for _, c := range climbs {
 				h := int(setting + c.part*gap + 0.5)
-				w := ws * c.share * s.creep[h]
+				w := ws * c.share * s.creep[h] * (s.crept[k] + creptAlike*s.toldAt[k]*s.before[h])
 				if s.nUnsure > 0 {
 					w *= s.unsureFactor(i, h, inOrder)
 				}
