@@ -207,10 +207,10 @@ func TestAFaultFailsAllThatShareTheCommit(t *testing.T) {
 	}
 	jobs := make([]job, 30)
 	for i := range jobs {
-		jobs[i] = job{context.Background(), func(tx *Tx) error {
+		jobs[i] = job{ctx: context.Background(), do: func(tx *Tx) error {
 			_, _, err := tx.AddMessage(Message{Key: fmt.Sprint("field/", i), Kind: Said, Channel: "field", TS: fmt.Sprint(i), Thread: "1", Author: "ana", Text: strings.Repeat("x ", 2000)})
 			return err
-		}, make(chan error, 1)}
+		}, done: make(chan error, 1)}
 	}
 	done := make(chan struct{})
 	go func() { defer close(done); db.commit(jobs) }()
@@ -229,7 +229,7 @@ func TestOneBadWriteLeavesTheOthersOfItsCommit(t *testing.T) {
 	db := fresh(t)
 	jobs := make([]job, 3)
 	for i := range jobs {
-		jobs[i] = job{context.Background(), func(tx *Tx) error {
+		jobs[i] = job{ctx: context.Background(), do: func(tx *Tx) error {
 			if _, _, err := tx.AddMessage(Message{Key: fmt.Sprint("field/", i), Kind: Said, Channel: "field", TS: fmt.Sprint(i), Thread: "1", Author: "ana"}); err != nil {
 				return err
 			}
@@ -237,7 +237,7 @@ func TestOneBadWriteLeavesTheOthersOfItsCommit(t *testing.T) {
 				panic("a fault in the code")
 			}
 			return nil
-		}, make(chan error, 1)}
+		}, done: make(chan error, 1)}
 	}
 	db.commit(jobs)
 	for i, j := range jobs {

@@ -98,6 +98,11 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 	read.SetMaxOpenConns(4)
 	db := &DB{path: path, read: read, write: write, lock: lock,
 		queue: make(chan job), stop: make(chan struct{}), closed: make(chan struct{})}
+	if err := db.aside("MEMORY"); err != nil {
+		read.Close()
+		write.Close()
+		return nil, fmt.Errorf("open the record: %w", err)
+	}
 	go db.writer()
 	return db, nil
 }

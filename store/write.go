@@ -14,6 +14,8 @@ type job struct {
 	ctx  context.Context
 	do   func(*Tx) error
 	done chan error
+	// large: it puts much aside on the way, on the disk and not in memory.
+	large bool
 }
 
 // Tx is a view of the record inside one transaction: a Write's can change
@@ -36,10 +38,19 @@ var ErrReadOnly = errors.New("this record is open for reading only")
 // disk; when it returns an error, nothing of it is. Writes that arrive while
 // one is being committed share the next commit.
 func (db *DB) Write(ctx context.Context, do func(*Tx) error) error {
+	return db.enqueue(ctx, job{ctx: ctx, do: do, done: make(chan error, 1)})
+}
+
+// WriteLarge is Write for what touches the whole record. It shares its commit
+// with nothing, and everything else waits for it.
+func (db *DB) WriteLarge(ctx context.Context, do func(*Tx) error) error {
+	return db.enqueue(ctx, job{ctx: ctx, do: do, done: make(chan error, 1), large: true})
+}
+
+func (db *DB) enqueue(ctx context.Context, j job) error {
 	if db.write == nil {
 		return ErrReadOnly
 	}
-	j := job{ctx, do, make(chan error, 1)}
 	select {
 	case db.queue <- j:
 		return <-j.done
@@ -77,15 +88,23 @@ func (db *DB) writer() {
 			return
 		case first := <-db.queue:
 			jobs := []job{first}
-			for more := true; more && len(jobs) < batch; {
+			var alone []job
+			for more := !first.large; more && len(jobs) < batch; {
 				select {
 				case j := <-db.queue:
+					if j.large {
+						alone, more = append(alone, j), false
+						continue
+					}
 					jobs = append(jobs, j)
 				default:
 					more = false
 				}
 			}
 			db.commit(jobs)
+			for _, j := range alone {
+				db.commit([]job{j})
+			}
 		}
 	}
 }
@@ -95,6 +114,12 @@ func (db *DB) writer() {
 func (db *DB) commit(jobs []job) {
 	results := make([]error, len(jobs))
 	err := func() error {
+		if jobs[0].large {
+			if err := db.aside("FILE"); err != nil {
+				return err
+			}
+			defer db.aside("MEMORY") // else only slower
+		}
 		tx, err := db.write.BeginTx(context.Background(), nil)
 		if err != nil {
 			return err
@@ -117,6 +142,14 @@ func (db *DB) commit(jobs []job) {
 		}
 		j.done <- results[i]
 	}
+}
+
+// aside chooses where what a transaction puts aside is kept. In memory, because
+// the undo of nested savepoints would else make a temporary file for nearly
+// every message, at more than the price of all the rest.
+func (db *DB) aside(where string) error {
+	_, err := db.write.Exec("PRAGMA temp_store = " + where)
+	return plain(err)
 }
 
 // Savepoint runs do and undoes what it wrote when it fails or panics; a panic

@@ -33,7 +33,7 @@ var errShown = errors.New("only shown")
 // thing that is different. Both may be nil.
 func (d *Desk) Rebuild(ctx context.Context, dryRun bool, progress func(done, total int), tell func(store.Change) error) (Rebuilt, error) {
 	var out Rebuilt
-	err := d.store.Write(ctx, func(tx *store.Tx) error {
+	err := d.store.WriteLarge(ctx, func(tx *store.Tx) error {
 		r, err := tx.Replay()
 		if err != nil {
 			return err

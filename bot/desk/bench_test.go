@@ -1,0 +1,81 @@
+package desk_test
+
+import (
+	"context"
+	"database/sql"
+	"fmt"
+	"path/filepath"
+	"sync/atomic"
+	"testing"
+	"time"
+
+	"lazyhand/bot/desk"
+)
+
+// What a message costs until it is safe on the disk, against the least that
+// such a thing can cost: one row inserted by the same driver with the same
+// pragmas, a commit each. Run both in one go, on the disk that the record will
+// have (TMPDIR chooses it):
+//
+//	go test ./bot/desk -run none -bench Durable -benchtime 3s
+
+// BenchmarkDurableRow is one row, one commit.
+func BenchmarkDurableRow(b *testing.B) {
+	db, err := sql.Open("sqlite3", "file:"+filepath.Join(b.TempDir(), "row.db")+"?_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_stmt_cache_size=16")
+	if err != nil {
+		b.Fatal(err)
+	}
+	defer db.Close()
+	db.SetMaxOpenConns(1)
+	if _, err := db.Exec("CREATE TABLE row (id INTEGER PRIMARY KEY, key TEXT, text TEXT)"); err != nil {
+		b.Fatal(err)
+	}
+	for i := 0; b.Loop(); i++ {
+		if _, err := db.Exec("INSERT INTO row (key, text) VALUES (?, ?)", i, "92 rear tap, heater idle, 123 Elm St"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func benchShop(b *testing.B) *shop {
+	s := newShop(b, b.TempDir(), desk.Options{})
+	b.Cleanup(func() { s.db.Close() })
+	return s
+}
+
+func benchMessage(n int) desk.Message {
+	at := time.Date(2026, 6, 15, 8, 0, 0, 0, time.UTC).Add(time.Duration(n) * 17 * time.Second)
+	ts := fmt.Sprintf("%d.%06d", at.Unix(), n)
+	return desk.Message{Key: "field/" + ts, Channel: "field", TS: ts, Thread: ts, Author: fmt.Sprint("U", n%12), Name: fmt.Sprint("tech ", n%12), At: at,
+		Text: fmt.Sprintf("%d rear tap, heater idle, %d %s St", 45+n*7%40, 100+n%80, streets[n/80%len(streets)])}
+}
+
+var streets = []string{"Elm", "Oak", "Alder", "Maple", "Cedar", "Birch", "Walnut", "Chestnut", "Spruce", "Hickory", "Juniper", "Laurel", "Magnolia", "Poplar",
+	"Sycamore", "Willow", "Aspen", "Hazel", "Linden", "Cypress"}
+
+// BenchmarkDurableTake is a report of a tech: kept, understood, filed, judged,
+// answered; one commit.
+func BenchmarkDurableTake(b *testing.B) {
+	s := benchShop(b)
+	for n := 0; b.Loop(); n++ {
+		if err := s.desk.Take(context.Background(), benchMessage(n)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkDurableBurst is the same when many come at once: they share commits.
+func BenchmarkDurableBurst(b *testing.B) {
+	s := benchShop(b)
+	var n atomic.Int64
+	b.SetParallelism(32)
+	b.ResetTimer()
+	b.RunParallel(func(pb *testing.PB) {
+		for pb.Next() {
+			if err := s.desk.Take(context.Background(), benchMessage(int(n.Add(1)))); err != nil {
+				b.Error(err)
+				return
+			}
+		}
+	})
+}
