@@ -69,7 +69,7 @@ func (tx *Tx) forgetHouse(site SiteRecord) (Forgotten, error) {
 		`INSERT OR IGNORE INTO gone SELECT message FROM report WHERE site IN (SELECT id FROM gone_site)`,
 		`INSERT OR IGNORE INTO gone SELECT about FROM message WHERE id IN (SELECT id FROM gone) AND about IS NOT NULL`,
 		`INSERT OR IGNORE INTO gone SELECT id FROM message WHERE about IN (SELECT id FROM gone)`,
-		`INSERT INTO gone_alert SELECT id FROM alert WHERE site IN (SELECT id FROM gone_site) OR source IN (SELECT id FROM gone)`,
+		`INSERT INTO gone_alert SELECT id FROM alert WHERE site IN (SELECT id FROM gone_site) OR source IN (SELECT id FROM gone) OR opened IN (SELECT id FROM gone)`,
 	} {
 		if _, err := tx.exec(s); err != nil {
 			return out, err

@@ -98,7 +98,13 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 	read.SetMaxOpenConns(4)
 	db := &DB{path: path, read: read, write: write, lock: lock,
 		queue: make(chan job), stop: make(chan struct{}), closed: make(chan struct{})}
-	if err := db.aside("MEMORY"); err != nil {
+	// Pages that every message changes are folded in once for many messages. The
+	// log may grow to 16 MiB by it.
+	_, err = write.ExecContext(ctx, "PRAGMA wal_autocheckpoint = 4000")
+	if err == nil {
+		err = db.aside("MEMORY")
+	}
+	if err != nil {
 		read.Close()
 		write.Close()
 		return nil, fmt.Errorf("open the record: %w", err)
@@ -158,7 +164,7 @@ func dsn(path string, readOnly bool) string {
 	if readOnly {
 		return file + "&_query_only=on"
 	}
-	return file + "&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
+	return file + "&_cache_size=-8000&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
 }
 
 // ours refuses a file that holds somebody else's tables, before anything in it

@@ -43,7 +43,7 @@ func (tx *Tx) Replay() (*Replay, error) {
 	}
 	steps = append(steps,
 		`CREATE INDEX temp.was_site_source ON was_site (source)`,
-		`CREATE INDEX temp.was_alert_source ON was_alert (source)`,
+		`CREATE INDEX temp.was_alert_opened ON was_alert (opened)`,
 		`CREATE INDEX temp.was_follow_up_opened ON was_follow_up (opened, action)`,
 		`CREATE INDEX temp.was_follow_up_id ON was_follow_up (id)`,
 		// What was taken back before it ever arrived stays gone; the rest is
@@ -75,7 +75,10 @@ func (tx *Tx) idBefore(table string, source int64, action string) any {
 	}
 	var id int64
 	query, args := `SELECT w.id FROM was_`+table+` w WHERE w.source = ? AND NOT EXISTS (SELECT 1 FROM `+table+` t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`, []any{source}
-	if table == "follow_up" {
+	switch table {
+	case "alert":
+		query = `SELECT w.id FROM was_alert w WHERE w.opened = ? AND NOT EXISTS (SELECT 1 FROM alert t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`
+	case "follow_up":
 		query, args = `SELECT w.id FROM was_follow_up w WHERE w.opened = ? AND w.action = ? AND NOT EXISTS (SELECT 1 FROM follow_up t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`, []any{source, action}
 	}
 	if found, err := tx.one([]any{&id}, query, args...); err == nil && found {
@@ -251,7 +254,7 @@ var comparisons = []string{
 		ifnull((SELECT s.line || ' ' || r.day || ifnull(' ' || r.house_psi || ' psi', '') FROM site s WHERE s.id = r.site), '')
 		FROM message m LEFT JOIN was_report w ON w.message = m.id LEFT JOIN report r ON r.message = m.id
 		WHERE (w.site IS NOT r.site OR w.day IS NOT r.day OR w.psi IS NOT r.house_psi) ORDER BY m.id`,
-	`SELECT 'alert', a.source, a.raised_at, '', s.line, ifnull(w.state || ' ' || w.codes, ''), a.state || ' ' || a.codes
+	`SELECT 'alert', a.opened, a.raised_at, '', s.line, ifnull(w.state || ' ' || w.codes, ''), a.state || ' ' || a.codes
 		FROM alert a JOIN site s ON s.id = a.site LEFT JOIN was_alert w ON w.id = a.id
 		WHERE w.id IS NULL OR w.codes <> a.codes OR w.state <> a.state OR a.reason = 'no longer follows from what was said' AND a.ended IS NULL ORDER BY a.id`,
 	`SELECT 'follow-up', f.opened, 0, f.owner, s.line, '', f.state || ' ' || f.action || ' ' || f.due

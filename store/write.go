@@ -127,6 +127,12 @@ func (db *DB) commit(jobs []job) {
 		defer tx.Rollback()
 		for i, j := range jobs {
 			t := &Tx{ctx: context.WithoutCancel(j.ctx), stop: j.ctx.Done(), q: tx}
+			if len(jobs) == 1 { // the transaction is its savepoint
+				if results[i] = attempt(func() error { return j.do(t) }); results[i] != nil {
+					return results[i]
+				}
+				break
+			}
 			results[i] = t.Savepoint(func() error { return j.do(t) })
 			if isDisk(results[i]) {
 				// SQLite may have ended the transaction by itself: what follows
@@ -137,7 +143,7 @@ func (db *DB) commit(jobs []job) {
 		return tx.Commit()
 	}()
 	for i, j := range jobs {
-		if err != nil {
+		if err != nil && (len(jobs) > 1 || results[i] == nil) {
 			results[i] = fmt.Errorf("write to the record: %w", plain(err))
 		}
 		j.done <- results[i]
@@ -159,9 +165,6 @@ func (tx *Tx) Savepoint(do func() error) (err error) {
 		return plain(err)
 	}
 	defer func() {
-		if p := recover(); p != nil {
-			err = fmt.Errorf("unexpected fault: %v", p)
-		}
 		if err != nil {
 			if _, e := tx.q.ExecContext(tx.ctx, "ROLLBACK TO part"); e != nil {
 				err = errors.Join(err, e)
@@ -169,6 +172,16 @@ func (tx *Tx) Savepoint(do func() error) (err error) {
 		}
 		if _, e := tx.q.ExecContext(tx.ctx, "RELEASE part"); e != nil {
 			err = errors.Join(err, plain(e))
+		}
+	}()
+	return attempt(do)
+}
+
+// attempt runs do; a panic comes back as an error.
+func attempt(do func() error) (err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			err = fmt.Errorf("unexpected fault: %v", p)
 		}
 	}()
 	return do()

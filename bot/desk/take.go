@@ -192,7 +192,7 @@ func (t *turn) read() error {
 	if lang, ok := chosenLanguage(t.m.Text); ok {
 		return t.choose(lang)
 	}
-	post, ours, err := t.tx.PostByRef(t.m.Channel, t.m.Thread)
+	post, ours, err := t.root()
 	if err != nil {
 		return err
 	}
@@ -265,11 +265,19 @@ func isChatter(f intents.Frame) bool {
 	return len(f.Unclear) == 0
 }
 
+// root returns our own post that began the message's thread, if it is one.
+func (t *turn) root() (post store.Post, ours bool, err error) {
+	if t.m.Thread == t.m.TS {
+		return post, false, nil // it began a thread of its own
+	}
+	return t.tx.PostByRef(t.m.Channel, t.m.Thread)
+}
+
 // site returns the house that stands for one not named: that of our own post
 // whose thread this is, the thread's, else the one the person last reported
 // on, while that is fresh.
 func (t *turn) site() (s store.SiteRecord, remembered bool, err error) {
-	root, _, err := t.tx.PostByRef(t.m.Channel, t.m.Thread)
+	root, _, err := t.root()
 	if err != nil {
 		return s, false, err
 	}

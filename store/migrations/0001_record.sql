@@ -23,7 +23,6 @@ CREATE TABLE message (
   site    INTEGER REFERENCES site(id)       -- the house it was filed under
 ) STRICT;
 CREATE INDEX message_thread ON message (channel, thread);
-CREATE INDEX message_author ON message (author, at);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
 CREATE INDEX message_by ON message (by) WHERE by IS NOT NULL;
 CREATE INDEX message_site ON message (site, at) WHERE site IS NOT NULL;
@@ -149,7 +148,6 @@ CREATE TABLE follow_up (
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
 CREATE INDEX follow_up_opened ON follow_up (opened, action);
 CREATE INDEX follow_up_source ON follow_up (source);
-CREATE INDEX follow_up_site ON follow_up (site);
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
 CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
@@ -163,6 +161,7 @@ CREATE TABLE alert (
   state     TEXT NOT NULL DEFAULT 'raised' CHECK (state IN ('raised', 'claimed', 'booked', 'settled', 'closed')),
   raised_at INTEGER NOT NULL,
   source    INTEGER NOT NULL REFERENCES message(id),
+  opened    INTEGER NOT NULL REFERENCES message(id), -- the first source; it names the row for ever
   owner     TEXT NOT NULL DEFAULT '',       -- id of who claimed it
   booked    TEXT NOT NULL DEFAULT '',       -- day of the visit
   part      TEXT NOT NULL DEFAULT '' CHECK (part IN ('', 'morning', 'afternoon')),
@@ -174,7 +173,7 @@ CREATE TABLE alert (
   reason    TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE INDEX alert_source ON alert (source);
-CREATE INDEX alert_site ON alert (site);
+CREATE INDEX alert_opened ON alert (opened);
 CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE INDEX alert_raised ON alert (raised_at);

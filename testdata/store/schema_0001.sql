@@ -1,7 +1,7 @@
 CREATE INDEX alert_ended ON alert (ended) WHERE ended IS NOT NULL;
 CREATE INDEX alert_ended_by ON alert (ended_by) WHERE ended_by IS NOT NULL;
+CREATE INDEX alert_opened ON alert (opened);
 CREATE INDEX alert_raised ON alert (raised_at);
-CREATE INDEX alert_site ON alert (site);
 CREATE INDEX alert_source ON alert (source);
 CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE INDEX correction_by ON correction (by);
@@ -13,10 +13,8 @@ CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
 CREATE INDEX follow_up_ended_by ON follow_up (ended_by) WHERE ended_by IS NOT NULL;
 CREATE INDEX follow_up_opened ON follow_up (opened, action);
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
-CREATE INDEX follow_up_site ON follow_up (site);
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
-CREATE INDEX message_author ON message (author, at);
 CREATE INDEX message_by ON message (by) WHERE by IS NOT NULL;
 CREATE INDEX message_site ON message (site, at) WHERE site IS NOT NULL;
 CREATE INDEX message_stuck ON message (state) WHERE state IN ('waiting', 'set_aside');
@@ -49,6 +47,7 @@ CREATE TABLE alert (
   state     TEXT NOT NULL DEFAULT 'raised' CHECK (state IN ('raised', 'claimed', 'booked', 'settled', 'closed')),
   raised_at INTEGER NOT NULL,
   source    INTEGER NOT NULL REFERENCES message(id),
+  opened    INTEGER NOT NULL REFERENCES message(id), -- the first source; it names the row for ever
   owner     TEXT NOT NULL DEFAULT '',       -- id of who claimed it
   booked    TEXT NOT NULL DEFAULT '',       -- day of the visit
   part      TEXT NOT NULL DEFAULT '' CHECK (part IN ('', 'morning', 'afternoon')),
