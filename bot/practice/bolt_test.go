@@ -118,7 +118,8 @@ func TestBoltJoins(t *testing.T) {
 	until := func(what string, ok func() bool) {
 		t.Helper()
 		if !w.Wait(20*time.Second, ok) {
-			t.Fatalf("waited in vain for %s; the bot did %+v", what, notes)
+			calls := w.Calls()
+			t.Fatalf("waited in vain for %s; the bot did %+v; its last calls were %+v", what, notes, calls[max(0, len(calls)-12):])
 		}
 	}
 	wait(t, "the bot", func() bool { return len(did("ready")) == 1 })
@@ -152,6 +153,18 @@ func TestBoltJoins(t *testing.T) {
 		t.Errorf("a right number: %+v", got)
 	}
 	until("the direct message", func() bool { return len(w.Messages(w.DM("rosa", second.ID))) == 1 })
+
+	// It sends a file and reads the history in pages.
+	plot := must[string](t)(w.Say("rosa", "team", "", "plot it"))
+	must[string](t)(w.Say("beto", "team", "", "thanks"))
+	wait(t, "the file", func() bool { return len(did("uploaded")) == 1 })
+	files := w.Thread("team", plot)
+	if len(files) != 2 || files[1].Text != "The plot" || len(files[1].Files) != 1 || string(files[1].Files[0].Bytes) != "not really a picture" || files[1].Files[0].AltText != "It rises" {
+		t.Errorf("the file came as %+v", files)
+	}
+	if got := did("uploaded")[0].Text; got != "thanks | plot it" {
+		t.Errorf("the history was read as %q", got)
+	}
 
 	// Slash command, message shortcut, home tab.
 	check(t, w.Slash(ctx, "dee", "dispatch", "/guest", "hello"))

@@ -25,6 +25,7 @@ func TestPage(t *testing.T) {
 		return // the rest takes most of the time
 	}
 	t.Run("every block is drawn", func(t *testing.T) { gallery(t, b) })
+	t.Run("text is never read as HTML", func(t *testing.T) { texts(t, b) })
 	t.Run("by keyboard alone", func(t *testing.T) { keyboard(t, b) })
 	t.Run("small, enlarged and dark", func(t *testing.T) { sizes(t, b) })
 	t.Run("axe-core finds nothing against WCAG A and AA", func(t *testing.T) { axe(t, b) })
@@ -243,6 +244,31 @@ func gallery(t *testing.T, b context.Context) {
 	s.see(".home h4", "Open follow-ups")
 	if who := s.read("document.getElementById('who').value"); who != "U00000001" {
 		t.Errorf("after the link the tab belongs to %s", who)
+	}
+}
+
+// texts puts texts in the platform's form through the page's own code.
+func texts(t *testing.T, b context.Context) {
+	s := newStage(t, b)
+	for _, c := range []struct{ text, want string }{
+		{"*Too high: 92 psi*, was ~62~ _now_ `84`", "<strong>Too high: 92 psi</strong>, was <s>62</s> <em>now</em> <code>84</code>"},
+		{"snake_case_name and 2*3*4 and a~b~c", "snake_case_name and 2*3*4 and a~b~c"},
+		{"&lt;script&gt;alert(1)&lt;/script&gt; &amp;amp;", "&lt;script&gt;alert(1)&lt;/script&gt; &amp;amp;"},
+		{"<script>alert(1)</script>", "scriptalert(1)/script"}, // unknown references are their text
+		{"<https://example.com/?a=1&amp;b=2|<b>map</b>>", `&lt;https://example.com/?a=1&amp;b=2|bmap/b&gt;`},
+		{"<javascript:alert(1)|press me>", "press me"},
+		{"<@U00000001> <#C00000001|field> <!here> <@U404|x>", `<span class="mention">@Rosa Quillfeather</span> <span class="mention">#field</span> <span class="mention">@here</span> <span class="mention">@x</span>`},
+		{"<!date^1772619300^{date_short} {time}|4 March 10:15>", `<span class="date">4 March 10:15</span>`},
+		{"&gt; quoted\nanswer", "<blockquote>quoted</blockquote>answer"},
+		{"one\ntwo", "one<br>two"},
+		{":eyes: :no_such_thing:", `<span role="img" aria-label="eyes">👀</span> :no_such_thing:`},
+		{"<https://example.com|12 Alder St>", `<a href="https://example.com" rel="noopener noreferrer" target="_blank">12 Alder St</a>`},
+	} {
+		got, err := chromedp.Run(s.tab, chromedp.Evaluate[string](`import('/mrkdwn.js').then(m => { const d = document.createElement('div'); d.append(...m.mrkdwn(`+asJSON(t, c.text)+`, {U00000001: 'Rosa Quillfeather'}).flat(9)); return d.innerHTML; })`, chromedp.EvalAwaitPromise))
+		check(t, err)
+		if got != c.want {
+			t.Errorf("%q became\n%s, want\n%s", c.text, got, c.want)
+		}
 	}
 }
 

@@ -2,6 +2,7 @@ package practice
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"io"
 	"mime"
@@ -103,13 +104,13 @@ func (c *call) uploadURL() (result, error) {
 	if err != nil || n <= 0 || c.str("filename") == "" {
 		return nil, refuse("invalid_arguments", "[ERROR] filename and length are needed")
 	}
-	f := &File{ID: c.w.newID("F"), Name: name, Title: name, User: c.who.id(), AltText: c.str("alt_txt"),
+	f := &File{ID: c.w.newID("F"), Name: name, Title: name, User: c.who.id(), AltText: cmp.Or(c.str("alt_text"), c.str("alt_txt")), // slack-go says alt_txt
 		MIME: mime.TypeByExtension(path.Ext(name)), created: c.w.now().Unix(), length: n}
 	c.w.files[f.ID] = f
 	return result{"upload_url": c.w.url + "/upload/" + f.ID + "/" + c.w.random(12), "file_id": f.ID}, nil
 }
 
-// serveUpload takes the bytes, raw or as the field "file" of a form.
+// serveUpload takes the bytes, raw or as the first part of a form.
 func (w *Workspace) serveUpload(rw http.ResponseWriter, r *http.Request) {
 	w.mu.Lock()
 	f := w.files[r.PathValue("id")]
@@ -122,13 +123,15 @@ func (w *Workspace) serveUpload(rw http.ResponseWriter, r *http.Request) {
 	var body io.Reader = http.MaxBytesReader(rw, r.Body, 20<<20)
 	if strings.HasPrefix(r.Header.Get("Content-Type"), "multipart/form-data") {
 		r.Body = io.NopCloser(body)
-		part, _, err := r.FormFile("file")
+		// Clients differ in what they call the part.
+		parts, err := r.MultipartReader()
+		if err == nil {
+			body, err = parts.NextPart()
+		}
 		if err != nil {
-			http.Error(rw, "the form has no field file", http.StatusBadRequest)
+			http.Error(rw, "the form has no file", http.StatusBadRequest)
 			return
 		}
-		defer part.Close()
-		body = part
 	}
 	b, err := io.ReadAll(body)
 	w.mu.Lock()

@@ -68,7 +68,7 @@ func (w *Workspace) local(next http.HandlerFunc) http.Handler {
 		switch {
 		case net.ParseIP(strings.Trim(host, "[]")) == nil && host != "localhost" && !own:
 			http.Error(rw, "this workspace answers to its own address only", http.StatusForbidden)
-		case r.Method == http.MethodPost && (from == "cross-site" || r.Header.Get("Content-Type") != "application/json"):
+		case r.Method == http.MethodPost && ((from != "" && from != "same-origin" && from != "none") || r.Header.Get("Content-Type") != "application/json"):
 			http.Error(rw, "only the workspace's own page may act", http.StatusForbidden)
 		default:
 			next(rw, r)

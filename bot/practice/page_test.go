@@ -48,6 +48,7 @@ func TestForeignPagesCannotAct(t *testing.T) {
 	}{
 		{"the page itself", http.Header{"Content-Type": {"application/json"}, "Sec-Fetch-Site": {"same-origin"}}, "", 200, 1},
 		{"a foreign page", http.Header{"Content-Type": {"application/json"}, "Sec-Fetch-Site": {"cross-site"}}, "", 403, 1},
+		{"a page on another port", http.Header{"Content-Type": {"application/json"}, "Sec-Fetch-Site": {"same-site"}}, "", 403, 1},
 		{"a foreign form", http.Header{"Content-Type": {"text/plain"}}, "", 403, 1},
 		{"a foreign name", http.Header{"Content-Type": {"application/json"}}, "practice.example.com", 403, 1},
 	} {

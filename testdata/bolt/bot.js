@@ -29,6 +29,14 @@ app.message(/psi/, async ({ message, say, client }) => {
   note('heard', { text: message.text });
 });
 
+// The official client sends a file as raw bytes, and reads lists in pages.
+app.message(/^plot/, async ({ message, client }) => {
+  await client.files.uploadV2({ channel_id: message.channel, thread_ts: message.ts, file: Buffer.from('not really a picture'), filename: 'plot.png', title: 'Pressure', alt_text: 'It rises', initial_comment: 'The plot' });
+  const texts = [];
+  for await (const page of client.paginate('conversations.history', { channel: message.channel, limit: 1 })) texts.push(...page.messages.map((m) => m.text));
+  note('uploaded', { text: texts.join(' | ') });
+});
+
 app.event('app_mention', async ({ event }) => note('mentioned', { text: event.text }));
 
 app.action('fix', async ({ ack, body, client, action }) => {
