@@ -127,7 +127,7 @@ func data[T any](e *ear) []T {
 
 func wait(t *testing.T, what string, ok func() bool) {
 	t.Helper()
-	for end := time.Now().Add(8 * time.Second); time.Now().Before(end); time.Sleep(5 * time.Millisecond) {
+	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(5 * time.Millisecond) {
 		if ok() {
 			return
 		}

@@ -98,7 +98,7 @@ func (s *stage) run(actions ...chromedp.Action[chromedp.Void]) {
 // read waits until a script gives something that is not empty.
 func (s *stage) read(script string) string {
 	s.t.Helper()
-	for end := time.Now().Add(8 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
 		out, err := chromedp.Run(s.tab, chromedp.Evaluate[string]("String(("+script+") ?? '')"))
 		check(s.t, err)
 		if out != "" && out != "false" {
