@@ -208,6 +208,48 @@ func TestCausesAreAsFound(t *testing.T) {
 	}
 }
 
+// Putting a regulator in says that there was none.
+func TestARegulatorPutInWasMissing(t *testing.T) {
+	a := seeing(t, "96 laundry idle before", "97 street before", "60 laundry idle after", "did installed_prv 60")
+	if a.Causes[0].Cause != CauseNoPRV || a.Expansion.Closed != ClosedYes {
+		t.Errorf("%v, closed %s", a.Causes[0], a.Expansion.Closed)
+	}
+}
+
+// No complaint alone condemns a valve: the measurement that belongs to it must
+// be there.
+func TestNoComplaintAloneCondemnsAValve(t *testing.T) {
+	for _, row := range []struct {
+		rule       string
+		told, seen []string // without and with the measurement
+		cause      Cause
+	}{
+		{"weak flow needs a flowing reading", []string{"60 laundry idle", "+low_flow", "prv 2008"},
+			[]string{"60 laundry idle", "30 laundry flowing", "+low_flow", "prv 2008"}, CauseRestricted},
+		{"a fall of 15 psi is no restriction", []string{"60 laundry idle", "45 laundry flowing", "+low_flow", "prv 2008"},
+			[]string{"60 laundry idle", "36 laundry flowing", "+low_flow", "prv 2008"}, CauseRestricted},
+		{"a climb needs a heater ruled out", []string{"60 laundry", "+creep", "+leak", "prv 2008"},
+			[]string{"60 laundry idle", "+creep", "+leak", "prv 2008"}, CauseSeatCreep},
+		{"a climb beside a firing heater is none", []string{"60 laundry idle", "66 laundry firing", "+creep", "prv 2008"},
+			[]string{"60 laundry idle", "95 laundry peak idle", "+creep", "prv 2008"}, CauseSeatCreep},
+		{"black specks need a regulator", []string{"60 laundry idle", "+dark_water"},
+			[]string{"60 laundry idle", "+dark_water", "prv 2008"}, CauseElastomer},
+		{"a front bibb that reads as the main proves nothing", []string{"104 front_bibb idle", "104 street", "prv 2008", "+leak", "+hammer"},
+			[]string{"104 laundry idle", "104 street", "prv 2008", "+leak", "+hammer"}, CausePassing},
+		{"nor does a firing heater", []string{"104 laundry firing", "104 street", "prv 2008", "+leak"},
+			[]string{"104 laundry idle", "104 street", "prv 2008", "+leak"}, CausePassing},
+	} {
+		t.Run(row.rule, func(t *testing.T) {
+			if a := seeing(t, row.told...); a.Causes[0].Cause == row.cause {
+				t.Errorf("%v: %v", row.told, a.Causes[:2])
+			}
+			if a := seeing(t, row.seen...); a.Causes[0].Cause != row.cause {
+				t.Errorf("%v: %v, want %s", row.seen, a.Causes[:2], row.cause)
+			}
+		})
+	}
+}
+
 // One clear case of each cause: the proof that the trade asks for.
 func TestTheProofOfEachCause(t *testing.T) {
 	for cause, visit := range map[Cause][]string{
