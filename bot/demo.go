@@ -92,6 +92,7 @@ func demoToday() []demoReport {
 		{who: "beto", text: "208 Bluebell Rd, laundry 63 heater idle nothing running. T&P drips when it heats, no exp tank"},
 		{who: "pim", text: "front bibb 88, 415 Marigold St Unit B"},
 		{who: "beto", text: "trend 1207 Quince St"},
+		{who: "dee", text: "summary of the week"},
 	}
 }
 

@@ -89,7 +89,7 @@ func (s *Slack) speakFor(ctx context.Context, key string, at place, userID strin
 		if to.Thread != "" {
 			opts = append(opts, slack.MsgOptionTS(to.Thread))
 		}
-		if err = s.turn(ctx, to.Channel, s.opt.Pace); err != nil {
+		if err = s.turn(ctx, to.Channel, s.opt.Pace, 0); err != nil {
 			return err
 		}
 		if channel, ts, err = s.api.PostMessageContext(ctx, to.Channel, opts...); err == nil {

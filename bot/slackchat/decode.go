@@ -111,10 +111,7 @@ func decodeMessage(e event, c callback, me self) arrival {
 		if why := notAPerson(old, me); e.Previous != nil && why != "" {
 			return ignored("deletion: " + why)
 		}
-		m := baseMessage(old, channel, direct)
-		m.Kind, m.About = desk.Deleted, m.Key
-		m.Key, m.Twin, m.Text = m.About+"#deleted", "", ""
-		return arrival{verdict: Taken, why: "deletion", messages: []desk.Message{m}}
+		return deletion(old, channel, direct)
 	}
 	a := decodeSaid(e, channel, direct, me)
 	if a.verdict == Taken {
@@ -176,10 +173,7 @@ func decodeEdit(e event, channel string, direct bool, me self) arrival {
 		now.TS = orElse(now.TS, was.TS)
 	}
 	if now.Subtype == "tombstone" {
-		m := baseMessage(now, channel, direct) // deleted, but its thread goes on
-		m.Kind, m.About = desk.Deleted, m.Key
-		m.Key, m.Twin, m.Text = m.About+"#deleted", "", ""
-		return arrival{verdict: Taken, why: "deletion", messages: []desk.Message{m}}
+		return deletion(now, channel, direct) // its thread goes on
 	}
 	if now.Edited == nil {
 		return ignored("message_changed without an edit")
@@ -193,6 +187,14 @@ func decodeEdit(e event, channel string, direct bool, me self) arrival {
 	}
 	a.why, a.messages = "edit", a.messages[1:]
 	return a
+}
+
+// deletion says that a message is gone.
+func deletion(e event, channel string, direct bool) arrival {
+	m := baseMessage(e, channel, direct)
+	m.Kind, m.About = desk.Deleted, m.Key
+	m.Key, m.Twin = m.About+"#deleted", ""
+	return arrival{verdict: Taken, why: "deletion", messages: []desk.Message{m}}
 }
 
 // editOf makes the edit of a message at a ts; empty when that is none.

@@ -37,7 +37,7 @@ func (s *Slack) page(ctx context.Context, channel, thread, oldest, cursor string
 	if cursor != "" {
 		form.Set("cursor", cursor)
 	}
-	if err := s.turn(ctx, "read:"+method, s.opt.Pace); err != nil { // 50 a minute and more
+	if err := s.turn(ctx, method, s.opt.Pace*6/5, 10); err != nil { // tier 3
 		return nil, "", err
 	}
 	var r struct {
@@ -176,7 +176,8 @@ func (s *Slack) readBack(ctx context.Context) error {
 				oldest = tsOf(h.At.Add(-overlap))
 			}
 		}
-		if err := s.readThread(ctx, channel, thread, oldest); err != nil {
+		err := s.readThread(ctx, channel, thread, oldest)
+		if is, _ := judge(err); err != nil && is != refusedForGood { // the thread may be gone
 			errs = append(errs, fmt.Errorf("thread in %s: %w", channel, err))
 		}
 	}
@@ -219,6 +220,12 @@ func (s *Slack) readPages(ctx context.Context, channel, thread, oldest string, n
 	slices.SortFunc(all, func(a, b event) int { return strings.Compare(a.TS, b.TS) })
 	for _, e := range all {
 		note(e)
+		if e.Subtype == "tombstone" { // deleted, but its thread goes on
+			if err := s.patiently(ctx, func() error { return s.take(ctx, deletion(e, channel, isDirect(channel))) }); err != nil {
+				return err
+			}
+			continue
+		}
 		a := decodeSaid(e, channel, isDirect(channel), s.self())
 		if a.verdict == Taken {
 			a.team = stranger(e, callback{}, s.self())

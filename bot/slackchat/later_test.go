@@ -118,16 +118,19 @@ func TestAGapIsReadBack(t *testing.T) {
 	s.say("beto", dm, "", "62 laundry, 9 Oak")
 	s.say("dee", "dispatch", "", "lunch?")
 	time.Sleep(400 * time.Millisecond) // nobody acknowledges: they are lost
+	_, err := s.bot.Post(t.Context(), desk.Post{Key: "reply:1", Kind: desk.Say, Channel: field, Thread: first, Body: desk.Body{Lead: "kept"}})
+	must(t, err)
+	must(t, s.Delete("rosa", "field", first))
 	must(t, s.Advance(3*time.Hour))
 
 	s.join()
-	s.until("all that was said is there", func() bool { return len(s.messages()) == 8 })
+	s.until("all that was said is there", func() bool { return len(s.messages()) >= 9 })
 	var texts []string
 	for _, m := range s.messages()[2:] {
 		texts = append(texts, string(m.Kind)+" "+m.Text)
 	}
 	all := strings.Join(texts, "\n")
-	for _, want := range []string{"said 70 front, 8 Ash", "said make it 90", "said 86 rear, 5 Fir", "edited 86 rear, 5 Fir", "said and 60 at the laundry", "said 62 laundry, 9 Oak"} {
+	for _, want := range []string{"said 70 front, 8 Ash", "said make it 90", "said 86 rear, 5 Fir", "edited 86 rear, 5 Fir", "said and 60 at the laundry", "said 62 laundry, 9 Oak", "deleted "} {
 		if !strings.Contains(all, want) {
 			t.Errorf("%q is missing in\n%s", want, all)
 		}

@@ -2,6 +2,7 @@ package slackchat
 
 import (
 	"fmt"
+	"strings"
 	"unicode/utf8"
 
 	"github.com/slack-go/slack"
@@ -9,11 +10,38 @@ import (
 	"lazyhand/bot/desk"
 )
 
+// spoken is all that a body says, in the order in which a tech needs it. It is
+// all that a screen reader reads and that a notification shows.
+func spoken(b desk.Body, w *phrases) string {
+	lines := []string{b.Lead}
+	add := func(label string, items []string) {
+		for _, s := range items {
+			if s != "" {
+				lines = append(lines, label+s)
+			}
+		}
+	}
+	add("", []string{b.Heard})
+	add("- ", b.Facts)
+	add(w.Next+": ", unlabelled(b.Next, w))
+	add(w.Caution+": ", b.Cautions)
+	return strings.Join(lines, "\n")
+}
+
+// unlabelled takes the label away from steps that carry it already.
+func unlabelled(items []string, w *phrases) []string {
+	var out []string
+	for _, s := range items {
+		out = append(out, strings.TrimPrefix(s, w.Next+": "))
+	}
+	return out
+}
+
 // fit shortens a body so that its whole text keeps to most characters. What
 // can hurt and what decides goes last: facts first, then steps, then what was
 // understood; a line that is too long by itself is cut.
-func fit(b desk.Body, most int) desk.Body {
-	size := func() int { return utf8.RuneCountInString(Escape(b.Text())) }
+func fit(b desk.Body, most int, w *phrases) desk.Body {
+	size := func() int { return utf8.RuneCountInString(Escape(spoken(b, w))) }
 	shorten := func(list []string, keep int) []string {
 		for size() > most && len(list) > keep {
 			list = list[:len(list)-1]
@@ -24,7 +52,6 @@ func fit(b desk.Body, most int) desk.Body {
 	if size() <= most {
 		return b
 	}
-	// Each list is shortened in a copy that b.Text sees.
 	for _, part := range []*[]string{&b.Facts, &b.Next} {
 		full := *part
 		for n := len(full); size() > most && n > 0; n-- {
@@ -70,7 +97,7 @@ func layOut(b desk.Body, w *phrases) []slack.Block {
 	}
 	if len(b.Next) > 0 {
 		parts = append(parts, section(bold(w.Next)))
-		parts = append(parts, list(b.Next))
+		parts = append(parts, list(unlabelled(b.Next, w)))
 	}
 	if len(b.Cautions) > 0 {
 		parts = append(parts, section(bold(w.Caution)))

@@ -40,12 +40,12 @@ func compile(t *testing.T, name string) *jsonschema.Schema {
 func TestEveryPostKeepsToTheLimits(t *testing.T) {
 	s := compile(t, "message-blocks")
 	rapid.Check(t, func(t *rapid.T) {
-		b := fit(bodies().Draw(t, "body"), limit("message.text"))
-		raw, err := json.Marshal(layOut(b, phrasesIn("en")))
+		b := fit(bodies().Draw(t, "body"), limit("message.text"), &english)
+		raw, err := json.Marshal(layOut(b, &english))
 		if err != nil {
 			t.Fatal(err)
 		}
-		if problems := practice.CheckMessage(Escape(b.Text()), raw); len(problems) > 0 {
+		if problems := practice.CheckMessage(Escape(spoken(b, &english)), raw); len(problems) > 0 {
 			t.Fatalf("%+v\n%.2000s", problems, raw)
 		}
 		v, err := jsonschema.UnmarshalJSON(strings.NewReader(string(raw)))
@@ -62,8 +62,8 @@ func TestEveryPostKeepsToTheLimits(t *testing.T) {
 func TestShorteningKeepsTheLeadAndACaution(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		whole := bodies().Draw(t, "body")
-		b := fit(whole, 1000)
-		if n := len([]rune(Escape(b.Text()))); n > 1000 {
+		b := fit(whole, 1000, &spanish)
+		if n := len([]rune(Escape(spoken(b, &spanish)))); n > 1000 {
 			t.Fatalf("%d characters", n)
 		}
 		if b.Lead == "" || len(whole.Cautions) > 0 && len(b.Cautions) == 0 {

@@ -46,7 +46,7 @@ var english = phrases{
 }
 
 var spanish = phrases{
-	Next: "Sigue", Caution: "Cuidado",
+	Next: "Siguiente", Caution: "Cuidado",
 	FileHint:  "Guardo un archivo solo junto a un reporte. Diga en un mensaje qué midió y dónde, por ejemplo: 92 llave trasera, calentador apagado, 123 Elm St",
 	VoiceHint: "No entiendo las palabras de esa grabación. Escríbala, por favor, por ejemplo: 92 llave trasera, calentador apagado, 123 Elm St",
 	Busy:      "Slack está lento y no se guardó nada. Inténtelo de nuevo, por favor.",
