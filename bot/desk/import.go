@@ -252,7 +252,6 @@ func rowsOf(buf *bufio.Reader, named map[string]string) (func() (int, map[string
 	return func() (int, map[string]string, error) {
 		for {
 			rec, err := c.Read()
-			line, _ := c.FieldPos(0)
 			var form *csv.ParseError
 			if errors.As(err, &form) {
 				return form.StartLine, nil, &badRow{"the row's quotes do not close or stand in the middle of a cell"}
@@ -260,6 +259,7 @@ func rowsOf(buf *bufio.Reader, named map[string]string) (func() (int, map[string
 			if err != nil {
 				return 0, nil, err
 			}
+			line, _ := c.FieldPos(0)
 			cells := map[string]string{}
 			empty := true
 			for name, i := range at {
@@ -533,7 +533,8 @@ func (d *Desk) rowReading(cells map[string]string, ours bool) (r assess.Reading,
 		return r, false, fmt.Errorf("%q is no place or state of a reading that can be read: say, for example, rear bibb", quoteCell(words))
 	}
 	read, ok := got[0].(assess.Reading)
-	if !ok || read.PSI != r.PSI {
+	lost := read.Point == "" && cells["point"] != "" || read.Heater == "" && cells["heater"] != "" || read.Flow == "" && cells["flow"] != ""
+	if !ok || lost || read.PSI != r.PSI {
 		return r, false, fmt.Errorf("%q is no place or state of a reading that can be read: say, for example, rear bibb", quoteCell(words))
 	}
 	read.Peak = read.Peak || cells["peak"] == "yes"

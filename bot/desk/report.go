@@ -87,7 +87,7 @@ func (t *turn) resolve(named assess.Site, open bool) (sites []store.SiteRecord, 
 		return sites, false, nil
 	case len(sites) == 1:
 		r := sites[0]
-		if fuller := fill(r.Site, named); fuller != r.Site {
+		if fuller := fill(r.Site, named); fuller != r.Site && r.Named == r.ID {
 			r.Site = fuller
 			if err := t.tx.FillSite(r.ID, fuller); err != nil {
 				return nil, false, err
