@@ -208,7 +208,7 @@ func TestScale(t *testing.T) {
 		return len(list), err
 	})
 	ask("search", 20, func(tx *store.Tx, i int) (int, error) {
-		list, err := tx.Search(fmt.Sprintf("meter made%d", i%max(1, houses/housesAStreet)), 20)
+		list, err := tx.Search(fmt.Sprintf("made%d 105", i%max(1, houses/housesAStreet)), 20)
 		return len(list), err
 	})
 	t.Logf("%d bytes a reading; at most %d MiB of memory", info.Size()/int64(houses*10), peakMiB())
