@@ -23,7 +23,7 @@ type address struct {
 // gazetteer holds the tables of USPS Publication 28.
 type gazetteer struct {
 	suffix      map[string]string // "avenue" and "av" -> "Ave"
-	primary     map[string]bool   // spelled-out suffix words
+	standard    map[string]bool   // the standard abbreviations: "ave"
 	directional map[string]string // "north" -> "N"
 	unit        map[string]string // "apartment" -> "Apt"
 }
@@ -34,7 +34,7 @@ func newGazetteer() (*gazetteer, error) {
 		return nil, err
 	}
 	defer f.Close()
-	g := &gazetteer{suffix: map[string]string{}, primary: map[string]bool{}, directional: map[string]string{}, unit: map[string]string{}}
+	g := &gazetteer{suffix: map[string]string{}, standard: map[string]bool{}, directional: map[string]string{}, unit: map[string]string{}}
 	sc := bufio.NewScanner(f)
 	sc.Scan() // head line
 	for sc.Scan() {
@@ -46,10 +46,10 @@ func newGazetteer() (*gazetteer, error) {
 		switch c[3] {
 		case "suffix":
 			g.suffix[primary], g.suffix[strings.ToLower(c[2])] = std, std
-			g.primary[primary] = true
+			g.standard[strings.ToLower(c[2])] = true
 			for v := range strings.SplitSeq(c[1], ",") {
-				if v = strings.ToLower(strings.TrimSpace(v)); v != "" {
-					g.suffix[v] = std
+				if v = strings.ToLower(strings.TrimSpace(v)); v != "" && !g.standard[v] && g.suffix[v] == "" {
+					g.suffix[v] = std // "mdw" is Meadow's own, whatever Meadows claims
 				}
 			}
 		case "directional":
@@ -333,6 +333,9 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 		if noSuffix[t.text] || t.text == "plz" && lastSuffix == end-1 && words > 0 {
 			isSuffix = false
 		}
+		if _, unit := g.unit[t.text]; unit && isSuffix && end+1 < len(toks) && toks[end+1].kind == number {
+			isSuffix = false // "trailer 4"
+		}
 		if t.text == "st" && words == 0 && dir == "" {
 			isSuffix = false // Saint
 		}
@@ -364,7 +367,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 		if p.stop(toks, end) && !(isSuffix && words > 0) {
 			stops++
 			if !linking(t.text) || words > 0 && !(t.text == "of" || t.text == "de" || t.text == "del" || t.text == "la" || t.text == "the" || t.text == "and") {
-				if end+1 < len(toks) && toks[end+1].kind == word && strongSuffix(g, toks[end+1].text) && !smallVerb(t.text) {
+				if end+1 < len(toks) && toks[end+1].kind == word && (strongSuffix(g, toks[end+1].text) || toks[end+1].text == "street" || toks[end+1].text == "court" || toks[end+1].text == "circle") && !smallVerb(t.text) {
 					stops--
 					plain++
 				} else if words == 0 && end+2 < len(toks) && t.caps && !allCaps(toks) {

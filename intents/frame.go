@@ -15,6 +15,9 @@ type Context struct {
 	Site string `json:"site,omitempty"`
 	// Today is the day the message was sent; relative dates count from it.
 	Today assess.Date `json:"today,omitzero"`
+	// Sites are the street lines on record. They help where the message names a
+	// street without its number.
+	Sites []string `json:"sites,omitempty"`
 	// Question is the bot's own open question that this message may answer.
 	Question *Unclear `json:"question,omitempty"`
 }
@@ -27,6 +30,9 @@ type Frame struct {
 	Date       assess.Date        // of readings taken on an earlier day, when told
 	Statements []assess.Statement // in the order told; Ask stands among them
 	Unclear    []Unclear          // what could not be decided
+	// Answer is the one of Context.Question's possible answers that the message
+	// picks, "no" for none of them, empty when it answers no question.
+	Answer string
 }
 
 // Unclear is something that the message says and that could be read in more
@@ -108,12 +114,13 @@ type frameJSON struct {
 	Date       assess.Date       `json:"date,omitzero"`
 	Statements []json.RawMessage `json:"statements"`
 	Unclear    []Unclear         `json:"unclear,omitempty"`
+	Answer     string            `json:"answer,omitempty"`
 }
 
 // MarshalJSON writes the frame as one JSON object; each statement has its kind
 // first.
 func (f Frame) MarshalJSON() ([]byte, error) {
-	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Statements: []json.RawMessage{}}
+	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Answer: f.Answer, Statements: []json.RawMessage{}}
 	if f.Site != "" {
 		w.Site = &f.Site
 	}
@@ -138,7 +145,7 @@ func (f *Frame) UnmarshalJSON(b []byte) error {
 	if err := json.Unmarshal(b, &w); err != nil {
 		return err
 	}
-	*f = Frame{Town: w.Town, Postcode: w.Postcode, Date: w.Date, Unclear: w.Unclear}
+	*f = Frame{Town: w.Town, Postcode: w.Postcode, Date: w.Date, Unclear: w.Unclear, Answer: w.Answer}
 	if w.Site != nil {
 		f.Site = *w.Site
 	}

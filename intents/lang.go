@@ -20,14 +20,7 @@ func (m *message) language() assess.Lang {
 	return assess.English
 }
 
-// Language guesses the language that the writer of text would like to be
-// answered in.
-func (p *Parser) Language(text string) assess.Lang {
-	m := &message{p: p}
-	m.toks = tokenize(undo(text))
-	return m.language()
-}
-
+// smallWords counts a word for one language or the other.
 func smallWords(w string) (en, es int) {
 	switch w {
 	case "the", "is", "at", "and", "with", "for", "it", "was", "of", "on", "to", "what", "my", "that", "this", "heater", "kitchen", "front", "rear", "no", "street", "how", "in", "you", "now", "off", "back", "bib", "psi", "gauge", "water", "tank":

@@ -99,6 +99,13 @@ func (m *message) punctuate(toks []token) []token {
 				continue
 			}
 		}
+		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
+			if a, ok := numberWords[toks[i-1].text]; ok {
+				if b, ok := numberWords[toks[i+1].text]; ok && (a.class == 'x' && b.class == 'd' || b.class == 'h' || b.class == 'k') {
+					continue // fifty-five, one-hundred
+				}
+			}
+		}
 		out = append(out, t)
 	}
 	return out
@@ -427,6 +434,7 @@ func (m *message) understand() {
 		m.frame.Statements = nil
 		return
 	}
+	m.fromRecord()
 	m.places()
 	m.dates()
 	m.ask()
@@ -439,6 +447,39 @@ func (m *message) understand() {
 	m.findSymptoms()
 	m.settle()
 	m.collect()
+	m.frame.Answer = m.answer()
+}
+
+// fromRecord names the site by the record when the message gives only a street:
+// one that fits is it, two make a question.
+func (m *message) fromRecord() {
+	if m.site != nil || len(m.ctx.Sites) == 0 {
+		return
+	}
+	found, at, n := m.knownSite()
+	switch {
+	case len(found) == 1:
+		m.frame.Site = found[0]
+	case len(found) > 1:
+		ask := "Which house: " + strings.Join(found, " or ") + "?"
+		if m.spanish() {
+			ask = "¿Cuál casa: " + strings.Join(found, " o ") + "?"
+		}
+		m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: m.words(at, at+n), MightBe: found, Ask: ask})
+	}
+}
+
+// tooLong asks for a message in parts.
+func (m *message) tooLong() {
+	ask := "That is too long for one report. Please send it in parts."
+	if m.spanish() {
+		ask = "Es demasiado largo para un reporte. Mándalo por partes, por favor."
+	}
+	start := m.clean.text
+	if len(start) > 40 {
+		start = strings.ToValidUTF8(start[:40], "")
+	}
+	m.frame.Unclear = []Unclear{{Span: strings.TrimSpace(start), Ask: ask}}
 }
 
 // twoHouses tells whether the message speaks of two houses.

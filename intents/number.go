@@ -95,7 +95,7 @@ func runEnd(toks []token, i int) int {
 	for n < len(toks) {
 		t := toks[n]
 		if t.kind == mark && t.text == "-" && t.glued && n+1 < len(toks) && toks[n+1].glued {
-			if w, ok := numberWords[toks[n+1].text]; ok && w.class == 'd' && n > i && numberWords[toks[n-1].text].class == 'x' {
+			if w, ok := numberWords[toks[n+1].text]; ok && n > i && (w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || w.class == 'h' || w.class == 'k') {
 				n++
 				continue
 			}

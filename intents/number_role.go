@@ -243,7 +243,7 @@ func (m *message) roleOf(i int) (role, string) {
 	case "month", "week", "day":
 		return roleDuration, "unit of time"
 	case "feet", "metre":
-		if it.unit == "metre" && it.value >= 10 && it.value <= 150 && m.pointNear(i) && !m.awayWord(m.text(i+1)) {
+		if it.unit == "metre" && it.value >= 10 && it.value <= 150 && (m.pointNear(i) || m.headTalk(i)) && !m.awayWord(m.text(i+1)) {
 			it.unit = "m" // a head of water at a test point
 			break
 		}
@@ -727,6 +727,23 @@ func (m *message) awayWord(t string) bool {
 	switch t {
 	case "of", "away", "from", "pipe", "long", "down", "up", "to", "de", "deep", "lejos":
 		return true
+	}
+	return false
+}
+
+// headTalk tells whether metres are a head of water here: others of the message
+// are, or the sentence names a test point or a regulator.
+func (m *message) headTalk(i int) bool {
+	se := m.sents[m.items[i].sent]
+	for k := se.from; k < se.to; k++ {
+		if m.items[k].point != "" && !m.items[k].weak || m.is(k, cItem, "prv") {
+			return true
+		}
+	}
+	for k := range m.items {
+		if m.items[k].unit == "m" {
+			return true
+		}
 	}
 	return false
 }

@@ -100,25 +100,29 @@ func (l *lexicon) addShopWord(w Word) error {
 	return fmt.Errorf("the word %q is to mean %q, which is no code: choose one of %s", w.Says, w.Means, strings.Join(all, ", "))
 }
 
-// longest is how much of a message is read; no field note comes near it.
-const longest = 40000
+// longest is the longest message that is read, in bytes. No visit note comes near
+// it; what does is no report, and reading it is left to a person.
+const longest = 8000
 
 // Parse reads one message. It never fails: what it cannot decide is in
 // Frame.Unclear.
 func (p *Parser) Parse(text string, ctx Context) Frame {
-	m := p.read(text, ctx)
-	return m.frame
+	return p.read(text, ctx, false).frame
 }
 
-// read does all the work of Parse and keeps the notes.
-func (p *Parser) read(text string, ctx Context) *message {
+// read does all the work of Parse; with explain it keeps its decisions.
+func (p *Parser) read(text string, ctx Context, explain bool) *message {
 	if len(text) > longest {
-		text = text[:longest]
+		m := &message{p: p, ctx: ctx, raw: text[:longest], explain: explain}
+		m.clean = undo(m.raw)
+		m.toks = tokenize(m.clean)
+		m.tooLong()
+		return m
 	}
 	if ctx.Today.IsZero() {
 		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
 	}
-	m := &message{p: p, ctx: ctx, raw: text}
+	m := &message{p: p, ctx: ctx, raw: text, explain: explain}
 	m.clean = undo(text)
 	m.toks = spoken(m.punctuate(tokenize(m.clean)))
 	m.build()

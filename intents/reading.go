@@ -539,7 +539,7 @@ func (m *message) flowTag(i int) assess.Flow {
 			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
 				return assess.Flowing
 			}
-			if it.text == "on" && i-k <= 2 && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
+			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
 				return assess.Flowing
 			}
 		}

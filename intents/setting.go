@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // topicBefore returns the equipment that the words before item i are about: the
 // nearest item named before it in the sentence, else the last one of the
 // sentences before.
@@ -161,7 +163,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
 			k--
 		}
 		prior := k
@@ -617,6 +619,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 
 // verbTurn are verbs of setting that need "to" before the number they lead to.
 func (m *message) verbTurn(k int) bool {
+	if t := m.text(k); strings.HasSuffix(t, " en") || strings.HasSuffix(t, " a") || strings.HasSuffix(t, " at") || strings.HasSuffix(t, " to") {
+		return false
+	}
 	switch m.text(k) {
 	case "set", "reset", "re set", "set it", "left it set", "calibre", "deje", "la deje en", "lo deje en", "adj", "dejamos", "ajuste":
 		return false

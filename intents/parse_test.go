@@ -1,0 +1,187 @@
+package intents_test
+
+import (
+	"encoding/json"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+)
+
+var digits = regexp.MustCompile(`\d+(?:[.,]\d+)?`)
+
+// wordy finds a number written in words, or with a fraction.
+var wordy = regexp.MustCompile(`(?i)zero|cero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)
+
+// told tells whether a pressure stands in a text: as it is, converted from
+// another unit, or as the middle of two numbers.
+func told(text string, psi float64) bool {
+	var values []float64
+	for _, d := range digits.FindAllString(strings.ReplaceAll(text, ",", ""), -1) {
+		v, _ := strconv.ParseFloat(d, 64)
+		values = append(values, v)
+	}
+	for _, d := range digits.FindAllString(strings.ReplaceAll(text, ",", "."), -1) {
+		v, _ := strconv.ParseFloat(d, 64)
+		values = append(values, v)
+	}
+	for _, f := range []float64{1, 14.5038, 0.145038, 0.433528, 1.42233, 145.038, 14.2233} {
+		for i, a := range values {
+			for _, b := range values[i:] {
+				if math.Abs((a+b)/2*f-psi) < 0.06+psi*2e-5 {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// Whatever comes in: no panic, and no pressure that the text does not hold.
+func FuzzParse(f *testing.F) {
+	for _, l := range readCorpus(f, "../testdata/intents/dev.jsonl") {
+		f.Add(l.Text)
+	}
+	for _, s := range hostile {
+		f.Add(s)
+	}
+	p := newParser(f)
+	f.Fuzz(func(t *testing.T, text string) {
+		if len(text) > 400 {
+			text = text[:400]
+		}
+		frame := p.Parse(text, intents.Context{})
+		if _, err := json.Marshal(frame); err != nil {
+			t.Fatal(err)
+		}
+		if wordy.MatchString(text) {
+			return
+		}
+		for _, s := range frame.Statements {
+			if r, ok := s.(assess.Reading); ok && !told(text, r.PSI) && !told(strings.Map(plainDigit, text), r.PSI) {
+				t.Errorf("%q: %v psi does not stand in it", text, r.PSI)
+			}
+		}
+	})
+}
+
+// plainDigit turns digits of other scripts and widths into plain ones.
+func plainDigit(r rune) rune {
+	if r >= '０' && r <= '９' {
+		return r - '０' + '0'
+	}
+	return r
+}
+
+var hostile = []string{
+	"", " ", "\n\n\n", "🔧🔧🔧", ":wrench: :100:", "\x00\x01\x02", "\xff\xfe\xfd", "'; DROP TABLE sites; --", "92 rear, 1 *Elm* St'; DROP TABLE readings; --",
+	"<!channel> <@U1|x> <http://a|b", strings.Repeat("9", 400), strings.Repeat("(", 300), "1/2 1/2 1/2", "-5", "900 psi", "5th", "' 9", "~~", "~92", "#", "<", "&lt;", "a\u0301 92",
+}
+
+// Bad input makes no reading.
+func TestBadInputIsNotStored(t *testing.T) {
+	p := newParser(t)
+	long := strings.Repeat("92 rear ", 5000)
+	for _, text := range append([]string{long, strings.Repeat("a", 40000), strings.Repeat("\n", 40000)}, hostile...) {
+		f := p.Parse(text, intents.Context{})
+		if strings.HasPrefix(text, "92 rear, 1") || text == "~92" || text == "a\u0301 92" {
+			continue // these hold a reading
+		}
+		for _, s := range f.Statements {
+			if r, ok := s.(assess.Reading); ok {
+				t.Errorf("%.40q: reading of %v", text, r.PSI)
+				break
+			}
+		}
+	}
+}
+
+// Impossible values are asked about.
+func TestImpossibleValuesAreAskedAbout(t *testing.T) {
+	p := newParser(t)
+	for _, text := range []string{"900 psi at the rear bibb", "rear bibb -5"} {
+		f := p.Parse(text, intents.Context{})
+		if len(f.Unclear) == 0 || f.Unclear[0].Ask == "" {
+			t.Errorf("%q: nothing asked, %v", text, f.Statements)
+		}
+	}
+}
+
+func TestTwoHousesAreAskedApart(t *testing.T) {
+	f := newParser(t).Parse("92 rear at 12 Oak St and 84 rear at 90 Pine Rd", intents.Context{})
+	if f.Site != "" || len(f.Statements) != 0 || len(f.Unclear) != 1 {
+		t.Errorf("got %+v", f)
+	}
+}
+
+// The record helps a street without a number: one that fits is it, two make a question.
+func TestSitesOnRecord(t *testing.T) {
+	p := newParser(t)
+	one := intents.Context{Sites: []string{"123 Elm St", "9 Oak Ave"}}
+	if f := p.Parse("92 rear at elm", one); f.Site != "123 Elm St" {
+		t.Errorf("site %q", f.Site)
+	}
+	two := intents.Context{Sites: []string{"123 Elm St", "40 Elm Ct"}}
+	if f := p.Parse("92 rear at elm", two); f.Site != "" || len(f.Unclear) == 0 {
+		t.Errorf("site %q, unclear %v", f.Site, f.Unclear)
+	}
+}
+
+// Short answers pick one of the bot's options.
+func TestAnswersToTheBotsQuestion(t *testing.T) {
+	p := newParser(t)
+	q := &intents.Unclear{Span: "bibb", MightBe: []string{"front_bibb", "rear_bibb"}, Ask: "Front or rear?"}
+	for text, want := range map[string]string{
+		"rear": "rear_bibb", "the second one": "rear_bibb", "first": "front_bibb", "yes": "front_bibb", "la de atrás": "rear_bibb", "2": "rear_bibb", "no": "no",
+		"lunch at 12?": "",
+	} {
+		if got := p.Parse(text, intents.Context{Question: q}).Answer; got != want {
+			t.Errorf("%q: answer %q, want %q", text, got, want)
+		}
+	}
+}
+
+func TestShopWords(t *testing.T) {
+	p, err := intents.New(intents.Word{Says: "the goose", Means: "rear_bibb"}, intents.Word{Says: "bubbler", Means: "heater"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := p.Parse("88 at the goose, bubbler off", intents.Context{})
+	want := assess.Reading{PSI: 88, Point: assess.RearBibb, Heater: assess.Idle}
+	if len(f.Statements) != 1 || f.Statements[0] != assess.Statement(want) {
+		t.Errorf("got %v", f.Statements)
+	}
+	for _, w := range []intents.Word{{Says: "goose", Means: "gander"}, {Says: "", Means: "heater"}, {Says: "bib 2", Means: "rear_bibb"}} {
+		if _, err := intents.New(w); err == nil {
+			t.Errorf("%+v was taken", w)
+		}
+	}
+}
+
+// Explain names the words that gave the site and the reading.
+func TestExplain(t *testing.T) {
+	_, why := newParser(t).Explain("gate code 4410, 92 rear tap, heater idle, 123 Elm", intents.Context{})
+	text := ""
+	for _, w := range why {
+		text += w.String() + "\n"
+	}
+	for _, want := range []string{`"123 Elm" gave site 123 Elm`, `"92" gave reading`, `"4410" lost as a pressure`} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+}
+
+func TestLanguage(t *testing.T) {
+	p := newParser(t)
+	if got := p.Language("82 libras en la llave de atrás, boiler apagado"); got != assess.Spanish {
+		t.Errorf("got %q", got)
+	}
+	if got := p.Language("92 rear tap, heater idle"); got != assess.English {
+		t.Errorf("got %q", got)
+	}
+}
