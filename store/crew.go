@@ -2,12 +2,12 @@ package store
 
 import "time"
 
-const people = `SELECT id, name, lang, ifnull(site, 0), site_at FROM person `
+const people = `SELECT id, name, lang, heard, ifnull(site, 0), site_at FROM person `
 
 func scanPerson(scan func(...any) error) (Person, error) {
 	var p Person
 	var at int64
-	err := scan(&p.ID, &p.Name, &p.Lang, &p.Site, &at)
+	err := scan(&p.ID, &p.Name, &p.Lang, &p.Heard, &p.Site, &at)
 	p.SiteAt = fromMillis(at)
 	return p, err
 }

@@ -201,7 +201,8 @@ func (tx *Tx) Correct(message, by int64, frame json.RawMessage) error {
 type Person struct {
 	ID     string
 	Name   string
-	Lang   assess.Lang // empty: the shop's
+	Lang   assess.Lang // chosen; empty: none
+	Heard  assess.Lang // in which they last wrote, when that was plain
 	Site   int64       // last reported on, 0 for none
 	SiteAt time.Time
 }
@@ -211,15 +212,15 @@ type Person struct {
 func (tx *Tx) Person(id string) (Person, error) {
 	p := Person{ID: id}
 	var at int64
-	_, err := tx.one([]any{&p.Name, &p.Lang, &p.Site, &at}, `SELECT name, lang, ifnull(site, 0), site_at FROM person WHERE id = ?`, id)
+	_, err := tx.one([]any{&p.Name, &p.Lang, &p.Heard, &p.Site, &at}, `SELECT name, lang, heard, ifnull(site, 0), site_at FROM person WHERE id = ?`, id)
 	p.SiteAt = fromMillis(at)
 	return p, err
 }
 
 // KeepPerson keeps what is known of a member of the crew.
 func (tx *Tx) KeepPerson(p Person) error {
-	_, err := tx.exec(`INSERT INTO person (id, name, lang, site, site_at) VALUES (?, ?, ?, nullif(?, 0), ?)
-		ON CONFLICT (id) DO UPDATE SET name = excluded.name, lang = excluded.lang, site = excluded.site, site_at = excluded.site_at`,
-		p.ID, p.Name, p.Lang, p.Site, millis(p.SiteAt))
+	_, err := tx.exec(`INSERT INTO person (id, name, lang, heard, site, site_at) VALUES (?, ?, ?, ?, nullif(?, 0), ?)
+		ON CONFLICT (id) DO UPDATE SET name = excluded.name, lang = excluded.lang, heard = excluded.heard, site = excluded.site, site_at = excluded.site_at`,
+		p.ID, p.Name, p.Lang, p.Heard, p.Site, millis(p.SiteAt))
 	return err
 }

@@ -74,10 +74,12 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		}
 		return t.watchClaim(open, "now")
 	case found && gone:
-		return t.endWithdrawn(open)
+		return t.endWithdrawn(open, w.ReasonCorrected)
 	case found && a.Band == assess.BandIn && a.HousePSI != nil:
 		open.State, open.Reason = "settled", number(*a.HousePSI)+" psi"
 		return t.changeAlert(open, "settled", fmt.Sprintf(w.Settled, number(*a.HousePSI)))
+	case found:
+		return t.changeAlert(open, "evidence", said) // it calls for nobody by itself, and settles nothing
 	}
 	return nil
 }
@@ -171,10 +173,9 @@ func (t *turn) sayUnder(a store.Alert, n string, b Body) error {
 }
 
 // endWithdrawn closes an alert whose report has been taken back or put right.
-func (t *turn) endWithdrawn(a store.Alert) error {
-	w := t.shopWords()
-	a.State, a.Reason = "closed", w.ReasonWithdrawn
-	return t.changeAlert(a, "withdrawn", fmt.Sprintf(w.ClosedBecause, w.ReasonWithdrawn))
+func (t *turn) endWithdrawn(a store.Alert, why string) error {
+	a.State, a.Reason = "closed", why
+	return t.changeAlert(a, "withdrawn", fmt.Sprintf(t.shopWords().ClosedBecause, why))
 }
 
 // alertBody is the alert's own post: what, since when, how sure, what to send,
@@ -195,10 +196,13 @@ func (t *turn) alertBody(a store.Alert) (Body, error) {
 		return b, nil
 	}
 	raised := strings.Fields(a.Codes)
-	for _, f := range gravestFirst(h.Assessment.Findings) {
-		if slices.Contains(raised, f.Code) {
-			b.Facts = append(b.Facts, f.Text)
-		}
+	found := findings(h.Assessment, assess.Watch)
+	if by := raisedBy(h.Assessment, raised); len(by) > 0 {
+		found = by
+	}
+	if len(found) > 0 {
+		b.Lead += ". " + found[0]
+		b.Facts = found[1:]
 	}
 	b.Facts = append(b.Facts, likely(h.Assessment, w)...)
 	b.Heard = fmt.Sprintf(w.Since, t.stamp(a.RaisedAt, w))
@@ -219,6 +223,17 @@ func (t *turn) alertBody(a store.Alert) (Body, error) {
 	}
 	b.Buttons = append(b.Buttons, Button{"book", book, id}, Button{"close", w.Close, id})
 	return b, nil
+}
+
+// raisedBy are the texts of the findings that raised an alert, gravest first.
+func raisedBy(a assess.Assessment, codes []string) []string {
+	var out []string
+	for _, f := range gravestFirst(a.Findings) {
+		if slices.Contains(codes, f.Code) {
+			out = append(out, f.Text)
+		}
+	}
+	return out
 }
 
 // stateText is where an alert stands, in words.

@@ -14,9 +14,10 @@ import (
 // answer takes frame as the answer to a question of ours; done is false when
 // it is none, and then the message stands for itself.
 func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) {
+	near := t.direct || q.Thread == t.m.Thread
 	switch q.Kind {
 	case askNoSite:
-		if f.Site == "" || len(reports(f)) > 0 {
+		if !namesOnly(f) {
 			return false, nil
 		}
 		named := assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}
@@ -37,14 +38,14 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 		if err := json.Unmarshal(q.Body, &w); err != nil {
 			return false, fmt.Errorf("read the open question: %w", err)
 		}
-		if i, ok := choice(t.m.Text, len(w.Sites)); ok {
+		if i, ok := choice(t.m.Text, len(w.Sites)); ok && near {
 			s, err := t.tx.Site(w.Sites[i])
 			if err != nil {
 				return true, err
 			}
 			return true, t.finish(q, s)
 		}
-		if f.Site == "" || len(reports(f)) > 0 {
+		if !namesOnly(f) {
 			return false, nil
 		}
 		for _, id := range w.Sites {
@@ -58,7 +59,7 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 		}
 		return false, nil
 	case askUnclear:
-		if len(reports(f)) == 0 && f.Site == "" {
+		if !near || len(reports(f)) == 0 {
 			return false, nil
 		}
 		if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
@@ -68,6 +69,9 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 	}
 	return false, nil
 }
+
+// namesOnly tells whether a message says nothing but a house.
+func namesOnly(f intents.Frame) bool { return f.Site != "" && isChatter(f) }
 
 // finish files the message that a question was about under the house that the
 // answer names.

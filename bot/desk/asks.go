@@ -23,7 +23,7 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 	case intents.AskHelp:
 		return t.say(Body{Lead: w.HelpLead, Facts: w.Help})
 	case intents.AskUndo:
-		return t.undo()
+		return t.undo(site)
 	case intents.AskConvert:
 		return t.convert(a)
 	case intents.AskTankSize:

@@ -16,6 +16,8 @@ type booking struct {
 	Day  assess.Date
 	Part string // morning, afternoon
 	Who  string // id
+	// Nobody is a name that was said and that nobody on record has.
+	Nobody string
 }
 
 // readBooking reads words such as "send Ana Thursday morning" or "apartado para
@@ -29,6 +31,9 @@ func readBooking(text string, today assess.Date, crew []store.Person) (booking, 
 		}
 	}
 	b := booking{Who: named(words, crew)}
+	if b.Who == "" {
+		b.Nobody = unknownName(words)
+	}
 	var dayWords bool
 	b.Day, b.Part, dayWords = readDay(words, today)
 	if iso := isoDay.FindString(text); iso != "" {
@@ -52,6 +57,20 @@ var (
 		manda mandar mande manden envia enviar aparta apartar apartado apartada agenda agendado agendada programa programado programada
 		va ira cita visita mueve muevela pasala`)
 )
+
+// unknownName is the word after "with" or "con" that is no word of time: the
+// name of somebody who has not been heard here yet.
+func unknownName(words []string) string {
+	for i, w := range words {
+		next := at(words, i+1)
+		if (w == "with" || w == "con") && next != "" && !someone[next] && next[0] > '9' {
+			return strings.ToUpper(next[:1]) + next[1:]
+		}
+	}
+	return ""
+}
+
+var someone = wordSet("the a an his her their someone somebody anyone customer owner el la un una alguien su cliente dueno duena")
 
 // plainWords takes a text apart into words in lower case, without accents and
 // signs.
@@ -251,4 +270,12 @@ func saysClosed(text string) (reason string, ok bool) {
 		return "", false
 	}
 	return shorten(strings.TrimRight(m[1]+m[2], "."), 120), true
+}
+
+func wordSet(words string) map[string]bool {
+	out := map[string]bool{}
+	for _, w := range strings.Fields(words) {
+		out[w] = true
+	}
+	return out
 }

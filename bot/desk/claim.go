@@ -86,7 +86,7 @@ func (t *turn) book(a store.Alert, b booking) error {
 	if b.Day.IsZero() {
 		b.Day, b.Part = a.Booked, a.Part
 	}
-	if b.Who == "" {
+	if b.Who == "" && b.Nobody == "" {
 		b.Who = a.Tech
 	}
 	if b.Day.IsZero() {
@@ -108,7 +108,10 @@ func (t *turn) book(a store.Alert, b booking) error {
 	}
 	a.Change++
 	if a.Tech == "" {
-		return t.askWho(a)
+		if err := t.dropBrief(a); err != nil {
+			return err
+		}
+		return t.askWho(a, b.Nobody)
 	}
 	return t.brief(a)
 }
@@ -125,14 +128,18 @@ func (t *turn) askDay(a store.Alert, who string) error {
 	return t.say(b)
 }
 
-// askWho offers the crew, those who reported last first.
-func (t *turn) askWho(a store.Alert) error {
+// askWho offers the crew, those who reported last first; unknown is a name that
+// was said and that nobody has.
+func (t *turn) askWho(a store.Alert, unknown string) error {
 	w := t.shopWords()
 	crew, err := t.tx.People()
 	if err != nil {
 		return err
 	}
 	b := Body{Lead: w.WhoGoes}
+	if unknown != "" {
+		b.Lead = fmt.Sprintf(w.NotKnownHere, unknown) + " " + w.WhoGoes
+	}
 	for _, p := range crew {
 		if len(b.Buttons) < 6 && t.opt.Role(p.ID) >= Field && p.Site != 0 {
 			b.Buttons = append(b.Buttons, Button{"book_who", p.Name, fmt.Sprintf("%d %s", a.ID, p.ID)})
@@ -183,10 +190,7 @@ func (t *turn) briefBody(a store.Alert) (Body, error) {
 	if err != nil {
 		return Body{}, err
 	}
-	lang := tech.Lang
-	if lang == "" {
-		lang = t.opt.Lang
-	}
+	lang := t.language(tech)
 	w := wordsIn(lang)
 	site, err := t.tx.Site(a.Site)
 	if err != nil {

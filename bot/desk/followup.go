@@ -20,7 +20,7 @@ const (
 // plan opens the follow-ups that people asked for and that the assessment
 // advises. A person's word wins over ours, and our own advice never puts off
 // what is open already.
-func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment) error {
+func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment, visit assess.Visit) error {
 	day := t.dayOf(m)
 	open, err := t.tx.OpenFollowUps(site.ID)
 	if err != nil {
@@ -41,6 +41,9 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 		if err != nil {
 			return err
 		}
+	}
+	for _, p := range visit.Plans {
+		said[p.Action] = true // asked for earlier in the day, and kept or settled since
 	}
 	urgency := assess.Note
 	if g := gravestFirst(a.Findings); len(g) > 0 {

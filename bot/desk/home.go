@@ -103,6 +103,7 @@ func (t *turn) homeOfDispatch(h *Home) error {
 	if err != nil {
 		return err
 	}
-	h.Worst = Section{w.HomeWorst, outlookLines(worst, w), w.HomeNothing}
-	return nil
+	lines, err := t.worstLines(worst)
+	h.Worst = Section{w.HomeWorst, lines, w.HomeNothing}
+	return err
 }

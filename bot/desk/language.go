@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"lazyhand/assess"
+	"lazyhand/store"
 )
 
 // chosenLanguage reads a message that does nothing but choose a language.
@@ -26,41 +27,29 @@ func (t *turn) choose(l assess.Lang) error {
 	return t.say(Body{Lead: t.words().LanguageChosen})
 }
 
-// languageOf tells the language in which somebody writes who has not chosen
-// one: the shop's, unless the message is plainly in the other.
-func languageOf(text string, shop assess.Lang) assess.Lang {
-	spanish, english := 0, 0
-	for _, w := range strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(" \t\n.,;:!?¿¡()", r) }) {
-		switch {
-		case spanishWords[w] || strings.ContainsAny(w, "ñáéíóú"):
-			spanish++
-		case englishWords[w]:
-			english++
-		}
-	}
+// tooShort is how few words do not tell by themselves in which language somebody
+// writes.
+const tooShort = 4
+
+// heard is the language in which a message is written; one of few words tells
+// nothing, and what was heard before stands.
+func (d *Desk) heard(before assess.Lang, text string) assess.Lang {
 	switch {
-	case spanish >= 2 && spanish > 2*english:
+	case d.parser.Language(text) == assess.Spanish:
 		return assess.Spanish
-	case english >= 2 && english > 2*spanish:
-		return assess.English
+	case len(strings.Fields(text)) <= tooShort:
+		return before
 	}
-	return shop
+	return ""
 }
 
-// Everyday words that only one of the languages has.
-var (
-	spanishWords = wordSet(`el la los las un una de del al en con sin por para que qué es está y no hay mi lo le se
-		llave atras atrás enfrente calentador prendido apagado lavadora medidor casa agua presión presion tanque reguladora válvula valvula
-		historial pendiente pendientes revisar borra ponle listo hoy mañana semanas días cambié puse quedó marca marcó lectura`)
-	englishWords = wordSet(`the a an of in with without at for is was and no not it my to from now
-		rear back front heater idle firing off laundry meter house water pressure tank regulator valve bibb tap kitchen
-		history due recheck scratch make done today tomorrow weeks days replaced set reading street`)
-)
-
-func wordSet(words string) map[string]bool {
-	out := map[string]bool{}
-	for _, w := range strings.Fields(words) {
-		out[w] = true
+// language is that in which a person is told something: their choice, else the
+// one in which they write, else the shop's.
+func (d *Desk) language(p store.Person) assess.Lang {
+	for _, l := range []assess.Lang{p.Lang, p.Heard} {
+		if l != "" {
+			return l
+		}
 	}
-	return out
+	return d.opt.Lang
 }

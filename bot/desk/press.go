@@ -161,6 +161,9 @@ func (t *turn) pressCorrect(p press) error {
 	if err != nil || !ok {
 		return err
 	}
+	if t.typed == "" {
+		return t.say(Body{Lead: t.words().SayRight})
+	}
 	f := t.parser.Parse(t.typed, contextOf(t.dayOf(m)))
 	if len(reports(f)) == 0 {
 		return t.say(Body{Lead: t.words().NothingToCorrect})

@@ -244,7 +244,7 @@ func (t *turn) fileRow(f intents.Frame) error {
 	if _, err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author}); err != nil {
 		return err
 	}
-	_, err = t.judge(site, visit.Date, false)
+	_, _, err = t.judge(site, visit.Date, false)
 	return err
 }
 

@@ -22,7 +22,7 @@ var headStart = map[assess.Urgency]int{assess.Now: 30, assess.Soon: 14, assess.W
 // before the team in a day than it can do; the rest moves on to the next
 // working day.
 func (d *Desk) remind(tx *store.Tx, slot, now time.Time) error {
-	if !d.cal.Workday(now) {
+	if !d.cal.Workday(now) || !d.cal.Workday(slot) {
 		return nil // they wait for the next working day's slot
 	}
 	day := assess.DateOf(now.In(d.opt.Zone))
@@ -44,10 +44,7 @@ func (d *Desk) remind(tx *store.Tx, slot, now time.Time) error {
 		if err != nil {
 			return err
 		}
-		w := wordsIn(d.opt.Lang)
-		if person.Lang != "" {
-			w = wordsIn(person.Lang)
-		}
+		w := wordsIn(d.language(person))
 		name := person.Name
 		if name == "" {
 			name = owner

@@ -14,17 +14,9 @@ import (
 // urgencyRank orders urgencies, gravest first.
 var urgencyRank = map[assess.Urgency]int{assess.Now: 0, assess.Soon: 1, assess.Watch: 2, assess.Note: 3}
 
-// firstOfAll is the caution that goes before everything else for what is urgent
-// now, by finding.
-var firstOfAll = map[string]assess.Caution{
-	"gas_smell":      assess.CautionGasSmell,
-	"relief_blocked": assess.CautionRelief,
-	"over_relief":    assess.CautionRelief,
-}
-
 // verdictBody is the answer to a report: the decision, what was understood,
-// what follows, what can hurt. Where people can be hurt, the first line says
-// what to do about it.
+// what follows, what can hurt. The gravest finding leads: where people can be
+// hurt its words say what to do about it.
 func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Frame, a assess.Assessment, remembered bool) Body {
 	w := t.words()
 	line := siteLine(site.Site)
@@ -38,16 +30,8 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 			b.Facts = append(b.Facts, f.Text)
 		}
 	}
-	cautions := a.Cautions
-	if len(said) > 0 && said[0].Urgency == assess.Now {
-		if c, ok := firstOfAll[said[0].Code]; ok {
-			b.Facts = append([]string{b.Lead}, b.Facts...)
-			b.Lead = w.Caution[c]
-			cautions = slices.DeleteFunc(slices.Clone(cautions), func(o assess.Caution) bool { return o == c })
-		}
-		if t.opt.Phone != "" {
-			b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
-		}
+	if len(said) > 0 && said[0].Urgency == assess.Now && t.opt.Phone != "" {
+		b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
 	}
 	b.Heard = t.heard(f.Visit(t.dayOf(m)))
 	if remembered {
@@ -58,9 +42,9 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 	if a.NextCheck != nil {
 		b.Next = append(b.Next, w.NextCheck+a.NextCheck.Check)
 	}
-	b.Cautions = cautionTexts(cautions, w)
-	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, fmt.Sprint(m.ID)})
-	b.Buttons = append(b.Buttons, Button{"undo", w.TakeBack, fmt.Sprint(m.ID)})
+	b.Cautions = cautionTexts(a.Cautions, w)
+	id := fmt.Sprint(m.ID)
+	b.Buttons = append(b.Buttons, Button{"correct", w.Correct, id}, Button{"undo", w.TakeBack, id})
 	return b
 }
 
@@ -168,7 +152,7 @@ func readingText(r assess.Reading, w *words) string {
 	case assess.After:
 		parts = append(parts, w.After)
 	}
-	return parts[0] + " " + strings.Join(parts[1:], ", ")
+	return strings.TrimSpace(parts[0] + " " + strings.Join(parts[1:], ", "))
 }
 
 // equipmentText is a fact about equipment in words.

@@ -125,14 +125,14 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.remember(site.ID); err != nil {
 		return err
 	}
-	a, err := t.judge(site, visit.Date, false)
+	a, whole, err := t.judge(site, visit.Date, false)
 	if err != nil {
 		return err
 	}
 	if err := t.settle(site, visit, a); err != nil {
 		return err
 	}
-	if err := t.plan(m, f, site, a); err != nil {
+	if err := t.plan(m, f, site, a, whole); err != nil {
 		return err
 	}
 	if err := t.alert(m, site, a, visit); err != nil {
@@ -157,11 +157,12 @@ func (t *turn) dayOf(m store.Message) assess.Date { return assess.DateOf(m.At.In
 // judge judges a house anew after its visit of a day has changed: it keeps the
 // verdict on the visit's reports, what the house has, how it stands and what is
 // to be expected of it. A visit of an earlier day is judged by what was known up
-// to that day. gone tells that something was taken away.
-func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (assess.Assessment, error) {
+// to that day. gone tells that something was taken away. It returns how the
+// house stands now and the whole visit of the day.
+func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a assess.Assessment, visit assess.Visit, err error) {
 	in, list, err := t.input(t.tx, site, t.day, t.lang)
 	if err != nil {
-		return assess.Assessment{}, err
+		return a, visit, err
 	}
 	now := assess.Assess(in)
 	equipment := gone
@@ -170,6 +171,7 @@ func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (assess.
 		if v.Date != day {
 			continue
 		}
+		visit = v
 		equipment = equipment || len(v.Equipment)+len(v.Work) > 0
 		then := now
 		if r.visit < len(in.Visits)-1 {
@@ -181,24 +183,24 @@ func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (assess.
 		kept := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
 			ValveWork: valveWork(v), Unfinished: unfinished(v, then.Readings)}
 		if err := t.tx.Judge(r.id, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
-			return now, err
+			return now, visit, err
 		}
 	}
 	if equipment {
 		if err := t.tx.KeepEquipment(site.ID, livesOf(in.Visits)); err != nil {
-			return now, err
+			return now, visit, err
 		}
 	}
 	if len(in.Visits) == 0 {
 		if err := t.tx.DropOutlook(site.ID); err != nil {
-			return now, err
+			return now, visit, err
 		}
-		return now, t.tx.Stand(site.ID, store.Standing{})
+		return now, visit, t.tx.Stand(site.ID, store.Standing{})
 	}
 	if err := t.keepOutlook(site, in, now); err != nil {
-		return now, err
+		return now, visit, err
 	}
-	return now, t.tx.Stand(site.ID, t.standing(now, in.Today))
+	return now, visit, t.tx.Stand(site.ID, t.standing(now, in.Today))
 }
 
 // keepOutlook keeps what is to be expected of a house.

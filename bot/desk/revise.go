@@ -90,7 +90,7 @@ func (t *turn) reopen(m store.Message) error {
 // alert right: one that only that report called for ends, one that it settled
 // is open again.
 func (t *turn) rejudge(site store.SiteRecord, m store.Message) error {
-	a, err := t.judge(site, t.dayOf(m), true)
+	a, _, err := t.judge(site, t.dayOf(m), true)
 	if err != nil {
 		return err
 	}
@@ -109,17 +109,32 @@ func (t *turn) rejudge(site store.SiteRecord, m store.Message) error {
 			return t.showAlert(open, t.shopWords().ReportChanged)
 		}
 	}
-	return t.endWithdrawn(open)
+	why := t.shopWords().ReasonWithdrawn
+	if t.m.Kind == store.Edited {
+		why = t.shopWords().ReasonCorrected
+	}
+	return t.endWithdrawn(open, why)
 }
 
-// undo takes back the report that the person means.
-func (t *turn) undo() error {
+// undo takes back the report that the person means; with the words for another
+// house it moves the report there.
+func (t *turn) undo(named store.SiteRecord) error {
 	m, ok, err := t.meant()
 	if !ok || err != nil {
 		return err
 	}
 	if m.ID == 0 {
 		return t.say(Body{Lead: t.words().NothingToUndo})
+	}
+	if fromThread, _, err := t.site(); err != nil {
+		return err
+	} else if named.Line != "" && named.ID != m.Site && named.ID != fromThread.ID {
+		var f intents.Frame
+		if err := json.Unmarshal(m.Frame, &f); err != nil {
+			return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+		}
+		f.Site, f.Town, f.Postcode = named.Line, named.Town, named.Postcode
+		return t.replace(m, f, named.ID)
 	}
 	return t.takeBack(m)
 }

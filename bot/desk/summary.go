@@ -141,6 +141,8 @@ const (
 	openAge       = "age"
 	openFollowUps = "follow_ups"
 	openStreets   = "streets"
+
+	seeFirst = "first" // no button: it is told in full
 )
 
 // linesBehind writes what is behind each number, a line a thing.
@@ -182,6 +184,11 @@ func (t *turn) linesBehind(s *Summary) error {
 	for _, f := range s.Missed {
 		s.lines[openFollowUps] = append(s.lines[openFollowUps], w.MissedMark+" "+followUpLine(f, w))
 	}
+	first, err := t.worstLines(s.First)
+	if err != nil {
+		return err
+	}
+	s.lines[seeFirst] = first
 	for _, c := range s.Streets {
 		s.lines[openStreets] = append(s.lines[openStreets], fmt.Sprintf(w.StreetChanged, titled(c.Street), number(c.FromPSI), number(c.PSI)))
 	}
@@ -200,17 +207,23 @@ func driftLine(v store.Outlook, w *words) string {
 	return line
 }
 
-// outlookLines lists houses by what is gravest there.
-func outlookLines(list []store.Outlook, w *words) []string {
+// worstLines lists houses by what is gravest there.
+func (t *turn) worstLines(list []store.Outlook) ([]string, error) {
 	var out []string
-	for _, v := range list {
-		line := v.Line
-		if v.HousePSI != nil {
-			line += fmt.Sprintf(": %s %s", number(*v.HousePSI), w.Psi)
+	for _, o := range list {
+		site, err := t.tx.Site(o.Site)
+		if err != nil {
+			return nil, err
 		}
-		out = append(out, fmt.Sprintf("%s (%s, %s)", line, w.Urgency[v.Rank], v.Day))
+		h, err := t.house(t.tx, site, t.day, t.lang)
+		if err != nil {
+			return nil, err
+		}
+		if g := gravestFirst(h.Assessment.Findings); len(g) > 0 {
+			out = append(out, siteLine(site.Site)+": "+g[0].Text)
+		}
 	}
-	return out
+	return out, nil
 }
 
 // Body tells a summary in a few lines.
@@ -244,7 +257,9 @@ func (s Summary) Body() Body {
 	b.Facts = append(b.Facts, fmt.Sprintf(w.SummaryFollowUps, len(s.Kept), len(s.Missed)))
 	b.Facts = append(b.Facts, s.lines[openStreets]...)
 	if len(s.First) > 0 {
-		b.Next = append(b.Next, w.SummaryFirst+strings.Join(outlookLines(s.First, w), "; "))
+		for _, line := range s.lines[seeFirst] {
+			b.Next = append(b.Next, w.SummaryFirst+line)
+		}
 	}
 	if len(s.Crew) > 0 {
 		b.Next = append(b.Next, fmt.Sprintf(w.Thanks, strings.Join(s.Crew, ", ")))

@@ -117,10 +117,16 @@ func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
 		return err
 	}
 	t.direct = m.Direct
-	if t.role > Outsider && (t.person.Name == "" || m.Name != "" && m.Name != t.person.Name) {
-		if t.person.Name = m.Name; t.person.Name == "" {
-			t.person.Name = row.Author
-		}
+	known, err := tx.Person(row.Author)
+	if err != nil {
+		return err
+	}
+	if m.Name != "" {
+		t.person.Name = m.Name
+	} else if t.person.Name == "" {
+		t.person.Name = row.Author
+	}
+	if t.role > Outsider && t.person != known {
 		if err := tx.KeepPerson(t.person); err != nil {
 			return err
 		}
@@ -144,9 +150,10 @@ func (d *Desk) turn(tx *store.Tx, row store.Message) (*turn, error) {
 	if t.person, err = tx.Person(row.Author); err != nil {
 		return nil, err
 	}
-	if t.lang = t.person.Lang; t.lang == "" {
-		t.lang = languageOf(row.Text, d.opt.Lang)
+	if row.Kind == store.Said || row.Kind == store.Edited {
+		t.person.Heard = d.heard(t.person.Heard, row.Text)
 	}
+	t.lang = d.language(t.person)
 	return t, nil
 }
 
@@ -216,7 +223,7 @@ func (t *turn) read() error {
 			return fmt.Errorf("read the open question: %w", err)
 		}
 	}
-	frame := t.parser.Parse(t.m.Text, c)
+	frame := t.short(t.parser.Parse(t.m.Text, c), post)
 	if err := t.understood(frame); err != nil {
 		return err
 	}

@@ -42,7 +42,7 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 				return tx.KeepSlot(job, now) // nothing was due before the bot first ran
 			}
 			slot, _, due := d.plan.Due(job, last, now)
-			if !due || d.cal.IsQuiet(now) && !d.cal.IsQuiet(slot) {
+			if !due || d.cal.IsQuiet(now) && !d.cal.IsQuiet(slot) || !d.cal.Workday(now) && d.cal.Workday(slot) && job != JobFollowUps {
 				return nil
 			}
 			if err := d.run(tx, job, slot, now); err != nil {

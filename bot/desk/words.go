@@ -24,10 +24,8 @@ type words struct {
 	QuestionGone     string
 	Undone           string // house
 	TakeBack         string
-	PutRight         string
-	ChartReading     string
-	ChartTop         string
-	ChartBottom      string
+	Correct          string
+	SayRight         string
 	Elsewhere        string
 	Remembered       string // house
 	Recorded         string // house
@@ -86,11 +84,13 @@ type words struct {
 	SettledShort    string // psi with its unit
 	Claimed         string // who
 	BookedFor       string // when, who
+	NotKnownHere    string // a name
 	NobodyYet       string
 	NoWorkday       string
 	ClosedBy        string // who, reason
 	ClosedBecause   string // reason
 	ReasonWithdrawn string
+	ReasonCorrected string
 	Reasons         []string
 	WhyClose        string
 	WhichDay        string
@@ -162,7 +162,6 @@ type words struct {
 	Hours         string // count
 	Days          string // count
 	Weekday       map[time.Weekday]string
-	Urgency       map[int]string
 	Band          map[assess.Band]string
 	Point         map[assess.TestPoint]string
 	Heater        map[assess.HeaterState]string

@@ -158,7 +158,8 @@ CREATE TABLE outlook (
 CREATE TABLE person (
   id      TEXT PRIMARY KEY,
   name    TEXT NOT NULL DEFAULT '',
-  lang    TEXT NOT NULL DEFAULT '',
+  lang    TEXT NOT NULL DEFAULT '',         -- chosen
+  heard   TEXT NOT NULL DEFAULT '',         -- in which they last wrote, when that was plain
   site    INTEGER REFERENCES site(id),      -- last reported on
   site_at INTEGER NOT NULL DEFAULT 0
 ) STRICT;

@@ -13,6 +13,8 @@
 //	! edit ana #field/1: …         ana's last message there gets new words
 //	! delete ana #field/1          … or is taken away
 //	! press ana claim #dispatch/1  ana presses a button of the newest post there
+//	! press ana site:2 #field/1    … the second of that name
+//	! press ana correct #field/1: … and types something with it
 //	! restart                      the bot is stopped hard and started
 //	! lose                         the platform takes the next post, its answer is lost
 //	! refuse 30s                   the platform refuses the next post for so long
@@ -127,6 +129,7 @@ type stage struct {
 	threads map[string][]string // channel to the ts of its threads
 	last    desk.Message
 	mine    map[string]desk.Message // last message by author and thread
+	said    map[string]string       // thread by the message's ts
 }
 
 func play(t *testing.T, script string, w World) string {
@@ -135,7 +138,7 @@ func play(t *testing.T, script string, w World) string {
 		t.Fatal(err)
 	}
 	s := &stage{t: t, w: w, zone: zone, now: time.Date(2026, 6, 15, 8, 0, 0, 0, zone),
-		threads: map[string][]string{}, mine: map[string]desk.Message{}}
+		threads: map[string][]string{}, mine: map[string]desk.Message{}, said: map[string]string{}}
 	var out bytes.Buffer
 	r := bufio.NewScanner(strings.NewReader(script))
 	for r.Scan() {
@@ -172,7 +175,17 @@ func (s *stage) line(x Said) string {
 		sign = "~"
 	}
 	text := x.Post.Body.Text()
-	for _, b := range x.Post.Body.Buttons {
+	b := x.Post.Body
+	for _, who := range b.Calls {
+		text += fmt.Sprintf("\n(calls %s)", who)
+	}
+	if b.Picture != nil {
+		text += fmt.Sprintf("\n(picture: %s)", b.Picture.Alt)
+	}
+	if b.File != nil {
+		text += fmt.Sprintf("\n(paper: %s)", b.File.Title)
+	}
+	for _, b := range b.Buttons {
 		text += fmt.Sprintf("\n[%s]", b.Label)
 	}
 	return "\t" + where + ": " + sign + strings.ReplaceAll(text, "\n", "\n\t\t") + "\n"
@@ -185,20 +198,14 @@ func (s *stage) place(x Said) string {
 		name = x.Channel
 	}
 	root := x.Thread
-	if x.Post.Kind == desk.React {
-		root = x.TS
-		for key, m := range s.mine {
-			if m.TS == x.TS {
-				_ = key
-				root = m.Thread
-			}
-		}
-	}
-	if root == "" {
-		if x.Post.Kind == desk.Say {
-			s.threads[x.Channel] = append(s.threads[x.Channel], x.TS)
-		}
+	if x.Post.Kind != desk.Say {
+		root = s.said[x.TS]
+	} else if root == "" {
+		s.threads[x.Channel] = append(s.threads[x.Channel], x.TS)
+		s.said[x.TS] = x.TS
 		return name
+	} else {
+		s.said[x.TS] = root
 	}
 	for i, ts := range s.threads[x.Channel] {
 		if ts == root {
@@ -260,6 +267,7 @@ func (s *stage) do(m desk.Message) error {
 	s.last = m
 	if m.Kind == store.Said {
 		s.mine[m.Author+" "+m.Channel+" "+m.Thread] = m
+		s.said[m.TS] = m.Thread
 	}
 	return s.w.Do(s.t.Context(), m)
 }
@@ -298,7 +306,8 @@ func (s *stage) verb(line string) error {
 		}
 		return s.do(m)
 	case "press":
-		f := strings.Fields(rest)
+		head, typed, _ := strings.Cut(rest, ": ")
+		f := strings.Fields(head)
 		if len(f) != 3 {
 			return fmt.Errorf("press wants: who, button, place")
 		}
@@ -310,9 +319,19 @@ func (s *stage) verb(line string) error {
 		if !ok {
 			return fmt.Errorf("nothing to press there")
 		}
+		name, which, _ := strings.Cut(f[1], ":")
+		nth := 1
+		if which != "" {
+			if _, err := fmt.Sscan(which, &nth); err != nil {
+				return err
+			}
+		}
 		for _, b := range p.Body.Buttons {
-			if b.Name == f[1] {
-				m.Kind, m.Button, m.Value, m.Key = store.Pressed, b.Name, b.Value, m.Key+"#pressed"
+			if b.Name != name {
+				continue
+			}
+			if nth--; nth == 0 {
+				m.Kind, m.Button, m.Value, m.Key, m.Text = store.Pressed, b.Name, b.Value, m.Key+"#pressed", typed
 				return s.do(m)
 			}
 		}
