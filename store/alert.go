@@ -19,7 +19,6 @@ type Alert struct {
 	Booked   assess.Date // day of the visit, zero for none
 	Part     string      // of that day: morning, afternoon or empty
 	Tech     string      // id of who goes
-	Told     bool        // its post is in the outbox
 	Change   int         // counts what was said about it
 	Ended    time.Time   // zero while it is open
 	Reason   string
@@ -28,13 +27,13 @@ type Alert struct {
 // Open tells whether somebody must still act.
 func (a Alert) Open() bool { return a.State == "raised" || a.State == "claimed" || a.State == "booked" }
 
-const alertColumns = `id, site, codes, urgency, state, raised_at, source, owner, booked, part, tech, told, change, ifnull(ended, 0), reason`
+const alertColumns = `id, site, codes, urgency, state, raised_at, source, owner, booked, part, tech, change, ifnull(ended, 0), reason`
 
 func scanAlert(scan func(...any) error) (Alert, error) {
 	var a Alert
 	var at, ended int64
 	var booked string
-	if err := scan(&a.ID, &a.Site, &a.Codes, &a.Urgency, &a.State, &at, &a.Source, &a.Owner, &booked, &a.Part, &a.Tech, &a.Told, &a.Change, &ended, &a.Reason); err != nil {
+	if err := scan(&a.ID, &a.Site, &a.Codes, &a.Urgency, &a.State, &at, &a.Source, &a.Owner, &booked, &a.Part, &a.Tech, &a.Change, &ended, &a.Reason); err != nil {
 		return a, err
 	}
 	a.RaisedAt = fromMillis(at)
@@ -78,8 +77,8 @@ func (tx *Tx) AlertsEndedBy(message int64) ([]Alert, error) {
 
 // RaiseAlert opens an alert.
 func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
-	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source, opened, told) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?6, ?7)`,
-		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source, a.Told)
+	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source, opened) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?6)`,
+		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
 	if err != nil {
 		return 0, err
 	}
@@ -89,10 +88,10 @@ func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
 // ChangeAlert moves an open alert on and notes the step; it does nothing to one that
 // is settled or closed. by is the message that did it, 0 for none.
 func (tx *Tx) ChangeAlert(a Alert, at time.Time, who, what string, by int64) error {
-	n, err := tx.exec(`UPDATE alert SET codes = ?, urgency = ?, state = ?, source = ?, owner = ?, booked = ?, part = ?, tech = ?, told = ?, change = change + 1, reason = ?,
+	n, err := tx.exec(`UPDATE alert SET codes = ?, urgency = ?, state = ?, source = ?, owner = ?, booked = ?, part = ?, tech = ?, change = change + 1, reason = ?,
 		ended = CASE WHEN ?3 IN ('settled', 'closed') THEN ? END, ended_by = CASE WHEN ?3 IN ('settled', 'closed') THEN nullif(?, 0) END
 		WHERE id = ? AND state IN ('raised', 'claimed', 'booked')`,
-		a.Codes, a.Urgency, a.State, a.Source, a.Owner, a.Booked.String(), a.Part, a.Tech, a.Told, a.Reason, millis(at), by, a.ID)
+		a.Codes, a.Urgency, a.State, a.Source, a.Owner, a.Booked.String(), a.Part, a.Tech, a.Reason, millis(at), by, a.ID)
 	if err != nil || n == 0 {
 		return err
 	}

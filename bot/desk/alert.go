@@ -62,6 +62,10 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		return t.raise(store.Alert{Site: site.ID, Codes: strings.Join(codes, " "), Urgency: urgency, RaisedAt: t.m.At, Source: m.ID, State: "raised", Change: 1})
 	case len(codes) > 0:
 		worse := urgency == assess.Now && open.Urgency != assess.Now
+		told, err := t.told(open)
+		if err != nil {
+			return err
+		}
 		open.Codes, open.Urgency = strings.Join(codes, " "), urgency
 		if gone {
 			open.Source = m.ID
@@ -69,10 +73,13 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		if err := t.changeAlert(open, "evidence", said); err != nil {
 			return err
 		}
-		if !worse {
-			return nil
+		switch {
+		case !told:
+			return t.tellInTime(open)
+		case worse:
+			return t.watchClaim(open, "now")
 		}
-		return t.watchClaim(open, "now")
+		return nil
 	case found && gone:
 		return t.endWithdrawn(open, w.ReasonCorrected)
 	case found && a.Band == assess.BandIn && a.HousePSI != nil:
@@ -87,16 +94,34 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 // raise opens an alert and tells it, at once when it is urgent now, else when
 // the quiet hours are over.
 func (t *turn) raise(a store.Alert) error {
-	quiet := a.Urgency != assess.Now && t.cal.IsQuiet(t.m.At)
-	a.Told = !quiet
 	var err error
 	if a.ID, err = t.tx.RaiseAlert(a, t.m.Author); err != nil {
 		return err
 	}
-	if quiet {
-		return t.tx.PlanDue(store.Due{Key: fmt.Sprintf("tell:%d", a.ID), Kind: dueTell, About: a.ID, At: t.cal.AfterQuiet(t.m.At)})
+	return t.tellInTime(a)
+}
+
+// tellInTime posts an alert that is not out yet: in the quiet hours only what
+// is urgent now, the rest when they are over.
+func (t *turn) tellInTime(a store.Alert) error {
+	if a.Urgency != assess.Now && t.cal.IsQuiet(t.m.At) {
+		return t.planDue(store.Due{Key: fmt.Sprintf("tell:%d", a.ID), Kind: dueTell, About: a.ID, At: t.cal.AfterQuiet(t.m.At)})
 	}
 	return t.tell(a)
+}
+
+// told tells whether an alert is out, or on its way.
+func (t *turn) told(a store.Alert) (bool, error) {
+	_, found, err := t.tx.PostByKey(alertKey(a))
+	return found, err
+}
+
+// planDue plans a step, unless the message was dealt with before.
+func (t *turn) planDue(d store.Due) error {
+	if t.quiet {
+		return nil
+	}
+	return t.tx.PlanDue(d)
 }
 
 // tell posts an alert for the first time and watches that somebody takes it.
@@ -118,7 +143,7 @@ func (t *turn) watchClaim(a store.Alert, n string) error {
 	if a.Urgency == assess.Now {
 		at = t.m.At.Add(t.opt.ClaimWithin)
 	}
-	return t.tx.PlanDue(store.Due{Key: fmt.Sprintf("claim:%d:%s", a.ID, n), Kind: dueClaim, About: a.ID, At: at})
+	return t.planDue(store.Due{Key: fmt.Sprintf("claim:%d:%s", a.ID, n), Kind: dueClaim, About: a.ID, At: at})
 }
 
 // shopWords are the words of the shop's own channels.
@@ -154,8 +179,8 @@ func (t *turn) changeAlert(a store.Alert, what, said string) error {
 // showAlert brings the alert's own post up to date and says in its thread what
 // has changed. One that is not told yet is told later as it then stands.
 func (t *turn) showAlert(a store.Alert, said string) error {
-	if !a.Told {
-		return nil
+	if told, err := t.told(a); !told || err != nil {
+		return err
 	}
 	b, err := t.alertBody(a)
 	if err != nil {

@@ -166,7 +166,7 @@ func (t *turn) brief(a store.Alert) error {
 	if !morning.After(t.m.At) {
 		return nil
 	}
-	return t.tx.PlanDue(store.Due{Key: key + ":morning", Kind: dueBrief, About: a.ID, At: morning})
+	return t.planDue(store.Due{Key: key + ":morning", Kind: dueBrief, About: a.ID, At: morning})
 }
 
 func (t *turn) dropBrief(a store.Alert) error { return t.tx.DropDue(dueBrief, a.ID) }

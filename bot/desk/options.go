@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"slices"
 	"time"
 
 	"lazyhand/assess"
@@ -67,12 +66,6 @@ func (o *Options) settle() {
 		o.Role = func(string) Role { return Admin }
 	}
 	o.Calendar.Zone = o.Zone
-}
-
-// Raises makes an Options.Alerts of the codes that a shop names: those, and
-// whatever is urgent now.
-func Raises(codes []string) func(assess.Finding) bool {
-	return func(f assess.Finding) bool { return f.Urgency == assess.Now || slices.Contains(codes, f.Code) }
 }
 
 // Role is what a person may do.

@@ -55,8 +55,7 @@ func (d *Desk) step(tx *store.Tx, p store.Due, now time.Time) error {
 	t := &turn{Desk: d, tx: tx, m: store.Message{Author: bot, At: now}, lang: d.opt.Lang, day: assess.DateOf(now.In(d.opt.Zone))}
 	switch p.Kind {
 	case dueTell:
-		a.Told = true
-		if err := tx.ChangeAlert(a, now, bot, "told", 0); err != nil {
+		if told, err := t.told(a); told || err != nil {
 			return err
 		}
 		return t.tell(a)

@@ -105,6 +105,9 @@ func (d *Desk) run(tx *store.Tx, job string, slot, now time.Time) error {
 		if now.Sub(slot) > staleSummary {
 			return nil
 		}
+		if slot.In(d.opt.Zone).Hour() >= 12 {
+			to = to.AddDays(1) // told in the evening, the day counts in
+		}
 		s, err := d.summary(tx, d.opt.Lang, to.AddDays(-7), to, to)
 		if err != nil {
 			return err

@@ -52,7 +52,6 @@ CREATE TABLE alert (
   booked    TEXT NOT NULL DEFAULT '',       -- day of the visit
   part      TEXT NOT NULL DEFAULT '' CHECK (part IN ('', 'morning', 'afternoon')),
   tech      TEXT NOT NULL DEFAULT '',       -- id of who goes
-  told      INTEGER NOT NULL DEFAULT 0 CHECK (told IN (0, 1)), -- its post is in the outbox
   change    INTEGER NOT NULL DEFAULT 1,
   ended     INTEGER,
   ended_by  INTEGER REFERENCES message(id) ON DELETE SET NULL, -- the message that settled or closed it
