@@ -135,9 +135,6 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.plan(m, f, site, a, whole); err != nil {
 		return err
 	}
-	if err := t.alert(m, site, a, visit); err != nil {
-		return err
-	}
 	if err := t.mark(m, MarkStored); err != nil {
 		return err
 	}
@@ -148,7 +145,10 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 		}
 		b.Next = append([]string{f.Unclear[0].Ask}, b.Next...)
 	}
-	return t.say(b)
+	if err := t.say(b); err != nil {
+		return err
+	}
+	return t.alert(m, site, a, visit) // the tech is answered first
 }
 
 // dayOf is the shop's day on which a message was sent.
