@@ -1,8 +1,8 @@
 package desk
 
 import (
-	"context"
 	"fmt"
+	"math"
 	"sync"
 
 	"lazyhand/assess"
@@ -42,36 +42,26 @@ func (c *curve) lives(tx *store.Tx, today assess.Date) ([]assess.Life, error) {
 	return list, nil
 }
 
-// Life is how long the shop's regulators last, by its own record.
-type Life struct {
-	Today  assess.Date
-	Curve  assess.LifeCurve
-	Enough bool // the record holds enough failures for a curve of its own
-	Served int  // regulators that still serve, with a known age
-	Failed int
+// served is how long the shop's regulators last, by its own record.
+type served struct {
+	Curve   assess.LifeCurve
+	Enough  bool // the record holds enough failures for a curve of its own
+	Serving int  // regulators that still serve, with a known age
+	Failed  int
 }
 
-// Life fits the shop's valve life curve as of a day.
-func (d *Desk) Life(ctx context.Context, today assess.Date) (Life, error) {
-	var l Life
-	err := d.store.Read(ctx, func(tx *store.Tx) (err error) {
-		l, err = lifeOf(tx, today)
-		return err
-	})
-	return l, err
-}
-
-func lifeOf(tx *store.Tx, today assess.Date) (Life, error) {
+// lifeOf fits the shop's valve life curve as of a day.
+func lifeOf(tx *store.Tx, today assess.Date) (served, error) {
 	lives, err := tx.Lives(assess.PRV, today)
 	if err != nil {
-		return Life{}, err
+		return served{}, err
 	}
-	l := Life{Today: today}
+	l := served{}
 	for _, v := range lives {
 		if v.Ended {
 			l.Failed++
 		} else {
-			l.Served++
+			l.Serving++
 		}
 	}
 	c, err := assess.FitLives(lives)
@@ -80,26 +70,25 @@ func lifeOf(tx *store.Tx, today assess.Date) (Life, error) {
 }
 
 // lifeBody tells the curve in words, and what it says about replacing early.
-func (d *Desk) lifeBody(l Life, lang assess.Lang) Body {
+func (d *Desk) lifeBody(l served, lang assess.Lang) Body {
 	w := wordsIn(lang)
 	years := d.serviceYears()
 	near, past := years[0], years[1]
 	if !l.Enough {
-		return Body{Lead: fmt.Sprintf(w.LifeTooFew, l.Failed, l.Served), Facts: []string{fmt.Sprintf(w.LifeDefault, number(near), number(past))}}
+		return Body{Lead: fmt.Sprintf(w.LifeTooFew, l.Failed, l.Serving), Facts: []string{fmt.Sprintf(w.LifeDefault, number(near), number(past))}}
 	}
-	b := Body{Lead: fmt.Sprintf(w.LifeLead, l.Failed, l.Served)}
-	span := func(x assess.Between) string {
-		return fmt.Sprintf(w.Between, number(x.Value), number(x.Low), number(x.High))
+	b := Body{Lead: fmt.Sprintf(w.LifeLead, l.Failed, l.Serving)}
+	span := func(x assess.Between, unit float64) string {
+		round := func(v float64) string { return number(math.Round(v*unit*10) / 10) }
+		return fmt.Sprintf(w.Between, round(x.Value), round(x.Low), round(x.High))
 	}
 	if half, ok := l.Curve.YearsTo(0.5); ok {
-		b.Facts = append(b.Facts, fmt.Sprintf(w.LifeHalf, span(half)))
+		b.Facts = append(b.Facts, fmt.Sprintf(w.LifeHalf, span(half, 1)))
 	}
 	if tenth, ok := l.Curve.YearsTo(0.1); ok {
-		b.Facts = append(b.Facts, fmt.Sprintf(w.LifeTenth, span(tenth)))
+		b.Facts = append(b.Facts, fmt.Sprintf(w.LifeTenth, span(tenth, 1)))
 	}
-	next := l.Curve.FailsWithin(past, 1)
-	percent := func(x float64) string { return number(x * 100) }
-	b.Facts = append(b.Facts, fmt.Sprintf(w.LifeNext, number(past), fmt.Sprintf(w.Between, percent(next.Value), percent(next.Low), percent(next.High))))
+	b.Facts = append(b.Facts, fmt.Sprintf(w.LifeNext, number(past), span(l.Curve.FailsWithin(past, 1), 100)))
 	if l.Curve.Shape > 1 {
 		b.Next = []string{fmt.Sprintf(w.LifeWears, number(near))}
 	} else {
