@@ -33,7 +33,7 @@ var (
 		"config":            {foreign: []string{"github.com/spf13/viper", "github.com/spf13/pflag", "go.yaml.in/yaml/v3", "github.com/agnivade/levenshtein"}, never: []string{"net/http", "database/sql"}},
 		"store":             {ours: []string{"assess"}, foreign: []string{"github.com/mattn/go-sqlite3", "github.com/gofrs/flock", "golang.org/x/sys"}, never: []string{"net", "log"}, noClock: true},
 		"bot/desk":          {ours: []string{"assess", "intents", "store", "schedule"}, foreign: []string{"*"}, never: []string{"net", "os", "log"}, noClock: true},
-		"bot/desk/talktest": {ours: []string{"bot/desk", "store"}, never: []string{"net", "log"}, noClock: true}, // transcripts, for the tests of every desk.Chat
+		"bot/desk/talktest": {ours: []string{"bot/desk", "store", "schedule"}, never: []string{"net", "log"}, noClock: true}, // transcripts, for the tests of every desk.Chat
 		"bot/slackchat":     {ours: []string{"bot/desk"}, foreign: []string{"github.com/slack-go/slack", "github.com/gorilla/websocket", "golang.org/x/text"}, never: []string{"database/sql"}},
 		"bot/practice":      {foreign: []string{"github.com/gorilla/websocket"}, never: []string{"database/sql"}},
 		"bot":               {ours: []string{"*"}, foreign: []string{"*"}, never: []string{"database/sql"}},

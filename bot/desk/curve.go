@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"sync"
@@ -13,23 +14,38 @@ import (
 // curve, few enough to answer at once.
 const livesPerMessage = 400
 
-// curve keeps the shop's valve lives for a day: they change slowly, and every
-// assessment wants them.
+// curve keeps the shop's valve lives: they change slowly, every assessment wants
+// them, and to gather them is too long a work for the time in which a message
+// is kept. The clock does it once a day.
 type curve struct {
 	mu   sync.Mutex
 	day  assess.Date
 	list []assess.Life
 }
 
-func (c *curve) lives(tx *store.Tx, today assess.Date) ([]assess.Life, error) {
+// lives returns what was gathered last.
+func (c *curve) lives() []assess.Life {
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	if c.day == today {
-		return c.list, nil
+	return c.list
+}
+
+// gather reads the valve lives anew when the day is another.
+func (d *Desk) gather(ctx context.Context, today assess.Date) error {
+	c := &d.curve
+	c.mu.Lock()
+	stale := c.day != today
+	c.mu.Unlock()
+	if !stale {
+		return nil
 	}
-	list, err := tx.Lives(assess.PRV, today)
+	var list []assess.Life
+	err := d.store.Read(ctx, func(tx *store.Tx) (err error) {
+		list, err = tx.Lives(assess.PRV, today)
+		return err
+	})
 	if err != nil {
-		return nil, err
+		return err
 	}
 	if n := len(list); n > livesPerMessage { // every so many-th, so that no age is preferred
 		few := make([]assess.Life, 0, livesPerMessage)
@@ -38,8 +54,10 @@ func (c *curve) lives(tx *store.Tx, today assess.Date) ([]assess.Life, error) {
 		}
 		list = few
 	}
+	c.mu.Lock()
+	defer c.mu.Unlock()
 	c.day, c.list = today, list
-	return list, nil
+	return nil
 }
 
 // served is how long the shop's regulators last, by its own record.

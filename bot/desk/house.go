@@ -53,6 +53,9 @@ func (e *ManyHouses) Error() string {
 // or *ManyHouses when query does not name one house.
 func (d *Desk) House(ctx context.Context, query string, today assess.Date, lang assess.Lang) (House, error) {
 	var h House
+	if err := d.gather(ctx, today); err != nil {
+		return h, err
+	}
 	err := d.store.Read(ctx, func(tx *store.Tx) error {
 		found, err := tx.SitesLike(d.named(query, today))
 		switch {

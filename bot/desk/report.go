@@ -253,9 +253,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		}
 		list = append(list, told{r.ID, len(in.Visits) - 1, first, len(v.Readings) - first})
 	}
-	if in.Lives, err = d.curve.lives(tx, today); err != nil {
-		return in, nil, err
-	}
+	in.Lives = d.curve.lives()
 	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)
 	return in, list, err
 }

@@ -26,6 +26,9 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 	if err := d.retry(ctx); err != nil {
 		return err
 	}
+	if err := d.gather(ctx, assess.DateOf(now.In(d.opt.Zone))); err != nil {
+		return err
+	}
 	if err := d.planned(ctx, now); err != nil {
 		return err
 	}
