@@ -17,6 +17,10 @@ const (
 	daysPutOff = 7
 )
 
+// farthest is how many days ahead a follow-up may be: a regulator's life. What
+// is farther is a slip.
+const farthest = 20 * 365
+
 // plan opens the follow-ups that people asked for and that the assessment
 // advises. A person's word wins over ours, and our own advice never puts off
 // what is open already.
@@ -37,6 +41,9 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 			days = *p.InDays
 		}
 		said[p.Action] = true
+		if days < 0 || days > farthest {
+			continue // the reply says so
+		}
 		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: day.AddDays(days), Why: quote(m.Text), Owner: m.Author, Source: m.ID, Urgency: assess.Soon})
 		if err != nil {
 			return err
@@ -160,6 +167,9 @@ func (t *turn) putOff(f store.FollowUp, days int) error {
 		return err
 	}
 	w := t.words()
+	if days < 0 || days > farthest {
+		return t.say(Body{Lead: w.TooFar})
+	}
 	due := t.day.AddDays(days)
 	if err := t.tx.MoveFollowUp(f.ID, due); err != nil {
 		return err

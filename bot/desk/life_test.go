@@ -297,3 +297,26 @@ var errBrush = errors.New("the brush is lost")
 func (broken) Plot(desk.House) (desk.Picture, error)   { return desk.Picture{}, errBrush }
 func (broken) Week(desk.Summary) (desk.Picture, error) { return desk.Picture{}, errBrush }
 func (broken) Sheet(desk.House) (desk.File, error)     { return desk.File{}, errBrush }
+
+// A street whose supply has changed is told of in the week in which that was
+// seen.
+func TestAStreetThatChanged(t *testing.T) {
+	w := newWorld(t)
+	for i := range 12 {
+		day, psi := fmt.Sprintf("2026-03-%02d 10:00", 2+i), 70+i%3
+		if i >= 6 {
+			day, psi = fmt.Sprintf("2026-06-%02d 10:00", 8+i-6), 92+i%3
+		}
+		w.say(t, "ana", day, fmt.Sprintf("%d psi at the meter, static, %d Alder St", psi, 10+i))
+	}
+	s, err := w.desk.Summary(t.Context(), assess.Date{Year: 2026, Month: 6, Day: 8}, assess.Date{Year: 2026, Month: 6, Day: 15})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(s.Streets) != 1 || s.Streets[0].Street != "alder" || s.Streets[0].PSI < 90 || s.Streets[0].FromPSI > 73 {
+		t.Errorf("streets that changed: %+v", s.Streets)
+	}
+	if text := s.Body().Text(); !strings.Contains(text, "Alder: the street's supply changed from 71 to 93 psi.") {
+		t.Errorf("the week is told as %s", text)
+	}
+}

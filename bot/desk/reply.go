@@ -127,7 +127,11 @@ func visitText(v assess.Visit, w *words) string {
 	}
 	for _, p := range v.Plans {
 		s := w.Action[p.Action]
-		if p.InDays != nil {
+		switch {
+		case p.InDays == nil:
+		case *p.InDays < 0 || *p.InDays > farthest:
+			s += ". " + w.TooFar
+		default:
 			s += " " + dayText(v.Date.AddDays(*p.InDays), w)
 		}
 		parts = append(parts, s)

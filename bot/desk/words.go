@@ -70,6 +70,7 @@ type words struct {
 	HandButton   string // house
 	Moved        string // house, action, day
 	OwnersOnly   string // owner
+	TooFar       string
 	ToWhom       string // house
 	Handed       string // house, actions, person
 	Late         string // planned time

@@ -68,6 +68,7 @@ var english = words{
 	PutOffButton: "A week later: %s",
 	HandButton:   "To somebody else: %s",
 	Moved:        "%s: %s put off to %s.",
+	TooFar:       "That is too far ahead to be meant: which day?",
 	OwnersOnly:   "That follow-up is %s's: only they or a dispatcher can move it.",
 	ToWhom:       "%s: who takes it?",
 	Handed:       "%s: %s goes to %s.",

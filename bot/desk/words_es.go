@@ -68,6 +68,7 @@ var spanish = words{
 	PutOffButton: "Una semana después: %s",
 	HandButton:   "A otra persona: %s",
 	Moved:        "%s: %s pasa al %s.",
+	TooFar:       "Eso queda demasiado lejos: ¿qué día?",
 	OwnersOnly:   "Ese pendiente es de %s: solo esa persona o despacho puede moverlo.",
 	ToWhom:       "%s: ¿quién lo toma?",
 	Handed:       "%s: %s pasa a %s.",
