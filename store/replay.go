@@ -158,7 +158,6 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		// What is planned stays planned, what is past is not done again.
 		`DELETE FROM due`,
 		`INSERT INTO due SELECT * FROM was_due`,
-		`UPDATE alert SET told = 0 WHERE NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id)`,
 		// A question that was never put to anybody must not take an answer.
 		`UPDATE question SET state = 'dropped' WHERE state = 'open' AND 'reply:' || message NOT IN (SELECT key FROM outbox)`,
 	} {
@@ -185,7 +184,7 @@ func (r *Replay) Finish(tell func(Change) error) error {
 // it. One that nobody touched and that no longer follows is closed.
 func (r *Replay) keepAlerts() error {
 	tx := r.tx
-	if _, err := tx.exec(`UPDATE alert SET change = max(alert.change, w.change), told = w.told FROM was_alert w WHERE w.id = alert.id`); err != nil {
+	if _, err := tx.exec(`UPDATE alert SET change = max(alert.change, w.change) FROM was_alert w WHERE w.id = alert.id`); err != nil {
 		return err
 	}
 	type old struct {

@@ -58,6 +58,9 @@ func (d *Desk) step(tx *store.Tx, p store.Due, now time.Time) error {
 		if told, err := t.told(a); told || err != nil {
 			return err
 		}
+		if a.Urgency != assess.Now && d.cal.IsQuiet(now) {
+			return tx.PlanDue(store.Due{Key: p.Key + "+", Kind: dueTell, About: a.ID, At: d.cal.AfterQuiet(now)})
+		}
 		return t.tell(a)
 	case dueClaim:
 		return t.unclaimed(a, p)

@@ -21,6 +21,8 @@
 //	! offline, ! online            the platform cannot be reached, and can again
 //	# a remark
 //
+// In what people say \n and \x07 stand for a new line and a control character.
+//
 // What the bot says is written as "#channel[/thread]: text", a line of a post a line, with
 // "~" before a new wording of an earlier post and "(mark)" for a reaction.
 // Threads are numbered by channel, in the order in which they start. Run with
@@ -35,6 +37,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -234,8 +237,16 @@ func (s *stage) happen(line string) error {
 	if err != nil {
 		return err
 	}
-	m.Text = strings.ReplaceAll(text, `\n`, "\n")
+	m.Text = unescape(text)
 	return s.do(m)
+}
+
+// unescape reads \n and \x00 in a line as a new line and a control character.
+func unescape(text string) string {
+	if s, err := strconv.Unquote(`"` + strings.ReplaceAll(text, `"`, `\"`) + `"`); err == nil {
+		return s
+	}
+	return text
 }
 
 // message makes an empty message of a person at a place.
