@@ -44,7 +44,7 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 	}
 	b.Cautions = cautionTexts(a.Cautions, w)
 	id := fmt.Sprint(m.ID)
-	b.Buttons = append(b.Buttons, Button{"correct", w.Correct, id}, Button{"undo", w.TakeBack, id})
+	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, id}, Button{"undo", w.TakeBack, id})
 	return b
 }
 

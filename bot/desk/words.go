@@ -24,7 +24,10 @@ type words struct {
 	QuestionGone     string
 	Undone           string // house
 	TakeBack         string
-	Correct          string
+	PutRight         string
+	ChartReading     string
+	ChartTop         string
+	ChartBottom      string
 	SayRight         string
 	Elsewhere        string
 	Remembered       string // house

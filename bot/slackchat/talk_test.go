@@ -132,9 +132,9 @@ func (w *world) Restart() error {
 	return w.start()
 }
 
-// name is the workspace's name of a ts of the transcript.
-func (w *world) name(ts string) string {
-	if r, ok := w.real[ts]; ok {
+// name is the workspace's name of a ts of the transcript in a channel.
+func (w *world) name(channel, ts string) string {
+	if r, ok := w.real[channel+ts]; ok {
 		return r
 	}
 	return ts
@@ -159,15 +159,15 @@ func (w *world) Do(ctx context.Context, m desk.Message) error {
 	case desk.Said:
 		thread := ""
 		if m.Thread != m.TS {
-			thread = w.name(m.Thread)
+			thread = w.name(channel, m.Thread)
 		}
 		ts, err := w.Say(m.Author, channel, thread, m.Text)
-		w.real[m.TS], w.unreal[ts] = ts, m.TS
+		w.real[channel+m.TS], w.unreal[channel+ts] = ts, m.TS
 		return err
 	case desk.Edited:
-		return w.Edit(m.Author, channel, w.name(m.TS), m.Text)
+		return w.Edit(m.Author, channel, w.name(channel, m.TS), m.Text)
 	case desk.Deleted:
-		return w.Delete(m.Author, channel, w.name(m.TS))
+		return w.Delete(m.Author, channel, w.name(channel, m.TS))
 	}
 	return w.press(ctx, m, channel)
 }
@@ -176,7 +176,7 @@ func (w *world) Do(ctx context.Context, m desk.Message) error {
 func (w *world) press(ctx context.Context, m desk.Message, channel string) error {
 	all := w.Messages(channel)
 	for i := len(all) - 1; i >= 0; i-- {
-		if x := all[i]; x.AppID != "" && (x.TS == w.name(m.Thread) || x.ThreadTS == w.name(m.Thread)) {
+		if x := all[i]; x.AppID != "" && (x.TS == w.name(channel, m.Thread) || x.ThreadTS == w.name(channel, m.Thread)) {
 			var blocks []struct {
 				Elements []struct {
 					ID    string `json:"action_id"`
@@ -202,9 +202,9 @@ func (w *world) press(ctx context.Context, m desk.Message, channel string) error
 
 // again delivers an event once more, by the other way in.
 func (w *world) again(ctx context.Context, m desk.Message, channel string) error {
-	inner := map[string]any{"type": "message", "channel": channel, "user": m.Author, "ts": w.name(m.TS), "text": m.Text}
+	inner := map[string]any{"type": "message", "channel": channel, "user": m.Author, "ts": w.name(channel, m.TS), "text": m.Text}
 	if m.Thread != m.TS {
-		inner["thread_ts"] = w.name(m.Thread)
+		inner["thread_ts"] = w.name(channel, m.Thread)
 	}
 	body, err := json.Marshal(map[string]any{"type": "event_callback", "event_id": "Ev" + m.TS, "event": inner})
 	if err != nil {
@@ -293,12 +293,12 @@ func (w *world) Post(ctx context.Context, p desk.Post) (string, error) {
 	default:
 		return ref, err
 	}
-	if u, ok := w.unreal[s.TS]; ok {
+	if u, ok := w.unreal[w.where(p.Channel)+s.TS]; ok {
 		s.TS = u
 	}
 	if p.Thread != "" {
 		s.Thread = p.Thread
-		if u, ok := w.unreal[p.Thread]; ok {
+		if u, ok := w.unreal[w.where(p.Channel)+p.Thread]; ok {
 			s.Thread = u
 		}
 	}

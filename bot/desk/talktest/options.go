@@ -32,7 +32,7 @@ func Options(zone *time.Location) desk.Options {
 			}
 			return desk.Field
 		},
-		EscalateTo: "boss", EscalateIn: "office", AtMostADay: 3, Painter: painter{},
+		EscalateTo: "boss", EscalateIn: "team", AtMostADay: 3, Painter: painter{},
 	}
 }
 

@@ -132,7 +132,7 @@ type stage struct {
 	threads map[string][]string // channel to the ts of its threads
 	last    desk.Message
 	mine    map[string]desk.Message // last message by author and thread
-	said    map[string]string       // thread by the message's ts
+	said    map[string]string       // thread by the message's channel and ts
 }
 
 func play(t *testing.T, script string, w World) string {
@@ -202,13 +202,13 @@ func (s *stage) place(x Said) string {
 	}
 	root := x.Thread
 	if x.Post.Kind != desk.Say {
-		root = s.said[x.TS]
+		root = s.said[x.Channel+x.TS]
 	} else if root == "" {
 		s.threads[x.Channel] = append(s.threads[x.Channel], x.TS)
-		s.said[x.TS] = x.TS
+		s.said[x.Channel+x.TS] = x.TS
 		return name
 	} else {
-		s.said[x.TS] = root
+		s.said[x.Channel+x.TS] = root
 	}
 	for i, ts := range s.threads[x.Channel] {
 		if ts == root {
@@ -252,7 +252,7 @@ func unescape(text string) string {
 // message makes an empty message of a person at a place.
 func (s *stage) message(who, where string) (desk.Message, error) {
 	s.n++
-	m := desk.Message{Author: who, Name: who, At: s.now, Kind: store.Said, TS: fmt.Sprintf("%d.%06d", s.now.Unix(), s.n)}
+	m := desk.Message{Author: who, Name: who, At: s.now, Kind: store.Said, TS: fmt.Sprintf("%d.%06d", s.now.Unix(), 500_000+s.n)} // a platform counts its own from 0
 	if where == "@" {
 		m.Channel, m.Direct, m.Thread = "@"+who, true, m.TS
 		s.threads[m.Channel] = append(s.threads[m.Channel], m.TS)
@@ -278,7 +278,7 @@ func (s *stage) do(m desk.Message) error {
 	s.last = m
 	if m.Kind == store.Said {
 		s.mine[m.Author+" "+m.Channel+" "+m.Thread] = m
-		s.said[m.TS] = m.Thread
+		s.said[m.Channel+m.TS] = m.Thread
 	}
 	return s.w.Do(s.t.Context(), m)
 }
