@@ -182,6 +182,12 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}
+		if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
+			return err
+		}
+		if err := t.reopen(m); err != nil {
+			return err
+		}
 		if err := t.report(m, f, site, false); err != nil {
 			return err
 		}
