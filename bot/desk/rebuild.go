@@ -106,12 +106,7 @@ func (d *Desk) again(tx *store.Tx, r *store.Replay, m store.Message, out *Rebuil
 		switch {
 		case len(corrections) > 0:
 			out.Kept += len(corrections)
-			for _, was := range revised { // it was an edit that put something right
-				if _, err := t.withdraw(was, store.Replaced); err != nil {
-					return err
-				}
-			}
-			return t.correctAgain(r, corrections)
+			return t.editAgain(revised, func() error { return t.correctAgain(r, corrections) })
 		case len(revised) > 0 && m.Kind == store.Said:
 			return t.undoAgain(revised)
 		case m.Frame != nil:
@@ -130,6 +125,30 @@ func (d *Desk) again(tx *store.Tx, r *store.Replay, m store.Message, out *Rebuil
 	}
 	out.Failed++
 	return tx.Mark(m.ID, store.SetAside, err.Error())
+}
+
+// editAgain takes back what an edit took the place of, does what the edit says,
+// and judges the houses anew that have lost a report.
+func (t *turn) editAgain(revised []store.Message, do func() error) error {
+	left := make([]store.SiteRecord, len(revised))
+	for i, was := range revised {
+		var err error
+		if left[i], err = t.withdraw(was, store.Replaced); err != nil {
+			return err
+		}
+	}
+	if err := do(); err != nil {
+		return err
+	}
+	for i, site := range left {
+		if site.ID == 0 {
+			continue
+		}
+		if err := t.rejudge(site, revised[i]); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // hear parses the message for the record, without acting on it.
