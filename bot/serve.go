@@ -174,6 +174,8 @@ func (s *service) run(ctx context.Context, ln net.Listener) error {
 		return errors.New("it ended by itself")
 	})
 	loop("clockwork", func() error { s.tickLoop(ctx); return nil })
+	loop("backup", func() error { s.backupLoop(ctx); return nil })
+	loop("watchdog", func() error { s.watchdogLoop(ctx, watchdogEvery(os.Getenv("WATCHDOG_USEC"))); return nil })
 	loop("outbox", func() error { s.sendLoop(ctx, finish); return nil })
 	loop("roles", func() error { s.groupsLoop(ctx); return nil })
 	loop("settings", func() error { s.reloadLoop(ctx, hup); return nil })
@@ -228,27 +230,50 @@ func (s *service) take(ctx context.Context, m desk.Message) error {
 	return nil
 }
 
-// tickLoop deals with what falls due, and shows the service manager that the
-// program is alive.
+// tickLoop deals with what falls due.
 func (s *service) tickLoop(ctx context.Context) {
-	every := tickEvery
-	if w := watchdogEvery(os.Getenv("WATCHDOG_USEC")); w > 0 {
-		every = min(every, w)
-	}
 	for {
 		if err := s.desk.Load().Tick(ctx, s.now()); err != nil && ctx.Err() == nil {
 			s.log.Error("clockwork", "error", err)
 		}
-		s.backupDue(ctx, s.now())
 		s.pulse.beat("clockwork", s.now())
+		if !pause(ctx, tickEvery) {
+			return
+		}
+	}
+}
+
+// backupLoop makes the backups that are due. It has a loop of its own because a
+// large record takes its time.
+func (s *service) backupLoop(ctx context.Context) {
+	for {
+		s.backupDue(ctx, s.now())
+		if !pause(ctx, tickEvery) {
+			return
+		}
+	}
+}
+
+// watchdogLoop shows the service manager that the program is alive, as long as
+// no loop is stuck.
+func (s *service) watchdogLoop(ctx context.Context, every time.Duration) {
+	for every > 0 {
 		if len(s.pulse.stuck(s.now())) == 0 {
 			s.tell("WATCHDOG=1")
 		}
-		select {
-		case <-ctx.Done():
+		if !pause(ctx, every) {
 			return
-		case <-time.After(every):
 		}
+	}
+}
+
+// pause waits; false when ctx ended meanwhile.
+func pause(ctx context.Context, d time.Duration) bool {
+	select {
+	case <-ctx.Done():
+		return false
+	case <-time.After(d):
+		return true
 	}
 }
 

@@ -135,6 +135,7 @@ func (p *program) practice(ctx context.Context, listen string, demo time.Duratio
 		}
 		o := trial.slackOptions(c, log, now)
 		app := w.Apps()[0]
+		o.Pace = practicePace
 		o.BotToken, o.AppToken, o.APIURL = app.BotToken, app.AppToken, w.Ready().API
 		chat := slackchat.New(o)
 		go func() {
@@ -157,6 +158,10 @@ func (p *program) practice(ctx context.Context, listen string, demo time.Duratio
 	}
 	return err
 }
+
+// practicePace is the pause between two posts in a channel: nothing here asks
+// for Slack's one second.
+const practicePace = 200 * time.Millisecond
 
 // demoPause is the time to read between two messages of the demonstration.
 const demoPause = 4 * time.Second
