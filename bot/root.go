@@ -1,6 +1,8 @@
 package main
 
 import (
+	"context"
+	"errors"
 	"fmt"
 	"strings"
 
@@ -23,7 +25,11 @@ With no command it is a chat in the terminal. It also answers piped lines.`,
 		SilenceErrors: true,
 		Args:          noWords,
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			return chat(cmd.Context(), p)
+			err := chat(cmd.Context(), p)
+			if cmd.Context().Err() != nil && errors.Is(err, context.Canceled) {
+				return nil // told to stop before it had begun
+			}
+			return err
 		},
 	}
 	root.SetIn(p.in)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"fmt"
 	"os/exec"
 	"path/filepath"
 	"syscall"
@@ -14,25 +15,35 @@ import (
 func TestASignalStopsEveryCommandThatWaits(t *testing.T) {
 	home(t)
 	for _, tt := range []struct {
-		args []string
-		code int
+		args  []string
+		first string // a line that is answered, so that the program is known to wait
+		code  int
 	}{
-		{nil, 0}, // the chat ends as it does on Ctrl-D
-		{[]string{"parse"}, 1},
-		{[]string{"assess"}, 1},
+		{nil, "help", 0}, // the chat ends as it does on Ctrl-D
+		{[]string{"parse"}, "lunch?", 1},
+		{[]string{"assess"}, `{"id":1,"visits":[]}`, 1},
 	} {
 		cmd := exec.CommandContext(t.Context(), "lazyhand", append(tt.args, "--db", filepath.Join(t.TempDir(), "shop.db"))...)
 		var errOut bytes.Buffer
 		cmd.Stderr = &errOut
-		in, err := cmd.StdinPipe() // never written to, never closed
+		in, err := cmd.StdinPipe() // never closed
 		if err != nil {
 			t.Fatal(err)
 		}
 		defer in.Close()
+		out, err := cmd.StdoutPipe()
+		if err != nil {
+			t.Fatal(err)
+		}
 		if err := cmd.Start(); err != nil {
 			t.Fatal(err)
 		}
-		time.Sleep(500 * time.Millisecond)
+		if _, err := fmt.Fprintln(in, tt.first); err != nil {
+			t.Fatal(err)
+		}
+		if n, err := out.Read(make([]byte, 1)); n == 0 {
+			t.Fatalf("lazyhand %v answers nothing: %v", tt.args, err)
+		}
 		start := time.Now()
 		if err := cmd.Process.Signal(syscall.SIGTERM); err != nil {
 			t.Fatal(err)
