@@ -117,6 +117,9 @@ func TestTheTestThatTellsMost(t *testing.T) {
 			}
 		})
 	}
+	if n := seeing(t, "104 rear_bibb idle", "106 street", "prv 2009", "+leak").NextCheck; n != nil && n.Check == english.checks[checkScrew].do {
+		t.Error("the finding says to leave the screw alone, the check to turn it")
+	}
 	for _, bad := range []string{"+relief_discharge", "+relief_blocked"} {
 		if n := seeing(t, "62 rear_bibb idle", "104 street", "prv 2012", bad).NextCheck; n != nil && n.Check == english.checks[checkHeat].do {
 			t.Errorf("%s: the heater must not be fired", bad)

@@ -73,7 +73,9 @@ var tableChecks = [...]fieldTest{
 		// works; missing or failed
 		perCause{0.55, 0.55, 0.55, 0.52, 0.52, 0.55, 0.55, 0.40, 0.06, 0.50, 0.55},
 		perCause{0.45, 0.45, 0.45, 0.48, 0.48, 0.45, 0.45, 0.60, 0.94, 0.50, 0.45})},
-	{checkScrew, 10, func(f *facts) bool { return f.found.regulated() && !f.visit.valveWork() && f.street.psi != nil }, rest(
+	{checkScrew, 10, func(f *facts) bool {
+		return f.found.regulated() && !f.visit.valveWork() && f.street.psi != nil && !f.notRegulating()
+	}, rest(
 		screwFollowed, screwIdle)},
 	{checkStrainer, 30, func(f *facts) bool { return f.found.regulated() && !f.visit.did(RebuiltPRV, ReplacedPRV) }, rest(
 		// clogged; rubber in it; the rest clean
