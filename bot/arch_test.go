@@ -35,6 +35,7 @@ var (
 		"bot/desk":          {ours: []string{"assess", "intents", "store", "schedule"}, foreign: []string{"*"}, never: []string{"net", "os", "log"}, noClock: true},
 		"bot/desk/talktest": {ours: []string{"bot/desk", "store", "schedule"}, never: []string{"net", "log"}, noClock: true}, // transcripts, for the tests of every desk.Chat
 		"bot/slackchat":     {ours: []string{"bot/desk"}, foreign: []string{"github.com/slack-go/slack", "github.com/gorilla/websocket", "golang.org/x/text"}, never: []string{"database/sql"}},
+		"bot/paper":         {ours: []string{"bot/desk", "store", "assess"}, foreign: []string{"gonum.org/v1/plot", "codeberg.org/go-pdf/fpdf", "codeberg.org/go-fonts", "golang.org/x/image"}, never: []string{"os", "net", "database/sql", "log"}, noClock: true},
 		"bot/practice":      {foreign: []string{"github.com/gorilla/websocket"}, never: []string{"database/sql"}},
 		"bot":               {ours: []string{"*"}, foreign: []string{"*"}, never: []string{"database/sql"}},
 	}
@@ -48,6 +49,9 @@ var (
 		"github.com/spf13/cobra":       {"bot"},
 		"github.com/prometheus":        {"bot"},
 		"gonum.org/v1/gonum":           {"assess"},
+		"gonum.org/v1/plot":            {"bot/paper"},
+		"codeberg.org/go-pdf":          {"bot/paper"},
+		"codeberg.org/go-fonts":        {"bot/paper"},
 		"github.com/chromedp":          {},
 		"github.com/rogpeppe":          {},
 		"pgregory.net/rapid":           {},

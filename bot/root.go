@@ -44,7 +44,7 @@ With no command it is a chat in the terminal. It also answers piped lines.`,
 	root.CompletionOptions.DisableDefaultCmd = true // ours has examples
 	root.SetHelpCommand(p.helpCommand(root))
 	root.AddCommand(p.parseCommand(), p.assessCommand(), p.serveCommand(), p.practiceCommand(), p.manifestCommand(), p.initCommand(), p.checkCommand(), p.serviceCommand(),
-		p.historyCommand(), p.searchCommand(), p.listCommand(), p.exportCommand(), p.importCommand(), p.backupCommand(),
+		p.historyCommand(), p.searchCommand(), p.listCommand(), p.summaryCommand(), p.plotCommand(), p.sheetCommand(), p.exportCommand(), p.importCommand(), p.backupCommand(),
 		p.rebuildCommand(), p.forgetCommand(), p.misreadCommand(),
 		p.versionCommand(), p.completionCommand(root))
 	return root

@@ -134,7 +134,8 @@ func deskOptions(c config.Config) desk.Options {
 		Alerts: func(f assess.Finding) bool {
 			return f.Urgency == assess.Now || f.Urgency == assess.Soon && slices.Contains(c.Alerts.Raise, f.Code)
 		},
-		Phone: c.Alerts.DispatcherPhone,
+		Phone:   c.Alerts.DispatcherPhone,
+		Painter: painterOf(c),
 	}
 	if to := c.Alerts.EscalateTo; strings.HasPrefix(to, "C") || strings.HasPrefix(to, "G") {
 		opt.EscalateIn = to
