@@ -127,7 +127,7 @@ CREATE TABLE equipment (
   facts     TEXT NOT NULL DEFAULT '{}',     -- size, fuel, setting …, the newest told
   PRIMARY KEY (site, item, n)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX equipment_life ON equipment (item, installed, ended);
+CREATE INDEX equipment_life ON equipment (item, installed, ended) WHERE installed > ''; -- partial, so that no other question takes it
 
 CREATE TABLE follow_up (
   id      INTEGER PRIMARY KEY,

@@ -7,7 +7,7 @@ CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'boo
 CREATE INDEX correction_by ON correction (by);
 CREATE INDEX due_about ON due (kind, about) WHERE state = 'planned';
 CREATE INDEX due_planned ON due (at) WHERE state = 'planned';
-CREATE INDEX equipment_life ON equipment (item, installed, ended);
+CREATE INDEX equipment_life ON equipment (item, installed, ended) WHERE installed > '';
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
 CREATE INDEX follow_up_ended_by ON follow_up (ended_by) WHERE ended_by IS NOT NULL;
