@@ -311,6 +311,9 @@ func (t *turn) stamp(at time.Time, w *words) string {
 
 // who is a person as the team reads the name.
 func (t *turn) who(id string) string {
+	if id == t.person.ID && t.person.Name != "" {
+		return t.person.Name
+	}
 	if p, err := t.tx.Person(id); err == nil && p.Name != "" {
 		return p.Name
 	}

@@ -27,7 +27,8 @@ import (
 // kills that process, with no chance to clean up, at random instants: while it
 // takes, commits, posts or starts.
 //
-// LAZYHAND_KILLS says how often; 1,000 take about four minutes:
+// LAZYHAND_KILLS says how often, 60 times when it is not set; 1,000 take some
+// five minutes:
 //
 //	LAZYHAND_KILLS=1000 go test ./bot/desk -run Kills -v -timeout 20m
 const (
@@ -70,6 +71,8 @@ type platform struct {
 	quiet bool // no new messages
 	idle  bool // the bot has nothing left to do
 	ready chan struct{}
+
+	contact chan struct{} // the bot is at work
 }
 
 type killMessage struct {
@@ -90,6 +93,10 @@ func (p *platform) now() time.Time { return killStart.Add(time.Since(p.began) * 
 func (p *platform) next(w http.ResponseWriter, _ *http.Request) {
 	p.mu.Lock()
 	defer p.mu.Unlock()
+	select {
+	case p.contact <- struct{}{}:
+	default:
+	}
 	for !p.quiet && len(p.queue) < 8 {
 		p.made++
 		p.queue = append(p.queue, p.message(p.made))
@@ -166,7 +173,7 @@ func (p *platform) isIdle(_ http.ResponseWriter, _ *http.Request) {
 }
 
 func TestKillsLoseNothingAndDoubleNothing(t *testing.T) {
-	kills := 100
+	kills := 60
 	if testing.Short() {
 		kills = 15
 	}
@@ -176,7 +183,7 @@ func TestKillsLoseNothingAndDoubleNothing(t *testing.T) {
 	seed := uint64(time.Now().UnixNano())
 	t.Logf("seed %d", seed)
 	p := &platform{t: t, began: time.Now(), rand: rand.New(rand.NewPCG(seed, 1)), acked: map[string]int{}, posts: map[string]int{},
-		refs: map[string]string{}, kinds: map[string]desk.PostKind{}, ready: make(chan struct{})}
+		refs: map[string]string{}, kinds: map[string]desk.PostKind{}, ready: make(chan struct{}), contact: make(chan struct{}, 1)}
 	mux := http.NewServeMux()
 	for path, f := range map[string]http.HandlerFunc{"/next": p.next, "/ack": p.ack, "/post": p.post, "/find": p.find, "/idle": p.isIdle} {
 		mux.HandleFunc(path, f)
@@ -200,11 +207,21 @@ func TestKillsLoseNothingAndDoubleNothing(t *testing.T) {
 	when := rand.New(rand.NewPCG(seed, 2))
 	for range kills {
 		c := start()
-		time.Sleep(time.Duration(10+when.IntN(260)) * time.Millisecond)
+		if when.IntN(8) > 0 { // else it is killed while it starts
+			select {
+			case <-p.contact:
+			case <-time.After(10 * time.Second):
+			}
+		}
+		time.Sleep(time.Duration(when.IntN(120_000)) * time.Microsecond)
 		if err := c.Process.Kill(); err != nil {
 			t.Fatalf("the bot ended by itself: %v %s", err, complaint.String())
 		}
 		c.Wait() // killed: that is no news
+		select {
+		case <-p.contact:
+		default:
+		}
 	}
 	p.mu.Lock()
 	p.quiet = true

@@ -2,7 +2,7 @@
 CREATE TABLE message (
   id      INTEGER PRIMARY KEY,
   key     TEXT NOT NULL UNIQUE,             -- channel/ts, or that with what happened to it
-  twin    TEXT UNIQUE,                      -- one gesture that may arrive under two keys
+  twin    TEXT,                             -- one gesture that may arrive under two keys
   kind    TEXT NOT NULL CHECK (kind IN ('said', 'edited', 'deleted', 'pressed', 'imported')),
   about   INTEGER REFERENCES message(id),   -- what was edited or deleted
   channel TEXT NOT NULL,
@@ -22,6 +22,7 @@ CREATE TABLE message (
   frame   TEXT,                             -- what is held to be meant
   site    INTEGER REFERENCES site(id)       -- the house it was filed under
 ) STRICT;
+CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE INDEX message_thread ON message (channel, thread);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
 CREATE INDEX message_by ON message (by) WHERE by IS NOT NULL;

@@ -111,7 +111,7 @@ CREATE TABLE follow_up (
 CREATE TABLE message (
   id      INTEGER PRIMARY KEY,
   key     TEXT NOT NULL UNIQUE,             -- channel/ts, or that with what happened to it
-  twin    TEXT UNIQUE,                      -- one gesture that may arrive under two keys
+  twin    TEXT,                             -- one gesture that may arrive under two keys
   kind    TEXT NOT NULL CHECK (kind IN ('said', 'edited', 'deleted', 'pressed', 'imported')),
   about   INTEGER REFERENCES message(id),   -- what was edited or deleted
   channel TEXT NOT NULL,
@@ -248,5 +248,6 @@ CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
 END;
 CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
+CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
 CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
