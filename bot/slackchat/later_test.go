@@ -54,6 +54,19 @@ func TestAFileWithoutWordsGetsAHintOnce(t *testing.T) {
 	}
 }
 
+func TestFilesInOtherChannelsAreLeftAlone(t *testing.T) {
+	s := open(t, practice.Options{})
+	for _, f := range []practice.File{{Name: "lunch.png", MIME: "image/png", Bytes: []byte("x")}, {Name: "a.m4a", MIME: "audio/mp4", Voice: true, Bytes: []byte("x")}} {
+		_, _, err := s.Share("dee", "dispatch", "", "", f)
+		must(t, err)
+	}
+	s.settled()
+	time.Sleep(200 * time.Millisecond) // longer than clips are waited for
+	if n := s.calls("files.info") + s.calls("chat.postEphemeral"); n != 0 {
+		t.Errorf("%d calls about files in a channel that is not read", n)
+	}
+}
+
 // whispered counts what only one person sees.
 func (s *shop) whispered(user, text string) (n int) {
 	id := s.userID(user)

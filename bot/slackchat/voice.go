@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"net/url"
 	"regexp"
+	"slices"
 	"strings"
 	"time"
 
@@ -37,6 +38,12 @@ func (s *Slack) later(do func(ctx context.Context)) {
 
 // afterwards does what follows from an arrival that is on the disk.
 func (s *Slack) afterwards(a arrival) {
+	if len(a.messages) > 0 {
+		// Where the bot only happens to be, it neither listens nor speaks.
+		if m := a.messages[0]; !m.Direct && !m.Mention && !slices.Contains(s.opt.Field, m.Channel) {
+			return
+		}
+	}
 	switch {
 	case a.voice != "" && len(a.messages) > 0:
 		m := a.messages[0]
