@@ -579,8 +579,13 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return last || quoted || begins || !numBefore || t == "typo" || t == "fat fingered" || t == "fat finger"
 	case "correction", "correccion", "corrijo", "corrige", "corrige eso":
 		return begins || last
-	case "no era", "no eran", "era", "eran", "no es":
-		return (t == "no era" || t == "no eran" || t == "no es" && numAfter) && (last || !numBefore && numAfter) || last && (t == "era" || t == "eran") && numAfter && m.reportTalk(s)
+	case "era", "eran":
+		if p := m.text(i - 1); !numBefore && numAfter && (p == "," || p == "perdon" || p == "perdona") && (m.text(0) == "perdon" || m.text(0) == "perdona" || m.text(0) == "disculpa") {
+			return true
+		}
+		return last && numAfter && m.reportTalk(s)
+	case "no era", "no eran", "no es":
+		return (t == "no era" || t == "no eran" || t == "no es" && numAfter) && (last || !numBefore && numAfter)
 	case "actually it was", "it was actually", "it was really":
 		return !numBefore && numAfter
 	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my", "correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that", "edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong", "puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran", "not what i meant", "fix that":

@@ -149,8 +149,8 @@ func (s *score) f1(kind string) (precision, recall, f1 float64) {
 // floors are what the parser reaches on the labelled messages; they are raised
 // as it gets better, never lowered.
 const (
-	floorExact    = 0.93
-	floorReadings = 0.96
+	floorExact    = 0.96
+	floorReadings = 0.98
 )
 
 // The labelled messages are read as their labels say. The score by part and by

@@ -225,7 +225,7 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 				}
 			}
 		}
-		if th(i + 1) {
+		if p := m.text(i - 1); th(i+1) && (p == "the" || p == "on" || p == "by" || p == "for" || p == "due" || p == "until" || p == "till" || p == "el" || i > 0 && weekdays[p] > 0) {
 			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
 			if !m.ctx.Today.Before(day) {
 				day.Month++

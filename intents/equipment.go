@@ -63,7 +63,7 @@ func (m *message) findEquipment() {
 	}
 	// "40 gal, propane, from 2003, scaled up": a heater by its facts
 	for i := range m.items {
-		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.heaterIn(m.items[i].sent) && !m.tankTalk(m.items[i].sent) {
+		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.heaterIn(m.items[i].sent) {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}
 	}
@@ -484,6 +484,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
 		return
 	}
+	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
+		return
+	}
 	if t := m.text(a.at - 1); a.what == "cond" && (t == "as" || m.text(a.at) == "going" && (m.text(a.at+1) == "to" || m.text(a.at+1) == "in" || m.text(a.at+1) == "on")) {
 		return
 	}
@@ -579,7 +582,7 @@ func compatible(what, item, text string, value float64) bool {
 	case "fuel", "temp":
 		return item == "heater"
 	case "size":
-		return item == "heater" && value >= 2 || item == "expansion_tank"
+		return item == "heater" && value >= 6 || item == "expansion_tank" && value < 20
 	case "material":
 		return item == "drain_valve"
 	case "setting":
@@ -601,7 +604,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	it := &m.items[a.at]
 	best, cost := -1, 1e9
 	for k, x := range items {
-		if !compatible(a.what, x.item, it.text, it.value) {
+		if !compatible(a.what, x.item, it.text, it.value) || m.items[x.at].sent == it.sent && x.at < a.at && a.what != "unknown" && m.is(x.at, cItem, "") && m.itemAbsent(x.at) {
 			continue
 		}
 		xs := m.items[x.at].sent

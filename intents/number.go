@@ -1,6 +1,9 @@
 package intents
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // numberWord is what a word says inside a spoken number.
 type numberWord struct {
@@ -61,7 +64,7 @@ func spoken(toks []token) []token {
 			i++
 			continue
 		}
-		if _, ok := numberWords[t.text]; !ok && !(t.text == "buck") {
+		if _, ok := numberWords[t.text]; !ok && !(t.text == "buck") || t.caps && i > 0 && len(out) > 0 && out[len(out)-1].kind == number && !out[len(out)-1].num.words && t.raw != strings.ToUpper(t.raw) {
 			out = append(out, t)
 			i++
 			continue

@@ -228,6 +228,16 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleIgnored, "time, telephone, money or share"
 	}
 	prev, next := m.text(i-1), m.text(i+1)
+	if next == ")" && prev == "," && it.unit == "" && n.integer {
+		for k := i - 2; k >= 0 && k >= i-6; k-- {
+			if m.text(k) == "(" {
+				return roleIgnored, "aside"
+			}
+			if m.items[k].point != "" || m.is(k, cItem, "") {
+				break
+			}
+		}
+	}
 	if next == ")" && (i == 0 || m.items[i-1].mark) && n.integer && it.value < 20 {
 		return roleIgnored, "number of a list"
 	}
@@ -254,8 +264,8 @@ func (m *message) roleOf(i int) (role, string) {
 		if it.unit == "litre" {
 			it.value = round1(it.value * 0.264172)
 		}
-		if it.value > 200 {
-			return roleIgnored, "no heater's size"
+		if it.value > 200 || m.text(i+1) == "of" {
+			return roleIgnored, "no equipment's size"
 		}
 		return roleSize, "unit of volume"
 	case "degf", "degc", "deg":
@@ -301,7 +311,7 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) >= 4 && n.integer && !n.words {
 			return roleIgnored, "too long for a pressure"
 		}
-		if nounBefore(prev) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" {
+		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" {
 			if !(prev == "reading" || prev == "readings" || prev == "test" || prev == "la" && m.spanishPoint(i)) {
 				return roleIgnored, "name after " + prev
 			}
@@ -485,7 +495,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if i+1 < len(m.items) && m.is(i+1, cFlowing, "") && it.value <= 4 {
 		return roleIgnored, "count"
 	}
-	if m.readingCue(i) {
+	if it.value <= 200 && m.readingCue(i) {
 		return roleReading, "word of measuring"
 	}
 	if it.value <= 19 && !it.num.words && !it.decimal() {
@@ -494,8 +504,14 @@ func (m *message) pressureRole(i int) (role, string) {
 		}
 	}
 	_ = prev
+	if it.value > 200 {
+		return roleIgnored, "too large without a unit or a point"
+	}
 	if it.value < 15 {
 		return roleIgnored, "too small without a unit or a point"
+	}
+	if m.hasAsk(AskCorrect) && it.value <= 200 {
+		return roleReading, "the right value"
 	}
 	// an unknown noun right after it counts something else
 	if i+1 < len(m.items) && m.items[i+1].tags == nil && !m.items[i+1].mark && m.items[i+1].num == nil && !m.items[i+1].site && !m.p.lex.plain[m.text(i+1)] && !smallWord(m.text(i+1)) {

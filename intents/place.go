@@ -14,6 +14,10 @@ func (m *message) places() {
 			its[i].point = p
 			continue
 		}
+		if its[i].text == "house" && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
+			its[i].point = "after_prv" // "street 130, house 62"
+			continue
+		}
 		if v, ok := m.val(i, cPoint); ok {
 			if m.runsInList(i) {
 				continue

@@ -283,6 +283,11 @@ func (m *message) needs(i int) bool {
 		switch m.text(k) {
 		case "needs", "need", "needs a", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo":
 			return m.text(k) != "falta" || true
+		case "and", "y", "plus":
+			if !m.is(k-1, cItem, "") {
+				return false
+			}
+			return m.needs(k - 1)
 		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for":
 			if m.text(k) == "for" && m.isNum(k-1) {
 				for j := m.sents[m.items[i].sent].from; j < k; j++ {
@@ -452,7 +457,7 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	default:
 		switch obj {
 		case "prv", "":
-			if obj == "" && !m.has(cItem, "prv") {
+			if t := m.text(i); obj == "" && !m.has(cItem, "prv") && t != "turn it down" && t != "turn it up" && t != "crank it down" && t != "bring it down" {
 				return "", false
 			}
 			return assess.SetPRV, true

@@ -312,9 +312,12 @@ func (m *message) pointsAcross() {
 				continue
 			}
 		}
-		if k > 0 && r.sent > 0 && m.continues(r.sent) {
+		if k > 0 && r.sent > 0 && m.continues(r.sent) && !m.houseNear(r.at) {
 			pts := map[string]bool{}
 			for _, q := range m.readings[:k] {
+				if len(q.points) == 0 {
+					pts["?"], pts["??"] = true, true
+				}
 				for _, p := range q.points {
 					pts[p] = true
 				}
@@ -1175,4 +1178,18 @@ func (m *message) factsBefore(k int) bool {
 	}
 	j := k - 1
 	return m.is(j, cItem, "heater") || m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].role == roleYear || m.items[j].role == roleSize || m.items[j].role == roleAge || m.items[j].role == roleTemp)
+}
+
+// houseNear tells whether a number is told as the house's, at no point of its own.
+func (m *message) houseNear(i int) bool {
+	for k := i - 3; k <= i+3; k++ {
+		if k < 0 || k >= len(m.items) || m.items[k].sent != m.items[i].sent {
+			continue
+		}
+		switch m.text(k) {
+		case "house", "in the house", "casa", "inside", "adentro", "indoors":
+			return true
+		}
+	}
+	return false
 }

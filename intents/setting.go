@@ -14,6 +14,9 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cPart, "air") {
 			return "expansion_tank", k
 		}
+		if m.is(k, cFuel, "") && !m.gasTalk(k) {
+			return "heater", k
+		}
 		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" {
 			return "heater", k
 		}
@@ -201,6 +204,9 @@ func (m *message) judge(v *verb) {
 			v.state = true
 			v.object, v.objAt = "heater", v.at-1
 		}
+	}
+	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
+		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
 }
@@ -416,6 +422,14 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		it.owner = v.at + 1
 		return roleTo, "charged to", true
 	}
+	// "set prv 60 and tank 60"
+	if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && m.is(i-1, cItem, "") && (m.text(i-2) == "and" || m.text(i-2) == "y" || m.text(i-2) == ",") {
+		if c, _ := m.val(i-1, cItem); m.itemCode(i-1, c) == "expansion_tank" {
+			m.verbs = append(m.verbs, verb{at: i - 1, what: "charged", done: true, object: "expansion_tank", objAt: i - 1})
+			it.owner = i
+			return roleTo, "and the tank", true
+		}
+	}
 	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
 	if air < 0 {
 		if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "air") }); r >= 0 && m.items[r].seg == it.seg {
@@ -520,6 +534,9 @@ func (m *message) prepBefore(i int) bool {
 
 // targeted tells whether a number is said to be a target or a limit.
 func (m *message) targeted(i int) bool {
+	if m.hasAsk(AskCorrect) {
+		return false
+	}
 	seg := m.items[i].seg
 	return m.left(i, 4, false, func(k int) bool {
 		if m.items[k].seg != seg {
@@ -552,7 +569,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			if obj == "" {
 				obj = m.carried(it.sent)
 			}
-			adjacent := v.at == i-1 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
+			adjacent := v.at == i-1 || m.is(i-1, cItem, "prv") && i-1 <= v.at+2 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
 			if adjacent && !(m.verbTurn(v.at) && !m.prepBefore(i)) {
 				if obj == "heater" && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit) {
 					return roleTemp, "heater set to", true
@@ -595,7 +612,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}
 	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
 		t := m.text(k)
-		return t == "thermostat" || t == "termostato" || t == "tstat"
+		return t == "thermostat" || t == "termostato" || t == "tstat" || t == "setpoint" || t == "set point"
 	}) >= 0 {
 		return roleTemp, "thermostat", true
 	}
@@ -709,6 +726,9 @@ func (m *message) remembered(i int) bool {
 		return true
 	}
 	if m.text(i+1) == "then" && m.pastVerb(i) {
+		return true
+	}
+	if k := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }); k >= 0 && m.pastVerb(i) {
 		return true
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {

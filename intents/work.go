@@ -24,6 +24,9 @@ func (m *message) findWork() {
 			continue
 		}
 		m.addWork(workDone{at: v.at, object: obj, Work: assess.Work{Action: a}})
+		if v.what == "replaced" || v.what == "installed" {
+			m.secondObject(v)
+		}
 	}
 	// numbers that belong to a deed
 	for i := range m.items {
@@ -412,4 +415,34 @@ func (m *message) mergeWork() {
 		}
 	}
 	m.work = out
+}
+
+// secondObject reads "replaced the prv and the tank": one word, two deeds.
+func (m *message) secondObject(v *verb) {
+	if v.objAt < v.at {
+		return
+	}
+	joined := false
+	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+6; k++ {
+		switch m.text(k) {
+		case "and", "y", "plus":
+			joined = true
+			continue
+		}
+		if m.items[k].mark || m.is(k, cDid, "") || m.is(k, cNeg, "") || m.items[k].point != "" {
+			return
+		}
+		if c, ok := m.val(k, cItem); ok && joined {
+			w := *v
+			w.object, w.objAt = m.itemCode(k, c), k
+			// a fact after it is no deed: "and the heater is fine"
+			if be(m.text(k+1)) || m.items[min(k+1, len(m.items)-1)].num != nil && m.items[min(k+1, len(m.items)-1)].role == roleYear {
+				return
+			}
+			if a, obj, ok := m.workOf(&w); ok && w.object != v.object {
+				m.addWork(workDone{at: k, object: obj, Work: assess.Work{Action: a}})
+			}
+			return
+		}
+	}
 }
