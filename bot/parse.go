@@ -18,6 +18,7 @@ const defaultToday = "2026-06-15"
 
 func (p *program) parseCommand() *cobra.Command {
 	var today string
+	var why bool
 	cmd := &cobra.Command{
 		Use:   "parse",
 		Short: "Read messages, print what each one means as JSON",
@@ -47,11 +48,41 @@ number, and the exit code is 1 at the end.`,
 			if err != nil {
 				return err
 			}
+			if why {
+				return eachLine(cmd.Context(), p.in, p.out, p.errOut, explainLines(parser, day))
+			}
 			return eachLine(cmd.Context(), p.in, p.out, p.errOut, parseLines(parser, day))
 		},
 	}
 	cmd.Flags().StringVar(&today, "today", defaultToday, "the day that messages without one were sent")
+	cmd.Flags().BoolVar(&why, "why", false, "print below each frame which words gave what, and what lost")
 	return cmd
+}
+
+// explainLines reads one message after the other, as text, and writes under
+// each frame how it came about.
+func explainLines(parser *intents.Parser, today assess.Date) func([]byte) ([]byte, error) {
+	return func(line []byte) ([]byte, error) {
+		var msg struct {
+			Text    string          `json:"text"`
+			Context intents.Context `json:"context"`
+		}
+		if json.Unmarshal(line, &msg) != nil {
+			msg.Text = string(line)
+		}
+		if msg.Context.Today.IsZero() {
+			msg.Context.Today = today
+		}
+		frame, whys := parser.Explain(msg.Text, msg.Context)
+		out, err := marshal(frame)
+		if err != nil {
+			return nil, err
+		}
+		for _, w := range whys {
+			out = append(out, "\n  "+w.String()...)
+		}
+		return out, nil
+	}
 }
 
 // parseLines returns what reads one line after the other. A line that begins

@@ -69,65 +69,6 @@ type sentence struct {
 	header      int  // item index of a colon after a first word, -1 if none
 }
 
-// punctuate turns dictated marks into marks and drops the points of abbreviations.
-func (m *message) punctuate(toks []token) []token {
-	real, said := 0, 0
-	for i := range toks {
-		t := &toks[i]
-		if t.kind == mark && (t.text == "," || t.text == "." || t.text == ";") {
-			real++
-		}
-		if t.kind == word && (t.text == "comma" || t.text == "period" || t.text == "coma" || t.text == "newline") {
-			said++
-		}
-	}
-	out := toks[:0]
-	for i := 0; i < len(toks); i++ {
-		t := toks[i]
-		if said > 0 && real == 0 && t.kind == word {
-			switch t.text {
-			case "comma", "coma":
-				t.kind, t.text = mark, ","
-			case "period":
-				t.kind, t.text = mark, "."
-			case "newline":
-				t.kind, t.text = mark, "\n"
-			}
-		}
-		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && dotted(toks[i-1].text) {
-			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && sentenceEnder(toks[i-1].text)) {
-				continue
-			}
-		}
-		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
-			if a, ok := numberWords[toks[i-1].text]; ok {
-				if b, ok := numberWords[toks[i+1].text]; ok && (a.class == 'x' && b.class == 'd' || b.class == 'h' || b.class == 'k') {
-					continue // fifty-five, one-hundred
-				}
-			}
-		}
-		out = append(out, t)
-	}
-	return out
-}
-
-// dotted are abbreviations written with a point that ends no sentence.
-func dotted(s string) bool {
-	switch s {
-	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop":
-		return true
-	}
-	return false
-}
-
-func sentenceEnder(s string) bool {
-	switch s {
-	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s", "e", "w", "kit", "temp", "prop", "press", "pres":
-		return true
-	}
-	return false
-}
-
 // build finds the street lines, looks the words up and cuts sentences.
 func (m *message) build() {
 	p := m.p
@@ -396,34 +337,6 @@ func (m *message) span(from, to int) string {
 	return m.clean.source(m.raw, span{m.toks[a.tok].span.from, m.toks[b.tok+b.n-1].span.to})
 }
 
-// chooseSite picks the street line of the message among the candidates.
-func (m *message) chooseSite() {
-	best := -1
-	for k := range m.sites {
-		if best < 0 || m.sites[k].score > m.sites[best].score+0.01 || m.sites[best].quoted && !m.sites[k].quoted && m.sites[k].score >= 5 {
-			best = k
-		}
-	}
-	if best < 0 {
-		return
-	}
-	b := m.sites[best]
-	for k := range m.sites {
-		a := &m.sites[k]
-		if k == best {
-			continue
-		}
-		strong := a.suffixed && a.score >= 5.5
-		if !strong && !(a.score >= 4.5 && a.house != b.house) {
-			a.score = -1 // no street line after all
-		}
-		if a.quoted != b.quoted && a.quoted {
-			a.score = min(a.score, 5) // the line quoted is answered, not reported
-		}
-	}
-	m.site = &m.sites[best]
-}
-
 // understand runs the rules, room by room.
 func (m *message) understand() {
 	if m.site != nil {
@@ -448,81 +361,6 @@ func (m *message) understand() {
 	m.settle()
 	m.collect()
 	m.frame.Answer = m.answer()
-}
-
-// fromRecord names the site by the record when the message gives only a street:
-// one that fits is it, two make a question.
-func (m *message) fromRecord() {
-	if m.site != nil || len(m.ctx.Sites) == 0 {
-		return
-	}
-	found, at, n := m.knownSite()
-	switch {
-	case len(found) == 1:
-		m.frame.Site = found[0]
-	case len(found) > 1:
-		ask := "Which house: " + strings.Join(found, " or ") + "?"
-		if m.spanish() {
-			ask = "¿Cuál casa: " + strings.Join(found, " o ") + "?"
-		}
-		m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: m.words(at, at+n), MightBe: found, Ask: ask})
-	}
-}
-
-// tooLong asks for a message in parts.
-func (m *message) tooLong() {
-	ask := "That is too long for one report. Please send it in parts."
-	if m.spanish() {
-		ask = "Es demasiado largo para un reporte. Mándalo por partes, por favor."
-	}
-	start := m.clean.text
-	if len(start) > 40 {
-		start = strings.ToValidUTF8(start[:40], "")
-	}
-	m.frame.Unclear = []Unclear{{Span: strings.TrimSpace(start), Ask: ask}}
-}
-
-// twoHouses tells whether the message speaks of two houses.
-func (m *message) twoHouses() bool {
-	var lines []string
-	for _, a := range m.sites {
-		if a.score < 0 || a.quoted && !m.site.quoted {
-			continue
-		}
-		same := false
-		for _, l := range lines {
-			if sameHouse(l, a.line) {
-				same = true
-			}
-		}
-		if !same {
-			lines = append(lines, a.line)
-		}
-	}
-	if len(lines) < 2 {
-		return false
-	}
-	ask := "Two houses in one message. Please send one message a house."
-	if m.spanish() {
-		ask = "Son dos casas en un mensaje. Manda un mensaje por casa, por favor."
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
-	return true
-}
-
-// sameHouse tells whether two street lines can be one house: one number, and
-// one name the beginning of the other.
-func sameHouse(a, b string) bool {
-	x, y := strings.ToLower(a), strings.ToLower(b)
-	return strings.HasPrefix(x, y) || strings.HasPrefix(y, x) || firstWords(x, 2) == firstWords(y, 2)
-}
-
-func firstWords(s string, n int) string {
-	f := strings.Fields(s)
-	if len(f) > n {
-		f = f[:n]
-	}
-	return strings.Join(f, " ")
 }
 
 // spanish guesses the message's language from its small words.

@@ -267,7 +267,7 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 	if k == 0 {
 		return 0, "", 0
 	}
-	c2, v2 := numClass(toks, i+k, to)
+	c2, _ := numClass(toks, i+k, to)
 	switch {
 	case c2 == 'h':
 		// "two hundred and ten", "eleven hundred"
@@ -328,7 +328,6 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 		total := first*100 + second
 		return total, strconv.Itoa(total), k + m
 	}
-	_ = v2
 	return first, strconv.Itoa(first), k
 }
 

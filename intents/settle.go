@@ -10,11 +10,7 @@ import (
 func (m *message) settle() {
 	m.whens()
 	m.foundAir()
-	m.takeOver()
 }
-
-// takeOver gives a corrected value what was said of the wrong one.
-func (m *message) takeOver() {}
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.
 func (m *message) foundAir() {

@@ -1,0 +1,176 @@
+package intents
+
+import "lazyhand/assess"
+
+// named records items that the house may lack, and those said to be absent.
+func (m *message) named(s int, items []mentionOf) {
+	for _, it := range items {
+		if m.items[it.at].sent != s {
+			continue
+		}
+		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
+			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workOn(it.at) {
+				continue
+			}
+			f := m.equipment.get(it.item, it.at)
+			no := false
+			f.Present, f.said = &no, true
+			continue
+		}
+		switch it.item {
+		case "expansion_tank", "check_valve", "softener", "recirc":
+			if it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()) || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
+				continue
+			}
+			m.equipment.get(it.item, it.at).named = true
+		}
+	}
+}
+
+// weakTank tells whether "tank" alone is hardly a mention: "tank day".
+func (m *message) weakTank(i int) bool {
+	switch m.text(i + 1) {
+	case "day", "job", "follow up", "size", "install", "call", "recheck", "top", "swap", "plan", "change":
+		return true
+	}
+	return m.text(i-1) == "the" || m.text(i-1) == "that" || m.text(i-1) == "el"
+}
+
+func (m *message) plainNo(i int) bool {
+	t := m.text(i - 1)
+	return t == "no" || t == "sin" || t == "without" || t == "w/o" || t == "no hay"
+}
+
+func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
+
+// itemAbsent tells whether the message says that there is no such thing: "no exp
+// tank", "exp tank: none", "no expansion vessel is there".
+func (m *message) itemAbsent(i int) bool {
+	s := m.sents[m.items[i].sent]
+	// before
+	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		t := m.text(k)
+		switch t {
+		case "no", "without", "w/o", "sin", "ningun", "not a", "never had", "no hay", "nor", "ni", "lacks", "missing", "zero", "neither", "falta", "no tiene", "doesnt have", "hasnt got", "dont have", "didnt have":
+			if (t == "no" || t == "sin") && m.is(i, cItem, "") && k == i-1 && m.is(i+1, cSym, "") {
+				return false // "no tank leak"
+			}
+			if t == "falta" {
+				return false
+			}
+			return true
+		case "not", "dont", "doesnt", "isnt", "didnt", "cant", "couldnt", "nunca", "never", "hasnt", "wasnt", "havent", "arent":
+			// "doesn't have a tank", "there isn't an expansion tank", "don't see a tank"
+			for j := k + 1; j < i; j++ {
+				switch m.text(j) {
+				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen":
+				default:
+					return false
+				}
+			}
+			return k+1 < i
+		case "or", "and", "a", "an", "any", "new", "working", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n":
+			continue
+		case ",":
+			// "no check valve, softener or recirc"
+			if m.is(k-1, cItem, "") && m.listed(k, i) {
+				continue
+			}
+			return m.afterAbsent(i)
+		}
+		if v, ok := m.val(k, cItem); ok && v != "" && m.listed(k, i) {
+			continue
+		}
+		break
+	}
+	return m.afterAbsent(i)
+}
+
+// listed tells whether only list words stand between two items and an "or" follows.
+func (m *message) listed(k, i int) bool {
+	for j := k; j <= i+3 && j < len(m.items) && m.items[j].sent == m.items[i].sent; j++ {
+		switch m.text(j) {
+		case "or", "nor", "ni", "o":
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) afterAbsent(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent {
+		switch m.text(k) {
+		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
+			k++
+			continue
+		case ",":
+			switch m.text(k + 1) {
+			case "none", "no hay", "ninguno", "ninguna", "no tiene":
+				return true
+			case "no":
+				return m.text(k+2) == "hay" || m.text(k+2) == "tiene"
+			}
+			return false
+		case "none", "no", "missing", "absent", "ninguno", "ninguna", "not present", "nope", "n/a", "nada", "not there", "not installed", "no tiene", "no hay":
+			if m.text(k) == "no" && k+1 < len(m.items) && !m.items[k+1].mark {
+				switch m.text(k + 1) {
+				case "hay", "tiene", "lleva", "existe":
+					return true
+				}
+				return false
+			}
+			return true
+		case "not":
+			return m.text(k+1) == "present" || m.text(k+1) == "there" || m.text(k+1) == "installed"
+		}
+		break
+	}
+	return false
+}
+
+// tankWork tells whether the expansion tank was worked on: merely naming it then says nothing more.
+func (m *message) tankWork() bool {
+	for _, w := range m.work {
+		switch w.Action {
+		case assess.InstalledTank, assess.ReplacedTank, assess.ChargedTank:
+			return true
+		}
+	}
+	return false
+}
+
+// installs tells whether an item was put in on the visit: that there was none
+// before is no fact of the house any more.
+func (m *message) installs(item string) bool {
+	for _, w := range m.work {
+		if w.Action == assess.InstalledPRV && item == "prv" || w.Action == assess.InstalledTank && item == "expansion_tank" {
+			return true
+		}
+	}
+	return false
+}
+
+// askedAbsent reads "prv? never had one".
+func (m *message) askedAbsent(i int) bool {
+	if m.text(i+1) != "?" {
+		return false
+	}
+	switch m.text(i + 2) {
+	case "never had one", "none", "nope", "no", "never had", "nada", "ninguno", "ninguna":
+		return m.text(i+2) != "no" || i+3 >= len(m.items) || m.items[i+3].mark
+	case "never":
+		return m.text(i+3) == "had"
+	}
+	return false
+}
+
+// tankPlan tells whether an expansion tank is to be put in or changed.
+func (m *message) tankPlan() bool {
+	for _, p := range m.plans {
+		if p.Action == assess.InstallTank || p.Action == assess.ReplaceTank {
+			return true
+		}
+	}
+	return false
+}

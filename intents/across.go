@@ -1,0 +1,203 @@
+package intents
+
+// pointsAcross gives readings that have no point one told in a sentence beside.
+func (m *message) pointsAcross() {
+	for k := range m.readings {
+		r := &m.readings[k]
+		if len(r.points) > 0 {
+			continue
+		}
+		if it := &m.items[r.at]; it.takesOver {
+			p := m.items[min(it.inherits+1, len(m.items)-1)].point
+			if p == "" {
+				p = m.earlierPoint(it.inherits)
+			}
+			if p != "" {
+				r.points, r.inherit = []string{p}, true
+				continue
+			}
+		}
+		// a line before that only says where the gauge is
+		if p := m.headPoint(r.sent); p != "" {
+			r.points, r.inherit = []string{p}, true
+			continue
+		}
+		if r.sent+1 < len(m.sents) {
+			if p := m.lonePoint(r.sent + 1); p != "" {
+				r.points, r.inherit = []string{p}, true
+				continue
+			}
+		}
+		if k > 0 && r.sent > 0 && m.continues(r.sent) && !m.houseNear(r.at) {
+			pts := map[string]bool{}
+			for _, q := range m.readings[:k] {
+				if len(q.points) == 0 {
+					pts["?"], pts["??"] = true, true
+				}
+				for _, p := range q.points {
+					pts[p] = true
+				}
+			}
+			if len(pts) == 1 {
+				for p := range pts {
+					r.points, r.inherit = []string{p}, true
+				}
+			}
+		}
+	}
+}
+
+// headPoint finds a point in the nearest sentences before s that hold no
+// reading of their own.
+func (m *message) headPoint(s int) string {
+	for j := s - 1; j >= 0 && j >= s-6; j-- {
+		has := false
+		for _, r := range m.readings {
+			if r.sent == j {
+				has = true
+			}
+		}
+		if has {
+			// a line that took its point from the same head goes on with it
+			p, all := "", true
+			for _, r := range m.readings {
+				if r.sent == j {
+					if !r.inherit || len(r.points) != 1 {
+						all = false
+						break
+					}
+					p = r.points[0]
+				}
+			}
+			if all && p != "" {
+				return p
+			}
+			return ""
+		}
+		var pts []string
+		for i := m.sents[j].from; i < m.sents[j].to; i++ {
+			if p := m.items[i].point; p != "" && !m.items[i].weak && m.items[i].role != roleTaken {
+				pts = append(pts, p)
+			}
+		}
+		if len(pts) >= 1 && m.gaugeTalk(j) {
+			return pts[0]
+		}
+		if len(pts) == 1 && m.sents[j].to-m.sents[j].from <= 4 {
+			return pts[0]
+		}
+	}
+	return ""
+}
+
+// gaugeTalk tells whether a sentence says where a gauge sits.
+func (m *message) gaugeTalk(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "gauge", "gage", "guage", "my gauge", "test gauge", "readings", "reading", "lectura", "lecturas", "manometro", "test", "hooked", "hooked up", "static", "lockup", "creep test", "tested", "checked", "flow", "flow test", "prueba", "all", "puse", "left":
+			return true
+		}
+	}
+	return m.sents[s].header >= 0
+}
+
+// lonePoint finds the point of a sentence that is nothing else.
+func (m *message) lonePoint(s int) string {
+	p := ""
+	words := 0
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].mark && m.text(i) == "," && p != "" && words <= 6 {
+			return p
+		}
+		if m.items[i].num != nil {
+			return ""
+		}
+		if q := m.items[i].point; q != "" && m.items[i].role != roleTaken {
+			if p != "" && p != q {
+				return ""
+			}
+			p = q
+			continue
+		}
+		if !m.items[i].mark && !m.items[i].site {
+			words++
+		}
+	}
+	if words <= 5 {
+		return p
+	}
+	return ""
+}
+
+// continues tells whether a sentence goes on about the same gauge.
+func (m *message) continues(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		for _, c := range []class{cNow, cAfter, cBefore, cPeak, cState, cStatic, cFlowing} {
+			if m.is(i, c, "") {
+				return true
+			}
+		}
+		switch m.text(i) {
+		case "same", "it", "then", "misma", "mismo", "again", "luego", "still", "later":
+			return true
+		}
+		if m.items[i].num != nil && (m.items[i].num.time || m.items[i].unit == "hour") {
+			return true
+		}
+	}
+	return false
+}
+
+// earlierPoint returns the last point named before item i: "43 there".
+func (m *message) earlierPoint(i int) string {
+	for k := i - 1; k >= 0; k-- {
+		if p := m.items[k].point; p != "" && !m.items[k].weak && m.items[k].role != roleTaken {
+			return p
+		}
+	}
+	return ""
+}
+
+// sameGauge tells whether two numbers of a sentence are of one gauge: a state or
+// a time differs between them, or nothing at all is said of the second.
+func (m *message) sameGauge(a, b int) bool {
+	se := m.sents[m.items[a].sent]
+	for k := b - 4; k <= b+4 && k < se.to; k++ {
+		if k <= a {
+			continue
+		}
+		switch m.text(k) {
+		case "house", "in the house", "casa", "inside", "adentro", "indoors", "system", "sys":
+			return false
+		}
+	}
+	for k := max(se.from, a-6); k < min(se.to, b+7); k++ {
+		for _, c := range []class{cNow, cAfter, cBefore, cPeak, cState, cStatic, cFlowing, cOn, cOff, cBurner} {
+			if m.is(k, c, "") {
+				return true
+			}
+		}
+		if m.items[k].num != nil && (m.items[k].num.time || m.items[k].unit == "hour") {
+			return true
+		}
+		switch m.text(k) {
+		case "then", "later", "again", "same", "luego", "once", "when", "with", "while", "cuando", "con", "today", "still", "down to", "up to":
+			return true
+		}
+	}
+	return b-a <= 2
+}
+
+// houseNear tells whether a number is told as the house's, at no point of its own.
+func (m *message) houseNear(i int) bool {
+	for k := i - 3; k <= i+3; k++ {
+		if k < 0 || k >= len(m.items) || m.items[k].sent != m.items[i].sent {
+			continue
+		}
+		switch m.text(k) {
+		case "house", "in the house", "casa", "inside", "adentro", "indoors":
+			return true
+		}
+	}
+	return false
+}

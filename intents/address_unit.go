@@ -1,0 +1,152 @@
+package intents
+
+import "strings"
+
+// unitID reads a unit's number or letter at k.
+func unitID(toks []token, k int) (string, int) {
+	if k >= len(toks) {
+		return "", 0
+	}
+	t := toks[k]
+	switch {
+	case t.kind == number && t.num.integer && len(t.num.digits) <= 5:
+		id := t.num.digits
+		if k+1 < len(toks) && toks[k+1].glued && toks[k+1].kind == word && len(toks[k+1].raw) == 1 {
+			return id + strings.ToUpper(toks[k+1].raw), 2
+		}
+		if k+2 < len(toks) && toks[k+1].text == "-" && toks[k+1].glued && toks[k+2].glued && toks[k+2].kind == word && len(toks[k+2].raw) == 1 {
+			return id + "-" + strings.ToUpper(toks[k+2].raw), 3
+		}
+		return id, 1
+	case t.kind == word && len(t.raw) == 1 && isLetter(t.raw[0]):
+		if k+1 < len(toks) && toks[k+1].glued && toks[k+1].kind == number && toks[k+1].num.integer {
+			return strings.ToUpper(t.raw) + toks[k+1].num.digits, 2
+		}
+		if k+2 < len(toks) && toks[k+1].text == "-" && toks[k+1].glued && toks[k+2].glued && toks[k+2].kind == number {
+			return strings.ToUpper(t.raw) + "-" + toks[k+2].num.digits, 3
+		}
+		return strings.ToUpper(t.raw), 1
+	}
+	return "", 0
+}
+
+// unit reads a unit after the street line, or before the house number.
+func (a *address) unit(p *Parser, toks []token) {
+	for range 2 {
+		k := a.to
+		if k < len(toks) && toks[k].kind == mark && (toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(") {
+			k++
+		}
+		if k < len(toks) && toks[k].kind == mark && toks[k].text == "#" {
+			id, n := unitID(toks, k+1)
+			if n == 0 || k+1+n < len(toks) && toks[k+1+n].glued && toks[k+1+n].text == "#" {
+				return
+			}
+			a.line += " # " + id
+			a.to = k + 1 + n
+			a.score++
+			return
+		}
+		if k >= len(toks) || toks[k].kind != word {
+			break
+		}
+		std, ok := p.gaz.unit[toks[k].text]
+		if !ok {
+			break
+		}
+		m := k + 1
+		if m < len(toks) && toks[m].kind == mark && (toks[m].text == "#" || toks[m].text == ".") {
+			m++
+		}
+		id, n := unitID(toks, m)
+		if n == 0 {
+			break
+		}
+		a.line += " " + std + " " + id
+		a.to = m + n
+		a.score++
+		if a.to < len(toks) && toks[a.to].text == ")" {
+			a.to++
+		}
+	}
+	// "unit B at 1410 Sutter", "apartment 12, 300 Beacon Square"
+	k := a.from - 1
+	if k >= 0 && (toks[k].text == "," || toks[k].text == "at" || toks[k].text == "of" || toks[k].text == "en" || toks[k].text == "de" || toks[k].text == "in" || toks[k].text == "-" || toks[k].text == "on") {
+		k--
+	}
+	if k >= 1 && k < a.from-1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer && len(toks[k].num.digits) <= 4 {
+		a.line += " # " + toks[k].num.digits
+		a.unitFrom, a.unitTo, a.from = k-1, k+1, k-1
+		return
+	}
+	for n := 1; n <= 3 && k-n >= 0; n++ {
+		at := k - n
+		if at < 0 || toks[at].kind != word {
+			continue
+		}
+		std, ok := p.gaz.unit[toks[at].text]
+		if !ok {
+			continue
+		}
+		m := at + 1
+		if toks[m].text == "#" {
+			m++
+		}
+		if id, got := unitID(toks, m); got > 0 && m+got == k+1 {
+			a.line += " " + std + " " + id
+			a.unitFrom, a.unitTo = at, k+1
+			a.from = at
+			return
+		}
+	}
+}
+
+// townAfter reads ", Marlow", ", Marlow, TX 75001" after the street line.
+func (a *address) townAfter(p *Parser, toks []token) {
+	k := a.to
+	if k >= len(toks) {
+		return
+	}
+	if toks[k].kind == mark && toks[k].text == "," {
+		k++
+	} else if toks[k].text == "in" {
+		k++
+	} else if !(toks[k].kind == number && len(toks[k].num.digits) == 5) {
+		return
+	}
+	from := k
+	for k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) && !p.stop(toks, k) && !p.lex.known(toks[k].text) {
+		k++
+	}
+	if k > from && (k >= len(toks) || toks[k].kind == mark || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {
+		last := k
+		if last-from > 1 && states[toks[last-1].text] {
+			last--
+		}
+		a.town = p.nameOf(toks, from, last)
+		a.to = k
+	}
+	// ", TX 75001" or "75001"
+	k = a.to
+	if k < len(toks) && toks[k].text == "," {
+		k++
+	}
+	if k < len(toks) && toks[k].kind == word && states[toks[k].text] && toks[k].raw == strings.ToUpper(toks[k].raw) {
+		k++
+		if a.town != "" {
+			a.to = k
+		}
+	}
+	if k < len(toks) && toks[k].kind == number && toks[k].num.integer && len(toks[k].num.digits) == 5 && (k == a.to || k > from) {
+		a.postcode = toks[k].num.digits
+		a.to = k + 1
+	}
+}
+
+var states = func() map[string]bool {
+	m := map[string]bool{}
+	for s := range strings.FieldsSeq("al ak az ar ca co ct de fl ga hi id il in ia ks ky la me md ma mi mn ms mo mt ne nv nh nj nm ny nc nd oh ok or pa ri sc sd tn tx ut vt va wa wv wi wy dc") {
+		m[s] = true
+	}
+	return m
+}()

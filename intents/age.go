@@ -1,0 +1,269 @@
+package intents
+
+// likewise copies a year: "the regulator was installed in 2021 and so was the heater".
+func (m *message) likewise(items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x := items[k]
+		same := m.left(x.at, 4, false, func(k int) bool {
+			t := m.text(k)
+			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
+		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || m.text(k) == "igual" }) >= 0
+		if !same {
+			continue
+		}
+		f := m.equipment.facts[items[k-1].item]
+		if f == nil {
+			continue
+		}
+		g := m.equipment.get(x.item, x.at)
+		if g.InstalledYear == nil && f.InstalledYear != nil {
+			y := *f.InstalledYear
+			g.InstalledYear = &y
+		}
+		if g.Condition == "" && f.InstalledYear == nil {
+			g.Condition = f.Condition
+		}
+		g.said = true
+	}
+}
+
+// ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
+func (m *message) ageUnknown(i int) bool {
+	t := m.text(i)
+	switch t {
+	case "nobody", "nadie", "who":
+		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "how" && m.text(i+3) != "old" && false)
+	case "cuando":
+		return m.left(i, 4, false, func(k int) bool { t := m.text(k); return t == "sabe" || t == "sabemos" || t == "saben" }) >= 0
+	case "old":
+		// how old
+		if m.text(i-1) == "how" || m.text(i-1) == "whats" {
+			return m.left(i, 7, true, func(k int) bool {
+				switch m.text(k) {
+				case "know", "knows", "no", "nobody", "idea", "clue", "cant", "dont", "unsure", "unknown", "not", "couldnt", "tell", "say", "knew":
+					return true
+				}
+				return false
+			}) >= 0 || m.right(i, 5, true, func(k int) bool {
+				switch m.text(k) {
+				case "unknown", "nobody", "no", "dont", "unk", "idea":
+					return true
+				}
+				return false
+			}) >= 0
+		}
+	case "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos":
+		if r := m.right(i, 3, true, func(k int) bool {
+			switch m.text(k) {
+			case "not":
+				return m.text(k+1) == "known" || m.text(k+1) == "legible" || m.text(k+1) == "readable"
+			case "unknown", "unk", "unreadable", "illegible", "desconocida", "unknwn", "?", "unclear", "gone", "missing", "not known", "worn off":
+				return true
+			}
+			return false
+		}); r >= 0 && (t == "age" || t == "edad" || m.text(r) != "gone") {
+			return !(m.text(r) == "?" && m.sents[m.items[i].sent].asking)
+		}
+		if m.left(i, 6, true, func(k int) bool {
+			switch m.text(k) {
+			case "no", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea":
+				return m.text(k) != "no" || t != "ano" || true
+			}
+			return false
+		}) >= 0 {
+			switch t {
+			case "age", "edad":
+				return true
+			case "date", "tag", "fecha":
+				return m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "no" || t == "read" || t == "cant" || t == "couldnt" }) >= 0
+			case "ano", "anos", "year", "vintage":
+				return m.left(i, 6, true, func(k int) bool {
+					t := m.text(k)
+					return t == "se" && m.text(k-1) == "no" || t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
+				}) >= 0
+			}
+		}
+	}
+	return false
+}
+
+// neverServiced reads "never flushed", "flushed: never", "nunca lavado".
+func (m *message) neverServiced(i int) bool {
+	if !m.is(i, cDid, "flushed") && !m.flushWord(m.text(i)) {
+		return false
+	}
+	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }
+	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
+		t := m.text(k)
+		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt"
+	}) >= 0
+}
+
+func (m *message) flushWord(t string) bool {
+	switch t {
+	case "flush", "flushed", "serviced", "service", "servicio", "maintained", "maintenance", "lavado", "lavaron", "lavo", "lavada", "srvcd", "cleaned", "drained", "drenado", "mantenimiento", "lavarlo", "touched", "flushing", "svc", "srvc", "svcd", "lava", "lavan", "drenan", "drenaron", "han lavado", "purgado", "limpiado", "descaled", "last flush", "last service", "last serviced", "last flushed", "last drained", "lavando", "purga", "dado", "hecho", "serviced last", "drain", "enjuagado", "enjuagaron":
+		return t != "drain"
+	}
+	return false
+}
+
+// yearCue tells whether a year is told as one of an installation.
+func (m *message) yearCue(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "installed", "from", "dated", "tag", "date", "stamped", "since", "year", "made", "mfg", "built", "put in", "del", "de", "ano", "etiqueta", "label", "sticker", "its", "vintage", "instalado", "instalada", "desde", "original", "age", "inst", "install", "says", "mfd", "manufactured", "born", "new in", "circa":
+			return true
+		}
+		return false
+	}) >= 0
+}
+
+// maintainedYear tells whether a year is that of the last service: "flushed in 2019".
+func (m *message) maintainedYear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-7; k-- {
+		if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+			// "flushed it, heater is a 2016"
+			for j := k + 1; j < i; j++ {
+				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
+					return false
+				}
+				if m.text(j) == "installed" || m.text(j) == "from" && false {
+					return false
+				}
+			}
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" {
+			break
+		}
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") {
+			break
+		}
+	}
+	for k := i + 1; k < s.to && k <= i+3; k++ {
+		if m.items[k].mark && m.text(k) != ")" {
+			break
+		}
+		if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" || m.text(i-1) == "last" || m.items[i].role == roleAgo
+		}
+	}
+	return false
+}
+
+// maintained writes the year of the last service down.
+func (m *message) maintained(a attribute, items []mentionOf) {
+	y := 0
+	switch a.what {
+	case "year":
+		y = int(m.items[a.at].value)
+		if y < 100 {
+			y += 2000
+		}
+	case "ago":
+		y = m.ctx.Today.Year - int(m.items[a.at].value)
+	case "lastyear":
+		ok := false
+		s := m.sents[m.items[a.at].sent]
+		for k := max(s.from, a.at-7); k < min(s.to, a.at+4); k++ {
+			if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+				ok = true
+			}
+		}
+		if !ok {
+			// "installed last year"
+			for k := max(s.from, a.at-6); k < a.at; k++ {
+				if t := m.text(k); t == "instalaron" || t == "pusieron" || t == "cambiaron" {
+					m.installedLastYear(a, items)
+					return
+				}
+				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") {
+					m.installedLastYear(a, items)
+					return
+				}
+			}
+			return
+		}
+		y = m.ctx.Today.Year - 1
+		switch m.text(a.at) {
+		case "last week", "last month", "el mes pasado":
+			y = m.ctx.Today.Year
+		case "last spring":
+			y = m.seasonYear(3)
+		case "last summer":
+			y = m.seasonYear(6)
+		case "last fall":
+			y = m.seasonYear(9)
+		case "last winter":
+			y = m.seasonYear(12)
+		}
+	}
+	f := m.equipment.get("heater", a.at)
+	if f.MaintainedYear == nil {
+		f.MaintainedYear = &y
+	}
+	f.said = true
+}
+
+func (m *message) seasonYear(month int) int {
+	y := m.ctx.Today.Year
+	if int(m.ctx.Today.Month) <= month+2 {
+		// the season of this year is not over: the one before is meant
+		if int(m.ctx.Today.Month) < month+2 {
+			y--
+		}
+	}
+	return y
+}
+
+func (m *message) installedLastYear(a attribute, items []mentionOf) {
+	a2 := attribute{a.at, "year"}
+	owner, old, ok := m.ownerOf(a2, items)
+	if !ok || old {
+		return
+	}
+	y := m.ctx.Today.Year - 1
+	if m.text(a.at) == "last month" || m.text(a.at) == "last week" {
+		y = m.ctx.Today.Year
+	}
+	f := m.equipment.get(owner, a.at)
+	f.InstalledYear, f.said = &y, true
+}
+
+// original reads "the PRV is original" beside the year that the house was built.
+func (m *message) original(items []mentionOf) {
+	built := -1
+	for i := range m.items {
+		if m.items[i].num == nil || m.items[i].role != roleYear {
+			continue
+		}
+		if m.left(i, 5, false, func(k int) bool {
+			switch m.text(k) {
+			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
+				return true
+			}
+			return false
+		}) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+			built = i
+		}
+	}
+	if built < 0 {
+		return
+	}
+	y := int(m.items[built].value)
+	for i := range m.items {
+		if m.text(i) != "original" && m.text(i) != "original to the house" && m.text(i) != "originales" {
+			continue
+		}
+		for _, x := range items {
+			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && (x.item == "prv" || x.item == "heater" || x.item == "expansion_tank" || x.item == "softener" || x.item == "recirc") {
+				f := m.equipment.get(x.item, x.at)
+				if f.InstalledYear == nil {
+					f.InstalledYear, f.said = &y, true
+				}
+			}
+		}
+	}
+	m.setRole(built, roleIgnored, "the house's year")
+}

@@ -1,0 +1,137 @@
+package intents
+
+import "strings"
+
+func (m *message) lastTalk(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "last", "my", "that", "ultimo", "ultima", "eso", "esa", "ese", "report", "reading", "reporte", "lectura", "mi", "my last", "one", "previous", "entry", "lo", "anterior":
+			return true
+		}
+		if m.is(i, cAsk, "undo") && strings.Contains(m.text(i), "last") {
+			return true
+		}
+	}
+	return false
+}
+
+// midNumbers tells whether the words at i correct one number by another within the message.
+func (m *message) midNumbers(i int) bool {
+	a, b := false, false
+	for k := max(0, i-6); k < i; k++ {
+		a = a || m.items[k].num != nil || m.is(k, cState, "")
+	}
+	for k := i + 1; k < len(m.items) && k <= i+6; k++ {
+		b = b || m.items[k].num != nil || m.is(k, cState, "")
+	}
+	return a && b
+}
+
+// numberToKeep tells whether the sentence gives the right value after taking one back.
+func (m *message) numberToKeep(s, i int) bool {
+	for k := i + 1; k < m.sents[s].to; k++ {
+		it := &m.items[k]
+		if it.num != nil && it.unit == "" && it.num.integer && it.value >= 20 && it.value <= 200 && it.role == roleNone {
+			for j := max(i, k-4); j < min(len(m.items), k+4); j++ {
+				if m.items[j].point != "" {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// correcting tells whether a phrase corrects an earlier report, not something
+// within this message.
+func (m *message) correcting(s, i int, begins bool) bool {
+	t := m.text(i)
+	last := false
+	for k := range m.items {
+		switch m.text(k) {
+		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report", "last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report", "last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine", "just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
+			if k <= i+12 {
+				last = true
+			}
+		}
+		if m.is(k, cAsk, "history") && (m.text(k) == "last reading" || m.text(k) == "ultima lectura" || m.text(k) == "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
+			last = true
+		}
+	}
+	quoted := false
+	for _, tok := range m.toks {
+		if tok.quoted {
+			quoted = true
+		}
+	}
+	numAfter := false
+	for k := i + 1; k < len(m.items); k++ {
+		if m.items[k].num != nil {
+			numAfter = true
+		}
+	}
+	numBefore := false
+	for k := 0; k < i; k++ {
+		if m.items[k].num != nil && m.items[k].role != roleDate {
+			numBefore = true
+		}
+	}
+	switch t {
+	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
+		return last || quoted || m.reportTalk(s)
+	case "should say", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
+		return true
+	case "should read":
+		return last || quoted || begins
+	case "should be":
+		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
+	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
+		return !numBefore && numAfter && (begins || last)
+	case "typo", "fat fingered", "fat finger", "mistyped", "meant to say", "meant to type", "i meant", "meant", "quise decir", "quise poner", "misread", "transposed":
+		if numBefore && numAfter && !last && !quoted && (t == "i meant" || t == "meant" || t == "quise decir") {
+			return false
+		}
+		return last || quoted || begins || !numBefore || t == "typo" || t == "fat fingered" || t == "fat finger"
+	case "correction", "correccion", "corrijo", "corrige", "corrige eso":
+		return begins || last
+	case "era", "eran":
+		if p := m.text(i - 1); !numBefore && numAfter && (p == "," || p == "perdon" || p == "perdona") && (m.text(0) == "perdon" || m.text(0) == "perdona" || m.text(0) == "disculpa") {
+			return true
+		}
+		return last && numAfter && m.reportTalk(s)
+	case "no era", "no eran", "no es":
+		return (t == "no era" || t == "no eran" || t == "no es" && numAfter) && (last || !numBefore && numAfter)
+	case "actually it was", "it was actually", "it was really":
+		return !numBefore && numAfter
+	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my", "correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that", "edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong", "puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran", "not what i meant", "fix that":
+		if t == "the last one was" || t == "my last one was" {
+			return numAfter
+		}
+		return true
+	case "me equivoque", "me equivoque en":
+		return true
+	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
+		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+	case "my bad":
+		return begins || last
+	case "i typed", "i wrote", "i put", "i entered":
+		return last || quoted || m.reportTalk(s) && numAfter
+	case "le puse":
+		return false
+	}
+	return false
+}
+
+// reportTalk tells whether a sentence speaks of a report made.
+func (m *message) reportTalk(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "last", "report", "reading", "reporte", "lectura", "that one", "that", "number", "mine", "last one", "one", "entry", "numero", "message", "mensaje", "my last", "mi", "my", "last reading", "ultima lectura", "mia", "ultima", "ultimo", "logged", "posted", "sent", "mande", "post":
+			return true
+		}
+		if m.is(i, cAsk, "history") && strings.Contains(m.text(i), "last") {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,84 @@
+package intents
+
+// corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
+func (m *message) corrections() {
+	for i := range m.items {
+		if m.items[i].num == nil || m.items[i].role != roleReading {
+			continue
+		}
+		// "not 67 but 76", "no eran 67"
+		if k := m.left(i, 4, false, func(k int) bool {
+			switch m.text(k) {
+			case "not", "no", "instead of", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron":
+				return true
+			}
+			return false
+		}); k >= 0 && m.adjacentNot(k, i) {
+			m.setRole(i, roleIgnored, "taken back")
+			continue
+		}
+		if m.fatFingered(i) {
+			m.setRole(i, roleIgnored, "slip told")
+			continue
+		}
+		// the next number replaces this one
+		for k := i + 1; k < len(m.items) && k <= i+9; k++ {
+			if m.isNum(k) && m.items[k].role != roleIgnored && m.items[k].role != roleTaken {
+				if m.items[k].role == roleReading && m.takesBack(i+1, k) {
+					m.items[k].inherits = i
+					m.items[k].takesOver = true
+					m.setRole(i, roleIgnored, "corrected")
+				}
+				break
+			}
+		}
+	}
+}
+
+// adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".
+func (m *message) adjacentNot(k, i int) bool {
+	if m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	for j := k + 1; j < i; j++ {
+		switch m.text(j) {
+		case "eran", "era", "a", "the", "it", "was", "es", "fueron", "is", "psi", "fue", "at":
+		default:
+			if !m.is(j, cAsk, "correct") {
+				return false
+			}
+		}
+	}
+	// "no, 82" has a comma between; "no 82" alone corrects what came before
+	return m.text(k) != "no" || k+1 < i
+}
+
+func (m *message) fatFingered(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "instead of", "puse", "le puse", "en vez de", "en lugar de", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "rather than", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
+			return true
+		}
+		return false
+	}) >= 0 && m.has(cAsk, "correct")
+}
+
+// takesBack tells whether the words between two numbers take the first back.
+func (m *message) takesBack(from, to int) bool {
+	for k := from; k < to; k++ {
+		if t := m.text(k); (t == "looked" || t == "checked" || t == "tapped") && (m.text(k+1) == "again" || m.text(k+2) == "again") {
+			return true
+		}
+		switch m.text(k) {
+		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read", "let me correct", "correct that":
+			return true
+		case "no":
+			if m.text(k-1) == "," || m.text(k+1) == "," || k == from && k+1 == to || m.text(k-1) == "..." || m.text(k-1) == "-" {
+				return true
+			}
+		case "not":
+			return false
+		}
+	}
+	return false
+}

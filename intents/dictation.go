@@ -1,0 +1,60 @@
+package intents
+
+// punctuate turns dictated marks into marks and drops the points of abbreviations.
+func (m *message) punctuate(toks []token) []token {
+	real, said := 0, 0
+	for i := range toks {
+		t := &toks[i]
+		if t.kind == mark && (t.text == "," || t.text == "." || t.text == ";") {
+			real++
+		}
+		if t.kind == word && (t.text == "comma" || t.text == "period" || t.text == "coma" || t.text == "newline") {
+			said++
+		}
+	}
+	out := toks[:0]
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
+		if said > 0 && real == 0 && t.kind == word {
+			switch t.text {
+			case "comma", "coma":
+				t.kind, t.text = mark, ","
+			case "period":
+				t.kind, t.text = mark, "."
+			case "newline":
+				t.kind, t.text = mark, "\n"
+			}
+		}
+		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && dotted(toks[i-1].text) {
+			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && sentenceEnder(toks[i-1].text)) {
+				continue
+			}
+		}
+		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
+			if a, ok := numberWords[toks[i-1].text]; ok {
+				if b, ok := numberWords[toks[i+1].text]; ok && (a.class == 'x' && b.class == 'd' || b.class == 'h' || b.class == 'k') {
+					continue // fifty-five, one-hundred
+				}
+			}
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// dotted are abbreviations written with a point that ends no sentence.
+func dotted(s string) bool {
+	switch s {
+	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop":
+		return true
+	}
+	return false
+}
+
+func sentenceEnder(s string) bool {
+	switch s {
+	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s", "e", "w", "kit", "temp", "prop", "press", "pres":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,303 @@
+package intents
+
+import "lazyhand/assess"
+
+// flowTag reads the running or resting of water at item i.
+func (m *message) flowTag(i int) assess.Flow {
+	switch {
+	case m.is(i, cStatic, ""):
+		return assess.Static
+	case m.is(i, cFlowing, ""):
+		if m.toilet(i) {
+			return ""
+		}
+		if m.text(i) == "corriendo" || m.text(i) == "flowing" || m.text(i) == "running water" {
+			if m.negLeft(i, 3) {
+				return assess.Static
+			}
+		}
+		if m.negLeft(i, 2) {
+			return assess.Static
+		}
+		if m.text(i) == "gpm" {
+			return ""
+		}
+		return assess.Flowing
+	}
+	// "nothing … running", "kitchen faucet wide open"
+	it := &m.items[i]
+	if m.toilet(i) {
+		return ""
+	}
+	switch it.text {
+	case "running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
+		if m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") || m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv") {
+			return ""
+		}
+		for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == it.sent; k-- {
+			t := m.text(k)
+			if m.items[k].num != nil && m.items[k].value > 4 || m.items[k].mark && t != "(" {
+				break
+			}
+			switch t {
+			case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
+				if it.text == "on" && (i-k > 2 || t == "no" || m.text(i+1) == "it" || m.text(i+1) == "the" || m.text(i+1) == "that") && m.text(i-1) != "water" {
+					return ""
+				}
+				return assess.Static
+			}
+			if m.is(k, cItem, "") || m.is(k, cNeg, "") {
+				break
+			}
+			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
+				return assess.Flowing
+			}
+			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
+				return assess.Flowing
+			}
+		}
+		for k := i + 1; k < len(m.items) && k <= i+3 && (it.text == "opened" || it.text == "running"); k++ {
+			if m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "") {
+				return assess.Flowing
+			}
+			if m.items[k].mark || m.items[k].num != nil && m.items[k].value > 4 {
+				break
+			}
+		}
+	case "off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados":
+		for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == it.sent; k-- {
+			t := m.text(k)
+			if m.items[k].num != nil || m.items[k].mark || m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
+				break
+			}
+			switch t {
+			case "everything", "all", "every", "todo", "todas", "ll", "each", "todos":
+				return assess.Static
+			}
+		}
+	}
+	return ""
+}
+
+func (m *message) negLeft(i, n int) bool {
+	return m.left(i, n, false, func(k int) bool {
+		switch m.text(k) {
+		case "no", "not", "nothing", "nada", "sin", "without", "w/o", "isnt", "none", "zero", "ninguna", "never", "aint":
+			return m.items[k].seg == m.items[i].seg
+		}
+		return false
+	}) >= 0
+}
+
+// mention is a state told at an item.
+type mention struct {
+	at    int
+	flow  assess.Flow
+	state assess.HeaterState
+}
+
+// flows gives each reading the flow that its clause tells.
+func (m *message) flows() {
+	var all []mention
+	for i := range m.items {
+		if f := m.flowTag(i); f != "" {
+			all = append(all, mention{at: i, flow: f})
+		}
+	}
+	if len(all) == 0 || len(m.readings) == 0 {
+		return
+	}
+	for k := range m.readings {
+		r := &m.readings[k]
+		best := -1
+		for j, a := range all {
+			if a.at >= r.from && a.at < r.to && (best < 0 || abs(a.at-r.at) < abs(all[best].at-r.at)) {
+				best = j
+			}
+		}
+		if best >= 0 {
+			r.Flow = all[best].flow
+		}
+	}
+	for _, a := range all {
+		s := m.items[a.at].sent
+		lo, hi := m.readingsOf(s)
+		if lo < hi {
+			m.flowWithin(a, lo, hi)
+			continue
+		}
+		m.flowAcross(a, s)
+	}
+}
+
+// readingsOf returns the range of readings in a sentence.
+func (m *message) readingsOf(s int) (lo, hi int) {
+	lo = len(m.readings)
+	for k := range m.readings {
+		if m.readings[k].sent == s {
+			if lo == len(m.readings) {
+				lo = k
+			}
+			hi = k + 1
+		}
+	}
+	return lo, hi
+}
+
+// quantified tells whether "all", "both" or the like stands by item i.
+func (m *message) quantified(i int) bool {
+	seg := m.items[i].seg
+	for k := max(0, i-6); k < min(len(m.items), i+7); k++ {
+		if m.items[k].sent != m.items[i].sent || m.items[k].seg != seg {
+			continue
+		}
+		switch m.text(k) {
+		case "both", "all", "each", "every", "either", "any", "todas", "todos", "ambas", "ambos", "throughout", "them", "las dos", "los dos", "three", "everywhere", "whole", "toda", "todo", "entire", "times", "dos", "tres", "two":
+			return true
+		}
+		if m.items[k].num != nil && m.items[k].num.words && m.items[k].value <= 4 {
+			return true
+		}
+	}
+	return false
+}
+
+// flowWithin spreads a flow over the readings lo..hi of its own sentence.
+func (m *message) flowWithin(a mention, lo, hi int) {
+	quantified := m.quantified(a.at)
+	first, last := &m.readings[lo], &m.readings[hi-1]
+	seg := m.items[a.at].seg
+	switch {
+	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at)):
+		// said first, once: it covers what follows, up to another
+		for k := lo; k < hi; k++ {
+			if m.readings[k].Flow == "" {
+				m.readings[k].Flow = a.flow
+			} else if m.readings[k].Flow != a.flow {
+				break
+			}
+		}
+	case a.at > last.at && m.items[first.at].seg == seg && m.onlyFlow(a.at):
+		// said last of a list without pauses
+		for k := lo; k < hi; k++ {
+			m.readings[k].Flow = a.flow
+		}
+	case a.at > last.at && (quantified || m.items[last.at].seg != seg || hi-lo == 1):
+		for k := hi - 1; k >= lo; k-- {
+			if m.readings[k].Flow == "" || k == hi-1 {
+				if m.items[m.readings[k].at].seg != seg || quantified || k == hi-1 {
+					m.readings[k].Flow = a.flow
+				}
+			} else {
+				break
+			}
+		}
+	case quantified:
+		for k := lo; k < hi; k++ {
+			if m.readings[k].Flow == "" {
+				m.readings[k].Flow = a.flow
+			}
+		}
+	}
+	// two points and one number are one clause
+}
+
+// headed tells whether a colon stands between two items.
+func (m *message) headed(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if m.items[k].mark && (m.text(k) == ":" || m.text(k) == "-") {
+			return true
+		}
+	}
+	return false
+}
+
+// flowAcross spreads a flow told in a sentence without readings.
+func (m *message) flowAcross(a mention, s int) {
+	forward := m.actionForm(a.at)
+	// readings before and after
+	before := -1
+	for k := range m.readings {
+		if m.readings[k].sent < s {
+			before = k
+		}
+	}
+	if before >= 0 && !forward {
+		// both of a pair, or the last one
+		n := 1
+		if m.quantified(a.at) || m.closing(a.at) {
+			n = 99
+		}
+		last := m.readings[before].sent
+		for k := before; k >= 0 && n > 0; k-- {
+			r := &m.readings[k]
+			if r.Flow != "" {
+				break
+			}
+			if n == 1 && r.sent != last {
+				break
+			}
+			r.Flow = a.flow
+		}
+		return
+	}
+	for k := before + 1; k < len(m.readings); k++ {
+		r := &m.readings[k]
+		if r.Flow != "" && r.Flow != a.flow || m.flowBetween(a.at, r.at) {
+			break
+		}
+		r.Flow = a.flow
+	}
+}
+
+func (m *message) flowBetween(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if f := m.flowTag(k); f != "" && f != m.flowTag(a) {
+			return true
+		}
+	}
+	return false
+}
+
+// actionForm tells whether the flow is told as a deed, which leads on to what follows.
+func (m *message) actionForm(i int) bool {
+	t := m.text(i)
+	for _, p := range []string{"opened", "closed everything", "shut everything", "running the", "abri", "cerre", "cerramos", "shut it all", "run water", "closed it all"} {
+		if len(t) >= len(p) && t[:len(p)] == p {
+			return true
+		}
+	}
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < i; k++ {
+		switch m.text(k) {
+		case "then", "opened", "turned", "ran", "luego", "abri", "with", "now", "next", "open":
+			return true
+		}
+	}
+	if s.to-1 > i && m.text(s.to-1) == ":" {
+		return true
+	}
+	return false
+}
+
+// closing tells whether the flow stands in a closing remark: "nothing open".
+func (m *message) closing(i int) bool {
+	s := m.items[i].sent
+	for k := range m.readings {
+		if m.readings[k].sent > s {
+			return false
+		}
+	}
+	return m.sents[s].to-m.sents[s].from <= 7
+}
+
+// onlyFlow tells whether the flow at item i is the only one of its sentence.
+func (m *message) onlyFlow(i int) bool {
+	se := m.sents[m.items[i].sent]
+	for k := se.from; k < se.to; k++ {
+		if k != i && m.flowTag(k) != "" {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,229 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// heaterTag reads the heater's state at item i.
+func (m *message) heaterTag(i int) assess.HeaterState {
+	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" {
+		return ""
+	}
+	if strings.HasSuffix(m.text(i), "out") && m.left(i, 9, true, func(k int) bool {
+		switch m.text(k) {
+		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
+			return true
+		}
+		return false
+	}) >= 0 {
+		return ""
+	}
+	if v, ok := m.val(i, cState); ok {
+		switch m.text(i) {
+		case "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
+			if m.notNear(i) {
+				return assess.Idle
+			}
+			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) {
+				return ""
+			}
+		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
+			if m.text(i) != "idle" && !m.heaterNear(i) {
+				return ""
+			}
+		}
+		return assess.HeaterState(v)
+	}
+	if m.isNum(i + 1) {
+		if t := m.text(i); t == "on" || t == "open" || t == "running" {
+			return "" // "the dial is on one fifty"
+		}
+	}
+	if m.text(i) == "cold" && m.coldSpell(i) {
+		return assess.Idle
+	}
+	if t := m.text(i); (t == "apagado" || t == "off") && m.isNum(i-1) && m.has(cState, "firing") {
+		return assess.Idle
+	}
+	off, on := m.is(i, cOff, ""), m.is(i, cOn, "")
+	switch m.text(i) {
+	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
+		on = on || true
+	case "quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged":
+		off = true
+	}
+	if !off && !on {
+		return ""
+	}
+	if !m.burnerNear(i) {
+		return ""
+	}
+	if off || m.notNear(i) {
+		return assess.Idle
+	}
+	return assess.Firing
+}
+
+// notNear tells whether the state at i is denied: "not heating", "wasn't heating at any moment".
+func (m *message) notNear(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing":
+			return m.items[k].seg == m.items[i].seg || i-k <= 2
+		}
+		return false
+	}) >= 0
+}
+
+func (m *message) heaterNear(i int) bool {
+	ok := func(k int) bool {
+		return m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cFuel, "")
+	}
+	return m.left(i, 5, false, ok) >= 0 || m.right(i, 3, false, ok) >= 0
+}
+
+// burnerNear tells whether a heater or its burner stands close before the word at i.
+func (m *message) burnerNear(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
+			return true
+		}
+		// "heater 30 gal electric 2009, off": its facts lie between
+		if m.is(k, cFuel, "") || m.text(k) == "," && m.factsBefore(k) || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+			continue
+		}
+		if i-k > 5 {
+			return false
+		}
+		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
+			return false
+		}
+		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cDid, "") {
+			return false
+		}
+	}
+	for k := i + 1; k < len(m.items) && k <= i+2; k++ {
+		if m.is(k, cBurner, "") || m.is(k, cItem, "heater") {
+			return m.is(i, cOff, "") && m.text(i) != "out"
+		}
+	}
+	return false
+}
+
+// heaters gives each reading the heater's state: one told once goes on all.
+func (m *message) heaters() {
+	var all []mention
+	for i := range m.items {
+		st := m.heaterTag(i)
+		if st == "" || m.stateDenied(i) {
+			continue
+		}
+		// a correction leaves the last one
+		if n := len(all); n > 0 && m.takesBack(all[n-1].at+1, i) {
+			all = all[:n-1]
+		}
+		all = append(all, mention{at: i, state: st})
+	}
+	if len(all) == 0 {
+		return
+	}
+	one := true
+	for _, a := range all {
+		if a.state != all[0].state {
+			one = false
+		}
+	}
+	if one {
+		for k := range m.readings {
+			m.readings[k].Heater = all[0].state
+		}
+		return
+	}
+	for k := range m.readings {
+		r := &m.readings[k]
+		best := -1
+		for j, a := range all {
+			if a.at >= r.from && a.at < r.to && (best < 0 || abs(a.at-r.at) < abs(all[best].at-r.at)) {
+				best = j
+			}
+		}
+		if best >= 0 {
+			r.Heater = all[best].state
+		}
+	}
+	for _, a := range all {
+		s := m.items[a.at].sent
+		lo, hi := m.readingsOf(s)
+		if lo < hi {
+			q := m.quantified(a.at)
+			for k := hi - 1; k >= lo; k-- {
+				r := &m.readings[k]
+				if r.Heater != "" {
+					continue
+				}
+				if q || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) || a.at < r.at && m.noStateBetween(all, a.at, r.at) {
+					r.Heater = a.state
+				}
+			}
+			continue
+		}
+		// a line of its own: "both with the elements off"
+		if m.quantified(a.at) && !m.actionForm(a.at) {
+			for k := range m.readings {
+				if r := &m.readings[k]; r.sent < s && r.Heater == "" {
+					r.Heater = a.state
+				}
+			}
+		}
+	}
+	// carry on from what was told last
+	for k := range m.readings {
+		r := &m.readings[k]
+		if r.Heater != "" {
+			continue
+		}
+		for _, a := range all {
+			if a.at < r.at {
+				r.Heater = a.state
+			}
+		}
+		if r.Heater == "" {
+			r.Heater = all[0].state
+		}
+	}
+}
+
+func (m *message) noStateBetween(all []mention, a, b int) bool {
+	for _, x := range all {
+		if x.at > a && x.at < b {
+			return false
+		}
+	}
+	return true
+}
+
+// stateDenied tells whether the heater was not looked at: "did not check the heater".
+func (m *message) stateDenied(i int) bool { return m.items[i].role == roleTaken }
+
+// coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".
+func (m *message) coldSpell(i int) bool {
+	switch m.text(i + 1) {
+	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
+		return false
+	}
+	if !m.has(cState, "firing") {
+		return false
+	}
+	return m.isNum(i-1) || m.isNum(i-2) || m.left(i, 3, false, func(k int) bool { return false }) >= 0 || m.right(i, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0
+}
+
+// factsBefore tells whether a heater, or a fact of one, stands right before item k.
+func (m *message) factsBefore(k int) bool {
+	if k == 0 {
+		return false
+	}
+	j := k - 1
+	return m.is(j, cItem, "heater") || m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].role == roleYear || m.items[j].role == roleSize || m.items[j].role == roleAge || m.items[j].role == roleTemp)
+}

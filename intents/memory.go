@@ -1,0 +1,139 @@
+package intents
+
+// targeted tells whether a number is said to be a target or a limit.
+func (m *message) targeted(i int) bool {
+	if m.hasAsk(AskCorrect) {
+		return false
+	}
+	seg := m.items[i].seg
+	return m.left(i, 4, false, func(k int) bool {
+		if m.items[k].seg != seg {
+			return false
+		}
+		switch m.text(k) {
+		case "over", "under", "above", "below", "at least", "more than", "less than", "than":
+			switch m.text(k - 1) {
+			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not", "it", "needs", "is anything", "less", "more":
+				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.text(k-2) == "should" || m.text(k-2) == "must" || m.text(k-2) == "needs" || m.text(k-2) == "to" || m.text(k-2) == "keep" || m.text(k-2) == "want" || m.text(k-2) == "get"
+			}
+			return false
+		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
+			return !m.pointBetween(k, i)
+		}
+		return m.is(k, cTarget, "")
+	}) >= 0
+}
+
+// dropOrTarget tells a difference, a limit or a value from memory from a reading.
+func (m *message) dropOrTarget(i int) (string, bool) {
+	it := &m.items[i]
+	prev := m.text(i - 1)
+	// differences
+	switch m.text(i + 1) {
+	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase", "decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop":
+		if t := m.text(i + 1); (t == "low" || t == "high" || t == "off" || t == "short") && !pressureUnit(it.unit) {
+			break
+		}
+		if m.text(i+1) == "off" && m.text(i+2) == "the" {
+			break
+		}
+		return "a difference", true
+	}
+	if prev == "by" || (prev == "another" || prev == "extra") {
+		return "a difference", true
+	}
+	if k := m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it":
+			return true
+		}
+		return false
+	}); k >= 0 && m.items[k].seg == it.seg {
+		if !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" || prev == "hasta") {
+			return "a difference", true
+		}
+	}
+	if m.targeted(i) {
+		return "a target or a limit", true
+	}
+	if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
+		switch m.text(r) {
+		case "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec":
+			return "a limit", true
+		}
+	}
+	if m.remembered(i) {
+		return "from memory", true
+	}
+	return "", false
+}
+
+// remembered tells whether a number is quoted from an earlier time.
+func (m *message) remembered(i int) bool {
+	// "customer says it's 60"
+	if k := m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "says", "said", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists":
+			return true
+		}
+		return false
+	}); k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i) {
+		return true
+	}
+	seg := m.items[i].seg
+	if m.sents[m.items[i].sent].remembers && m.left(i, 9, true, func(k int) bool { return m.is(k, cNow, "") }) < 0 {
+		return true
+	}
+	if m.text(i+1) == "then" && m.pastVerb(i) {
+		return true
+	}
+	if k := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }); k >= 0 && m.pastVerb(i) {
+		return true
+	}
+	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
+		for j := k + 1; j < i; j++ {
+			if m.is(j, cNow, "") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") || m.text(j) == "but" || m.text(j) == "pero" {
+				return false
+			}
+			if m.items[j].seg != m.items[k].seg && !timely(m.text(k)) {
+				// "the customer says it was fine, 66 now"
+				return m.pastVerb(i)
+			}
+		}
+		if timely(m.text(k)) && m.items[k].seg != seg {
+			return m.pastVerb(i)
+		}
+		if timely(m.text(k)) && m.is(k-1, cDid, "") {
+			return false // "flushed last year"
+		}
+		return true
+	}
+	if k := m.right(i, 5, false, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 && m.items[k].seg == seg {
+		if m.pastVerb(i) || m.text(k) == "back in" {
+			return true
+		}
+		if timely(m.text(k)) && !m.is(k-1, cDid, "") && k-i <= 2 {
+			return true
+		}
+	}
+	return false
+}
+
+// pastVerb tells whether the number is told as past: "was 70".
+func (m *message) pastVerb(i int) bool {
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been", "had been", "marco", "got":
+			return true
+		}
+		return false
+	}) >= 0
+}
+
+func timely(s string) bool {
+	switch s {
+	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter", "last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago", "previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in", "el mes pasado", "hace tiempo", "historically", "on file":
+		return true
+	}
+	return false
+}

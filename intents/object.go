@@ -1,0 +1,261 @@
+package intents
+
+import "lazyhand/assess"
+
+// workOf names the deed that a verb and its object make.
+func (m *message) workOf(v *verb) (assess.Action, string, bool) {
+	obj := v.object
+	s := m.items[v.at].sent
+	carried := false
+	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
+		if o, _ := m.topicBefore(v.at); o != "" && m.pronoun(v.at) {
+			obj = o
+		} else {
+			obj, carried = m.carried(s), true
+		}
+	}
+	switch v.what {
+	case "replaced":
+		switch obj {
+		case "prv":
+			if v.objAt >= 0 && m.is(v.objAt, cPart, "strainer") || m.partAfter(v.at, "strainer") {
+				return assess.RebuiltPRV, "prv", true
+			}
+			return assess.ReplacedPRV, obj, !carried || m.pronoun(v.at)
+		case "expansion_tank":
+			return assess.ReplacedTank, obj, !carried || m.pronoun(v.at)
+		case "heater":
+			if carried {
+				return "", "", false
+			}
+			return assess.ReplacedHeater, obj, true
+		case "drain_valve":
+			return assess.ReplacedDrainValve, obj, true
+		case "leak":
+			return assess.RepairedLeak, obj, true
+		}
+		if m.leakPart(v.at) {
+			return assess.RepairedLeak, "leak", true
+		}
+	case "installed":
+		switch obj {
+		case "prv":
+			if m.newNear(v.at) && !m.noneBefore("prv") {
+				return assess.ReplacedPRV, obj, true
+			}
+			return assess.InstalledPRV, obj, !carried || m.pronoun(v.at)
+		case "expansion_tank":
+			return assess.InstalledTank, obj, !carried || m.pronoun(v.at)
+		case "heater":
+			return assess.ReplacedHeater, obj, !carried
+		case "drain_valve":
+			return assess.ReplacedDrainValve, obj, !carried
+		}
+	case "set":
+		if v.what == "set" && m.text(v.at) == "turned" && m.text(v.at+1) == "off" {
+			return "", "", false
+		}
+		switch obj {
+		case "prv":
+			if carried && !m.setsSomething(v) {
+				return "", "", false
+			}
+			return assess.SetPRV, obj, true
+		case "expansion_tank":
+			if m.ownsNumber(v.at) {
+				return assess.ChargedTank, obj, true
+			}
+		case "heater":
+			if carried && m.ownsNumber(v.at) {
+				return assess.SetPRV, "prv", true
+			}
+		case "":
+			if m.ownsNumber(v.at) {
+				return assess.SetPRV, "prv", true
+			}
+		}
+	case "rebuilt":
+		if (m.text(v.at) == "cleaned" || m.text(v.at) == "limpie" || m.text(v.at) == "cleaned out" || m.text(v.at) == "limpiamos" || m.text(v.at) == "se limpio" || m.text(v.at) == "le limpie" || m.text(v.at) == "cleared" || m.text(v.at) == "rinsed" || m.text(v.at) == "cleaned up" || m.text(v.at) == "repare") && (obj != "prv" || carried) {
+			return "", "", false
+		}
+		if obj == "prv" {
+			return assess.RebuiltPRV, obj, true
+		}
+	case "charged":
+		if obj == "expansion_tank" || obj == "" && m.ownsNumber(v.at) && m.tankNear(v.at) {
+			return assess.ChargedTank, "expansion_tank", true
+		}
+		if m.ownsNumber(v.at) {
+			return assess.ChargedTank, "expansion_tank", true
+		}
+	case "flushed":
+		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
+			return assess.FlushedHeater, "heater", true
+		}
+		if obj == "" && (m.text(v.at) == "flushed" || m.text(v.at) == "flush done" || m.text(v.at) == "descaled") {
+			return assess.FlushedHeater, "heater", true
+		}
+	case "fixed":
+		if obj == "leak" || m.leakPart(v.at) {
+			return assess.RepairedLeak, "leak", true
+		}
+		if obj == "prv" && (m.text(v.at) == "repaired" || m.text(v.at) == "fixed" || m.text(v.at) == "rebuilt" || m.text(v.at) == "repare") {
+			return assess.RebuiltPRV, "prv", true
+		}
+	case "shut":
+		if m.is(v.at, cDid, "shut") && (m.text(v.at) == "shut off" || m.text(v.at) == "shut it off" || m.text(v.at) == "shut it down") {
+			// "water shut off", not "when the washer shut off"
+			ok := false
+			for j := v.at - 3; j <= v.at+3; j++ {
+				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.text(j) == "main" || m.text(j) == "i" || m.text(j) == "house" || m.text(j) == "at the curb" || m.text(j) == "at the meter") {
+					ok = true
+				}
+			}
+			if !ok {
+				return "", "", false
+			}
+			for j := v.at + 1; j <= v.at+3; j++ {
+				if m.is(j, cItem, "heater") || m.text(j) == "gas" {
+					return "", "", false
+				}
+			}
+		}
+		return assess.ShutOff, "", true
+	}
+	return "", "", false
+}
+
+func (m *message) setsSomething(v *verb) bool {
+	if m.ownsNumber(v.at) {
+		return true
+	}
+	return m.pronoun(v.at) && m.verbTurn(v.at)
+}
+
+func (m *message) pronoun(at int) bool {
+	for k := at + 1; k <= at+2; k++ {
+		switch m.text(k) {
+		case "it", "that", "one", "this":
+			return true
+		}
+	}
+	switch m.text(at - 1) {
+	case "it", "one", "la", "lo", "le", "la deje":
+		return true
+	}
+	return false
+}
+
+func (m *message) ownsNumber(at int) bool {
+	for i := range m.items {
+		if m.items[i].owner == at+1 {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) tankNear(at int) bool {
+	for k := max(0, at-12); k < min(len(m.items), at+8); k++ {
+		if v, ok := m.val(k, cItem); ok && m.itemCode(k, v) == "expansion_tank" || m.is(k, cPart, "air") {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) partAfter(at int, part string) bool {
+	for k := at + 1; k < len(m.items) && k <= at+5; k++ {
+		if m.items[k].mark {
+			return false
+		}
+		if m.is(k, cPart, part) {
+			return true
+		}
+	}
+	return false
+}
+
+// leakPart tells whether a deed at item at is the mending of a leak: a washer,
+// a hose, a flapper, a fitting that leaked.
+func (m *message) leakPart(at int) bool {
+	s := m.sents[m.items[at].sent]
+	leak, part := false, false
+	for k := at - 6; k < at+9; k++ {
+		if k < s.from || k >= s.to {
+			continue
+		}
+		if m.is(k, cSym, "leak") {
+			leak = true
+		}
+		switch m.text(k) {
+		case "flapper", "fill valve", "new washers", "packing", "hose", "hoses", "washers", "fitting", "union", "o ring", "oring", "gasket", "empaque", "sapo", "sapito", "manguera", "joint", "coupling", "cartridge", "new flapper", "new packing", "new fill valve", "replaced the flapper", "packing nut", "toilet", "faucet", "supply line", "stem", "nipple", "bonnet":
+			part = true
+		}
+	}
+	switch m.text(at) {
+	case "new flapper", "replaced the flapper", "new packing", "new fill valve", "new washers", "capped the leak", "replaced the washer", "took care of the leak", "took care of the drip", "quit the drip":
+		return true
+	}
+	if m.is(at, cDid, "fixed") {
+		return leak
+	}
+	return leak && part || part && m.text(at+1) != "" && (m.text(at+2) == "flapper" || m.text(at+1) == "flapper")
+}
+
+func (m *message) newNear(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
+		if m.is(k, cPart, "new") {
+			return true
+		}
+		if m.items[k].mark {
+			return false
+		}
+	}
+	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")
+}
+
+// noneBefore tells whether the message says that the house had no such thing.
+func (m *message) noneBefore(item string) bool {
+	for k := range m.items {
+		switch m.text(k) {
+		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one", "no tenia", "nunca tuvo", "no habia":
+			return true
+		case "no", "without", "sin":
+			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// secondObject reads "replaced the prv and the tank": one word, two deeds.
+func (m *message) secondObject(v *verb) {
+	if v.objAt < v.at {
+		return
+	}
+	joined := false
+	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+6; k++ {
+		switch m.text(k) {
+		case "and", "y", "plus":
+			joined = true
+			continue
+		}
+		if m.items[k].mark || m.is(k, cDid, "") || m.is(k, cNeg, "") || m.items[k].point != "" {
+			return
+		}
+		if c, ok := m.val(k, cItem); ok && joined {
+			w := *v
+			w.object, w.objAt = m.itemCode(k, c), k
+			// a fact after it is no deed: "and the heater is fine"
+			if be(m.text(k+1)) || m.items[min(k+1, len(m.items)-1)].num != nil && m.items[min(k+1, len(m.items)-1)].role == roleYear {
+				return
+			}
+			if a, obj, ok := m.workOf(&w); ok && w.object != v.object {
+				m.addWork(workDone{at: k, object: obj, Work: assess.Work{Action: a}})
+			}
+			return
+		}
+	}
+}

@@ -1,0 +1,310 @@
+package intents
+
+// compatible tells whether an attribute can be said of an item, and how well.
+func compatible(what, item, text string, value float64) bool {
+	switch what {
+	case "fuel", "temp":
+		return item == "heater"
+	case "size":
+		return item == "heater" && value >= 6 || item == "expansion_tank" && value < 20
+	case "material":
+		return item == "drain_valve"
+	case "setting":
+		return item == "prv"
+	case "charge":
+		return item == "expansion_tank"
+	case "year", "age", "ago":
+		return item != "drain_valve" && item != "gauge" || what == "age" && item == "gauge" || what == "year"
+	case "unknown":
+		return item == "prv" || item == "heater" || item == "expansion_tank" || item == "softener" || item == "recirc" || item == "check_valve"
+	case "cond":
+		return true
+	}
+	return false
+}
+
+// ownerOf finds the item that an attribute is said of.
+func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok bool) {
+	it := &m.items[a.at]
+	best, cost := -1, 1e9
+	for k, x := range items {
+		if !compatible(a.what, x.item, it.text, it.value) || m.items[x.at].sent == it.sent && x.at < a.at && a.what != "unknown" && m.is(x.at, cItem, "") && m.itemAbsent(x.at) {
+			continue
+		}
+		xs := m.items[x.at].sent
+		if xs != it.sent {
+			continue
+		}
+		c := float64(abs(x.at - a.at))
+		// facts in a row are one thing's: "tank 2 gal, also 2013, good"
+		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
+			if m.factual(j) {
+				c -= 0.8
+			}
+		}
+		commas := m.separators(min(x.at, a.at), max(x.at, a.at))
+		if x.at > a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.copulaBefore(a.at) {
+			c += 5 // "the regulator … is from 2021, the tank …"
+		}
+		if x.at > a.at {
+			// before the noun: "2 yr old PRV", "50 gal electric heater"
+			if commas > 0 {
+				c += 6 * float64(commas)
+			}
+			if a.what == "cond" {
+				c += 2
+				if m.text(a.at) == "working" || m.text(a.at) == "good" || m.text(a.at) == "bad" {
+					c--
+				}
+			}
+			c += 0.5
+		} else {
+			c += 1.5 * float64(commas)
+			if m.factualRun(x.at, a.at) {
+				c -= float64(commas)
+			}
+		}
+		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
+			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) {
+				c += 6
+			}
+			if m.items[j].num != nil && m.items[j].role == roleReading {
+				c += 3
+			}
+			if m.items[j].point != "" && a.what == "cond" {
+				c += 3
+			}
+			if m.is(j, cDid, "") && a.what != "temp" && a.what != "setting" {
+				c += 1
+			}
+			if t := m.text(j); t == "and" || t == "y" || t == "but" || t == "with" {
+				c += 0.5
+			}
+			if x.at > a.at && m.text(j) == "no" {
+				c += 6
+			}
+		}
+		if c < cost {
+			best, cost = k, c
+		}
+	}
+	limit := 14.0
+	if a.what == "cond" {
+		limit = 15
+		if !m.strongCond(a.at) {
+			limit = 6
+		}
+		if h := m.sents[it.sent].header; h >= 0 && h < a.at {
+			limit += 6
+		}
+		// a condition right after a number is not a condition: "holds 62"
+		if m.isNum(a.at+1) && (m.text(a.at) == "holds" || m.text(a.at) == "holding" || m.text(a.at) == "works" || m.text(a.at) == "working" || m.text(a.at) == "slow" || m.text(a.at) == "off by" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
+			return "", false, false
+		}
+	}
+	if a.what == "year" || a.what == "age" {
+		limit = 12
+		if m.left(a.at, 12, true, func(k int) bool {
+			t := m.text(k)
+			return t == "original" || t == "original to the house" || t == "casting"
+		}) >= 0 {
+			limit = 22
+		}
+	}
+	if best >= 0 && cost <= limit {
+		return items[best].item, items[best].old || m.oldFact(a.at, items[best].at), true
+	}
+	if m.oldFact(a.at, a.at) {
+		return "", true, false
+	}
+	switch a.what {
+	case "fuel", "temp":
+		if a.what == "fuel" && !m.fuelAlone(a.at) {
+			return "", false, false
+		}
+		return "heater", false, true
+	case "size":
+		if it.value >= 20 {
+			return "heater", false, true
+		}
+		if c := m.carriedEquipment(a.at, a.what); c != "" {
+			return c, m.carriedOld(a.at, items), true
+		}
+		return "", false, false
+	case "setting":
+		return "prv", false, true
+	case "charge":
+		return "expansion_tank", false, true
+	case "material":
+		return "", false, false
+	}
+	// "it's a 2005": the item told last
+	if m.pronounClause(a.at) || a.what == "age" || a.what == "unknown" || a.what == "year" && m.yearCue(a.at) {
+		if a.what == "year" && !m.yearCue(a.at) && !m.itsA(a.at) {
+			return "", false, false
+		}
+		if c := m.carriedEquipment(a.at, a.what); c != "" {
+			return c, m.carriedOld(a.at, items), true
+		}
+	}
+	if a.what == "year" && (m.fuelNear(a.at)) {
+		return "heater", false, true
+	}
+	return "", false, false
+}
+
+// oldFact tells whether a fact is of the part taken out: "old one was a 2004".
+func (m *message) oldFact(at, item int) bool {
+	s := m.sents[m.items[at].sent]
+	for k := at - 1; k >= s.from && k >= at-6; k-- {
+		switch m.text(k) {
+		case "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
+			if m.is(k, cDid, "installed") {
+				return false
+			}
+			for j := k + 1; j < at; j++ {
+				if m.is(j, cDid, "installed") || m.items[j].mark {
+					return false
+				}
+			}
+			return m.hasDeed(m.items[at].sent, at)
+		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
+			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
+				return false
+			}
+			for _, v := range m.verbs {
+				if v.done && v.what == "replaced" {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func (m *message) carriedOld(at int, items []mentionOf) bool {
+	old := false
+	for _, x := range items {
+		if x.at < at {
+			old = x.old
+		}
+	}
+	return old
+}
+
+// strongCond tells whether a condition is plain even at some distance from its item.
+func (m *message) strongCond(i int) bool {
+	switch m.text(i) {
+	case "good", "fine", "ok", "okay", "gone", "bad", "off", "slow", "weak", "clean", "normal", "great", "quit", "going", "perfect", "broken", "broke", "rough", "lazy", "passing", "flat", "junk", "bueno", "bien", "buena", "malo", "mala", "sirve", "solid", "working", "works", "holds", "holding", "sound", "happy", "fail", "sketchy", "gd", "no good", "no problem", "no problems", "no issues", "stuck", "frozen", "cracked", "rusty", "rusted", "bronce", "roto", "rota", "weeping", "seeping", "rusting", "rough ", "going out", "cooked", "fried", "debil", "falla", "fading", "drifting", "still good", "still holding", "accurate", "spot on", "se fue", "reads high", "reads low", "off by", "ng":
+		return false
+	}
+	return true
+}
+
+// separators counts the marks between two items.
+func (m *message) separators(a, b int) int {
+	n := 0
+	for k := a + 1; k < b; k++ {
+		if m.items[k].mark {
+			switch m.text(k) {
+			case ",", "/", "-", "(":
+				n++
+			}
+		}
+	}
+	return n
+}
+
+func (m *message) fuelAlone(i int) bool {
+	t := m.text(i)
+	if t == "tankless" || t == "heat pump" || t == "hybrid" {
+		return true
+	}
+	return m.fuelNear(i) || m.has(cItem, "heater")
+}
+
+func (m *message) fuelNear(i int) bool {
+	for k := max(0, i-4); k < min(len(m.items), i+5); k++ {
+		if k != i && m.items[k].sent == m.items[i].sent && (m.is(k, cFuel, "") || m.items[k].num != nil && m.items[k].role == roleSize && m.items[k].value >= 20) {
+			return true
+		}
+	}
+	return false
+}
+
+// pronounClause tells whether the clause of item i speaks of "it".
+func (m *message) pronounClause(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		switch m.text(k) {
+		case "it", "its", "that", "thats", "this", "one", "es", "esta", "tag", "label", "sticker", "dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says", "hes", "shes":
+			return true
+		}
+	}
+	// or begins the line
+	return i == s.from || i == s.from+1
+}
+
+func (m *message) itsA(i int) bool {
+	return m.left(i, 3, false, func(k int) bool {
+		t := m.text(k)
+		return t == "its" || t == "it" || t == "thats" || t == "es" || t == "age" || t == "year" || t == "ano"
+	}) >= 0
+}
+
+// carriedEquipment finds the item told last before item at that an attribute fits.
+func (m *message) carriedEquipment(at int, what string) string {
+	for k := at - 1; k >= 0; k-- {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+			c := m.itemCode(k, v)
+			if c != "gauge" && compatible(what, c, "", 40) {
+				return c
+			}
+		}
+	}
+	return ""
+}
+
+// copulaBefore tells whether "is", "es de" or the like leads to item i: then it is
+// said of what stands before.
+func (m *message) copulaBefore(i int) bool {
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "is", "its", "es", "from", "del", "was", "are", "dated", "esta", "tag", "looks", "se ve", "ve":
+			return true
+		}
+		return false
+	}) >= 0
+}
+
+// gaugeDoubt are the conditions that doubt a gauge itself.
+func (m *message) gaugeDoubt(t string) bool {
+	switch t {
+	case "slow", "weak", "going", "lazy", "holding", "holds", "stuck", "flat", "drifting", "rough", "good", "fine", "ok", "clean", "quit", "gone", "off":
+		return t == "good" || t == "fine" || t == "stuck"
+	}
+	return true
+}
+
+// factual tells whether item j is a fact of some equipment.
+func (m *message) factual(j int) bool {
+	if m.items[j].num != nil {
+		switch m.items[j].role {
+		case roleYear, roleAge, roleSize, roleTemp, roleSetting, roleCharge, roleAgo:
+			return true
+		}
+		return false
+	}
+	return m.is(j, cFuel, "") || m.is(j, cMaterial, "") || m.is(j, cCond, "")
+}
+
+// factualRun tells whether only facts, marks and small words lie between two items.
+func (m *message) factualRun(a, b int) bool {
+	for j := a + 1; j < b; j++ {
+		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+			continue
+		}
+		return false
+	}
+	return true
+}

@@ -1,0 +1,58 @@
+package intents
+
+// peaks marks the highest value of a time.
+func (m *message) peaks() {
+	for i := range m.items {
+		if !m.is(i, cPeak, "") {
+			continue
+		}
+		t := m.text(i)
+		if t == "max" || t == "maximum" || t == "maximo" || t == "maxima" {
+			if m.is(i-1, cTarget, "") || m.text(i-1) == "code" || m.text(i+1) == "allowed" {
+				continue
+			}
+		}
+		if (t == "max" || t == "maximum" || t == "maximo" || t == "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading) {
+			continue
+		}
+		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
+			continue
+		}
+		best := -1
+		for k := range m.readings {
+			r := &m.readings[k]
+			if r.sent != m.items[i].sent {
+				continue
+			}
+			if i >= r.from && i < r.to && (best < 0 || abs(i-r.at) < abs(i-m.readings[best].at)) {
+				best = k
+			}
+		}
+		if best >= 0 {
+			if m.nowNear(best) && !(t == "lazy hand" || t == "peak" || t == "max") {
+				continue
+			}
+			m.readings[best].Peak = true
+			continue
+		}
+		lo, hi := m.readingsOf(m.items[i].sent)
+		if lo < hi {
+			continue
+		}
+		// "Lazy hand: next line"
+		if lo, hi := m.readingsOf(m.items[i].sent + 1); hi-lo == 1 && lo < hi && m.sents[m.items[i].sent].to-m.sents[m.items[i].sent].from <= 4 {
+			m.readings[lo].Peak = true
+		}
+	}
+}
+
+// nowNear tells whether a reading is told as the present one.
+func (m *message) nowNear(k int) bool {
+	r := &m.readings[k]
+	for i := r.from; i < r.to; i++ {
+		if m.is(i, cNow, "") {
+			return true
+		}
+	}
+	return false
+}

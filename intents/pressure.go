@@ -1,0 +1,242 @@
+package intents
+
+import "strings"
+
+// pressureRole decides a number that can be a pressure.
+func (m *message) pressureRole(i int) (role, string) {
+	it := &m.items[i]
+	s := m.sents[it.sent]
+	psi := pressureUnit(it.unit)
+	// questions keep their numbers
+	if s.asking && m.askTakes(i) {
+		return roleAsked, "question"
+	}
+	// fuel pressure, tyres
+	if t := m.left(i, 3, false, func(k int) bool {
+		return m.text(k) == "wanted" || m.text(k) == "asked for" || (m.text(k) == "wants" || m.text(k) == "quiere" || m.text(k) == "queria" || m.text(k) == "want" || m.text(k) == "pide") && k >= i-2
+	}); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
+		return roleIgnored, "what was wanted"
+	}
+	if m.right(i, 5, false, func(k int) bool {
+		switch m.text(k) {
+		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
+			return true
+		}
+		return false
+	}) >= 0 || m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
+			return true
+		}
+		return false
+	}) >= 0 {
+		return roleIgnored, "tyres"
+	}
+	// from X to Y
+	if r, why, ok := m.fromTo(i); ok {
+		return r, why
+	}
+	// air of a tank
+	if r, why, ok := m.chargeRole(i); ok {
+		return r, why
+	}
+	if r, why, ok := m.settingRole(i); ok {
+		return r, why
+	}
+	if why, ok := m.dropOrTarget(i); ok {
+		return roleIgnored, why
+	}
+	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
+		if psi || m.points(i) || it.num.negative {
+			m.impossible(i)
+		}
+		return roleIgnored, "no pressure of a house"
+	}
+	if psi {
+		return roleReading, "unit of pressure"
+	}
+	// counts: "two hose bibs open", "3 taps"
+	if it.value > 0 && it.value <= 6 && it.num.integer && i+1 < len(m.items) && (m.is(i+1, cFlowing, "") || m.is(i+1, cFixture, "") || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
+		return roleIgnored, "count"
+	}
+	if m.pointNear(i) {
+		return roleReading, "test point beside it"
+	}
+	// counts
+	if i+1 < len(m.items) && m.is(i+1, cFlowing, "") && it.value <= 4 {
+		return roleIgnored, "count"
+	}
+	if it.value <= 200 && m.readingCue(i) {
+		return roleReading, "word of measuring"
+	}
+	if it.value <= 19 && !it.num.words && !it.decimal() {
+		if !(it.value == 0) {
+			return roleIgnored, "too small without a unit or a point"
+		}
+	}
+	if it.value > 200 {
+		return roleIgnored, "too large without a unit or a point"
+	}
+	if it.value < 15 {
+		return roleIgnored, "too small without a unit or a point"
+	}
+	if m.hasAsk(AskCorrect) && it.value <= 200 {
+		return roleReading, "the right value"
+	}
+	// an unknown noun right after it counts something else
+	if i+1 < len(m.items) && m.items[i+1].tags == nil && !m.items[i+1].mark && m.items[i+1].num == nil && !m.items[i+1].site && !m.p.lex.plain[m.text(i+1)] && !smallWord(m.text(i+1)) {
+		return roleIgnored, "counts " + m.text(i+1)
+	}
+	if m.tradeNear(i) {
+		return roleReading, "among terms of the trade"
+	}
+	return roleIgnored, "nothing says that it is a pressure"
+}
+
+func smallWord(s string) bool {
+	switch s {
+	case "w", "w/", "with", "con", "and", "y", "hr", "nomas", "rn", "tho", "lol", "n", "@":
+		return true
+	}
+	return false
+}
+
+func (it *item) decimal() bool { return it.num != nil && it.num.decimals > 0 }
+
+// pointNear tells whether a test point stands in the number's reach.
+func (m *message) pointNear(i int) bool {
+	it := &m.items[i]
+	ok := func(k int) bool { return m.items[k].point != "" }
+	l := m.left(i, 7, false, ok)
+	if l >= 0 && (m.items[l].seg == it.seg || i-l <= 3) && !(m.items[l].weak && i-l > 3) {
+		if !(it.value < 12 && it.num.integer && !it.num.words && it.value > 0) || i-l == 1 {
+			return true
+		}
+	}
+	r := m.right(i, 7, false, ok)
+	if r >= 0 && (m.items[r].seg == it.seg || r-i <= 2) && !(m.items[r].weak && r-i > 3) {
+		if it.value < 12 && it.value > 0 && it.num.integer {
+			return false
+		}
+		// the point may belong to another number
+		if r+1 < len(m.items) && m.isNum(r+1) && l < 0 && r-i > 3 {
+			return false
+		}
+		return true
+	}
+	return false
+}
+
+// readingCue finds words that announce a measured value.
+func (m *message) readingCue(i int) bool {
+	it := &m.items[i]
+	if it.value < 15 && !(it.value == 0) {
+		return false
+	}
+	l := m.left(i, 5, false, func(k int) bool {
+		switch m.text(k) {
+		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
+			return true
+		}
+		return m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
+	})
+	if l >= 0 {
+		return true
+	}
+	r := m.right(i, 3, false, func(k int) bool {
+		return m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cState, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "") || m.is(k, cNow, "")
+	})
+	return r >= 0
+}
+
+// tradeNear tells whether the sentence, or a message of little else, speaks of the trade.
+func (m *message) tradeNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	words := 0
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].site && abs(k-i) <= 2 && m.text(i-1) != "behind" || m.items[k].point != "" {
+			return true
+		}
+		for _, c := range []class{cState, cStatic, cFlowing, cPeak, cNow, cItem, cSym} {
+			if m.is(k, c, "") {
+				return true
+			}
+		}
+		if !m.items[k].mark {
+			words++
+		}
+	}
+	return words <= 2
+}
+
+// impossible asks about a number that no gauge of a house can show.
+func (m *message) impossible(i int) {
+	span := m.span(i, i+1)
+	if m.items[i].unit != "" && m.items[i].unit != "psi" {
+		span += " " + m.items[i].unit
+	}
+	ask := "What is the pressure? " + span + " cannot be right."
+	if m.spanish() {
+		ask = "¿Cuánto marcó? " + span + " no puede ser."
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"slip"}, Ask: ask})
+}
+
+// moneyTalk tells whether the number at i is a sum of money by the words before it.
+func (m *message) moneyTalk(i int) bool {
+	s := m.sents[m.items[i].sent]
+	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
+	first := s.from
+	for first < s.to && m.items[first].mark {
+		first++
+	}
+	switch m.text(first) {
+	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
+		return true
+	}
+	for k := i - 1; k >= s.from && k >= i-4; k-- {
+		switch m.text(k) {
+		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
+			t := m.text(k)
+			if (t == "charge" || t == "charged" || t == "check" || t == "debe" || t == "total" || t == "quoted" || t == "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
+				break
+			}
+			for j := k + 1; j < i; j++ {
+				if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
+					return false
+				}
+			}
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
+			return false
+		}
+	}
+	return false
+}
+
+// awayWord tells whether a length is a distance: "20 m of pipe", "30 m away".
+func (m *message) awayWord(t string) bool {
+	switch t {
+	case "of", "away", "from", "pipe", "long", "down", "up", "to", "de", "deep", "lejos":
+		return true
+	}
+	return false
+}
+
+// headTalk tells whether metres are a head of water here: others of the message
+// are, or the sentence names a test point or a regulator.
+func (m *message) headTalk(i int) bool {
+	se := m.sents[m.items[i].sent]
+	for k := se.from; k < se.to; k++ {
+		if m.items[k].point != "" && !m.items[k].weak || m.is(k, cItem, "prv") {
+			return true
+		}
+	}
+	for k := range m.items {
+		if m.items[k].unit == "m" {
+			return true
+		}
+	}
+	return false
+}

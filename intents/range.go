@@ -1,0 +1,95 @@
+package intents
+
+// shareUnits gives "95 and 97 psi" one unit, and "60/62 psi".
+func (m *message) shareUnits() {
+	for i := len(m.items) - 1; i > 0; i-- {
+		if m.items[i].num == nil || m.items[i].unit == "" {
+			continue
+		}
+		for k := i - 1; k >= 0 && k >= i-4; k-- {
+			if m.items[k].num != nil {
+				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
+					if u := m.items[i].unit; pressureUnit(u) && m.items[k].value < 300 || (u == "week" || u == "month" || u == "day" || u == "year") && k >= i-2 {
+						m.items[k].unit = u
+					}
+				}
+				break
+			}
+			switch m.text(k) {
+			case "and", "or", "to", "-", "/", "y", "o", "a", "n":
+				continue
+			}
+			break
+		}
+	}
+}
+
+// ranges joins "67-68", "67 or 68", "between 95 and 97", "could be 58 could be
+// 59" into their middle.
+func (m *message) ranges() {
+	for i := 0; i+2 < len(m.items); i++ {
+		a := &m.items[i]
+		if a.num == nil || a.role != roleNone || a.num.time || a.num.phone {
+			continue
+		}
+		join := 0
+		k := i + 2
+		if m.isNum(k) {
+			switch m.text(i + 1) {
+			case "-", "or", "o", "u":
+				join = k
+			case "to", "a":
+				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) {
+					join = k
+				}
+			case "and", "y":
+				if m.text(i-1) == "between" || m.text(i-1) == "entre" {
+					join = k
+				}
+			}
+		}
+		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) {
+			x, y := m.text(i+1), m.text(i+2)
+			if x == "or" && (y == "maybe" || y == "so" || y == "like") || x == "maybe" && y == "or" || x == "could" && y == "be" || x == "," && (y == "or" || y == "maybe" || y == "o") {
+				join = i + 3
+			}
+		}
+		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might" || m.text(i+1) == "maybe" || m.text(i+1) == "may") && (m.text(i+2) == "be" || m.text(i+2) == "b") {
+			join = i + 3
+		}
+		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might") && m.text(i+2) == "be" {
+			join = i + 3
+		}
+		if join == 0 && i+4 < len(m.items) && m.isNum(i+4) && m.text(i+1) == "," && m.text(i+2) == "maybe" {
+			join = i + 4
+		}
+		if join == 0 {
+			continue
+		}
+		b := &m.items[join]
+		if b.num.time || b.num.phone || b.num.negative || a.unit != "" && b.unit != "" && a.unit != b.unit {
+			continue
+		}
+		lo, hi := a.value, b.value
+		if !(hi > lo && (hi-lo <= 0.34*hi || hi-lo <= 6) || lo > hi && lo-hi <= 6) {
+			continue
+		}
+		if a.num.integer && b.num.integer && len(a.num.digits) == 4 && year(lo) {
+			continue
+		}
+		if b.unit == "" {
+			b.unit = a.unit
+		}
+		if m.text(i+1) == "to" && b.unit == "" && b.value < 20 {
+			continue
+		}
+		b.value = (lo + hi) / 2
+		b.ranged = true
+		a.role = roleTaken
+		m.note(join, "range", "middle of "+a.num.digits+" and "+b.num.digits)
+	}
+}
+
+func (m *message) fromLeft(i int) bool {
+	return m.left(i, 3, false, func(k int) bool { t := m.text(k); return t == "from" || t == "de" || t == "went from" }) >= 0
+}

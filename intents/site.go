@@ -1,0 +1,106 @@
+package intents
+
+import "strings"
+
+// chooseSite picks the street line of the message among the candidates.
+func (m *message) chooseSite() {
+	best := -1
+	for k := range m.sites {
+		if best < 0 || m.sites[k].score > m.sites[best].score+0.01 || m.sites[best].quoted && !m.sites[k].quoted && m.sites[k].score >= 5 {
+			best = k
+		}
+	}
+	if best < 0 {
+		return
+	}
+	b := m.sites[best]
+	for k := range m.sites {
+		a := &m.sites[k]
+		if k == best {
+			continue
+		}
+		strong := a.suffixed && a.score >= 5.5
+		if !strong && !(a.score >= 4.5 && a.house != b.house) {
+			a.score = -1 // no street line after all
+		}
+		if a.quoted != b.quoted && a.quoted {
+			a.score = min(a.score, 5) // the line quoted is answered, not reported
+		}
+	}
+	m.site = &m.sites[best]
+}
+
+// fromRecord names the site by the record when the message gives only a street:
+// one that fits is it, two make a question.
+func (m *message) fromRecord() {
+	if m.site != nil || len(m.ctx.Sites) == 0 {
+		return
+	}
+	found, at, n := m.knownSite()
+	switch {
+	case len(found) == 1:
+		m.frame.Site = found[0]
+	case len(found) > 1:
+		ask := "Which house: " + strings.Join(found, " or ") + "?"
+		if m.spanish() {
+			ask = "¿Cuál casa: " + strings.Join(found, " o ") + "?"
+		}
+		m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: m.words(at, at+n), MightBe: found, Ask: ask})
+	}
+}
+
+// tooLong asks for a message in parts.
+func (m *message) tooLong() {
+	ask := "That is too long for one report. Please send it in parts."
+	if m.spanish() {
+		ask = "Es demasiado largo para un reporte. Mándalo por partes, por favor."
+	}
+	start := m.clean.text
+	if len(start) > 40 {
+		start = strings.ToValidUTF8(start[:40], "")
+	}
+	m.frame.Unclear = []Unclear{{Span: strings.TrimSpace(start), Ask: ask}}
+}
+
+// twoHouses tells whether the message speaks of two houses.
+func (m *message) twoHouses() bool {
+	var lines []string
+	for _, a := range m.sites {
+		if a.score < 0 || a.quoted && !m.site.quoted {
+			continue
+		}
+		same := false
+		for _, l := range lines {
+			if sameHouse(l, a.line) {
+				same = true
+			}
+		}
+		if !same {
+			lines = append(lines, a.line)
+		}
+	}
+	if len(lines) < 2 {
+		return false
+	}
+	ask := "Two houses in one message. Please send one message a house."
+	if m.spanish() {
+		ask = "Son dos casas en un mensaje. Manda un mensaje por casa, por favor."
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
+	return true
+}
+
+// sameHouse tells whether two street lines can be one house: one number, and
+// one name the beginning of the other.
+func sameHouse(a, b string) bool {
+	x, y := strings.ToLower(a), strings.ToLower(b)
+	return strings.HasPrefix(x, y) || strings.HasPrefix(y, x) || firstWords(x, 2) == firstWords(y, 2)
+}
+
+func firstWords(s string, n int) string {
+	f := strings.Fields(s)
+	if len(f) > n {
+		f = f[:n]
+	}
+	return strings.Join(f, " ")
+}

@@ -1,0 +1,83 @@
+package intents
+
+func (m *message) followUpBefore(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].sent == m.items[i].sent; k-- {
+		switch m.text(k) {
+		case "f/u", "follow up", "recheck", "followup", "reminder", "seguimiento", "recordatorio":
+			return true
+		}
+	}
+	return false
+}
+
+// momentIn2 tells whether a sentence tells a time to come, before spans are known.
+func (m *message) momentIn2(s int) bool {
+	if m.momentIn(s) {
+		return true
+	}
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].num != nil && unitDays[m.items[i].unit] > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) snoozeVerb(s, first int) bool {
+	return first < len(m.items) && m.is(first, cAsk, "snooze")
+}
+
+// snoozeDays reads how long a follow-up is put off.
+func (m *message) snoozeDays(s int) {
+	var a *Ask
+	for k := range m.asks {
+		if m.asks[k].About == AskSnooze {
+			a = &m.asks[k].Ask
+		}
+	}
+	if a == nil {
+		return
+	}
+	for _, sn := range []int{s, s + 1} {
+		if sn >= len(m.sents) || a.InDays != nil {
+			break
+		}
+		for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
+			it := &m.items[i]
+			if it.num != nil && unitDays[it.unit] > 0 {
+				if m.is(i+1, cDo, "recheck") && m.momentAfter(i, sn) {
+					continue // "the 30 day recheck"
+				}
+				d := int(it.value*float64(unitDays[it.unit]) + 0.5)
+				a.InDays = &d
+				it.role = roleAsked
+				m.sents[sn].snoozes = true
+				break
+			}
+			for _, w := range m.moments {
+				if w.at == i {
+					d := w.days
+					a.InDays = &d
+					m.sents[sn].snoozes = true
+				}
+			}
+			if a.InDays != nil {
+				break
+			}
+		}
+	}
+}
+
+func (m *message) momentAfter(i, s int) bool {
+	for k := i + 1; k < m.sents[s].to; k++ {
+		if m.items[k].num != nil && unitDays[m.items[k].unit] > 0 {
+			return true
+		}
+		for _, w := range m.moments {
+			if w.at == k {
+				return true
+			}
+		}
+	}
+	return false
+}

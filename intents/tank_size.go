@@ -1,0 +1,100 @@
+package intents
+
+func (m *message) tankTalk(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if v, ok := m.val(i, cItem); ok && (v == "tank" || v == "expansion_tank") {
+			return true
+		}
+	}
+	return false
+}
+
+// tankNumbers puts the numbers of a question about a tank on the ask.
+func (m *message) tankNumbers(s int, a *Ask) {
+	for sn := range m.sents {
+		if sn != s && !(abs(sn-s) <= 1 && !m.readingLike(sn)) && sn != s {
+			continue
+		}
+		for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
+			it := &m.items[i]
+			if it.num == nil || it.role != roleNone || it.num.time || it.num.money {
+				continue
+			}
+			v := it.value
+			set := func(p **float64, v float64) {
+				if *p == nil {
+					*p = &v
+				}
+				m.setRole(i, roleAsked, "of the question")
+			}
+			switch it.unit {
+			case "gal":
+				set(&a.SizeGal, v)
+			case "litre":
+				set(&a.SizeGal, round1(v*0.264172))
+			case "psi", "bar", "kpa":
+				set(&a.PSI, toPSI(v, it.unit))
+			case "degf", "deg", "degc", "":
+				if it.unit == "degc" {
+					v = float64(int(v*9/5 + 32.5))
+				}
+				switch {
+				case m.nearWord(i, 3, "rise", "delta", "difference", "sube", "subir", "raise", "raises", "subida"):
+					set(&a.RiseF, v)
+				case m.nearWord(i, 3, "inlet", "incoming", "cold", "entrada", "from", "in", "comes in", "coming", "coming in", "entrando", "entra", "water", "agua"):
+					if it.unit == "" && v > 90 && !m.nearWord(i, 2, "inlet", "incoming", "cold") {
+						set(&a.SetpointF, v)
+						continue
+					}
+					set(&a.InletF, v)
+				case it.unit == "" && sn == s && (m.sents[sn].question || m.hasAsk(AskTankSize)) && v <= 200 && (m.nearWord(i, 2, "pressure", "static", "house", "street", "at", "presion", "a", "system", "on") && v < 100):
+					set(&a.PSI, v)
+				case it.unit != "" || m.nearWord(i, 3, "set", "setpoint", "sp", "thermostat", "to", "at", "heater", "termostato") && v >= 100:
+					set(&a.SetpointF, v)
+				case v >= 20 && v <= 120 && sn == s && m.is(i+1, cItem, "heater"):
+					set(&a.SizeGal, v)
+				}
+			}
+		}
+	}
+}
+
+// nearWord tells whether one of some words stands within n items of i.
+func (m *message) nearWord(i, n int, words ...string) bool {
+	for k := max(0, i-n); k < min(len(m.items), i+n+1); k++ {
+		if k != i && m.items[k].sent == m.items[i].sent && m.items[k].seg == m.items[i].seg {
+			if k < i && m.numsBetween(k, i) > 0 || k > i && m.numsBetween(i, k) > 0 {
+				continue
+			}
+			for _, w := range words {
+				if m.text(k) == w {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// sizes tells whether a sentence asks for the size of an expansion tank.
+func (m *message) sizes(s int) bool {
+	if !m.tankTalk(s) || m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
+		return false
+	}
+	ask, size := m.sents[s].question || m.request(s), false
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch m.text(i) {
+		case "size", "big", "large", "tamano", "grande", "capacidad", "medida", "sizing", "sized", "galones":
+			if m.text(i) == "galones" && m.items[max(i-1, 0)].num != nil {
+				continue
+			}
+			size = true
+		case "cuanto", "de cuanto", "de cuantos":
+			size, ask = true, true
+		}
+		if m.is(i, cWill, "") && (m.text(i) == "order" || m.text(i) == "quote") {
+			return false
+		}
+	}
+	return ask && size
+}

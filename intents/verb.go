@@ -1,0 +1,332 @@
+package intents
+
+// verb is a word of work in the message.
+type verb struct {
+	at      int
+	what    string
+	done    bool
+	negated bool
+	planned bool
+	state   bool // "PRV set to 60": a fact, no deed
+	object  string
+	objAt   int
+}
+
+// verbs finds the words of work and says whether the work was done.
+func (m *message) findVerbs() {
+	for i := range m.items {
+		it := &m.items[i]
+		if it.text == "put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
+			if m.putsIn(i) {
+				v := verb{at: i, what: "installed", objAt: -1}
+				m.judge(&v)
+				if it.text != "put" {
+					v.done, v.planned = false, true
+				}
+				m.verbs = append(m.verbs, v)
+			}
+			continue
+		}
+		if it.mark {
+			continue
+		}
+		if it.num != nil && it.unit == "turn" {
+			for k := max(0, i-8); k < min(len(m.items), i+9); k++ {
+				if m.items[k].sent == it.sent && (m.is(k, cItem, "prv") || m.text(k) == "screw" || m.text(k) == "tornillo") {
+					m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
+					break
+				}
+			}
+			continue
+		}
+		if w := m.shutsWater(i); w {
+			v := verb{at: i, what: "shut", objAt: -1}
+			m.judge(&v)
+			m.verbs = append(m.verbs, v)
+			continue
+		}
+		for _, t := range it.tags {
+			if m.p.classes[t.class] != cDid {
+				continue
+			}
+			if t.value == "charged" && it.text == "charged" {
+				if m.isNum(i+1) && (m.text(i+2) == "for" || m.text(i+2) == "to" && m.text(i+3) == "come") {
+					continue // a fee
+				}
+				switch m.text(i + 1) {
+				case "her", "him", "them", "the customer", "me", "customer", "us":
+					continue
+				}
+				if m.isNum(i+1) && m.items[i+1].num.money || m.isNum(i+2) && m.items[i+2].num.money {
+					continue
+				}
+			}
+			v := verb{at: i, what: t.value, objAt: -1}
+			m.judge(&v)
+			m.verbs = append(m.verbs, v)
+		}
+	}
+}
+
+func (m *message) judge(v *verb) {
+	s := m.sents[m.items[v.at].sent]
+	from := max(s.from, v.at-7)
+	for k := v.at - 1; k >= from; k-- {
+		if m.items[k].mark && (m.text(k) == "," || m.text(k) == "(" || m.text(k) == "/" || m.text(k) == "-") || m.items[k].seg != m.items[v.at].seg {
+			break
+		}
+		if m.items[k].num != nil {
+			break
+		}
+		if m.is(k, cDid, "") && m.text(k) != "set" && k < v.at-1 {
+			break
+		}
+		switch m.text(k) {
+		case "and", "y":
+			// "didn't touch the prv and set …": another clause
+			if k < v.at-1 {
+				k = from
+			}
+			continue
+		}
+		if m.is(k, cNeg, "") && v.at-k <= 4 && m.text(k) != "no" && m.text(k) != "none" && m.text(k) != "cero" && m.text(k) != "zero" && m.text(k) != "free of" && m.text(k) != "nothing" {
+			v.negated = true
+			break
+		}
+		if m.is(k, cWill, "") && !m.wasWill(k) {
+			v.planned = true
+			break
+		}
+		if m.text(k) == "to" && k == v.at-1 || m.text(k) == "lets" || m.text(k) == "someone" {
+			v.planned = true
+			break
+		}
+		if m.is(k, cQuestion, "") && v.at-k <= 4 && s.question {
+			v.planned = true
+			break
+		}
+	}
+	if s.question && s.asking {
+		v.planned = true
+	}
+	v.object, v.objAt = m.objectOf(v)
+	// "PRV set to 60": nobody set it
+	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
+		k := v.at - 1
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
+			k--
+		}
+		prior := k
+		if prior >= s.from && (m.is(prior, cItem, "") || m.is(prior, cPart, "")) {
+			v.state = !m.verbBefore(prior, v.at) && !m.changeAfter(v.at)
+			v.object, v.objAt = m.topicBefore(v.at)
+		} else if prior >= s.from && m.items[prior].mark && prior == v.at-1 || v.at == s.from {
+			// ", set at 60": a fact of the line's equipment, unless the line tells work
+			if _, at := m.topicBefore(v.at); at >= 0 && !m.objectRight(v.at) && !m.verbBefore(at, v.at) {
+				v.state = true
+				v.object, v.objAt = m.topicBefore(v.at)
+			} else if v.at == s.from && !m.objectRight(v.at) && m.text(v.at+1) != "it" {
+				if c := m.carried(m.items[v.at].sent); c != "" && !m.anyDone(v.at) {
+					v.state = true
+					v.object = c
+				}
+			}
+		} else if prior >= s.from && m.items[prior].num != nil && prior == v.at-1 {
+			if _, at := m.topicBefore(v.at); at >= 0 && !m.verbBefore(at, v.at) && !m.objectRight(v.at) {
+				v.state = true
+				v.object, v.objAt = m.topicBefore(v.at)
+			}
+		} else if be(m.text(v.at-1)) || m.text(v.at-1) == "its" || m.text(v.at-1) == "is" {
+			v.state = true
+			if o, at := m.topicBefore(v.at); o != "" {
+				v.object, v.objAt = o, at
+			} else {
+				v.object = m.carried(m.items[v.at].sent)
+			}
+		} else if m.text(v.at-1) == "which is" || m.text(v.at-1) == "thats" || m.text(v.at-1) == "and" && m.fuelSize(v.at-2) {
+			v.state = true
+			v.object, v.objAt = m.topicBefore(v.at)
+		}
+		if f, ok := m.val(v.at-1, cFuel); ok && f != "" && !m.verbBefore(v.at-1, v.at) {
+			v.state = true
+			v.object, v.objAt = "heater", v.at-1
+		}
+	}
+	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
+		v.negated = true // the pressure dropped, nobody dropped it
+	}
+	v.done = !v.negated && !v.planned && !v.state
+}
+
+func (m *message) fuelSize(k int) bool {
+	return m.is(k, cFuel, "") || k >= 0 && m.items[k].num != nil && (m.items[k].unit == "gal" || m.items[k].unit == "litre")
+}
+
+func be(s string) bool {
+	switch s {
+	case "is", "was", "are", "were", "be", "been", "esta", "estaba", "es", "currently", "s", "its", "has been", "came":
+		return true
+	}
+	return false
+}
+
+// verbBefore tells whether a deed stands before item at, within the clause: then
+// a "set" after it is part of the deed.
+func (m *message) verbBefore(at, upTo int) bool {
+	s := m.sents[m.items[at].sent]
+	for k := at; k >= s.from && k >= at-8; k-- {
+		if m.is(k, cDid, "") && k != upTo {
+			return true
+		}
+		if m.text(k) == "i" || m.text(k) == "we" || m.text(k) == "ive" {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) anyDone(before int) bool {
+	for _, v := range m.verbs {
+		if v.at < before && v.done && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
+			return true
+		}
+	}
+	return false
+}
+
+// changeAfter tells whether "set" goes on with a change: "set down from 85 to 60".
+func (m *message) changeAfter(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+3; k++ {
+		switch m.text(k) {
+		case "down", "up", "back", "from", "down to", "up to":
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) objectRight(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
+		if m.is(k, cItem, "") || m.is(k, cPart, "air") {
+			return true
+		}
+		if m.items[k].num != nil || m.items[k].mark {
+			return false
+		}
+	}
+	return false
+}
+
+// objectOf finds what a deed was done to.
+func (m *message) objectOf(v *verb) (string, int) {
+	s := m.sents[m.items[v.at].sent]
+	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
+		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
+			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || o == "drain_valve" && m.text(k) == "drain" {
+				continue
+			}
+			return m.itemCode(k, o), k
+		}
+		if m.is(k, cFuel, "tankless") && (v.what == "installed" || v.what == "replaced") {
+			return "heater", k
+		}
+		if m.is(k, cPart, "strainer") {
+			return "prv", k
+		}
+		if m.is(k, cPart, "air") {
+			return "expansion_tank", k
+		}
+		if m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && m.text(k) != "(" && m.text(k) != ")" && m.text(k) != ":" && m.text(k) != "/" && m.text(k) != "\"" {
+			break
+		}
+		if m.is(k, cSym, "leak") && (v.what == "fixed" || v.what == "replaced") {
+			return "leak", k
+		}
+	}
+	// "prv replaced", "tank was charged", "flushed" after "heater:"
+	for k := v.at - 1; k >= s.from && k >= v.at-5; k-- {
+		if o, ok := m.val(k, cItem); ok && !m.taken(k) && o != "gauge" {
+			return m.itemCode(k, o), k
+		}
+		if m.is(k, cPart, "strainer") {
+			return "prv", k
+		}
+		if m.is(k, cSym, "leak") && v.what == "fixed" {
+			return "leak", k
+		}
+		if m.items[k].mark && m.text(k) != ":" {
+			break
+		}
+	}
+	return "", -1
+}
+
+// doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.
+func (m *message) verbLeft(i, n int, kinds ...string) *verb {
+	s := m.sents[m.items[i].sent]
+	for j := len(m.verbs) - 1; j >= 0; j-- {
+		v := &m.verbs[j]
+		if v.at >= i || v.at < s.from {
+			continue
+		}
+		if v.at < i-n {
+			break
+		}
+		for _, k := range kinds {
+			if v.what == k {
+				return v
+			}
+		}
+	}
+	return nil
+}
+
+// putsIn tells whether "put" at i goes with "in" or "on": "put a tank in".
+func (m *message) putsIn(i int) bool {
+	item := false
+	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if m.is(k, cItem, "") {
+			item = true
+			continue
+		}
+		switch m.text(k) {
+		case "in", "on", "back in", "in there", "in for":
+			if item {
+				return true
+			}
+		}
+		if m.items[k].num != nil && m.items[k].unit != "gal" {
+			return false
+		}
+	}
+	return false
+}
+
+// shutsWater tells whether the word at i closes the house's water: "el agua la
+// cerré yo en la calle".
+func (m *message) shutsWater(i int) bool {
+	switch m.text(i) {
+	case "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
+	default:
+		return false
+	}
+	if m.is(i, cDid, "") {
+		return false
+	}
+	seg := m.items[i].seg
+	for k := max(0, i-6); k < min(len(m.items), i+6); k++ {
+		if m.items[k].seg != seg || k == i {
+			continue
+		}
+		switch m.text(k) {
+		case "water", "agua", "main", "curb", "curb stop", "llave principal", "principal", "at the main":
+			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
+				continue
+			}
+			return true
+		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
+			return false
+		}
+	}
+	return false
+}
