@@ -152,7 +152,27 @@ func (t *terminal) Post(_ context.Context, p desk.Post) (string, error) {
 	} else if _, err := fmt.Fprintln(t.out, text); err != nil {
 		return "", err
 	}
+	if f := p.Body.File; f != nil {
+		if err := t.keep(*f); err != nil {
+			return "", err
+		}
+	}
 	return fmt.Sprintf("printed.%d", t.n), nil
+}
+
+// keep writes a paper into the folder that a person at the terminal works in;
+// where nobody sits, it says how to have it written.
+func (t *terminal) keep(f desk.File) error {
+	if t.prompt == "" {
+		_, err := fmt.Fprintf(t.out, "(%s: lazyhand sheet HOUSE --out %s)\n", f.Title, f.Name)
+		return err
+	}
+	if err := os.WriteFile(f.Name, f.Data, 0o600); err != nil {
+		_, err = fmt.Fprintf(t.out, "(the paper could not be written: %v)\n", err)
+		return err
+	}
+	_, err := fmt.Fprintf(t.out, "(%s)\n", f.Name)
+	return err
 }
 
 // Find never finds: what was printed for certain is marked at once, and what

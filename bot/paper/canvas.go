@@ -58,8 +58,8 @@ func (f format) canvas() (*vgimg.Canvas, draw.Canvas) {
 	return c, draw.New(c)
 }
 
-// png writes a canvas as a PNG.
-func png(c *vgimg.Canvas) ([]byte, error) {
+// encode writes a canvas as a PNG.
+func encode(c *vgimg.Canvas) ([]byte, error) {
 	var b bytes.Buffer
 	if _, err := (vgimg.PngCanvas{Canvas: c}).WriteTo(&b); err != nil {
 		return nil, fmt.Errorf("write the picture: %w", err)

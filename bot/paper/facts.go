@@ -135,18 +135,44 @@ func (f sheetFacts) meaning() block {
 	b := block{head: f.w.sheet.HeadMeans, least: 2}
 	for _, v := range f.h.Assessment.Findings {
 		says := f.finding(v)
-		if v.Urgency == assess.Now || says == "" || slices.Contains(b.items, says) {
+		told := v.Code == "drift_up" || v.Code == "drift_down"
+		if v.Urgency == assess.Now || says == "" || told && f.trend() != "" || slices.Contains(b.items, says) {
 			continue
 		}
 		b.items = append(b.items, says)
 	}
-	if t := trendText(f.h, f.w); t != "" {
-		b.items = append(b.items, strings.ToUpper(t[:1])+t[1:]+".")
+	if t := f.trend(); t != "" {
+		b.items = append(b.items, t)
 	}
-	if b.items == nil {
+	switch {
+	case b.items != nil:
+	case f.h.Assessment.HousePSI == nil:
+		b.items = []string{f.w.sheet.TooLittle}
+	default:
 		b.items = []string{f.w.sheet.AllWell}
 	}
 	return b
+}
+
+// trend says where the pressure is going, empty when it stays.
+func (f sheetFacts) trend() string {
+	d, s := f.h.Assessment.Drift, &f.w.sheet
+	moves, to := s.Rises, bandOf(f.h.Band)[1]
+	switch {
+	case d.PSIPerYear == nil || d.State != assess.Rising && d.State != assess.Falling:
+		return ""
+	case d.State == assess.Falling:
+		moves, to = s.Falls, bandOf(f.h.Band)[0]
+	}
+	says := fmt.Sprintf(moves, number(math.Abs(*d.PSIPerYear)))
+	switch c := d.Crosses; {
+	case c == nil:
+	case c.Date.Before(f.h.Today):
+		says += fmt.Sprintf(s.Passed, number(to))
+	default:
+		says += fmt.Sprintf(s.Passes, number(to), f.w.monthYear(c.Date))
+	}
+	return says + "."
 }
 
 // parts tells the ages of what is installed.

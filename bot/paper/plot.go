@@ -80,10 +80,10 @@ func drawPlot(h desk.House, f format) ([]byte, error) {
 	}
 	c = f.legend(c, p.legendEntries())
 	if len(s.marks) > 0 {
-		c = draw.Crop(c, 0, 0, 0, -f.text*1.25*markRows)
+		c = draw.Crop(c, 0, 0, 0, -f.text*1.25*vg.Length(min(len(s.marks), markRows)))
 	}
 	p.Draw(c)
-	return png(img)
+	return encode(img)
 }
 
 // legendEntries explain what is there, and nothing else.
@@ -276,6 +276,9 @@ func (p *housePlot) drawMarks(c draw.Canvas) {
 // nowText is a house's pressure in a line.
 func nowText(h desk.House, w *words) string {
 	a := h.Assessment
+	if len(h.Readings) == 0 {
+		return ""
+	}
 	if a.HousePSI == nil || math.IsNaN(*a.HousePSI) {
 		return w.Band[assess.BandNone]
 	}
@@ -333,7 +336,9 @@ func plotAlt(h desk.House) string {
 		add("%s", w.NoReadings)
 		return strings.Join(parts, " ")
 	}
-	add("%s", nowText(h, w))
+	if t := nowText(h, w); t != "" {
+		add("%s", t)
+	}
 	if t := trendText(h, w); t != "" {
 		add("%s", t)
 	}

@@ -236,9 +236,20 @@ func (pg *page) rowHeight(r [2]block, w *words) float64 {
 	return max(pg.height(r[0], w), pg.height(r[1], w)) + blockGap
 }
 
+// mostItems is more than a page has room for.
+const mostItems = 14
+
 // fit leaves items out, always of the block that makes its row highest, until
 // the rows fit. A block keeps its least: those always fit.
 func (pg *page) fit(rows [][2]block, room float64, w *words) {
+	for i := range rows {
+		for j := range rows[i] {
+			if b := &rows[i][j]; len(b.items) > mostItems {
+				b.left += len(b.items) - mostItems
+				b.items = b.items[:mostItems]
+			}
+		}
+	}
 	for {
 		total := 0.0
 		for _, r := range rows {

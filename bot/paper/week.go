@@ -127,7 +127,7 @@ func (wk week) draw(f format) ([]byte, error) {
 	}
 	c = f.legend(c, append(entries, a.bandEntry()))
 	a.Draw(c)
-	return png(img)
+	return encode(img)
 }
 
 // drawReports draws one shape a report, those of a day side by side, and names

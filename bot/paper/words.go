@@ -103,10 +103,17 @@ func (w *words) monthYear(d assess.Date) string {
 // longDate is a whole date.
 func (w *words) longDate(d assess.Date) string { return w.Long(d, month(&w.LongMonths, d.Month)) }
 
+// mostWork is how many works of a day are told.
+const mostWork = 3
+
 // marked says what was done to the regulator on a day.
 func (w *words) marked(m mark) string {
 	var all []string
-	for _, work := range m.work {
+	for i, work := range m.work {
+		if i == mostWork {
+			all = append(all, fmt.Sprintf(w.AndMore, len(m.work)-i))
+			break
+		}
 		s := w.Mark[work.Action]
 		if work.ToPSI != nil {
 			to := fmt.Sprintf(w.SetTo, number(*work.ToPSI))

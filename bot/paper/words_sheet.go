@@ -35,6 +35,10 @@ type sheetWords struct {
 	BeforeWork   string
 	AfterWork    string
 	Finding      map[string]string
+	TooLittle    string
+	Rises, Falls string // psi a year
+	Passes       string // psi, month
+	Passed       string // psi
 	AllWell      string
 	Valve        string
 	Heater       string
