@@ -45,7 +45,7 @@ With no command it is a chat in the terminal. It also answers piped lines.`,
 	root.SetHelpCommand(p.helpCommand(root))
 	root.AddCommand(p.parseCommand(), p.assessCommand(), p.serveCommand(), p.practiceCommand(), p.manifestCommand(), p.initCommand(), p.checkCommand(), p.serviceCommand(),
 		p.historyCommand(), p.searchCommand(), p.listCommand(), p.summaryCommand(), p.plotCommand(), p.sheetCommand(), p.exportCommand(), p.importCommand(), p.backupCommand(),
-		p.rebuildCommand(), p.forgetCommand(), p.misreadCommand(),
+		p.rebuildCommand(), p.forgetCommand(), p.misreadCommand(), p.sameCommand(),
 		p.versionCommand(), p.completionCommand(root))
 	return root
 }

@@ -43,6 +43,8 @@ func (tx *Tx) Replay() (*Replay, error) {
 	}
 	steps = append(steps,
 		`CREATE INDEX temp.was_site_source ON was_site (source)`,
+		`CREATE INDEX temp.was_site_id ON was_site (id)`,
+		`CREATE INDEX temp.was_site_joined ON was_site (joined) WHERE joined IS NOT NULL`,
 		`CREATE INDEX temp.was_alert_opened ON was_alert (opened)`,
 		`CREATE INDEX temp.was_follow_up_opened ON was_follow_up (opened, action)`,
 		`CREATE INDEX temp.was_follow_up_id ON was_follow_up (id)`,

@@ -81,7 +81,19 @@ func (tx *Tx) SitesOnStreet(street string, limit int) ([]SiteRecord, error) {
 func (tx *Tx) AddSite(s assess.Site, source int64) (SiteRecord, error) {
 	id, err := tx.insert(`INSERT INTO site (id, line, key, loose, street, town, postcode, source) VALUES (?, ?, ?, ?, ?, ?, ?, nullif(?, 0))`,
 		tx.idBefore("site", source, ""), s.Line, s.Key(), s.Loose(), s.Street(), s.Town, s.Postcode, source)
-	return SiteRecord{id, id, s}, err
+	if err != nil || !tx.replay {
+		return SiteRecord{id, id, s}, err
+	}
+	// That people joined two records holds from the start.
+	for _, q := range []string{
+		`UPDATE site SET joined = (SELECT w.joined FROM was_site w JOIN site t ON t.id = w.joined AND t.joined IS NULL WHERE w.id = ?1) WHERE id = ?1`,
+		`UPDATE site SET joined = ?1 WHERE id IN (SELECT id FROM was_site WHERE joined = ?1)`,
+	} {
+		if _, err := tx.exec(q, id); err != nil {
+			return SiteRecord{}, err
+		}
+	}
+	return tx.Site(id)
 }
 
 // FillSite takes over what a fuller spelling of the same house tells: the

@@ -251,6 +251,9 @@ func TestJoiningAndPartingIsReversible(t *testing.T) {
 	}
 	s.says("ana", "72 rear bibb, heater idle, 9 Oak Ave")
 	joined := s.derived()
+	if _, changes := s.rebuild(false); len(changes) > 0 || s.derived() != joined {
+		t.Errorf("a rebuild parts what people joined: %+v\n%s", changes, s.derived())
+	}
 	if !strings.Contains(joined, `house 2 is 1 "9 Oak Ct"`) || strings.Count(joined, "  report of") != 3 {
 		t.Errorf("the two are not one:\n%s", joined)
 	}
