@@ -18,6 +18,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return roleTo, "and the tank", true
 		}
 	}
+	if m.heldByTank(i) {
+		return roleCharge, "in the tank", true
+	}
 	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
 	if air < 0 {
 		if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "air") }); r >= 0 && m.items[r].seg == it.seg {
@@ -125,6 +128,27 @@ func (m *message) chargedIn(s int) bool {
 	for _, v := range m.verbs {
 		if v.what == "charged" && v.done && m.items[v.at].sent == s {
 			return true
+		}
+	}
+	return false
+}
+
+// heldByTank tells whether a pressure is said to be in the tank: "50 lbs in the
+// tank", "a 2 gal tank with 58 in it".
+func (m *message) heldByTank(i int) bool {
+	if m.text(i+1) == "in it" || m.text(i+1) == "in" && m.text(i+2) == "it" {
+		topic, at := m.topicBefore(i)
+		return topic == "expansion_tank" && !m.pointBetween(at, i) && i-at <= 8
+	}
+	if m.text(i+1) != "in" && m.text(i+1) != "en" {
+		return false
+	}
+	for k := i + 2; k < len(m.items) && k <= i+4 && !m.items[k].mark; k++ {
+		if v, ok := m.val(k, cItem); ok {
+			return m.itemCode(k, v) == "expansion_tank"
+		}
+		if m.items[k].num != nil || m.items[k].point != "" {
+			return false
 		}
 	}
 	return false

@@ -43,6 +43,8 @@ func (m *message) convert(s int) bool {
 			}
 		}
 		switch m.text(i) {
+		case "?":
+			cue = true
 		case "equals", "equal", "equivale", "equivalent", "how many", "cuantos", "cuantas", "cuanto es", "cuanto son":
 			cue = true
 		}
@@ -51,6 +53,11 @@ func (m *message) convert(s int) bool {
 				to = canon(u)
 			}
 		}
+	}
+	if k := m.bare(s); len(nums) == 0 && cue && k >= 0 && to != "" && to != "psi" && (m.has2(s, "how many", "cuantos", "cuantas") || m.text(se.from) == "how") {
+		// "how many kpa is 65": psi where no unit is said
+		m.items[k].unit = "psi"
+		nums = append(nums, k)
 	}
 	if len(nums) == 0 || to == "" {
 		return false
@@ -84,4 +91,19 @@ func (m *message) readingCueWords(s int) bool {
 		}
 	}
 	return false
+}
+
+// bare returns the one number of a sentence when it has no unit, else -1.
+func (m *message) bare(s int) int {
+	at := -1
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].num == nil {
+			continue
+		}
+		if at >= 0 || m.items[i].unit != "" || m.items[i].num.time || m.items[i].num.money {
+			return -1
+		}
+		at = i
+	}
+	return at
 }

@@ -79,7 +79,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	switch t {
 	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
 		return last || quoted || m.reportTalk(s)
-	case "should say", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
+	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been", "should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
 		return last || quoted || begins

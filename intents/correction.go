@@ -17,6 +17,9 @@ func (m *message) corrections() {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
 		}
+		if m.eitherOr(i) {
+			continue
+		}
 		if m.fatFingered(i) {
 			m.setRole(i, roleIgnored, "slip told")
 			continue
@@ -81,4 +84,28 @@ func (m *message) takesBack(from, to int) bool {
 		}
 	}
 	return false
+}
+
+// eitherOr asks which of two numbers far apart was meant: "front 92 or 29".
+func (m *message) eitherOr(i int) bool {
+	j := i + 2
+	if t := m.text(i + 1); t != "or" && t != "o" {
+		return false
+	}
+	if m.text(j) == "maybe" || m.text(j) == "was" {
+		j++
+	}
+	if !m.isNum(j) || m.items[j].role != roleReading {
+		return false
+	}
+	span := m.span(i, j+1)
+	a, b := m.span(i, i+1), m.span(j, j+1)
+	ask := "Which is right, " + a + " or " + b + "?"
+	if m.spanish() {
+		ask = "¿Cuál es, " + a + " o " + b + "?"
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{a, b}, Ask: ask})
+	m.setRole(i, roleIgnored, "one of two")
+	m.setRole(j, roleIgnored, "one of two")
+	return true
 }

@@ -73,11 +73,14 @@ func (m *message) remembered(i int) bool {
 	// "customer says it's 60"
 	if k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "says", "said", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists":
+		case "says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists":
 			return true
 		}
 		return false
 	}); k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i) {
+		return true
+	}
+	if m.othersWords(i) || m.longAgo(i) {
 		return true
 	}
 	seg := m.items[i].seg
@@ -134,6 +137,58 @@ func timely(s string) bool {
 	switch s {
 	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter", "last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago", "previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in", "el mes pasado", "hace tiempo", "historically", "on file":
 		return true
+	}
+	return false
+}
+
+// othersWords tells whether a number stands between quotation marks after
+// somebody else's name and a word of saying.
+func (m *message) othersWords(i int) bool {
+	s := m.sents[m.items[i].sent]
+	open, closed := -1, false
+	for k := s.from; k < s.to; k++ {
+		if !m.items[k].mark || m.text(k) != "\"" {
+			continue
+		}
+		if k > i {
+			closed = true
+			break
+		}
+		if open < 0 {
+			open = k
+		} else {
+			open = -1
+		}
+	}
+	if open < 0 || !closed {
+		return false
+	}
+	for k := open - 1; k >= s.from && k >= open-4; k-- {
+		switch m.text(k) {
+		case "says", "said", "goes", "told", "told me", "tells me", "claims", "like", "dice", "dijo", "swears", "me dijo", "me dice", "asked":
+			return m.text(k-1) != "i"
+		}
+	}
+	return false
+}
+
+// longAgo tells whether a clause places its number years back: "three years ago it
+// was 80", "was 85 in 2019".
+func (m *message) longAgo(i int) bool {
+	if !m.pastVerb(i) {
+		return false
+	}
+	it := &m.items[i]
+	if p := m.text(i + 1); (p == "in" || p == "back in" || p == "en") && m.isNum(i+2) && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
+		return int(m.items[i+2].value) < m.ctx.Today.Year
+	}
+	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == it.sent; k-- {
+		if m.is(k, cNow, "") || m.items[k].seg < it.seg-1 {
+			return false
+		}
+		if m.isNum(k) && (m.items[k].unit == "year" || m.items[k].unit == "month") {
+			return m.text(k+1) == "ago" || m.text(k+1) == "back" || m.text(k-1) == "hace"
+		}
 	}
 	return false
 }

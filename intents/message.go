@@ -186,6 +186,14 @@ func (m *message) units() {
 					i += 2
 				}
 			default:
+				if (n.text == "more" || n.text == "mas") && next+1 < len(m.items) {
+					// "three more days"
+					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays[u] > 0 {
+						it.unit = u
+						i += 2
+						break
+					}
+				}
 				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(it, n, next, glued) {
 					it.unit = u
 					// "12 yrs old", "60 C": words beyond the unit stay
@@ -236,6 +244,8 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return n.text != "mas" || glued
 	case "hr":
 		return glued || it.value <= 12
+	case "h":
+		return it.value <= 96
 	case "am", "pm":
 		return it.value <= 12
 	case "foot", "pie":
@@ -274,6 +284,9 @@ func (m *message) cut() {
 		}
 		switch it.text {
 		case "\n", ".", "!", "?", ";", "...":
+			if it.text == "?" && m.text(i-1) == "=" {
+				continue // "3.5 bar = ? psi"
+			}
 			close(i+1, it.text == "?")
 			start = i + 1
 			seg++

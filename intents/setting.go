@@ -56,6 +56,9 @@ func (m *message) itemCode(k int, v string) string {
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
 	prev := m.text(i - 1)
+	if r, why, ok := m.dialled(i); ok {
+		return r, why, true
+	}
 	// Y of X to Y
 	if (prev == "to" || prev == "a" || prev == "down to" || prev == "up to" || prev == "hasta") && (m.isNum(i-2) || m.isNum(i-3)) {
 		x := i - 2

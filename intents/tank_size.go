@@ -12,8 +12,12 @@ func (m *message) tankTalk(s int) bool {
 // tankNumbers puts the numbers of a question about a tank on the ask.
 func (m *message) tankNumbers(s int, a *Ask) {
 	for sn := range m.sents {
-		if sn != s && !(abs(sn-s) <= 1 && !m.readingLike(sn)) && sn != s {
+		given := sn == s+1 && m.givesSizing(s, sn)
+		if sn != s && !given && !(abs(sn-s) <= 1 && !m.readingLike(sn)) {
 			continue
+		}
+		if given {
+			m.sents[sn].asking = true
 		}
 		for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
 			it := &m.items[i]
@@ -33,6 +37,9 @@ func (m *message) tankNumbers(s int, a *Ask) {
 			case "litre":
 				set(&a.SizeGal, round1(v*0.264172))
 			case "psi", "bar", "kpa":
+				if given && m.nearWord(i, 1, "inlet") && a.InletF == nil {
+					continue
+				}
 				set(&a.PSI, toPSI(v, it.unit))
 			case "degf", "deg", "degc", "":
 				if it.unit == "degc" {
@@ -82,6 +89,11 @@ func (m *message) sizes(s int) bool {
 		return false
 	}
 	ask, size := m.sents[s].question || m.request(s), false
+	for i := m.sents[s].from; i+1 < m.sents[s].to; i++ {
+		if t := m.text(i); (t == "which" || t == "what" || t == "how" || t == "que") && (m.text(i+1) == "size" || m.text(i+1) == "big" || m.text(i+1) == "tamano") {
+			ask = true
+		}
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
 		case "size", "big", "large", "tamano", "grande", "capacidad", "medida", "sizing", "sized", "galones":
@@ -97,4 +109,27 @@ func (m *message) sizes(s int) bool {
 		}
 	}
 	return ask && size
+}
+
+// givesSizing tells whether sentence sn only lists what the short question of
+// sentence s needs: "tank size? 50 gal, 120 set, 50 inlet, 70 psi".
+func (m *message) givesSizing(s, sn int) bool {
+	if !m.shortSentence(s, 6) || m.numsBetween(m.sents[s].from-1, m.sents[s].to) > 0 {
+		return false
+	}
+	gal, cue := false, false
+	for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.site || m.is(i, cState, "") || m.is(i, cDid, "") && m.text(i) != "set":
+			return false
+		case it.num != nil && (it.unit == "gal" || it.unit == "litre"):
+			gal = true
+		}
+		switch m.text(i) {
+		case "inlet", "incoming", "rise", "set", "setpoint", "entrada":
+			cue = true
+		}
+	}
+	return gal && cue
 }

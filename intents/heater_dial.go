@@ -1,0 +1,56 @@
+package intents
+
+import "strings"
+
+// dialled reads the thermostat of a heater where no degrees are said: "heater on
+// 120", "turned the heater down from 140 to 120". The old setting is left out.
+func (m *message) dialled(i int) (role, string, bool) {
+	it := &m.items[i]
+	if it.unit != "" || it.value < 85 || it.value > 180 || !it.num.integer {
+		return 0, "", false
+	}
+	prev := m.text(i - 1)
+	if m.is(i-1, cState, "firing") && strings.HasSuffix(prev, " on") || prev == "on" && m.is(i-2, cItem, "heater") {
+		// a round number and no test point in the clause
+		if int(it.value)%5 != 0 || it.value < 105 || it.value > 160 || m.pointInClause(i) {
+			return 0, "", false
+		}
+		m.items[i-1].tags = nil
+		return roleTemp, "heater on", true
+	}
+	topic, at := m.topicBefore(i)
+	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
+		return 0, "", false
+	}
+	change := m.left(i, 8, true, func(k int) bool {
+		switch m.text(k) {
+		case "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked", "down", "up", "subi", "baje", "le baje", "le subi", "set":
+			return true
+		}
+		return m.is(k, cDid, "set")
+	})
+	if change < 0 {
+		return 0, "", false
+	}
+	to := func(s string) bool {
+		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
+	}
+	switch {
+	case (prev == "from" || prev == "de") && m.nextNum(i) > 0 && to(m.text(m.nextNum(i)-1)):
+		return roleIgnored, "old setting of the heater", true
+	case to(prev):
+		return roleTemp, "heater turned to", true
+	}
+	return 0, "", false
+}
+
+// pointInClause tells whether a test point stands in the clause of item i.
+func (m *message) pointInClause(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg == m.items[i].seg && m.items[k].point != "" {
+			return true
+		}
+	}
+	return false
+}
