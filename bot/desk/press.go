@@ -22,6 +22,8 @@ func (t *turn) presses() map[string]func(press) error {
 		"site":      t.pressSite,      // message, house: the house that was asked for
 		"undo":      t.pressUndo,      // message: take its report back
 		"elsewhere": t.pressElsewhere, // message: another house was meant
+		"again":     t.pressAgain,     // message: its house is about to be read again
+		"recheck":   t.pressRecheck,   // message: come back to its house
 		"correct":   t.pressCorrect,   // message, with the right wording typed
 		"claim":     t.onAlert(func(a store.Alert, _ []string) error { return t.claim(a) }),
 		"book":      t.onAlert(func(a store.Alert, _ []string) error { return t.pressBook(a) }),
@@ -121,6 +123,43 @@ func (t *turn) pressUndo(p press) error {
 		return err
 	}
 	return t.takeBack(m)
+}
+
+// pressAgain invites the next reading of the house into the thread.
+func (t *turn) pressAgain(p press) error {
+	site, found, err := t.siteOfMessage(p.id)
+	if err != nil || !found {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().SendAgain, siteLine(site.Site))})
+}
+
+// daysToRecheck is how far ahead the button books a recheck: two weeks, as
+// people ask for most often (common practice).
+const daysToRecheck = 14
+
+// pressRecheck books a recheck of the house for whoever pressed.
+func (t *turn) pressRecheck(p press) error {
+	site, found, err := t.siteOfMessage(p.id)
+	if err != nil || !found {
+		return err
+	}
+	due, w := t.day.AddDays(daysToRecheck), t.words()
+	err = t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: assess.Recheck, Due: due, Why: w.AskedFor, Owner: t.m.Author, Source: p.id, Urgency: assess.Soon})
+	if err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(w.Booked, siteLine(site.Site), w.Action[assess.Recheck], dayText(due, w))})
+}
+
+// siteOfMessage returns the house that a message was filed under.
+func (t *turn) siteOfMessage(id int64) (store.SiteRecord, bool, error) {
+	m, found, err := t.tx.Message(id)
+	if err != nil || !found || m.Site == 0 {
+		return store.SiteRecord{}, false, err
+	}
+	site, err := t.tx.Site(m.Site)
+	return site, err == nil, err
 }
 
 // pressElsewhere takes a report off the house that was filled in, and asks for

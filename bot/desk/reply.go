@@ -44,8 +44,25 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 	}
 	b.Cautions = cautionTexts(a.Cautions, w)
 	id := fmt.Sprint(m.ID)
+	if readAgain(a) {
+		b.Buttons = append(b.Buttons, Button{"again", w.ReadAgain, id})
+	} else if len(a.Readings) > 0 {
+		b.Buttons = append(b.Buttons, Button{"recheck", w.BookRecheck, id})
+	}
 	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, id}, Button{"undo", w.TakeBack, id})
 	return b
+}
+
+// readAgain tells whether the likely next step is to read once more on this
+// visit: nothing fair was read, or what was read does not decide.
+func readAgain(a assess.Assessment) bool {
+	for _, f := range a.Findings {
+		switch f.Code {
+		case "retake", "borderline", "contradiction", "not_house_side":
+			return true
+		}
+	}
+	return false
 }
 
 // atMostFacts is how many findings a reply tells beside the first.

@@ -24,6 +24,11 @@ type words struct {
 	QuestionGone     string
 	Undone           string // house
 	TakeBack         string
+	ReadAgain        string
+	BookRecheck      string
+	SendAgain        string // house
+	AskedFor         string
+	Booked           string // house, action, day
 	PutRight         string
 	ChartReading     string
 	ChartTop         string
