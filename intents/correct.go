@@ -115,6 +115,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "my bad":
 		return begins || last
 	case "i typed", "i wrote", "i put", "i entered":
+		if t == "i put" && !last && !quoted && !m.isNum(i+1) && !m.isNum(i+2) && !m.isNum(i+3) {
+			return false // "I put a new fill valve in"
+		}
 		return last || quoted || m.reportTalk(s) && numAfter
 	case "le puse":
 		return false

@@ -2,6 +2,8 @@ package intents
 
 import "strings"
 
+const oldDial = "old setting of the heater"
+
 // dialled reads the thermostat of a heater where no degrees are said: "heater on
 // 120", "turned the heater down from 140 to 120". The old setting is left out.
 func (m *message) dialled(i int) (role, string, bool) {
@@ -10,6 +12,9 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	prev := m.text(i - 1)
+	to := func(s string) bool {
+		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
+	}
 	if m.is(i-1, cState, "firing") && strings.HasSuffix(prev, " on") || prev == "on" && m.is(i-2, cItem, "heater") {
 		// a round number and no test point in the clause
 		if int(it.value)%5 != 0 || it.value < 105 || it.value > 160 || m.pointInClause(i) {
@@ -19,6 +24,17 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater on", true
 	}
 	topic, at := m.topicBefore(i)
+	if k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") }); k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
+		// "turned the heater down from 140": no heater is down here
+		topic, at = "heater", k
+		if prev == "from" || to(prev) {
+			m.items[k].tags = nil
+			m.verbLeft(i, 9, "set").object = "heater"
+		}
+	}
+	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "heater" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].why == oldDial {
+		topic, at = "heater", v.at
+	}
 	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
 		return 0, "", false
 	}
@@ -27,17 +43,14 @@ func (m *message) dialled(i int) (role, string, bool) {
 		case "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked", "down", "up", "subi", "baje", "le baje", "le subi", "set":
 			return true
 		}
-		return m.is(k, cDid, "set")
+		return m.is(k, cDid, "set") || m.items[k].why == oldDial
 	})
 	if change < 0 {
 		return 0, "", false
 	}
-	to := func(s string) bool {
-		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
-	}
 	switch {
 	case (prev == "from" || prev == "de") && m.nextNum(i) > 0 && to(m.text(m.nextNum(i)-1)):
-		return roleIgnored, "old setting of the heater", true
+		return roleIgnored, oldDial, true
 	case to(prev):
 		return roleTemp, "heater turned to", true
 	}

@@ -39,7 +39,7 @@ func (m *message) ranges() {
 			case "-", "or", "o", "u":
 				join = k
 			case "to", "a":
-				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) {
+				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") {
 					join = k
 				}
 			case "and", "y":

@@ -135,6 +135,13 @@ func (m *message) prevNum(i int) int {
 func (m *message) settingRole(i int) (role, string, bool) {
 	it := &m.items[i]
 	topic, at := m.topicBefore(i)
+	if m.text(i-1) == "en" && (m.text(i-2) == "quedo" || m.text(i-2) == "la deje") || m.text(i-1) == "quedo en" {
+		// "le instalé reguladora, no tenía, quedó en 62"
+		if v := m.verbLeft(i, 10, "installed", "replaced"); v != nil && v.done && v.object == "prv" && m.numsBetween(v.at, i) == 0 && !m.pointInClause(i) && !m.points(i) {
+			it.owner = v.at + 1
+			return roleTo, "left at", true
+		}
+	}
 	if v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt"); v != nil && m.numsBetween(v.at, i) == 0 && m.clear(v.at, i) {
 		if v.what == "set" {
 			obj := v.object

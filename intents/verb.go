@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // verb is a word of work in the message.
 type verb struct {
 	at      int
@@ -28,6 +30,11 @@ func (m *message) findVerbs() {
 			continue
 		}
 		if it.mark {
+			continue
+		}
+		if m.newIn(i) {
+			o, _ := m.val(i-1, cItem)
+			m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: m.itemCode(i-1, o), objAt: i - 1})
 			continue
 		}
 		if it.num != nil && it.unit == "turn" {
@@ -152,6 +159,9 @@ func (m *message) judge(v *verb) {
 			v.object, v.objAt = "heater", v.at-1
 		}
 	}
+	if n := len(m.verbs); v.state && n > 0 && m.verbs[n-1].done && m.verbs[n-1].what == "replaced" && m.verbs[n-1].at >= s.from && (m.newIn(m.verbs[n-1].at) || strings.HasPrefix(m.text(m.verbs[n-1].at), "new one")) {
+		v.state = false // "new PRV in, set 58"
+	}
 	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
@@ -220,6 +230,14 @@ func (m *message) objectRight(at int) bool {
 // objectOf finds what a deed was done to.
 func (m *message) objectOf(v *verb) (string, int) {
 	s := m.sents[m.items[v.at].sent]
+	if strings.HasPrefix(m.text(v.at), "new one") {
+		// "pulled the old regulator, new one in"
+		for k := v.at - 1; k >= s.from && k >= v.at-8; k-- {
+			if o, ok := m.val(k, cItem); ok && o != "gauge" {
+				return m.itemCode(k, o), k
+			}
+		}
+	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || o == "drain_valve" && m.text(k) == "drain" {
@@ -329,4 +347,20 @@ func (m *message) shutsWater(i int) bool {
 		}
 	}
 	return false
+}
+
+// newIn tells whether "in" at i ends "new PRV in": it was put in on this visit.
+func (m *message) newIn(i int) bool {
+	if m.text(i) != "in" || !m.is(i-1, cItem, "") || m.text(i-2) != "new" {
+		return false
+	}
+	if i+1 < len(m.items) && !m.items[i+1].mark && m.text(i+1) != "and" && m.text(i+1) != "set" {
+		return false
+	}
+	for k := i - 3; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" {
+			return false
+		}
+	}
+	return !m.sents[m.items[i].sent].question
 }

@@ -1,0 +1,199 @@
+package intents
+
+import "strings"
+
+// terse reads a whole message of a few words that is an order to the bot: "no,
+// 62", "62 not 26", "12 Alder done", "next check 12 Alder".
+func (m *message) terse() {
+	if len(m.asks) > 0 || len(m.items) == 0 || len(m.items) > 9 {
+		return
+	}
+	if m.terseCorrection() || m.terseDone() {
+		return
+	}
+	m.terseNext()
+}
+
+// terseCorrection reads the right value of the last report, alone in a message.
+func (m *message) terseCorrection() bool {
+	first, good, void, denies := true, -1, -1, false
+	was, no := false, false
+	for i := range m.items {
+		it := &m.items[i]
+		switch {
+		case it.site || it.num != nil && (it.num.time || it.num.money || it.num.phone || it.unit != "" && !pressureUnit(it.unit)):
+			return false
+		case it.num != nil && denies:
+			if void >= 0 {
+				return false
+			}
+			void, denies = i, false
+		case it.num != nil:
+			if good >= 0 {
+				return false
+			}
+			good = i
+		case it.mark:
+		case first && (it.text == "era" || it.text == "eran" || it.text == "ponle"):
+			was = true
+		case first && (it.text == "no" || it.text == "nope" || it.text == "nah"):
+			// "no, 62"; "no 62" may be anything
+			if it.text == "no" && m.text(i+1) != "," {
+				return false
+			}
+			no = true
+		case it.text == "not" || it.text == "no" && good >= 0:
+			denies = true
+		case filler(it.text) || it.point != "":
+		default:
+			switch it.text {
+			case "it", "was", "is", "its", "it was", "era", "eran", "es", "fue":
+			default:
+				return false
+			}
+		}
+		if !it.mark {
+			first = false
+		}
+	}
+	if good < 0 || !was && !no && void < 0 || m.items[good].value < 15 && m.items[good].unit == "" {
+		return false
+	}
+	m.addAsk(0, AskCorrect)
+	s := &m.sents[m.items[good].sent]
+	s.asking, s.tells = true, true
+	if void >= 0 {
+		m.setRole(void, roleIgnored, "taken back")
+	}
+	return true
+}
+
+// terseDone reads "done 12 Alder", "mark 12 Alder done".
+func (m *message) terseDone() bool {
+	if m.site == nil {
+		return false
+	}
+	done := false
+	for i := range m.items {
+		it := &m.items[i]
+		switch {
+		case it.num != nil || m.text(i) == "?":
+			return false
+		case it.site || it.mark || filler(it.text):
+		case it.text == "done" || it.text == "complete" || it.text == "completed" || it.text == "hecho" || it.text == "mark done":
+			done = true
+		default:
+			switch it.text {
+			case "mark", "as", "is", "it", "marca", "como", "set":
+			default:
+				return false
+			}
+		}
+	}
+	if done {
+		m.addAsk(0, AskDone)
+		m.sents[0].asking, m.sents[0].closes = true, true
+	}
+	return done
+}
+
+// terseNext reads "next check 12 Alder".
+func (m *message) terseNext() {
+	next, check := false, false
+	for i := range m.items {
+		it := &m.items[i]
+		switch {
+		case it.num != nil:
+			return
+		case it.site || it.mark || filler(it.text):
+		case it.text == "next check" || it.text == "next test":
+			next, check = true, true
+		case it.text == "next":
+			next = true
+		case it.text == "check" || it.text == "test" || it.text == "checks":
+			check = true
+		default:
+			switch it.text {
+			case "for", "at", "on", "whats", "what", "is", "to":
+			default:
+				return
+			}
+		}
+	}
+	if next && check {
+		m.addAsk(0, AskNextCheck)
+		m.sents[0].asking = true
+	}
+}
+
+// corner asks for a street line where a message names two streets that cross: a
+// report must not go to the house of the thread.
+func (m *message) corner() bool {
+	if m.site != nil {
+		return false
+	}
+	for i := 0; i+4 < len(m.toks); i++ {
+		a, b := m.toks[i].text, m.toks[i+1].text
+		if !(a == "corner" && b == "of" || a == "esquina" && b == "de") || m.toks[i].quoted {
+			continue
+		}
+		for j := i + 3; j <= i+5 && j+1 < len(m.toks); j++ {
+			t := m.toks[j].text
+			if m.toks[j-1].kind != word || t != "and" && t != "&" && t != "y" && t != "con" {
+				continue
+			}
+			if m.toks[i+2].kind != word || m.toks[j+1].kind != word || !m.toks[i+2].caps || !m.toks[j+1].caps {
+				break
+			}
+			span := strings.TrimSpace(m.clean.source(m.raw, spanOf(m.toks[i], m.toks[j+1])))
+			ask := "Which house number and street? A corner is no address."
+			if m.spanish() {
+				ask = "¿Qué número y calle? Una esquina no es dirección."
+			}
+			m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"corner"}, Ask: ask})
+			return true
+		}
+	}
+	return false
+}
+
+func spanOf(a, b token) span { return span{a.span.from, b.span.to} }
+
+// earlierDay finds the day on which readings were taken when it is told that it was
+// not today: "front 66 yesterday". Only a day that covers every reading counts.
+func (m *message) earlierDay() {
+	if len(m.readings) == 0 {
+		return
+	}
+	at, days := -1, 0
+	for i := range m.items {
+		switch m.text(i) {
+		case "yesterday", "ayer":
+			if p := m.text(i - 1); p == "since" || p == "desde" || m.text(i-2) == "since" || at >= 0 {
+				return
+			}
+			at, days = i, -1
+			if m.text(i-1) == "before" || m.text(i-1) == "antes de" {
+				days = -2
+			}
+		}
+		if person(m.text(i)) || m.is(i, cNow, "") || m.text(i) == "today" || m.text(i) == "hoy" {
+			return
+		}
+	}
+	if at < 0 {
+		return
+	}
+	for _, r := range m.readings {
+		if r.sent != m.items[at].sent {
+			return
+		}
+	}
+	s := m.sents[m.items[at].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg == m.items[at].seg && (m.is(k, cSym, "") || m.is(k, cDid, "")) {
+			return // "leaked yesterday", "set it yesterday"
+		}
+	}
+	m.frame.Date = m.ctx.Today.AddDays(days)
+}
