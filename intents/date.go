@@ -225,7 +225,7 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 				}
 			}
 		}
-		if p := m.text(i - 1); th(i+1) && (p == "the" || p == "on" || p == "by" || p == "for" || p == "due" || p == "until" || p == "till" || p == "el" || i > 0 && weekdays[p] > 0) {
+		if p := m.text(i - 1); th(i+1) && !m.countsThing(i+2) && (p == "the" || p == "on" || p == "by" || p == "for" || p == "due" || p == "until" || p == "till" || p == "el" || i > 0 && weekdays[p] > 0) {
 			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
 			if !m.ctx.Today.Before(day) {
 				day.Month++
@@ -276,4 +276,16 @@ func (m *message) spans() {
 		}
 		m.moments[k] = mo
 	}
+}
+
+// countsThing tells whether the word at i makes an ordinal before it a place in a
+// row, not a day: "under the 3rd pot".
+func (m *message) countsThing(i int) bool {
+	if i >= len(m.items) || m.items[i].mark || m.items[i].num != nil || m.items[i].site || m.planish(m.items[i].sent) {
+		return false
+	}
+	if m.is(i, cFixture, "") || m.is(i, cUnit, "other") {
+		return true
+	}
+	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.plain[m.text(i)] && !smallWord(m.text(i))
 }

@@ -58,3 +58,25 @@ func sentenceEnder(s string) bool {
 	}
 	return false
 }
+
+// joinBefore makes one word of "b4", which is cut as a letter and a number.
+func joinBefore(toks []token) []token {
+	for i := 1; i < len(toks); i++ {
+		n := &toks[i]
+		if n.kind != number || n.num.digits != "4" || !n.glued || toks[i-1].kind != word || toks[i-1].text != "b" || toks[i-1].glued {
+			continue
+		}
+		if i+1 < len(toks) && toks[i+1].glued && toks[i+1].kind != mark {
+			continue
+		}
+		if i >= 2 {
+			switch toks[i-2].text {
+			case "unit", "apt", "#", "apartment", "suite", "ste", "lot", "bldg", "building", "unidad", "apto":
+				continue
+			}
+		}
+		toks[i-1].text, toks[i-1].span.to = "b4", n.span.to
+		toks = append(toks[:i], toks[i+1:]...)
+	}
+	return toks
+}

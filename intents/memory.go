@@ -39,6 +39,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		}
 		return "a difference", true
 	}
+	if prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") && m.left(i, 5, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0 || prev == "goes to" {
+		return "a gauge's range", true
+	}
 	if prev == "by" || (prev == "another" || prev == "extra") {
 		return "a difference", true
 	}

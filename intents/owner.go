@@ -163,7 +163,7 @@ func (m *message) oldFact(at, item int) bool {
 				return false
 			}
 			for j := k + 1; j < at; j++ {
-				if m.is(j, cDid, "installed") || m.items[j].mark {
+				if m.is(j, cDid, "installed") || m.items[j].mark || m.text(j) == "and" || m.text(j) == "y" {
 					return false
 				}
 			}
@@ -173,6 +173,9 @@ func (m *message) oldFact(at, item int) bool {
 				return false
 			}
 			for _, v := range m.verbs {
+				if v.done && v.what == "replaced" && v.at > k && v.at < at && v.at == m.changeVerb(v) {
+					return false // "pulled the old electric and stood up an 80 gal"
+				}
 				if v.done && v.what == "replaced" {
 					return true
 				}
@@ -307,4 +310,13 @@ func (m *message) factualRun(a, b int) bool {
 		return false
 	}
 	return true
+}
+
+// changeVerb returns where a verb stands that puts in a heater after the old one
+// was taken out, else -1.
+func (m *message) changeVerb(v verb) int {
+	if m.changeout(v.at) > 0 {
+		return v.at
+	}
+	return -1
 }

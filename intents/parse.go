@@ -124,7 +124,7 @@ func (p *Parser) read(text string, ctx Context, explain bool) *message {
 	}
 	m := &message{p: p, ctx: ctx, raw: text, explain: explain}
 	m.clean = undo(text)
-	m.toks = spoken(m.punctuate(tokenize(m.clean)))
+	m.toks = spoken(m.punctuate(joinBefore(tokenize(m.clean))))
 	m.build()
 	m.understand()
 	return m

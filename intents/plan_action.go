@@ -5,6 +5,16 @@ import "lazyhand/assess"
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
+	if it.text == "putting" && m.momentSeg(i) {
+		// "putting a tank in Wednesday"
+		for _, v := range m.verbs {
+			if v.at == i && v.planned && !v.negated {
+				if code, ok := m.planCode("install", i, s); ok {
+					return action{at: i, code: code, needed: true, other: code == assess.OtherAction}, true
+				}
+			}
+		}
+	}
 	if it.role == roleTaken || it.tags == nil {
 		return action{}, false
 	}

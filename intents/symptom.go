@@ -290,6 +290,21 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	if m.toilet(i) {
 		return false
 	}
+	for k := i - 1; k >= s.from && m.items[k].seg == m.items[i].seg; k-- {
+		if t := m.text(k); t == "yes" || t == "yep" {
+			return false // "no drip, no banging, yes the kitchen faucet leaks"
+		}
+	}
+	if m.text(i+1) == "gone" || be(m.text(i+1)) && m.text(i+2) == "gone" {
+		// told of another visit's complaint; one that ended by work of this visit stays
+		worked := false
+		for _, v := range m.verbs {
+			worked = worked || v.done
+		}
+		if !worked {
+			return true
+		}
+	}
 	if s.header >= 0 && s.header < i {
 		for k := s.from; k < s.header; k++ {
 			if m.is(k, cNeg, "") && m.text(s.header-1) != "no" {

@@ -32,6 +32,10 @@ func (m *message) findVerbs() {
 		if it.mark {
 			continue
 		}
+		if k := m.changeout(i); k > 0 {
+			m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: "heater", objAt: k})
+			continue
+		}
 		if m.newIn(i) {
 			o, _ := m.val(i-1, cItem)
 			m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: m.itemCode(i-1, o), objAt: i - 1})
@@ -363,4 +367,32 @@ func (m *message) newIn(i int) bool {
 		}
 	}
 	return !m.sents[m.items[i].sent].question
+}
+
+// changeout returns the size of the new heater when the word at i puts one in
+// after an old one was taken out: "pulled the old electric and set a 50 gal gas".
+func (m *message) changeout(i int) int {
+	switch m.text(i) {
+	case "set", "stood", "stood up", "put", "put in", "hung", "landed":
+	default:
+		return -1
+	}
+	size := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil })
+	if size < 0 || m.items[size].unit != "gal" && m.items[size].unit != "litre" || m.items[size].value < 20 {
+		return -1
+	}
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
+		switch m.text(k) {
+		case "took out", "took out the old", "took the old", "tore out", "pulled", "ripped out", "hauled off", "removed":
+			for j := k; j < i; j++ {
+				if m.is(j, cFuel, "") || m.is(j, cItem, "heater") {
+					return size
+				}
+			}
+		}
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") {
+			return -1
+		}
+	}
+	return -1
 }
