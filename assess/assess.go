@@ -96,10 +96,7 @@ func Assess(in Input) Assessment {
 	}
 	f.causes = diagnose(&c, f.shop.BandPSI, &bs)
 	past.add(f.visit, f.readings, f.house, f.street)
-	f.drift = DriftOf(past.house, f.shop.BandPSI, f.today)
-	if f.drift.State == Jumped {
-		f.jump, _ = JumpOf(past.house, f.shop.BandPSI, f.today)
-	}
+	f.drift, f.jump = driftAndJump(past.house, f.shop.BandPSI, f.today)
 
 	a := Assessment{
 		Readings: make([]JudgedReading, 0, len(f.readings)), HousePSI: f.house.psi, StreetPSI: f.street.psi,

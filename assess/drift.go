@@ -74,10 +74,17 @@ const daysPerYear = 365.25
 // of the same side of the jump, and P the jump's own. Crosses is told of a
 // rising or falling series that began within the band.
 func DriftOf(series []DatedPSI, band [2]float64, today Date) Drift {
+	d, _ := driftAndJump(series, band, today)
+	return d
+}
+
+// driftAndJump is DriftOf, and JumpOf of a series that has jumped, at the price
+// of one.
+func driftAndJump(series []DatedPSI, band [2]float64, today Date) (Drift, Jump) {
 	var x, y [32]float64
 	v, ok := visitsOf(series, x[:0], y[:0])
 	if !ok {
-		return Drift{State: TooFew}
+		return Drift{State: TooFew}, Jump{}
 	}
 	trend := MannKendall(v.y)
 	slope, _ := TheilSen(v.x, v.y, driftInterval)
@@ -94,13 +101,13 @@ func DriftOf(series []DatedPSI, band [2]float64, today Date) Drift {
 	}
 	if step.significant() && (state == Steady || v.fitsBetter(step, line, slope)) {
 		within := v.within(step.at)
-		return newDrift(Jumped, within, step.p, nil)
+		return newDrift(Jumped, within, step.p, nil), v.jump(step.at)
 	}
 	var crosses *Crossing
 	if state != Steady {
 		crosses = v.crossing(slope.PerX, line, band, today)
 	}
-	return newDrift(state, slope, trend.P, crosses)
+	return newDrift(state, slope, trend.P, crosses), Jump{}
 }
 
 // Jump is a change of level between two visits.
@@ -111,15 +118,16 @@ type Jump struct {
 
 // JumpOf tells where a series changed its level, if DriftOf calls it jumped.
 func JumpOf(series []DatedPSI, band [2]float64, today Date) (Jump, bool) {
-	if DriftOf(series, band, today).State != Jumped {
-		return Jump{}, false
-	}
-	v, _ := visitsOf(series, nil, nil)
-	k := v.step().at
+	d, j := driftAndJump(series, band, today)
+	return j, d.State == Jumped
+}
+
+// jump is the change of level before the k-th visit.
+func (v visits) jump(k int) Jump {
 	return Jump{
 		After: v.day(k - 1), By: v.day(k),
 		From: medianOf(v.y[:k]), To: medianOf(v.y[k:]),
-	}, true
+	}
 }
 
 func newDrift(state DriftState, s Slope, p float64, c *Crossing) Drift {
