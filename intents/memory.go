@@ -39,7 +39,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		}
 		return "a difference", true
 	}
-	if prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") && m.left(i, 5, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0 || prev == "goes to" {
+	upTo := prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") || prev == "goes to" ||
+		prev == "up to" && (m.text(i-2) == "goes" || m.text(i-2) == "reads" || m.text(i-2) == "read")
+	if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); upTo && k >= 0 && it.value >= 100 && !m.pointBetween(k, i) {
 		return "a gauge's range", true
 	}
 	if prev == "by" || (prev == "another" || prev == "extra") {

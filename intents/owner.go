@@ -158,8 +158,8 @@ func (m *message) oldFact(at, item int) bool {
 	s := m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
 		switch m.text(k) {
-		case "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
-			if m.is(k, cDid, "installed") {
+		case "took", "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
+			if m.is(k, cDid, "installed") || m.text(k) == "took" && m.text(k+1) != "out" {
 				return false
 			}
 			for j := k + 1; j < at; j++ {

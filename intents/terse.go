@@ -56,7 +56,7 @@ func (m *message) terseCorrection() bool {
 			first = false
 		}
 	}
-	if good < 0 || !was && !no && void < 0 || m.items[good].value < 15 && m.items[good].unit == "" {
+	if good < 0 || !was && !no && void < 0 || (m.items[good].value < 15 || m.items[good].value > 200) && m.items[good].unit == "" {
 		return false
 	}
 	m.addAsk(0, AskCorrect)

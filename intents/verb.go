@@ -373,7 +373,7 @@ func (m *message) newIn(i int) bool {
 // after an old one was taken out: "pulled the old electric and set a 50 gal gas".
 func (m *message) changeout(i int) int {
 	switch m.text(i) {
-	case "set", "stood", "stood up", "put", "put in", "hung", "landed":
+	case "set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed":
 	default:
 		return -1
 	}
@@ -383,7 +383,10 @@ func (m *message) changeout(i int) int {
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
 		switch m.text(k) {
-		case "took out", "took out the old", "took the old", "tore out", "pulled", "ripped out", "hauled off", "removed":
+		case "took", "took out", "took out the old", "took the old", "tore out", "pulled", "ripped out", "hauled off", "removed":
+			if m.text(k) == "took" && m.text(k+1) != "out" {
+				continue
+			}
 			for j := k; j < i; j++ {
 				if m.is(j, cFuel, "") || m.is(j, cItem, "heater") {
 					return size
