@@ -109,13 +109,7 @@ func (m *message) flows() {
 	}
 	for k := range m.readings {
 		r := &m.readings[k]
-		best := -1
-		for j, a := range all {
-			if a.at >= r.from && a.at < r.to && (best < 0 || abs(a.at-r.at) < abs(all[best].at-r.at)) {
-				best = j
-			}
-		}
-		if best >= 0 {
+		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
 			r.Flow = all[best].flow
 		}
 	}
@@ -300,4 +294,16 @@ func (m *message) onlyFlow(i int) bool {
 		}
 	}
 	return true
+}
+
+// nearest returns which of n mentions inside the reading's own words stands
+// closest to its number, -1 for none; at tells the item of each.
+func (r *reading) nearest(n int, at func(int) int) int {
+	best := -1
+	for j := range n {
+		if i := at(j); i >= r.from && i < r.to && (best < 0 || abs(i-r.at) < abs(at(best)-r.at)) {
+			best = j
+		}
+	}
+	return best
 }

@@ -137,13 +137,7 @@ func (m *message) whens() {
 	}
 	for k := range m.readings {
 		r := &m.readings[k]
-		best := -1
-		for j, a := range all {
-			if a.at >= r.from && a.at < r.to && (best < 0 || abs(a.at-r.at) < abs(all[best].at-r.at)) {
-				best = j
-			}
-		}
-		if best >= 0 {
+		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
 			r.When = all[best].when
 		}
 	}
