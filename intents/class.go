@@ -55,6 +55,20 @@ var classNames = map[string]class{
 	"question": cQuestion, "unit": cUnit, "word": cWord,
 }
 
+// classSet is a set of classes, one bit each.
+type classSet uint64
+
+func (s classSet) has(c class) bool { return s>>c&1 != 0 }
+
+// classesOf returns the classes of tags.
+func (p *Parser) classesOf(tags []tag) classSet {
+	var s classSet
+	for _, t := range tags {
+		s |= 1 << p.classes[t.class]
+	}
+	return s
+}
+
 // has tells whether tags hold a class with a value; an empty value is any.
 func (p *Parser) has(tags []tag, c class, value string) bool {
 	for _, t := range tags {

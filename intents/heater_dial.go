@@ -20,7 +20,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 		if int(it.value)%5 != 0 || it.value < 105 || it.value > 160 || m.pointInClause(i) {
 			return 0, "", false
 		}
-		m.items[i-1].tags = nil
+		m.unsay(i - 1)
 		return roleTemp, "heater on", true
 	}
 	topic, at := m.topicBefore(i)
@@ -28,7 +28,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 		// "turned the heater down from 140": no heater is down here
 		topic, at = "heater", k
 		if prev == "from" || to(prev) {
-			m.items[k].tags = nil
+			m.unsay(k)
 			m.verbLeft(i, 9, "set").object = "heater"
 		}
 	}

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -9,6 +10,7 @@ import (
 // message is one message on its way to a frame.
 type message struct {
 	p       *Parser
+	desk    *desk
 	ctx     Context
 	raw     string
 	clean   clean
@@ -36,6 +38,7 @@ type item struct {
 	tok, n    int // tokens
 	text      string
 	tags      []tag
+	kinds     classSet // the classes among tags
 	num       *numeral
 	unit      string // of a number
 	mark      bool
@@ -72,7 +75,7 @@ type sentence struct {
 // build finds the street lines, looks the words up and cuts sentences.
 func (m *message) build() {
 	p := m.p
-	ids := make([]int32, 0, len(m.toks)*2)
+	ids := slices.Grow(m.desk.words[:0], len(m.toks)*2)
 	for i := range m.toks {
 		t := &m.toks[i]
 		if t.kind != word {
@@ -86,7 +89,8 @@ func (m *message) build() {
 	}
 	m.sites = p.addresses(m.toks)
 	m.chooseSite()
-	inSite := make([]int, len(m.toks)) // 1+index of the street line
+	inSite := slices.Grow(m.desk.inSite[:0], len(m.toks))[:len(m.toks)] // 1+index of the street line
+	clear(inSite)
 	for k, a := range m.sites {
 		if a.score < 0 {
 			continue
@@ -106,7 +110,7 @@ func (m *message) build() {
 			t.cand = ids[at:len(ids):len(ids)]
 		}
 	}
-	m.items = make([]item, 0, len(m.toks))
+	m.items = slices.Grow(m.desk.items[:0], len(m.toks))
 	for i := 0; i < len(m.toks); {
 		t := &m.toks[i]
 		if t.quoted && inSite[i] == 0 {
@@ -148,10 +152,11 @@ func (m *message) build() {
 					}
 				}
 			}
-			m.items = append(m.items, item{tok: i, n: n, text: p.lex.phrases[node], tags: p.lex.tags[node]})
+			m.items = append(m.items, item{tok: i, n: n, text: p.lex.phrases[node], tags: p.lex.tags[node], kinds: p.kinds[node]})
 			i += n
 		}
 	}
+	m.desk.words, m.desk.inSite, m.desk.items = ids, inSite, m.items
 	m.units()
 	m.cut()
 }
@@ -322,11 +327,11 @@ func (m *message) cut() {
 }
 
 func (m *message) is(i int, c class, value string) bool {
-	return i >= 0 && i < len(m.items) && m.p.has(m.items[i].tags, c, value)
+	return i >= 0 && i < len(m.items) && m.items[i].kinds.has(c) && (value == "" || m.p.has(m.items[i].tags, c, value))
 }
 
 func (m *message) val(i int, c class) (string, bool) {
-	if i < 0 || i >= len(m.items) {
+	if i < 0 || i >= len(m.items) || !m.items[i].kinds.has(c) {
 		return "", false
 	}
 	return m.p.value(m.items[i].tags, c)
@@ -386,3 +391,6 @@ func (m *message) spanish() bool { return m.language() == assess.Spanish }
 
 // denies tells whether a phrase begins with a word of denial.
 func denies(s string) bool { return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") }
+
+// unsay takes its meaning from item i: it is only a word here.
+func (m *message) unsay(i int) { m.items[i].tags, m.items[i].kinds = nil, 0 }

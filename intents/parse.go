@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"sort"
 	"strings"
+	"sync"
 
 	"lazyhand/assess"
 )
@@ -12,7 +13,9 @@ import (
 type Parser struct {
 	lex     *lexicon
 	gaz     *gazetteer
-	classes []class // by classID of the lexicon
+	classes []class    // by classID of the lexicon
+	kinds   []classSet // by node of the lexicon: what its phrase can mean
+	desks   sync.Pool  // of *desk: room to work on
 }
 
 // Word is a word of the shop's own, from its configuration: Says is what people
@@ -45,6 +48,10 @@ func New(words ...Word) (*Parser, error) {
 		}
 		p.classes = append(p.classes, c)
 	}
+	for _, tags := range p.lex.tags {
+		p.kinds = append(p.kinds, p.classesOf(tags))
+	}
+	p.desks.New = func() any { return new(desk) }
 	return p, nil
 }
 
@@ -107,24 +114,47 @@ const longest = 8000
 // Parse reads one message. It never fails: what it cannot decide is in
 // Frame.Unclear.
 func (p *Parser) Parse(text string, ctx Context) Frame {
-	return p.read(text, ctx, false).frame
+	d := p.desks.Get().(*desk)
+	f := p.read(text, ctx, d, false).frame
+	d.clear()
+	p.desks.Put(d)
+	return f
+}
+
+// desk is the room that one message after the other is worked on, so that a
+// parser does not ask for new memory for each. Nothing of it outlives Parse: a
+// frame holds copies.
+type desk struct {
+	out    []byte
+	from   []int32
+	toks   []token
+	items  []item
+	nums   []numeral
+	words  []int32
+	inSite []int
+}
+
+// clear forgets the message, keeping the room.
+func (d *desk) clear() {
+	clear(d.toks)
+	clear(d.items)
 }
 
 // read does all the work of Parse; with explain it keeps its decisions.
-func (p *Parser) read(text string, ctx Context, explain bool) *message {
+func (p *Parser) read(text string, ctx Context, d *desk, explain bool) *message {
 	if len(text) > longest {
-		m := &message{p: p, ctx: ctx, raw: text[:longest], explain: explain}
-		m.clean = undo(m.raw)
-		m.toks = tokenize(m.clean)
+		m := &message{p: p, ctx: ctx, desk: d, raw: text[:longest], explain: explain}
+		m.clean = undo(m.raw, d)
+		m.toks = tokenize(m.clean, d)
 		m.tooLong()
 		return m
 	}
 	if ctx.Today.IsZero() {
 		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
 	}
-	m := &message{p: p, ctx: ctx, raw: text, explain: explain}
-	m.clean = undo(text)
-	m.toks = spoken(m.punctuate(joinBefore(tokenize(m.clean))))
+	m := &message{p: p, ctx: ctx, desk: d, raw: text, explain: explain}
+	m.clean = undo(text, d)
+	m.toks = spoken(m.punctuate(joinBefore(tokenize(m.clean, d))))
 	m.build()
 	m.understand()
 	return m

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -95,9 +96,9 @@ func plainLetter(r rune) string {
 }
 
 // tokenize cuts clean text into tokens.
-func tokenize(c clean) []token {
+func tokenize(c clean, d *desk) []token {
 	s := c.text
-	toks := make([]token, 0, len(s)/4+4)
+	toks := slices.Grow(d.toks[:0], len(s)/4+4)
 	quotes := c.quoted
 	end := -1 // where the last token ended
 	add := func(t token) {
@@ -174,6 +175,7 @@ func tokenize(c clean) []token {
 			i++
 		}
 	}
+	d.toks = toks
 	return toks
 }
 

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -36,10 +37,10 @@ func (u *undoer) put(s string, at int) {
 
 // undo reverses what a chat platform does to typed text, in the order in which
 // it was done: entities first, then escapes, then the writer's own marks.
-func undo(raw string) clean {
+func undo(raw string, d *desk) clean {
 	u := &undoer{raw: raw}
-	u.out = make([]byte, 0, len(raw)+8)
-	u.off = make([]int32, 0, len(raw)+8)
+	u.out = slices.Grow(d.out[:0], len(raw)+8)
+	u.off = slices.Grow(d.from[:0], len(raw)+8)
 	var c clean
 	lineStart, quote := true, -1
 	for i := 0; i < len(raw); {
@@ -129,6 +130,7 @@ func undo(raw string) clean {
 		c.quoted = append(c.quoted, span{quote, len(u.out)})
 	}
 	c.text, c.from = string(u.out), u.off
+	d.out, d.from = u.out, u.off
 	return c
 }
 
