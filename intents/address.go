@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+)
 
 // address is one street line found in a message.
 type address struct {
@@ -20,30 +23,22 @@ type address struct {
 func title(w string) string {
 	upper, lower := false, false
 	for _, r := range w {
-		s := string(r)
-		if strings.ToUpper(s) != strings.ToLower(s) {
-			if s == strings.ToUpper(s) {
-				upper = true
-			} else {
-				lower = true
-			}
-		}
+		upper = upper || unicode.IsUpper(r)
+		lower = lower || unicode.IsLower(r)
 	}
 	if upper && lower {
 		return w
 	}
-	up := true
 	var b strings.Builder
+	b.Grow(len(w))
+	up := true
 	for _, r := range w {
 		if up {
-			b.WriteString(strings.ToUpper(string(r)))
+			b.WriteRune(unicode.ToUpper(r))
 		} else {
-			b.WriteString(strings.ToLower(string(r)))
+			b.WriteRune(unicode.ToLower(r))
 		}
 		up = r == '-'
-		if r >= '0' && r <= '9' {
-			up = false
-		}
 	}
 	return b.String()
 }

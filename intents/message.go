@@ -10,7 +10,7 @@ import (
 // message is one message on its way to a frame.
 type message struct {
 	p       *Parser
-	desk    *desk
+	scratch *scratch
 	ctx     Context
 	raw     string
 	clean   clean
@@ -75,7 +75,7 @@ type sentence struct {
 // build finds the street lines, looks the words up and cuts sentences.
 func (m *message) build() {
 	p := m.p
-	ids := slices.Grow(m.desk.words[:0], len(m.toks)*2)
+	ids := slices.Grow(m.scratch.words[:0], len(m.toks)*2)
 	for i := range m.toks {
 		t := &m.toks[i]
 		if t.kind != word {
@@ -89,7 +89,7 @@ func (m *message) build() {
 	}
 	m.sites = p.addresses(m.toks)
 	m.chooseSite()
-	inSite := slices.Grow(m.desk.inSite[:0], len(m.toks))[:len(m.toks)] // 1+index of the street line
+	inSite := slices.Grow(m.scratch.inSite[:0], len(m.toks))[:len(m.toks)] // 1+index of the street line
 	clear(inSite)
 	for k, a := range m.sites {
 		if a.score < 0 {
@@ -110,7 +110,7 @@ func (m *message) build() {
 			t.cand = ids[at:len(ids):len(ids)]
 		}
 	}
-	m.items = slices.Grow(m.desk.items[:0], len(m.toks))
+	m.items = slices.Grow(m.scratch.items[:0], len(m.toks))
 	for i := 0; i < len(m.toks); {
 		t := &m.toks[i]
 		if t.quoted && inSite[i] == 0 {
@@ -156,7 +156,7 @@ func (m *message) build() {
 			i += n
 		}
 	}
-	m.desk.words, m.desk.inSite, m.desk.items = ids, inSite, m.items
+	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
 	m.units()
 	m.cut()
 }

@@ -11,11 +11,11 @@ import (
 
 // Parser reads messages. It is safe for use by many goroutines at once.
 type Parser struct {
-	lex     *lexicon
-	gaz     *gazetteer
-	classes []class    // by classID of the lexicon
-	kinds   []classSet // by node of the lexicon: what its phrase can mean
-	desks   sync.Pool  // of *desk: room to work on
+	lex       *lexicon
+	gaz       *gazetteer
+	classes   []class    // by classID of the lexicon
+	kinds     []classSet // by node of the lexicon: what its phrase can mean
+	scratches sync.Pool  // of *scratch: room to work on
 }
 
 // Word is a word of the shop's own, from its configuration: Says is what people
@@ -51,7 +51,7 @@ func New(words ...Word) (*Parser, error) {
 	for _, tags := range p.lex.tags {
 		p.kinds = append(p.kinds, p.classesOf(tags))
 	}
-	p.desks.New = func() any { return new(desk) }
+	p.scratches.New = func() any { return new(scratch) }
 	return p, nil
 }
 
@@ -114,17 +114,17 @@ const longest = 8000
 // Parse reads one message. It never fails: what it cannot decide is in
 // Frame.Unclear.
 func (p *Parser) Parse(text string, ctx Context) Frame {
-	d := p.desks.Get().(*desk)
+	d := p.scratches.Get().(*scratch)
 	f := p.read(text, ctx, d, false).frame
 	d.clear()
-	p.desks.Put(d)
+	p.scratches.Put(d)
 	return f
 }
 
-// desk is the room that one message after the other is worked on, so that a
+// scratch is the room that one message after the other is worked on, so that a
 // parser does not ask for new memory for each. Nothing of it outlives Parse: a
 // frame holds copies.
-type desk struct {
+type scratch struct {
 	out    []byte
 	from   []int32
 	toks   []token
@@ -135,15 +135,15 @@ type desk struct {
 }
 
 // clear forgets the message, keeping the room.
-func (d *desk) clear() {
+func (d *scratch) clear() {
 	clear(d.toks)
 	clear(d.items)
 }
 
 // read does all the work of Parse; with explain it keeps its decisions.
-func (p *Parser) read(text string, ctx Context, d *desk, explain bool) *message {
+func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *message {
 	if len(text) > longest {
-		m := &message{p: p, ctx: ctx, desk: d, raw: text[:longest], explain: explain}
+		m := &message{p: p, ctx: ctx, scratch: d, raw: text[:longest], explain: explain}
 		m.clean = undo(m.raw, d)
 		m.toks = tokenize(m.clean, d)
 		m.tooLong()
@@ -152,7 +152,7 @@ func (p *Parser) read(text string, ctx Context, d *desk, explain bool) *message 
 	if ctx.Today.IsZero() {
 		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
 	}
-	m := &message{p: p, ctx: ctx, desk: d, raw: text, explain: explain}
+	m := &message{p: p, ctx: ctx, scratch: d, raw: text, explain: explain}
 	m.clean = undo(text, d)
 	m.toks = spoken(m.punctuate(joinBefore(tokenize(m.clean, d))))
 	m.build()

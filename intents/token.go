@@ -96,7 +96,7 @@ func plainLetter(r rune) string {
 }
 
 // tokenize cuts clean text into tokens.
-func tokenize(c clean, d *desk) []token {
+func tokenize(c clean, d *scratch) []token {
 	s := c.text
 	toks := slices.Grow(d.toks[:0], len(s)/4+4)
 	quotes := c.quoted

@@ -37,7 +37,7 @@ func (u *undoer) put(s string, at int) {
 
 // undo reverses what a chat platform does to typed text, in the order in which
 // it was done: entities first, then escapes, then the writer's own marks.
-func undo(raw string, d *desk) clean {
+func undo(raw string, d *scratch) clean {
 	u := &undoer{raw: raw}
 	u.out = slices.Grow(d.out[:0], len(raw)+8)
 	u.off = slices.Grow(d.from[:0], len(raw)+8)

@@ -27,7 +27,7 @@ func (w Why) String() string {
 // Explain reads a message as Parse does and tells, in the order decided, which
 // words gave what and what lost.
 func (p *Parser) Explain(text string, ctx Context) (Frame, []Why) {
-	m := p.read(text, ctx, new(desk), true)
+	m := p.read(text, ctx, new(scratch), true)
 	var out []Why
 	for k := range m.sites {
 		a := &m.sites[k]
@@ -80,8 +80,8 @@ func (m *message) note(at int, what, why string) {
 // Language guesses the language that the writer of text would like to be
 // answered in.
 func (p *Parser) Language(text string) assess.Lang {
-	d := new(desk)
-	m := &message{p: p, desk: d}
+	d := new(scratch)
+	m := &message{p: p, scratch: d}
 	m.toks = tokenize(undo(text, d), d)
 	return m.language()
 }
