@@ -205,9 +205,9 @@ func TestAFaultFailsAllThatShareTheCommit(t *testing.T) {
 	if _, err := db.write.Exec(fmt.Sprintf("PRAGMA max_page_count = %d", pages+8)); err != nil {
 		t.Fatal(err)
 	}
-	jobs := make([]job, 30)
+	jobs := make([]*job, 30)
 	for i := range jobs {
-		jobs[i] = job{ctx: context.Background(), do: func(tx *Tx) error {
+		jobs[i] = &job{ctx: context.Background(), do: func(tx *Tx) error {
 			_, _, err := tx.AddMessage(Message{Key: fmt.Sprint("field/", i), Kind: Said, Channel: "field", TS: fmt.Sprint(i), Thread: "1", Author: "ana", Text: strings.Repeat("x ", 2000)})
 			return err
 		}, done: make(chan error, 1)}
@@ -227,9 +227,9 @@ func TestAFaultFailsAllThatShareTheCommit(t *testing.T) {
 
 func TestOneBadWriteLeavesTheOthersOfItsCommit(t *testing.T) {
 	db := fresh(t)
-	jobs := make([]job, 3)
+	jobs := make([]*job, 3)
 	for i := range jobs {
-		jobs[i] = job{ctx: context.Background(), do: func(tx *Tx) error {
+		jobs[i] = &job{ctx: context.Background(), do: func(tx *Tx) error {
 			if _, _, err := tx.AddMessage(Message{Key: fmt.Sprint("field/", i), Kind: Said, Channel: "field", TS: fmt.Sprint(i), Thread: "1", Author: "ana"}); err != nil {
 				return err
 			}

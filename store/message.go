@@ -66,17 +66,11 @@ func (tx *Tx) AddMessage(m Message) (id int64, fresh bool, err error) {
 	if err != nil {
 		return 0, false, err
 	}
-	r, err := tx.q.ExecContext(tx.ctx, `INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum)
+	id, added, err := tx.q.run(`INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum)
 		VALUES (?, nullif(?, ''), ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
-		m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links), wordSum(m.Key, m.Author, m.Text, millis(m.At)))
-	if err != nil {
-		return 0, false, plain(err)
-	}
-	if n, err := r.RowsAffected(); err != nil {
-		return 0, false, err
-	} else if n == 1 {
-		id, err = r.LastInsertId()
-		return id, true, err
+		[]any{m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links), wordSum(m.Key, m.Author, m.Text, millis(m.At))})
+	if err != nil || added == 1 {
+		return id, err == nil, plain(err)
 	}
 	if _, err = tx.one([]any{&id}, `SELECT id FROM message WHERE key = ?1 UNION ALL SELECT id FROM message WHERE twin = nullif(?2, '') LIMIT 1`, m.Key, m.Twin); err != nil {
 		return 0, false, err

@@ -35,13 +35,11 @@ var ErrDamaged = errors.New("the file is damaged; restore the last backup in its
 // DB is one record, open for writing (Open) or only for reading (OpenReader).
 // It is safe for use by many goroutines.
 type DB struct {
-	path   string
-	read   *sql.DB
-	write  *sql.DB // nil in a reader
-	lock   *flock.Flock
-	queue  chan job
-	stop   chan struct{}
-	closed chan struct{}
+	path  string
+	read  *sql.DB
+	write *sql.DB // nil in a reader; one connection
+	lock  *flock.Flock
+	queue queue
 }
 
 // Open opens the record in the file at path, makes it when there is none, and
@@ -96,20 +94,20 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 		return nil, fmt.Errorf("open the record: %w", err)
 	}
 	read.SetMaxOpenConns(4)
-	db := &DB{path: path, read: read, write: write, lock: lock,
-		queue: make(chan job), stop: make(chan struct{}), closed: make(chan struct{})}
-	// Pages that every message changes are folded in once for many messages. The
-	// log may grow to 16 MiB by it.
-	_, err = write.ExecContext(ctx, "PRAGMA wal_autocheckpoint = 4000")
-	if err == nil {
-		err = db.aside("MEMORY")
-	}
+	db := &DB{path: path, read: read, write: write, lock: lock}
+	err = on(ctx, write, func(w *wire) error {
+		// Pages that every message changes are folded in once for many messages.
+		// The log may grow to 16 MiB by it.
+		if _, _, err := w.run("PRAGMA wal_autocheckpoint = 4000", nil); err != nil {
+			return err
+		}
+		return aside(w, "MEMORY")
+	})
 	if err != nil {
 		read.Close()
 		write.Close()
-		return nil, fmt.Errorf("open the record: %w", err)
+		return nil, fmt.Errorf("open the record: %w", plain(err))
 	}
-	go db.writer()
 	return db, nil
 }
 
@@ -149,12 +147,7 @@ func (db *DB) Close() error {
 	if db.write == nil {
 		return db.read.Close()
 	}
-	select {
-	case <-db.stop:
-	default:
-		close(db.stop)
-	}
-	<-db.closed
+	db.queue.close()
 	return errors.Join(db.read.Close(), db.write.Close(), db.lock.Unlock())
 }
 

@@ -1,8 +1,7 @@
 package store
 
 import (
-	"context"
-	"database/sql"
+	"database/sql/driver"
 	"fmt"
 	"strings"
 	"testing"
@@ -13,50 +12,54 @@ import (
 
 // planner hands statements on and keeps SQLite's plan of each.
 type planner struct {
-	db    *sql.DB
+	link
 	plans map[string][]string
 }
 
-func (p *planner) explain(ctx context.Context, query string, args []any) error {
+func (p *planner) explain(query string, args []any) error {
 	if !strings.HasPrefix(query, "SELECT") && !strings.HasPrefix(query, "UPDATE") && !strings.HasPrefix(query, "DELETE") {
 		return nil
 	}
-	rows, err := p.db.QueryContext(ctx, "EXPLAIN QUERY PLAN "+query, args...)
+	p.plans[query] = nil
+	err := p.link.rows("EXPLAIN QUERY PLAN "+query, args, func(row []driver.Value) error {
+		p.plans[query] = append(p.plans[query], row[3].(string))
+		return nil
+	})
 	if err != nil {
 		return fmt.Errorf("%w in %s", err, query)
 	}
-	defer rows.Close()
-	p.plans[query] = nil
-	for rows.Next() {
-		var id, parent, x int
-		var detail string
-		if err := rows.Scan(&id, &parent, &x, &detail); err != nil {
+	return nil
+}
+
+func (p *planner) run(query string, args []any) (int64, int64, error) {
+	if err := p.explain(query, args); err != nil {
+		return 0, 0, err
+	}
+	return p.link.run(query, args)
+}
+
+func (p *planner) rows(query string, args []any, do func([]driver.Value) error) error {
+	if err := p.explain(query, args); err != nil {
+		return err
+	}
+	return p.link.rows(query, args, do)
+}
+
+// planned runs do in a transaction that keeps the plans of what it asks, and
+// keeps nothing else.
+func planned(t *testing.T, db *DB, do func(*Tx, *planner)) {
+	t.Helper()
+	err := on(t.Context(), db.write, func(w *wire) error {
+		if err := w.begin("BEGIN IMMEDIATE"); err != nil {
 			return err
 		}
-		p.plans[query] = append(p.plans[query], detail)
+		p := &planner{link: w, plans: map[string][]string{}}
+		do(&Tx{q: p}, p)
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
 	}
-	return rows.Err()
-}
-
-func (p *planner) ExecContext(ctx context.Context, query string, args ...any) (sql.Result, error) {
-	if err := p.explain(ctx, query, args); err != nil {
-		return nil, err
-	}
-	return p.db.ExecContext(ctx, query, args...)
-}
-
-func (p *planner) QueryContext(ctx context.Context, query string, args ...any) (*sql.Rows, error) {
-	if err := p.explain(ctx, query, args); err != nil {
-		return nil, err
-	}
-	return p.db.QueryContext(ctx, query, args...)
-}
-
-func (p *planner) QueryRowContext(ctx context.Context, query string, args ...any) *sql.Row {
-	if err := p.explain(ctx, query, args); err != nil {
-		panic(err)
-	}
-	return p.db.QueryRowContext(ctx, query, args...)
 }
 
 // byIndex tells whether a line of a plan goes by an index. To walk a partial
@@ -77,12 +80,13 @@ func byIndex(line string) bool {
 // TestEveryQuestionGoesByAnIndex asks all that the bot asks while it works, and
 // reads SQLite's plan of every query.
 func TestEveryQuestionGoesByAnIndex(t *testing.T) {
-	db := fresh(t)
+	planned(t, fresh(t), func(tx *Tx, p *planner) { askEverything(t, tx, p) })
+}
+
+func askEverything(t *testing.T, tx *Tx, p *planner) {
 	house := assess.Site{Line: "123 Elm St"}
 	now := at("2026-06-15 10:00")
 	day := assess.DateOf(now)
-	p := &planner{db: db.write, plans: map[string][]string{}}
-	tx := &Tx{ctx: context.Background(), q: p}
 	questions := map[string]func() error{
 		"a message taken": func() error {
 			id, _, err := tx.AddMessage(Message{Key: "field/1", Kind: Said, Channel: "field", TS: "1", Thread: "1", Author: "ana", At: now, Text: "92 rear tap, 123 Elm St"})
@@ -197,17 +201,16 @@ func keysOf[V any](m map[string]V) (out []string) {
 
 // TestThePlanCheckCatches keeps the check itself honest.
 func TestThePlanCheckCatches(t *testing.T) {
-	db := fresh(t)
-	p := &planner{db: db.write, plans: map[string][]string{}}
-	tx := &Tx{ctx: context.Background(), q: p}
-	if _, err := all(tx, scanID, `SELECT id FROM message WHERE text = ?`, "x"); err != nil {
-		t.Fatal(err)
-	}
-	for _, plan := range p.plans {
-		for _, line := range plan {
-			if byIndex(line) {
-				t.Errorf("%q passes for going by an index", line)
+	planned(t, fresh(t), func(tx *Tx, p *planner) {
+		if _, err := all(tx, scanID, `SELECT id FROM message WHERE text = ?`, "x"); err != nil {
+			t.Fatal(err)
+		}
+		for _, plan := range p.plans {
+			for _, line := range plan {
+				if byIndex(line) {
+					t.Errorf("%q passes for going by an index", line)
+				}
 			}
 		}
-	}
+	})
 }

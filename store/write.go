@@ -2,14 +2,16 @@ package store
 
 import (
 	"context"
-	"database/sql"
+	"database/sql/driver"
 	"errors"
 	"fmt"
+	"slices"
+	"sync"
 
 	"github.com/mattn/go-sqlite3"
 )
 
-// job is one Write that waits for the writer.
+// job is one Write that waits for its commit.
 type job struct {
 	ctx  context.Context
 	do   func(*Tx) error
@@ -21,14 +23,12 @@ type job struct {
 // Tx is a view of the record inside one transaction: a Write's can change
 // rows, a Read's cannot.
 type Tx struct {
-	ctx    context.Context // never cancelled: the driver would start a goroutine for every statement
+	q      link
 	stop   <-chan struct{} // closed when the caller gives up
 	replay bool            // the record is being rebuilt, see Replay
-	q      interface {
-		ExecContext(context.Context, string, ...any) (sql.Result, error)
-		QueryContext(context.Context, string, ...any) (*sql.Rows, error)
-		QueryRowContext(context.Context, string, ...any) *sql.Row
-	}
+	// bold: it keeps no savepoints. Where one would have been gone back to,
+	// spoilt is set and all of it is done again without being bold.
+	bold, spoilt bool
 }
 
 // ErrReadOnly means that a record opened for reading was to be written.
@@ -36,29 +36,16 @@ var ErrReadOnly = errors.New("this record is open for reading only")
 
 // Write runs do in a transaction. When it returns nil, what do wrote is on the
 // disk; when it returns an error, nothing of it is. Writes that arrive while
-// one is being committed share the next commit.
+// one is being committed share the next commit. When one of them fails, each is
+// done again by itself: do may run twice, and only the last time counts.
 func (db *DB) Write(ctx context.Context, do func(*Tx) error) error {
-	return db.enqueue(ctx, job{ctx: ctx, do: do, done: make(chan error, 1)})
+	return db.enqueue(&job{ctx: ctx, do: do, done: make(chan error, 1)})
 }
 
-// WriteLarge is Write for what touches the whole record. It shares its commit
-// with nothing, and everything else waits for it.
+// WriteLarge is Write for what touches the whole record: do runs once. It
+// shares its commit with nothing, and everything else waits for it.
 func (db *DB) WriteLarge(ctx context.Context, do func(*Tx) error) error {
-	return db.enqueue(ctx, job{ctx: ctx, do: do, done: make(chan error, 1), large: true})
-}
-
-func (db *DB) enqueue(ctx context.Context, j job) error {
-	if db.write == nil {
-		return ErrReadOnly
-	}
-	select {
-	case db.queue <- j:
-		return <-j.done
-	case <-db.stop:
-		return errors.New("the record is closed")
-	case <-ctx.Done():
-		return ctx.Err()
-	}
+	return db.enqueue(&job{ctx: ctx, do: do, done: make(chan error, 1), large: true})
 }
 
 // Read runs do on a snapshot of the record.
@@ -66,112 +53,228 @@ func (db *DB) Read(ctx context.Context, do func(*Tx) error) error {
 	if err := ctx.Err(); err != nil {
 		return err
 	}
-	whole := context.WithoutCancel(ctx)
-	tx, err := db.read.BeginTx(whole, nil)
+	var asked error
+	err := on(context.WithoutCancel(ctx), db.read, func(w *wire) error {
+		if err := w.begin("BEGIN"); err != nil {
+			return err
+		}
+		asked = do(&Tx{q: w, stop: ctx.Done()})
+		return nil
+	})
 	if err != nil {
 		return plain(err)
 	}
-	defer tx.Rollback()
-	return do(&Tx{ctx: whole, stop: ctx.Done(), q: tx})
+	return asked
 }
 
 // batch bounds how many writes share one commit, so that the first of them
 // does not wait long.
 const batch = 64
 
-// writer is the one goroutine that writes.
-func (db *DB) writer() {
-	defer close(db.closed)
-	for {
+// queue are the writes that wait while one is being committed.
+type queue struct {
+	mu      sync.Mutex
+	busy    bool // somebody commits
+	closing bool
+	waiting []*job
+	idle    chan struct{} // closed when closing and nobody commits any more
+}
+
+// enqueue commits j, or lets it be committed. Who comes while nothing is being
+// written writes at once, in its own goroutine; who comes meanwhile waits, and
+// is written together with the others who do.
+func (db *DB) enqueue(j *job) error {
+	if db.write == nil {
+		return ErrReadOnly
+	}
+	if err := j.ctx.Err(); err != nil {
+		return err
+	}
+	q := &db.queue
+	q.mu.Lock()
+	if q.closing {
+		q.mu.Unlock()
+		return errors.New("the record is closed")
+	}
+	if q.busy {
+		q.waiting = append(q.waiting, j)
+		q.mu.Unlock()
 		select {
-		case <-db.stop:
-			return
-		case first := <-db.queue:
-			jobs := []job{first}
-			var alone []job
-			for more := !first.large; more && len(jobs) < batch; {
-				select {
-				case j := <-db.queue:
-					if j.large {
-						alone, more = append(alone, j), false
-						continue
-					}
-					jobs = append(jobs, j)
-				default:
-					more = false
-				}
+		case err := <-j.done:
+			return err
+		case <-j.ctx.Done():
+			if q.withdraw(j) {
+				return j.ctx.Err()
 			}
-			db.commit(jobs)
-			for _, j := range alone {
-				db.commit([]job{j})
-			}
+			return <-j.done
 		}
+	}
+	q.busy = true
+	q.mu.Unlock()
+	defer func() {
+		if next := q.next(); next != nil {
+			go db.commitWaiting(next)
+		}
+	}()
+	db.commit([]*job{j})
+	return <-j.done
+}
+
+// commitWaiting commits these and all that come meanwhile.
+func (db *DB) commitWaiting(jobs []*job) {
+	for ; jobs != nil; jobs = db.queue.next() {
+		db.commit(jobs)
 	}
 }
 
-// commit runs the jobs in one transaction, each in a savepoint of its own, and
-// tells each how it went.
-func (db *DB) commit(jobs []job) {
-	results := make([]error, len(jobs))
-	err := func() error {
-		if jobs[0].large {
-			if err := db.aside("FILE"); err != nil {
-				return err
-			}
-			defer db.aside("MEMORY") // else only slower
+// next takes from those that wait what is to share a commit; nil when nobody
+// waits and nobody commits any more.
+func (q *queue) next() []*job {
+	q.mu.Lock()
+	defer q.mu.Unlock()
+	n := 0
+	for n < len(q.waiting) && n < batch && !q.waiting[n].large {
+		n++
+	}
+	if n == 0 && len(q.waiting) > 0 {
+		n = 1 // a large one
+	}
+	if n == 0 {
+		q.busy = false
+		if q.closing {
+			close(q.idle)
 		}
-		tx, err := db.write.BeginTx(context.Background(), nil)
-		if err != nil {
+		return nil
+	}
+	jobs := slices.Clone(q.waiting[:n])
+	q.waiting = slices.Delete(q.waiting, 0, n)
+	return jobs
+}
+
+// withdraw takes j back, unless it is being committed already.
+func (q *queue) withdraw(j *job) bool {
+	q.mu.Lock()
+	defer q.mu.Unlock()
+	i := slices.Index(q.waiting, j)
+	if i < 0 {
+		return false
+	}
+	q.waiting = slices.Delete(q.waiting, i, i+1)
+	return true
+}
+
+// close lets what waits be written and nothing more come.
+func (q *queue) close() {
+	q.mu.Lock()
+	if !q.closing {
+		q.closing, q.idle = true, make(chan struct{})
+		if !q.busy {
+			close(q.idle)
+		}
+	}
+	q.mu.Unlock()
+	<-q.idle
+}
+
+// commit runs the jobs in one transaction and tells each how it went. When one
+// fails, each gets a transaction of its own.
+func (db *DB) commit(jobs []*job) {
+	if !jobs[0].large {
+		if again, err := db.together(jobs); !again {
+			for _, j := range jobs {
+				j.done <- err
+			}
+			return
+		}
+	}
+	for _, j := range jobs {
+		j.done <- db.alone(j)
+	}
+}
+
+// together runs the jobs boldly in one transaction; again tells that nothing
+// was kept because of one of them, and not because of the disk.
+func (db *DB) together(jobs []*job) (again bool, err error) {
+	var did error
+	err = on(context.Background(), db.write, func(w *wire) error {
+		if err := w.begin("BEGIN IMMEDIATE"); err != nil {
 			return err
 		}
-		defer tx.Rollback()
-		for i, j := range jobs {
-			t := &Tx{ctx: context.WithoutCancel(j.ctx), stop: j.ctx.Done(), q: tx}
-			if len(jobs) == 1 { // the transaction is its savepoint
-				if results[i] = attempt(func() error { return j.do(t) }); results[i] != nil {
-					return results[i]
-				}
-				break
-			}
-			results[i] = t.Savepoint(func() error { return j.do(t) })
-			if isDisk(results[i]) {
-				// SQLite may have ended the transaction by itself: what follows
-				// would be committed statement by statement, so nothing does.
-				return results[i]
+		for _, j := range jobs {
+			tx := &Tx{q: w, stop: j.ctx.Done(), bold: true}
+			if did = attempt(func() error { return j.do(tx) }); did != nil || tx.spoilt {
+				again = !isDisk(did) && (tx.spoilt || len(jobs) > 1)
+				return nil
 			}
 		}
-		return tx.Commit()
-	}()
-	for i, j := range jobs {
-		if err != nil && (len(jobs) > 1 || results[i] == nil) {
-			results[i] = fmt.Errorf("write to the record: %w", plain(err))
-		}
-		j.done <- results[i]
+		return w.commit()
+	})
+	switch {
+	case err == nil && len(jobs) == 1:
+		return again, did
+	case err == nil:
+		err = did
 	}
+	if err != nil {
+		err = fmt.Errorf("write to the record: %w", plain(err))
+	}
+	return again, err
+}
+
+// alone runs a job in a transaction of its own.
+func (db *DB) alone(j *job) error {
+	var did error
+	err := on(context.Background(), db.write, func(w *wire) error {
+		if j.large {
+			if err := aside(w, "FILE"); err != nil {
+				return err
+			}
+			defer aside(w, "MEMORY") // else only slower
+			defer w.rollback()
+		}
+		if err := w.begin("BEGIN IMMEDIATE"); err != nil {
+			return err
+		}
+		if did = attempt(func() error { return j.do(&Tx{q: w, stop: j.ctx.Done()}) }); did != nil {
+			return nil
+		}
+		return w.commit()
+	})
+	if err != nil {
+		return fmt.Errorf("write to the record: %w", plain(err))
+	}
+	return did
 }
 
 // aside chooses where what a transaction puts aside is kept. In memory, because
 // the undo of nested savepoints would else make a temporary file for nearly
 // every message, at more than the price of all the rest.
-func (db *DB) aside(where string) error {
-	_, err := db.write.Exec("PRAGMA temp_store = " + where)
-	return plain(err)
+func aside(w *wire, where string) error {
+	_, _, err := w.run("PRAGMA temp_store = "+where, nil)
+	return err
 }
 
 // Savepoint runs do and undoes what it wrote when it fails or panics; a panic
-// comes back as an error.
+// comes back as an error. In a bold transaction nothing is undone here: all of
+// it will be done again.
 func (tx *Tx) Savepoint(do func() error) (err error) {
-	if _, err := tx.q.ExecContext(tx.ctx, "SAVEPOINT part"); err != nil {
-		return plain(err)
+	if tx.bold {
+		if err = attempt(do); err != nil {
+			tx.spoilt = true
+		}
+		return err
+	}
+	if _, err := tx.exec("SAVEPOINT part"); err != nil {
+		return err
 	}
 	defer func() {
 		if err != nil {
-			if _, e := tx.q.ExecContext(tx.ctx, "ROLLBACK TO part"); e != nil {
+			if _, e := tx.exec("ROLLBACK TO part"); e != nil {
 				err = errors.Join(err, e)
 			}
 		}
-		if _, e := tx.q.ExecContext(tx.ctx, "RELEASE part"); e != nil {
-			err = errors.Join(err, plain(e))
+		if _, e := tx.exec("RELEASE part"); e != nil {
+			err = errors.Join(err, e)
 		}
 	}()
 	return attempt(do)
@@ -219,29 +322,32 @@ func plain(err error) error {
 	return err
 }
 
-func (tx *Tx) exec(query string, args ...any) (int64, error) {
-	r, err := tx.q.ExecContext(tx.ctx, query, args...)
-	if err != nil {
-		return 0, plain(err)
-	}
-	return r.RowsAffected()
+func (tx *Tx) exec(query string, args ...any) (changed int64, err error) {
+	_, changed, err = tx.q.run(query, args)
+	return changed, plain(err)
 }
 
-func (tx *Tx) insert(query string, args ...any) (int64, error) {
-	r, err := tx.q.ExecContext(tx.ctx, query, args...)
-	if err != nil {
-		return 0, plain(err)
-	}
-	return r.LastInsertId()
+func (tx *Tx) insert(query string, args ...any) (id int64, err error) {
+	id, _, err = tx.q.run(query, args)
+	return id, plain(err)
 }
+
+// errEnough ends a query of which no more rows are wanted.
+var errEnough = errors.New("enough")
 
 // one scans the first row of a query; found is false when there is none.
 func (tx *Tx) one(dest []any, query string, args ...any) (found bool, err error) {
-	err = tx.q.QueryRowContext(tx.ctx, query, args...).Scan(dest...)
-	if errors.Is(err, sql.ErrNoRows) {
-		return false, nil
+	err = tx.q.rows(query, args, func(row []driver.Value) error {
+		found = true
+		if err := assign(dest, row); err != nil {
+			return err
+		}
+		return errEnough
+	})
+	if errors.Is(err, errEnough) {
+		err = nil
 	}
-	return err == nil, plain(err)
+	return found && err == nil, plain(err)
 }
 
 // stopped tells that the caller has given up.
@@ -256,20 +362,15 @@ func (tx *Tx) stopped() error {
 
 // each hands the rows of a query to do, one after the other.
 func each(tx *Tx, do func(scan func(...any) error) error, query string, args ...any) error {
-	rows, err := tx.q.QueryContext(tx.ctx, query, args...)
-	if err != nil {
-		return plain(err)
-	}
-	defer rows.Close()
-	for rows.Next() {
+	var row []driver.Value
+	scan := func(dest ...any) error { return assign(dest, row) }
+	return plain(tx.q.rows(query, args, func(r []driver.Value) error {
 		if err := tx.stopped(); err != nil {
 			return err
 		}
-		if err := do(rows.Scan); err != nil {
-			return err
-		}
-	}
-	return plain(rows.Err())
+		row = r
+		return do(scan)
+	}))
 }
 
 // all collects the rows of a query through scan.

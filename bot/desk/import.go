@@ -99,6 +99,7 @@ func (d *Desk) Import(ctx context.Context, r io.Reader, opt ImportOptions) (Impo
 	}
 	done := 0
 	err = d.store.Write(ctx, func(tx *store.Tx) error {
+		done, out.Kept, out.Known = 0, 0, 0
 		for _, g := range rows {
 			if err := ctx.Err(); err != nil {
 				return err
