@@ -1,10 +1,24 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// anyNumber stands for the answers to a question that wants a number.
+const anyNumber = "slip"
+
+// longestAnswer is how many words an answer to a question has at most; what is
+// longer is a message of its own.
+const longestAnswer = 8
 
 // answer finds which of the possible answers to the bot's open question a short
 // message picks: by its words, its place in the list ("the second one"), or by a
-// plain yes. It returns "" when the message is no such answer.
+// plain yes; a question for a number takes a number. It returns "" when the
+// message is no such answer, as is one that reports something of its own.
 func (m *message) answer() string {
 	q := m.ctx.Question
 	if q == nil || len(q.MightBe) == 0 {
@@ -15,22 +29,15 @@ func (m *message) answer() string {
 		if !m.items[i].mark {
 			words++
 		}
+		if m.items[i].mark && m.items[i].text == "?" {
+			return ""
+		}
 	}
-	if words == 0 || words > 6 {
+	if words == 0 || words > longestAnswer {
 		return ""
 	}
-	for i := range m.items {
-		it := &m.items[i]
-		if it.point != "" {
-			if k := picks(q.MightBe, it.point); k >= 0 {
-				return q.MightBe[k]
-			}
-		}
-		for _, t := range it.tags {
-			if k := picks(q.MightBe, t.value); k >= 0 && t.value != "-" {
-				return q.MightBe[k]
-			}
-		}
+	if q.MightBe[0] == anyNumber {
+		return m.numberAnswered()
 	}
 	if m.frame.Site != "" {
 		for _, o := range q.MightBe {
@@ -38,106 +45,258 @@ func (m *message) answer() string {
 				return o
 			}
 		}
+		return ""
 	}
-	said := strings.ToLower(strings.Trim(m.clean.text, " .!?\n"))
+	if !m.onlyAnswers(q.MightBe) {
+		return ""
+	}
+	said := strings.ToLower(strings.Trim(m.clean.text, " .!\n"))
 	for _, o := range q.MightBe {
 		if strings.EqualFold(o, said) {
 			return o
 		}
 	}
-	for i := range m.toks {
-		n := place(m.toks[i].text)
-		if m.toks[i].kind == number && words <= 2 && m.toks[i].num.integer && m.toks[i].num.value >= 1 && m.toks[i].num.value <= 4 {
-			n = int(m.toks[i].num.value)
-		}
-		if n == -1 {
-			n = len(q.MightBe)
-		}
-		if n > 0 && n <= len(q.MightBe) {
-			return q.MightBe[n-1]
+	return m.picked(q.MightBe)
+}
+
+// numberAnswered is the one pressure that an answer gives, in psi.
+func (m *message) numberAnswered() string {
+	if m.frame.Site != "" {
+		return ""
+	}
+	at := -1
+	for i := range m.items {
+		it := &m.items[i]
+		switch {
+		case it.num != nil && (at >= 0 || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.phone || it.num.money):
+			return ""
+		case it.num != nil:
+			at = i
+		case !it.mark && !answerFiller(it.text) && it.point == "" && !affirms(it.text) && it.text != "no":
+			return ""
 		}
 	}
-	if words <= 3 && len(m.toks) > 0 {
-		switch m.toks[0].text {
-		case "yes", "yep", "yeah", "yup", "correct", "right", "si", "sip", "claro", "ok", "y", "affirmative", "exacto", "simon":
-			return q.MightBe[0]
-		case "no", "nope", "neither", "ninguno", "ninguna":
-			return "no"
+	if at < 0 || m.items[at].value <= 0 || toPSI(m.items[at].value, m.items[at].unit) > 300 {
+		return ""
+	}
+	return strconv.FormatFloat(toPSI(m.items[at].value, m.items[at].unit), 'f', -1, 64)
+}
+
+// onlyAnswers tells whether a message reports nothing beside its answer: a
+// reading is one only when its number is what was asked.
+func (m *message) onlyAnswers(options []string) bool {
+	for _, s := range m.frame.Statements {
+		switch s := s.(type) {
+		case Ask:
+			if s.About != AskNone && s.About != AskCorrect {
+				return false
+			}
+		case assess.Reading:
+			n := strconv.FormatFloat(s.PSI, 'f', -1, 64)
+			if !slices.ContainsFunc(options, func(o string) bool { return slices.Contains(m.p.optionWords(o), n) }) && !(s.PSI >= 1 && s.PSI <= float64(len(options)) && s.Point == "") {
+				return false
+			}
+		default:
+			return false
 		}
+	}
+	return true
+}
+
+// optionWords are the words by which an option can be picked.
+func (p *Parser) optionWords(o string) []string {
+	f := strings.Fields(strings.NewReplacer("_", " ", ",", " ", ".", " ", ";", " ").Replace(fold(o)))
+	for i, w := range f {
+		if std, ok := p.gaz.suffix[w]; ok && i > 0 {
+			f[i] = strings.ToLower(std)
+		}
+	}
+	return f
+}
+
+// picked finds the option that the words of a message pick. Every word must
+// belong to the answer, and one option must fit best.
+func (m *message) picked(options []string) string {
+	lists := make([][]string, len(options))
+	for k, o := range options {
+		lists[k] = m.p.optionWords(o)
+	}
+	score := make([]int, len(options))
+	give := func(w string) (hit bool) {
+		for k := range lists {
+			if w != "" && slices.Contains(lists[k], w) {
+				score[k]++
+				hit = true
+			}
+		}
+		return hit
+	}
+	place, yes, no := 0, false, false
+	for i := range m.items {
+		it := &m.items[i]
+		if it.mark || it.role == roleTaken && it.point == "" {
+			continue
+		}
+		hit := false
+		for _, w := range strings.Fields(it.text) {
+			if std, ok := m.p.gaz.suffix[w]; ok {
+				w = strings.ToLower(std)
+			}
+			hit = give(w) || hit
+		}
+		if it.point != "" {
+			for w := range strings.SplitSeq(it.point, "_") {
+				hit = give(w) || hit
+			}
+		}
+		for _, t := range it.tags {
+			if t.value != "-" && t.value != it.point {
+				hit = give(t.value) || hit
+			}
+		}
+		switch {
+		case m.is(i, cOn, ""):
+			hit = give(string(assess.Firing)) || hit
+		case m.is(i, cOff, ""):
+			hit = give(string(assess.Idle)) || hit
+		}
+		if it.num != nil && it.unit == "" && it.num.integer && it.value >= 1 && it.value <= float64(len(options)) {
+			if hit && score[int(it.value)-1] == 0 {
+				return "" // a house's number, and another's place in the list
+			}
+			if !hit {
+				place, hit = int(it.value), true
+			}
+		}
+		if n := placeOf(it.text, len(options)); n > 0 && !hit {
+			place, hit = n, true
+		}
+		switch {
+		case hit || answerFiller(it.text):
+		case affirms(it.text):
+			yes = true
+		case refuses(it.text):
+			no = true
+		default:
+			return ""
+		}
+	}
+	best, tied := -1, false
+	for k, s := range score {
+		switch {
+		case s == 0:
+		case best < 0 || s > score[best]:
+			best, tied = k, false
+		case s == score[best]:
+			tied = true
+		}
+	}
+	switch {
+	case place > 0 && place <= len(options) && (best < 0 || tied):
+		return options[place-1]
+	case best >= 0 && !tied && !no:
+		return options[best]
+	case best >= 0:
+		return ""
+	case yes && !no:
+		return options[0]
+	case no:
+		return "no"
 	}
 	return ""
 }
 
-// picks finds the option that a code names.
-func picks(options []string, code string) int {
-	if code == "" {
-		return -1
+// answerFiller tells whether a word says nothing in an answer.
+func answerFiller(s string) bool {
+	if filler(s) {
+		return true
 	}
-	for k, o := range options {
-		o = strings.ToLower(o)
-		if o == code || strings.ReplaceAll(o, " ", "_") == code || strings.HasPrefix(code, o+"_") {
-			return k
-		}
+	switch s {
+	case "one", "ones", "it", "its", "is", "was", "house", "casa", "de", "del", "en", "at", "on", "number", "numero", "that", "this", "thats", "of", "es", "la de", "el de", "era", "fue", "it was", "it is", "tap", "reading", "lectura", "psi", "street", "calle", "mean", "i mean", "meant", "i meant", "quise decir", "actually", "las", "los", "lo", "my", "in", "for", "sir", "thanks", "gracias", "maam", "bud", "at the", "on the", "in the":
+		return true
 	}
-	return -1
+	return false
 }
 
-// place reads "first", "la segunda", "last" (-1).
-func place(w string) int {
+// affirms tells whether a word says yes.
+func affirms(s string) bool {
+	switch s {
+	case "yes", "yep", "yeah", "yup", "ya", "correct", "right", "si", "sip", "claro", "ok", "okay", "y", "affirmative", "exacto", "simon", "sure", "exactly", "same", "same house", "same one", "misma", "mismo", "igual", "asi", "asi es", "correcto", "thats right":
+		return true
+	}
+	return false
+}
+
+// refuses tells whether a word says no.
+func refuses(s string) bool {
+	switch s {
+	case "no", "nope", "nah", "neither", "none", "ninguno", "ninguna", "n", "not", "different", "another", "other", "otra", "distinta", "diferente", "wrong", "negative", "nel", "tampoco", "no es", "no era", "isnt", "wasnt":
+		return true
+	}
+	return false
+}
+
+// placeOf reads "first", "la segunda", "last" as a place in a list of n, 0 for
+// none.
+func placeOf(w string, n int) int {
 	switch w {
-	case "first", "1st", "primera", "primero", "former":
+	case "first", "1st", "primera", "primero", "former", "first one", "the first":
 		return 1
-	case "second", "2nd", "segunda", "segundo":
+	case "second", "2nd", "segunda", "segundo", "second one", "the second":
 		return 2
 	case "third", "3rd", "tercera", "tercero":
 		return 3
-	case "last", "latter", "ultima", "ultimo":
-		return -1
+	case "fourth", "4th", "cuarta", "cuarto":
+		return 4
+	case "last", "latter", "ultima", "ultimo", "last one":
+		return n
 	}
 	return 0
 }
 
-// knownSite finds a site on record that the message names without its house
-// number ("the elm house"); two that fit are returned both.
-func (m *message) knownSite() (found []string, at, n int) {
-	for _, line := range m.ctx.Sites {
-		f := strings.Fields(fold(line))
-		if len(f) < 2 {
-			continue
-		}
-		if _, ok := m.p.gaz.directional[f[1]]; ok && len(f) > 3 {
-			f = append(f[:1], f[2:]...)
-		}
-		name := f[1:]
-		if len(name) > 1 {
-			if _, ok := m.p.gaz.suffix[name[len(name)-1]]; ok {
-				name = name[:len(name)-1]
-			}
-		}
-		for i := 0; i+len(name) <= len(m.toks); i++ {
-			if m.namesStreet(i, name) {
-				found, at, n = append(found, line), i, len(name)
-				break
-			}
-		}
+// Answered reads a message anew with the answer to a question in place of the
+// words that were asked about. It is false when those words are not found.
+func (p *Parser) Answered(text string, ctx Context, q Unclear, answer string) (Frame, bool) {
+	at := findWords(text, q.Span)
+	if at < 0 {
+		return Frame{}, false
 	}
-	return found, at, n
+	after := text[at+len(q.Span):]
+	if len(q.MightBe) > 0 && isHouse(answer) && strings.HasPrefix(after, " ") && len(after) > 1 && isDigit(after[1]) {
+		after = "," + after // "9 Elm Ct, 66 rear"
+	}
+	ctx.Question, ctx.Sites, ctx.Told = nil, nil, nil
+	return p.Parse(text[:at]+strings.ReplaceAll(answer, "_", " ")+after, ctx), true
 }
 
-// namesStreet tells whether the words at token i are a street's name, told as a place.
-func (m *message) namesStreet(i int, name []string) bool {
-	for k, w := range name {
-		t := &m.toks[i+k]
-		if t.kind != word || t.text != w || m.p.lex.plain[w] || len(w) < 3 || m.p.term(m.toks, i+k) {
-			return false
+// isHouse tells whether an answer is a street line: a number and a name.
+func isHouse(s string) bool {
+	number, name, ok := strings.Cut(s, " ")
+	return ok && number != "" && isDigit(number[0]) && name != "" && !isDigit(name[0])
+}
+
+// findWords finds words in a text, whole and whatever their case; -1 for not.
+func findWords(text, words string) int {
+	low, want := strings.ToLower(text), strings.ToLower(words)
+	if want == "" || len(low) != len(text) || len(want) != len(words) {
+		return strings.Index(text, words)
+	}
+	for from := 0; ; {
+		i := strings.Index(low[from:], want)
+		if i < 0 {
+			return -1
 		}
+		i += from
+		if !(wordByte(low, i-1) && wordByte(low, i)) && !(wordByte(low, i+len(want)-1) && wordByte(low, i+len(want))) {
+			return i
+		}
+		from = i + 1
 	}
-	if i == 0 || m.toks[i].caps {
-		return true
-	}
-	switch m.toks[i-1].text {
-	case "at", "on", "for", "the", "from", "de", "en", "del", "of", ",", "\n", "to", "about":
-		return true
-	}
-	return i+len(name) == len(m.toks)
+}
+
+// knownSite finds a site on record that the message names without its whole
+// street line ("the elm house"); two that fit are returned both.
+func (m *message) knownSite() (found []string, at, n int) {
+	found, c := m.p.knownSites(m.toks, m.ctx.Sites)
+	return found, c.from, c.to - c.from
 }

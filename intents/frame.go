@@ -20,6 +20,9 @@ type Context struct {
 	Sites []string `json:"sites,omitempty"`
 	// Question is the bot's own open question that this message may answer.
 	Question *Unclear `json:"question,omitempty"`
+	// Told is the writer's own last report while it is fresh: a few words may put
+	// it right.
+	Told *Frame `json:"told,omitempty"`
 }
 
 // Frame is the one right reading of a message.
@@ -31,8 +34,12 @@ type Frame struct {
 	Statements []assess.Statement // in the order told; Ask stands among them
 	Unclear    []Unclear          // what could not be decided
 	// Answer is the one of Context.Question's possible answers that the message
-	// picks, "no" for none of them, empty when it answers no question.
+	// picks, "no" for none of them, the number that was asked for, empty when it
+	// answers no question.
 	Answer string
+	// Amends is what the message puts right in Context.Told. The statements then
+	// hold only the wish to correct.
+	Amends []Amendment
 }
 
 // Unclear is something that the message says and that could be read in more
@@ -115,12 +122,13 @@ type frameJSON struct {
 	Statements []json.RawMessage `json:"statements"`
 	Unclear    []Unclear         `json:"unclear,omitempty"`
 	Answer     string            `json:"answer,omitempty"`
+	Amends     []Amendment       `json:"amends,omitempty"`
 }
 
 // MarshalJSON writes the frame as one JSON object; each statement has its kind
 // first.
 func (f Frame) MarshalJSON() ([]byte, error) {
-	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Answer: f.Answer, Statements: []json.RawMessage{}}
+	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Answer: f.Answer, Amends: f.Amends, Statements: []json.RawMessage{}}
 	if f.Site != "" {
 		w.Site = &f.Site
 	}
@@ -145,7 +153,7 @@ func (f *Frame) UnmarshalJSON(b []byte) error {
 	if err := json.Unmarshal(b, &w); err != nil {
 		return err
 	}
-	*f = Frame{Town: w.Town, Postcode: w.Postcode, Date: w.Date, Unclear: w.Unclear, Answer: w.Answer}
+	*f = Frame{Town: w.Town, Postcode: w.Postcode, Date: w.Date, Unclear: w.Unclear, Answer: w.Answer, Amends: w.Amends}
 	if w.Site != nil {
 		f.Site = *w.Site
 	}

@@ -384,6 +384,7 @@ func (m *message) understand() {
 	m.earlierDay()
 	m.collect()
 	m.frame.Answer = m.answer()
+	m.amend()
 }
 
 // spanish guesses the message's language from its small words.

@@ -152,6 +152,9 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	if ctx.Today.IsZero() {
 		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
 	}
+	if len(ctx.Sites) > 0 {
+		text = p.spellOut(text, ctx.Sites, d)
+	}
 	m := &message{p: p, ctx: ctx, scratch: d, raw: text, explain: explain}
 	m.clean = undo(text, d)
 	m.toks = spoken(m.punctuate(joinBefore(tokenize(m.clean, d))))

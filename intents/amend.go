@@ -1,0 +1,419 @@
+package intents
+
+import (
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// Amendment is what a message puts right in its writer's last report. What is
+// empty stands as it was told.
+type Amendment struct {
+	Of     int                `json:"of"` // index among the report's statements, -1 when several fit
+	PSI    *float64           `json:"psi,omitempty"`
+	Point  assess.TestPoint   `json:"point,omitempty"`
+	Heater assess.HeaterState `json:"heater,omitempty"`
+	Flow   assess.Flow        `json:"flow,omitempty"`
+	Year   *int               `json:"year,omitempty"` // of a thing's installation
+	Gal    *float64           `json:"gal,omitempty"`  // its size
+}
+
+// Amend puts a statement of a report right.
+func (a Amendment) Amend(s assess.Statement) assess.Statement {
+	switch s := s.(type) {
+	case assess.Reading:
+		if a.PSI != nil {
+			s.PSI = *a.PSI
+		}
+		if a.Point != "" {
+			s.Point = a.Point
+		}
+		if a.Heater != "" {
+			s.Heater = a.Heater
+		}
+		if a.Flow != "" {
+			s.Flow = a.Flow
+		}
+		return s
+	case assess.Equipment:
+		if a.Year != nil {
+			s.InstalledYear = a.Year
+		}
+		if a.Gal != nil {
+			s.SizeGal = a.Gal
+		}
+		return s
+	}
+	return s
+}
+
+// longestAmendment is how many words put a report right at most.
+const longestAmendment = 12
+
+// MayAmend tells whether a message is short enough to put an earlier report
+// right and holds a word or a sign that could: only then is the report worth
+// looking up.
+func MayAmend(text string) bool {
+	words := strings.FieldsFunc(fold(text), func(r rune) bool { return strings.ContainsRune(" \n\t,.;:!()", r) })
+	if len(words) == 0 || len(words) > longestAmendment {
+		return false
+	}
+	if starred(text) {
+		return true
+	}
+	digits := false
+	for _, w := range words {
+		digits = digits || strings.ContainsAny(w, "0123456789")
+		if cueWords[w] {
+			return true
+		}
+	}
+	return !digits && len(words) <= 4 // "rear", "heater idle"
+}
+
+var cueWords = func() map[string]bool {
+	out := map[string]bool{}
+	for _, w := range strings.Fields(`actually meant mean sorry oops whoops typo correction no nope not should shouldve wrong wait bad make put typed wrote
+		instead was were said wasnt isnt fat mistyped misread nah sry scratch change fix rather supposed
+		perdon perdona disculpa quise digo mejor era eran equivoque error corrijo correccion puse ponle vez lugar deberia debe debio fue espera`) {
+		out[w] = true
+	}
+	return out
+}()
+
+// starred tells whether a text begins or ends with an asterisk, as people mark
+// a slip put right: "81*".
+func starred(text string) bool {
+	t := strings.TrimSpace(text)
+	return strings.Count(t, "*") == 1 && (strings.HasPrefix(t, "*") || strings.HasSuffix(t, "*"))
+}
+
+// value is one thing that a correction names, as right or as wrong.
+type value struct {
+	at     int
+	num    bool
+	psi    float64
+	bare   float64 // the number as written
+	unit   string
+	point  assess.TestPoint
+	heater assess.HeaterState
+	flow   assess.Flow
+	wrong  bool
+}
+
+// slip is a short message taken for a correction of the writer's last report.
+type slip struct {
+	values []value
+	cue    bool // words say that something was wrong
+	was    bool // words tell of what was: enough beside a test point or a state
+}
+
+// amend reads a short message as a correction of the writer's own last report:
+// "actually 81", "81 not 91", "sorry rear not front", "quise decir atrás". A
+// plain new reading is none.
+func (m *message) amend() {
+	if m.ctx.Told == nil || m.frame.Site != "" || m.frame.Answer != "" || len(m.frame.Unclear) > 0 || len(m.items) > longestAmendment+6 {
+		return
+	}
+	for _, s := range m.frame.Statements {
+		switch s := s.(type) {
+		case assess.Reading, assess.Equipment:
+		case Ask:
+			if s.About != AskNone && s.About != AskCorrect && s.About != AskUndo {
+				return
+			}
+		default:
+			return
+		}
+	}
+	s, ok := m.slip()
+	if !ok {
+		return
+	}
+	if list := s.amendments(m.ctx.Told.Statements); len(list) > 0 {
+		m.frame.Amends = list
+		m.frame.Statements = []assess.Statement{Ask{About: AskCorrect}}
+	}
+}
+
+// slip sorts a message's words into what is right and what was wrong; ok is
+// false when a word belongs to neither.
+func (m *message) slip() (s slip, ok bool) {
+	s.cue = starred(m.raw) || m.hasAsk(AskCorrect)
+	deny, heater := false, m.has(cItem, "heater")
+	add := func(v value) {
+		v.wrong = deny
+		deny = false
+		s.values = append(s.values, v)
+	}
+	words := 0
+	for i := 0; i < len(m.items); i++ {
+		it := &m.items[i]
+		if it.mark {
+			if it.text == "?" {
+				return s, false
+			}
+			continue
+		}
+		words++
+		t := it.text
+		switch {
+		case it.num != nil:
+			if it.num.time || it.num.phone || it.num.money || it.num.percent || it.num.negative {
+				return s, false
+			}
+			add(value{at: i, num: true, psi: toPSI(it.value, it.unit), bare: it.value, unit: it.unit})
+			continue
+		case it.point != "":
+			add(value{at: i, point: assess.TestPoint(it.point)})
+			continue
+		case it.role == roleTaken:
+			continue
+		}
+		if v, ok := m.val(i, cState); ok && (v == "idle" || v == "firing") {
+			add(value{at: i, heater: assess.HeaterState(v)})
+			continue
+		}
+		if on := m.is(i, cOn, ""); heater && (on || m.is(i, cOff, "")) {
+			state := assess.Idle
+			if on {
+				state = assess.Firing
+			}
+			add(value{at: i, heater: state})
+			continue
+		}
+		if m.is(i, cStatic, "") {
+			add(value{at: i, flow: assess.Static})
+			continue
+		}
+		if m.is(i, cFlowing, "") {
+			add(value{at: i, flow: assess.Flowing})
+			continue
+		}
+		switch t {
+		case "not", "instead", "instead of", "rather than", "wasnt", "isnt", "en vez de", "en lugar de", "no eran", "no era", "no es", "not the", "no fue", "no fueron", "it wasnt":
+			deny, s.cue = true, true
+		case "no", "nope", "nah":
+			s.cue = true
+			deny = len(s.values) > 0 // "atrás, no enfrente"; at the start it only says that something is wrong
+		case "i put", "i typed", "i wrote", "i said", "i entered", "i sent", "i gave", "put", "typed", "said", "wrote", "puse", "dije", "escribi", "anote", "le puse", "mande", "fat fingered", "mistyped", "i had", "i logged", "misread", "transposed", "change", "cambia":
+			s.cue = true
+			deny = m.valueAfter(i, 2)
+		case "should be", "should have been", "should say", "shouldve been", "shoulda been", "should of been", "supposed to be", "should read", "that should be", "that should have been", "should", "debe ser", "deberia ser", "debio ser", "debe decir", "deberia decir", "its supposed to be", "supposed to say", "to", "por", "its really", "its actually", "is really", "really":
+			if n := len(s.values); n > 0 {
+				s.values[n-1].wrong = true
+			}
+			s.cue = s.cue || t != "to" && t != "por"
+		case "actually", "sorry", "oops", "whoops", "oop", "sry", "my bad", "typo", "correction", "correccion", "corrijo", "wait", "no wait", "hold on", "i meant", "meant", "i mean", "mean", "meant to say", "meant to type", "meant to put", "make it", "make that", "correct", "correct that", "fix", "fix that", "perdon", "perdona", "disculpa", "quise decir", "quise poner", "digo", "mejor dicho", "mejor", "dicho", "me equivoque", "espera", "error mio", "error", "ponle", "ponlo", "cambialo a", "rather", "scratch that", "scratch", "it was actually", "actually it was", "it was really", "perdon era", "perdon eran", "wrong number", "wrong reading", "wrong tap", "wrong one", "wrong spot", "wrong", "strike that", "let me correct", "change that to", "change it to", "bad number", "no perdon", "wrong point", "shouldve", "mistake", "equivocado", "equivocada":
+			s.cue = true
+		case "meant for":
+			return s, false
+		case "was", "were", "it was", "that was", "era", "eran", "fue", "estaba", "it is", "es", "son":
+			if n := len(s.values); n > 0 && (t == "era" || t == "eran") {
+				s.values[n-1].wrong = s.values[n-1].wrong || s.cue
+			}
+			s.was = true
+		case "and", "y", "also", "tambien", "now", "ahora", "ahorita", "again", "plus", "forgot", "then", "just":
+			return s, false
+		default:
+			if m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) || slipFiller(t) {
+				continue
+			}
+			return s, false
+		}
+	}
+	return s, len(s.values) > 0 && words <= longestAmendment
+}
+
+// valueAfter tells whether something that can be wrong follows within n items.
+func (m *message) valueAfter(i, n int) bool {
+	for k := i + 1; k < len(m.items) && k <= i+n; k++ {
+		if m.items[k].num != nil || m.items[k].point != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// slipFiller are further words that say nothing in a correction.
+func slipFiller(s string) bool {
+	switch s {
+	case "the reading", "that reading", "my reading", "number", "on that", "last", "last one", "my last", "the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso", "la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado", "faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been":
+		return true
+	}
+	return false
+}
+
+// amendments finds what of the report the slip puts right.
+func (s slip) amendments(told []assess.Statement) []Amendment {
+	var right, wrong value
+	wrongs := 0
+	for _, v := range s.values {
+		to := &right
+		if v.wrong {
+			to = &wrong
+			wrongs++
+		}
+		switch {
+		case v.num && to.num || v.point != "" && to.point != "" || v.heater != "" && to.heater != "" || v.flow != "" && to.flow != "":
+			return nil // several of a kind: a report
+		case v.num:
+			to.num, to.psi, to.bare, to.unit = true, v.psi, v.bare, v.unit
+		}
+		if v.point != "" {
+			to.point = v.point
+		}
+		if v.heater != "" {
+			to.heater = v.heater
+		}
+		if v.flow != "" {
+			to.flow = v.flow
+		}
+	}
+	if len(s.values) == wrongs {
+		return nil // what is right is not told
+	}
+	if a := amendThing(told, right, wrong); a != nil {
+		return a
+	}
+	if right.num && (right.unit != "" && !pressureUnit(right.unit) || right.psi < 5 || right.psi > highestPressure) || wrong.num && wrong.unit != "" && !pressureUnit(wrong.unit) {
+		return nil
+	}
+	if !s.cue && wrongs == 0 && (right.num || !s.was) {
+		return completes(told, right)
+	}
+	return right.instead(told, wrong)
+}
+
+// readingsIn returns the indices of the readings among a report's statements.
+func readingsIn(told []assess.Statement) []int {
+	var out []int
+	for i, s := range told {
+		if _, ok := s.(assess.Reading); ok {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// instead finds the readings that what is right takes the place of.
+func (v value) instead(told []assess.Statement, wrong value) []Amendment {
+	fit := readingsIn(told)
+	keep := func(test func(assess.Reading) bool) {
+		fit = slices.DeleteFunc(slices.Clone(fit), func(i int) bool { return !test(told[i].(assess.Reading)) })
+	}
+	if wrong.num {
+		keep(func(r assess.Reading) bool { return math.Abs(r.PSI-wrong.psi) < 0.06 })
+	}
+	if wrong.point != "" {
+		keep(func(r assess.Reading) bool {
+			return r.Point == wrong.point || r.Point == assess.Bibb && strings.HasSuffix(string(wrong.point), "_bibb")
+		})
+	}
+	if wrong.heater != "" {
+		keep(func(r assess.Reading) bool { return r.Heater == wrong.heater || r.Heater == "" })
+	}
+	if wrong.flow != "" {
+		keep(func(r assess.Reading) bool { return r.Flow == wrong.flow || r.Flow == "" })
+	}
+	if len(fit) == 0 {
+		return nil
+	}
+	if len(fit) > 1 && v.point != "" && v.num {
+		at := slices.DeleteFunc(slices.Clone(fit), func(i int) bool { return told[i].(assess.Reading).Point != v.point })
+		if len(at) == 0 && wrong == (value{}) {
+			return nil // a further reading
+		}
+		if len(at) > 0 {
+			fit = at
+		}
+	}
+	if len(fit) > 1 && v.num && !wrong.num {
+		if near := slices.DeleteFunc(slices.Clone(fit), func(i int) bool { return !oneSlip(told[i].(assess.Reading).PSI, v.psi) }); len(near) == 1 {
+			fit = near
+		}
+	}
+	a := Amendment{Of: -1, Point: v.point, Heater: v.heater, Flow: v.flow}
+	if v.num {
+		a.PSI = &v.psi
+	}
+	if len(fit) > 1 && (v.num || v.point != "") {
+		return []Amendment{a}
+	}
+	var out []Amendment
+	for _, i := range fit { // the heater's state is that of the whole visit
+		one := a
+		one.Of = i
+		if one.Amend(told[i]) != told[i] {
+			out = append(out, one)
+		}
+	}
+	return out
+}
+
+// completes fills what the only reading of a report left open: "rear" after
+// "84, 12 Alder St".
+func completes(told []assess.Statement, v value) []Amendment {
+	list := readingsIn(told)
+	if v.num || len(list) != 1 {
+		return nil
+	}
+	r := told[list[0]].(assess.Reading)
+	open := v.point == "" || r.Point == "" || r.Point == assess.Bibb && strings.HasSuffix(string(v.point), "_bibb")
+	if !open || v.heater != "" && r.Heater != "" || v.flow != "" && r.Flow != "" {
+		return nil
+	}
+	return []Amendment{{Of: list[0], Point: v.point, Heater: v.heater, Flow: v.flow}}
+}
+
+// amendThing puts the year or the size of a thing right: "2011 not 2012", "40
+// gal, not 50".
+func amendThing(told []assess.Statement, right, wrong value) []Amendment {
+	if !right.num || !wrong.num || right.point != "" || right.heater != "" {
+		return nil
+	}
+	for i, s := range told {
+		e, ok := s.(assess.Equipment)
+		switch {
+		case !ok:
+		case e.InstalledYear != nil && float64(*e.InstalledYear) == wrong.bare && year(right.bare):
+			y := int(right.bare)
+			return []Amendment{{Of: i, Year: &y}}
+		case e.SizeGal != nil && *e.SizeGal == wrong.bare && (right.unit == "gal" || wrong.unit == "gal"):
+			return []Amendment{{Of: i, Gal: &right.bare}}
+		}
+	}
+	return nil
+}
+
+// oneSlip tells whether two numbers are one slip of a finger apart: a digit
+// changed, dropped, doubled, or two swapped.
+func oneSlip(a, b float64) bool {
+	x, y := strconv.FormatFloat(a, 'f', -1, 64), strconv.FormatFloat(b, 'f', -1, 64)
+	if x == y {
+		return false
+	}
+	if len(x) > len(y) {
+		x, y = y, x
+	}
+	switch len(y) - len(x) {
+	case 0:
+		var off []int
+		for i := range x {
+			if x[i] != y[i] {
+				off = append(off, i)
+			}
+		}
+		return len(off) == 1 || len(off) == 2 && off[1] == off[0]+1 && x[off[0]] == y[off[1]] && x[off[1]] == y[off[0]]
+	case 1:
+		for i := range y {
+			if y[:i]+y[i+1:] == x {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,267 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// Named is a part of a message that may name a house on record without its
+// whole street line: a street ("at elm"), or a house number ("at 1187").
+type Named struct {
+	Street string // bare name in lower case, empty when only a number is given
+	Suffix string // "St", when the street is named with one
+	Number string
+	from   int // tokens
+	to     int
+}
+
+// Names returns what in a message may name a house on record. It is empty when
+// the message gives a street line, and in most messages that give none: only
+// then is the record worth asking. The record decides; a name that it does not
+// hold is no house.
+func (p *Parser) Names(text string) []Named {
+	if len(text) > longest {
+		return nil
+	}
+	d := p.scratches.Get().(*scratch)
+	defer func() { d.clear(); p.scratches.Put(d) }()
+	toks := tokenize(undo(text, d), d)
+	for _, a := range p.addresses(toks) {
+		if a.score >= 0 && !a.quoted {
+			return nil
+		}
+	}
+	return p.names(toks)
+}
+
+// mostNames bounds what is asked of the record for one message.
+const mostNames = 12
+
+func (p *Parser) names(toks []token) []Named {
+	var out []Named
+	for i := range toks {
+		if toks[i].quoted || len(out) >= mostNames {
+			continue
+		}
+		if toks[i].kind == number {
+			if p.numberAsHouse(toks, i) {
+				out = append(out, Named{Number: toks[i].num.digits, from: i, to: i + 1})
+			}
+			continue
+		}
+		// the longer name first: "oak grove" before "oak"
+		for n := min(3, len(toks)-i); n > 0; n-- {
+			if c, ok := p.streetAt(toks, i, n); ok {
+				out = append(out, c)
+			}
+		}
+	}
+	return out
+}
+
+// streetAt reads the n words at token i as a street's bare name, told as a
+// place.
+func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
+	for k := i; k < i+n; k++ {
+		t := &toks[k]
+		if t.kind != word || t.quoted != toks[i].quoted || k > i && t.glued || !t.caps && len(t.text) < 3 {
+			return Named{}, false
+		}
+	}
+	c := Named{from: i, to: i + n}
+	if c.to < len(toks) && toks[c.to].kind == word {
+		if std, ok := p.gaz.suffix[toks[c.to].text]; ok && (!ambiguousSuffix[toks[c.to].text] || toks[i].caps) && !noSuffix[toks[c.to].text] {
+			c.Suffix = std
+			c.to++
+		}
+	}
+	words := make([]string, n)
+	for k := range words {
+		t := &toks[i+k]
+		words[k] = t.text
+		if p.stop(toks, i+k) && !(k > 0 && linking(t.text)) {
+			return Named{}, false
+		}
+		if _, ok := p.gaz.directional[t.text]; ok && k == 0 {
+			return Named{}, false
+		}
+		if c.Suffix == "" && (p.term(toks, i+k) || p.lex.known(t.text) && !t.caps) {
+			return Named{}, false
+		}
+	}
+	c.Street = strings.Join(words, " ")
+	return c, c.Suffix != "" || p.toldAsPlace(toks, i, c.to)
+}
+
+// toldAsPlace tells whether the words from..to stand where a place is told: at
+// either end of a message or a line, after "at", before "house".
+func (p *Parser) toldAsPlace(toks []token, from, to int) bool {
+	if from == 0 || to == len(toks) || toks[from].caps {
+		return true
+	}
+	switch toks[to].text {
+	case "house", "place", "job", ":", ".", "\n", ",", "?", "!":
+		return true
+	}
+	prev := from - 1
+	switch toks[prev].text {
+	case "the", "la", "el":
+		if prev--; prev < 0 {
+			return true
+		}
+	}
+	switch toks[prev].text {
+	case "at", "on", "for", "from", "de", "en", "del", "of", ",", "\n", "to", "about", "a", "casa", "back", ":", "para", "-":
+		return true
+	}
+	return false
+}
+
+// pressures are the numbers that may be a pressure at a house: a bare one of
+// them is taken for a house number only where nothing else makes sense, psi.
+const highestPressure = 300
+
+// numberAsHouse tells whether the number at token i may be a house's, told
+// without its street: "at 1187: 92 rear", "house 92, 66 rear".
+func (p *Parser) numberAsHouse(toks []token, i int) bool {
+	t := &toks[i]
+	if !houseNumber(t) || t.num.words || i+1 < len(toks) && (toks[i+1].glued && toks[i+1].kind == word || p.measure(toks, i+1)) {
+		return false
+	}
+	prev := ""
+	if i > 0 {
+		prev = toks[i-1].text
+	}
+	begins := i == 0
+	switch prev {
+	case "at", "house", "casa", "en":
+		begins = i == 1
+	case "number", "numero", "el", "the", "#", "no":
+		begins = i == 1 || i == 2 && (toks[0].text == "at" || toks[0].text == "en" || toks[0].text == "house" || toks[0].text == "casa")
+	}
+	if begins && i+1 < len(toks) && laterNumber(toks, i+1) {
+		switch toks[i+1].text {
+		case ":", "\n":
+			return true
+		case ",", "-", "(":
+			return i > 0 || t.num.value > highestPressure
+		}
+	}
+	switch prev {
+	case "house", "casa":
+		return true
+	case "at", "en", "number", "numero", "el":
+		return t.num.value > highestPressure
+	}
+	return false
+}
+
+// measure tells whether the token at k is a unit or another trade word that
+// the number before it counts.
+func (p *Parser) measure(toks []token, k int) bool {
+	return toks[k].kind == word && p.term(toks, k)
+}
+
+func laterNumber(toks []token, from int) bool {
+	for k := from; k < len(toks); k++ {
+		if toks[k].kind == number {
+			return true
+		}
+	}
+	return false
+}
+
+// Names tells whether a street line on record can be what was named.
+func (c Named) Names(line string) bool {
+	s := assess.Site{Line: line}
+	number, rest, _ := strings.Cut(s.Key(), " ")
+	if c.Number != "" {
+		return number == strings.ToLower(c.Number)
+	}
+	if street := fold(s.Street()); street != c.Street && !strings.HasPrefix(street, c.Street+" ") {
+		return false
+	}
+	if c.Suffix == "" {
+		return true
+	}
+	// a suffix that the record lacks speaks against nothing
+	f := strings.Fields(rest)
+	last := strings.ToLower(c.Suffix)
+	for _, w := range f {
+		if w == last {
+			return true
+		}
+	}
+	return fold(s.Street()) == strings.Join(f, " ")
+}
+
+// knownSites finds the street lines on record that fit the part of the message
+// that fits fewest of them, and that part.
+func (p *Parser) knownSites(toks []token, lines []string) (found []string, c Named) {
+	for _, n := range p.names(toks) {
+		var fit, whole []string
+		for _, line := range lines {
+			if n.Names(line) {
+				fit = append(fit, line)
+				if fold(assess.Site{Line: line}.Street()) == n.Street {
+					whole = append(whole, line)
+				}
+			}
+		}
+		if len(whole) > 0 {
+			fit = whole // "oak" is Oak St before it is Oak Grove Rd
+		}
+		if len(fit) > 0 && (len(found) == 0 || len(fit) < len(found)) {
+			found, c = fit, n
+		}
+	}
+	return found, c
+}
+
+// spellOut writes the one street line on record that a message means into it,
+// in place of the words that name it: "66 rear at elm" becomes "66 rear at 123
+// Elm St", and its numbers can be nothing else.
+func (p *Parser) spellOut(text string, lines []string, d *scratch) string {
+	defer d.clear()
+	m := &message{p: p, raw: text, clean: undo(text, d)}
+	m.toks = tokenize(m.clean, d)
+	for _, a := range p.addresses(m.toks) {
+		if a.score >= 0 && !a.quoted {
+			return text
+		}
+	}
+	found, c := p.knownSites(m.toks, lines)
+	if len(found) != 1 {
+		return text
+	}
+	return m.put(found[0], c.from, c.to)
+}
+
+// put writes words into the message's text in place of some tokens, set off by
+// a comma from a number that follows.
+func (m *message) put(words string, from, to int) string {
+	a, ok := m.clean.at(m.toks[from].span.from)
+	b := len(m.raw)
+	if to < len(m.toks) {
+		b, _ = m.clean.at(m.toks[to].span.from)
+	}
+	if !ok || b < a {
+		return m.raw
+	}
+	rest := strings.TrimLeft(m.raw[a:b], " ")
+	blanks := len(rest) - len(strings.TrimRight(rest, " "))
+	after := strings.Repeat(" ", blanks)
+	if to < len(m.toks) && m.toks[to].kind == number && m.toks[to-1].kind != mark {
+		after = ", "
+	}
+	return m.raw[:a] + words + after + m.raw[b:]
+}
+
+// at returns the byte of the message that a byte of the clean text stems from.
+func (c clean) at(i int) (int, bool) {
+	if i < 0 || i >= len(c.from) {
+		return 0, false
+	}
+	return int(c.from[i]), true
+}
