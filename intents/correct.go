@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 func (m *message) lastTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
@@ -47,35 +50,18 @@ func (m *message) numberToKeep(s, i int) bool {
 func (m *message) correcting(s, i int, begins bool) bool {
 	t := m.text(i)
 	last := false
-	for k := range m.items {
+	for k := max(0, i-longestSentence); k < min(len(m.items), i+13); k++ {
 		switch m.text(k) {
 		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report", "last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report", "last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine", "just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
-			if k <= i+12 {
-				last = true
-			}
+			last = true
 		}
 		if m.is(k, cAsk, "history") && (m.text(k) == "last reading" || m.text(k) == "ultima lectura" || m.text(k) == "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
 			last = true
 		}
 	}
-	quoted := false
-	for _, tok := range m.toks {
-		if tok.quoted {
-			quoted = true
-		}
-	}
-	numAfter := false
-	for k := i + 1; k < len(m.items); k++ {
-		if m.items[k].num != nil {
-			numAfter = true
-		}
-	}
-	numBefore := false
-	for k := 0; k < i; k++ {
-		if m.items[k].num != nil && m.items[k].role != roleDate {
-			numBefore = true
-		}
-	}
+	quoted := len(m.clean.quoted) > 0
+	numAfter := slices.ContainsFunc(m.items[i+1:], func(it item) bool { return it.num != nil })
+	numBefore := slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role != roleDate })
 	switch t {
 	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
 		return last || quoted || m.reportTalk(s)

@@ -265,6 +265,11 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	return true
 }
 
+// longestSentence is how many items a sentence may have. Nobody dictates one as
+// long; rules compare what stands in one sentence with each other, and their time
+// must grow with the message, not with its square.
+const longestSentence = 120
+
 // cut finds sentences and segments.
 func (m *message) cut() {
 	line, seg := 0, 0
@@ -276,6 +281,11 @@ func (m *message) cut() {
 	}
 	for i := range m.items {
 		it := &m.items[i]
+		if i-start >= longestSentence {
+			close(i, false)
+			start = i
+			seg++
+		}
 		it.sent, it.seg = len(m.sents), seg
 		if !it.mark {
 			if it.tags == nil {
