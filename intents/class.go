@@ -43,6 +43,21 @@ const (
 	cAsk
 	cQuestion
 	cUnit
+	cWhose
+	cClaim
+	cOwn
+	cDeterminer
+	cRated
+	cLineTest
+	cWarm
+	cWeather
+	cCounted
+	cMoved
+	cNamed
+	cInitial
+	cSame
+	cStops
+	cLimit
 	cWord // an everyday word, known so that it may be written short
 )
 
@@ -53,6 +68,8 @@ var classNames = map[string]class{
 	"after": cAfter, "sym": cSym, "relief": cRelief, "discharge": cDischarge, "dry": cDry, "blocked": cBlocked, "color": cColor,
 	"water": cWater, "pipe": cPipe, "did": cDid, "do": cDo, "will": cWill, "memory": cMemory, "target": cTarget, "ask": cAsk,
 	"question": cQuestion, "unit": cUnit, "word": cWord,
+	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
+	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "stops": cStops, "limit": cLimit,
 }
 
 // classSet is a set of classes, one bit each.

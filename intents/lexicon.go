@@ -177,7 +177,7 @@ func (l *lexicon) add(alts [][]string, t tag, at int, node int32) {
 		n := node
 		for _, one := range strings.Split(w, "+") {
 			id := l.word(fold(one))
-			if c := classNames[l.names[t.class]]; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit {
+			if c := classNames[l.names[t.class]]; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose {
 				l.spelt[id] = true
 			}
 			n = l.step(n, id)

@@ -46,6 +46,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why, ok := m.dropOrTarget(i); ok {
 		return roleIgnored, why
 	}
+	if why, ok := m.foreign(i); ok {
+		return roleIgnored, why
+	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
 		if psi || m.points(i) || it.num.negative {
 			m.impossible(i)
@@ -189,6 +192,9 @@ func (m *message) moneyTalk(i int) bool {
 	first := s.from
 	for first < s.to && m.items[first].mark {
 		first++
+	}
+	if m.points(i) {
+		return false
 	}
 	switch m.text(first) {
 	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":

@@ -1,0 +1,185 @@
+package intents
+
+// A number can be somebody else's: a neighbour's, the water company's, one that
+// an old sheet or a label shows, a rating, a temperature, a sum. This room keeps
+// those out of the readings.
+
+// foreign tells whose number item i is when it is not a pressure measured on
+// this visit, and whether it is one at all.
+func (m *message) foreign(i int) (string, bool) {
+	switch {
+	case m.rating(i):
+		return "a rating", true
+	case m.labelled(i):
+		return "on a label", true
+	case m.told(i):
+		return "somebody else's number", true
+	case m.plannedValue(i):
+		return "planned", true
+	case m.advised(i):
+		return "advice", true
+	case m.lineTest(i):
+		return "a test of pipes", true
+	}
+	if m.items[i].unit == "" {
+		switch {
+		case m.warmth(i):
+			return "a temperature", true
+		case m.inYear(i):
+			return "a year or a time", true
+		case m.is(i+1, cCounted, "") || m.text(i+1) == "more" && m.is(i+2, cCounted, ""):
+			return "a count of " + m.text(i+1), true
+		case m.is(i-1, cNamed, "") || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
+			return "name after " + m.text(i-1), true
+		}
+	}
+	return "", false
+}
+
+func (m *message) isMark(i int, marks ...string) bool {
+	if i < 0 || i >= len(m.items) || !m.items[i].mark {
+		return false
+	}
+	for _, x := range marks {
+		if m.items[i].text == x {
+			return true
+		}
+	}
+	return false
+}
+
+// determined tells whether an article or "new", "my" leads to item i: "the 200 psi
+// gauge" names a thing, it tells no value.
+func (m *message) determined(i int) bool { return m.is(i-1, cDeterminer, "") }
+
+// rating reads a number that describes a part: "a 150 lb relief", "0-200 psi
+// gauge", "who has the 100 psi gauge".
+func (m *message) rating(i int) bool {
+	it := &m.items[i]
+	gauge, relief := m.is(i+1, cItem, "gauge"), m.is(i+1, cRelief, "") || m.is(i+1, cRated, "")
+	switch {
+	case gauge && m.isMark(i-1, "-") && m.isNum(i-2):
+		return true
+	case gauge || relief:
+		return m.determined(i) || relief && it.unit == "psi" && it.value >= 75 && it.value <= 150 && int(it.value)%25 == 0 && !m.points(i)
+	case m.isMark(i+1, "-") && m.isNum(i+2) && m.is(i+3, cItem, "gauge"):
+		return true
+	}
+	return false
+}
+
+// labelled reads what stands on a tag or plate: "tag: max inlet 300", "25-75 on the
+// plate". The writer's own number ends the label's.
+func (m *message) labelled(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from; k-- {
+		if m.own(k) || m.text(k) == "but" || m.text(k) == "pero" {
+			break
+		}
+		if m.is(k, cWhose, "label") {
+			if m.items[k].seg == m.items[i].seg {
+				return true
+			}
+			// after a comma only what goes on about limits
+			limit := func(j int) bool {
+				return m.items[j].seg == m.items[i].seg && (m.is(j, cPeak, "") || m.is(j, cTarget, "") || m.is(j, cLimit, ""))
+			}
+			return m.left(i, 3, false, limit) >= 0 || m.right(i, 3, true, limit) >= 0
+		}
+	}
+	k := m.right(i, 5, true, func(k int) bool { return m.is(k, cWhose, "label") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg && m.is(k-1, cDeterminer, "") && !m.points(i)
+}
+
+// own tells whether item k turns to what the writer found: "I get 110", "ours", "here", "today".
+func (m *message) own(k int) bool {
+	return m.is(k, cOwn, "") || m.is(k, cNow, "")
+}
+
+// told reads the number of another house, the water company or an old paper:
+// "neighbor has 95", "the 2021 report had 130", "she measured 45 herself".
+func (m *message) told(i int) bool {
+	if m.hasAsk(AskCorrect) {
+		return false
+	}
+	it := &m.items[i]
+	s := m.sents[it.sent]
+	claims, measures, has := false, false, false
+	for k := i - 1; k >= s.from && k >= i-9; k-- {
+		if m.own(k) || m.items[k].seg != it.seg {
+			break
+		}
+		v, whose := m.val(k, cWhose)
+		switch {
+		case whose && v == "other":
+			return claims || measures || has || m.right(i, 2, false, func(j int) bool { return m.is(j, cClaim, "") }) >= 0
+		case whose && (v == "city" || v == "person"):
+			if claims || v == "person" && measures {
+				return true
+			}
+		case whose && v == "paper":
+			if (claims || has) && i-k <= 6 {
+				return true
+			}
+		}
+		if c, ok := m.val(k, cClaim); ok {
+			switch c {
+			case "says":
+				claims = true
+			case "measures":
+				measures = true
+			default:
+				has = true
+			}
+		}
+	}
+	return false
+}
+
+// plannedValue reads a setting to come: "gonna drop the prv to 60 tomorrow".
+func (m *message) plannedValue(i int) bool {
+	switch m.text(i - 1) {
+	case "to", "at", "down to", "up to", "a", "en":
+	default:
+		return false
+	}
+	it := &m.items[i]
+	d := m.left(i, 7, false, func(k int) bool { return m.is(k, cDo, "set") && m.items[k].seg == it.seg })
+	return d >= 0 && !m.pointBetween(d, i) && m.left(d, 4, false, func(k int) bool { return m.is(k, cWill, "") && !m.is(k, cNow, "") && m.items[k].seg == it.seg }) >= 0
+}
+
+// advised reads what the writer told somebody: "I said 120". Beside a test point it
+// is a reading.
+func (m *message) advised(i int) bool {
+	return m.is(i-1, cClaim, "says") && m.text(i-2) == "i" && !m.pointNear(i) && m.items[i].unit == ""
+}
+
+// lineTest reads the pressure that new pipes or gas were tested with.
+func (m *message) lineTest(i int) bool {
+	k := m.left(i, 9, true, func(k int) bool { return m.is(k, cLineTest, "") || m.own(k) })
+	return k >= 0 && !m.own(k) && !m.pointBetween(k, i) && !m.points(i)
+}
+
+// warmth reads a temperature told without degrees: "water is 118 at the tub", "104
+// out here". No pressure that is spoken of as one is taken.
+func (m *message) warmth(i int) bool {
+	it := &m.items[i]
+	if it.value < 85 || it.value > 180 {
+		return false
+	}
+	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cWarm, "") })
+	if k >= 0 && m.items[k].seg == it.seg && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark }) < 0 {
+		return true
+	}
+	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cWeather, "") })
+	return k >= 0 && m.items[k].seg == it.seg && !m.pointBetween(i, k) && m.text(i-1) != "pressure"
+}
+
+// inYear reads "moved here in 98", "be there in 45": a number of two digits after
+// "in" that ends its clause.
+func (m *message) inYear(i int) bool {
+	if m.text(i-1) != "in" || m.points(i) || i+1 < len(m.items) && !m.items[i+1].mark {
+		return false
+	}
+	return m.left(i, 5, false, func(k int) bool { return m.is(k, cMoved, "") }) >= 0
+}
