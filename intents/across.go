@@ -93,8 +93,7 @@ func (m *message) headPoint(s int) string {
 // gaugeTalk tells whether a sentence says where a gauge sits.
 func (m *message) gaugeTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "gauge", "gage", "guage", "my gauge", "test gauge", "readings", "reading", "lectura", "lecturas", "manometro", "test", "hooked", "hooked up", "static", "lockup", "creep test", "tested", "checked", "flow", "flow test", "prueba", "all", "puse", "left":
+		if m.is(i, cGauged, "") {
 			return true
 		}
 	}

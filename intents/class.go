@@ -58,6 +58,9 @@ const (
 	cSame
 	cStops
 	cLimit
+	cGauged
+	cBetween
+	cRetract
 	cWord // an everyday word, known so that it may be written short
 )
 
@@ -70,6 +73,7 @@ var classNames = map[string]class{
 	"question": cQuestion, "unit": cUnit, "word": cWord,
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
 	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "stops": cStops, "limit": cLimit,
+	"gauged": cGauged, "between": cBetween, "retract": cRetract,
 }
 
 // classSet is a set of classes, one bit each.

@@ -167,7 +167,15 @@ func (m *message) warmth(i int) bool {
 	if it.value < 85 || it.value > 180 {
 		return false
 	}
-	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cWarm, "") })
+	k := m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "water", "agua":
+			return m.text(k-1) == "hot" || m.text(k+1) == "caliente" || m.text(k+1) == "is" || m.text(k+1) == "was" || m.text(k+1) == "comes"
+		case "hot water":
+			return true
+		}
+		return m.is(k, cWarm, "")
+	})
 	if k >= 0 && m.items[k].seg == it.seg && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark }) < 0 {
 		return true
 	}

@@ -73,6 +73,7 @@ func (m *message) numbers() {
 	m.shareUnits()
 	m.ranges()
 	for i := range m.items {
+		m.same(i)
 		it := &m.items[i]
 		if it.num == nil || it.role != roleNone {
 			continue
@@ -188,7 +189,7 @@ func (m *message) roleOf(i int) (role, string) {
 			return roleIgnored, "too long for a pressure"
 		}
 		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" {
-			if !(prev == "reading" || prev == "readings" || prev == "test") {
+			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) {
 				return roleIgnored, "name after " + prev
 			}
 		}
@@ -203,6 +204,18 @@ func (m *message) roleOf(i int) (role, string) {
 		}
 	}
 	return m.pressureRole(i)
+}
+
+// landmark tells whether a noun only says where a test point is: "bibb by the gate".
+func (m *message) landmark(i int) bool {
+	if m.text(i-1) != "the" {
+		return false
+	}
+	switch m.text(i - 2) {
+	case "by", "near", "behind", "past", "beside", "next to", "to", "off", "in", "at":
+		return m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) >= 0
+	}
+	return false
 }
 
 func (m *message) points(i int) bool {

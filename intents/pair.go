@@ -28,7 +28,7 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: []int{i}, pair: -1})
 			continue
 		}
-		if (it.text == "same" || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
+		if (it.text == "same" && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.earlierPoint(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: []string{q}, pair: -1})
@@ -57,7 +57,7 @@ func (m *message) events(s int) []event {
 				continue
 			}
 			// "front bib by the street": the later point only describes the first
-			if i-last.end <= 3 && m.qualifies(last.end, i) {
+			if i-last.end <= 3 && m.qualifies(last.end, i) || i-last.end <= 5 && m.relates(last.end, i) {
 				if last.points[0] == string(assess.Bibb) {
 					last.points[0] = it.point
 				}
@@ -67,7 +67,26 @@ func (m *message) events(s int) []event {
 		}
 		evs = append(evs, event{at: i, end: i, points: []string{it.point}, pair: -1})
 	}
-	return evs
+	return m.inRows(evs)
+}
+
+// relates tells whether a place by the regulator at b describes the point at a:
+// "the front bib, which is ahead of the prv".
+func (m *message) relates(a, b int) bool {
+	if p := m.items[b].point; p != string(assess.Street) && p != string(assess.AfterPRV) {
+		return false
+	}
+	which := false
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case "which", "thats", "that":
+			which = true
+		case ",", "is", "(", "one", "the":
+		default:
+			return false
+		}
+	}
+	return which
 }
 
 // joined tells whether only "and", "&" or "/" lies between two items.

@@ -14,6 +14,17 @@ func (m *message) places() {
 			its[i].point = p
 			continue
 		}
+		if p := m.initial(i); p != "" {
+			its[i].point = p
+			continue
+		}
+		if m.sparePart(i) {
+			continue
+		}
+		if m.drainOfTank(i) {
+			its[i].point = string(assess.HeaterDrain)
+			continue
+		}
 		if its[i].text == "house" && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
 			its[i].point = "after_prv" // "street 130, house 62"
 			continue
@@ -212,10 +223,75 @@ func (m *message) besidePRV(i int) string {
 				}
 			}
 		}
+	case "in":
+		// "131 in, 66 out"
+		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) || m.isNum(i+1) && k > 0 && m.isNum(k+1) {
+			return "street"
+		}
+	case "out":
+		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
+			return "after_prv"
+		}
+	case "down":
+		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) && m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
+			return "after_prv"
+		}
 	case "before", "antes", "ahead":
 		if (m.text(i+1) == "and" || m.text(i+1) == "y" || m.text(i+1) == "/") && m.is(i+2, cPoint, "after_prv") {
 			return "street"
 		}
 	}
 	return ""
+}
+
+// initial reads a single letter beside a number as a test point: "K 57#", "F 84 R 66".
+// Letters that can be much else count only in capitals and in company.
+func (m *message) initial(i int) string {
+	v, ok := m.val(i, cInitial)
+	if !ok || m.toks[m.items[i].tok].glued && m.isNum(i-1) {
+		return ""
+	}
+	fits := func(k int) bool {
+		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 && len(m.items[k].num.digits) <= 3 || m.items[k].unit == "psi")
+	}
+	next := i + 1
+	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
+		next += 2 // "F/R 84/66"
+	}
+	if !fits(next) && !(fits(i-1) && m.items[i-1].unit == "psi") {
+		return ""
+	}
+	if v == "kitchen" {
+		return v
+	}
+	if !m.toks[m.items[i].tok].caps {
+		return ""
+	}
+	other := func(k int) bool { return m.is(k, cInitial, "") || m.is(k, cPoint, "") || m.is(k, cPlace, "") }
+	if m.left(i, 4, true, other) >= 0 || m.right(i, 4, true, other) >= 0 {
+		return v
+	}
+	return ""
+}
+
+// drainOfTank reads the drain of a heater that is named by its size: "the drain of
+// the 50 gal".
+func (m *message) drainOfTank(i int) bool {
+	if m.text(i) != "drain" {
+		return false
+	}
+	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })
+	return k >= 0 && m.right(i, 1, false, func(k int) bool { return m.text(k) == "of" || m.text(k) == "on" || m.text(k) == "off" }) >= 0
+}
+
+// sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
+func (m *message) sparePart(i int) bool {
+	if m.text(i) != "washer" {
+		return false
+	}
+	switch m.text(i - 1) {
+	case "new", "rubber", "hose", "faucet", "tap", "bib", "bad", "worn", "fresh":
+		return !m.isNum(i + 1)
+	}
+	return false
 }

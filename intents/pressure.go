@@ -62,6 +62,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if it.value > 0 && it.value <= 6 && it.num.integer && i+1 < len(m.items) && (m.is(i+1, cFlowing, "") || m.is(i+1, cFixture, "") || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
 		return roleIgnored, "count"
 	}
+	if m.afterTime(i) {
+		return roleIgnored, "a time after another"
+	}
 	if m.pointNear(i) {
 		return roleReading, "test point beside it"
 	}
@@ -87,13 +90,26 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleReading, "the right value"
 	}
 	// an unknown noun right after it counts something else
-	if i+1 < len(m.items) && m.items[i+1].tags == nil && !m.items[i+1].mark && m.items[i+1].num == nil && !m.items[i+1].site && !m.p.lex.plain[m.text(i+1)] && !smallWord(m.text(i+1)) {
+	if m.unknownNoun(i + 1) {
 		return roleIgnored, "counts " + m.text(i+1)
+	}
+	if m.inSeries(i) {
+		return roleReading, "one of a series"
 	}
 	if m.tradeNear(i) {
 		return roleReading, "among terms of the trade"
 	}
 	return roleIgnored, "nothing says that it is a pressure"
+}
+
+// unknownNoun tells whether item i is a word that the number before it may count.
+func (m *message) unknownNoun(i int) bool {
+	if i >= len(m.items) {
+		return false
+	}
+	it := &m.items[i]
+	const sidelong = 1<<cWhose | 1<<cCounted | 1<<cNamed | 1<<cInitial | 1<<cWeather
+	return it.kinds&^sidelong == 0 && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.plain[it.text] && !smallWord(it.text)
 }
 
 func smallWord(s string) bool {

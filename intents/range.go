@@ -38,12 +38,12 @@ func (m *message) ranges() {
 			switch m.text(i + 1) {
 			case "-", "or", "o", "u":
 				join = k
-			case "to", "a":
+			case "to", "a", "thru", "through":
 				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") {
 					join = k
 				}
-			case "and", "y":
-				if m.text(i-1) == "between" || m.text(i-1) == "entre" {
+			case "and", "y", "&", "n":
+				if m.is(i-1, cBetween, "") {
 					join = k
 				}
 			}

@@ -15,6 +15,7 @@ type reading struct {
 // findReadings pairs the numbers that are readings with test points and finds
 // what else is said of each.
 func (m *message) findReadings() {
+	m.pointSlips()
 	for s := range m.sents {
 		m.pair(s)
 	}

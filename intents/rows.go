@@ -1,0 +1,134 @@
+package intents
+
+// Rows of points and rows of numbers: "front/rear/kitchen 84/66/65", "front, rear:
+// 84, 66", and a number that is only called the same.
+
+// inRows pairs a row of points with a row of as many numbers, one by one, when
+// nothing but separators stands within the rows.
+func (m *message) inRows(evs []event) []event {
+	for a := 0; a < len(evs); {
+		b := m.rowEnd(evs, a)
+		if b == len(evs) {
+			break
+		}
+		c := m.rowEnd(evs, b)
+		names, values := evs[a:b], evs[b:c]
+		if evs[a].num {
+			names, values = values, names
+		}
+		points, nums := rowOf(names, values)
+		alone := c == len(evs) || evs[c].num == evs[b].num || m.separators(evs[c-1].end, evs[c].at) > 0
+		if len(points) < 2 || len(points) != len(nums) || len(values) < 2 || !alone || a > 0 && m.separators(evs[a-1].end, evs[a].at) == 0 {
+			a = b
+			continue
+		}
+		row := []event{
+			{at: names[0].at, end: names[len(names)-1].end, points: points, pair: -1},
+			{at: values[0].at, end: values[len(values)-1].end, num: true, nums: nums, pair: -1},
+		}
+		if evs[a].num {
+			row[0], row[1] = row[1], row[0]
+		}
+		evs = append(evs[:a], append(row, evs[c:]...)...)
+		a += 2
+	}
+	return evs
+}
+
+// rowEnd returns where the row of events of one kind that begins at a ends.
+func (m *message) rowEnd(evs []event, a int) int {
+	b := a + 1
+	for b < len(evs) && evs[b].num == evs[a].num && m.onlyMarks(evs[b-1].end, evs[b].at) {
+		b++
+	}
+	return b
+}
+
+// onlyMarks tells whether nothing but separators and "and" lies between two items.
+func (m *message) onlyMarks(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case ",", "/", "-", "&", "and", "y", "|", "n":
+		default:
+			if m.items[k].role != roleTaken {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func rowOf(names, values []event) (points []string, nums []int) {
+	for _, e := range names {
+		points = append(points, e.points...)
+	}
+	for _, e := range values {
+		nums = append(nums, e.nums...)
+	}
+	return points, nums
+}
+
+// same gives "same" beside a test point the number told before: "front 84, rear
+// same", "84 at the front and the same at the rear".
+func (m *message) same(i int) {
+	it := &m.items[i]
+	if it.num != nil || !m.is(i, cSame, "") {
+		return
+	}
+	point := false
+	switch m.text(i + 1) {
+	case "at", "in", "on", "for", "@", "en", "out":
+		for k := i + 2; k <= i+4 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
+			point = point || m.items[k].point != ""
+		}
+	default:
+		if i+1 < len(m.items) && !m.items[i+1].mark && m.text(i+1) != "and" && m.text(i+1) != "y" {
+			return
+		}
+		for k := i - 1; k >= 0 && k >= i-3 && !m.items[k].mark && m.items[k].num == nil; k-- {
+			point = point || m.items[k].point != ""
+		}
+	}
+	if !point {
+		return
+	}
+	for k := i - 1; k >= 0 && m.items[k].sent >= it.sent-1; k-- {
+		if from := &m.items[k]; from.num != nil && from.role == roleReading {
+			it.num, it.value, it.unit = from.num, from.value, from.unit
+			m.setRole(i, roleReading, "the same")
+			return
+		}
+	}
+}
+
+// pointSlips puts right a test point that is taken back: "82 at the front. er no
+// that was the back one".
+func (m *message) pointSlips() {
+	for i := range m.items {
+		if !m.is(i, cRetract, "") {
+			continue
+		}
+		p := -1
+		for k := i + 1; k < len(m.items) && k <= i+7 && m.items[k].num == nil; k++ {
+			if m.items[k].point != "" {
+				p = k
+				break
+			}
+		}
+		if p < 0 || m.isNum(p+1) || m.isNum(p+2) && m.items[p+1].role != roleTaken {
+			continue
+		}
+		q, num := -1, false
+		for k := i - 1; k >= 0 && k >= i-8; k-- {
+			if m.items[k].point != "" && q < 0 {
+				q = k
+			}
+			num = num || m.items[k].num != nil && m.items[k].role == roleReading
+		}
+		if q >= 0 && num {
+			m.items[q].point, m.items[q].weak = m.items[p].point, false
+			m.items[p].point = ""
+			m.note(q, "point", "put right after "+m.text(i))
+		}
+	}
+}

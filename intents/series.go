@@ -1,0 +1,41 @@
+package intents
+
+// inSeries tells whether the number at i is one of a series told by the clock: "at
+// 1:00 it said 62", "min 10: 70", "0 min 62", with another such beside it.
+func (m *message) inSeries(i int) bool {
+	if !m.timeBeside(i) {
+		return false
+	}
+	s := m.items[i].sent
+	for k := m.sents[max(s-1, 0)].from; k < m.sents[min(s+1, len(m.sents)-1)].to; k++ {
+		if it := &m.items[k]; k != i && it.num != nil && !it.num.time && !m.clock(k) && it.value >= 15 && m.timeBeside(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// timeBeside tells whether a time stands right before the number at i, in its clause.
+func (m *message) timeBeside(i int) bool {
+	if m.items[i].num.time || m.clock(i) {
+		return false
+	}
+	return m.left(i, 5, true, m.clock) >= 0
+}
+
+// clock tells whether item k is a time of day or a number of minutes.
+func (m *message) clock(k int) bool {
+	it := &m.items[k]
+	return it.num != nil && (it.num.time || it.unit == "hour" || m.text(k-1) == "min" || m.text(k-1) == "minute" || m.text(k-1) == "minuto")
+}
+
+// afterTime tells whether the number at i is a time like one before it: "70 after
+// 10 min, 83 after 20".
+func (m *message) afterTime(i int) bool {
+	t := m.text(i - 1)
+	if m.items[i].unit != "" || t != "after" && t != "in" && t != "at" && t != "tras" || m.points(i) {
+		return false
+	}
+	k := m.left(i, 9, true, func(k int) bool { return m.clock(k) && m.text(k-1) == t })
+	return k >= 0 && m.isNum(i-2)
+}
