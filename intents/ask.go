@@ -126,6 +126,9 @@ func (m *message) askSentence(s int) {
 			m.askPhrase(s, i, firstWord, About(t.value), req)
 		}
 	}
+	if !se.asking {
+		m.askByCues(s)
+	}
 	// "snooze … 2 weeks": the time
 	if se.snoozes {
 		m.snoozeDays(s)

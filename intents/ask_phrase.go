@@ -14,7 +14,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 			if !req || m.otherAsk(s, AskHistory) {
 				return
 			}
-			if t == "pull" && m.text(i+1) != "up" && m.site == nil {
+			if t == "pull" && m.text(i+1) != "up" && (m.site == nil || !begins) {
 				return
 			}
 		}
@@ -52,7 +52,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 			return
 		}
 		m.addAsk(i, AskDue)
-		se.asking = true
+		se.asking, se.asksDue = true, true
 	case AskTankSize:
 		if (t == "tank for a" || t == "what size" || t == "size tank") && !req || t == "what size" && !m.tankTalk(s) {
 			return
@@ -82,8 +82,8 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		se.asking, se.tells = true, true
 		se.askAt = i + 1
 	case AskReport:
-		if reading || m.anyReadingLike() && !req {
-			return
+		if reading || m.anyReadingLike() && (!req || begins && !se.question && i == se.from) {
+			return // a head line: "Report for 12 Elm St."
 		}
 		if (t == "report on" || t == "report for" || t == "reporte de" || t == "el reporte de" || t == "informe" || t == "hoja de" || t == "informe de" || t == "sheet on" || t == "pressure report") && (m.text(i+1) == "visita" || m.text(i+1) == "servicio" || se.header >= 0 || m.otherAsk(s, AskReport) && m.weekTalk(s)) {
 			return
@@ -182,6 +182,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		}
 		if (t == "later" || t == "not now" || t == "hold off" || t == "ahora no") && !m.followUpNoun(s) && !begins {
 			return
+		}
+		if t == "ahorita no" && !m.shortSentence(s, 3) {
+			return // "ahorita no puedo"
 		}
 		if t == "later" {
 			return

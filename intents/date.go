@@ -105,15 +105,24 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if u, ok := m.val(k, cUnit); ok && unitDays[u] > 0 {
 			return 2 * unitDays[u], k + 1 - i, true
 		}
-	case "a", "an", "one", "un", "una":
-		if u, ok := m.val(i+1, cUnit); ok && unitDays[u] > 0 && m.text(i+1) != "d" {
-			if m.text(i-1) == "once" || m.text(i-1) == "twice" || m.text(i-1) == "hace" || m.text(i-1) == "half" || m.text(i-1) == "for" || m.text(i-1) == "times" {
+	case "a", "an", "one", "un", "una", "another", "otra", "otro", "1":
+		n := 2
+		if m.text(i+1) == "more" || m.text(i+1) == "mas" {
+			n = 3 // "one more month"
+		}
+		if u, ok := m.val(i+n-1, cUnit); ok && unitDays[u] > 0 && m.text(i+n-1) != "d" && (t != "1" || n == 3) {
+			switch m.text(i - 1) {
+			case "once", "twice", "hace", "half", "times":
+				return 0, 0, false
+			case "for":
+				if !m.sentenceIs(m.items[i].sent, cAsk, "snooze") {
+					return 0, 0, false
+				}
+			}
+			if x := m.text(i + n); x == "ago" || x == "old" || x == "and" || x == "back" {
 				return 0, 0, false
 			}
-			if x := m.text(i + 2); x == "ago" || x == "old" || x == "and" || x == "later" && false || x == "back" {
-				return 0, 0, false
-			}
-			return unitDays[u], 2, true
+			return unitDays[u], n, true
 		}
 	case "fortnight":
 		return 14, 1, true
@@ -247,6 +256,16 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		}
 	}
 	return assess.Date{}, 0, false
+}
+
+// sentenceIs tells whether a phrase of sentence s has a meaning.
+func (m *message) sentenceIs(s int, c class, value string) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, c, value) {
+			return true
+		}
+	}
+	return false
 }
 
 // planish tells whether a sentence holds a word of planning.

@@ -39,12 +39,15 @@ type lexicon struct {
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
 	classes  map[string]classID
 	names    []string
+	cues     map[[2]string]cueSet // a word, or a pair of words -> what it lends a clause
+	pairs    map[string]bool      // words that begin a pair of cues
 }
 
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, classes: map[string]classID{}, names: []string{},
+		cues: map[[2]string]cueSet{}, pairs: map[string]bool{},
 	}
 }
 
@@ -93,6 +96,9 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 			l.plain[fold(w)] = true
 		}
 		return nil
+	}
+	if fields[0] == "cue" && len(fields) == 2 {
+		return l.addCue(fields[1], body)
 	}
 	t := tag{class: l.classOf(fields[0])}
 	if len(fields) > 1 {

@@ -30,6 +30,7 @@ type message struct {
 	work      []workDone
 	plans     []planned
 	asks      []asked
+	reports   int8 // whether any pressure is reported: 0 not looked yet, 1 no, 2 yes
 	symptoms  []symptomSeen
 }
 
@@ -64,6 +65,7 @@ type sentence struct {
 	question    bool
 	asking      bool // holds a question or an instruction to the bot
 	asksConvert bool
+	asksDue     bool // wants the follow-ups that are due
 	remembers   bool // told from memory as a whole
 	askAt       int  // 1+item of a question about the cause: numbers after it in its clause are its own
 	tells       bool // reports something beside its question

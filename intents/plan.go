@@ -29,8 +29,8 @@ func (m *message) planSentence(s int) {
 	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
 		return
 	}
-	if se.snoozes {
-		return
+	if se.snoozes || se.asksDue {
+		return // the follow-ups it names are those asked about
 	}
 	var acts []action
 	for i := se.from; i < se.to; i++ {

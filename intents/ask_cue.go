@@ -1,0 +1,128 @@
+package intents
+
+// recipe is a way of asking: each set of needs must be met by one of its cues,
+// none of bars may be present. amid allows it beside a report.
+type recipe struct {
+	about About
+	needs []cueSet
+	bars  cueSet
+	amid  bool
+}
+
+// recipes are the ways of asking, the more definite first; each is followed by
+// one of the many wordings it stands for.
+var recipes = []recipe{
+	// "yank the report I just posted", "no guardes lo último"
+	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading)},
+	{about: AskUndo, needs: []cueSet{cues(cueTake), cues(cueLast, cueSent), cues(cueEntry, cueSent)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading)},
+	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan)},
+	// "didn't mean to send that", "sent that to the wrong apartment"
+	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
+	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh)},
+	// "how do I take one back", "qué te puedo preguntar"
+	{about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)}, bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson)},
+	// "what have I promised people", "who needs a recheck this week"
+	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem)},
+	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast)},
+	// "draw the pressure over the last year", "has it been drifting"
+	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
+	// "owner would like the paperwork"
+	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson, cueSite, cueHere)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
+	{about: AskReport, needs: []cueSet{cues(cueMake), cues(cueOrders), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueOther, cueReading, cueSpan)},
+	// "how busy was the crew this month"
+	{about: AskSummary, needs: []cueSet{cues(cueWh, cueShow), cues(cueCrew), cues(cuePeriod), cues(cueResult)}, bars: cues(cueSite, cueReading, cueForeign, cueErrand)},
+	{about: AskSummary, needs: []cueSet{cues(cueSumUp), cues(cuePeriod, cueCrew)}, bars: cues(cueSite, cueReading)},
+	// "let 14 Maple wait another week"
+	{about: AskSnooze, needs: []cueSet{cues(cueShift), cues(cueOrders), cues(cueSpan), cues(cueSite, cueFollow, cueThat, cueIt, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueMark)},
+	// "take 14 Maple off my list", "went back to 14 Maple, close it"
+	{about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh)},
+	// "what did Marco find at 14 Maple", "anything recorded there"
+	{about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand)},
+	// "does 14 Maple have a tank?"
+	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem, cueTank), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
+	// "gimme 14 Maple"
+	{about: AskHistory, needs: []cueSet{cues(cueShow), cues(cueOrders), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueSpan, cueItem, cuePerson)},
+	// "what's the likely culprit"
+	{about: AskNextCheck, needs: []cueSet{cues(cueAsks), cues(cuePuzzle)}, bars: cues(cueForeign, cueErrand, cueTell, cuePaper), amid: true},
+}
+
+// askByCues asks what a sentence without any known phrase wants, clause by clause.
+func (m *message) askByCues(s int) {
+	se := &m.sents[s]
+	from := se.from
+	for i := se.from; i < se.to; i++ {
+		if !m.opensClause(i, se.to) {
+			continue
+		}
+		if i > from && m.askClause(s, from, i) {
+			return
+		}
+		from = i + 1
+	}
+	if m.askClause(s, from, se.to) || from == se.from {
+		return
+	}
+	m.askClause(s, se.from, se.to)
+}
+
+// opensClause tells whether item i parts a question or an order from what stands
+// before it: ", what do we know", "and show me …".
+func (m *message) opensClause(i, to int) bool {
+	if i+1 >= to || m.items[i+1].mark || m.items[i+1].num != nil || m.items[i+1].site {
+		return false
+	}
+	switch m.text(i) {
+	case ",", "-", ":", "and", "y", "pero", "but", "so":
+		return m.wordCues(m.items[i+1].tok)&cues(cueWh, cueAux, cueShow, cueShift) != 0
+	}
+	return false
+}
+
+// askClause asks what the items from..to want.
+func (m *message) askClause(s, from, to int) bool {
+	set := m.cuesOf(s, from, to)
+	amid := m.reporting()
+	if !amid && m.site != nil {
+		set |= cues(cueSite)
+	}
+	for _, r := range recipes {
+		if amid && !r.amid && !set.has(cueMark) || set&r.bars != 0 || !meets(set, r.needs) {
+			continue
+		}
+		se := &m.sents[s]
+		se.asking = true
+		switch r.about {
+		case AskDue:
+			se.asksDue = true
+		case AskDone:
+			se.closes = true
+		case AskSnooze:
+			se.snoozes = true
+		case AskNextCheck:
+			se.tells, se.askAt = true, to
+		}
+		m.addAsk(from, r.about)
+		return true
+	}
+	return false
+}
+
+// reporting tells whether the message reports a pressure or a symptom anywhere.
+func (m *message) reporting() bool {
+	if m.reports == 0 {
+		m.reports = 1
+		if m.anyReadingLike() || m.has(cSym, "") {
+			m.reports = 2
+		}
+	}
+	return m.reports == 2
+}
+
+func meets(set cueSet, needs []cueSet) bool {
+	for _, n := range needs {
+		if set&n == 0 {
+			return false
+		}
+	}
+	return true
+}

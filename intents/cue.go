@@ -1,0 +1,203 @@
+package intents
+
+import (
+	"fmt"
+	"strings"
+)
+
+// cue is what a single word, or a pair of words, lends to a clause that may ask
+// for something: "owe" speaks of follow-ups, "yank" of taking away. Cues carry
+// requests worded in ways that no phrase of the lexicon foresees.
+type cue uint8
+
+// Cues of words; the lines "cue NAME: …" of the lexicon list the words.
+const (
+	cueWh        cue = iota // opens a question: what, who, cuál
+	cueAux                  // opens a question that wants yes or no: did, has, any
+	cueShow                 // wants to be shown: show, send, dig up
+	cueWant                 // wants something: need, would like
+	cueMake                 // wants something made for somebody: print, write
+	cueSmall                // words that add nothing: the, for, please
+	cueRemove               // takes away: delete, erase
+	cueTake                 // takes away only beside a report: drop, toss
+	cueKeep                 // "don't forget"
+	cueLast                 // the last one
+	cueSent                 // what was sent, posted, logged
+	cueEntry                // a report: report, reading, entry
+	cueUnmeant              // not meant: "didn't mean"
+	cueMisplaced            // another house than meant: "wrong yard"
+	cueMistake              // a number told wrong: "my mistake"
+	cueAmend                // puts a number right: change, edit
+	cuePast                 // what was found or done before
+	cueRecord               // what is on record: notes, numbers, visits
+	cueOwed                 // what is still to be done: owe, overdue
+	cueFollow               // a follow-up: recheck, reminder
+	cueTrend                // a course over time: drifting, "over the years"
+	cueEnough               // whether a size will do: enough, "big enough"
+	cuePuzzle               // what may be wrong: culprit, "next move"
+	cuePaper                // a sheet for the customer: sheet, paperwork
+	cuePerson               // a customer: owner, lady, buyers
+	cueOffice               // who is no customer: office, city
+	cueCrew                 // the shop's people: crew, everybody, we
+	cuePeriod               // a stretch of work: week, month
+	cueResult               // what came of it: busy, done
+	cueSumUp                // adds up: "sum up"
+	cueClose                // closes a follow-up: cross, close
+	cueClosed               // as closed: off, done
+	cueShift                // puts off: push, wait
+	cueHow                  // the way to do something: how
+	cueTell                 // tells the bot: log, type
+	cueBot                  // the bot and its things: you, reading
+	cueErrand               // the way there, keys, prices: no question of the record
+	cueForeign              // a thing of no house: truck, coffee, compressor
+	// Cues of what the rules know already.
+	cueSite
+	cueThat  // that, this
+	cueIt    // it, me: what a clause without a name speaks of
+	cueGreet // may stand before a question of yes or no: hey, ok, so
+	cueHere  // the house at hand: there, here, this house
+	cueItem
+	cueTank
+	cueGallons
+	cueReading
+	cueSpan   // a time to come
+	cueAsks   // said as a question
+	cueOrders // said as an order
+	cueMark   // ends in a question mark
+	cueOther  // a word that no cue knows
+)
+
+var cueNames = map[string]cue{
+	"wh": cueWh, "aux": cueAux, "show": cueShow, "want": cueWant, "make": cueMake, "small": cueSmall, "remove": cueRemove,
+	"take": cueTake, "keep": cueKeep, "last": cueLast, "sent": cueSent, "entry": cueEntry, "unmeant": cueUnmeant,
+	"misplaced": cueMisplaced, "mistake": cueMistake, "amend": cueAmend, "past": cuePast, "record": cueRecord, "owed": cueOwed,
+	"follow": cueFollow, "trend": cueTrend, "enough": cueEnough, "puzzle": cuePuzzle, "paper": cuePaper, "person": cuePerson,
+	"office": cueOffice, "crew": cueCrew, "period": cuePeriod, "result": cueResult, "sumup": cueSumUp, "close": cueClose,
+	"closed": cueClosed, "shift": cueShift, "how": cueHow, "tell": cueTell, "bot": cueBot, "errand": cueErrand,
+	"foreign": cueForeign, "here": cueHere, "that": cueThat, "it": cueIt, "greet": cueGreet,
+}
+
+// cueSet is a set of cues, one bit each.
+type cueSet uint64
+
+func cues(cs ...cue) cueSet {
+	var s cueSet
+	for _, c := range cs {
+		s |= 1 << c
+	}
+	return s
+}
+
+func (s cueSet) has(c cue) bool { return s>>c&1 != 0 }
+
+// addCue keeps a word or a pair of words of a cue line.
+func (l *lexicon) addCue(name, body string) error {
+	c, ok := cueNames[name]
+	if !ok {
+		return fmt.Errorf("the lexicon has a cue %q that the parser does not know", name)
+	}
+	for _, phrase := range strings.Split(body, "|") {
+		w := strings.Fields(fold(phrase))
+		switch len(w) {
+		case 1:
+			l.cues[[2]string{w[0]}] |= cues(c)
+		case 2:
+			l.cues[[2]string{w[0], w[1]}] |= cues(c)
+			l.pairs[w[0]] = true
+		default:
+			return fmt.Errorf("the cue %q is not one word or two", phrase)
+		}
+	}
+	return nil
+}
+
+// cuesOf collects the cues of items from..to of sentence s.
+func (m *message) cuesOf(s, from, to int) cueSet {
+	var set, opener cueSet
+	told := false // "we have": told, not asked
+	for i := from; i < to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.site:
+			set |= cues(cueSite)
+			continue
+		case it.num != nil:
+			if unitDays[it.unit] > 0 {
+				set |= cues(cueSpan)
+			}
+			if it.unit == "gal" || it.unit == "litre" {
+				set |= cues(cueGallons)
+			}
+			continue
+		case it.mark:
+			if it.text == "?" {
+				set |= cues(cueMark, cueAsks)
+			}
+			continue
+		}
+		if it.kinds.has(cItem) {
+			set |= cues(cueItem)
+			if v, _ := m.val(i, cItem); v == "tank" || v == "expansion_tank" {
+				set |= cues(cueTank)
+			}
+		}
+		for k := it.tok; k < it.tok+it.n; k++ {
+			if m.toks[k].kind != word {
+				continue
+			}
+			here := m.wordCues(k)
+			if here == 0 && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
+				here = cues(cueOther)
+			}
+			// what opens a clause says how it is meant, after words that add nothing
+			switch {
+			case opener != 0:
+				here &^= cues(cueWh, cueAux, cueHow)
+			case !here.has(cueSmall):
+				if told {
+					here &^= cues(cueAux)
+				}
+				opener = here | cues(cueSmall)
+			default:
+				told = told || !here.has(cueGreet)
+				here &^= cues(cueWh, cueAux, cueHow)
+			}
+			set |= here
+		}
+	}
+	if opener&cues(cueWh, cueAux, cueHow) != 0 {
+		set |= cues(cueAsks)
+	}
+	if opener&cues(cueShow, cueWant, cueMake, cueShift) != 0 {
+		set |= cues(cueOrders)
+	}
+	for _, w := range m.moments {
+		if w.at >= from && w.at < to {
+			set |= cues(cueSpan)
+		}
+	}
+	if m.readingLike(s) {
+		set |= cues(cueReading)
+	}
+	return set
+}
+
+// wordCues returns the cues of the word at token k, alone and with the next word.
+func (m *message) wordCues(k int) cueSet {
+	l, t := m.p.lex, &m.toks[k]
+	set := l.cues[[2]string{t.text}]
+	if k+1 < len(m.toks) && m.toks[k+1].kind == word && l.pairs[t.text] {
+		set |= l.cues[[2]string{t.text, m.toks[k+1].text}]
+	}
+	return set
+}
+
+// timeWordAt tells whether the word at item i names a day or a span.
+func (m *message) timeWordAt(i int) bool {
+	for _, w := range m.moments {
+		if i >= w.at && i < w.end {
+			return true
+		}
+	}
+	return false
+}
