@@ -2,8 +2,8 @@ package store
 
 import (
 	"encoding/json"
-	"fmt"
 	"hash/crc32"
+	"strconv"
 	"time"
 
 	"lazyhand/assess"
@@ -68,7 +68,7 @@ func (tx *Tx) AddMessage(m Message) (id int64, fresh bool, err error) {
 	}
 	id, added, err := tx.q.run(`INSERT INTO message (key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum)
 		VALUES (?, nullif(?, ''), ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
-		[]any{m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links), wordSum(m.Key, m.Author, m.Text, millis(m.At))})
+		[]any{m.Key, m.Twin, m.Kind, m.About, m.Channel, m.TS, m.Thread, m.Author, millis(m.At), m.Text, m.Voice, string(links), wordSum(m.Key, m.Author, m.Text, string(links), millis(m.At))})
 	if err != nil || added == 1 {
 		return id, err == nil, plain(err)
 	}
@@ -78,12 +78,14 @@ func (tx *Tx) AddMessage(m Message) (id int64, fresh bool, err error) {
 	return id, false, nil
 }
 
-// wordSum is a checksum of what nobody can work out again: who said what when.
+// wordSum is a checksum of what nobody can work out again: who said what when, with which pictures.
 // SQLite has none, and would not see a bit that flips within a text.
-func wordSum(key, author, text string, at int64) int64 {
-	h := crc32.NewIEEE()
-	fmt.Fprintf(h, "%s\x00%s\x00%s\x00%d", key, author, text, at)
-	return max(1, int64(h.Sum32()))
+func wordSum(key, author, text, links string, at int64) int64 {
+	b := make([]byte, 0, 256)
+	for _, s := range []string{key, author, text, links} {
+		b = append(append(b, s...), 0)
+	}
+	return max(1, int64(crc32.ChecksumIEEE(strconv.AppendInt(b, at, 10))))
 }
 
 const messageColumns = `id, key, ifnull(twin, ''), kind, ifnull(about, 0), channel, ts, thread, author, at, text, voice, links, state, tries, error, ifnull(by, 0), blank, frame, ifnull(site, 0)`
@@ -177,7 +179,7 @@ func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
 // message that was filed under one, or of our own post that started it.
 func (tx *Tx) ThreadSite(channel, thread string) (int64, error) {
 	var id int64
-	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE channel = ? AND thread = ? AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
+	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE channel = ?||'' AND thread = ?||'' AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
 	return id, err
 }
 

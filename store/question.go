@@ -41,8 +41,9 @@ func scanQuestion(scan func(...any) error) (Question, error) {
 // OpenQuestion returns the newest open question in a thread, or else the newest one put
 // to the author in that channel since a time.
 func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Question, bool, error) {
-	return first(all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question
-		WHERE state = 'open' AND channel = ?1 AND (thread = ?2 OR author = ?3) AND at >= ?4 ORDER BY (thread = ?2) DESC, id DESC LIMIT 1`,
+	return first(all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question WHERE id = ifnull(
+			(SELECT id FROM question WHERE state = 'open' AND channel = ?1||'' AND thread = ?2||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1),
+			(SELECT id FROM question INDEXED BY question_author WHERE state = 'open' AND channel = ?1||'' AND author = ?3||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1))`,
 		channel, thread, author, millis(since)))
 }
 

@@ -57,17 +57,22 @@ func (tx *Tx) Judge(report int64, v Verdict, read []assess.Reading, judged []ass
 	if _, err := tx.exec(`DELETE FROM reading WHERE site = ? AND day = ? AND report = ?`, site, day, report); err != nil {
 		return err
 	}
+	main := false
 	for i, r := range read {
 		j := assess.JudgedReading{Side: assess.UnsureSide, Fair: assess.Doubtful}
 		if i < len(judged) {
 			j = judged[i]
 		}
+		main = main || j.Side == assess.StreetSide && j.Fair == assess.FairYes
 		if _, err := tx.exec(`INSERT INTO reading (site, day, report, n, psi, point, heater, flow, peak, moment, side, fair) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
 			site, day, report, i, r.PSI, r.Point, r.Heater, r.Flow, r.Peak, r.When, j.Side, j.Fair); err != nil {
 			return err
 		}
 	}
-	return nil
+	if main {
+		_, err = tx.exec(`UPDATE site SET main = 1 WHERE id = ? AND main = 0`, site)
+	}
+	return err
 }
 
 func scanReport(scan func(...any) error) (Report, error) {
@@ -102,7 +107,7 @@ func (tx *Tx) StreetReadings(street string, since assess.Date, except int64, lim
 		}
 		return n, n.Date.UnmarshalText([]byte(day))
 	}, `SELECT r.day, r.psi FROM site s JOIN reading r ON r.site = s.id
-		WHERE s.street = ? AND ifnull(s.joined, s.id) <> ? AND r.day >= ? AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC LIMIT ?`,
+		WHERE s.street = ?||'' AND s.main = 1 AND ifnull(s.joined, s.id) <> ?+0 AND r.day >= ?||'' AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC LIMIT ?+0`,
 		street, except, since.String(), limit)
 }
 

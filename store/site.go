@@ -30,7 +30,7 @@ func scanSite(scan func(...any) error) (SiteRecord, error) {
 
 // Site returns the house with that id, or the one it was joined to.
 func (tx *Tx) Site(id int64) (SiteRecord, error) {
-	s, found, err := first(all(tx, scanSite, sites+`WHERE n.id = ?`, id))
+	s, found, err := first(all(tx, scanSite, sites+`WHERE n.id = ?+0`, id))
 	if err == nil && !found {
 		err = errors.New("no such house on record")
 	}
@@ -50,7 +50,7 @@ func (tx *Tx) SitesLike(s assess.Site) ([]SiteRecord, error) {
 		err := scan(&l.ID, &l.Named, &l.Line, &l.Town, &l.Postcode, &l.as.Line, &l.as.Town, &l.as.Postcode)
 		return l, err
 	}, `SELECT s.id, n.id, s.line, s.town, s.postcode, n.line, n.town, n.postcode
-		FROM site n JOIN site s ON s.id = ifnull(n.joined, n.id) WHERE n.loose = ? ORDER BY n.joined IS NOT NULL, n.id`, s.Loose())
+		FROM site n JOIN site s ON s.id = ifnull(n.joined, n.id) WHERE n.loose = ?||'' ORDER BY n.joined IS NOT NULL, n.id`, s.Loose())
 	if err != nil {
 		return nil, err
 	}

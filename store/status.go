@@ -139,15 +139,15 @@ func (db *DB) Integrity(ctx context.Context) ([]string, error) {
 		}
 		err = each(tx, func(scan func(...any) error) error {
 			var id, at, sum int64
-			var key, author, text string
-			if err := scan(&id, &key, &author, &text, &at, &sum); err != nil {
+			var key, author, text, links string
+			if err := scan(&id, &key, &author, &text, &links, &at, &sum); err != nil {
 				return err
 			}
-			if sum != wordSum(key, author, text, at) && len(faults) < 20 {
+			if sum != wordSum(key, author, text, links, at) && len(faults) < 20 {
 				faults = append(faults, fmt.Sprintf("message %d is not what was written", id))
 			}
 			return nil
-		}, `SELECT id, key, author, text, at, sum FROM message WHERE sum <> 0`)
+		}, `SELECT id, key, author, text, links, at, sum FROM message WHERE sum <> 0`)
 		if err != nil {
 			return err
 		}

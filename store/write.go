@@ -322,6 +322,10 @@ func plain(err error) error {
 	return err
 }
 
+// In a query that every message asks, a value is compared as ?||'' or ?+0, not
+// as a bare ?: SQLite would look at it to choose its plan, and, by the way in
+// which the driver binds, prepare the query anew each time.
+
 func (tx *Tx) exec(query string, args ...any) (changed int64, err error) {
 	_, changed, err = tx.q.run(query, args)
 	return changed, plain(err)

@@ -89,7 +89,7 @@ func makeRecord(t *testing.T, file string, houses int) {
 	)
 	for _, q := range []string{
 		`DROP TRIGGER message_words_in`,
-		h + `INSERT INTO site (id, line, key, loose, street, psi, outside) SELECT h + 1, ` + line + `, lower(` + line + `),
+		h + `INSERT INTO site (id, line, main, key, loose, street, psi, outside) SELECT h + 1, ` + line + `, 1, lower(` + line + `),
 			printf('%d made%d', 100 + h % 50, h / 50), printf('made%d', h / 50), 50 + h * 7919 % 20, max(0, 50 + h * 7919 % 20 + (h % 20 = 0) * 18 - 80) FROM h`,
 		visit + `INSERT INTO message (id, key, kind, channel, ts, thread, author, at, text, frame, site)
 			SELECT m, printf('C0FIELD/%d.%06d', at / 1000, m), 'said', 'C0FIELD', printf('%d.%06d', at / 1000, m), printf('%d.%06d', at / 1000, m), printf('U%05d', m % 40), at,

@@ -13,7 +13,7 @@ CREATE TABLE message (
   text    TEXT NOT NULL,
   voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
   links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
-  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when; 0 when words were removed
+  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when, with which pictures; 0 when words were removed
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
@@ -61,7 +61,8 @@ CREATE TABLE site (
   source   INTEGER REFERENCES message(id),  -- the message that first named it
   psi      REAL,                            -- house pressure by the newest judged report
   outside  REAL NOT NULL DEFAULT 0,         -- psi by which that lies outside the shop's band
-  look     TEXT NOT NULL DEFAULT ''         -- day from which the calendar alone may change what follows; empty: never
+  look     TEXT NOT NULL DEFAULT '',        -- day from which the calendar alone may change what follows; empty: never
+  main     INTEGER NOT NULL DEFAULT 0 CHECK (main IN (0, 1)) -- the street main's pressure was read here
 ) STRICT;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
 CREATE INDEX site_loose ON site (loose);
@@ -70,6 +71,7 @@ CREATE INDEX site_joined ON site (joined) WHERE joined IS NOT NULL;
 CREATE INDEX site_source ON site (source);
 CREATE INDEX site_worst ON site (outside DESC) WHERE outside > 0;
 CREATE INDEX site_look ON site (look) WHERE look <> '';
+CREATE INDEX site_main ON site (street) WHERE main = 1; -- few houses of a street
 CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 
 -- What one message reported about one house. Its statements stand in the

@@ -35,6 +35,7 @@ CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
 CREATE INDEX site_joined ON site (joined) WHERE joined IS NOT NULL;
 CREATE INDEX site_look ON site (look) WHERE look <> '';
 CREATE INDEX site_loose ON site (loose);
+CREATE INDEX site_main ON site (street) WHERE main = 1;
 CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 CREATE INDEX site_source ON site (source);
 CREATE INDEX site_street ON site (street);
@@ -122,7 +123,7 @@ CREATE TABLE message (
   text    TEXT NOT NULL,
   voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
   links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
-  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when; 0 when words were removed
+  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when, with which pictures; 0 when words were removed
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
@@ -219,7 +220,8 @@ CREATE TABLE site (
   source   INTEGER REFERENCES message(id),  -- the message that first named it
   psi      REAL,                            -- house pressure by the newest judged report
   outside  REAL NOT NULL DEFAULT 0,         -- psi by which that lies outside the shop's band
-  look     TEXT NOT NULL DEFAULT ''         -- day from which the calendar alone may change what follows; empty: never
+  look     TEXT NOT NULL DEFAULT '',        -- day from which the calendar alone may change what follows; empty: never
+  main     INTEGER NOT NULL DEFAULT 0 CHECK (main IN (0, 1)) -- the street main's pressure was read here
 ) STRICT;
 CREATE TABLE slot (
   job  TEXT PRIMARY KEY,
