@@ -56,11 +56,14 @@ const (
 	cNamed
 	cInitial
 	cSame
-	cStops
 	cLimit
 	cGauged
 	cBetween
 	cRetract
+	cOpened
+	cUnsure
+	cTurns
+	cWrong
 	cWord // an everyday word, known so that it may be written short
 )
 
@@ -72,8 +75,8 @@ var classNames = map[string]class{
 	"water": cWater, "pipe": cPipe, "did": cDid, "do": cDo, "will": cWill, "memory": cMemory, "target": cTarget, "ask": cAsk,
 	"question": cQuestion, "unit": cUnit, "word": cWord,
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
-	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "stops": cStops, "limit": cLimit,
-	"gauged": cGauged, "between": cBetween, "retract": cRetract,
+	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "limit": cLimit,
+	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "unsure": cUnsure, "turns": cTurns, "wrong": cWrong,
 }
 
 // classSet is a set of classes, one bit each.

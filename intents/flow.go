@@ -46,8 +46,8 @@ func (m *message) flowTag(i int) assess.Flow {
 				}
 				return assess.Static
 			}
-			if m.is(k, cItem, "") || m.is(k, cNeg, "") {
-				break
+			if m.is(k, cItem, "") || m.is(k, cNeg, "") || t == "valve" || t == "stop" {
+				return "" // "found the meter valve half shut and opened it"
 			}
 			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
 				return assess.Flowing
@@ -107,6 +107,9 @@ func (m *message) flows() {
 	if len(all) == 0 || len(m.readings) == 0 {
 		return
 	}
+	if m.flowRow(all) {
+		return
+	}
 	for k := range m.readings {
 		r := &m.readings[k]
 		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
@@ -162,7 +165,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	first, last := &m.readings[lo], &m.readings[hi-1]
 	seg := m.items[a.at].seg
 	switch {
-	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at)):
+	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at) || m.leads(a.at) && m.items[last.at].seg == seg):
 		// said first, once: it covers what follows, up to another
 		for k := lo; k < hi; k++ {
 			if m.readings[k].Flow == "" {
@@ -194,6 +197,32 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		}
 	}
 	// two points and one number are one clause
+}
+
+// flowRow reads flows in a row for numbers in a row: "static/residual 70/50".
+func (m *message) flowRow(all []mention) bool {
+	if len(all) != len(m.readings) || len(all) < 2 || all[0].flow == all[1].flow {
+		return false
+	}
+	for k := 1; k < len(all); k++ {
+		if !m.onlyMarks(all[k-1].at, all[k].at) || !m.onlyMarks(m.readings[k-1].at, m.readings[k].at) {
+			return false
+		}
+	}
+	for k := range all {
+		m.readings[k].Flow = all[k].flow
+	}
+	return true
+}
+
+// leads tells whether item i is the first word of its sentence.
+func (m *message) leads(i int) bool {
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if !m.items[k].mark && m.text(k) != "with" && m.text(k) != "w/" {
+			return false
+		}
+	}
+	return true
 }
 
 // headed tells whether a colon stands between two items.

@@ -20,7 +20,13 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	}) >= 0 {
 		return ""
 	}
+	if m.leadsOn(i) {
+		return ""
+	}
 	if v, ok := m.val(i, cState); ok {
+		if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
+			return "" // "it shut off": the washer's
+		}
 		switch m.text(i) {
 		case "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
 			if m.notNear(i) {
@@ -44,10 +50,10 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.text(i) == "cold" && m.coldSpell(i) {
 		return assess.Idle
 	}
-	if t := m.text(i); (t == "apagado" || t == "off") && m.isNum(i-1) && m.has(cState, "firing") {
+	if t := m.text(i); (t == "apagado" || t == "off") && m.isNum(i-1) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
 		return assess.Idle
 	}
-	off, on := m.is(i, cOff, ""), m.is(i, cOn, "")
+	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
 	switch m.text(i) {
 	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
 		on = on || true
@@ -71,10 +77,36 @@ func (m *message) notNear(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing":
+			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
+				return false // "wait no it's firing"
+			}
 			return m.items[k].seg == m.items[i].seg || i-k <= 2
 		}
 		return false
 	}) >= 0
+}
+
+// leadsOn tells whether "on" or "off" is a preposition: "heater on a 30 amp
+// breaker", "94 off the back spigot".
+func (m *message) leadsOn(i int) bool {
+	t := m.text(i)
+	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") || !m.is(i+1, cDeterminer, "") {
+		return false
+	}
+	return m.text(i+2) != "whole" && m.text(i+2) != "entire" && m.text(i+2) != "time" && !m.is(i+2, cItem, "heater") && !m.is(i+2, cBurner, "")
+}
+
+// heaterTold tells whether a heater or its burner was the talk before item i: "it".
+func (m *message) heaterTold(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-16; k-- {
+		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cState, "") {
+			return true
+		}
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") {
+			return false
+		}
+	}
+	return false
 }
 
 func (m *message) heaterNear(i int) bool {
@@ -104,7 +136,7 @@ func (m *message) burnerNear(i int) bool {
 			return false
 		}
 	}
-	for k := i + 1; k < len(m.items) && k <= i+2; k++ {
+	for k := i + 1; k < len(m.items) && k <= i+2 && !m.items[k].mark && m.items[k].point == "" && !m.is(k, cPlace, ""); k++ {
 		if m.is(k, cBurner, "") || m.is(k, cItem, "heater") {
 			return m.is(i, cOff, "") && m.text(i) != "out"
 		}
@@ -126,7 +158,7 @@ func (m *message) heaters() {
 		}
 		all = append(all, mention{at: i, state: st})
 	}
-	if len(all) == 0 {
+	if len(all) == 0 || m.heaterTurned(all) {
 		return
 	}
 	one := true
@@ -183,10 +215,47 @@ func (m *message) heaters() {
 				r.Heater = a.state
 			}
 		}
-		if r.Heater == "" {
+		if r.Heater == "" && r.sent == m.items[all[0].at].sent {
 			r.Heater = all[0].state
 		}
 	}
+}
+
+// heaterTurned reads a heater that turned to another state between readings: what
+// was told before it has the other state. "laundry 70, heater kicked on, went to
+// 91", "70 before the burner lit, 91 after".
+func (m *message) heaterTurned(all []mention) bool {
+	if len(all) != 1 || len(m.readings) < 2 {
+		return false
+	}
+	a := all[0]
+	if !m.is(a.at, cTurns, "") {
+		return false
+	}
+	other := assess.Idle
+	if a.state == assess.Idle {
+		other = assess.Firing
+	}
+	turn := a.at
+	if r := &m.readings[0]; m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.text(k) == "till" || m.text(k) == "until" }) >= 0 {
+		turn = a.at // "70 before the burner lit, 91 after"
+	} else if len(m.readings) == 2 && m.readings[1].at > a.at && r.at < a.at {
+		turn = a.at
+	} else if m.readings[1].at < a.at && m.left(a.at, 2, false, func(k int) bool {
+		return m.text(k) == "when" || m.text(k) == "once" || m.text(k) == "after" || m.text(k) == "cuando" || m.text(k) == "as"
+	}) >= 0 {
+		turn = m.readings[len(m.readings)-1].at // "70, climbed to 91 when it fired"
+	} else {
+		return false
+	}
+	for k := range m.readings {
+		if m.readings[k].at < turn {
+			m.readings[k].Heater = other
+		} else {
+			m.readings[k].Heater = a.state
+		}
+	}
+	return true
 }
 
 func (m *message) noStateBetween(all []mention, a, b int) bool {
@@ -199,7 +268,10 @@ func (m *message) noStateBetween(all []mention, a, b int) bool {
 }
 
 // stateDenied tells whether the heater was not looked at: "did not check the heater".
-func (m *message) stateDenied(i int) bool { return m.items[i].role == roleTaken }
+// or is in doubt: "couldn't tell if the heater was firing".
+func (m *message) stateDenied(i int) bool {
+	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cUnsure, "") && m.items[k].seg == m.items[i].seg }) >= 0
+}
 
 // coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".
 func (m *message) coldSpell(i int) bool {

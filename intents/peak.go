@@ -18,6 +18,9 @@ func (m *message) peaks() {
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
 			continue
 		}
+		if m.nightOf(i) {
+			continue
+		}
 		best := -1
 		for k := range m.readings {
 			r := &m.readings[k]
@@ -55,4 +58,19 @@ func (m *message) nowNear(k int) bool {
 		}
 	}
 	return false
+}
+
+// nightOf tells whether the night at i is one of trouble, not of a gauge: "relief
+// dripped all night, laundry 96".
+func (m *message) nightOf(i int) bool {
+	switch m.text(i) {
+	case "overnight", "over night", "overnite", "toda la noche", "en la noche", "anoche", "durante la noche", "o/n":
+	default:
+		return false
+	}
+	seg := m.items[i].seg
+	trouble := func(k int) bool {
+		return m.items[k].seg == seg && (m.is(k, cSym, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, ""))
+	}
+	return m.left(i, 8, true, trouble) >= 0 && m.left(i, 8, true, func(k int) bool { return m.items[k].seg == seg && m.items[k].num != nil }) < 0
 }

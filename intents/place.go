@@ -188,6 +188,9 @@ func (m *message) hoseAfter(i int) bool {
 func (m *message) numNear(i int) bool {
 	for _, k := range []int{i - 1, i + 1, i - 2, i + 2} {
 		if m.isNum(k) && m.items[k].seg == m.items[i].seg {
+			if t := m.text(i - 1); k == i-2 && (t == "with" || t == "w/" || t == "w" || t == "con") {
+				continue // "66 w/ rear bib open"
+			}
 			return true
 		}
 	}

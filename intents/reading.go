@@ -50,6 +50,17 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		lo = a + 1
 		hi = max(hi, lo)
 	}
+	// "from 70 to 44 when I opened the tub": each number has its own side
+	if b-a == 2 {
+		switch m.text(a + 1) {
+		case "to", "from", "a", "down to", "up to", "de":
+			return a + 1
+		}
+	}
+	// "was 101 now 63": the word of time goes with what follows it
+	if m.is(b-1, cNow, "") && !m.is(b+1, cNow, "") && !m.is(b+1, cBefore, "") && !m.is(b+1, cAfter, "") {
+		return b - 1
+	}
 	// the last separator whose clause has no word of its own before b
 	for k := hi - 1; k >= lo; k-- {
 		t := m.text(k)
