@@ -63,13 +63,13 @@ func (m *message) itemAbsent(i int) bool {
 			// "doesn't have a tank", "there isn't an expansion tank", "don't see a tank"
 			for j := k + 1; j < i; j++ {
 				switch m.text(j) {
-				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen":
+				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen":
 				default:
 					return false
 				}
 			}
 			return k+1 < i
-		case "or", "and", "a", "an", "any", "new", "working", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n":
+		case "or", "and", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n":
 			continue
 		case ",":
 			// "no check valve, softener or recirc"

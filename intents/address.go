@@ -79,6 +79,11 @@ func (p *Parser) addresses(toks []token) []address {
 				out = append(out, a)
 				i = a.to - 1
 			}
+		case t.kind == word && t.caps:
+			if a, ok := p.numberLast(toks, i); ok {
+				out = append(out, a)
+				i = a.to - 1
+			}
 		}
 	}
 	return out
@@ -125,6 +130,12 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		return a, false // 62psi, 9080#
 	}
 	s, ok := p.street(toks, j, toks[i].num.words)
+	if k := p.ofStreet(toks, j); k > j {
+		// "en el 390 de Lomita Trace"
+		if t, found := p.street(toks, k, toks[i].num.words); found && t.suffixed {
+			s, ok = t, true
+		}
+	}
 	if !ok {
 		return a, false
 	}
@@ -214,7 +225,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 			}
 		}
 	}
-	if t := toks[j]; t.kind == word && spanishStreet[t.text] && t.text != "ave" && t.text != "via" && t.text != "boulevard" || toks[j].text == "via" && j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1) {
+	if t := toks[j]; t.kind == word && spanishStreet[t.text] && !p.suffixAhead(toks, j) && t.text != "ave" && t.text != "via" && t.text != "boulevard" || toks[j].text == "via" && j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1) {
 		return p.spanishName(toks, j, dir)
 	}
 	// the run of words that may be a name
@@ -362,6 +373,9 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 				continue
 			}
 			break
+		}
+		if _, unit := g.unit[t.text]; unit && words > 0 && !g.plainUnit(toks, end) {
+			break // "605 Coral apto 9"
 		}
 		if t.kind != word || p.stop(toks, end) || p.term(toks, end) || vowelless(t.text) && len(t.text) > 2 && !t.caps && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && dir == "" && !t.caps || t.quoted != toks[start].quoted {
 			break

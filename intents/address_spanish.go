@@ -55,7 +55,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		if words > 0 && (t.text == "numero" || t.text == "num" || t.text == "no" || t.text == "nro") {
 			break
 		}
-		if !linking(t.text) && (p.stop(toks, k) || p.term(toks, k) && !t.caps) {
+		if !linking(t.text) && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
 			return a, false
 		}
 		words++
@@ -105,4 +105,88 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	a.unit(p, toks)
 	a.townAfter(p, toks)
 	return a, true
+}
+
+// ofStreet returns where a street's name begins after "de": "el 4 de Heron Bayou
+// Ln"; j when there is no such word.
+func (p *Parser) ofStreet(toks []token, j int) int {
+	if t := &toks[j]; t.kind != word || t.text != "de" && t.text != "d" || t.caps || j+1 >= len(toks) || toks[j+1].kind != word {
+		return j
+	}
+	switch toks[j+1].text {
+	case "la", "las", "los", "el":
+		return j // "14 de la Rosa St" is its name
+	}
+	return j + 1
+}
+
+// suffixAhead tells whether a suffix of Publication 28 closes the name that begins
+// with a Spanish kind of street: "14 Sendero Way", "22 Camino Verde Ct".
+func (p *Parser) suffixAhead(toks []token, j int) bool {
+	for k := j + 1; k < len(toks) && k <= j+3 && toks[k].kind == word; k++ {
+		_, ok := p.gaz.suffix[toks[k].text]
+		if ok && !noSuffix[toks[k].text] && !spanishStreet[toks[k].text] && (strongSuffix(p.gaz, toks[k].text) || toks[k].caps) {
+			return true
+		}
+		if p.stop(toks, k) && !linking(toks[k].text) && !toks[k].caps {
+			return false
+		}
+	}
+	return false
+}
+
+// plainUnit tells whether a word for a unit is part of a name here: no number or
+// letter of a unit follows it.
+func (g *gazetteer) plainUnit(toks []token, k int) bool {
+	_, n := unitID(toks, k+1)
+	return n == 0
+}
+
+// numberLast reads a street line of a name and its number alone, as Spanish
+// speakers write it: "Vista Grande 1105". Only capital letters and a number that can
+// be neither a pressure nor a year make it one.
+func (p *Parser) numberLast(toks []token, i int) (address, bool) {
+	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
+	k, caps := i, 0
+	for k < len(toks) && k < i+5 && toks[k].kind == word {
+		t := &toks[k]
+		switch {
+		case linking(t.text) && k > i:
+		case !t.caps || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) || len(t.text) < 3:
+			return a, false
+		default:
+			caps++
+		}
+		k++
+	}
+	if k >= len(toks) || caps < 2 && !(caps == 1 && i > 0 && (toks[i-1].text == "en" || toks[i-1].text == "domicilio" || toks[i-1].text == "direccion")) {
+		return a, false
+	}
+	nameEnd, sep := k, " "
+	if toks[k].text == "#" && k+1 < len(toks) {
+		sep = " #"
+		k++
+	}
+	t := &toks[k]
+	if !speaksSpanish(toks) {
+		return a, false
+	}
+	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " || year(t.num.value) && sep == " " {
+		return a, false
+	}
+	if k+1 < len(toks) && !(toks[k+1].kind == mark) && !(toks[k+1].kind == word && (p.term(toks, k+1) || p.gaz.unit[toks[k+1].text] != "" || p.stop(toks, k+1))) {
+		return a, false
+	}
+	a.house, a.line, a.to = k, p.nameOf(toks, i, nameEnd)+sep+t.num.digits, k+1
+	a.unit(p, toks)
+	return a, true
+}
+
+// noStreet are words that begin a line and no street's name.
+func noStreet(s string) bool {
+	switch s {
+	case "servicio", "cliente", "domicilio", "direccion", "casa", "reporte", "visita", "fecha", "hora", "tecnico", "sra", "sr", "srta", "don", "dona", "senora", "senor", "familia", "estimado", "buenos", "buenas", "total", "orden", "ticket":
+		return true
+	}
+	return false
 }

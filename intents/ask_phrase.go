@@ -170,7 +170,10 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now" {
 			return
 		}
-		strong := t == "snooze" || t == "not now" || t == "ask me again" || t == "remind me later" || t == "postpone" || t == "ask again" || t == "ask me later" || t == "snz" || strings.HasPrefix(t, "pospon") || strings.HasPrefix(t, "aplaza") || t == "recuerdame otra vez" || t == "ahorita no" || t == "preguntame" || t == "put it off" || t == "put that off" || t == "push it back" || t == "postpone it" || t == "hold off" || t == "defer" || t == "recorrelo" || t == "push that" || t == "push it" || t == "bump it" || t == "kick it" || t == "move it" || t == "move that" || t == "push it out" || t == "put off" || t == "pospone" || t == "recorre" || t == "pasalo para" || t == "dejalo para" || t == "muevelo" || t == "delay it" || t == "delay"
+		if (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && m.text(i+1) != "en" {
+			return // "ahorita no puedo": chatter
+		}
+		strong := t == "snooze" || t == "not now" || t == "ask me again" || t == "remind me later" || t == "postpone" || t == "ask again" || t == "ask me later" || t == "snz" || strings.HasPrefix(t, "pospon") || strings.HasPrefix(t, "aplaza") || t == "recuerdame otra vez" || strings.HasPrefix(t, "recuerdamel") || strings.HasPrefix(t, "retrasa") || strings.HasPrefix(t, "atrasa") || strings.HasPrefix(t, "snu") || strings.HasPrefix(t, "snoozea") || t == "ahorita no" || t == "preguntame" || t == "put it off" || t == "put that off" || t == "push it back" || t == "postpone it" || t == "hold off" || t == "defer" || t == "recorrelo" || t == "push that" || t == "push it" || t == "bump it" || t == "kick it" || t == "move it" || t == "move that" || t == "push it out" || t == "put off" || t == "pospone" || t == "recorre" || t == "pasalo para" || t == "dejalo para" || t == "muevelo" || t == "delay it" || t == "delay"
 		if t == "delay" && !begins && !m.followUpNoun(s) {
 			return
 		}

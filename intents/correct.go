@@ -84,6 +84,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		if p := m.text(i - 1); !numBefore && numAfter && (p == "," || p == "perdon" || p == "perdona") && (m.text(0) == "perdon" || m.text(0) == "perdona" || m.text(0) == "disculpa") {
 			return true
 		}
+		if !numBefore && numAfter && i > 0 && m.is(0, cAsk, "correct") {
+			return true // "está mal, era 72"
+		}
 		return last && numAfter && m.reportTalk(s)
 	case "no era", "no eran", "no es":
 		return (t == "no era" || t == "no eran" || t == "no es" && numAfter) && (last || !numBefore && numAfter)

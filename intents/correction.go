@@ -7,6 +7,11 @@ func (m *message) corrections() {
 			continue
 		}
 		// "not 67 but 76", "no eran 67"
+		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "") {
+			// "era 68 no 86": the first is right
+			m.setRole(i, roleIgnored, "taken back")
+			continue
+		}
 		if k := m.left(i, 4, false, func(k int) bool {
 			switch m.text(k) {
 			case "not", "no", "instead of", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron":
@@ -16,6 +21,9 @@ func (m *message) corrections() {
 		}); k >= 0 && m.adjacentNot(k, i) {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
+		}
+		if m.text(i+1) == "no" && m.isNum(i+2) && (m.text(i-1) == "era" || m.text(i-1) == "eran") {
+			continue // the next one is taken back
 		}
 		if m.eitherOr(i) {
 			continue

@@ -78,6 +78,23 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		case "year", "ano", "yr":
 			return 365, 2, true
 		}
+	case "siguiente":
+		switch m.text(i + 1) {
+		case "semana":
+			return 7, 2, true
+		case "mes":
+			return 30, 2, true
+		}
+	case "hoy":
+		// "de hoy en ocho" is a week from today
+		if m.text(i-1) == "de" && m.text(i+1) == "en" && m.isNum(i+2) {
+			switch m.items[i+2].value {
+			case 8:
+				return 7, 3, true
+			case 15:
+				return 14, 3, true
+			}
+		}
 	case "semana", "mes", "ano":
 		if m.text(i+1) == "que" && (m.text(i+2) == "viene" || m.text(i+2) == "entra") || m.text(i+1) == "entrante" || m.text(i+1) == "proxima" || m.text(i+1) == "proximo" {
 			d := map[string]int{"semana": 7, "mes": 30, "ano": 365}[t]

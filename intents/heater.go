@@ -32,7 +32,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) {
+			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !(m.has(cState, "idle") && (m.isNum(i-1) || m.isNum(i+1))) {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":

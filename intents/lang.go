@@ -5,16 +5,7 @@ import "lazyhand/assess"
 // language guesses the language of the message from its small words; one that
 // mixes both counts as what it has more of.
 func (m *message) language() assess.Lang {
-	en, es := 0, 0
-	for i := range m.toks {
-		if m.toks[i].kind != word {
-			continue
-		}
-		e, s := smallWords(m.toks[i].text)
-		en += e
-		es += s
-	}
-	if es > en {
+	if speaksSpanish(m.toks) {
 		return assess.Spanish
 	}
 	return assess.English

@@ -37,6 +37,7 @@ type lexicon struct {
 	tags     [][]tag            // by node
 	phrases  []string           // by node: the words that lead to it
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
+	short    map[string]string  // what is texted short in Spanish -> the whole word
 	classes  map[string]classID
 	names    []string
 	cues     map[[2]string]cueSet // a word, or a pair of words -> what it lends a clause
@@ -46,7 +47,7 @@ type lexicon struct {
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{},
-		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, classes: map[string]classID{}, names: []string{},
+		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		cues: map[[2]string]cueSet{}, pairs: map[string]bool{},
 	}
 }
@@ -89,6 +90,12 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	fields := strings.Fields(head)
 	if len(fields) == 2 && fields[0] == "def" {
 		defs["$"+fields[1]] = strings.Fields(body)
+		return nil
+	}
+	if fields[0] == "short" && len(fields) == 2 {
+		for _, w := range strings.Fields(body) {
+			l.short[fold(w)] = fold(fields[1])
+		}
 		return nil
 	}
 	if fields[0] == "plain" {

@@ -61,9 +61,13 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if m.targeted(i) {
 		return "a target or a limit", true
 	}
-	if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
+	last := i
+	if m.text(i+1) == "-" && m.isNum(i+2) {
+		last = i + 2 // "25-75 en la placa"
+	}
+	if r := m.right(last, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
 		switch m.text(r) {
-		case "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec":
+		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec":
 			return "a limit", true
 		}
 	}

@@ -87,6 +87,11 @@ func (m *message) build() {
 		if id, ok := p.lex.vocab[t.text]; ok {
 			ids = append(ids, id)
 		}
+		if t.short {
+			if id, ok := p.lex.vocab[fold(t.raw)]; ok {
+				ids = append(ids, id)
+			}
+		}
 		t.cand = ids[at:len(ids):len(ids)]
 	}
 	m.sites = p.addresses(m.toks)

@@ -8,7 +8,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	s := m.items[v.at].sent
 	carried := false
 	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
-		if o, _ := m.topicBefore(v.at); o != "" && m.pronoun(v.at) {
+		if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
 			obj = o
 		} else {
 			obj, carried = m.carried(s), true
@@ -21,9 +21,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			if v.objAt >= 0 && m.is(v.objAt, cPart, "strainer") || m.partAfter(v.at, "strainer") {
 				return assess.RebuiltPRV, "prv", true
 			}
-			return assess.ReplacedPRV, obj, !carried || m.pronoun(v.at)
+			return assess.ReplacedPRV, obj, !carried || m.pronoun(v.at) || m.partAfter(v.at, "old")
 		case "expansion_tank":
-			return assess.ReplacedTank, obj, !carried || m.pronoun(v.at)
+			return assess.ReplacedTank, obj, !carried || m.pronoun(v.at) || m.partAfter(v.at, "old")
 		case "heater":
 			if carried {
 				return "", "", false
@@ -102,6 +102,8 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if obj == "prv" && (m.text(v.at) == "repaired" || m.text(v.at) == "fixed" || m.text(v.at) == "rebuilt" || m.text(v.at) == "repare") {
 			return assess.RebuiltPRV, "prv", true
 		}
+	case "mended":
+		return assess.RepairedLeak, "leak", true
 	case "shut":
 		if m.is(v.at, cDid, "shut") && (m.text(v.at) == "shut off" || m.text(v.at) == "shut it off" || m.text(v.at) == "shut it down") {
 			// "water shut off", not "when the washer shut off"
@@ -143,7 +145,7 @@ func (m *message) pronoun(at int) bool {
 	case "it", "one", "la", "lo", "le", "la deje":
 		return true
 	}
-	return false
+	return m.onePut(at)
 }
 
 func (m *message) ownsNumber(at int) bool {

@@ -64,7 +64,7 @@ func (m *message) nowNear(k int) bool {
 // dripped all night, laundry 96".
 func (m *message) nightOf(i int) bool {
 	switch m.text(i) {
-	case "overnight", "over night", "overnite", "toda la noche", "en la noche", "anoche", "durante la noche", "o/n":
+	case "overnight", "over night", "overnite", "toda la noche", "en la noche", "anoche", "durante la noche", "o/n", "en la madrugada", "de madrugada":
 	default:
 		return false
 	}

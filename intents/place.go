@@ -29,6 +29,10 @@ func (m *message) places() {
 			its[i].point = "after_prv" // "street 130, house 62"
 			continue
 		}
+		if p := m.inOrOut(i); p != "" {
+			its[i].point = p
+			continue
+		}
 		if v, ok := m.val(i, cPoint); ok {
 			if m.runsInList(i) {
 				continue

@@ -72,7 +72,7 @@ func (m *message) planSentence(s int) {
 			continue
 		}
 		a := acts[best]
-		if a.other && !m.promised(s, a) {
+		if a.other && !m.promised(s, a) && !m.changesOn(a.at, w.at) {
 			continue
 		}
 		used[best] = true

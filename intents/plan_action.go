@@ -37,7 +37,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done || m.doneWords(s) && !m.nextAfterDone(s, i) {
 				return action{}, false
 			}
-			if m.text(i) == "check" || m.text(i) == "checar" || m.text(i) == "revisar" || m.text(i) == "check pressure" || m.text(i) == "revision" || m.text(i) == "check the pressure" || m.text(i) == "check back" || m.text(i) == "check pressures" {
+			if bareCheck(m.text(i)) {
 				if m.is(i, cItem, "") {
 					return action{}, false
 				}
@@ -94,7 +94,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	}
 	// "needs a prv", "quoted a tank"
 	if v, ok := m.val(i, cItem); ok && (will || m.headerPlan(s)) {
-		if m.needs(i) {
+		if m.needs(i) && !m.needless(i) {
 			switch m.itemCode(i, v) {
 			case "prv":
 				return action{at: i, code: assess.ReplacePRV, needed: true}, true
@@ -287,6 +287,9 @@ func (m *message) nextAfterDone(s, i int) bool {
 // brings names the follow-up of coming back with a part, or to fit one: "back
 // Saturday to put a tank on", "coming back tomorrow with an expansion tank".
 func (m *message) brings(s, at int) (assess.Action, bool) {
+	if m.toMeasure(s, at) {
+		return assess.Recheck, true
+	}
 	for k := at + 1; k < m.sents[s].to && k <= at+10; k++ {
 		v, ok := m.val(k, cItem)
 		if !ok {

@@ -135,9 +135,9 @@ func (m *message) prevNum(i int) int {
 func (m *message) settingRole(i int) (role, string, bool) {
 	it := &m.items[i]
 	topic, at := m.topicBefore(i)
-	if m.text(i-1) == "en" && (m.text(i-2) == "quedo" || m.text(i-2) == "la deje") || m.text(i-1) == "quedo en" {
+	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
-		if v := m.verbLeft(i, 10, "installed", "replaced"); v != nil && v.done && v.object == "prv" && m.numsBetween(v.at, i) == 0 && !m.pointInClause(i) && !m.points(i) {
+		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && m.numsBetween(v.at, i) == 0 && !m.pointInClause(i) && !m.points(i) {
 			it.owner = v.at + 1
 			return roleTo, "left at", true
 		}
@@ -203,6 +203,13 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return t == "setpoint" || t == "set point" || t == "thermostat" || t == "termostato"
 	}) >= 0 && it.unit == "" && it.value >= 90 && it.value <= 180 {
 		return roleTemp, "thermostat", true
+	}
+	// "la reguladora está en 65 según el tornillo"
+	if topic == "prv" && m.right(i, 4, false, func(k int) bool {
+		t := m.text(k)
+		return t == "tornillo" || t == "screw" || t == "perilla"
+	}) >= 0 && !m.pointInClause(i) {
+		return roleSetting, "by its screw", true
 	}
 	// "prv setting 60", "reguladora a 60"
 	if topic == "prv" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 {

@@ -61,12 +61,15 @@ func (m *message) reliefNear(i int) bool {
 			break
 		}
 	}
-	for k := i + 1; k < s.to && k <= i+4; k++ {
+	for k := i + 1; k < s.to && k <= i+5; k++ {
 		if m.is(k, cRelief, "") {
 			return true
 		}
 		if m.items[k].mark || m.items[k].num != nil {
 			break
+		}
+		if m.is(i, cBlocked, "") && m.is(k, cDischarge, "") {
+			continue // "con una llave cerrada la descarga de la T&P"
 		}
 		switch m.text(k) {
 		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a":
@@ -83,7 +86,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
 		return "", false
 	}
-	if m.reliefNear(i) {
+	if !namesToilet(t) && m.reliefNear(i) {
 		if m.is(i, cBlocked, "") {
 			return assess.ReliefBlocked, true
 		}

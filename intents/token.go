@@ -24,6 +24,7 @@ type token struct {
 	glued  bool   // no blank between this and the token before
 	caps   bool   // begins with a capital letter
 	quoted bool   // stands in a quoted line
+	short  bool   // typed short, text is the whole word: "d" for "de"
 	num    *numeral
 	cand   []int32 // lexicon words that it may stand for
 }

@@ -100,6 +100,10 @@ func (m *message) judge(v *verb) {
 			}
 			continue
 		}
+		if m.text(k) == "no" && v.at-k <= 2 && spanishVerb(m.text(v.at)) && (k == v.at-1 || clitic(m.text(v.at-1))) {
+			v.negated = true // "no le moví a la reguladora"
+			break
+		}
 		if m.is(k, cNeg, "") && v.at-k <= 4 && m.text(k) != "no" && m.text(k) != "none" && m.text(k) != "cero" && m.text(k) != "zero" && m.text(k) != "free of" && m.text(k) != "nothing" {
 			v.negated = true
 			break
@@ -117,7 +121,7 @@ func (m *message) judge(v *verb) {
 			break
 		}
 	}
-	if s.question && s.asking {
+	if s.question && s.asking || m.weWill(v.at) {
 		v.planned = true
 	}
 	v.object, v.objAt = m.objectOf(v)

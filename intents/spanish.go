@@ -1,0 +1,158 @@
+package intents
+
+import "strings"
+
+// spanishVerb tells whether a deed is told by a Spanish verb, which "no" right
+// before it denies: "no cambié"; in English "no" never stands there.
+func spanishVerb(s string) bool {
+	last := s[strings.LastIndexByte(s, ' ')+1:]
+	for _, e := range [...]string{"e", "i", "o", "mos", "aron", "ieron", "ado", "ido"} {
+		if strings.HasSuffix(last, e) && len(last) > len(e)+1 {
+			return true
+		}
+	}
+	return false
+}
+
+// clitic tells whether s is a pronoun that stands before a Spanish verb.
+func clitic(s string) bool {
+	switch s {
+	case "le", "les", "la", "lo", "las", "los", "se", "me", "te", "nos", "se le", "se la", "se lo", "he", "hemos":
+		return true
+	}
+	return false
+}
+
+// weWill tells whether a deed that may be past or present, "cambiamos", is still to
+// come: a day to come stands in its clause, and no other verb that it may belong to.
+func (m *message) weWill(at int) bool {
+	if !strings.HasSuffix(m.text(at), "amos") && !strings.HasSuffix(m.text(at), "emos") {
+		return false
+	}
+	s := m.sents[m.items[at].sent]
+	free := func(a, b int) bool {
+		for k := a + 1; k < b; k++ {
+			if t := m.text(k); t == "y" || t == "and" || m.is(k, cWill, "") || m.is(k, cDid, "") || m.is(k, cDo, "") && !m.is(k, cPart, "") {
+				return false
+			}
+		}
+		return true
+	}
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg != m.items[at].seg {
+			continue
+		}
+		day := false
+		for _, w := range m.moments {
+			day = day || w.at == k && !m.past(w)
+		}
+		if it := &m.items[k]; it.num != nil && unitDays[it.unit] > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro") {
+			day = true
+		}
+		if day && free(min(k, at), max(k, at)) {
+			return true
+		}
+	}
+	return false
+}
+
+// leftAt tells whether the words before the number at i say what a thing was left
+// at: "quedó en 62", "quedó set at 62".
+func (m *message) leftAt(i int) bool {
+	k := i - 1
+	switch m.text(k) {
+	case "en", "a", "como en", "at":
+		k--
+	}
+	t := m.text(k)
+	for _, w := range [...]string{"quedo", "ya quedo", "se quedo", "quedando", "la deje", "lo deje"} {
+		if t == w || len(t) > len(w) && t[:len(w)+1] == w+" " {
+			return true
+		}
+	}
+	return false
+}
+
+// onePut tells whether the object of the deed at i is "una" or "uno": "no tenía
+// reguladora, le puse una".
+func (m *message) onePut(i int) bool {
+	if t := m.text(i); strings.HasSuffix(t, " nueva") || strings.HasSuffix(t, " nuevo") || strings.HasSuffix(t, " una") || strings.HasSuffix(t, " uno") {
+		return true // "puse una nueva"
+	}
+	t := m.text(i + 1)
+	return (t == "una" || t == "uno") && (m.items[min(i+2, len(m.items)-1)].mark || m.text(i+2) == "y" || m.is(i+2, cPart, "new") || i+2 >= len(m.items) || m.text(i+2) == "de")
+}
+
+// needless tells whether what the item at i is needed for is denied: "no necesita
+// reguladora", "doesn't need a tank".
+func (m *message) needless(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		return m.is(k, cWill, "") && (m.text(k-1) == "no" || m.text(k-1) == "doesnt" || m.text(k-1) == "dont" || m.text(k-1) == "ya no" || clitic(m.text(k-1)) && m.text(k-2) == "no")
+	}) >= 0
+}
+
+// toMeasure tells whether the coming back at i is for a new reading: "vuelvo en 15
+// días a medir".
+func (m *message) toMeasure(s, i int) bool {
+	for k := i + 1; k < m.sents[s].to && k <= i+8; k++ {
+		if t := m.text(k); (t == "a" || t == "para") && (m.is(k+1, cDo, "recheck") || m.text(k+1) == "medir" || m.text(k+1) == "medirla" || m.text(k+1) == "ver" || m.text(k+1) == "tomar") {
+			return true
+		}
+		if m.items[k].mark || m.is(k, cItem, "") {
+			return false
+		}
+	}
+	return false
+}
+
+// changesOn tells whether the words at i promise to change or put in something on
+// the day at w: "el sábado voy y la cambio".
+func (m *message) changesOn(i, w int) bool {
+	return (m.is(i, cDo, "replace") || m.is(i, cDo, "install")) && !m.is(i, cPart, "") && !m.is(i, cDid, "") && m.items[i].seg == m.items[w].seg
+}
+
+// inOrOut reads the two sides of the regulator told as a pair: "entrando 110
+// saliendo 62", "entrada 110, salida 62", "arriba de la reguladora 120 y abajo 65".
+func (m *message) inOrOut(i int) string {
+	if !m.isNum(i+1) && !(m.isNum(i+2) && (m.text(i+1) == ":" || m.text(i+1) == "en" || m.text(i+1) == "a" || m.text(i+1) == "=")) {
+		return ""
+	}
+	switch m.text(i) {
+	case "saliendo", "salida", "la salida", "abajo":
+		for k := i - 1; k >= 0 && k >= i-6; k-- {
+			t := m.text(k)
+			if t == "entrando" || t == "entrada" || t == "de entrada" || t == "a la entrada" || m.items[k].point == "street" && strings.HasPrefix(t, "arriba") {
+				return "after_prv"
+			}
+		}
+	case "entrando":
+		if m.right(i, 6, true, func(k int) bool { return m.text(k) == "saliendo" || m.text(k) == "salida" }) >= 0 {
+			return "street"
+		}
+	}
+	return ""
+}
+
+// placesTime tells whether item i is a word that puts a reading before or after work.
+func (m *message) placesTime(i int) bool { return m.is(i, cBefore, "") || m.is(i, cAfter, "") }
+
+// bareCheck tells whether a word for a check may tell one done as well: only a day,
+// or a word of planning, makes it one to come.
+func bareCheck(t string) bool {
+	switch t {
+	case "check", "check pressure", "check the pressure", "check back", "check pressures", "revision":
+		return true
+	}
+	for _, w := range [...]string{"checar", "revisar", "medir", "medirla", "para checar", "para revisar", "para medir"} {
+		if t == w || t == w+" presion" || t == w+" la presion" || t == w+" lectura" || t == w+" la lectura" {
+			return true
+		}
+	}
+	return false
+}
+
+// namesToilet tells whether a phrase of leaking names the toilet itself: then the
+// relief valve before it has no part in it.
+func namesToilet(t string) bool {
+	return strings.Contains(t, "taza") || strings.Contains(t, "excusado") || strings.Contains(t, "inodoro") || strings.Contains(t, "toilet")
+}
