@@ -19,7 +19,7 @@ func smallWords(w string) (en, es int) {
 			return 0, 0
 		}
 		return 1, 0
-	case "el", "la", "los", "las", "de", "del", "en", "que", "y", "con", "por", "para", "esta", "es", "un", "una", "se", "ya", "le", "lo", "al", "su", "mi", "como", "libras", "cocina", "atras", "enfrente", "boiler", "calentador", "agua", "reguladora", "llave", "lavadora", "regadera", "medidor", "presion", "apagado", "prendido", "casa", "hay", "nada", "tanque", "cuanto", "muy", "pero", "senora", "ahorita", "oye", "jefe", "manana", "ayuda", "borra", "quita", "marca", "tiene", "sin", "dice", "hoy":
+	case "el", "la", "los", "las", "de", "del", "en", "que", "y", "con", "por", "para", "esta", "es", "un", "una", "se", "ya", "le", "lo", "al", "su", "mi", "como", "libras", "cocina", "atras", "enfrente", "boiler", "calentador", "agua", "reguladora", "llave", "lavadora", "regadera", "medidor", "presion", "apagado", "prendido", "casa", "hay", "nada", "tanque", "cuanto", "muy", "pero", "senora", "ahorita", "oye", "jefe", "manana", "ayuda", "borra", "quita", "marca", "tiene", "sin", "dice", "hoy", "ke", "xq", "pa", "puse", "cambie", "deje", "llegar", "gotea", "tina", "lavabo", "alivio", "fuga", "libra", "mande", "pendiente", "porfa", "cuando", "donde", "esa", "ese", "eso", "fue", "era", "voy", "quedo":
 		return 0, 1
 	}
 	return 0, 0

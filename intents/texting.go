@@ -4,7 +4,7 @@ package intents
 // texted writes such words out, in Spanish messages only, before anything is looked
 // up. What was typed stays a candidate beside it, so that nothing is lost.
 func (p *Parser) texted(toks []token) []token {
-	if !p.textsSpanish(toks) {
+	if es, en := languages(toks); es == 0 || es < en {
 		return toks
 	}
 	for i := range toks {
@@ -61,30 +61,19 @@ var alike = [...][2]string{
 	{"", "h"}, {"h", ""}, {"y", "ll"}, {"ll", "y"}, {"g", "j"}, {"j", "g"}, {"w", "gu"},
 }
 
-// textsSpanish tells whether a message is Spanish, its words texted short counted too.
-func (p *Parser) textsSpanish(toks []token) bool {
-	es, en := 0, 0
-	for i := range toks {
-		if toks[i].kind != word {
-			continue
-		}
-		e, s := smallWords(toks[i].text)
-		if e == 0 && s == 0 && p.lex.short[toks[i].text] != "" {
-			s++
-		}
-		en, es = en+e, es+s
-	}
-	return es > 0 && es >= en
-}
-
-// speaksSpanish tells whether more of a message's small words are Spanish than English.
-func speaksSpanish(toks []token) bool {
-	es, en := 0, 0
+// languages counts the small words of the two languages.
+func languages(toks []token) (es, en int) {
 	for i := range toks {
 		if toks[i].kind == word {
 			e, s := smallWords(toks[i].text)
 			en, es = en+e, es+s
 		}
 	}
+	return es, en
+}
+
+// speaksSpanish tells whether more of a message's small words are Spanish than English.
+func speaksSpanish(toks []token) bool {
+	es, en := languages(toks)
 	return es > en
 }
