@@ -9,6 +9,9 @@ func (m *message) pointsAcross() {
 		}
 		if it := &m.items[r.at]; it.takesOver {
 			p := m.items[min(it.inherits+1, len(m.items)-1)].point
+			if p == "" && it.inherits > 0 {
+				p = m.items[it.inherits-1].point
+			}
 			if p == "" {
 				p = m.earlierPoint(it.inherits)
 			}
@@ -184,7 +187,7 @@ func (m *message) sameGauge(a, b int) bool {
 			return true
 		}
 	}
-	return b-a <= 2
+	return b-a <= 2 || m.leadsTo(a, b)
 }
 
 // houseNear tells whether a number is told as the house's, at no point of its own.

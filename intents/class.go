@@ -64,6 +64,8 @@ const (
 	cUnsure
 	cTurns
 	cWrong
+	cReported
+	cChanged
 	cWord // an everyday word, known so that it may be written short
 )
 
@@ -76,7 +78,7 @@ var classNames = map[string]class{
 	"question": cQuestion, "unit": cUnit, "word": cWord,
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
 	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "limit": cLimit,
-	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "unsure": cUnsure, "turns": cTurns, "wrong": cWrong,
+	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "unsure": cUnsure, "turns": cTurns, "wrong": cWrong, "reported": cReported, "changed": cChanged,
 }
 
 // classSet is a set of classes, one bit each.

@@ -2,6 +2,7 @@ package intents
 
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
 func (m *message) corrections() {
+	m.disowned()
 	for i := range m.items {
 		if m.items[i].num == nil || m.items[i].role != roleReading {
 			continue
@@ -44,6 +45,48 @@ func (m *message) corrections() {
 			}
 		}
 	}
+}
+
+// disowned voids the numbers of an earlier report that a message calls wrong: "I
+// told you kitchen 61 and that's wrong, it's 51", "that 79 is wrong, it's 97".
+func (m *message) disowned() {
+	for w := range m.items {
+		if !m.is(w, cWrong, "") {
+			continue
+		}
+		later := false
+		for k := w + 1; k < len(m.items); k++ {
+			later = later || m.items[k].num != nil && m.items[k].role == roleReading
+		}
+		if !later {
+			return
+		}
+		se := m.sents[m.items[w].sent]
+		told := false
+		for k := se.from; k < w; k++ {
+			told = told || m.reported(k)
+		}
+		that := false
+		for k := w - 1; k >= se.from; k-- {
+			it := &m.items[k]
+			if it.num == nil || it.role != roleReading {
+				continue
+			}
+			that = m.text(k-1) == "that" || m.text(k-1) == "the" || m.text(k-1) == "my" || m.text(k-1) == "ese"
+			if !told && !(that && m.hasAsk(AskCorrect)) {
+				break
+			}
+			m.setRole(k, roleIgnored, "called wrong")
+		}
+	}
+}
+
+// reported tells whether item k is the writer's own earlier report: "I told you", "I put in".
+func (m *message) reported(k int) bool {
+	if !m.is(k, cReported, "") {
+		return false
+	}
+	return m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cReported, "")
 }
 
 // adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".

@@ -196,7 +196,7 @@ func (m *message) heaters() {
 			continue
 		}
 		// a line of its own: "both with the elements off"
-		if m.quantified(a.at) && !m.actionForm(a.at) {
+		if m.quantified(a.at) {
 			for k := range m.readings {
 				if r := &m.readings[k]; r.sent < s && r.Heater == "" {
 					r.Heater = a.state

@@ -163,7 +163,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if prev == "-" && m.toks[it.tok].glued && m.isNum(i-2) && m.items[i-2].role == roleIgnored && it.unit == "" {
 		return roleIgnored, "part of a number"
 	}
-	if (prev == "<" || prev == ">") && !m.toks[it.tok].quoted {
+	if (prev == "<" || prev == ">" && m.text(i-2) != "-" && m.text(i-2) != "=") && !m.toks[it.tok].quoted {
 		return roleIgnored, "a limit"
 	}
 	if it.value == 0 && m.is(i+1, cSym, "") {

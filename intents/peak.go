@@ -3,7 +3,7 @@ package intents
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
 	for i := range m.items {
-		if !m.is(i, cPeak, "") {
+		if !m.is(i, cPeak, "") && !m.highOfTwo(i) {
 			continue
 		}
 		t := m.text(i)
@@ -73,4 +73,13 @@ func (m *message) nightOf(i int) bool {
 		return m.items[k].seg == seg && (m.is(k, cSym, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, ""))
 	}
 	return m.left(i, 8, true, trouble) >= 0 && m.left(i, 8, true, func(k int) bool { return m.items[k].seg == seg && m.items[k].num != nil }) < 0
+}
+
+// highOfTwo reads "high 141 low 62".
+func (m *message) highOfTwo(i int) bool {
+	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) {
+		return false
+	}
+	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }
+	return m.right(i, 7, true, low) >= 0 || m.left(i, 7, true, low) >= 0
 }

@@ -113,12 +113,7 @@ func (m *message) touched(i int) bool {
 
 // whens places readings before and after the work of the message.
 func (m *message) whens() {
-	worked := false
-	for _, w := range m.work {
-		if w.Action != assess.ShutOff || true {
-			worked = true
-		}
-	}
+	worked := len(m.work) > 0 || m.changed()
 	type told struct {
 		at   int
 		when assess.When
@@ -132,14 +127,28 @@ func (m *message) whens() {
 			all = append(all, told{i, w})
 		}
 	}
+	if worked {
+		m.wentTo()
+	}
 	if len(all) == 0 {
 		return
 	}
 	for k := range m.readings {
 		r := &m.readings[k]
-		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
-			r.When = all[best].when
+		best := r.nearest(len(all), func(j int) int { return all[j].at })
+		if best < 0 {
+			continue
 		}
+		if m.pastTense(all[best].at) {
+			// "as left the shower was at 57": a plain "was" gives way
+			for j := range all {
+				if j != best && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && m.items[all[j].at].seg == m.items[r.at].seg {
+					best = j
+				}
+			}
+		}
+		r.When = all[best].when
+		m.chainBack(k, all[best].at)
 	}
 	// said first, it covers the sentence; said of a whole line, the sentence too
 	for _, a := range all {

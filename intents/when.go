@@ -1,0 +1,69 @@
+package intents
+
+import "lazyhand/assess"
+
+// pastTense tells whether item i is a plain "was", which tells a story as often as
+// a state before work.
+func (m *message) pastTense(i int) bool {
+	switch m.text(i) {
+	case "was", "were", "it was", "estaba", "estaban":
+		return true
+	}
+	return false
+}
+
+// chainBack gives readings joined by "and" to the one that a time word behind them
+// is told of: "kitchen 66 and tub 65 before I started".
+func (m *message) chainBack(k, at int) {
+	if at < m.readings[k].at || m.pastTense(at) {
+		return
+	}
+	for ; k > 0 && m.readings[k-1].sent == m.readings[k].sent && m.readings[k-1].When == "" && m.chained(m.readings[k-1].at, m.readings[k].at) &&
+		m.items[m.readings[k-1].at].seg == m.items[m.readings[k].at].seg; k-- {
+		m.readings[k-1].When = m.readings[k].When
+	}
+}
+
+// wentTo reads two pressures of one point around the work of the message: "new prv
+// in, front 101 to 60".
+func (m *message) wentTo() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if a.sent != b.sent || !m.leadsTo(a.at, b.at) || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
+			continue
+		}
+		if a.When == "" && b.When == "" && a.Flow == "" && b.Flow == "" && a.Heater == b.Heater && a.PSI > b.PSI {
+			a.When, b.When = assess.Before, assess.After
+		}
+	}
+}
+
+// leadsTo tells whether only "to" or an arrow lies between two numbers.
+func (m *message) leadsTo(a, b int) bool {
+	if b-a < 2 || b-a > 4 {
+		return false
+	}
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case "to", "-", ">", "=", "->", "=>", "→", "a", "down", "down to":
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+// changed tells whether the message says what changed between two readings though
+// it is no work of ours: "found the meter valve half shut and opened it".
+func (m *message) changed() bool {
+	if len(m.readings) < 2 {
+		return false
+	}
+	first, last := m.readings[0].at, m.readings[len(m.readings)-1].at
+	for i := first + 1; i < last; i++ {
+		if m.is(i, cChanged, "") {
+			return true
+		}
+	}
+	return false
+}
