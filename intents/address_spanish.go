@@ -120,21 +120,6 @@ func (p *Parser) ofStreet(toks []token, j int) int {
 	return j + 1
 }
 
-// suffixAhead tells whether a suffix of Publication 28 closes the name that begins
-// with a Spanish kind of street: "14 Sendero Way", "22 Camino Verde Ct".
-func (p *Parser) suffixAhead(toks []token, j int) bool {
-	for k := j + 1; k < len(toks) && k <= j+3 && toks[k].kind == word; k++ {
-		_, ok := p.gaz.suffix[toks[k].text]
-		if ok && !noSuffix[toks[k].text] && !spanishStreet[toks[k].text] && (strongSuffix(p.gaz, toks[k].text) || toks[k].caps) {
-			return true
-		}
-		if p.stop(toks, k) && !linking(toks[k].text) && !toks[k].caps {
-			return false
-		}
-	}
-	return false
-}
-
 // plainUnit tells whether a word for a unit is part of a name here: no number or
 // letter of a unit follows it.
 func (g *gazetteer) plainUnit(toks []token, k int) bool {

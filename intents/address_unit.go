@@ -17,6 +17,9 @@ func unitID(toks []token, k int) (string, int) {
 		if k+2 < len(toks) && toks[k+1].text == "-" && toks[k+1].glued && toks[k+2].glued && toks[k+2].kind == word && len(toks[k+2].raw) == 1 {
 			return id + "-" + strings.ToUpper(toks[k+2].raw), 3
 		}
+		if k+1 < len(toks) && len(toks[k+1].text) == 1 && toks[k+1].text >= "b" && toks[k+1].text <= "h" {
+			return id + strings.ToUpper(toks[k+1].text), 2 // "two b"
+		}
 		return id, 1
 	case t.kind == word && len(t.raw) == 1 && isLetter(t.raw[0]):
 		if k+1 < len(toks) && toks[k+1].glued && toks[k+1].kind == number && toks[k+1].num.integer {
@@ -51,6 +54,9 @@ func (a *address) unit(p *Parser, toks []token) {
 			break
 		}
 		std, ok := p.gaz.unit[toks[k].text]
+		if toks[k].text == "number" && k == a.to && k+1 < len(toks) && toks[k+1].kind == number && len(toks[k+1].num.digits) < 4 {
+			std, ok = "#", true // "sunset boulevard number six"
+		}
 		if !ok {
 			break
 		}
@@ -71,10 +77,13 @@ func (a *address) unit(p *Parser, toks []token) {
 	}
 	// "unit B at 1410 Sutter", "apartment 12, 300 Beacon Square"
 	k := a.from - 1
-	if k >= 0 && (toks[k].text == "," || toks[k].text == "at" || toks[k].text == "of" || toks[k].text == "en" || toks[k].text == "de" || toks[k].text == "in" || toks[k].text == "-" || toks[k].text == "on") {
-		k--
+	if k >= 0 {
+		switch toks[k].text {
+		case ",", "\n", "at", "of", "en", "de", "in", "-", "on":
+			k--
+		}
 	}
-	if k >= 1 && k < a.from-1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer && len(toks[k].num.digits) <= 4 {
+	if k >= 1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer && len(toks[k].num.digits) <= 4 {
 		a.line += " # " + toks[k].num.digits
 		a.unitFrom, a.unitTo, a.from = k-1, k+1, k-1
 		return

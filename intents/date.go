@@ -323,5 +323,5 @@ func (m *message) countsThing(i int) bool {
 	if m.is(i, cFixture, "") || m.is(i, cUnit, "other") {
 		return true
 	}
-	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.plain[m.text(i)] && !smallWord(m.text(i))
+	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.common(m.text(i)) && !smallWord(m.text(i))
 }

@@ -46,7 +46,7 @@ func newGazetteer() (*gazetteer, error) {
 			}
 		}
 	}
-	for w, std := range map[string]string{"apto": "Apt", "apmt": "Apt", "appt": "Apt", "apart": "Apt", "depto": "Apt", "departamento": "Apt", "apartamento": "Apt", "unidad": "Unit", "edificio": "Bldg", "lote": "Lot", "suit": "Ste", "un": "Unit", "bld": "Bldg", "espacio": "Spc"} {
+	for w, std := range map[string]string{"apto": "Apt", "unt": "Unit", "aprt": "Apt", "aptmnt": "Apt", "apartmnt": "Apt", "apmnt": "Apt", "dpto": "Apt", "bldng": "Bldg", "ut": "Unit", "apmt": "Apt", "appt": "Apt", "apart": "Apt", "depto": "Apt", "departamento": "Apt", "apartamento": "Apt", "unidad": "Unit", "edificio": "Bldg", "lote": "Lot", "suit": "Ste", "un": "Unit", "bld": "Bldg", "espacio": "Spc"} {
 		if w != "un" {
 			g.unit[w] = std
 		}
@@ -93,13 +93,4 @@ func abbreviated(s string) bool {
 func strongSuffix(g *gazetteer, w string) bool {
 	_, ok := g.suffix[w]
 	return ok && !ambiguousSuffix[w] && !noSuffix[w]
-}
-
-// smallVerb are words that never stand inside a street's name.
-func smallVerb(s string) bool {
-	switch s {
-	case "is", "was", "at", "in", "on", "to", "for", "with", "from", "and", "or", "are", "en", "con", "has", "had", "this", "that", "it", "its", "i", "we", "you", "he", "she", "they", "by", "off", "psi", "now", "after", "before", "not", "no", "but":
-		return true
-	}
-	return false
 }

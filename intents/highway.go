@@ -22,7 +22,7 @@ func (p *Parser) highway(toks []token, j int) (street, bool) {
 		}
 	}
 	switch a := w(j); {
-	case (a == "county" || a == "co" || a == "cnty") && j+1 < len(toks):
+	case (a == "county" || a == "co" || a == "cnty" || a == "cty" || a == "cnt") && j+1 < len(toks):
 		k = j + 1
 		dot()
 		switch b := w(k); {

@@ -32,7 +32,9 @@ type lexicon struct {
 	words    []string
 	skeleton map[string][]int32 // consonants of a word -> words
 	deletes  map[string][]int32 // a word less one letter -> words
-	plain    map[string]bool    // common words that are never a misspelt term
+	plain    map[string]bool    // everyday words that are neither a term nor the whole name of a street
+	right    map[string]bool    // words that stand as they are, never for a term misspelt
+	never    map[string]bool    // words that never stand inside a street's name
 	next     map[uint64]int32   // node<<32 | word -> node
 	tags     [][]tag            // by node
 	phrases  []string           // by node: the words that lead to it
@@ -46,7 +48,7 @@ type lexicon struct {
 
 func newLexicon() *lexicon {
 	return &lexicon{
-		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{},
+		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		cues: map[[2]string]cueSet{}, pairs: map[string]bool{},
 	}
@@ -98,9 +100,9 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		}
 		return nil
 	}
-	if fields[0] == "plain" {
+	if set := map[string]map[string]bool{"plain": l.plain, "right": l.right, "never": l.never}[fields[0]]; set != nil {
 		for _, w := range strings.Fields(body) {
-			l.plain[fold(w)] = true
+			set[fold(w)] = true
 		}
 		return nil
 	}
@@ -281,7 +283,7 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 			return into
 		}
 	}
-	if vowelless(w) && !l.plain[w] {
+	if vowelless(w) && !l.common(w) {
 		key := consonants(w)
 		for _, id := range l.skeleton[key] {
 			// a first vowel is dropped too, but not from a short word: "nythng"
@@ -289,7 +291,15 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 				into = append(into, id)
 			}
 		}
+		if n := len(w) - 1; len(into) == at && n >= 2 && w[n] == 's' {
+			return l.candidates(w[:n], into) // "lks"
+		}
 		if len(into) > at || len(w) < 4 {
+			return into
+		}
+	}
+	if len(w) >= 3 && len(w) <= 20 && !l.everyday(w) {
+		if into = l.clipped(w, into); len(into) > at {
 			return into
 		}
 	}
@@ -309,6 +319,33 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 	return l.misspelt(w, into, at)
 }
 
+// clipped finds the terms that w is when some of their vowels are left out:
+// "idl", "runing", "kichen" is none. A word of three letters keeps only the
+// vowel it begins with, as "hat" is no heat.
+func (l *lexicon) clipped(w string, into []int32) []int32 {
+	key := consonants(w)
+	if len(w) == 3 && (len(key) != 2 || key[0] == w[0]) {
+		return into
+	}
+	for _, id := range l.skeleton[key] {
+		if t := l.words[id]; l.spelt[id] && t[0] == w[0] && len(t) > len(w) && within(w, t) {
+			into = append(into, id)
+		}
+	}
+	return into
+}
+
+// within tells whether the letters of a occur in b in their order.
+func within(a, b string) bool {
+	i := 0
+	for k := 0; k < len(b) && i < len(a); k++ {
+		if a[i] == b[k] {
+			i++
+		}
+	}
+	return i == len(a)
+}
+
 // enclitic takes the pronoun off a Spanish infinitive: "llamarle", "revisarla".
 func enclitic(w string) string {
 	for _, e := range [...]string{"le", "la", "lo", "les", "las", "los", "me", "nos", "selo", "sela"} {
@@ -321,13 +358,16 @@ func enclitic(w string) string {
 	return ""
 }
 
+// common tells whether a word is an everyday one.
+func (l *lexicon) common(w string) bool { return l.plain[w] || l.right[w] }
+
 // everyday tells whether a word, or what it is a form of, is a common word.
 func (l *lexicon) everyday(w string) bool {
-	if l.plain[w] {
+	if l.common(w) {
 		return true
 	}
 	for _, e := range [...]string{"s", "ed", "ing", "er", "es", "d"} {
-		if n := len(w) - len(e); n >= 4 && w[n:] == e && l.plain[w[:n]] {
+		if n := len(w) - len(e); n >= 4 && w[n:] == e && l.common(w[:n]) {
 			return true
 		}
 	}

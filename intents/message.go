@@ -86,6 +86,8 @@ func (m *message) build() {
 		at := len(ids)
 		if id, ok := p.lex.vocab[t.text]; ok {
 			ids = append(ids, id)
+		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
+			ids = p.lex.candidates(t.text, ids) // "htr": no part of a street's name
 		}
 		if t.short {
 			if id, ok := p.lex.vocab[fold(t.raw)]; ok {

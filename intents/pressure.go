@@ -109,7 +109,7 @@ func (m *message) unknownNoun(i int) bool {
 	}
 	it := &m.items[i]
 	const sidelong = 1<<cWhose | 1<<cCounted | 1<<cNamed | 1<<cInitial | 1<<cWeather
-	return it.kinds&^sidelong == 0 && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.plain[it.text] && !smallWord(it.text)
+	return it.kinds&^sidelong == 0 && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text)
 }
 
 func smallWord(s string) bool {

@@ -19,7 +19,7 @@ func (p *Parser) texted(toks []token) []token {
 			t.text, t.short = full, true
 			continue
 		}
-		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.plain[t.text] {
+		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.common(t.text) {
 			continue
 		}
 		if w := p.lex.sounded(t.text); w != "" {
