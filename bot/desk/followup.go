@@ -23,13 +23,9 @@ const farthest = 20 * 365
 
 // plan opens the follow-ups that people asked for and that the assessment
 // advises. A person's word wins over ours, and our own advice never puts off
-// what is open already.
-func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment, visit assess.Visit) error {
+// what is open already, which open tells.
+func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment, visit assess.Visit, open []store.FollowUp) error {
 	day := t.dayOf(m)
-	open, err := t.tx.OpenFollowUps(site.ID)
-	if err != nil {
-		return err
-	}
 	said := map[assess.Action]bool{}
 	for _, s := range reports(f) {
 		p, ok := s.(assess.Plan)
@@ -81,8 +77,8 @@ var fulfils = map[assess.Action][]assess.Action{
 }
 
 // settle ends the follow-ups that a visit fulfils: work done, and a recheck by
-// a fair reading of the house.
-func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment) error {
+// a fair reading of the house. It returns those that stay open.
+func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment) (open []store.FollowUp, err error) {
 	ends := map[assess.Action]bool{}
 	for _, w := range v.Work {
 		for _, e := range fulfils[w.Action] {
@@ -92,19 +88,17 @@ func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment
 	if a.HousePSI != nil && len(v.Readings) > 0 {
 		ends[assess.Recheck] = true
 	}
-	open, err := t.tx.OpenFollowUps(site.ID)
-	if err != nil {
-		return err
-	}
-	for _, f := range open {
+	list, err := t.tx.OpenFollowUps(site.ID)
+	for _, f := range list {
 		if !ends[f.Action] {
+			open = append(open, f)
 			continue
 		}
 		if err := t.tx.EndFollowUp(f.ID, "done", t.m.At, t.m.ID); err != nil {
-			return err
+			return nil, err
 		}
 	}
-	return nil
+	return open, err
 }
 
 // due answers which follow-ups are due.

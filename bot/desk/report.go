@@ -30,14 +30,19 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 			return err
 		}
 		if !sure {
+			if err := t.file(m, 0); err != nil {
+				return err
+			}
 			return t.askWhich(m, named, found)
 		}
 		site, remembered = found[0], false
 	}
+	about := int64(0)
 	if site.ID != 0 && !isChatter(f) {
-		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
-			return err
-		}
+		about = site.Named
+	}
+	if err := t.file(m, about); err != nil {
+		return err
 	}
 	if len(f.Unclear) > 0 && len(reports(f)) == 0 {
 		return t.askUnclear(m, f)
@@ -129,10 +134,11 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err != nil {
 		return err
 	}
-	if err := t.settle(site, visit, a); err != nil {
+	open, err := t.settle(site, visit, a)
+	if err != nil {
 		return err
 	}
-	if err := t.plan(m, f, site, a, whole); err != nil {
+	if err := t.plan(m, f, site, a, whole, open); err != nil {
 		return err
 	}
 	if err := t.mark(m, MarkStored); err != nil {

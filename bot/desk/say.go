@@ -69,11 +69,14 @@ func (t *turn) mark(m store.Message, k Mark) error {
 	if m.About != 0 {
 		root = m.About
 	}
-	last, found, err := t.tx.NewestPost(fmt.Sprintf("react:%d:", root))
+	stands := MarkNone
+	last, found, err := store.Post{}, false, error(nil)
+	if !t.fresh || root != t.m.ID {
+		last, found, err = t.tx.NewestPost(fmt.Sprintf("react:%d:", root))
+	}
 	if err != nil {
 		return err
 	}
-	stands := MarkNone
 	if found {
 		var p Post
 		if err := json.Unmarshal(last.Body, &p); err != nil {

@@ -25,13 +25,17 @@ type turn struct {
 	value  string
 	typed  string // what was typed with a button
 	person store.Person
+	known  store.Person // as the record has it
 	role   Role
 	lang   assess.Lang
 	day    assess.Date
 	reply  string // key of the reply
 
-	quiet    bool  // nothing is said: the message was dealt with before
-	reopened int64 // the alert that a withdrawn report had settled
+	fresh    bool            // it has only just arrived: nothing is said or marked under its name yet
+	quiet    bool            // nothing is said: the message was dealt with before
+	ahead    *intents.Frame  // what it means when nothing is known beside its words, nil for not read yet
+	unkept   json.RawMessage // its frame, to be kept together with its house
+	reopened int64           // the alert that a withdrawn report had settled
 }
 
 // Take takes one message. A message that was taken before, under its key or
@@ -41,6 +45,7 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 	if !d.listens(m) {
 		return nil
 	}
+	ahead := d.readAhead(m)
 	return d.store.Write(ctx, func(tx *store.Tx) error {
 		row := store.Message{Key: m.Key, Twin: m.Twin, Kind: m.Kind, Channel: m.Channel, TS: m.TS, Thread: m.Thread,
 			Author: m.Author, At: m.At, Text: m.Text, Voice: m.Voice, Links: m.Links}
@@ -86,8 +91,24 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 			return err
 		}
 		row.ID, row.State = id, store.Taken
-		return d.handle(tx, row, about, m)
+		return d.handle(tx, row, about, m, ahead)
 	})
+}
+
+// readAhead reads a message before its turn in the record has come, so that
+// many are read at once. What it means may depend on what is on record; then it
+// is read again, see frame; so is a message that makes the parser fail.
+func (d *Desk) readAhead(m Message) (ahead *intents.Frame) {
+	if m.Kind != "" && m.Kind != store.Said {
+		return nil
+	}
+	defer func() {
+		if recover() != nil {
+			ahead = nil
+		}
+	}()
+	f := d.parser.Parse(m.Text, intents.Context{Today: assess.DateOf(m.At.In(d.opt.Zone))})
+	return &f
 }
 
 // keepGone keeps a message that was deleted before it arrived: only its name,
@@ -111,22 +132,19 @@ func (d *Desk) listens(m Message) bool {
 
 // handle works a message out in a savepoint, so that a message that makes us
 // fail is kept all the same.
-func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message) error {
+func (d *Desk) handle(tx *store.Tx, row, about store.Message, m Message, ahead *intents.Frame) error {
 	t, err := d.turn(tx, row)
 	if err != nil {
 		return err
 	}
-	t.direct = m.Direct
-	known, err := tx.Person(row.Author)
-	if err != nil {
-		return err
-	}
+	t.direct, t.ahead = m.Direct, ahead
+	t.fresh = m.Key != "" && row.Kind == store.Said
 	if m.Name != "" {
 		t.person.Name = m.Name
 	} else if t.person.Name == "" {
 		t.person.Name = row.Author
 	}
-	if t.role > Outsider && t.person != known {
+	if t.role > Outsider && t.person != t.known {
 		if err := tx.KeepPerson(t.person); err != nil {
 			return err
 		}
@@ -147,9 +165,10 @@ func (d *Desk) turn(tx *store.Tx, row store.Message) (*turn, error) {
 		t.button, t.value, _ = strings.Cut(first, " ")
 	}
 	var err error
-	if t.person, err = tx.Person(row.Author); err != nil {
+	if t.known, err = tx.Person(row.Author); err != nil {
 		return nil, err
 	}
+	t.person = t.known
 	if row.Kind == store.Said || row.Kind == store.Edited {
 		t.person.Heard = d.heard(t.person.Heard, row.Text)
 	}
@@ -223,19 +242,28 @@ func (t *turn) read() error {
 			return fmt.Errorf("read the open question: %w", err)
 		}
 	}
-	frame := t.short(t.parser.Parse(t.m.Text, c), post)
-	if err := t.understood(frame); err != nil {
+	frame := t.short(t.frame(c), post)
+	if t.unkept, err = json.Marshal(frame); err != nil {
 		return err
 	}
+	t.m.Frame = t.unkept
 	if asked {
+		if err := t.file(t.m, 0); err != nil {
+			return err
+		}
 		if done, err := t.answer(question, frame); done || err != nil {
 			return err
 		}
 	}
-	if done, err := t.handOver(frame, site); done || err != nil {
+	if done, err := t.handOver(frame, site); err != nil {
 		return err
+	} else if done {
+		return t.file(t.m, 0)
 	}
 	if isChatter(frame) {
+		if err := t.file(t.m, 0); err != nil {
+			return err
+		}
 		return t.silence()
 	}
 	return t.act(t.m, frame, site, remembered)
@@ -251,6 +279,33 @@ func (t *turn) silence() error {
 		return err
 	}
 	return t.reword(Body{Lead: t.words().NothingLeft})
+}
+
+// frame reads the message with what is known beside its words. Where it names
+// its own house, the house that would stand for one not named is none of its
+// matter, and what was read ahead stands.
+func (t *turn) frame(c intents.Context) intents.Frame {
+	if t.ahead != nil && c.Question == nil && c.Told == nil && len(c.Sites) == 0 && (t.ahead.Site != "" || c.Site == "") {
+		return *t.ahead
+	}
+	return t.parser.Parse(t.m.Text, c)
+}
+
+// file keeps the house that a message is about, 0 for none, and with it the
+// frame of this one, when that is not kept yet.
+func (t *turn) file(m store.Message, site int64) error {
+	frame := t.unkept
+	if frame == nil || m.ID != t.m.ID {
+		if site == 0 {
+			return nil
+		}
+		return t.tx.FileUnder(m.ID, site)
+	}
+	t.unkept = nil
+	if site == 0 {
+		return t.tx.Understood(m.ID, frame)
+	}
+	return t.tx.UnderstoodAbout(m.ID, frame, site)
 }
 
 func (t *turn) understood(f intents.Frame) error {

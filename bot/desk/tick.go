@@ -79,7 +79,7 @@ func (d *Desk) retry(ctx context.Context) error {
 					return err
 				}
 			}
-			if err := d.handle(tx, m, about, Message{}); err != nil {
+			if err := d.handle(tx, m, about, Message{}, nil); err != nil {
 				return err
 			}
 			again, _, err := tx.Message(m.ID)
