@@ -17,6 +17,9 @@ func (m *message) named(s int, items []mentionOf) {
 			f.Present, f.said = &no, true
 			continue
 		}
+		if m.unwanted(it.at) {
+			continue
+		}
 		switch it.item {
 		case "expansion_tank", "check_valve", "softener", "recirc":
 			if it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()) || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {

@@ -52,7 +52,12 @@ func (m *message) ageUnknown(i int) bool {
 				return false
 			}) >= 0
 		}
+	case "etiqueta", "placa", "fecha de", "label":
+		return m.unreadable(i)
 	case "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos":
+		if m.unreadable(i) {
+			return true
+		}
 		if r := m.right(i, 3, true, func(k int) bool {
 			switch m.text(k) {
 			case "not":
@@ -66,7 +71,7 @@ func (m *message) ageUnknown(i int) bool {
 		}
 		if m.left(i, 6, true, func(k int) bool {
 			switch m.text(k) {
-			case "no", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea":
+			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin":
 				return m.text(k) != "no" || t != "ano" || true
 			}
 			return false
@@ -79,7 +84,7 @@ func (m *message) ageUnknown(i int) bool {
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {
 					t := m.text(k)
-					return t == "se" && m.text(k-1) == "no" || t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
+					return t == "no se" || t == "se" && m.text(k-1) == "no" || t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
 				}) >= 0
 			}
 		}

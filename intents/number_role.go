@@ -81,6 +81,7 @@ func (m *message) numbers() {
 		r, why := m.roleOf(i)
 		m.setRole(i, r, why)
 	}
+	m.fromBefore()
 	m.corrections()
 }
 

@@ -105,6 +105,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	case "mended":
 		return assess.RepairedLeak, "leak", true
 	case "shut":
+		if k := m.right(v.at, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }); k >= 0 && (m.text(k-1) == "al" || m.text(k-1) == "del") {
+			return "", "", false // "le cerré la llave al boiler"
+		}
 		if m.is(v.at, cDid, "shut") && (m.text(v.at) == "shut off" || m.text(v.at) == "shut it off" || m.text(v.at) == "shut it down") {
 			// "water shut off", not "when the washer shut off"
 			ok := false

@@ -167,7 +167,9 @@ func (m *message) willNear(i int) bool {
 	// "prv needs replaced", "por cambiar"
 	for k := i - 1; k >= s.from && k >= i-3; k-- {
 		switch m.text(k) {
-		case "needs", "need", "por", "to be", "needs to be", "hay que", "toca":
+		case "por":
+			return k == i-1 // "por cambiar"; not "por una nueva"
+		case "needs", "need", "to be", "needs to be", "hay que", "toca":
 			return true
 		}
 	}

@@ -88,8 +88,8 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	}
 	// no separator: words between belong to the left number when its point
 	// stands before it, to the right one otherwise
-	if k := hi - 1; k > lo-1 && k >= 0 && m.placesTime(k) && a > 0 && m.placesTime(a-1) {
-		return k // "antes 95 después 60"
+	if k := m.leadingTime(a, lo, hi); k >= 0 {
+		return k
 	}
 	if bFrom < b && bFrom >= lo {
 		return bFrom

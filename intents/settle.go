@@ -56,6 +56,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	if m.items[i].point != "" || m.items[i].mark {
 		return ""
 	}
+	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom) {
+		return "" // "quedó en 60" of a regulator
+	}
 	if m.is(i, cBefore, "") {
 		switch t {
 		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "came in at", "at first", "primero", "inicial", "inicio", "first reading", "coming in", "started at", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":

@@ -64,6 +64,9 @@ func (m *message) leftAt(i int) bool {
 	case "en", "a", "como en", "at":
 		k--
 	}
+	for k >= 1 && k >= i-5 && (m.is(k, cPart, "new") || m.is(k, cItem, "prv") || m.text(k) == "la" || m.text(k) == "el") {
+		k-- // "ya quedó la reguladora nueva en 60"
+	}
 	t := m.text(k)
 	for _, w := range [...]string{"quedo", "ya quedo", "se quedo", "quedando", "la deje", "lo deje"} {
 		if t == w || len(t) > len(w) && t[:len(w)+1] == w+" " {
@@ -133,6 +136,22 @@ func (m *message) inOrOut(i int) string {
 	return ""
 }
 
+// leadingTime finds the word that puts the reading at hi after or before work where
+// such words lead: "antes 95 después 60", "before rear 95 now rear 62". It returns
+// -1 where they follow the numbers.
+func (m *message) leadingTime(a, lo, hi int) int {
+	time := func(k int) bool { return k >= 0 && (m.placesTime(k) || m.is(k, cNow, "")) }
+	if !time(a-1) && !(time(a-2) && m.items[a-1].point != "") {
+		return -1
+	}
+	for k := hi - 1; k >= lo && k >= hi-2; k-- {
+		if time(k) && (k == hi-1 || m.items[hi-1].point != "") {
+			return k
+		}
+	}
+	return -1
+}
+
 // placesTime tells whether item i is a word that puts a reading before or after work.
 func (m *message) placesTime(i int) bool { return m.is(i, cBefore, "") || m.is(i, cAfter, "") }
 
@@ -155,4 +174,79 @@ func bareCheck(t string) bool {
 // relief valve before it has no part in it.
 func namesToilet(t string) bool {
 	return strings.Contains(t, "taza") || strings.Contains(t, "excusado") || strings.Contains(t, "inodoro") || strings.Contains(t, "toilet")
+}
+
+// unreadable tells whether the plate or date at i cannot be read: "la etiqueta no se
+// lee", "el año ya no se ve", "placa borrada".
+func (m *message) unreadable(i int) bool {
+	return m.right(i, 6, true, func(k int) bool {
+		switch m.text(k) {
+		case "borrada", "borrado", "ilegible":
+			return true
+		case "lee", "ve", "alcanza", "distingue", "nota", "veia", "leia":
+			return m.text(k-1) == "no se" || m.text(k-1) == "se" && m.text(k-2) == "no"
+		}
+		return false
+	}) >= 0
+}
+
+// fromBefore reads the setting that a regulator had before it was changed: "la
+// reguladora estaba en 95, la bajé a 60", "prv was at 95, lowered it to 60".
+func (m *message) fromBefore() {
+	for i := range m.items {
+		if m.items[i].num == nil || m.items[i].role != roleTo || m.items[i].owner == 0 {
+			continue
+		}
+		at := m.items[i].owner - 1
+		p := m.prevNum(at)
+		if p < 0 || m.items[p].role != roleReading && m.items[p].role != roleSetting || m.points(p) || m.pointInClause(p) || m.items[p].value == m.items[i].value {
+			continue
+		}
+		if topic, k := m.topicBefore(p); topic != "prv" || p-k > 5 || m.items[k].seg != m.items[p].seg {
+			continue
+		}
+		set := false
+		for _, v := range m.verbs {
+			set = set || v.at == at && v.what == "set" && v.done
+		}
+		if !set {
+			continue
+		}
+		k := p - 1
+		for m.text(k) == "en" || m.text(k) == "at" || m.text(k) == "set" || m.text(k) == "a" || m.text(k) == "como" {
+			k--
+		}
+		switch m.text(k) {
+		case "was", "estaba", "tenia", "traia", "andaba", "was at", "estaba en", "was set at", "had been", "puesta", "was set":
+			m.setRole(p, roleFrom, "the setting before")
+			m.items[p].owner = at + 1
+		}
+	}
+}
+
+// nameNew reads "ya quedó la reguladora nueva": it was put in on this visit.
+func (m *message) nameNew(i int) bool {
+	switch m.text(i) {
+	case "quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta":
+	default:
+		return false
+	}
+	for k := i + 1; k <= i+3 && k < len(m.items); k++ {
+		if m.is(k, cItem, "prv") || m.is(k, cItem, "expansion_tank") {
+			return m.is(k+1, cPart, "new")
+		}
+	}
+	return false
+}
+
+// unwanted tells whether the item at i is one that somebody does not want: "no quiere
+// tanque", "doesn't want a softener".
+func (m *message) unwanted(i int) bool {
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "quiere", "quieren", "quiso", "quisieron", "want", "wanted", "declined":
+			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || clitic(m.text(k-1)) && m.is(k-2, cNeg, "")
+		}
+		return false
+	}) >= 0
 }

@@ -50,6 +50,12 @@ func (m *message) findVerbs() {
 			}
 			continue
 		}
+		if m.nameNew(i) {
+			v := verb{at: i, what: "replaced", objAt: -1}
+			m.judge(&v)
+			m.verbs = append(m.verbs, v)
+			continue
+		}
 		if w := m.shutsWater(i); w {
 			v := verb{at: i, what: "shut", objAt: -1}
 			m.judge(&v)
