@@ -53,6 +53,9 @@ func (m *message) itemAbsent(i int) bool {
 	// before
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		t := m.text(k)
+		if m.is(k, cLacks, "") {
+			return true
+		}
 		switch t {
 		case "no", "without", "w/o", "sin", "ningun", "not a", "never had", "no hay", "nor", "ni", "lacks", "missing", "zero", "neither", "falta", "no tiene", "doesnt have", "hasnt got", "dont have", "didnt have":
 			if (t == "no" || t == "sin") && m.is(i, cItem, "") && k == i-1 && m.is(i+1, cSym, "") {
@@ -66,13 +69,13 @@ func (m *message) itemAbsent(i int) bool {
 			// "doesn't have a tank", "there isn't an expansion tank", "don't see a tank"
 			for j := k + 1; j < i; j++ {
 				switch m.text(j) {
-				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen":
+				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here", "the":
 				default:
 					return false
 				}
 			}
 			return k+1 < i
-		case "or", "and", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n":
+		case "or", "and", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
 			continue
 		case ",":
 			// "no check valve, softener or recirc"
@@ -103,11 +106,19 @@ func (m *message) listed(k, i int) bool {
 func (m *message) afterAbsent(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent {
+		if m.is(k, cAbsent, "") {
+			return true
+		}
 		switch m.text(k) {
 		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
 			k++
 			continue
+		case "n":
+			return m.closes(k) // "ET N"
 		case ",":
+			if m.is(k+1, cAbsent, "") {
+				return true
+			}
 			switch m.text(k + 1) {
 			case "none", "no hay", "ninguno", "ninguna", "no tiene":
 				return true
@@ -130,6 +141,11 @@ func (m *message) afterAbsent(i int) bool {
 		break
 	}
 	return false
+}
+
+// closes tells whether a clause ends after item k.
+func (m *message) closes(k int) bool {
+	return k+1 >= len(m.items) || m.items[k+1].mark || m.items[k+1].site
 }
 
 // tankWork tells whether the expansion tank was worked on: merely naming it then says nothing more.

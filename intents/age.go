@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
 	for k := 1; k < len(items); k++ {
@@ -30,6 +32,19 @@ func (m *message) likewise(items []mentionOf) {
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
 	t := m.text(i)
+	if m.is(i, cAge, "") || t == "when" || t == "cuando" {
+		near := 7
+		if t == "when" || t == "cuando" {
+			near = 2
+		}
+		unknown := func(k int) bool { return m.is(k, cUnknown, "") }
+		if m.left(i, near, true, unknown) >= 0 || near > 2 && m.right(i, 5, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
+			return !m.sents[m.items[i].sent].question
+		}
+	}
+	if m.is(i, cUnknown, "") && (i+1 >= len(m.items) || m.items[i+1].mark) && strings.HasSuffix(t, "knows") {
+		return true // "no tag, nobody knows"
+	}
 	switch t {
 	case "nobody", "nadie", "who":
 		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "how" && m.text(i+3) != "old" && false)
@@ -80,7 +95,10 @@ func (m *message) ageUnknown(i int) bool {
 			case "age", "edad":
 				return true
 			case "date", "tag", "fecha":
-				return m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "no" || t == "read" || t == "cant" || t == "couldnt" }) >= 0
+				return m.text(i+1) != "yet" && m.text(i+1) != "set" && m.left(i, 4, true, func(k int) bool {
+					t := m.text(k)
+					return t == "no" && k >= i-2 && m.text(k+1) != "wait" || t == "read" || t == "cant" || t == "couldnt" || t == "find" && m.is(k-1, cNeg, "")
+				}) >= 0
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {
 					t := m.text(k)
@@ -133,8 +151,8 @@ func (m *message) maintainedYear(i int) bool {
 				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
 					return false
 				}
-				if m.text(j) == "installed" || m.text(j) == "from" && false {
-					return false
+				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
+					return false // "flushed htr 40 gal gas 2018"
 				}
 			}
 			return true

@@ -18,6 +18,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return roleTo, "and the tank", true
 		}
 	}
+	if r, why, ok := m.leftWith(i); ok && why == "charged to" {
+		return r, why, true
+	}
 	if m.heldByTank(i) {
 		return roleCharge, "in the tank", true
 	}

@@ -66,7 +66,15 @@ const (
 	cWrong
 	cReported
 	cChanged
-	cWord // an everyday word, known so that it may be written short
+	cLacks   // before an item: the house has none
+	cAbsent  // after an item: there is none
+	cHad     // leads to a verb in its base form that tells a deed: "had to", "ended up"
+	cBase    // a verb of work in its base form
+	cAge     // "how old", "age"
+	cUnknown // nobody knows
+	cFitting // parts that leak, and what happens to them
+	cMove    // "brought", "took": a change of a setting when a regulator or a tank follows
+	cWord    // an everyday word, known so that it may be written short
 )
 
 var classNames = map[string]class{
@@ -79,18 +87,28 @@ var classNames = map[string]class{
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
 	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "limit": cLimit,
 	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "unsure": cUnsure, "turns": cTurns, "wrong": cWrong, "reported": cReported, "changed": cChanged,
+	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge, "unknown": cUnknown,
 }
 
 // classSet is a set of classes, one bit each.
-type classSet uint64
+type classSet [2]uint64
 
-func (s classSet) has(c class) bool { return s>>c&1 != 0 }
+func (s classSet) has(c class) bool { return s[c>>6]>>(c&63)&1 != 0 }
+
+// with adds a class to the set.
+func (s classSet) with(c class) classSet {
+	s[c>>6] |= 1 << (c & 63)
+	return s
+}
+
+// within tells whether all classes of the set are in t.
+func (s classSet) within(t classSet) bool { return s[0]&^t[0] == 0 && s[1]&^t[1] == 0 }
 
 // classesOf returns the classes of tags.
 func (p *Parser) classesOf(tags []tag) classSet {
 	var s classSet
 	for _, t := range tags {
-		s |= 1 << p.classes[t.class]
+		s = s.with(p.classes[t.class])
 	}
 	return s
 }

@@ -4,6 +4,10 @@ package intents
 func (m *message) corrections() {
 	m.disowned()
 	for i := range m.items {
+		if m.items[i].num != nil && m.factual(i) {
+			m.correctFact(i)
+			continue
+		}
 		if m.items[i].num == nil || m.items[i].role != roleReading {
 			continue
 		}
@@ -87,6 +91,23 @@ func (m *message) reported(k int) bool {
 		return false
 	}
 	return m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cReported, "")
+}
+
+// correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
+// wait, tag says 2012". The right number takes over whatever it was said of.
+func (m *message) correctFact(i int) {
+	for k := i + 1; k < len(m.items) && k <= i+8; k++ {
+		if m.items[k].num == nil {
+			continue
+		}
+		a, b := &m.items[i], &m.items[k]
+		bare := b.role == roleIgnored && b.unit == a.unit || b.role == roleReading && b.unit == "" && a.role != roleYear
+		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
+			b.role, b.inherits, b.takesOver = a.role, i, true
+			m.setRole(i, roleIgnored, "corrected")
+		}
+		return
+	}
 }
 
 // adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".

@@ -12,8 +12,9 @@ type equipmentSet struct {
 type fact struct {
 	at int
 	assess.Equipment
-	named bool // merely named
-	said  bool // something is said of it
+	settingAt int  // where its setting is told
+	named     bool // merely named
+	said      bool // something is said of it
 }
 
 func (e *equipmentSet) get(item string, at int) *fact {
@@ -27,6 +28,12 @@ func (e *equipmentSet) get(item string, at int) *fact {
 		e.order = append(e.order, item)
 	}
 	return f
+}
+
+// absent tells whether the house has no such thing, as far as is known.
+func (e *equipmentSet) absent(item string) bool {
+	f := e.facts[item]
+	return f != nil && f.Absent()
 }
 
 // attribute is something said of a piece of equipment.
@@ -237,8 +244,12 @@ func (m *message) give(a attribute, items []mentionOf) {
 		m.maintained(a, items)
 		return
 	}
-	owner, old, ok := m.ownerOf(a, items)
-	if !ok || old {
+	said := a
+	if it := &m.items[a.at]; it.takesOver {
+		said.at = it.inherits // "prv 2010, no wait 2012"
+	}
+	owner, old, ok := m.ownerOf(said, items)
+	if !ok || old || m.ofOldPart(a, owner) {
 		return
 	}
 	if at := m.replacedAt(owner); at >= 0 && a.at < at && !m.newWords(a.at, at) {
@@ -248,6 +259,12 @@ func (m *message) give(a attribute, items []mentionOf) {
 		return // "stuck the gauge on …"
 	}
 	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
+		return
+	}
+	if a.what == "cond" && m.equipment.absent(owner) {
+		return
+	}
+	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return
 	}
 	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
@@ -300,7 +317,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 		f.SetpointF = &v
 	case "setting", "charge":
 		v := toPSI(it.value, it.unit)
-		f.SettingPSI = &v
+		f.SettingPSI, f.settingAt = &v, a.at
 	case "material":
 		v, _ := m.val(a.at, cMaterial)
 		f.Material = assess.Material(v)
@@ -323,6 +340,70 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	f.said = true
 	m.note(a.at, owner, a.what)
+}
+
+// ofOldPart tells whether a fact is of a part that was replaced on the visit: that
+// it was bad, or stands between the word of the deed and the part, or years old.
+func (m *message) ofOldPart(a attribute, owner string) bool {
+	at := m.replacedAt(owner)
+	if at < 0 {
+		return false
+	}
+	switch a.what {
+	case "cond":
+		v, _ := m.val(a.at, cCond)
+		return v != "good" && !m.is(a.at, cMaterial, "")
+	case "age", "ago":
+		return true
+	case "year":
+		return int(m.items[a.at].value) < m.ctx.Today.Year-1 && !m.items[a.at].num.apos
+	case "material", "fuel", "size":
+		// "replaced the plastic drain valve with a brass one"
+		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
+			switch m.text(k) {
+			case "with", "for", "w/", "w", "con", "por":
+				return m.text(k+1) == "a" || m.text(k+1) == "new" || m.text(k+1) == "un" || m.text(k+1) == "una" || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
+			}
+			return false
+		}) >= 0
+	}
+	return false
+}
+
+// adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
+// "whistles bad", "her ok", "ok to".
+func (m *message) adverb(i int) bool {
+	switch m.text(i) {
+	case "bad", "good", "fine", "ok", "okay", "solid", "steady":
+	default:
+		return false
+	}
+	switch m.text(i - 1) {
+	case "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all":
+		return m.text(i) == "ok" || m.text(i) == "okay"
+	}
+	k := i - 1
+	for k >= 0 && (m.text(k) == "pretty" || m.text(k) == "real" || m.text(k) == "really" || m.text(k) == "so" || m.text(k) == "up" || m.text(k) == "too" || m.text(k) == "very" || m.text(k) == "bien") {
+		k--
+	}
+	if m.text(i) == "bad" && k >= 0 && m.items[k].sent == m.items[i].sent && (m.is(k, cCond, "") || m.is(k, cSym, "")) {
+		return true
+	}
+	return false
+}
+
+// otherNoun tells whether a condition is said of a thing that is no equipment: "the
+// tag's gone", "elevator's dead".
+func (m *message) otherNoun(i int) bool {
+	k := i - 1
+	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
+		k--
+	}
+	switch m.text(k) {
+	case "tag", "label", "sticker", "date", "tags", "writing", "placa", "etiqueta", "elevator", "truck", "van", "battery", "phone", "radio", "road", "door", "gate", "lock", "box", "light", "lights", "breaker", "flashlight", "dog", "handle", "lid", "sink", "faucet", "toilet", "dishwasher", "washer", "sump", "disposal", "fridge", "ac", "furnace", "customer", "owner", "house", "traffic", "weather", "signal", "tires":
+		return true
+	}
+	return false
 }
 
 // condValue turns a condition round when it is denied: "not good", "not bad".

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // workOf names the deed that a verb and its object make.
 func (m *message) workOf(v *verb) (assess.Action, string, bool) {
@@ -16,6 +20,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	}
 	switch v.what {
 	case "replaced":
+		if carried && m.leakPart(v.at) {
+			return assess.RepairedLeak, "leak", true
+		}
 		switch obj {
 		case "prv":
 			if v.objAt >= 0 && m.is(v.objAt, cPart, "strainer") || m.partAfter(v.at, "strainer") {
@@ -138,6 +145,9 @@ func (m *message) setsSomething(v *verb) bool {
 }
 
 func (m *message) pronoun(at int) bool {
+	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.HasSuffix(t, " it in") {
+		return true
+	}
 	for k := at + 1; k <= at+2; k++ {
 		switch m.text(k) {
 		case "it", "that", "one", "this":
@@ -181,31 +191,28 @@ func (m *message) partAfter(at int, part string) bool {
 	return false
 }
 
-// leakPart tells whether a deed at item at is the mending of a leak: a washer,
-// a hose, a flapper, a fitting that leaked.
+// leakPart tells whether a deed at item at is the mending of a leak: a washer, a
+// flapper, a fitting or a line that leaked or burst, told here or, of "it", before.
 func (m *message) leakPart(at int) bool {
 	s := m.sents[m.items[at].sent]
-	leak, part := false, false
-	for k := at - 6; k < at+9; k++ {
-		if k < s.from || k >= s.to {
-			continue
-		}
-		if m.is(k, cSym, "leak") {
-			leak = true
-		}
-		switch m.text(k) {
-		case "flapper", "fill valve", "new washers", "packing", "hose", "hoses", "washers", "fitting", "union", "o ring", "oring", "gasket", "empaque", "sapo", "sapito", "manguera", "joint", "coupling", "cartridge", "new flapper", "new packing", "new fill valve", "replaced the flapper", "packing nut", "toilet", "faucet", "supply line", "stem", "nipple", "bonnet":
+	from := max(s.from, at-8)
+	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
+		from = max(m.sents[k].from, at-8)
+	}
+	leak, part, sure := false, false, m.is(at, cFitting, "sure")
+	for k := from; k < min(s.to, at+9); k++ {
+		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst")
+		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
 			part = true
+			if k > at && k <= at+2 || k < at && k >= at-2 {
+				sure = sure || m.is(k, cFitting, "sure")
+			}
 		}
 	}
-	switch m.text(at) {
-	case "new flapper", "replaced the flapper", "new packing", "new fill valve", "new washers", "capped the leak", "replaced the washer", "took care of the leak", "took care of the drip", "quit the drip":
+	if m.is(at, cDid, "fixed") && (leak || sure) {
 		return true
 	}
-	if m.is(at, cDid, "fixed") {
-		return leak
-	}
-	return leak && part || part && m.text(at+1) != "" && (m.text(at+2) == "flapper" || m.text(at+1) == "flapper")
+	return sure || leak && part
 }
 
 func (m *message) newNear(at int) bool {
@@ -214,7 +221,7 @@ func (m *message) newNear(at int) bool {
 			return true
 		}
 		if m.items[k].mark {
-			return false
+			break
 		}
 	}
 	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")

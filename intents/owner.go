@@ -38,7 +38,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		c := float64(abs(x.at - a.at))
 		// facts in a row are one thing's: "tank 2 gal, also 2013, good"
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
-			if m.factual(j) {
+			if m.factual(j) || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") {
 				c -= 0.8
 			}
 		}
@@ -53,6 +53,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			}
 			if a.what == "cond" {
 				c += 2
+				if m.items[x.at].seg != it.seg {
+					c += 6
+				}
 				if m.text(a.at) == "working" || m.text(a.at) == "good" || m.text(a.at) == "bad" {
 					c--
 				}
@@ -168,6 +171,8 @@ func (m *message) oldFact(at, item int) bool {
 				}
 			}
 			return m.hasDeed(m.items[at].sent, at)
+		case "in place of", "instead of", "where":
+			return false
 		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
 			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
 				return false
@@ -304,7 +309,7 @@ func (m *message) factual(j int) bool {
 // factualRun tells whether only facts, marks and small words lie between two items.
 func (m *message) factualRun(a, b int) bool {
 	for j := a + 1; j < b; j++ {
-		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
 			continue
 		}
 		return false

@@ -102,14 +102,16 @@ func (m *message) pressureRole(i int) (role, string) {
 	return roleIgnored, "nothing says that it is a pressure"
 }
 
+// sidelong are the classes of words that a number may still count.
+var sidelong = classSet{}.with(cWhose).with(cCounted).with(cNamed).with(cInitial).with(cWeather)
+
 // unknownNoun tells whether item i is a word that the number before it may count.
 func (m *message) unknownNoun(i int) bool {
 	if i >= len(m.items) {
 		return false
 	}
 	it := &m.items[i]
-	const sidelong = 1<<cWhose | 1<<cCounted | 1<<cNamed | 1<<cInitial | 1<<cWeather
-	return it.kinds&^sidelong == 0 && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text)
+	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text)
 }
 
 func smallWord(s string) bool {

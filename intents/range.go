@@ -63,7 +63,7 @@ func (m *message) ranges() {
 		if join == 0 && i+4 < len(m.items) && m.isNum(i+4) && m.text(i+1) == "," && m.text(i+2) == "maybe" {
 			join = i + 4
 		}
-		if join == 0 {
+		if join == 0 || (m.text(i+1) == "to" || m.text(i+1) == "-" || m.text(i+1) == "a") && m.turned(i, join) {
 			continue
 		}
 		b := &m.items[join]

@@ -59,8 +59,11 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	if r, why, ok := m.dialled(i); ok {
 		return r, why, true
 	}
+	if r, why, ok := m.altered(i); ok {
+		return r, why, true
+	}
 	// Y of X to Y
-	if (prev == "to" || prev == "a" || prev == "down to" || prev == "up to" || prev == "hasta") && (m.isNum(i-2) || m.isNum(i-3)) {
+	if (prev == "to" || prev == "a" || prev == "down to" || prev == "up to" || prev == "hasta" || prev == "->") && (m.isNum(i-2) || m.isNum(i-3)) {
 		x := i - 2
 		if !m.isNum(x) {
 			x = i - 3
@@ -135,6 +138,9 @@ func (m *message) prevNum(i int) int {
 func (m *message) settingRole(i int) (role, string, bool) {
 	it := &m.items[i]
 	topic, at := m.topicBefore(i)
+	if r, why, ok := m.leftWith(i); ok {
+		return r, why, true
+	}
 	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
 		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && m.numsBetween(v.at, i) == 0 && !m.pointInClause(i) && !m.points(i) {

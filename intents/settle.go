@@ -10,6 +10,7 @@ import (
 func (m *message) settle() {
 	m.whens()
 	m.foundAir()
+	m.foundSetting()
 }
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.

@@ -298,7 +298,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	meaning := func() bool {
 		node, _ := p.lex.find(w.toks, k, k+1)
-		return p.kinds[node]&^(1<<cWill|1<<cWord) != 0
+		return !p.kinds[node].within(classSet{}.with(cWill).with(cWord))
 	}
 	if p.stop(w.toks, k) {
 		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n") && !linking(t.text) && len(t.text) > 3 && !meaning()

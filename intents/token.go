@@ -146,6 +146,9 @@ func tokenize(c clean, d *scratch) []token {
 			t.span.from = i
 			i = t.span.to
 			add(t)
+		case strings.HasPrefix(s[i:], "→"):
+			add(token{kind: mark, raw: "→", text: "->", span: span{i, i + len("→")}})
+			i += len("→")
 		case isLetter(b) || b >= utf8.RuneSelf:
 			n := letters(s, i)
 			raw := s[i : i+n]
@@ -159,6 +162,14 @@ func tokenize(c clean, d *scratch) []token {
 			i++
 		case b == '@':
 			add(token{kind: word, raw: "@", text: "at", span: span{i, i + 1}})
+			i++
+		case b == '>' && i > 0 && (s[i-1] == '-' || s[i-1] == '=' || lastNumber(toks) && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ')):
+			// "85 -> 60", "85>60": an arrow
+			for n := len(toks); n > 0 && toks[n-1].kind == mark && (toks[n-1].text == "-" || toks[n-1].text == "=") && toks[n-1].span.to == end; n-- {
+				end = toks[n-1].span.from
+				toks = toks[:n-1]
+			}
+			add(token{kind: mark, raw: ">", text: "->", span: span{i, i + 1}})
 			i++
 		case b == '.':
 			n := 1
@@ -179,6 +190,8 @@ func tokenize(c clean, d *scratch) []token {
 	d.toks = toks
 	return toks
 }
+
+func lastNumber(toks []token) bool { return len(toks) > 0 && toks[len(toks)-1].kind == number }
 
 // letters measures a word: letters with apostrophes inside, dotted letters
 // ("p.s.i."), "T&P", "o/n", "w/".

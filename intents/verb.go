@@ -18,6 +18,12 @@ type verb struct {
 func (m *message) findVerbs() {
 	for i := range m.items {
 		it := &m.items[i]
+		if m.airs(i) {
+			v := verb{at: i, what: "charged", objAt: -1}
+			m.judge(&v)
+			m.verbs = append(m.verbs, v)
+			continue
+		}
 		if it.text == "put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
 			if m.putsIn(i) {
 				v := verb{at: i, what: "installed", objAt: -1}
@@ -36,9 +42,8 @@ func (m *message) findVerbs() {
 			m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: "heater", objAt: k})
 			continue
 		}
-		if m.newIn(i) {
-			o, _ := m.val(i-1, cItem)
-			m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: m.itemCode(i-1, o), objAt: i - 1})
+		if v, ok := m.deedAt(i); ok {
+			m.verbs = append(m.verbs, v)
 			continue
 		}
 		if it.num != nil && it.unit == "turn" {
@@ -114,8 +119,12 @@ func (m *message) judge(v *verb) {
 			v.negated = true
 			break
 		}
-		if m.is(k, cWill, "") && !m.wasWill(k) {
+		if m.is(k, cWill, "") && !m.wasWill(k) || m.is(k, cTarget, "") && strings.HasSuffix(m.text(k), " be") {
 			v.planned = true
+			break
+		}
+		if t := m.text(k); t == "nobody" || t == "no one" || t == "noone" || t == "nadie" {
+			v.negated = true
 			break
 		}
 		if m.text(k) == "to" && k == v.at-1 || m.text(k) == "lets" || m.text(k) == "someone" {
@@ -173,13 +182,35 @@ func (m *message) judge(v *verb) {
 			v.object, v.objAt = "heater", v.at-1
 		}
 	}
-	if n := len(m.verbs); v.state && n > 0 && m.verbs[n-1].done && m.verbs[n-1].what == "replaced" && m.verbs[n-1].at >= s.from && (m.newIn(m.verbs[n-1].at) || strings.HasPrefix(m.text(m.verbs[n-1].at), "new one")) {
+	if v.state && m.endsDeed(v) {
 		v.state = false // "new PRV in, set 58"
 	}
 	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been
+// replaced, set at 60". A year between the two tells of an earlier one.
+func (m *message) endsDeed(v *verb) bool {
+	n := len(m.verbs)
+	if n == 0 || v.what != "set" {
+		return false
+	}
+	d := &m.verbs[n-1]
+	if !d.done || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" || d.at < m.sents[m.items[v.at].sent].from {
+		return false
+	}
+	if v.object != "" && d.object != "" && v.object != d.object {
+		return false
+	}
+	for k := d.at + 1; k < v.at; k++ {
+		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.is(k, cItem, "") && k != d.objAt {
+			return false
+		}
+	}
+	return true
 }
 
 func (m *message) fuelSize(k int) bool {
@@ -361,22 +392,6 @@ func (m *message) shutsWater(i int) bool {
 		}
 	}
 	return false
-}
-
-// newIn tells whether "in" at i ends "new PRV in": it was put in on this visit.
-func (m *message) newIn(i int) bool {
-	if m.text(i) != "in" || !m.is(i-1, cItem, "") || m.text(i-2) != "new" {
-		return false
-	}
-	if i+1 < len(m.items) && !m.items[i+1].mark && m.text(i+1) != "and" && m.text(i+1) != "set" {
-		return false
-	}
-	for k := i - 3; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" {
-			return false
-		}
-	}
-	return !m.sents[m.items[i].sent].question
 }
 
 // changeout returns the size of the new heater when the word at i puts one in

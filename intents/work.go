@@ -105,6 +105,9 @@ func (m *message) pastService(v *verb) bool {
 		}
 	}
 	for k := v.at - 1; k >= s.from && k >= v.at-3; k-- {
+		if t := m.text(k); m.items[k].mark || t == "and" || t == "y" || t == "so" {
+			break
+		}
 		if m.items[k].num != nil && m.items[k].role == roleYear && (v.what == "installed" || v.what == "flushed") {
 			return true
 		}

@@ -1,0 +1,215 @@
+package intents
+
+import "lazyhand/assess"
+
+// A change of a setting is told as two numbers, "85 -> 60", "was at 40, bumped it to
+// 55", or as one at the end of a deed, "swapped the reg out, left it at 58".
+
+// towards tells whether item k stands between the two numbers of a change.
+func (m *message) towards(k int) bool {
+	switch m.text(k) {
+	case "to", "a", "->", "down to", "up to", "back to", "hasta", "down", "up":
+		return true
+	}
+	return false
+}
+
+// turned tells whether the two numbers at i and j are a change that a deed made, so
+// that they are no range: "charged the tank 40 to 60", "brought the prv up 45 to 55".
+func (m *message) turned(i, j int) bool {
+	v := m.verbLeft(i, 7, "set", "charged")
+	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) {
+		return false
+	}
+	return !m.towards(i-1) && m.text(i-1) != "at" || m.text(i-1) == "up" || m.text(i-1) == "down"
+}
+
+// altered reads the numbers of a change; ok when item i is one of them.
+func (m *message) altered(i int) (role, string, bool) {
+	it := &m.items[i]
+	if it.unit != "" && !pressureUnit(it.unit) || it.num.decimals == 0 && it.value < 10 && it.unit == "" {
+		return 0, "", false
+	}
+	// "prv 85 -> 60", "exp tank: 30 -> 60"
+	if j := i + 2; m.isNum(j) && m.text(i+1) == "->" && m.items[j].unit == it.unit {
+		at := i - 1
+		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.text(at) == "from" || m.text(at) == "set" || m.text(at) == "air") {
+			at--
+		}
+		v := m.verbLeft(i, 7, "set", "charged")
+		if v != nil && (m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0) {
+			v = nil
+		}
+		if c, ok := m.val(at, cItem); v == nil && ok {
+			switch c = m.itemCode(at, c); c {
+			case "prv":
+				m.verbs = append(m.verbs, verb{at: at, what: "set", done: true, object: c, objAt: at})
+				v = &m.verbs[len(m.verbs)-1]
+			case "expansion_tank":
+				m.verbs = append(m.verbs, verb{at: at, what: "charged", done: true, object: c, objAt: at})
+				v = &m.verbs[len(m.verbs)-1]
+			}
+		}
+		if v != nil && !v.planned && !v.negated {
+			v.done, v.state = true, false
+			it.owner = v.at + 1
+			return roleFrom, "… -> …", true
+		}
+	}
+	// "prv was at 40, bumped it to 55"
+	if k := i - 1; m.text(k) == "at" || m.text(k) == "on" || m.text(k) == "was" || m.text(k) == "set" || m.text(k) == "set at" || m.text(k) == "was at" {
+		for k >= 0 && k > i-5 && !m.items[k].mark && !m.is(k, cItem, "") {
+			k--
+		}
+		if m.is(k, cItem, "prv") && m.items[k].sent == it.sent && m.was(k+1, i) {
+			if v := m.deedAfter(i, "set"); v != nil && (v.object == "prv" || v.object == "") && !m.points(i) {
+				it.owner = v.at + 1
+				return roleFrom, "was, before it was set", true
+			}
+		}
+	}
+	// "charged it to 55; it had been at 31"
+	if p := m.lastTo(i); p >= 0 && m.was(p+1, i) && !m.points(i) {
+		it.owner = m.items[p].owner
+		return roleFrom, "had been", true
+	}
+	return 0, "", false
+}
+
+// was tells whether a word of the past stands between two items.
+func (m *message) was(a, b int) bool {
+	for k := a; k < b; k++ {
+		switch m.text(k) {
+		case "was", "had been", "it was", "estaba", "was at", "was set at", "used to be", "had":
+			return true
+		}
+	}
+	return false
+}
+
+// lastTo returns the number just before item i that something was set to, when only
+// words about "it" lie between, else -1.
+func (m *message) lastTo(i int) int {
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		if m.items[k].num != nil {
+			if m.items[k].role == roleTo {
+				return k
+			}
+			return -1
+		}
+		if m.items[k].point != "" || m.is(k, cItem, "") || m.is(k, cDid, "") {
+			return -1
+		}
+		switch m.text(k) {
+		case ",", ";", ".", "(", "it", "was", "had been", "had", "at", "it was", "was at", "set", "set at", "from", "used to be", "that", "only", "been", "before", "was set at", "sitting at":
+		default:
+			return -1
+		}
+	}
+	return -1
+}
+
+// deedAfter finds the next deed after item i within its sentence, when it has a
+// number of its own.
+func (m *message) deedAfter(i int, what string) *verb {
+	for k := range m.verbs {
+		v := &m.verbs[k]
+		if v.at <= i || v.at > i+5 || m.items[v.at].sent != m.items[i].sent {
+			continue
+		}
+		if v.what == what && v.done && m.nextNum(v.at) > 0 && m.nextNum(i) > v.at {
+			return v
+		}
+		return nil
+	}
+	return nil
+}
+
+// leftWith reads what a part was left at when the work was over: "swapped the reg
+// out, left it at 58", "installed one at 60".
+func (m *message) leftWith(i int) (role, string, bool) {
+	v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "charged", "set")
+	if v == nil || !v.done || m.numsBetween(v.at, i) > 0 || m.points(i) || m.pointBetween(v.at, i) || m.pointInClause(i) {
+		return 0, "", false
+	}
+	obj := v.object
+	if obj == "" {
+		obj = m.carriedTo(v.at)
+	}
+	if obj != "prv" && obj != "expansion_tank" {
+		return 0, "", false
+	}
+	_, at := m.topicBefore(i)
+	if at > v.at && at != v.objAt {
+		return 0, "", false
+	}
+	switch m.text(i - 1) {
+	case "left it at", "left at", "left her at", "left it set at", "left it on":
+		m.items[i].owner = v.at + 1
+		return roleTo, "left at", true
+	case "at", "@":
+		if (m.is(i-2, cItem, "") || m.text(i-2) == "it" || m.text(i-2) == "one" || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
+			m.items[i].owner = v.at + 1
+			return roleTo, v.what + " at", true
+		}
+	case ",":
+		if i-2 == v.at && v.what == "charged" && m.closes(i) {
+			m.items[i].owner = v.at + 1
+			return roleTo, "charged to", true
+		}
+	}
+	return 0, "", false
+}
+
+// airs tells whether the word at i puts air into a tank: "put 60 psi in the tank",
+// "gave the exp tank 55 lbs".
+func (m *message) airs(i int) bool {
+	switch m.text(i) {
+	case "put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw":
+	default:
+		return false
+	}
+	num, tank := false, false
+	for k := i + 1; k <= i+8 && k < len(m.items) && !m.items[k].mark; k++ {
+		if m.items[k].num != nil {
+			if num || m.items[k].unit != "" && !pressureUnit(m.items[k].unit) {
+				return false
+			}
+			num = true
+		}
+		if v, ok := m.val(k, cItem); ok {
+			if m.itemCode(k, v) != "expansion_tank" {
+				return false
+			}
+			tank = true
+		}
+		if m.is(k, cDid, "") || m.items[k].point != "" {
+			return false
+		}
+		if num && tank {
+			return true
+		}
+	}
+	return false
+}
+
+// foundSetting: what a regulator was found set at belongs to the deed that set it anew.
+func (m *message) foundSetting() {
+	f := m.equipment.facts["prv"]
+	if f == nil || f.SettingPSI == nil {
+		return
+	}
+	for k := range m.work {
+		w := &m.work[k]
+		if w.Action == assess.SetPRV && w.ToPSI != nil && f.settingAt < w.at {
+			if w.FromPSI == nil && *w.ToPSI != *f.SettingPSI {
+				w.FromPSI = f.SettingPSI
+			}
+			f.SettingPSI = nil
+			break
+		}
+	}
+	if f.empty() {
+		delete(m.equipment.facts, "prv")
+	}
+}

@@ -1,0 +1,153 @@
+package intents
+
+import "strings"
+
+// deedAt reads a deed told in several words at item i: a verb in its base form
+// after words that say it was done, a change of a setting told by a plain verb of
+// moving, a new part that is in.
+func (m *message) deedAt(i int) (verb, bool) {
+	if what, ok := m.baseDeed(i); ok {
+		v := verb{at: i, what: what, objAt: -1}
+		m.judge(&v)
+		return v, true
+	}
+	if m.moves(i) {
+		v := verb{at: i, what: "set", objAt: -1}
+		m.judge(&v)
+		return v, true
+	}
+	if k := m.newPart(i); k >= 0 {
+		o, _ := m.val(k, cItem)
+		return verb{at: i, what: "replaced", done: true, object: m.itemCode(k, o), objAt: k}, true
+	}
+	return verb{}, false
+}
+
+// baseDeed reads "had to change the prv", "ended up replacing it", "did a heater flush".
+func (m *message) baseDeed(i int) (string, bool) {
+	what, ok := m.val(i, cBase)
+	if !ok {
+		return "", false
+	}
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
+		if m.is(k, cHad, "") {
+			// only what is done stands between: "did a heater flush"
+			return what, k == i-1 || strings.HasPrefix(m.text(k), "did")
+		}
+		if m.items[k].mark || m.items[k].num != nil || m.is(k, cNeg, "") {
+			return "", false
+		}
+	}
+	return "", false
+}
+
+// moves tells whether a plain verb changes a setting: "brought the prv from 80 down
+// to 60", "backed the reg off", "took it down to 58".
+func (m *message) moves(i int) bool {
+	if !m.is(i, cMove, "") {
+		return false
+	}
+	obj := -1
+	for k := i + 1; k <= i+4 && k < len(m.items) && !m.items[k].mark; k++ {
+		if v, ok := m.val(k, cItem); ok {
+			if c := m.itemCode(k, v); c != "prv" && c != "expansion_tank" {
+				return false
+			}
+			obj = k
+			break
+		}
+		switch m.text(k) {
+		case "it", "her", "him", "that", "the":
+			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank") {
+				obj = k
+			}
+		case "pressure", "setting", "house", "setpoint":
+			obj = k
+		}
+		if obj >= 0 && m.text(k+1) != "pressure" && m.text(k+1) != "setting" {
+			break
+		}
+	}
+	if obj < 0 {
+		return false
+	}
+	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
+		switch m.text(k) {
+		case "down", "up", "back", "off", "down to", "up to", "back to", "back down", "back up":
+			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
+		case "from", "to", "de", "a", "->":
+			return m.isNum(k+1) || m.isNum(k+2)
+		}
+		if m.items[k].num != nil {
+			return m.isNum(k+2) && (m.text(k+1) == "to" || m.text(k+1) == "->" || m.text(k+1) == "down to" || m.text(k+1) == "up to")
+		}
+	}
+	return false
+}
+
+// carriedTo returns the equipment told last before item i.
+func (m *message) carriedTo(i int) string {
+	if o, _ := m.topicBefore(i); o != "" {
+		return o
+	}
+	return m.carried(m.items[i].sent)
+}
+
+// newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new
+// prv, set to 58" when the word at i says that it was put in on this visit, else -1.
+func (m *message) newPart(i int) int {
+	it := i - 1
+	switch {
+	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up":
+		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site {
+			switch m.text(n) {
+			case "and", "set", "w", "with", "set at", "set it", "today", "now", "charged":
+			case "at":
+				if n+1 >= len(m.items) || !m.items[n+1].site {
+					return -1
+				}
+			default:
+				return -1
+			}
+		}
+	case m.is(i, cPart, "new") && m.text(i) != "replacement":
+		// "new prv, set to 58": the part stands after the word
+		if i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
+			return -1
+		}
+		for it = i + 1; it < len(m.items) && it <= i+4 && !m.is(it, cItem, ""); it++ {
+			if !m.factual(it) && (m.items[it].num == nil || m.items[it].unit != "gal") {
+				return -1
+			}
+		}
+		n := it + 1
+		if m.text(n) == "," || m.text(n) == "and" {
+			n++
+		}
+		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
+			return -1
+		}
+	default:
+		return -1
+	}
+	if !m.is(it, cItem, "") || m.is(it, cItem, "gauge") {
+		return -1
+	}
+	first := i
+	if it < i {
+		for first = it - 1; first >= 0 && first >= it-3 && (m.factual(first) || m.items[first].num != nil && m.items[first].unit == "gal"); first-- {
+		}
+		if !m.is(first, cPart, "new") {
+			return -1
+		}
+	}
+	for k := first - 1; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" || m.text(k) == "back" {
+			return -1
+		}
+	}
+	if m.sents[m.items[i].sent].question {
+		return -1
+	}
+	return it
+}
