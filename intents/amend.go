@@ -203,8 +203,8 @@ func (m *message) slip() (s slip, ok bool) {
 			s.cue = true
 			deny = m.valueAfter(i, 2)
 		case "should be", "should have been", "should say", "shouldve been", "shoulda been", "should of been", "supposed to be", "should read", "that should be", "that should have been", "should", "debe ser", "deberia ser", "debio ser", "debe decir", "deberia decir", "its supposed to be", "supposed to say", "to", "por", "its really", "its actually", "is really", "really":
-			if n := len(s.values); n > 0 {
-				s.values[n-1].wrong = true
+			for k := range s.values {
+				s.values[k].wrong = true
 			}
 			s.cue = s.cue || t != "to" && t != "por"
 		case "actually", "sorry", "oops", "whoops", "oop", "sry", "my bad", "typo", "correction", "correccion", "corrijo", "wait", "no wait", "hold on", "i meant", "meant", "i mean", "mean", "meant to say", "meant to type", "meant to put", "make it", "make that", "correct", "correct that", "fix", "fix that", "perdon", "perdona", "disculpa", "quise decir", "quise poner", "digo", "mejor dicho", "mejor", "dicho", "me equivoque", "espera", "error mio", "error", "ponle", "ponlo", "cambialo a", "rather", "scratch that", "scratch", "it was actually", "actually it was", "it was really", "perdon era", "perdon eran", "wrong number", "wrong reading", "wrong tap", "wrong one", "wrong spot", "wrong", "strike that", "let me correct", "change that to", "change it to", "bad number", "no perdon", "wrong point", "shouldve", "mistake", "equivocado", "equivocada":
@@ -389,10 +389,13 @@ func amendThing(told []assess.Statement, right, wrong value) []Amendment {
 	return nil
 }
 
-// oneSlip tells whether two numbers are one slip of a finger apart: a digit
-// changed, dropped, doubled, or two swapped.
 func oneSlip(a, b float64) bool {
-	x, y := strconv.FormatFloat(a, 'f', -1, 64), strconv.FormatFloat(b, 'f', -1, 64)
+	return OneSlip(strconv.FormatFloat(a, 'f', -1, 64), strconv.FormatFloat(b, 'f', -1, 64))
+}
+
+// OneSlip tells whether two words or numbers are one slip of a finger apart: a
+// sign changed, dropped or doubled, or two neighbours swapped.
+func OneSlip(x, y string) bool {
 	if x == y {
 		return false
 	}

@@ -8,8 +8,8 @@ import (
 	"lazyhand/assess"
 )
 
-// anyNumber stands for the answers to a question that wants a number.
-const anyNumber = "slip"
+// AnyNumber stands for the answers to a question that wants a pressure.
+const AnyNumber = "slip"
 
 // longestAnswer is how many words an answer to a question has at most; what is
 // longer is a message of its own.
@@ -36,19 +36,14 @@ func (m *message) answer() string {
 	if words == 0 || words > longestAnswer {
 		return ""
 	}
-	if q.MightBe[0] == anyNumber {
+	if q.MightBe[0] == AnyNumber {
 		return m.numberAnswered()
-	}
-	if m.frame.Site != "" {
-		for _, o := range q.MightBe {
-			if sameHouse(o, m.frame.Site) {
-				return o
-			}
-		}
-		return ""
 	}
 	if !m.onlyAnswers(q.MightBe) {
 		return ""
+	}
+	if m.frame.Site != "" {
+		return theHouse(q.MightBe, assess.Site{Line: m.frame.Site, Town: m.frame.Town, Postcode: m.frame.Postcode})
 	}
 	said := strings.ToLower(strings.Trim(m.clean.text, " .!\n"))
 	for _, o := range q.MightBe {
@@ -57,6 +52,23 @@ func (m *message) answer() string {
 		}
 	}
 	return m.picked(q.MightBe)
+}
+
+// theHouse is the one option that can be the house named, "" for none or several.
+func theHouse(options []string, named assess.Site) string {
+	fit := ""
+	for _, o := range options {
+		line, town, _ := strings.Cut(o, ", ")
+		s := assess.Site{Line: line}
+		if !s.Fits(assess.Site{Line: named.Line}) || named.Town != "" && !strings.HasPrefix(strings.ToLower(town), strings.ToLower(named.Town)) {
+			continue
+		}
+		if fit != "" {
+			return ""
+		}
+		fit = o
+	}
+	return fit
 }
 
 // numberAnswered is the one pressure that an answer gives, in psi.

@@ -212,11 +212,35 @@ func (p *Parser) knownSites(toks []token, lines []string) (found []string, c Nam
 		if len(whole) > 0 {
 			fit = whole // "oak" is Oak St before it is Oak Grove Rd
 		}
+		fit, n = p.bySuffix(toks, fit, n)
 		if len(fit) > 0 && (len(found) == 0 || len(fit) < len(found)) {
 			found, c = fit, n
 		}
 	}
 	return found, c
+}
+
+// bySuffix keeps the lines that end in the suffix which follows the name, also
+// one that is a word besides: "elm court".
+func (p *Parser) bySuffix(toks []token, fit []string, n Named) ([]string, Named) {
+	if n.Suffix != "" || n.Street == "" || n.to >= len(toks) {
+		return fit, n
+	}
+	std, ok := p.gaz.suffix[toks[n.to].text]
+	if !ok {
+		return fit, n
+	}
+	var with []string
+	for _, line := range fit {
+		if f := strings.Fields(line); strings.EqualFold(f[len(f)-1], std) {
+			with = append(with, line)
+		}
+	}
+	if len(with) == 0 {
+		return fit, n
+	}
+	n.to++
+	return with, n
 }
 
 // spellOut writes the one street line on record that a message means into it,

@@ -140,12 +140,18 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 			}
 			return nil
 		},
-		"a site's story":      func() error { _, err := tx.Story(1); return err },
-		"its equipment":       func() error { _, err := tx.Equipment(1); return err },
-		"its corrections":     func() error { _, err := tx.CorrectionsOf(1); return err },
-		"its last report":     func() error { _, _, err := tx.LastReport(1); return err },
-		"what is joined":      func() error { _, _, err := tx.Joined(1); return err },
-		"near-duplicates":     func() error { _, err := tx.NearDuplicates(house); return err },
+		"a site's story":  func() error { _, err := tx.Story(1); return err },
+		"its equipment":   func() error { _, err := tx.Equipment(1); return err },
+		"its corrections": func() error { _, err := tx.CorrectionsOf(1); return err },
+		"its last report": func() error { _, _, err := tx.LastReport(1); return err },
+		"what is joined":  func() error { _, _, err := tx.Joined(1); return err },
+		"near-duplicates": func() error { _, err := tx.NearDuplicates(house); return err },
+		"a house by its street or number": func() error {
+			_, err := tx.SitesNamed([]string{"elm", "oak"}, []string{"1187"}, 20)
+			return err
+		},
+		"houses a slip away":  func() error { _, err := tx.SitesAround(house, 20); return err },
+		"what was put right":  func() error { _, err := tx.Revisions(1, 8); return err },
 		"what is due":         func() error { _, err := tx.DueFollowUps(day, 20); return err },
 		"open alerts":         func() error { _, err := tx.OpenAlerts(); return err },
 		"open questions":      func() error { _, err := tx.OpenQuestions(now, 20); return err },

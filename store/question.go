@@ -47,6 +47,20 @@ func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Que
 		channel, thread, author, millis(since)))
 }
 
+// QuestionAbout returns the open question of a kind about a message.
+func (tx *Tx) QuestionAbout(message int64, kind string) (Question, bool, error) {
+	return first(all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question
+		WHERE message = ? AND kind = ? AND state = 'open' ORDER BY id DESC LIMIT 1`, message, kind))
+}
+
+// LastAnswered returns the question of a kind that was answered last in a
+// thread, when nothing was reported there since.
+func (tx *Tx) LastAnswered(channel, thread, kind string) (Question, bool, error) {
+	return first(all(tx, scanQuestion, `SELECT q.id, q.message, q.channel, q.thread, q.author, q.at, q.kind, q.body FROM message m JOIN question q ON q.message = m.id
+		WHERE m.channel = ?1 AND m.thread = ?2 AND q.kind = ?3 AND q.state = 'answered'
+		AND NOT EXISTS (SELECT 1 FROM message l JOIN report r ON r.message = l.id WHERE l.channel = ?1 AND l.thread = ?2 AND l.id > q.message) ORDER BY q.id DESC LIMIT 1`, channel, thread, kind))
+}
+
 // EndQuestion closes a question as "answered" or "dropped".
 func (tx *Tx) EndQuestion(id int64, state string) error {
 	_, err := tx.exec(`UPDATE question SET state = ? WHERE id = ? AND state = 'open'`, state, id)

@@ -157,6 +157,9 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		`INSERT INTO follow_up SELECT w.* FROM was_follow_up w WHERE (w.state <> 'open' OR w.clock = 1) AND EXISTS (SELECT 1 FROM site s WHERE s.id = w.site)
 			AND NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.id = w.id)
 			AND (w.state <> 'open' OR NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.site = w.site AND f.action = w.action AND f.state = 'open'))`,
+		// Which records are one house stays as people left it.
+		`UPDATE site SET joined = (SELECT t.id FROM was_site w JOIN site t ON t.id = w.joined WHERE w.id = site.id)
+			WHERE EXISTS (SELECT 1 FROM was_site w WHERE w.id = site.id AND w.joined IS NOT site.joined)`,
 		// What is planned stays planned, what is past is not done again.
 		`DELETE FROM due`,
 		`INSERT INTO due SELECT * FROM was_due`,

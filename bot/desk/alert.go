@@ -46,7 +46,7 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 	}
 	w := t.shopWords()
 	said := fmt.Sprintf(w.MoreEvidence, t.who(m.Author), visitText(visit, w))
-	if m.ID != t.m.ID || t.m.Kind == store.Edited {
+	if t.righting || t.m.Kind == store.Edited {
 		said = w.ReportChanged
 	}
 	gone := false // the report that raised it has another wording now

@@ -41,7 +41,7 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.say(Body{Lead: w.WhichHouse})
 	}
 	if site.ID == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NotOnRecord, siteLine(site.Site))})
+		return t.notOnRecord(site.Site)
 	}
 	switch a.About {
 	case intents.AskDone, intents.AskSnooze:
@@ -59,6 +59,18 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.putOff(f, days)
 	}
 	return t.story(a, site)
+}
+
+// notOnRecord says that nothing is known of a house, and what lies near its name.
+func (t *turn) notOnRecord(s assess.Site) error {
+	near, found, err := t.nearest(store.SiteRecord{Site: s})
+	if err != nil {
+		return err
+	}
+	if found {
+		return t.say(Body{Lead: fmt.Sprintf(t.words().NoSuchNear, siteLine(s), siteLine(near.Site))})
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().NotOnRecord, siteLine(s))})
 }
 
 // story answers from a house's visits.

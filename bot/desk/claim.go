@@ -70,6 +70,9 @@ func (t *turn) closeAlert(a store.Alert, reason string) error {
 		for _, r := range w.Reasons {
 			b.Buttons = append(b.Buttons, Button{"close_as", r, fmt.Sprintf("%d %s", a.ID, r)})
 		}
+		if err := t.keepQuestion(t.m, askReason, ofAlert{ID: a.ID}); err != nil {
+			return err
+		}
 		return t.say(b)
 	}
 	a.State, a.Reason = "closed", reason
@@ -119,6 +122,9 @@ func (t *turn) book(a store.Alert, b booking) error {
 // askDay offers the next working days.
 func (t *turn) askDay(a store.Alert, who string) error {
 	w := t.shopWords()
+	if err := t.keepQuestion(t.m, askVisitDay, ofAlert{ID: a.ID, Who: who}); err != nil {
+		return err
+	}
 	b := Body{Lead: w.WhichDay}
 	for day := t.day; len(b.Buttons) < 5 && day.Sub(t.day) < 60; day = day.AddDays(1) {
 		if t.cal.Workday(day.In(t.opt.Zone).Add(12 * time.Hour)) {
@@ -144,6 +150,9 @@ func (t *turn) askWho(a store.Alert, unknown string) error {
 		if len(b.Buttons) < 6 && t.opt.Role(p.ID) >= Field && p.Site != 0 {
 			b.Buttons = append(b.Buttons, Button{"book_who", p.Name, fmt.Sprintf("%d %s", a.ID, p.ID)})
 		}
+	}
+	if err := t.keepQuestion(t.m, askVisitor, ofAlert{ID: a.ID}); err != nil {
+		return err
 	}
 	return t.sayUnder(a, fmt.Sprintf("%d:who", a.Change), b)
 }

@@ -46,6 +46,12 @@ func TestAReportIsPutRightByAForm(t *testing.T) {
 			t.Errorf("%s types %q and is told %q", tt.who, tt.typed, got)
 		}
 	}
+	// The form may be left out: what is written next is the right wording.
+	press("ana", "")
+	w.say(t, "ana", "2026-06-15 10:04", "76")
+	if got := strings.Join(w.hear(t, "2026-06-15 10:05"), "\n"); !strings.HasPrefix(got, "14 Alder St: In band at 76") {
+		t.Errorf("after the question ana writes 76 and is told %q", got)
+	}
 	if _, err := w.desk.House(t.Context(), "14 Alder St", assess.Date{Year: 2026, Month: 6, Day: 15}, ""); err != nil {
 		t.Error(err)
 	}

@@ -15,7 +15,23 @@ import (
 
 // TestTalk plays the transcripts against the desk alone.
 func TestTalk(t *testing.T) {
-	talktest.Run(t, filepath.Join("..", "..", "testdata", "talk"), func(t *testing.T) talktest.World { return newWorld(t) })
+	talktest.Run(t, filepath.Join("..", "..", "testdata", "talk"), func(t *testing.T) talktest.World {
+		w := newWorld(t)
+		t.Cleanup(func() { w.rebuilds(t) })
+		return w
+	})
+}
+
+// rebuilds checks that the messages of a conversation alone give all that
+// followed from it: reading them anew changes nothing.
+func (w *world) rebuilds(t *testing.T) {
+	_, err := w.desk.Rebuild(context.Background(), true, nil, func(c store.Change) error {
+		t.Errorf("a rebuild makes different: %s of message %d %q: %s -> %s", c.What, c.Message, c.Text, c.Was, c.Now)
+		return nil
+	})
+	if err != nil {
+		t.Error(err)
+	}
 }
 
 // world is the desk with a chat platform that is a list in memory.
@@ -34,7 +50,7 @@ type world struct {
 }
 
 func newWorld(t *testing.T) *world {
-	w := &world{t: t, path: filepath.Join(t.TempDir(), "lazyhand.db")}
+	w := &world{t: t, path: filepath.Join(quickDir(t), "lazyhand.db")}
 	if err := w.start(); err != nil {
 		t.Fatal(err)
 	}

@@ -186,6 +186,9 @@ func (t *turn) askToWhom(f store.FollowUp) error {
 			b.Buttons = append(b.Buttons, Button{"hand_to", p.Name, fmt.Sprintf("%d %s", f.ID, p.ID)})
 		}
 	}
+	if err := t.keepQuestion(t.m, askHand, ofAlert{ID: f.ID}); err != nil {
+		return err
+	}
 	return t.say(b)
 }
 

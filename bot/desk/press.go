@@ -1,11 +1,13 @@
 package desk
 
 import (
+	"encoding/json"
 	"fmt"
 	"strconv"
 	"strings"
 
 	"lazyhand/assess"
+	"lazyhand/intents"
 	"lazyhand/store"
 )
 
@@ -25,6 +27,7 @@ func (t *turn) presses() map[string]func(press) error {
 		"again":     t.pressAgain,     // message: its house is about to be read again
 		"recheck":   t.pressRecheck,   // message: come back to its house
 		"correct":   t.pressCorrect,   // message, with the right wording typed
+		"same":      t.pressSame,      // message, yes or no: the new house is the one on record
 		"claim":     t.onAlert(func(a store.Alert, _ []string) error { return t.claim(a) }),
 		"book":      t.onAlert(func(a store.Alert, _ []string) error { return t.pressBook(a) }),
 		"book_day":  t.onAlert(t.pressBookDay), // alert, day, person or nobody
@@ -201,17 +204,21 @@ func (t *turn) pressCorrect(p press) error {
 		return err
 	}
 	if t.typed == "" {
-		return t.say(Body{Lead: t.words().SayRight})
+		return t.askRightOf(m.ID)
 	}
-	f := t.parser.Parse(t.typed, contextOf(t.dayOf(m)))
-	if len(reports(f)) == 0 {
+	c := contextOf(t.dayOf(m))
+	if m.Frame != nil {
+		c.Told = new(intents.Frame)
+		if err := json.Unmarshal(m.Frame, c.Told); err != nil {
+			return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+		}
+	}
+	f := t.parser.Parse(t.typed, c)
+	if len(reports(f)) == 0 && f.Site == "" && len(f.Amends) == 0 {
 		return t.say(Body{Lead: t.words().NothingToCorrect})
 	}
-	site := m.Site
-	if f.Site != "" {
-		site = 0
-	}
-	return t.replace(m, f, site)
+	t.amended = m
+	return t.rightWording(m, f)
 }
 
 func (t *turn) pressBook(a store.Alert) error {

@@ -160,7 +160,19 @@ func (t *turn) hear() error {
 	if err != nil {
 		return err
 	}
-	f := t.parser.Parse(t.m.Text, intents.Context{Today: t.day, Site: site.Line})
+	q, asked, err := t.openQuestion()
+	if err != nil {
+		return err
+	}
+	f, err := t.understand(site, asked)
+	if err != nil {
+		return err
+	}
+	if asked != nil && (f.Answer != "" || asked.Kind == askRight || asked.Kind == askElsewhere && namesOnly(f)) {
+		if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
+			return err
+		}
+	}
 	if err := t.understood(f); err != nil || f.Site != "" || site.ID == 0 {
 		return err
 	}
@@ -180,11 +192,13 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err := t.tx.Understood(m.ID, c.Frame); err != nil {
 			return err
 		}
-		id := m.Site
-		if before, err := r.SiteBefore(m.ID); err != nil {
+		var f intents.Frame
+		if err := json.Unmarshal(c.Frame, &f); err != nil {
+			return fmt.Errorf("read the frame that message %d put right: %w", c.By, err)
+		}
+		id, err := t.siteAgain(r, m, f)
+		if err != nil {
 			return err
-		} else if before != 0 {
-			id = before
 		}
 		if m.State != store.Taken || id == 0 {
 			continue
@@ -193,10 +207,7 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err != nil {
 			return err
 		}
-		var f intents.Frame
-		if err := json.Unmarshal(c.Frame, &f); err != nil {
-			return fmt.Errorf("read the frame that message %d put right: %w", c.By, err)
-		}
+		from := m.Site
 		m.Frame = c.Frame
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
@@ -207,14 +218,42 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err := t.reopen(m); err != nil {
 			return err
 		}
+		m.Site = site.Named
 		if err := t.report(m, f, site, false); err != nil {
 			return err
 		}
 		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 			return err
 		}
+		if from == 0 || from == site.Named || from == site.ID {
+			continue
+		}
+		left, err := t.tx.Site(from)
+		if err != nil {
+			return err
+		}
+		if err := t.rejudge(left, m); err != nil {
+			return err
+		}
 	}
 	return nil
+}
+
+// siteAgain is the house of a report that a person put right: that it was filed
+// under before, or the one that its frame names, which may have been put on
+// record by the correction.
+func (t *turn) siteAgain(r *store.Replay, m store.Message, f intents.Frame) (int64, error) {
+	if before, err := r.SiteBefore(m.ID); err != nil || before != 0 {
+		return before, err
+	}
+	if f.Site == "" {
+		return m.Site, nil
+	}
+	found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, true)
+	if err != nil || !sure {
+		return m.Site, err
+	}
+	return found[0].Named, nil
 }
 
 // undoAgain takes back what this message took back.

@@ -11,14 +11,23 @@ import (
 
 // Kinds of question that the desk asks.
 const (
-	askUnclear   = "unclear"    // two readings of some words; body: intents.Unclear
-	askNoSite    = "no_site"    // which house?
-	askWhichSite = "which_site" // which of these? body: whichSite
+	askUnclear   = "unclear"    // two readings of some words; body: asked
+	askNoSite    = "no_site"    // which house? body: onStreet, or nothing
+	askWhichSite = "which_site" // which of these houses? body: whichSite
+	askReading   = "reading"    // which reading is to be put right? body: asked
+	askRight     = "right"      // what is the right wording of the report?
+	askElsewhere = "elsewhere"  // not asked aloud: the house was filled in, and another may be named
+	askSame      = "same"       // is the new house one on record? body: asked
+	askVisitDay  = "visit_day"  // when is the visit? body: ofAlert
+	askVisitor   = "visitor"    // who goes? body: ofAlert
+	askReason    = "reason"     // why is the alert closed? body: ofAlert
+	askHand      = "hand"       // who takes the follow-up? body: ofAlert
 )
 
 // whichSite is the body of a question that offers houses on record.
 type whichSite struct {
 	Sites []int64 `json:"sites"`
+	Span  string  `json:"span,omitempty"` // the words of the message that stand for the house
 }
 
 // act files a frame: the message m says it, site stands for a house not named.
@@ -43,6 +52,9 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 	}
 	if err := t.file(m, about); err != nil {
 		return err
+	}
+	if w := t.which; w != nil && f.Site == "" && m.ID == t.m.ID {
+		return t.askAmong(m, *w)
 	}
 	if len(f.Unclear) > 0 && len(reports(f)) == 0 {
 		return t.askUnclear(m, f)
@@ -103,6 +115,7 @@ func (t *turn) resolve(named assess.Site, open bool) (sites []store.SiteRecord, 
 		return []store.SiteRecord{{Site: named}}, true, nil
 	}
 	r, err := t.tx.AddSite(named, t.m.ID)
+	t.opened = &r
 	return []store.SiteRecord{r}, true, err
 }
 
@@ -145,11 +158,23 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 		return err
 	}
 	b := t.verdictBody(m, site, f, a, remembered)
-	if len(f.Unclear) > 0 {
-		if err := t.keepQuestion(m, askUnclear, f.Unclear[0]); err != nil {
+	if t.changed != "" {
+		b.Heard = t.changed
+	}
+	switch {
+	case len(f.Unclear) > 0:
+		if err := t.keepQuestion(m, askUnclear, asked{Unclear: f.Unclear[0]}); err != nil {
 			return err
 		}
 		b.Next = append([]string{f.Unclear[0].Ask}, b.Next...)
+	case remembered:
+		if err := t.keepQuestion(m, askElsewhere, nil); err != nil {
+			return err
+		}
+	case t.opened != nil && t.opened.Named == site.Named:
+		if err := t.askSameHouse(m, site, &b); err != nil {
+			return err
+		}
 	}
 	if err := t.say(b); err != nil {
 		return err
@@ -311,7 +336,7 @@ func (t *turn) askWhich(m store.Message, named assess.Site, found []store.SiteRe
 // askUnclear asks what some words mean.
 func (t *turn) askUnclear(m store.Message, f intents.Frame) error {
 	u := f.Unclear[0]
-	if err := t.keepQuestion(m, askUnclear, u); err != nil {
+	if err := t.keepQuestion(m, askUnclear, asked{Unclear: u}); err != nil {
 		return err
 	}
 	if err := t.mark(m, MarkQuestion); err != nil {

@@ -36,6 +36,12 @@ type turn struct {
 	ahead    *intents.Frame  // what it means when nothing is known beside its words, nil for not read yet
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
+
+	which    *among            // the houses that the message may name
+	amended  store.Message     // the report that its frame puts right
+	righting bool              // the reply says what was put right
+	changed  string            // what that is
+	opened   *store.SiteRecord // the house that it put on record
 }
 
 // Take takes one message. A message that was taken before, under its key or
@@ -231,23 +237,20 @@ func (t *turn) read() error {
 	if err != nil {
 		return err
 	}
-	question, asked, err := t.tx.OpenQuestion(t.m.Channel, t.m.Thread, t.m.Author, t.m.At.Add(-t.opt.Memory))
+	question, q, err := t.openQuestion()
 	if err != nil {
 		return err
 	}
-	c := intents.Context{Today: t.day, Site: site.Line}
-	if asked && question.Kind == askUnclear {
-		c.Question = new(intents.Unclear)
-		if err := json.Unmarshal(question.Body, c.Question); err != nil {
-			return fmt.Errorf("read the open question: %w", err)
-		}
+	frame, err := t.understand(site, q)
+	if err != nil {
+		return err
 	}
-	frame := t.short(t.frame(c), post)
+	frame = t.short(frame, post)
 	if t.unkept, err = json.Marshal(frame); err != nil {
 		return err
 	}
 	t.m.Frame = t.unkept
-	if asked {
+	if q != nil {
 		if err := t.file(t.m, 0); err != nil {
 			return err
 		}
@@ -259,6 +262,9 @@ func (t *turn) read() error {
 		return err
 	} else if done {
 		return t.file(t.m, 0)
+	}
+	if done, err := t.houses(frame, site); done || err != nil {
+		return err
 	}
 	if isChatter(frame) {
 		if err := t.file(t.m, 0); err != nil {

@@ -16,6 +16,20 @@ type words struct {
 	LanguageChosen   string
 	WhichHouse       string
 	WhichOf          string // the line as written
+	WhichOne         string // the houses
+	WhichNumber      string // street
+	WhatThen         string
+	WhichReading     string // the readings
+	Or               string
+	PutRightNow      string
+	ChangedTo        string // before, after
+	SameHouse        string // house
+	SameYes          string
+	SameNo           string
+	OneHouse         string // house, the one it is told under
+	TwoHouses        string // house, house
+	NotJoined        string // house
+	NoSuchNear       string // house, the one on record
 	NotOnRecord      string // house
 	NothingToCorrect string
 	NothingToUndo    string

@@ -1,0 +1,327 @@
+package desk
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+	"lazyhand/store"
+)
+
+// mostAround bounds how many houses are looked at for one that a slip could
+// have made of the new one.
+const mostAround = 400
+
+// nearest finds the house on record that a newly named one may be: the same
+// number and street with another suffix or direction, the name a letter off or
+// sounding alike, the number a digit off. Houses in different towns are two, and
+// so are neighbours: numbers that differ in their last digit only.
+func (t *turn) nearest(site store.SiteRecord) (store.SiteRecord, bool, error) {
+	if site.Named != site.ID { // people joined it, and it has just been read anew
+		s, err := t.tx.Site(site.ID)
+		return s, err == nil, err
+	}
+	around, err := t.tx.SitesAround(site.Site, mostAround)
+	if err != nil {
+		return store.SiteRecord{}, false, err
+	}
+	best, rank := store.SiteRecord{}, 0
+	for _, o := range around {
+		if o.ID == site.ID {
+			continue
+		}
+		if r := nearness(o.Site, site.Site); r > 0 && (rank == 0 || r < rank) {
+			best, rank = o, r
+		}
+	}
+	return best, rank > 0, nil
+}
+
+// nearness tells how two street lines may be one house, likeliest first; 0 for
+// two houses.
+func nearness(a, b assess.Site) int {
+	if a.Town != "" && b.Town != "" && !strings.EqualFold(a.Town, b.Town) || a.Postcode != "" && b.Postcode != "" && a.Postcode != b.Postcode {
+		return 0
+	}
+	if a.Loose() == b.Loose() {
+		return 1
+	}
+	x, y := a.Street(), b.Street()
+	na, _, _ := strings.Cut(a.Key(), " ")
+	nb, _, _ := strings.Cut(b.Key(), " ")
+	switch {
+	case na == nb && x != y && nearNames(x, y) && (assess.Site{Line: strings.Replace(b.Key(), y, x, 1)}).Fits(assess.Site{Line: a.Line}):
+		return 2
+	case na != nb && x == y && nearNumbers(na, nb) && (assess.Site{Line: na + strings.TrimPrefix(b.Key(), nb)}).Fits(assess.Site{Line: a.Line}):
+		return 3
+	}
+	return 0
+}
+
+// nearNames tells whether one street's name may be a slip for the other: a
+// letter off, or alike in sound. Numbered streets are neighbours.
+func nearNames(x, y string) bool {
+	if strings.ContainsAny(x+y, "0123456789") || max(len(x), len(y)) < 4 {
+		return false
+	}
+	return intents.OneSlip(x, y) || sound(x) == sound(y) && abs(len(x)-len(y)) <= 2
+}
+
+func abs(n int) int { return max(n, -n) }
+
+// sound is a name as it is heard: letters that sound alike are one, doubled
+// ones too, and a vowel is a vowel.
+func sound(name string) string {
+	s := strings.NewReplacer("ph", "f", "ck", "k", "sch", "sk", "gh", "", "wr", "r", "kn", "n", "ce", "se", "ci", "si", "cy", "sy", "c", "k", "q", "k", "x", "ks", "z", "s", "w", "", "h", "").Replace(name)
+	s = strings.NewReplacer("a", "a", "e", "a", "i", "a", "o", "a", "u", "a", "y", "a").Replace(s)
+	s = strings.TrimRight(s, "a") // a silent e
+	var out strings.Builder
+	last := rune(0)
+	for _, r := range s {
+		if r != last {
+			out.WriteRune(r)
+		}
+		last = r
+	}
+	return out.String()
+}
+
+// nearNumbers tells whether one house number may be a slip for the other: a
+// digit dropped or doubled, two swapped, or one changed that is not the last.
+func nearNumbers(a, b string) bool {
+	if max(len(a), len(b)) < 3 || !intents.OneSlip(a, b) {
+		return false
+	}
+	_, err := strconv.Atoi(a + b)
+	return err == nil && (len(a) != len(b) || a[:len(a)-1] != b[:len(b)-1])
+}
+
+// askSameHouse adds to the answer to a report the question whether its new
+// house is one on record.
+func (t *turn) askSameHouse(m store.Message, site store.SiteRecord, b *Body) error {
+	near, found, err := t.nearest(*t.opened)
+	if err != nil || !found {
+		return err
+	}
+	w := t.words()
+	ask := fmt.Sprintf(w.SameHouse, siteLine(near.Site))
+	q := asked{Unclear: intents.Unclear{Span: site.Line, MightBe: []string{"yes"}, Ask: ask}, Site: t.opened.Named, Other: near.ID}
+	if err := t.keepQuestion(m, askSame, q); err != nil {
+		return err
+	}
+	b.Next = append([]string{ask}, b.Next...)
+	b.Buttons = append([]Button{{"same", w.SameYes, fmt.Sprintf("%d yes", m.ID)}, {"same", w.SameNo, fmt.Sprintf("%d no", m.ID)}}, b.Buttons...)
+	return nil
+}
+
+// pressSame answers the question by its button.
+func (t *turn) pressSame(p press) error {
+	q, found, err := t.tx.QuestionAbout(p.id, askSame)
+	if err != nil {
+		return err
+	}
+	if !found {
+		return t.say(Body{Lead: t.words().QuestionGone})
+	}
+	var b asked
+	if err := json.Unmarshal(q.Body, &b); err != nil {
+		return fmt.Errorf("read the open question: %w", err)
+	}
+	if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
+		return err
+	}
+	return t.answerSame(b, at(p.rest, 0) == "yes")
+}
+
+// answerSame joins the new house to the one on record, or leaves them two.
+func (t *turn) answerSame(b asked, same bool) error {
+	named, err := t.named1(b.Site)
+	if err != nil {
+		return err
+	}
+	other, err := t.tx.Site(b.Other)
+	if err != nil {
+		return err
+	}
+	if err := t.tx.FileUnder(t.m.ID, b.Site); err != nil {
+		return err
+	}
+	if !same {
+		return t.say(Body{Lead: fmt.Sprintf(t.words().TwoHouses, siteLine(named), siteLine(other.Site))})
+	}
+	return t.join(other, store.SiteRecord{ID: b.Site, Named: b.Site, Site: named})
+}
+
+// named1 is a record under its own name, whatever it was joined to.
+func (t *turn) named1(id int64) (assess.Site, error) {
+	s, err := t.tx.Site(id)
+	if err != nil || s.ID == id {
+		return s.Site, err
+	}
+	list, ids, err := t.tx.Joined(s.ID)
+	if i := slices.Index(ids, id); i >= 0 {
+		return list[i], err
+	}
+	return s.Site, err
+}
+
+// join makes two records one house and judges it anew.
+func (t *turn) join(stays, goes store.SiteRecord) error {
+	if err := t.tx.Join(stays.ID, goes.ID); err != nil {
+		return err
+	}
+	if err := t.clear(goes.ID); err != nil {
+		return err
+	}
+	if err := t.once(stays.ID); err != nil {
+		return err
+	}
+	if _, _, err := t.judge(stays, t.day, true); err != nil {
+		return err
+	}
+	if err := t.remember(stays.ID); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().OneHouse, siteLine(goes.Site), siteLine(stays.Site))})
+}
+
+// once leaves of each kind of follow-up that both records of a house had open
+// the one that was called for last.
+func (t *turn) once(site int64) error {
+	open, err := t.tx.OpenFollowUps(site)
+	if err != nil {
+		return err
+	}
+	newest := map[assess.Action]int64{}
+	for _, f := range open {
+		newest[f.Action] = max(newest[f.Action], f.Source)
+	}
+	for _, f := range open {
+		if f.Source == newest[f.Action] {
+			continue
+		}
+		if err := t.tx.EndFollowUp(f.ID, "done", t.m.At, t.m.ID); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// clear takes away what follows from the reports of a record that is told under
+// another from now on: it follows there.
+func (t *turn) clear(id int64) error {
+	if err := t.tx.KeepEquipment(id, nil); err != nil {
+		return err
+	}
+	if err := t.tx.DropOutlook(id); err != nil {
+		return err
+	}
+	return t.tx.Stand(id, store.Standing{})
+}
+
+// part makes a record that was joined to another a house of its own again, and
+// judges both anew.
+func (t *turn) part(id int64) error {
+	with, err := t.tx.Site(id)
+	if err != nil {
+		return err
+	}
+	if err := t.tx.Part(id); err != nil {
+		return err
+	}
+	alone, err := t.tx.Site(id)
+	if err != nil {
+		return err
+	}
+	for _, s := range []store.SiteRecord{with, alone} {
+		s.Named = s.ID
+		if _, _, err := t.judge(s, t.day, true); err != nil {
+			return err
+		}
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().TwoHouses, siteLine(alone.Site), siteLine(with.Site))})
+}
+
+// houses reads words that join or part houses: "not the same house", "same
+// house as 9 Oak Ct", and "undo" right after two were joined. done is false
+// when they say something else.
+func (t *turn) houses(f intents.Frame, site store.SiteRecord) (done bool, err error) {
+	if len(reports(f)) > 0 {
+		return false, nil
+	}
+	said := strings.Join(plainWords(t.m.Text), " ")
+	undo := len(f.Asks()) == 1 && f.Asks()[0].About == intents.AskUndo && f.Site == ""
+	apart, same := saysApart(said), saysSame(said)
+	if !undo && !apart && !(same && f.Site != "") || site.ID == 0 {
+		return false, nil
+	}
+	if same && !apart && f.Site != "" {
+		found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, false)
+		if err != nil || !sure || found[0].ID == 0 || found[0].ID == site.ID {
+			return false, err
+		}
+		if err := t.file(t.m, site.Named); err != nil {
+			return true, err
+		}
+		return true, t.join(found[0], store.SiteRecord{ID: site.ID, Named: site.ID, Site: site.Site})
+	}
+	last, found, err := t.tx.LastAnswered(t.m.Channel, t.m.Thread, askSame)
+	if err != nil {
+		return false, err
+	}
+	var b asked
+	if found {
+		if err := json.Unmarshal(last.Body, &b); err != nil {
+			return false, fmt.Errorf("read an answered question: %w", err)
+		}
+	}
+	joined, ids, err := t.tx.Joined(site.ID)
+	if err != nil {
+		return false, err
+	}
+	id := int64(0)
+	switch {
+	case found && slices.Contains(ids, b.Site):
+		id = b.Site
+	case undo:
+		return false, nil
+	case len(ids) == 1:
+		id = ids[0]
+	case len(ids) == 0:
+		if err := t.file(t.m, site.Named); err != nil {
+			return true, err
+		}
+		return true, t.say(Body{Lead: fmt.Sprintf(t.words().NotJoined, siteLine(site.Site))})
+	default:
+		id = ids[len(joined)-1] // the last that was put on record
+	}
+	if err := t.file(t.m, id); err != nil {
+		return true, err
+	}
+	return true, t.part(id)
+}
+
+// saysApart tells whether words part two houses.
+func saysApart(said string) bool {
+	for _, p := range []string{"not the same house", "not same house", "different house", "different houses", "two houses", "not one house", "another house", "they are two", "isnt the same house",
+		"no es la misma casa", "no son la misma casa", "son dos casas", "casas distintas", "casas diferentes", "es otra casa", "no es la misma"} {
+		if strings.Contains(said, p) {
+			return true
+		}
+	}
+	return false
+}
+
+// saysSame tells whether words join two houses.
+func saysSame(said string) bool {
+	for _, p := range []string{"same house as", "same as", "is the same house", "misma casa que", "la misma que", "es la misma casa"} {
+		if strings.Contains(said, p) {
+			return true
+		}
+	}
+	return false
+}

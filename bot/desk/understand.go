@@ -1,0 +1,271 @@
+package desk
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+	"lazyhand/store"
+)
+
+// understand reads the message with all that is known when it arrives: the
+// house it is about, the question it may answer, the houses on record that its
+// words may name, and the report that it may put right. The last two are asked
+// of the record only by what can need them.
+func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Frame, error) {
+	c := intents.Context{Today: t.day, Site: site.Line}
+	if q != nil {
+		var err error
+		if c.Question, err = t.asking(*q); err != nil {
+			return intents.Frame{}, err
+		}
+	}
+	f := t.frame(c)
+	if f.Answer != "" || f.Site != "" {
+		return f, nil
+	}
+	f, err := t.byRecord(f, c, site, q)
+	if err != nil || f.Site != "" || t.which != nil {
+		return f, err
+	}
+	return t.amending(f, c, q)
+}
+
+// openQuestion is the question of ours that the message may answer, nil for none.
+func (t *turn) openQuestion() (store.Question, *store.Question, error) {
+	q, found, err := t.tx.OpenQuestion(t.m.Channel, t.m.Thread, t.m.Author, t.m.At.Add(-t.opt.Memory))
+	if err != nil || !found {
+		return q, nil, err
+	}
+	return q, &q, nil
+}
+
+// asking is a question of ours as the parser knows it: what can be answered.
+func (t *turn) asking(q store.Question) (*intents.Unclear, error) {
+	switch q.Kind {
+	case askUnclear, askReading, askSame:
+		var b asked
+		if err := json.Unmarshal(q.Body, &b); err != nil {
+			return nil, fmt.Errorf("read the open question: %w", err)
+		}
+		return &b.Unclear, nil
+	case askWhichSite:
+		var w whichSite
+		if err := json.Unmarshal(q.Body, &w); err != nil {
+			return nil, fmt.Errorf("read the open question: %w", err)
+		}
+		u := &intents.Unclear{Span: w.Span}
+		for _, id := range w.Sites {
+			s, err := t.tx.Site(id)
+			if err != nil {
+				return nil, err
+			}
+			u.MightBe = append(u.MightBe, siteLine(s.Site))
+		}
+		return u, nil
+	}
+	return nil, nil
+}
+
+// among is a house that a message names by its street or its number alone, and
+// what the record holds that fits.
+type among struct {
+	span  string // the message's own words
+	sites []store.SiteRecord
+	many  bool // more than can be offered, or none of that street
+}
+
+// byRecord names the house of a message that gives no street line by the houses
+// on record: one that fits is it, several make a question. The house that the
+// thread or the person is at already is it when it fits.
+func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecord, q *store.Question) (intents.Frame, error) {
+	wanted := q != nil && (q.Kind == askNoSite || q.Kind == askWhichSite || q.Kind == askRight)
+	if isChatter(f) && !wanted || slices.ContainsFunc(f.Unclear, func(u intents.Unclear) bool { return len(u.MightBe) > 1 }) {
+		return f, nil
+	}
+	names := t.parser.Names(t.m.Text)
+	if len(names) == 0 {
+		return f, nil
+	}
+	var streets, numbers []string
+	for _, n := range names {
+		if n.Street != "" {
+			streets = append(streets, n.Street)
+		} else {
+			numbers = append(numbers, n.Number)
+		}
+	}
+	found, err := t.tx.SitesNamed(streets, numbers, 20*atMostOffered)
+	if err != nil {
+		return f, err
+	}
+	byLine := map[string][]store.SiteRecord{}
+	for _, s := range found {
+		for _, n := range names {
+			if !n.Names(s.Line) {
+				continue
+			}
+			if s.ID == here.ID {
+				c.Sites = []string{s.Line}
+				return t.parser.Parse(t.m.Text, c), nil
+			}
+			byLine[s.Line] = append(byLine[s.Line], s)
+			if !slices.Contains(c.Sites, s.Line) {
+				c.Sites = append(c.Sites, s.Line)
+			}
+			break
+		}
+	}
+	if len(c.Sites) == 0 {
+		t.unknownStreet(f, names)
+		return f, nil
+	}
+	g := t.parser.Parse(t.m.Text, c)
+	for i, u := range g.Unclear {
+		var list []store.SiteRecord
+		for _, line := range u.MightBe {
+			list = append(list, byLine[line]...)
+		}
+		if len(list) == 0 {
+			continue
+		}
+		g.Unclear[i].MightBe = u.MightBe[:min(len(u.MightBe), atMostOffered)]
+		t.which = &among{span: u.Span, sites: list, many: len(list) > atMostOffered}
+		return g, nil
+	}
+	return g, nil
+}
+
+// unknownStreet asks for the number of a house on a street that is named with
+// its suffix and of which nothing is on record: the report must not go to the
+// house that the person was at before. A thread has its house.
+func (t *turn) unknownStreet(f intents.Frame, names []intents.Named) {
+	if len(reports(f)) == 0 || t.m.Thread != t.m.TS {
+		return
+	}
+	for _, n := range names {
+		if n.Suffix != "" {
+			t.which = &among{span: titled(n.Street) + " " + n.Suffix, many: true}
+			return
+		}
+	}
+}
+
+// askAmong asks which of the houses that the message may name is meant.
+func (t *turn) askAmong(m store.Message, w among) error {
+	if !w.many {
+		return t.askOneOf(m, w.span, w.sites)
+	}
+	if err := t.keepQuestion(m, askNoSite, onStreet{w.span}); err != nil {
+		return err
+	}
+	if err := t.mark(m, MarkQuestion); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().WhichNumber, w.span)})
+}
+
+// onStreet is the body of the question for a house's number on a street.
+type onStreet struct {
+	Street string `json:"street"`
+}
+
+// askOneOf asks which of two or more houses on record is meant; span is what
+// the message calls it.
+func (t *turn) askOneOf(m store.Message, span string, found []store.SiteRecord) error {
+	w := whichSite{Span: span}
+	b := Body{}
+	var lines []string
+	for _, s := range found {
+		w.Sites = append(w.Sites, s.ID)
+		lines = append(lines, siteLine(s.Site))
+		b.Buttons = append(b.Buttons, Button{Name: "site", Label: siteLine(s.Site), Value: fmt.Sprintf("%d %d", m.ID, s.ID)})
+	}
+	b.Lead = fmt.Sprintf(t.words().WhichOne, t.either(lines))
+	if err := t.keepQuestion(m, askWhichSite, w); err != nil {
+		return err
+	}
+	if err := t.mark(m, MarkQuestion); err != nil {
+		return err
+	}
+	return t.say(b)
+}
+
+// either joins what can be chosen from: "a, b or c".
+func (t *turn) either(list []string) string {
+	n := len(list)
+	if n < 2 {
+		return strings.Join(list, "")
+	}
+	return strings.Join(list[:n-1], ", ") + " " + t.words().Or + " " + list[n-1]
+}
+
+// amending reads a short message as putting right the report that its writer
+// has just made, or the one whose right wording we asked for.
+func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (intents.Frame, error) {
+	if !intents.MayAmend(t.m.Text) {
+		return f, nil
+	}
+	m, found, err := t.justTold(f, q)
+	if err != nil || !found || m.Frame == nil {
+		return f, err
+	}
+	c.Told = new(intents.Frame)
+	if err := json.Unmarshal(m.Frame, c.Told); err != nil {
+		return f, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+	}
+	g := t.parser.Parse(t.m.Text, c)
+	if len(g.Amends) > 0 {
+		t.amended = m
+		return g, nil
+	}
+	return f, nil
+}
+
+// justTold is the report that a few words may put right: the one asked about,
+// the thread's last, or outside of threads the writer's last in this channel,
+// while it is fresh. Somebody else's is one only for what would otherwise be a
+// report itself, so that it is not taken for a further reading.
+func (t *turn) justTold(f intents.Frame, q *store.Question) (store.Message, bool, error) {
+	fresh := func(m store.Message) bool { return t.m.At.Sub(m.At) < t.opt.Memory && m.State == store.Taken }
+	if q != nil && q.Kind == askRight {
+		return t.tx.Message(q.Message)
+	}
+	if t.m.Thread == t.m.TS {
+		m, found, err := t.tx.LastReportBy(t.m.Author)
+		return m, found && m.Channel == t.m.Channel && fresh(m), err
+	}
+	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, t.m.Author)
+	if err != nil || found && fresh(m) {
+		return m, found, err
+	}
+	// in the thread of an earlier correction of it
+	own, found, err := t.tx.LastReportBy(t.m.Author)
+	if err != nil {
+		return m, false, err
+	}
+	if found && own.Channel == t.m.Channel && fresh(own) {
+		if id, err := t.tx.ThreadSite(t.m.Channel, t.m.Thread); err != nil || id != 0 && id == own.Site {
+			return own, true, err
+		}
+	}
+	if isChatter(f) {
+		return m, false, nil
+	}
+	m, found, err = t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
+	return m, found && fresh(m), err
+}
+
+// readingLines are the readings of a frame as options of a question, with
+// their places among its statements.
+func (t *turn) readingLines(f intents.Frame) (lines []string, at []int) {
+	for i, s := range f.Statements {
+		if r, ok := s.(assess.Reading); ok {
+			lines, at = append(lines, readingText(r, t.words())), append(at, i)
+		}
+	}
+	return lines, at
+}
