@@ -96,7 +96,7 @@ func (m *message) headPoint(s int) string {
 // gaugeTalk tells whether a sentence says where a gauge sits.
 func (m *message) gaugeTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cGauged, "") {
+		if m.is(i, cGauged, "") || m.is(i, cItem, "gauge") {
 			return true
 		}
 	}

@@ -47,25 +47,14 @@ const (
 	cClaim
 	cOwn
 	cDeterminer
-	cRated
-	cLineTest
-	cWarm
-	cWeather
-	cCounted
-	cMoved
 	cNamed
 	cInitial
 	cSame
-	cLimit
 	cGauged
 	cBetween
 	cRetract
 	cOpened
-	cUnsure
 	cTurns
-	cWrong
-	cReported
-	cChanged
 	cLacks   // before an item: the house has none
 	cAbsent  // after an item: there is none
 	cHad     // leads to a verb in its base form that tells a deed: "had to", "ended up"
@@ -74,6 +63,7 @@ const (
 	cUnknown // nobody knows
 	cFitting // parts that leak, and what happens to them
 	cMove    // "brought", "took": a change of a setting when a regulator or a tank follows
+	cHint    // a small class of its own, told by its value
 	cWord    // an everyday word, known so that it may be written short
 )
 
@@ -84,9 +74,9 @@ var classNames = map[string]class{
 	"after": cAfter, "sym": cSym, "relief": cRelief, "discharge": cDischarge, "dry": cDry, "blocked": cBlocked, "color": cColor,
 	"water": cWater, "pipe": cPipe, "did": cDid, "do": cDo, "will": cWill, "memory": cMemory, "target": cTarget, "ask": cAsk,
 	"question": cQuestion, "unit": cUnit, "word": cWord,
-	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer, "rated": cRated, "linetest": cLineTest, "warm": cWarm,
-	"weather": cWeather, "counted": cCounted, "moved": cMoved, "named": cNamed, "initial": cInitial, "same": cSame, "limit": cLimit,
-	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "unsure": cUnsure, "turns": cTurns, "wrong": cWrong, "reported": cReported, "changed": cChanged,
+	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer,
+	"named": cNamed, "initial": cInitial, "same": cSame,
+	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "turns": cTurns, "hint": cHint,
 	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge, "unknown": cUnknown,
 }
 

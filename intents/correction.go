@@ -33,6 +33,10 @@ func (m *message) corrections() {
 		if m.eitherOr(i) {
 			continue
 		}
+		if m.otherThing(i) {
+			m.setRole(i, roleIgnored, "taken back")
+			continue
+		}
 		if m.fatFingered(i) {
 			m.setRole(i, roleIgnored, "slip told")
 			continue
@@ -55,7 +59,7 @@ func (m *message) corrections() {
 // told you kitchen 61 and that's wrong, it's 51", "that 79 is wrong, it's 97".
 func (m *message) disowned() {
 	for w := range m.items {
-		if !m.is(w, cWrong, "") {
+		if !m.is(w, cHint, "wrong") {
 			continue
 		}
 		later := false
@@ -87,10 +91,10 @@ func (m *message) disowned() {
 
 // reported tells whether item k is the writer's own earlier report: "I told you", "I put in".
 func (m *message) reported(k int) bool {
-	if !m.is(k, cReported, "") {
+	if !m.is(k, cHint, "reported") {
 		return false
 	}
-	return m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cReported, "")
+	return m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
 }
 
 // correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
@@ -125,7 +129,14 @@ func (m *message) adjacentNot(k, i int) bool {
 		}
 	}
 	// "no, 82" has a comma between; "no 82" alone corrects what came before
-	return m.text(k) != "no" || k+1 < i
+	return m.text(k) != "no" || k+1 < i || m.text(k-1) == "y"
+}
+
+// otherThing tells whether the writer says that the number was none of pressure:
+// "kitchen 71 no wait that's the temp".
+func (m *message) otherThing(i int) bool {
+	r := m.right(i, 4, false, func(k int) bool { return m.is(k, cRetract, "") })
+	return r >= 0 && m.right(r, 4, false, func(k int) bool { return m.is(k, cHint, "warm") || m.is(k, cWhose, "label") }) >= 0
 }
 
 func (m *message) fatFingered(i int) bool {

@@ -2,6 +2,7 @@ package intents
 
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
 func (m *message) punctuate(toks []token) []token {
+	toks = arrows(toks)
 	real, said := 0, 0
 	for i := range toks {
 		t := &toks[i]
@@ -79,4 +80,28 @@ func joinBefore(toks []token) []token {
 		toks = append(toks[:i], toks[i+1:]...)
 	}
 	return toks
+}
+
+// arrows reads "->", "-->" and "=>" as the word "to": "82 -> 60".
+func arrows(toks []token) []token {
+	out := toks[:0]
+	for i := 0; i < len(toks); i++ {
+		n := i
+		for n < len(toks) && toks[n].kind == mark && (toks[n].text == "-" || toks[n].text == "=") && (n == i || toks[n].glued) {
+			n++
+		}
+		if n > i && n < len(toks) && toks[n].kind == mark && toks[n].text == ">" && toks[n].glued {
+			t := toks[n]
+			t.kind, t.text, t.raw, t.glued = word, "to", "to", false
+			t.span.from = toks[i].span.from
+			out = append(out, t)
+			i = n
+			continue
+		}
+		if toks[i].kind == mark && toks[i].text == "→" {
+			toks[i].kind, toks[i].text = word, "to"
+		}
+		out = append(out, toks[i])
+	}
+	return out
 }

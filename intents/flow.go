@@ -1,10 +1,16 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // flowTag reads the running or resting of water at item i.
 func (m *message) flowTag(i int) assess.Flow {
 	switch {
+	case m.is(i, cStatic, "") && strings.HasSuffix(m.text(i), " on") && m.is(i+1, cDeterminer, ""):
+		return "" // "no water on the whole block"
 	case m.is(i, cStatic, ""):
 		return assess.Static
 	case m.is(i, cFlowing, ""):
@@ -26,7 +32,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	}
 	// "nothing … running", "kitchen faucet wide open"
 	it := &m.items[i]
-	if m.toilet(i) {
+	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
 	}
 	switch it.text {
@@ -36,6 +42,9 @@ func (m *message) flowTag(i int) assess.Flow {
 		}
 		for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == it.sent; k-- {
 			t := m.text(k)
+			if m.items[k].num != nil && m.items[k].unit == "other" && m.items[k].value <= 6 {
+				return assess.Flowing // "2 zones on", "3 showers going"
+			}
 			if m.items[k].num != nil && m.items[k].value > 4 || m.items[k].mark && t != "(" {
 				break
 			}
@@ -100,7 +109,7 @@ type mention struct {
 func (m *message) flows() {
 	var all []mention
 	for i := range m.items {
-		if f := m.flowTag(i); f != "" {
+		if f := m.flowTag(i); f != "" && !m.occasional(i) {
 			all = append(all, mention{at: i, flow: f})
 		}
 	}
@@ -225,6 +234,57 @@ func (m *message) leads(i int) bool {
 	return true
 }
 
+// occasional tells whether the flow at i is only the occasion of a trouble: "surges
+// whenever the sprinklers come on".
+func (m *message) occasional(i int) bool {
+	when := m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "whenever", "when", "if", "every", "everytime", "anytime", "cuando", "cada":
+			return true
+		}
+		return false
+	})
+	if when < 0 || m.left(when, 9, false, func(k int) bool { return m.is(k, cSym, "") }) < 0 {
+		return false
+	}
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].num != nil && m.items[k].role == roleReading {
+			return false
+		}
+	}
+	return true
+}
+
+// howMany returns over how many readings a quantifier by item i reaches: "for the
+// two inside" over two.
+func (m *message) howMany(i int) int {
+	if m.left(i, 7, true, m.isTwo) >= 0 || m.right(i, 7, true, m.isTwo) >= 0 {
+		return 2
+	}
+	return 99
+}
+
+func (m *message) isTwo(k int) bool {
+	return m.text(k) == "two" || m.text(k) == "dos" || m.items[k].num != nil && m.items[k].value == 2 && m.items[k].num.words
+}
+
+// heading tells whether sentence s stands over the lines that follow it: "AS FOUND,
+// two taps open" after a blank line, or with a word of when.
+func (m *message) heading(s int) bool {
+	se := m.sents[s]
+	if m.text(se.to-1) != "\n" || s+1 >= len(m.sents) {
+		return false
+	}
+	if lo, hi := m.readingsOf(s + 1); lo >= hi {
+		return false
+	}
+	if se.from >= 2 && m.text(se.from-1) == "\n" && m.text(se.from-2) == "\n" {
+		return true
+	}
+	return m.is(se.from, cBefore, "") || m.is(se.from, cAfter, "")
+}
+
 // headed tells whether a colon stands between two items.
 func (m *message) headed(a, b int) bool {
 	for k := a + 1; k < b; k++ {
@@ -237,7 +297,7 @@ func (m *message) headed(a, b int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
-	forward := m.actionForm(a.at)
+	forward := m.actionForm(a.at) || m.heading(s)
 	// readings before and after
 	before := -1
 	for k := range m.readings {
@@ -249,7 +309,7 @@ func (m *message) flowAcross(a mention, s int) {
 		// both of a pair, or the last one
 		n := 1
 		if m.quantified(a.at) || m.closing(a.at) {
-			n = 99
+			n = m.howMany(a.at)
 		}
 		last := m.readings[before].sent
 		for k := before; k >= 0 && n > 0; k-- {
@@ -261,6 +321,7 @@ func (m *message) flowAcross(a mention, s int) {
 				break
 			}
 			r.Flow = a.flow
+			n--
 		}
 		return
 	}

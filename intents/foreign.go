@@ -8,6 +8,8 @@ package intents
 // this visit, and whether it is one at all.
 func (m *message) foreign(i int) (string, bool) {
 	switch {
+	case m.converts(i):
+		return "a conversion", true
 	case m.rating(i):
 		return "a rating", true
 	case m.labelled(i):
@@ -23,11 +25,15 @@ func (m *message) foreign(i int) (string, bool) {
 	}
 	if m.items[i].unit == "" {
 		switch {
+		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
+			return "a person's age", true
+		case m.rate(i):
+			return "a sum for each time", true
 		case m.warmth(i):
 			return "a temperature", true
 		case m.inYear(i):
 			return "a year or a time", true
-		case m.is(i+1, cCounted, "") || m.text(i+1) == "more" && m.is(i+2, cCounted, ""):
+		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
 		case m.is(i-1, cNamed, "") || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
 			return "name after " + m.text(i-1), true
@@ -48,6 +54,27 @@ func (m *message) isMark(i int, marks ...string) bool {
 	return false
 }
 
+// converts tells whether a unit is asked for after the number's own: "70 psi in bar".
+func (m *message) converts(i int) bool {
+	it := &m.items[i]
+	if !pressureUnit(it.unit) || m.text(i+1) != "in" && m.text(i+1) != "to" && m.text(i+1) != "en" && m.text(i+1) != "into" {
+		return false
+	}
+	u, ok := m.val(i+2, cUnit)
+	return ok && pressureUnit(u) && u != it.unit
+}
+
+// rate reads a sum for a time: "110 a month".
+func (m *message) rate(i int) bool {
+	switch m.text(i + 1) {
+	case "a", "an", "per", "al", "por":
+	default:
+		return false
+	}
+	u, ok := m.val(i+2, cUnit)
+	return ok && (unitDays[u] > 0 || u == "hour" || u == "feet")
+}
+
 // determined tells whether an article or "new", "my" leads to item i: "the 200 psi
 // gauge" names a thing, it tells no value.
 func (m *message) determined(i int) bool { return m.is(i-1, cDeterminer, "") }
@@ -56,7 +83,7 @@ func (m *message) determined(i int) bool { return m.is(i-1, cDeterminer, "") }
 // gauge", "who has the 100 psi gauge".
 func (m *message) rating(i int) bool {
 	it := &m.items[i]
-	gauge, relief := m.is(i+1, cItem, "gauge"), m.is(i+1, cRelief, "") || m.is(i+1, cRated, "")
+	gauge, relief := m.is(i+1, cItem, "gauge"), m.is(i+1, cRelief, "") || m.is(i+1, cHint, "rated")
 	switch {
 	case gauge && m.isMark(i-1, "-") && m.isNum(i-2):
 		return true
@@ -82,7 +109,7 @@ func (m *message) labelled(i int) bool {
 			}
 			// after a comma only what goes on about limits
 			limit := func(j int) bool {
-				return m.items[j].seg == m.items[i].seg && (m.is(j, cPeak, "") || m.is(j, cTarget, "") || m.is(j, cLimit, ""))
+				return m.items[j].seg == m.items[i].seg && (m.is(j, cPeak, "") || m.is(j, cTarget, "") || m.is(j, cHint, "limit"))
 			}
 			return m.left(i, 3, false, limit) >= 0 || m.right(i, 3, true, limit) >= 0
 		}
@@ -106,7 +133,7 @@ func (m *message) told(i int) bool {
 	s := m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.own(k) || m.items[k].seg != it.seg {
+		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") {
 			break
 		}
 		v, whose := m.val(k, cWhose)
@@ -156,7 +183,7 @@ func (m *message) advised(i int) bool {
 
 // lineTest reads the pressure that new pipes or gas were tested with.
 func (m *message) lineTest(i int) bool {
-	k := m.left(i, 9, true, func(k int) bool { return m.is(k, cLineTest, "") || m.own(k) })
+	k := m.left(i, 14, true, func(k int) bool { return m.is(k, cHint, "linetest") || m.own(k) })
 	return k >= 0 && !m.own(k) && !m.pointBetween(k, i) && !m.points(i)
 }
 
@@ -174,12 +201,12 @@ func (m *message) warmth(i int) bool {
 		case "hot water":
 			return true
 		}
-		return m.is(k, cWarm, "")
+		return m.is(k, cHint, "warm")
 	})
 	if k >= 0 && m.items[k].seg == it.seg && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark }) < 0 {
 		return true
 	}
-	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cWeather, "") })
+	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "weather") })
 	return k >= 0 && m.items[k].seg == it.seg && !m.pointBetween(i, k) && m.text(i-1) != "pressure"
 }
 
@@ -189,5 +216,5 @@ func (m *message) inYear(i int) bool {
 	if m.text(i-1) != "in" || m.points(i) || i+1 < len(m.items) && !m.items[i+1].mark {
 		return false
 	}
-	return m.left(i, 5, false, func(k int) bool { return m.is(k, cMoved, "") }) >= 0
+	return m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "moved") }) >= 0
 }

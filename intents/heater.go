@@ -90,7 +90,13 @@ func (m *message) notNear(i int) bool {
 // breaker", "94 off the back spigot".
 func (m *message) leadsOn(i int) bool {
 	t := m.text(i)
-	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") || !m.is(i+1, cDeterminer, "") {
+	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") {
+		return false
+	}
+	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so") {
+		return true // "couldn't find a date on it"
+	}
+	if !m.is(i+1, cDeterminer, "") {
 		return false
 	}
 	return m.text(i+2) != "whole" && m.text(i+2) != "entire" && m.text(i+2) != "time" && !m.is(i+2, cItem, "heater") && !m.is(i+2, cBurner, "")
@@ -270,7 +276,7 @@ func (m *message) noStateBetween(all []mention, a, b int) bool {
 // stateDenied tells whether the heater was not looked at: "did not check the heater".
 // or is in doubt: "couldn't tell if the heater was firing".
 func (m *message) stateDenied(i int) bool {
-	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cUnsure, "") && m.items[k].seg == m.items[i].seg }) >= 0
+	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".

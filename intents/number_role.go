@@ -72,6 +72,7 @@ func (m *message) setRole(i int, r role, why string) {
 func (m *message) numbers() {
 	m.shareUnits()
 	m.ranges()
+	m.declare()
 	for i := range m.items {
 		m.same(i)
 		it := &m.items[i]
@@ -190,7 +191,7 @@ func (m *message) roleOf(i int) (role, string) {
 			return roleIgnored, "too long for a pressure"
 		}
 		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" {
-			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) {
+			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !(prev == "box" && m.left(i, 3, false, func(k int) bool { return m.items[k].point != "" }) >= 0) {
 				return roleIgnored, "name after " + prev
 			}
 		}

@@ -45,7 +45,7 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num {
 			last := &evs[n-1]
-			if m.joined(last.end, i) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, it.point)
 				}
@@ -299,7 +299,7 @@ func (m *message) repeats(i int, pts []string) bool {
 	}
 	stays := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue", "remains", "queda":
+		case "twice", "again", "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue", "remains", "queda":
 			return true
 		}
 		return false

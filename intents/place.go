@@ -21,6 +21,11 @@ func (m *message) places() {
 		if m.sparePart(i) {
 			continue
 		}
+		if m.shortBoth(i) {
+			m.unsay(i)
+			its[i].text = "both"
+			continue
+		}
 		if m.drainOfTank(i) {
 			its[i].point = string(assess.HeaterDrain)
 			continue
@@ -41,6 +46,15 @@ func (m *message) places() {
 				continue
 			}
 			its[i].point = v
+			if v != string(assess.Bibb) {
+				continue
+			}
+			// "la llave de la manguera del costado"
+			if k := m.ahead(i, cPlace, 4, bibbToPlace); k > 0 && !m.bibbFollows(k) {
+				w, _ := m.val(k, cPlace)
+				its[i].point = w + "_bibb"
+				its[k].role = roleTaken
+			}
 			continue
 		}
 		if m.is(i, cBibb, "") {
@@ -126,7 +140,7 @@ func (m *message) runs(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+3 {
 		switch m.text(k) {
-		case "is", "was", "are", "were", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+		case "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
 			k++
 			continue
 		}
@@ -289,6 +303,18 @@ func (m *message) drainOfTank(i int) bool {
 	}
 	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })
 	return k >= 0 && m.right(i, 1, false, func(k int) bool { return m.text(k) == "of" || m.text(k) == "on" || m.text(k) == "off" }) >= 0
+}
+
+// shortBoth tells whether "bth" is "both" and no bath: "55 and 57 bth w nothing running".
+func (m *message) shortBoth(i int) bool {
+	if m.toks[m.items[i].tok].text != "bth" {
+		return false
+	}
+	switch m.text(i + 1) {
+	case "w", "with", "w/", "at", "static":
+		return m.isNum(i - 1)
+	}
+	return false
 }
 
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".

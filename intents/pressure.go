@@ -93,6 +93,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.unknownNoun(i + 1) {
 		return roleIgnored, "counts " + m.text(i+1)
 	}
+	if p := m.text(i - 1); p == "a" || p == "an" || p == "una" {
+		return roleIgnored, "names a thing" // "a 40 not a 50"
+	}
 	if m.inSeries(i) {
 		return roleReading, "one of a series"
 	}
@@ -103,7 +106,7 @@ func (m *message) pressureRole(i int) (role, string) {
 }
 
 // sidelong are the classes of words that a number may still count.
-var sidelong = classSet{}.with(cWhose).with(cCounted).with(cNamed).with(cInitial).with(cWeather)
+var sidelong = classSet{}.with(cWhose).with(cNamed).with(cInitial).with(cHint)
 
 // unknownNoun tells whether item i is a word that the number before it may count.
 func (m *message) unknownNoun(i int) bool {
@@ -130,7 +133,7 @@ func (m *message) pointNear(i int) bool {
 	ok := func(k int) bool { return m.items[k].point != "" }
 	l := m.left(i, 7, false, ok)
 	if l >= 0 && (m.items[l].seg == it.seg || i-l <= 3) && !(m.items[l].weak && i-l > 3) {
-		if !(it.value < 12 && it.num.integer && !it.num.words && it.value > 0) || i-l == 1 {
+		if !(it.value < 12 && it.num.integer && it.value > 0) || i-l == 1 {
 			return true
 		}
 	}
@@ -159,7 +162,7 @@ func (m *message) readingCue(i int) bool {
 		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
 			return true
 		}
-		return m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
+		return m.is(k, cHint, "cue") || m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
 	})
 	if l >= 0 {
 		return true

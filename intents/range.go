@@ -32,6 +32,10 @@ func (m *message) ranges() {
 		if a.num == nil || a.role != roleNone || a.num.time || a.num.phone {
 			continue
 		}
+		if m.serialRun(i) {
+			i += 4
+			continue
+		}
 		join := 0
 		k := i + 2
 		if m.isNum(k) {
@@ -42,7 +46,7 @@ func (m *message) ranges() {
 				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") {
 					join = k
 				}
-			case "and", "y", "&", "n":
+			case "and", "y", "&", "n", "adn", "nd":
 				if m.is(i-1, cBetween, "") {
 					join = k
 				}
@@ -92,4 +96,46 @@ func (m *message) ranges() {
 
 func (m *message) fromLeft(i int) bool {
 	return m.left(i, 3, false, func(k int) bool { t := m.text(k); return t == "from" || t == "de" || t == "went from" }) >= 0
+}
+
+// serialRun takes the parts of a number like "90-88-14" out of the pressures.
+func (m *message) serialRun(i int) bool {
+	glued := func(k int) bool {
+		return m.isMark(k, "-") && m.toks[m.items[k].tok].glued && m.isNum(k+1) && m.toks[m.items[k+1].tok].glued
+	}
+	if !glued(i+1) || !glued(i+3) {
+		return false
+	}
+	for _, k := range [...]int{i, i + 2, i + 4} {
+		m.setRole(k, roleIgnored, "part of a number")
+	}
+	return true
+}
+
+// declaredUnit finds a unit told for all readings: "Readings in bar".
+func (m *message) declaredUnit() string {
+	for i := 1; i < len(m.items); i++ {
+		u, ok := m.val(i, cUnit)
+		if !ok || u != "bar" && u != "kpa" || m.items[i].num != nil {
+			continue
+		}
+		if p := m.text(i - 1); p == "in" || p == "en" || p == "all" || p == "(" && m.text(i+1) == ")" {
+			return u
+		}
+	}
+	return ""
+}
+
+// declare gives numbers beside a test point the unit told for all.
+func (m *message) declare() {
+	u := m.declaredUnit()
+	if u == "" {
+		return
+	}
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) && (u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
+			it.unit = u
+		}
+	}
 }

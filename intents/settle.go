@@ -140,13 +140,13 @@ func (m *message) whens() {
 	for k := range m.readings {
 		r := &m.readings[k]
 		best := r.nearest(len(all), func(j int) int { return all[j].at })
-		if best < 0 {
+		if best < 0 || r.Peak && m.pastTense(all[best].at) {
 			continue
 		}
 		if m.pastTense(all[best].at) {
 			// "as left the shower was at 57": a plain "was" gives way
 			for j := range all {
-				if j != best && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && m.items[all[j].at].seg == m.items[r.at].seg {
+				if !m.pastTense(all[j].at) && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && m.items[all[j].at].seg == m.items[r.at].seg {
 					best = j
 				}
 			}
@@ -191,7 +191,7 @@ func (m *message) whens() {
 		if m.weakTime(a.at) && se.to-se.from > 5 || a.at-se.from > 6 {
 			continue
 		}
-		if !(m.endsColon(s) || se.to-se.from <= 5) {
+		if !(m.endsColon(s) || se.to-se.from <= 5 || m.heading(s)) {
 			continue
 		}
 		for k := range m.readings {

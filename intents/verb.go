@@ -16,6 +16,7 @@ type verb struct {
 
 // verbs finds the words of work and says whether the work was done.
 func (m *message) findVerbs() {
+	m.falls()
 	for i := range m.items {
 		it := &m.items[i]
 		if m.airs(i) {

@@ -61,9 +61,22 @@ func (m *message) changed() bool {
 	}
 	first, last := m.readings[0].at, m.readings[len(m.readings)-1].at
 	for i := first + 1; i < last; i++ {
-		if m.is(i, cChanged, "") {
+		if m.is(i, cHint, "changed") {
 			return true
 		}
 	}
 	return false
+}
+
+// falls takes the work out of words that say what a pressure did by itself: "it
+// dropped to 78", "flow at the tub dropped to 31".
+func (m *message) falls() {
+	for i := range m.items {
+		if !m.is(i, cHint, "falls") || m.text(i+1) != "to" && m.text(i+1) != "from" && m.text(i+1) != "down" && m.text(i+1) != "back" {
+			continue
+		}
+		if m.is(i-1, cHint, "goes") || m.items[max(i-1, 0)].point != "" {
+			m.unsay(i)
+		}
+	}
 }
