@@ -9,7 +9,7 @@ func (m *message) named(s int, items []mentionOf) {
 			continue
 		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
-			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workOn(it.at) {
+			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
 				continue
 			}
 			f := m.equipment.get(it.item, it.at)
@@ -28,6 +28,16 @@ func (m *message) named(s int, items []mentionOf) {
 			m.equipment.get(it.item, it.at).named = true
 		}
 	}
+}
+
+// workDoneOn tells whether the item at i is the object of a deed done.
+func (m *message) workDoneOn(i int) bool {
+	for _, v := range m.verbs {
+		if v.objAt == i && v.done {
+			return true
+		}
+	}
+	return false
 }
 
 // weakTank tells whether "tank" alone is hardly a mention: "tank day".
@@ -50,6 +60,10 @@ func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
 // tank", "exp tank: none", "no expansion vessel is there".
 func (m *message) itemAbsent(i int) bool {
 	s := m.sents[m.items[i].sent]
+	switch m.text(i + 1) {
+	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure":
+		return false // "no regulator setting marked"
+	}
 	// before
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		t := m.text(k)
@@ -75,7 +89,7 @@ func (m *message) itemAbsent(i int) bool {
 				}
 			}
 			return k+1 < i
-		case "or", "and", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
+		case "or", "and", "is", "are", "there", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
 			continue
 		case ",":
 			// "no check valve, softener or recirc"
@@ -116,7 +130,7 @@ func (m *message) afterAbsent(i int) bool {
 		case "n":
 			return m.closes(k) // "ET N"
 		case ",":
-			if m.is(k+1, cAbsent, "") {
+			if m.is(k+1, cAbsent, "") || m.is(k+2, cAbsent, "") && !m.is(k+1, cItem, "") && (person(m.text(k+1)) || m.text(k+1) == "they" || m.text(k+1) == "house" || m.text(k+1) == "there" || m.text(k+1) == "it") {
 				return true
 			}
 			switch m.text(k + 1) {

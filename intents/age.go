@@ -165,7 +165,7 @@ func (m *message) maintainedYear(i int) bool {
 		}
 	}
 	for k := i + 1; k < s.to && k <= i+3; k++ {
-		if m.items[k].mark && m.text(k) != ")" {
+		if m.items[k].mark && m.text(k) != ")" || m.text(k) == "and" || m.text(k) == "y" {
 			break
 		}
 		if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {

@@ -66,7 +66,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		switch m.text(i - 1) {
-		case "at", "is", "was", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
+		case "at", "is", "was", "was at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
 			if !m.targeted(i) {
 				return roleCharge, "tank at", true
 			}
@@ -101,7 +101,7 @@ func (m *message) numsBetween(a, b int) int {
 func (m *message) directly(v, i int) bool {
 	for k := v + 1; k < i; k++ {
 		t := m.text(k)
-		if m.items[k].mark && t != ":" && t != "=" && t != "\"" && t != "(" {
+		if m.items[k].mark && t != ":" && t != "=" && t != "\"" && t != "(" && t != "->" {
 			return false
 		}
 		switch t {
@@ -116,7 +116,7 @@ func (m *message) directly(v, i int) bool {
 func (m *message) prepBefore(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
 		switch m.text(k) {
-		case "to", "at", "a", "en", "down to", "up to", "@", ":", "=", "dejando", "hasta", "al", "on", "for", "back to":
+		case "to", "at", "->", "a", "en", "down to", "up to", "@", ":", "=", "dejando", "hasta", "al", "on", "for", "back to":
 			return true
 		case "about", "around", "like", "right", "exactly", "it", "roughly", "como", "a nice", "nice", "an", "even", "the", "unos":
 			continue

@@ -36,6 +36,16 @@ func (e *equipmentSet) absent(item string) bool {
 	return f != nil && f.Absent()
 }
 
+// itemIn returns the first item that a sentence names.
+func (m *message) itemIn(s int) string {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if v, ok := m.val(k, cItem); ok {
+			return m.itemCode(k, v)
+		}
+	}
+	return ""
+}
+
 // attribute is something said of a piece of equipment.
 type attribute struct {
 	at   int
@@ -261,7 +271,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
 		return
 	}
-	if a.what == "cond" && m.equipment.absent(owner) {
+	if a.what == "cond" && (m.equipment.absent(owner) || m.sents[m.items[a.at].sent].question && owner != m.itemIn(m.items[a.at].sent)) {
 		return
 	}
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
@@ -374,9 +384,20 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 // "whistles bad", "her ok", "ok to".
 func (m *message) adverb(i int) bool {
 	switch m.text(i) {
-	case "bad", "good", "fine", "ok", "okay", "solid", "steady":
+	case "bad", "good", "fine", "ok", "okay", "solid", "steady", "working", "works", "holds", "holding", "still holding":
 	default:
 		return false
+	}
+	switch m.text(i) {
+	case "working", "works":
+		if m.text(i+1) == "pressure" || m.text(i-1) == "max" {
+			return true
+		}
+	case "holds", "holding", "still holding":
+		// "holds an air charge of 55"
+		if k := m.right(i, 5, true, func(k int) bool { return m.items[k].num != nil }); k >= 0 && m.items[k].seg == m.items[i].seg {
+			return true
+		}
 	}
 	switch m.text(i - 1) {
 	case "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all":

@@ -205,6 +205,20 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"exp tank yes, 2016, seems good", "expansion_tank year 2016 good"},
 		{"exp tank 2019, air 60, good", "expansion_tank year 2019 set 60 good"},
 		{"new 75 gal gas heater, stat at 120", "heater 75 gal gas 120 F"},
+		{"heater mfd 03/2012", "heater year 2012"},
+		{"don't know how old the prv is", "prv age unknown"},
+		{"no idea how old the reg is, tag's gone", "prv age unknown"},
+		{"no idea on the age of the prv", "prv age unknown"},
+		{"can't tell how old the prv is", "prv age unknown"},
+		{"owner has no clue when the prv went in", "prv age unknown"},
+		{"2 gal tank on a 75 gal heater, no air in it", "expansion_tank 2 gal failed; heater 75 gal"},
+		{"recirc pump in the boiler room, nobody knows how old", "recirc age unknown"},
+		{"R/R'd PRV, set 65#", "replaced_prv to 65"},
+		{"R&R'd the PRV", "replaced_prv"},
+		{"exp tank was at 31, pumped to 55", "charged_tank to 55 from 31"},
+		{"flushed htr 40 gal gas 2018", "flushed_heater; heater year 2018 40 gal gas"},
+		{"hung a new 75 gal gas heater in place of the old one, stat at 120", "replaced_heater; heater 75 gal gas 120 F"},
+		{"set a new 50 gal electric", "replaced_heater; heater 50 gal electric"},
 	})
 }
 
@@ -361,6 +375,9 @@ func TestWhatWasNotDone(t *testing.T) {
 		{"heater's in the garage, 66 front", "66 front_bibb"},
 		{"prv is behind the hose bib, 66 front", "66 front_bibb"},
 		{"was quoted $480 to put in an expansion tank", "plan install_tank"},
+		{"prv should be replaced", "plan replace_prv"},
+		{"main ball valve was half shut so I opened it up", "ask none"},
+		{"charged her 110, 66 front", "66 front_bibb"},
 	})
 }
 

@@ -178,6 +178,9 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleYear, "apostrophe"
 	}
 	if it.unit == "" {
+		if m.text(i+1) == "/" && m.isNum(i+2) && it.value >= 1 && it.value <= 12 && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
+			return roleIgnored, "month of a date"
+		}
 		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && !n.words {
 			return roleYear, "leading zero"
 		}

@@ -96,6 +96,10 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.ChargedTank, "expansion_tank", true
 		}
 	case "flushed":
+		switch m.text(v.at + 1) {
+		case "hydrants", "hydrant", "mains", "main", "lines", "line", "toilet", "pipes", "the mains", "its":
+			return "", "", false
+		}
 		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
 			return assess.FlushedHeater, "heater", true
 		}
@@ -118,8 +122,8 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if m.is(v.at, cDid, "shut") && (m.text(v.at) == "shut off" || m.text(v.at) == "shut it off" || m.text(v.at) == "shut it down") {
 			// "water shut off", not "when the washer shut off"
 			ok := false
-			for j := v.at - 3; j <= v.at+3; j++ {
-				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.text(j) == "main" || m.text(j) == "i" || m.text(j) == "house" || m.text(j) == "at the curb" || m.text(j) == "at the meter") {
+			for j := v.at - 5; j <= v.at+4; j++ {
+				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.text(j) == "main" || m.text(j) == "i" || m.text(j) == "house" || m.text(j) == "at the curb" || m.text(j) == "curb" || m.text(j) == "meter" || m.text(j) == "at the meter") {
 					ok = true
 				}
 			}
@@ -197,7 +201,7 @@ func (m *message) leakPart(at int) bool {
 	s := m.sents[m.items[at].sent]
 	from := max(s.from, at-8)
 	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
-		from = max(m.sents[k].from, at-8)
+		from = max(m.sents[k].from, at-16)
 	}
 	leak, part, sure := false, false, m.is(at, cFitting, "sure")
 	for k := from; k < min(s.to, at+9); k++ {
@@ -248,10 +252,16 @@ func (m *message) secondObject(v *verb) {
 		return
 	}
 	joined := false
-	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+6; k++ {
+	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+10; k++ {
 		switch m.text(k) {
 		case "and", "y", "plus":
 			joined = true
+			continue
+		}
+		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal") {
+			continue
+		}
+		if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") {
 			continue
 		}
 		if m.items[k].mark || m.is(k, cDid, "") || m.is(k, cNeg, "") || m.items[k].point != "" {

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // compatible tells whether an attribute can be said of an item, and how well.
 func compatible(what, item, text string, value float64) bool {
 	switch what {
@@ -18,9 +20,14 @@ func compatible(what, item, text string, value float64) bool {
 	case "unknown":
 		return item == "prv" || item == "heater" || item == "expansion_tank" || item == "softener" || item == "recirc" || item == "check_valve"
 	case "cond":
-		return true
+		return item == "expansion_tank" || !tankCond(text)
 	}
 	return false
+}
+
+// tankCond tells whether a condition can only be an expansion tank's: "no air in it".
+func tankCond(text string) bool {
+	return strings.Contains(text, " air") || strings.Contains(text, "bladder") || strings.Contains(text, "schrader") || strings.HasPrefix(text, "waterlog") || strings.HasSuffix(text, "aire")
 }
 
 // ownerOf finds the item that an attribute is said of.
@@ -174,6 +181,16 @@ func (m *message) oldFact(at, item int) bool {
 		case "in place of", "instead of", "where":
 			return false
 		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
+			if p := m.text(k - 1); p == "the" || p == "of" || p == "of the" {
+				if m.left(k, 4, true, func(j int) bool { return m.text(j) == "place" || m.text(j) == "instead" || m.text(j) == "where" }) >= 0 {
+					return false // "in place of the old one"
+				}
+			}
+			for j := k + 1; j < at; j++ {
+				if t := m.text(j); (t == "for" || t == "with") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the") {
+					return false // "swapped the old one for a brass one"
+				}
+			}
 			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
 				return false
 			}
@@ -279,7 +296,7 @@ func (m *message) copulaBefore(i int) bool {
 	return m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
 		case "is", "its", "es", "from", "del", "was", "are", "dated", "esta", "tag", "looks", "se ve", "ve":
-			return true
+			return m.items[k].seg == m.items[i].seg
 		}
 		return false
 	}) >= 0

@@ -225,6 +225,9 @@ func (m *message) moneyTalk(i int) bool {
 		switch m.text(k) {
 		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
 			t := m.text(k)
+			if t == "charged" && (person(m.text(k+1)) || m.text(k+1) == "her" || m.text(k+1) == "him" || m.text(k+1) == "them" || m.text(k+1) == "customer") {
+				return true
+			}
 			if (t == "charge" || t == "charged" || t == "check" || t == "debe" || t == "total" || t == "quoted" || t == "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
 				break
 			}

@@ -14,14 +14,22 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cPart, "air") {
 			return "expansion_tank", k
 		}
+		if m.heaterState(k) {
+			return "heater", k
+		}
 		if m.is(k, cFuel, "") && !m.gasTalk(k) {
 			return "heater", k
 		}
-		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" {
+		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" && !(strings.HasPrefix(m.text(k), "temp") && (m.text(k-1) == "water" || m.text(k-1) == "hot" || m.text(k-1) == "hot water" || m.pointInClause(i))) {
 			return "heater", k
 		}
 	}
 	return "", -1
+}
+
+// heaterState tells whether item k names the heater with its state: "old htr out".
+func (m *message) heaterState(k int) bool {
+	return m.is(k, cState, "") && m.is(k-1, cPart, "old")
 }
 
 // carried returns the equipment last named before sentence s.
@@ -46,6 +54,9 @@ func (m *message) itemCode(k int, v string) string {
 		return v
 	}
 	for j := max(0, k-3); j < min(len(m.items), k+3); j++ {
+		if m.items[j].sent != m.items[k].sent {
+			continue
+		}
 		if m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].unit == "gal" || m.items[j].unit == "litre") && m.items[j].value >= 20 {
 			return "heater"
 		}

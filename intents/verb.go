@@ -62,7 +62,7 @@ func (m *message) findVerbs() {
 			m.verbs = append(m.verbs, v)
 			continue
 		}
-		if w := m.shutsWater(i); w {
+		if w := m.shutsWater(i); w && !m.opensIt(i) {
 			v := verb{at: i, what: "shut", objAt: -1}
 			m.judge(&v)
 			m.verbs = append(m.verbs, v)
@@ -124,6 +124,10 @@ func (m *message) judge(v *verb) {
 			v.planned = true
 			break
 		}
+		if t := m.text(k); (t == "if" || t == "whether") && v.at-k <= 5 && (m.text(k-1) == "asked" || m.text(k-1) == "asking" || m.text(k-1) == "asks" || m.text(k-1) == "wondering") {
+			v.planned = true
+			break
+		}
 		if t := m.text(k); t == "nobody" || t == "no one" || t == "noone" || t == "nadie" {
 			v.negated = true
 			break
@@ -139,6 +143,12 @@ func (m *message) judge(v *verb) {
 	}
 	if s.question && s.asking || m.weWill(v.at) {
 		v.planned = true
+	}
+	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
+		v.negated = true
+	}
+	if m.byOthers(v.at) {
+		v.negated = true
 	}
 	v.object, v.objAt = m.objectOf(v)
 	// "PRV set to 60": nobody set it
@@ -190,6 +200,35 @@ func (m *message) judge(v *verb) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// byOthers tells whether somebody else did what the verb at i tells, before the
+// visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
+func (m *message) byOthers(i int) bool {
+	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
+		return false
+	}
+	s := m.sents[m.items[i].sent]
+	k := i - 1
+	for k >= s.from && (m.text(k) == "just" || m.text(k) == "already" || m.text(k) == "had" || m.text(k) == "has" || m.text(k) == "previously") {
+		k--
+	}
+	if k < s.from || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "im" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
+		return true
+	}
+	if !be(m.text(k)) && m.text(k) != "got" {
+		return false
+	}
+	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
+		switch m.text(j) {
+		case "says", "claims", "swears", "said", "thinks", "claimed", "told me", "tells me", "dice", "says it", "says it was":
+			return true
+		}
+	}
+	return false
 }
 
 // endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been
@@ -282,6 +321,9 @@ func (m *message) objectOf(v *verb) (string, int) {
 			if o, ok := m.val(k, cItem); ok && o != "gauge" {
 				return m.itemCode(k, o), k
 			}
+			if m.heaterState(k) {
+				return "heater", k
+			}
 		}
 	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
@@ -291,8 +333,8 @@ func (m *message) objectOf(v *verb) (string, int) {
 			}
 			return m.itemCode(k, o), k
 		}
-		if m.is(k, cFuel, "tankless") && (v.what == "installed" || v.what == "replaced") {
-			return "heater", k
+		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
+			return "heater", k // "set a new 50 gal electric"
 		}
 		if m.is(k, cPart, "strainer") {
 			return "prv", k
@@ -323,6 +365,15 @@ func (m *message) objectOf(v *verb) (string, int) {
 		}
 	}
 	return "", -1
+}
+
+// heaterAlone tells whether a fuel at item k stands for the heater itself: no other
+// noun follows, and a size or "tankless" says so.
+func (m *message) heaterAlone(k int) bool {
+	if n := k + 1; n < len(m.items) && !m.items[n].mark && (m.is(n, cItem, "") || m.items[n].num == nil && m.unknownNoun(n)) {
+		return false
+	}
+	return m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") || m.isNum(k-1) && m.items[k-1].unit == "gal"
 }
 
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.
@@ -395,6 +446,14 @@ func (m *message) shutsWater(i int) bool {
 	return false
 }
 
+// opensIt tells whether a valve that is called closed was only found so: "curb stop
+// closed, I opened it". Opening one is no work.
+func (m *message) opensIt(i int) bool {
+	return m.right(i, 8, true, func(k int) bool {
+		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
+	}) >= 0
+}
+
 // changeout returns the size of the new heater when the word at i puts one in
 // after an old one was taken out: "pulled the old electric and set a 50 gal gas".
 func (m *message) changeout(i int) int {
@@ -414,7 +473,7 @@ func (m *message) changeout(i int) int {
 				continue
 			}
 			for j := k; j < i; j++ {
-				if m.is(j, cFuel, "") || m.is(j, cItem, "heater") {
+				if m.is(j, cFuel, "") || m.is(j, cItem, "heater") || m.text(j) == "one" || m.text(j) == "old one" || strings.HasSuffix(m.text(j), " one") {
 					return size
 				}
 			}

@@ -96,7 +96,7 @@ func (m *message) pastService(v *verb) bool {
 			break
 		}
 		it := &m.items[k]
-		if it.num != nil && (it.role == roleAgo || it.role == roleYear && !m.newFact(v, k)) {
+		if it.num != nil && (it.role == roleAgo || it.role == roleYear && !m.newFact(v, k)) && (v.what != "flushed" || m.maintainedYear(k)) {
 			return true
 		}
 		switch m.text(k) {
