@@ -2,6 +2,7 @@ package intents
 
 import (
 	"bufio"
+	"cmp"
 	"embed"
 	"fmt"
 	"io/fs"
@@ -237,6 +238,20 @@ func (l *lexicon) index() {
 				}
 			}
 		}
+	}
+	// of words written the same way a term comes first: "lks" is leaks rather than
+	// looks, but "cld" could rather than cold
+	term := func(id int32) int {
+		if l.spelt[id] && !l.plain[l.words[id]] {
+			return 0
+		}
+		return 1
+	}
+	for key, ids := range l.skeleton {
+		if len(key) < 3 {
+			continue
+		}
+		slices.SortStableFunc(ids, func(a, b int32) int { return cmp.Compare(term(a), term(b)) })
 	}
 }
 
