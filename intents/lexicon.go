@@ -40,6 +40,7 @@ type lexicon struct {
 	tags     [][]tag            // by node
 	phrases  []string           // by node: the words that lead to it
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
+	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	classes  map[string]classID
 	names    []string
@@ -50,7 +51,7 @@ type lexicon struct {
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
-		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
+		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		cues: map[[2]string]cueSet{}, pairs: map[string]bool{},
 	}
 }
@@ -93,6 +94,13 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	fields := strings.Fields(head)
 	if len(fields) == 2 && fields[0] == "def" {
 		defs["$"+fields[1]] = strings.Fields(body)
+		return nil
+	}
+	if fields[0] == "alias" && len(fields) == 2 {
+		id := l.word(fold(fields[1]))
+		for _, w := range strings.Fields(body) {
+			l.alias[fold(w)] = append(l.alias[fold(w)], id)
+		}
 		return nil
 	}
 	if fields[0] == "short" && len(fields) == 2 {
@@ -297,6 +305,9 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 		if !vowelless(w) {
 			return into
 		}
+	}
+	if ids := l.alias[w]; len(ids) > 0 {
+		return append(into, ids...)
 	}
 	if vowelless(w) && !l.common(w) {
 		key := consonants(w)

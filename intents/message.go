@@ -113,6 +113,13 @@ func (m *message) build() {
 		if t.kind != word || inSite[i] > 0 || t.quoted {
 			continue
 		}
+		if s := m.yesNo(i); s != "" {
+			t.text = s
+			at := len(ids)
+			ids = append(ids, p.lex.vocab[s])
+			t.cand = ids[at:len(ids):len(ids)]
+			continue
+		}
 		if len(t.cand) == 0 || vowelless(t.text) {
 			at := len(ids)
 			ids = p.lex.candidates(t.text, ids)
@@ -146,7 +153,14 @@ func (m *message) build() {
 			}
 			node, n := p.lex.find(m.toks, i, end)
 			if n == 0 {
-				m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+				if a, b := p.joined(t.text); a != 0 {
+					m.items = append(m.items, item{tok: i, n: 1, text: p.lex.phrases[a], tags: p.lex.tags[a], kinds: p.kinds[a]})
+					if b != 0 {
+						m.items = append(m.items, item{tok: i, n: 1, text: p.lex.phrases[b], tags: p.lex.tags[b], kinds: p.kinds[b]})
+					}
+				} else {
+					m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+				}
 				i++
 				continue
 			}
@@ -168,6 +182,25 @@ func (m *message) build() {
 	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
 	m.units()
 	m.cut()
+}
+
+// yesNo reads the "Y" and "N" of a check list: "ET N, softener: y".
+func (m *message) yesNo(i int) string {
+	t := &m.toks[i]
+	if len(t.raw) != 1 || i == 0 || i+1 < len(m.toks) && m.toks[i+1].kind != mark {
+		return ""
+	}
+	prev := &m.toks[i-1]
+	if !(prev.text == ":" || prev.text == "=" || prev.kind == word && t.caps && m.p.lexItem(m.toks, i-1)) {
+		return ""
+	}
+	switch t.text {
+	case "y":
+		return "yes"
+	case "n":
+		return "none"
+	}
+	return ""
 }
 
 // units gives each number the unit that follows it.

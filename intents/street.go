@@ -262,7 +262,7 @@ func (w *streetWalk) bare() (street, bool) {
 	switch last := toks[end-1].text; {
 	case caps == words:
 		sc += 1.5
-	case w.dir == "" && (closed && plural(last) || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
+	case w.dir == "" && (words == 1 && plural(last) || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
 		sc -= 2
 	case end >= len(toks) || toks[end].text == "\n":
 		sc += 0.5
@@ -286,8 +286,15 @@ func (w *streetWalk) bare() (street, bool) {
 // bareWord tells whether the word at k can be a part of a name that has no suffix.
 func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	p, t := w.p, &w.toks[k]
-	if p.lex.never[t.text] || p.term(w.toks, k) {
+	if p.lex.never[t.text] {
 		return false
+	}
+	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
+		return true // "1440 st marys"
+	}
+	if p.term(w.toks, k) {
+		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
+		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.gaz.unit[w.toks[k+1].text] != "" && !p.gaz.plainUnit(w.toks, k+1)
 	}
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
@@ -314,8 +321,12 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		return words > 0 && !meaning() && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark)
 	}
 	var room [8]int32
-	return len(p.lex.candidates(t.text, room[:0])) == 0 // "67 befor"
+	term, _ := p.joined(t.text)
+	return term == 0 && len(p.lex.candidates(t.text, room[:0])) == 0 // "66 frontbib", "67 befor"
 }
+
+// saint tells whether a short word begins a name: "St Marys", "Mt Baker".
+func saint(s string) bool { return s == "st" || s == "mt" || s == "saint" || s == "santa" || s == "san" }
 
 // plural tells whether a word looks like things counted.
 func plural(s string) bool {
