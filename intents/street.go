@@ -326,7 +326,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 }
 
 // saint tells whether a short word begins a name: "St Marys", "Mt Baker".
-func saint(s string) bool { return s == "st" || s == "mt" || s == "saint" || s == "santa" || s == "san" }
+func saint(s string) bool {
+	return s == "st" || s == "mt" || s == "saint" || s == "santa" || s == "san"
+}
 
 // plural tells whether a word looks like things counted.
 func plural(s string) bool {
