@@ -94,6 +94,17 @@ func (s classSet) with(c class) classSet {
 // within tells whether all classes of the set are in t.
 func (s classSet) within(t classSet) bool { return s[0]&^t[0] == 0 && s[1]&^t[1] == 0 }
 
+// meets tells whether the sets share a class.
+func (s classSet) meets(t classSet) bool { return s[0]&t[0] != 0 || s[1]&t[1] != 0 }
+
+// setOf returns the set of classes.
+func setOf(cs ...class) (s classSet) {
+	for _, c := range cs {
+		s = s.with(c)
+	}
+	return s
+}
+
 // classesOf returns the classes of tags.
 func (p *Parser) classesOf(tags []tag) classSet {
 	var s classSet

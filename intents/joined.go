@@ -25,7 +25,7 @@ func (p *Parser) joined(w string) (first, second int32) {
 			return n, 0
 		}
 		nb := l.next[uint64(uint32(b))]
-		if p.kinds[na]&joinable != 0 && p.kinds[nb]&joinable != 0 {
+		if p.kinds[na].meets(joinable) && p.kinds[nb].meets(joinable) {
 			return na, nb
 		}
 	}
@@ -33,12 +33,12 @@ func (p *Parser) joined(w string) (first, second int32) {
 }
 
 // joinable are the classes of which two may be written as one word.
-const joinable = 1<<cPoint | 1<<cPlace | 1<<cBibb | 1<<cItem | 1<<cState | 1<<cCond | 1<<cSym | 1<<cFuel | 1<<cMaterial | 1<<cDid | 1<<cBurner | 1<<cRelief | 1<<cPeak | 1<<cOn | 1<<cOff | 1<<cNeg
+var joinable = setOf(cPoint, cPlace, cBibb, cItem, cState, cCond, cSym, cFuel, cMaterial, cDid, cBurner, cRelief, cPeak, cOn, cOff, cNeg)
 
 // lexItem tells whether a token ends the name of something installed, or its place.
 func (p *Parser) lexItem(toks []token, k int) bool {
 	for from := max(k-2, 0); from <= k; from++ {
-		if node, n := p.lex.find(toks, from, k+1); from+n == k+1 && p.kinds[node]&(1<<cItem|1<<cPoint) != 0 {
+		if node, n := p.lex.find(toks, from, k+1); from+n == k+1 && (p.kinds[node].has(cItem) || p.kinds[node].has(cPoint)) {
 			return true
 		}
 	}
