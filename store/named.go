@@ -52,7 +52,7 @@ type Revised struct {
 
 const revisions = `SELECT ` + revisedColumns + `, c.was, c.frame, 'corrected', b.id, b.author, b.at FROM message m JOIN correction c ON c.message = m.id JOIN message b ON b.id = c.by
 	WHERE m.site IN ` + groupOf1 + `
-	UNION ALL SELECT ` + revisedColumns + `, ifnull(m.frame, ''), CASE WHEN m.state = 'replaced' THEN ifnull(b.frame, '') ELSE '' END, CASE m.state WHEN 'replaced' THEN 'edited' ELSE m.state END, b.id, b.author, b.at
+	UNION ALL SELECT ` + revisedColumns + `, ifnull(m.frame, ''), CASE WHEN m.state = 'replaced' THEN ifnull((SELECT c.was FROM correction c WHERE c.message = b.id ORDER BY c.by LIMIT 1), ifnull(b.frame, '')) ELSE '' END, CASE m.state WHEN 'replaced' THEN 'edited' ELSE m.state END, b.id, b.author, b.at
 	FROM message m JOIN message b ON b.id = m.by WHERE m.site IN ` + groupOf1 + ` AND m.state IN ('replaced', 'retracted')
 	ORDER BY 10 DESC, 8 DESC LIMIT ?2`
 

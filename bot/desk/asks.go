@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"strings"
@@ -82,7 +83,14 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	}
 	line := siteLine(site.Site)
 	if len(h.Visits) == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NotOnRecord, line)})
+		b := Body{Lead: fmt.Sprintf(w.NotOnRecord, line)}
+		if a.About == intents.AskHistory {
+			b.Facts, err = t.revisions(site)
+		}
+		if err != nil {
+			return err
+		}
+		return t.say(b)
 	}
 	judged := h.Assessment
 	switch a.About {
@@ -106,6 +114,11 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		return t.say(b)
 	}
 	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: findings(judged, assess.Watch)}
+	revised, err := t.revisions(site)
+	if err != nil {
+		return err
+	}
+	b.Facts = append(b.Facts, revised...)
 	for _, f := range h.Figures {
 		b.Facts = append(b.Facts, f.Text)
 	}
@@ -120,6 +133,51 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 
 // atMostVisits is how many visits an answer lists.
 const atMostVisits = 8
+
+// atMostRevisions is how many changes of what was said an answer lists.
+const atMostRevisions = 5
+
+// revisions lists what was put right, edited or taken back at a house: what was
+// said first, what it was changed to, and by whom.
+func (t *turn) revisions(site store.SiteRecord) ([]string, error) {
+	list, err := t.tx.Revisions(site.ID, atMostRevisions)
+	if err != nil {
+		return nil, err
+	}
+	w := t.words()
+	var out []string
+	for _, r := range list {
+		var was, now intents.Frame
+		for _, x := range []struct {
+			raw []byte
+			f   *intents.Frame
+		}{{r.Was, &was}, {r.Now, &now}} {
+			if len(x.raw) == 0 {
+				continue
+			}
+			if err := json.Unmarshal(x.raw, x.f); err != nil {
+				return nil, fmt.Errorf("read the frame of message %d: %w", r.ID, err)
+			}
+		}
+		said, text := w.RightedBy, ""
+		switch {
+		case len(reports(now)) > 0:
+			var parts []string
+			if was.Site != "" && now.Site != "" && was.Site != now.Site {
+				parts = append(parts, change(was.Site, now.Site, w))
+			}
+			text = strings.Join(append(parts, changes(was, now, w)...), "; ")
+		case len(reports(was)) > 0:
+			said, text = w.TakenBackBy, strings.Join(lines(was, w), "; ")
+		}
+		if text == "" {
+			continue
+		}
+		day := assess.DateOf(r.At.In(t.opt.Zone))
+		out = append(out, fmt.Sprintf(said, day, t.who(r.By.Author), text))
+	}
+	return out, nil
+}
 
 // draw asks for a picture or a paper with the answer. Where there is no
 // painter a plot can still be drawn by the platform.

@@ -62,6 +62,8 @@ type words struct {
 	Help           []string
 	NothingToCheck string // house
 	History        string // house, visits
+	RightedBy      string // day, who, what
+	TakenBackBy    string // day, who, what
 	OpenFollowUp   string // action, day
 	TankNeeds      string
 	TankTooHigh    string // psi, top

@@ -62,6 +62,8 @@ var english = words{
 	},
 	NothingToCheck: "%s: nothing is left to tell apart.",
 	History:        "%s: days with reports: %d. Newest first.",
+	RightedBy:      "%s  put right by %s: %s",
+	TakenBackBy:    "%s  taken back by %s: %s",
 	OpenFollowUp:   "Open: %s, due %s.",
 	TankNeeds:      "For a tank's size I need the heater's gallons and the house's pressure: “tank size 50 gal 60 psi”.",
 	TankTooHigh:    "At %s psi no tank keeps the house under %s: bring the pressure down first.",

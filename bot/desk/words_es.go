@@ -62,6 +62,8 @@ var spanish = words{
 	},
 	NothingToCheck: "%s: no queda nada por distinguir.",
 	History:        "%s: días con reportes: %d. Lo más nuevo primero.",
+	RightedBy:      "%s  corregido por %s: %s",
+	TakenBackBy:    "%s  quitado por %s: %s",
 	OpenFollowUp:   "Pendiente: %s, para el %s.",
 	TankNeeds:      "Para el tamaño del tanque necesito los galones del calentador y la presión de la casa: “qué tanque para 50 galones a 60 psi”.",
 	TankTooHigh:    "A %s psi ningún tanque mantiene la casa bajo %s: primero baje la presión.",
