@@ -53,6 +53,20 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 	return b
 }
 
+// plannedBody is the answer to a message that only plans: what is to be done and
+// when. What is known of the house stands where it was told.
+func (t *turn) plannedBody(m store.Message, site store.SiteRecord, f intents.Frame, remembered bool) Body {
+	w := t.words()
+	line := siteLine(site.Site)
+	b := Body{Lead: fmt.Sprintf(w.Planned, line, visitText(f.Visit(t.dayOf(m)), w))}
+	if remembered {
+		b.Heard = fmt.Sprintf(w.Remembered, line)
+		b.Buttons = append(b.Buttons, Button{"elsewhere", w.Elsewhere, fmt.Sprint(m.ID)})
+	}
+	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, fmt.Sprint(m.ID)}, Button{"undo", w.TakeBack, fmt.Sprint(m.ID)})
+	return b
+}
+
 // readAgain tells whether the likely next step is to read once more on this
 // visit: nothing fair was read, or what was read does not decide.
 func readAgain(a assess.Assessment) bool {

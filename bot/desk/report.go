@@ -3,6 +3,7 @@ package desk
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -158,6 +159,9 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 		return err
 	}
 	b := t.verdictBody(m, site, f, a, remembered)
+	if onlyPlans(f) {
+		b = t.plannedBody(m, site, f, remembered)
+	}
 	if t.changed != "" {
 		b.Heard = t.changed
 	}
@@ -179,7 +183,16 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.say(b); err != nil {
 		return err
 	}
+	if onlyPlans(f) && !t.righting && t.m.Kind != store.Edited {
+		return nil // what is planned is no news of the house
+	}
 	return t.alert(m, site, a, visit) // the tech is answered first
+}
+
+// onlyPlans tells whether a frame reports nothing but what is to be done.
+func onlyPlans(f intents.Frame) bool {
+	list := reports(f)
+	return len(list) > 0 && !slices.ContainsFunc(list, func(s assess.Statement) bool { _, plan := s.(assess.Plan); return !plan })
 }
 
 // dayOf is the shop's day on which a message was sent.

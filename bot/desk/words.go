@@ -51,6 +51,7 @@ type words struct {
 	Elsewhere        string
 	Remembered       string // house
 	Recorded         string // house
+	Planned          string // house, what is to be done
 	Heard            string
 	Likely           string // cause, percent
 	NextCheck        string

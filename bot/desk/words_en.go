@@ -47,6 +47,7 @@ var english = words{
 	Elsewhere:        "Not this house",
 	Remembered:       "House taken from your last report: %s.",
 	Recorded:         "%s: noted.",
+	Planned:          "%s: planned: %s.",
 	Heard:            "I read: ",
 	Likely:           "Likely: %s (about %d %%)",
 	NextCheck:        "Next: ",

@@ -47,6 +47,7 @@ var spanish = words{
 	Elsewhere:        "No es esta casa",
 	Remembered:       "Casa tomada de su último reporte: %s.",
 	Recorded:         "%s: anotado.",
+	Planned:          "%s: planeado: %s.",
 	Heard:            "Leí: ",
 	Likely:           "Probable: %s (como %d %%)",
 	NextCheck:        "Siguiente: ",
