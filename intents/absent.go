@@ -8,6 +8,9 @@ func (m *message) named(s int, items []mentionOf) {
 		if m.items[it.at].sent != s {
 			continue
 		}
+		if se := m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) {
+			continue
+		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
 			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
 				continue

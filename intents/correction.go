@@ -128,6 +128,9 @@ func (m *message) adjacentNot(k, i int) bool {
 			}
 		}
 	}
+	if m.text(k) == "no" && k+1 == i && (m.text(k-1) == "y" || m.text(k-1) == "and") && m.hasAsk(AskCorrect) {
+		return true // "son 64 y no 46"
+	}
 	// "no, 82" has a comma between; "no 82" alone corrects what came before
 	return m.text(k) != "no" || k+1 < i || m.text(k-1) == "y"
 }

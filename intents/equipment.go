@@ -73,9 +73,6 @@ func (m *message) findEquipment() {
 		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})
 	}
 	for s := range m.sents {
-		if m.sents[s].asking && !m.sents[s].closes {
-			continue
-		}
 		m.named(s, items)
 	}
 	// "40 gal, propane, from 2003, scaled up": a heater by its facts

@@ -38,7 +38,7 @@ func (m *message) places() {
 			its[i].point = p
 			continue
 		}
-		if v, ok := m.val(i, cPoint); ok {
+		if v, ok := m.val(i, cPoint); ok && !(v == "bibb" && m.is(i, cBibb, "")) {
 			if m.runsInList(i) {
 				continue
 			}

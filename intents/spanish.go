@@ -250,3 +250,10 @@ func (m *message) unwanted(i int) bool {
 		return false
 	}) >= 0
 }
+
+// toldFirst tells whether the item at i is told before the question of its sentence
+// and in a clause of its own: "no exp tank, que checo next?".
+func (m *message) toldFirst(i int) bool {
+	at := m.sents[m.items[i].sent].askAt - 1
+	return at > i && m.items[at].seg != m.items[i].seg && m.itemAbsent(i)
+}
