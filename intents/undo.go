@@ -59,10 +59,6 @@ func undo(raw string, d *scratch) clean {
 			}
 		}
 		lineStart = false
-		if n := u.arrow(i); n > 0 {
-			i += n
-			continue
-		}
 		switch {
 		case b == '\n' || b == '\r':
 			if quote >= 0 {
@@ -232,37 +228,6 @@ func (u *undoer) entity(i int) int {
 		return 0
 	}
 	return end + 1
-}
-
-// arrow undoes "->", "-->" and "=>": between numbers it is "to" ("82# --> 60#"),
-// after a word a colon ("front bib -> 76"). It returns how many bytes it took.
-func (u *undoer) arrow(i int) int {
-	n := 0
-	for i+n < len(u.raw) && (u.raw[i+n] == '-' || u.raw[i+n] == '=') {
-		n++
-	}
-	if n == 0 {
-		return 0
-	}
-	switch rest := u.raw[i+n:]; {
-	case strings.HasPrefix(rest, "&gt;"):
-		n += len("&gt;")
-	case strings.HasPrefix(rest, ">"):
-		n++
-	default:
-		return 0
-	}
-	sign := " : "
-	for k := len(u.out) - 1; k >= 0; k-- {
-		if c := u.out[k]; c != ' ' && c != '#' && c != '%' {
-			if isDigit(c) || strings.HasSuffix(strings.ToLower(string(u.out[max(k-2, 0):k+1])), "psi") {
-				sign = " to "
-			}
-			break
-		}
-	}
-	u.put(sign, i)
-	return n
 }
 
 func unescape(s string) (string, int) {
