@@ -126,6 +126,10 @@ func (m *message) askSentence(s int) {
 			m.askPhrase(s, i, firstWord, About(t.value), req)
 		}
 	}
+	if !se.asking && m.correctsByCues(s) {
+		m.addAsk(se.from, AskCorrect)
+		se.asking, se.tells = true, true
+	}
 	if !se.asking {
 		m.askByCues(s)
 	}

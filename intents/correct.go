@@ -127,3 +127,60 @@ func (m *message) reportTalk(s int) bool {
 	}
 	return false
 }
+
+// correctsByCues tells whether a sentence puts an earlier report right in words
+// that no phrase foresees: "I had the rear bib wrong, it's 66", "change the
+// laundry to 71". A number before the words would be this message's own.
+func (m *message) correctsByCues(s int) bool {
+	se := m.sents[s]
+	if se.question || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
+		return false
+	}
+	opener := true
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.num != nil && it.role != roleDate && it.unit == "" && !m.fatFingeredAt(i):
+			return false
+		case it.mark || it.num != nil || it.site:
+			continue
+		}
+		for k := it.tok; k < it.tok+it.n; k++ {
+			c := m.wordCues(k)
+			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && !it.kinds.has(cDid) && m.amends(i, se.to) {
+				return s == 0 || !m.readingBefore(se.from)
+			}
+			opener = opener && c.has(cueSmall)
+		}
+	}
+	return false
+}
+
+// amends tells whether what is to be changed at item i is a reading: a test point,
+// no part, and a number follows it.
+func (m *message) amends(i, to int) bool {
+	point, num := false, false
+	for k := i + 1; k < to; k++ {
+		it := &m.items[k]
+		if it.point != "" {
+			point = true
+		} else if it.kinds.has(cItem) {
+			return false
+		}
+		num = num || it.num != nil
+	}
+	return point && num
+}
+
+// readingBefore tells whether a number that may be a pressure stands before item at.
+func (m *message) readingBefore(at int) bool {
+	for s := range m.sents {
+		if m.sents[s].from >= at {
+			return false
+		}
+		if m.readingLike(s) {
+			return true
+		}
+	}
+	return false
+}

@@ -142,14 +142,18 @@ func (m *message) otherThing(i int) bool {
 	return r >= 0 && m.right(r, 4, false, func(k int) bool { return m.is(k, cHint, "warm") || m.is(k, cWhose, "label") }) >= 0
 }
 
-func (m *message) fatFingered(i int) bool {
+// fatFingered tells whether the number at i is told as the slip of an earlier
+// report that this message puts right.
+func (m *message) fatFingered(i int) bool { return m.hasAsk(AskCorrect) && m.fatFingeredAt(i) }
+
+func (m *message) fatFingeredAt(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "instead of", "puse", "le puse", "en vez de", "en lugar de", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "rather than", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
 			return true
 		}
 		return false
-	}) >= 0 && m.has(cAsk, "correct")
+	}) >= 0
 }
 
 // takesBack tells whether the words between two numbers take the first back.

@@ -152,7 +152,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			// what opens a clause says how it is meant, after words that add nothing
 			switch {
 			case opener != 0:
-				here &^= cues(cueWh, cueAux, cueHow)
+				here &^= cues(cueWh, cueAux, cueHow, cueShow)
 			case !here.has(cueSmall):
 				if told {
 					here &^= cues(cueAux)

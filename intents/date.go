@@ -114,6 +114,10 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if m.text(i+1) == "ano" {
 			return 180, 2, true
 		}
+	case "few":
+		if u, ok := m.val(i+1, cUnit); ok && unitDays[u] > 0 && m.text(i-1) == "a" && (m.text(i-2) == "in" || m.text(i-2) == "for") {
+			return 3 * unitDays[u], 2, true
+		}
 	case "couple", "par":
 		k := i + 1
 		if m.text(k) == "of" || m.text(k) == "de" {
@@ -139,6 +143,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 			if x := m.text(i + n); x == "ago" || x == "old" || x == "and" || x == "back" {
 				return 0, 0, false
 			}
+			if wd, ok := weekdays[m.text(i+n+1)]; ok && m.text(i+n) == "from" {
+				return unitDays[u] + m.daysTo(wd), n + 2, true // "a week from Friday"
+			}
 			return unitDays[u], n, true
 		}
 	case "fortnight":
@@ -155,12 +162,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if p := m.text(i - 1); p == "last" || p == "since" || p == "this past" || p == "pasado" || m.text(i+1) == "pasado" {
 			return 0, 0, false
 		}
-		today := m.ctx.Today.In(time.UTC).Weekday()
-		d := (int(wd) - int(today) + 7) % 7
-		if d == 0 {
-			d = 7
-		}
-		n := 1
+		d, n := m.daysTo(wd), 1
 		// "Thursday the 18th", "Thursday June 18"
 		if _, k, ok := m.dayAt(i + 1); ok {
 			n += k
@@ -174,6 +176,15 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		return 0, 0, false
 	}
 	return 0, 0, false
+}
+
+// daysTo counts the days to the next such weekday.
+func (m *message) daysTo(wd time.Weekday) int {
+	d := (int(wd) - int(m.ctx.Today.In(time.UTC).Weekday()) + 7) % 7
+	if d == 0 {
+		d = 7
+	}
+	return d
 }
 
 // dayAt reads "June 18", "18 de junio", "the 19th", "6/18".
@@ -246,7 +257,7 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 					n = 5
 				}
 				p := m.text(i - 1)
-				if p == "on" || p == "el" || p == "for" || p == "by" || p == "para" || p == "due" || p == "dated" || n == 5 {
+				if p == "on" || p == "el" || p == "for" || p == "by" || p == "para" || p == "due" || p == "dated" || n == 5 || m.planBefore(i) && !pipeSize(d, day) {
 					return next(time.Month(d), day), n, true
 				}
 			}
@@ -273,6 +284,26 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		}
 	}
 	return assess.Date{}, 0, false
+}
+
+// planBefore tells whether what stands close before item i is something to do:
+// "swap 7/1", "install tank 6/20", "NEXT: tank 6/24".
+func (m *message) planBefore(i int) bool {
+	s := m.items[i].sent
+	for k := i - 1; k >= m.sents[s].from && k >= i-4 && m.items[k].num == nil; k-- {
+		if m.is(k, cDo, "") && m.text(k) != "back" || m.is(k, cWill, "") && m.text(k) != "back" && m.text(k) != "im" && m.text(k) != "well" {
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" {
+			return false
+		}
+	}
+	return false
+}
+
+// pipeSize tells whether a/b is the size of a pipe rather than a day.
+func pipeSize(a, b int) bool {
+	return a < b && (b == 2 || b == 4 || b == 8)
 }
 
 // sentenceIs tells whether a phrase of sentence s has a meaning.

@@ -44,6 +44,11 @@ func (m *message) planSentence(s int) {
 			whens = append(whens, w)
 		}
 	}
+	if len(acts) == 0 && len(whens) == 1 && m.reminds(s) {
+		// "ping me in a week about 14 Maple"
+		d := whens[0].days
+		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
+	}
 	used := make([]bool, len(acts))
 	for _, w := range whens {
 		best, cost := -1, 1e9
@@ -150,12 +155,12 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
-	if a.at <= m.sents[s].from+1 && m.text(a.at) != "back" {
+	if a.at <= m.sents[s].from+1 && m.text(a.at) != "back" || m.reminds(s) {
 		return true // "Flush again in a year"
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in", "coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit", "need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to", "schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need", "sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u", "follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit", "recuerda", "wants", "well", "want", "should", "ping me", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar", "pasar":
+		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in", "coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit", "need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to", "schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need", "sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u", "follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit", "recuerda", "wants", "well", "want", "should", "ping me", "returning", "heading back", "head back", "swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there", "run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar", "pasar":
 			return true
 		}
 	}
@@ -166,7 +171,7 @@ func (m *message) promised(s int, a action) bool {
 func (m *message) reminds(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "remind", "remind me", "reminder", "recuerdame", "acuerdame", "recordatorio", "recuerdenme":
+		case "remind", "remind me", "reminder", "recuerdame", "acuerdame", "recordatorio", "recuerdenme", "ping me", "nudge me", "bug me", "put me down", "recuerda":
 			return true
 		}
 	}
@@ -234,6 +239,27 @@ func (m *message) noTank() bool {
 	return false
 }
 
+// failedTank tells whether an expansion tank is there and said to be failing.
 func (m *message) failedTank() bool {
-	return !m.noTank() && m.lastFailed(len(m.items)) == "expansion_tank"
+	if m.noTank() {
+		return false
+	}
+	for k := range m.items {
+		if v, ok := m.val(k, cItem); !ok || m.itemCode(k, v) != "expansion_tank" {
+			continue
+		}
+		lo, hi := k, k
+		for lo > 0 && lo > k-6 && !m.is(lo-1, cItem, "prv") {
+			lo--
+		}
+		for hi+1 < len(m.items) && hi < k+11 && !m.is(hi+1, cItem, "prv") {
+			hi++
+		}
+		for j := lo; j <= hi; j++ {
+			if m.is(j, cCond, "failed") || m.is(j, cCond, "suspect") {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -1,0 +1,259 @@
+package intents
+
+import "lazyhand/assess"
+
+// needs tells whether the item at i is what is needed or quoted: "needs a new prv".
+func (m *message) needs(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {
+		switch m.text(k) {
+		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo":
+			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
+		case "and", "y", "plus":
+			if !m.is(k-1, cItem, "") {
+				return false
+			}
+			return m.needs(k - 1)
+		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "our", "bigger", "another", "that", "otra", "otro":
+			if m.text(k) == "for" && m.isNum(k-1) {
+				for j := m.sents[m.items[i].sent].from; j < k; j++ {
+					if m.quotes(m.text(j)) {
+						return true
+					}
+				}
+			}
+		default:
+			if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") {
+				continue // "quoted a 50 gal gas heater"
+			}
+			return false
+		}
+	}
+	return false
+}
+
+// neededCode names the follow-up that fits the need of an item.
+func (m *message) neededCode(item string) (assess.Action, bool) {
+	switch item {
+	case "prv":
+		return assess.ReplacePRV, true
+	case "expansion_tank":
+		if m.failedTank() {
+			return assess.ReplaceTank, true
+		}
+		return assess.InstallTank, true
+	case "heater", "softener", "recirc", "check_valve", "drain_valve":
+		return assess.OtherAction, true
+	}
+	return "", false
+}
+
+// planCode names the follow-up that a word of doing and what stands near it make.
+func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
+	obj := ""
+	se := m.sents[s]
+	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+			if v == "gauge" {
+				continue
+			}
+			obj = m.itemCode(k, v)
+			if m.text(k-1) == "of" || m.text(k-1) == "on" {
+				continue
+			}
+		}
+		if m.items[k].mark && m.text(k) != "(" && m.text(k) != ":" {
+			break
+		}
+		if m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") {
+			break
+		}
+	}
+	if obj == "" {
+		for k := i - 1; k >= se.from; k-- {
+			if v, ok := m.val(k, cItem); ok && !m.taken(k) && v != "gauge" {
+				obj = m.itemCode(k, v)
+				break
+			}
+		}
+	}
+	if obj == "" {
+		obj = m.lastFailed(se.from)
+		if obj == "" {
+			obj = m.carried(s)
+		}
+		if obj == "" && what != "set" {
+			return "", false
+		}
+	}
+	switch what {
+	case "replace":
+		switch obj {
+		case "prv":
+			return assess.ReplacePRV, true
+		case "expansion_tank":
+			if m.noTank() || m.goesIn(i) && !m.failedTank() {
+				return assess.InstallTank, true
+			}
+			return assess.ReplaceTank, true
+		}
+		return assess.OtherAction, true
+	case "install":
+		switch obj {
+		case "prv":
+			return assess.ReplacePRV, true
+		case "expansion_tank":
+			if m.failedTank() {
+				return assess.ReplaceTank, true
+			}
+			return assess.InstallTank, true
+		}
+		return assess.OtherAction, true
+	default:
+		switch obj {
+		case "prv", "":
+			if t := m.text(i); obj == "" && !m.has(cItem, "prv") && t != "turn it down" && t != "turn it up" && t != "crank it down" && t != "bring it down" {
+				return "", false
+			}
+			return assess.SetPRV, true
+		}
+		return "", false
+	}
+}
+
+// brings names the follow-up of coming back with a part, or to fit one: "back
+// Saturday to put a tank on", "coming back tomorrow with an expansion tank".
+func (m *message) brings(s, at int) (assess.Action, bool) {
+	if m.toMeasure(s, at) {
+		return assess.Recheck, true
+	}
+	for k := at + 1; k < m.sents[s].to && k <= at+10; k++ {
+		v, ok := m.val(k, cItem)
+		if !ok {
+			continue
+		}
+		for j := k - 1; j > at && j >= k-4; j-- {
+			switch m.text(j) {
+			case "with", "w/", "con", "w", "put", "bring", "bringing", "for", "fit", "hang", "install":
+				switch m.itemCode(k, v) {
+				case "expansion_tank":
+					if m.text(j) == "for" && !m.noTank() {
+						return "", false
+					}
+					if m.failedTank() {
+						return assess.ReplaceTank, true
+					}
+					return assess.InstallTank, true
+				case "prv":
+					if m.text(j) == "for" {
+						return "", false
+					}
+					return assess.ReplacePRV, true
+				}
+			}
+		}
+	}
+	return "", false
+}
+
+// goesIn tells whether the word at i puts a thing in without saying that one was
+// there before: "exp tank goes in Thursday".
+func (m *message) goesIn(i int) bool {
+	switch m.text(i) {
+	case "goes in", "going in", "go in", "goes on":
+		return m.text(i-1) != "new one" && m.text(i-2) != "new"
+	}
+	return false
+}
+
+// turnsDown tells whether the word at i sets the regulator with the particle
+// parted from it: "turn the prv down".
+func (m *message) turnsDown(i int) bool {
+	switch m.text(i) {
+	case "turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bringing", "knock", "take", "taking", "ease", "back", "put":
+	default:
+		return false
+	}
+	prv := false
+	for k := i + 1; k < len(m.items) && k <= i+5 && !m.items[k].mark && m.items[k].num == nil; k++ {
+		if m.is(k, cItem, "prv") {
+			prv = true
+			continue
+		}
+		switch m.text(k) {
+		case "down", "up", "back", "off", "down to", "up to":
+			return prv
+		}
+	}
+	return false
+}
+
+// gearNear tells whether the clause of item i names a piece of equipment that
+// something is to be done to.
+func (m *message) gearNear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := max(s.from, i-8); k < s.to && k <= i+7; k++ {
+		switch v, _ := m.val(k, cItem); v {
+		case "heater", "softener", "recirc", "check_valve", "drain_valve":
+			return true
+		}
+	}
+	return false
+}
+
+// serviceNeeded tells whether the word at i is a service that is said to be
+// needed: "heater needs a flush", "needs flushed", "hay que lavar el boiler".
+func (m *message) serviceNeeded(i int) bool {
+	switch m.text(i) {
+	case "flush", "flushing", "flushed", "fix", "repair", "drain", "lavar", "drenar", "reparar", "arreglar", "rebuild", "clean", "limpiar", "service":
+	default:
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
+		switch m.text(k) {
+		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend", "recommended", "quoted", "ocupa", "has to be":
+			return !m.denied(k)
+		case "a", "an", "good", "un", "una", "to", "be":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// headsVisit tells whether a follow-up named at the head of a report is the visit
+// reported: "Two week follow up, 9 Gila Ct".
+func (m *message) headsVisit(i, s int) bool {
+	if s != 0 || m.planish(s) && !m.is(i, cWill, "") || !m.anyReadingLike() {
+		return false
+	}
+	switch m.text(i) {
+	case "follow up", "followup", "f/u", "fu", "recheck", "check", "check up", "revision", "seguimiento":
+	default:
+		return false
+	}
+	for _, w := range m.moments {
+		if w.end == i && w.at == m.sents[s].from {
+			return true
+		}
+	}
+	return false
+}
+
+// pastForm tells whether a word is a form of the past only, so that a day beside
+// it lies behind.
+func pastForm(t string) bool {
+	switch t {
+	case "replaced", "installed", "swapped", "changed", "adjusted", "lowered", "raised", "cambiamos", "instalamos":
+		return true
+	}
+	return false
+}
+
+// quotes tells whether a word offers something for a price.
+func (m *message) quotes(t string) bool {
+	switch t {
+	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende", "sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
+		return true
+	}
+	return false
+}
