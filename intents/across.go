@@ -79,7 +79,7 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && !m.items[i].weak && m.items[i].role != roleTaken {
+			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].to-m.sents[j].from <= 2) && m.items[i].role != roleTaken {
 				pts = append(pts, p)
 			}
 		}
@@ -155,6 +155,20 @@ func (m *message) earlierPoint(i int) string {
 	for k := i - 1; k >= 0; k-- {
 		if p := m.items[k].point; p != "" && !m.items[k].weak && m.items[k].role != roleTaken {
 			return p
+		}
+	}
+	return ""
+}
+
+// placeNamed returns the last test point named before item i, also one that was
+// named for its trouble: "kitchen faucet drips, 65 there".
+func (m *message) placeNamed(i int) string {
+	if p := m.earlierPoint(i); p != "" {
+		return p
+	}
+	for k := i - 1; k >= 0; k-- {
+		if v, ok := m.val(k, cPoint); ok && m.items[k].role != roleTaken {
+			return v
 		}
 	}
 	return ""

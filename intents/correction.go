@@ -44,7 +44,7 @@ func (m *message) corrections() {
 		// the next number replaces this one
 		for k := i + 1; k < len(m.items) && k <= i+9; k++ {
 			if m.isNum(k) && m.items[k].role != roleIgnored && m.items[k].role != roleTaken {
-				if m.items[k].role == roleReading && m.takesBack(i+1, k) {
+				if m.items[k].role == roleReading && (m.takesBack(i+1, k) || m.setsRight(k)) {
 					m.items[k].inherits = i
 					m.items[k].takesOver = true
 					m.setRole(i, roleIgnored, "corrected")
@@ -156,10 +156,19 @@ func (m *message) fatFingeredAt(i int) bool {
 	}) >= 0
 }
 
+// setsRight tells whether a word behind the number at k says that it replaces the
+// one before: "front 71... 81 actually".
+func (m *message) setsRight(k int) bool {
+	return (m.text(k+1) == "actually" || m.text(k+1) == "sorry" || m.text(k+1) == "rather" || m.text(k+1) == "perdon") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
+}
+
 // takesBack tells whether the words between two numbers take the first back.
 func (m *message) takesBack(from, to int) bool {
 	for k := from; k < to; k++ {
 		if t := m.text(k); (t == "looked" || t == "checked" || t == "tapped") && (m.text(k+1) == "again" || m.text(k+2) == "again") {
+			return true
+		}
+		if m.is(k, cRetract, "") {
 			return true
 		}
 		switch m.text(k) {

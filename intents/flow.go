@@ -31,6 +31,9 @@ func (m *message) flowTag(i int) assess.Flow {
 		return assess.Flowing
 	}
 	// "nothing … running", "kitchen faucet wide open"
+	if m.text(i) == "flow" && (m.isNum(i+1) || m.isMark(i+1, ":") && m.isNum(i+2)) {
+		return assess.Flowing
+	}
 	it := &m.items[i]
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
@@ -66,6 +69,9 @@ func (m *message) flowTag(i int) assess.Flow {
 			}
 		}
 		for k := i + 1; k < len(m.items) && k <= i+3 && (it.text == "opened" || it.text == "running"); k++ {
+			if m.is(k, cPoint, "street") {
+				return "" // "opened the main all the way"
+			}
 			if m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "") {
 				return assess.Flowing
 			}
@@ -183,7 +189,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
-	case a.at > last.at && m.items[first.at].seg == seg && m.onlyFlow(a.at):
+	case a.at > last.at && m.items[first.at].seg == seg && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
 		// said last of a list without pauses
 		for k := lo; k < hi; k++ {
 			m.readings[k].Flow = a.flow
@@ -265,6 +271,21 @@ func (m *message) howMany(i int) int {
 	return 99
 }
 
+// saysWhere tells whether sentence s names the point of the readings that follow it:
+// "creep test on the laundry tap, all fixtures closed".
+func (m *message) saysWhere(s int) bool {
+	lo, hi := m.readingsOf(s + 1)
+	if lo >= hi || !m.readings[lo].inherit {
+		return false
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].point != "" && m.items[k].point == m.readings[lo].points[0] {
+			return true
+		}
+	}
+	return false
+}
+
 func (m *message) isTwo(k int) bool {
 	return m.text(k) == "two" || m.text(k) == "dos" || m.items[k].num != nil && m.items[k].value == 2 && m.items[k].num.words
 }
@@ -297,7 +318,7 @@ func (m *message) headed(a, b int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
-	forward := m.actionForm(a.at) || m.heading(s)
+	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
 	// readings before and after
 	before := -1
 	for k := range m.readings {

@@ -27,6 +27,8 @@ func (m *message) foreign(i int) (string, bool) {
 		switch {
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
+		case m.sum(i):
+			return "money", true
 		case m.rate(i):
 			return "a sum for each time", true
 		case m.warmth(i):
@@ -57,11 +59,21 @@ func (m *message) isMark(i int, marks ...string) bool {
 // converts tells whether a unit is asked for after the number's own: "70 psi in bar".
 func (m *message) converts(i int) bool {
 	it := &m.items[i]
+	if m.text(i+1) == "is" && m.text(i+2) == "in" {
+		u, ok := m.val(i+3, cUnit)
+		return ok && pressureUnit(u) && pressureUnit(it.unit)
+	}
 	if !pressureUnit(it.unit) || m.text(i+1) != "in" && m.text(i+1) != "to" && m.text(i+1) != "en" && m.text(i+1) != "into" {
 		return false
 	}
 	u, ok := m.val(i+2, cUnit)
-	return ok && pressureUnit(u) && u != it.unit
+	return ok && pressureUnit(u) && u != it.unit && !m.points(i)
+}
+
+// sum reads money told without its sign: "charged her 95", "quote of 95".
+func (m *message) sum(i int) bool {
+	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
 }
 
 // rate reads a sum for a time: "110 a month".
@@ -160,7 +172,11 @@ func (m *message) told(i int) bool {
 			}
 		}
 	}
-	return false
+	// "71 (60 on the last report)"
+	k := m.right(i, 5, false, func(k int) bool { return m.is(k, cWhose, "paper") })
+	return k >= 0 && m.items[k].seg == it.seg && m.left(k, 3, false, func(j int) bool {
+		return j > i && (m.text(j) == "on" || m.text(j) == "in" || m.text(j) == "per" || m.text(j) == "from" || m.text(j) == "off")
+	}) >= 0
 }
 
 // plannedValue reads a setting to come: "gonna drop the prv to 60 tomorrow".
@@ -183,6 +199,9 @@ func (m *message) advised(i int) bool {
 
 // lineTest reads the pressure that new pipes or gas were tested with.
 func (m *message) lineTest(i int) bool {
+	if r := m.right(i, 6, false, func(k int) bool { return m.is(k, cHint, "linetest") }); r >= 0 && !m.pointBetween(i, r) && !m.points(i) {
+		return true
+	}
 	k := m.left(i, 14, true, func(k int) bool { return m.is(k, cHint, "linetest") || m.own(k) })
 	return k >= 0 && !m.own(k) && !m.pointBetween(k, i) && !m.points(i)
 }
@@ -203,7 +222,7 @@ func (m *message) warmth(i int) bool {
 		}
 		return m.is(k, cHint, "warm")
 	})
-	if k >= 0 && m.items[k].seg == it.seg && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark }) < 0 {
+	if k >= 0 && (m.items[k].seg == it.seg || i-k <= 2) && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark && i-k > 2 }) < 0 {
 		return true
 	}
 	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "weather") })

@@ -290,7 +290,7 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	case "mas", "more", "pair", "others":
 		return n.text != "mas" || glued
 	case "hr":
-		return glued || it.value <= 12
+		return glued || it.value <= 12 || it.value == 24 || it.value == 48
 	case "h":
 		return it.value <= 96
 	case "am", "pm":

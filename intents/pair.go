@@ -30,7 +30,7 @@ func (m *message) events(s int) []event {
 		}
 		if (it.text == "same" && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
-				if q := m.earlierPoint(i); q != "" {
+				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: []string{q}, pair: -1})
 					continue
 				}

@@ -29,7 +29,7 @@ func (m *message) pressureRole(i int) (role, string) {
 			return true
 		}
 		return false
-	}) >= 0 {
+	}) >= 0 && !m.points(i) {
 		return roleIgnored, "tyres"
 	}
 	// from X to Y
@@ -37,8 +37,10 @@ func (m *message) pressureRole(i int) (role, string) {
 		return r, why
 	}
 	// air of a tank
-	if r, why, ok := m.chargeRole(i); ok {
-		return r, why
+	if i == 0 || m.items[i-1].point == "" {
+		if r, why, ok := m.chargeRole(i); ok {
+			return r, why
+		}
 	}
 	if r, why, ok := m.settingRole(i); ok {
 		return r, why

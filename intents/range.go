@@ -115,6 +115,9 @@ func (m *message) serialRun(i int) bool {
 // declaredUnit finds a unit told for all readings: "Readings in bar".
 func (m *message) declaredUnit() string {
 	for i := 1; i < len(m.items); i++ {
+		if m.items[i-1].num != nil && m.items[i-1].unit == "bar" {
+			return "bar" // "4.9 bar rear, 4.8 kitchen"
+		}
 		u, ok := m.val(i, cUnit)
 		if !ok || u != "bar" && u != "kpa" || m.items[i].num != nil {
 			continue

@@ -329,6 +329,7 @@ func TestFlow(t *testing.T) {
 		{"ktchn 55 n rr bb 57 both w nthng rnnng", "kitchen 55 static; rear_bibb 57 static"},
 		{"front 70 static, fell to 44 with the hose wide open", "front_bibb 70 static; front_bibb 44 flowing"},
 		{"front 70, 44 with a hose going", "front_bibb 70; front_bibb 44 flowing"},
+		{"front went from 70 to 44 when I opened the tub", "front_bibb 70; front_bibb 44 flowing"},
 		{"ran the tub like you showed me and side spigot went to 60", "side_bibb 60 flowing"},
 		{"kitchen 38 with the irrigation on, 67 with nothing open", "kitchen 38 flowing; kitchen 67 static"},
 		{"cocina: 48 con el riego andando, 67 sin nada abierto", "kitchen 48 flowing; kitchen 67 static"},

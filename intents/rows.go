@@ -17,6 +17,13 @@ func (m *message) inRows(evs []event) []event {
 			names, values = values, names
 		}
 		points, nums := rowOf(names, values)
+		if len(nums) == 1 && !evs[a].num && b-a > 1 && m.left(nums[0], 4, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0 {
+			// "front, back and side bibs all 71"
+			evs[a].points, evs[a].end = points, evs[b-1].end
+			evs = append(evs[:a+1], evs[b:]...)
+			a += 2
+			continue
+		}
 		alone := c == len(evs) || evs[c].num == evs[b].num || m.separators(evs[c-1].end, evs[c].at) > 0
 		if len(points) < 2 || len(points) != len(nums) || len(values) < 2 || !alone || a > 0 && m.separators(evs[a-1].end, evs[a].at) == 0 {
 			a = b

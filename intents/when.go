@@ -53,14 +53,13 @@ func (m *message) leadsTo(a, b int) bool {
 	return true
 }
 
-// changed tells whether the message says what changed between two readings though
+// changed tells whether the message says what changed before its last reading though
 // it is no work of ours: "found the meter valve half shut and opened it".
 func (m *message) changed() bool {
 	if len(m.readings) < 2 {
 		return false
 	}
-	first, last := m.readings[0].at, m.readings[len(m.readings)-1].at
-	for i := first + 1; i < last; i++ {
+	for i := range m.readings[len(m.readings)-1].at {
 		if m.is(i, cHint, "changed") {
 			return true
 		}
