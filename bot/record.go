@@ -328,7 +328,7 @@ remove them, or let them age away. The bot must not be running.`,
 			if !yes {
 				return errors.New("this cannot be undone: add --yes when you mean it")
 			}
-			return p.writing(cmd.Context(), func(c config.Config, db *store.DB, _ *desk.Desk) error {
+			return p.writing(cmd.Context(), func(c config.Config, db *store.DB, d *desk.Desk) error {
 				var gone store.Forgotten
 				var err error
 				if person != "" {
@@ -336,7 +336,7 @@ remove them, or let them age away. The bot must not be running.`,
 				} else {
 					var site assess.Site
 					if site, err = houseIn(c, args); err == nil {
-						gone, err = db.ForgetHouse(cmd.Context(), site, p.now())
+						gone, err = db.ForgetHouse(cmd.Context(), site, p.now(), d.Names)
 					}
 				}
 				if err != nil {

@@ -193,17 +193,25 @@ func TestAForgottenHouseLeavesNoTrace(t *testing.T) {
 	report(t, db, "field/1", "ana", "123 Quenchwater St", "92 rear tap at 123 quenchwater")
 	report(t, db, "field/2", "ben", "12 Alder St", "61 laundry at 12 alder")
 	say(t, db, "field/3", "running late to 123 Quenchwater, traffic")
+	say(t, db, "field/4", "then one twenty three quenchwater after lunch")
+	report(t, db, "field/5", "ben", "9 Oak Ct", "66 laundry at 9 oak, next stop one twenty three quenchwater")
+	spelled := func(text string) []assess.Site {
+		if strings.Contains(text, "one twenty three quenchwater") {
+			return []assess.Site{{Line: "9 Oak"}, {Line: "123 Quenchwater"}}
+		}
+		return nil
+	}
 	write(t, db, func(tx *Tx) error {
 		return tx.Queue(Post{Key: "remind:1", Channel: "team", Body: []byte(`{"kind":"say","body":{"lead":"Due: 123 Quenchwater St"}}`)})
 	})
-	if _, err := db.ForgetHouse(t.Context(), assess.Site{Line: "1 Nowhere St"}, at("2026-06-16 10:00")); !errors.Is(err, ErrUnknown) {
+	if _, err := db.ForgetHouse(t.Context(), assess.Site{Line: "1 Nowhere St"}, at("2026-06-16 10:00"), nil); !errors.Is(err, ErrUnknown) {
 		t.Errorf("a house not on record: %v", err)
 	}
-	gone, err := db.ForgetHouse(t.Context(), assess.Site{Line: "123 Quenchwater St"}, at("2026-06-16 10:00"))
+	gone, err := db.ForgetHouse(t.Context(), assess.Site{Line: "123 Quenchwater St"}, at("2026-06-16 10:00"), spelled)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if gone.Houses != 1 || gone.Messages != 2 || gone.Posts != 2 {
+	if gone.Houses != 1 || gone.Messages != 4 || gone.Posts != 2 {
 		t.Errorf("%+v", gone)
 	}
 	if onDisk(t, db, "quenchwater") {
@@ -216,8 +224,17 @@ func TestAForgottenHouseLeavesNoTrace(t *testing.T) {
 		if found, err := tx.Search("alder", 5); err != nil || len(found) != 1 {
 			t.Errorf("the search no longer finds the other house: %v", err)
 		}
+		like, err := tx.SitesLike(assess.Site{Line: "9 Oak Ct"})
+		if err != nil {
+			return err
+		}
+		for _, oak := range like {
+			if reports, err := tx.Reports(oak.ID); err != nil || len(reports) != 1 || reports[0].Frame == nil {
+				t.Errorf("what was reported of the other house is gone: %+v %v", reports, err)
+			}
+		}
 		list, err := tx.Removals()
-		if len(list) != 1 || list[0].Kind != "house" || list[0].Messages != 2 {
+		if len(list) != 1 || list[0].Kind != "house" || list[0].Messages != 4 {
 			t.Errorf("noted: %+v", list)
 		}
 		return err

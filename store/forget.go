@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -22,8 +23,9 @@ type Forgotten struct {
 // about it with the words in the search index, and what we said about it.
 // Messages that name it but were filed under no house lose their words. The
 // removal itself is noted, without saying of what. Copies made before still
-// hold it.
-func (db *DB) ForgetHouse(ctx context.Context, s assess.Site, now time.Time) (Forgotten, error) {
+// hold it. reads tells which houses a text names, also where its number is
+// spelled out; nil for not known.
+func (db *DB) ForgetHouse(ctx context.Context, s assess.Site, now time.Time, reads func(text string) []assess.Site) (Forgotten, error) {
 	var out Forgotten
 	err := db.remove(ctx, func(tx *Tx) error {
 		like, err := tx.SitesLike(s)
@@ -36,7 +38,7 @@ func (db *DB) ForgetHouse(ctx context.Context, s assess.Site, now time.Time) (Fo
 		if len(like) > 1 {
 			return fmt.Errorf("%s may be one of %d houses on record: give the whole street line, town and postcode", s.Line, len(like))
 		}
-		if out, err = tx.forgetHouse(like[0]); err != nil {
+		if out, err = tx.forgetHouse(like[0], reads); err != nil {
 			return err
 		}
 		return tx.noteRemoval(now, "house", out.Messages)
@@ -44,10 +46,12 @@ func (db *DB) ForgetHouse(ctx context.Context, s assess.Site, now time.Time) (Fo
 	return out, err
 }
 
-func (tx *Tx) forgetHouse(site SiteRecord) (Forgotten, error) {
+func (tx *Tx) forgetHouse(site SiteRecord, reads func(text string) []assess.Site) (Forgotten, error) {
 	out := Forgotten{}
-	names, err := all(tx, func(scan func(...any) error) (s assess.Site, err error) { return s, scan(&s.Line) },
-		`SELECT line FROM site WHERE id IN `+groupOf1, site.ID)
+	names, err := all(tx, func(scan func(...any) error) (s assess.Site, err error) {
+		err = scan(&s.Line, &s.Town, &s.Postcode)
+		return s, err
+	}, `SELECT line, town, postcode FROM site WHERE id IN `+groupOf1, site.ID)
 	if err != nil {
 		return out, err
 	}
@@ -107,7 +111,7 @@ func (tx *Tx) forgetHouse(site SiteRecord) (Forgotten, error) {
 	}
 	out.Messages = int(messages)
 	for _, s := range names {
-		m, p, err := tx.unname(s)
+		m, p, err := tx.unname(s, reads)
 		if err != nil {
 			return out, err
 		}
@@ -117,20 +121,65 @@ func (tx *Tx) forgetHouse(site SiteRecord) (Forgotten, error) {
 	return out, tx.dropTemp("gone", "gone_site", "gone_alert")
 }
 
-// unname takes the words away from messages and posts that still name a house.
-func (tx *Tx) unname(s assess.Site) (messages, posts int, err error) {
+// unname takes the words away from messages and posts that still name a house,
+// and from what quotes them. What a message reports about another house stays.
+func (tx *Tx) unname(s assess.Site, reads func(text string) []assess.Site) (messages, posts int, err error) {
 	bare := s.Loose() // number and street name
-	if match := `"` + strings.ReplaceAll(bare, `"`, "") + `"`; strings.ContainsFunc(bare, isWord) {
-		n, err := tx.exec(`UPDATE message SET sum = 0, text = '', links = '[]', frame = NULL WHERE id IN (SELECT docid FROM message_words WHERE message_words MATCH ?)`, match)
-		if err != nil {
-			return 0, 0, err
-		}
-		messages = int(n)
+	ids, err := tx.naming(s, reads)
+	if err != nil {
+		return 0, 0, err
 	}
-	n, err := tx.exec(`UPDATE outbox SET body = '{"kind":"say","body":{"lead":"…"}}', state = CASE WHEN state IN ('ready', 'sending') THEN 'dead' ELSE state END
+	for _, id := range ids {
+		for _, q := range []string{
+			`UPDATE outbox SET body = ` + saidNothing + ` WHERE instr(body, (SELECT substr(text, 1, 60) FROM message WHERE id = ?1 AND length(text) > 8))`,
+			`UPDATE follow_up SET why = '', was = NULL WHERE source = ?1 OR opened = ?1`,
+			`UPDATE message SET sum = 0, text = '', links = '[]', blank = site IS NOT NULL AND frame IS NOT NULL,
+				frame = CASE WHEN site IS NOT NULL THEN frame END WHERE id = ?1`,
+		} {
+			if _, err := tx.exec(q, id); err != nil {
+				return 0, 0, err
+			}
+		}
+	}
+	n, err := tx.exec(`UPDATE outbox SET body = `+saidNothing+`, state = CASE WHEN state IN ('ready', 'sending') THEN 'dead' ELSE state END
 		WHERE body LIKE '%' || replace(replace(replace(?, '\', '\\'), '%', '\%'), '_', '\_') || '%' ESCAPE '\'`, bare)
-	return messages, int(n), err
+	return len(ids), int(n), err
 }
+
+// saidNothing is the body of a post whose words were removed.
+const saidNothing = `'{"kind":"say","body":{"lead":"…"}}'`
+
+// naming returns the messages that name a house: by its number and street, or,
+// read as reports are, by the number in words.
+func (tx *Tx) naming(s assess.Site, reads func(text string) []assess.Site) ([]int64, error) {
+	find := `SELECT docid FROM message_words WHERE message_words MATCH ?`
+	var ids []int64
+	if bare := s.Loose(); strings.ContainsFunc(bare, isWord) {
+		var err error
+		if ids, err = all(tx, scanID, find, whole(bare)); err != nil {
+			return nil, err
+		}
+	}
+	street := s.Street()
+	if reads == nil || !strings.ContainsFunc(street, isWord) {
+		return ids, nil
+	}
+	err := each(tx, func(scan func(...any) error) error {
+		var id int64
+		var text string
+		if err := scan(&id, &text); err != nil {
+			return err
+		}
+		if !slices.Contains(ids, id) && slices.ContainsFunc(reads(text), s.Fits) {
+			ids = append(ids, id)
+		}
+		return nil
+	}, `SELECT id, text FROM message WHERE id IN (`+find+`)`, whole(street))
+	return ids, err
+}
+
+// whole is a phrase for the search.
+func whole(words string) string { return `"` + strings.ReplaceAll(words, `"`, "") + `"` }
 
 func (tx *Tx) dropTemp(names ...string) error {
 	for _, n := range names {

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lazyhand/assess"
+	"lazyhand/intents"
 	"lazyhand/store"
 )
 
@@ -83,6 +84,21 @@ func (d *Desk) named(query string, today assess.Date) assess.Site {
 		return assess.Site{Line: strings.TrimSpace(query)}
 	}
 	return assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}
+}
+
+// Names are the houses that a text names, their numbers in digits or in words.
+func (d *Desk) Names(text string) []assess.Site {
+	f := d.parser.Parse(text, intents.Context{})
+	var out []assess.Site
+	if f.Site != "" {
+		out = append(out, assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode})
+	}
+	for _, u := range f.Unclear { // two houses in one message
+		for _, line := range u.MightBe {
+			out = append(out, assess.Site{Line: line})
+		}
+	}
+	return out
 }
 
 // house gathers what is known of a house.

@@ -74,14 +74,25 @@ func nearNames(x, y string) bool {
 func abs(n int) int { return max(n, -n) }
 
 // sound is a name as it is heard: letters that sound alike are one, doubled
-// ones too, and a vowel is a vowel.
+// ones too; vowels that follow each other are the first of them, and after the
+// first of a name a vowel is a vowel.
 func sound(name string) string {
 	s := strings.NewReplacer("ph", "f", "ck", "k", "sch", "sk", "gh", "", "wr", "r", "kn", "n", "ce", "se", "ci", "si", "cy", "sy", "c", "k", "q", "k", "x", "ks", "z", "s", "w", "", "h", "").Replace(name)
-	s = strings.NewReplacer("a", "a", "e", "a", "i", "a", "o", "a", "u", "a", "y", "a").Replace(s)
-	s = strings.TrimRight(s, "a") // a silent e
+	s = strings.TrimRight(s, "e") // silent
 	var out strings.Builder
-	last := rune(0)
+	last, vowels := rune(0), 0
 	for _, r := range s {
+		if strings.ContainsRune("aeiouy", r) {
+			if strings.ContainsRune("aeiouy", last) {
+				continue
+			}
+			last = r
+			if vowels++; vowels > 1 {
+				r = 'a'
+			}
+			out.WriteRune(r)
+			continue
+		}
 		if r != last {
 			out.WriteRune(r)
 		}
