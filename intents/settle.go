@@ -8,6 +8,7 @@ import (
 
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
+	m.placeless()
 	m.whens()
 	m.foundAir()
 	m.foundSetting()

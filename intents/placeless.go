@@ -1,0 +1,88 @@
+package intents
+
+import "slices"
+
+// placeless takes back readings that no test point claims and nothing else makes
+// a pressure of this house. A tech says where the gauge sits: of more than three
+// thousand labelled readings not one in a hundred has no point, and of the
+// numbers that rules took for such readings most were a wish, a label or a tale.
+// What is taken back is asked about where the message reports something.
+func (m *message) placeless() {
+	kept := m.readings[:0]
+	var doubted []int
+	for _, r := range m.readings {
+		if len(r.points) > 0 || m.ofTheHouse(&r) {
+			kept = append(kept, r)
+			continue
+		}
+		m.setRole(r.at, roleIgnored, "no test point, and nothing that makes it the house's")
+		doubted = append(doubted, r.at)
+	}
+	m.readings = kept
+	if m.frame.Site == "" && m.ctx.Site == "" && len(kept) == 0 {
+		return // talk among the crew
+	}
+	for _, at := range doubted {
+		m.askPlace(at)
+	}
+}
+
+// ofTheHouse tells whether a number without a test point is a pressure of the
+// house all the same.
+func (m *message) ofTheHouse(r *reading) bool {
+	it := &m.items[r.at]
+	known := m.frame.Site != "" || m.ctx.Site != ""
+	others := slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 })
+	switch {
+	case m.hasAsk(AskCorrect):
+		return true
+	case m.left(r.at, 4, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
+		return true
+	case pressureUnit(it.unit) && known && !others:
+		return true
+	case known && m.hardlyMore(r.sent):
+		return true
+	}
+	// what only a gauge's number is told with, in its own clause
+	s := m.sents[r.sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg != it.seg || k == r.at {
+			continue
+		}
+		if m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cSym, "creep") || m.is(k, cState, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// wholeHouse tells whether item k speaks of the pressure of the house as such.
+func (m *message) wholeHouse(k int) bool {
+	switch m.text(k) {
+	case "house", "hse", "hs", "casa", "system", "sys", "inside", "adentro", "pressure", "prssr", "presion", "psi", "reading", "lectura", "gauge":
+		return true
+	}
+	return m.is(k, cItem, "gauge")
+}
+
+// hardlyMore tells whether sentence s holds hardly more than a number and a street
+// line: "92, 123 Elm".
+func (m *message) hardlyMore(s int) bool {
+	words := 0
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if it := &m.items[k]; !it.mark && !it.site && it.num == nil {
+			words++
+		}
+	}
+	return words <= 1
+}
+
+// askPlace asks whether number item i is a pressure, and where it was taken.
+func (m *message) askPlace(i int) {
+	span := m.span(i, i+1)
+	ask := "Is " + span + " a pressure you measured, and at which tap?"
+	if m.spanish() {
+		ask = "¿" + span + " es una presión que mediste, y en qué llave?"
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"pressure", "other number"}, Ask: ask})
+}
