@@ -85,8 +85,11 @@ func (m *message) itemAbsent(i int) bool {
 		case "not", "dont", "doesnt", "isnt", "didnt", "cant", "couldnt", "nunca", "never", "hasnt", "wasnt", "havent", "arent":
 			// "doesn't have a tank", "there isn't an expansion tank", "don't see a tank"
 			for j := k + 1; j < i; j++ {
+				if m.is(j, cItem, "") {
+					continue // "isn't a check valve or an exp tank"
+				}
 				switch m.text(j) {
-				case "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here", "the":
+				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here", "the":
 				default:
 					return false
 				}

@@ -115,6 +115,9 @@ func (m *message) neverServiced(i int) bool {
 	if !m.is(i, cDid, "flushed") && !m.flushWord(m.text(i)) {
 		return false
 	}
+	if k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg {
+		return false // "never touched the prv"
+	}
 	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }
 	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)

@@ -66,7 +66,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		switch m.text(i - 1) {
-		case "at", "is", "was", "was at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
+		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
 			if !m.targeted(i) {
 				return roleCharge, "tank at", true
 			}

@@ -29,6 +29,13 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if !ok {
 		return "", false
 	}
+	switch m.text(i + 1) {
+	case "done", "complete", "completed", "finished":
+		// "prv swap done"
+		if m.is(i-1, cItem, "") && len(m.asks) == 0 {
+			return what, true
+		}
+	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
 		if m.is(k, cHad, "") {
 			// only what is done stands between: "did a heater flush"
@@ -61,7 +68,7 @@ func (m *message) moves(i int) bool {
 			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank") {
 				obj = k
 			}
-		case "pressure", "setting", "house", "setpoint":
+		case "pressure", "setting", "house", "setpoint", "screw", "adjusting screw", "adjustment":
 			obj = k
 		}
 		if obj >= 0 && m.text(k+1) != "pressure" && m.text(k+1) != "setting" {

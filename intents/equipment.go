@@ -283,6 +283,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "year" && m.left(a.at, 3, false, func(k int) bool {
 		switch m.text(k) {
 		case "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
+			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
+				return false // "prv's been in there since 2009"
+			}
 			return m.items[k].seg == m.items[a.at].seg
 		}
 		return false
@@ -347,6 +350,42 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	f.said = true
 	m.note(a.at, owner, a.what)
+	if a.what == "year" || a.what == "cond" || a.what == "age" {
+		m.shared(a, owner, items)
+	}
+}
+
+// shared gives a fact of two things to the other one too: "prv and heater both 2015",
+// "prv and exp tank are fine".
+func (m *message) shared(a attribute, owner string, items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x, y := items[k-1], items[k]
+		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || !m.joined(x.at, y.at) || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
+			continue
+		}
+		both := false
+		for j := y.at + 1; j < a.at; j++ {
+			switch m.text(j) {
+			case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
+				both = true
+			}
+			if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" {
+				return
+			}
+		}
+		if !both {
+			return
+		}
+		f, g := m.equipment.facts[owner], m.equipment.get(x.item, x.at)
+		if g.InstalledYear == nil && a.what != "cond" {
+			g.InstalledYear = f.InstalledYear
+		}
+		if g.Condition == "" && a.what == "cond" {
+			g.Condition = f.Condition
+		}
+		g.said = true
+		return
+	}
 }
 
 // ofOldPart tells whether a fact is of a part that was replaced on the visit: that

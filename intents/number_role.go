@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // role is what a number means.
 type role uint8
 
@@ -177,6 +179,10 @@ func (m *message) roleOf(i int) (role, string) {
 	if n.apos {
 		return roleYear, "apostrophe"
 	}
+	if it.unit == "" && m.heaterSize(i) {
+		it.unit = "gal"
+		return roleSize, "size of a heater"
+	}
 	if it.unit == "" {
 		if m.text(i+1) == "/" && m.isNum(i+2) && it.value >= 1 && it.value <= 12 && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 			return roleIgnored, "month of a date"
@@ -275,6 +281,11 @@ func (m *message) tempRole(i int) (role, string) {
 		f = f*9/5 + 32
 	}
 	f = float64(int(f + 0.5))
+	if m.is(i-1, cState, "firing") && strings.HasSuffix(m.text(i-1), " on") && f >= 100 && f <= 180 {
+		m.unsay(i - 1) // "heater is on 130 deg"
+		it.value = f
+		return roleTemp, "heater on"
+	}
 	// what stands nearest says what is warm: the heater, or water and weather
 	heater, water := -1, -1
 	se := m.sents[it.sent]

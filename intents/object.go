@@ -96,7 +96,11 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.ChargedTank, "expansion_tank", true
 		}
 	case "flushed":
-		switch m.text(v.at + 1) {
+		next := m.text(v.at + 1)
+		if next == "the" || next == "a" || next == "out" {
+			next = m.text(v.at + 2)
+		}
+		switch next {
 		case "hydrants", "hydrant", "mains", "main", "lines", "line", "toilet", "pipes", "the mains", "its":
 			return "", "", false
 		}

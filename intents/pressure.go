@@ -17,7 +17,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
 		return roleIgnored, "what was wanted"
 	}
-	if m.right(i, 5, false, func(k int) bool {
+	if topic, _ := m.topicBefore(i); topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
 		switch m.text(k) {
 		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
 			return true

@@ -154,7 +154,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
 			k--
 		}
 		prior := k
