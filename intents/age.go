@@ -115,7 +115,7 @@ func (m *message) neverServiced(i int) bool {
 	if !m.is(i, cDid, "flushed") && !m.flushWord(m.text(i)) {
 		return false
 	}
-	if k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg {
+	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg {
 		return false // "never touched the prv"
 	}
 	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }

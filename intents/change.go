@@ -31,12 +31,15 @@ func (m *message) altered(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
-	if j := i + 2; m.isNum(j) && m.text(i+1) == "->" && m.items[j].unit == it.unit {
+	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) && (it.unit == "" || m.items[j].unit == it.unit) {
 		at := i - 1
 		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.text(at) == "from" || m.text(at) == "set" || m.text(at) == "air") {
 			at--
 		}
 		v := m.verbLeft(i, 7, "set", "charged")
+		if m.text(i+1) == "to" && at != i-1 && m.text(at+1) != ":" {
+			v, at = nil, -1 // "set the prv from 85 to 60" has rules of its own
+		}
 		if v != nil && (m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0) {
 			v = nil
 		}

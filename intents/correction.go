@@ -100,6 +100,10 @@ func (m *message) reported(k int) bool {
 // correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
 // wait, tag says 2012". The right number takes over whatever it was said of.
 func (m *message) correctFact(i int) {
+	if p := m.prevNum(i); p >= 0 && m.items[p].role == m.items[i].role && i-p <= 4 && (m.text(i-1) == "not" || m.text(i-2) == "not" && m.text(i-1) == "a") {
+		m.setRole(i, roleIgnored, "denied") // "a 40, not a 50"
+		return
+	}
 	for k := i + 1; k < len(m.items) && k <= i+8; k++ {
 		if m.items[k].num == nil {
 			continue

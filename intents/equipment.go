@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // equipmentSet gathers what the message says of each thing installed, in the
 // order first named.
@@ -425,6 +429,10 @@ func (m *message) adverb(i int) bool {
 		return false
 	}
 	switch m.text(i) {
+	case "solid":
+		if strings.HasSuffix(m.text(i-1), "ed") {
+			return true // "plugged solid"
+		}
 	case "working", "works":
 		if m.text(i+1) == "pressure" || m.text(i-1) == "max" {
 			return true
@@ -455,6 +463,9 @@ func (m *message) otherNoun(i int) bool {
 	k := i - 1
 	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
 		k--
+	}
+	if m.is(k, cWater, "") {
+		return true // "hot water rusty"
 	}
 	switch m.text(k) {
 	case "tag", "label", "sticker", "date", "tags", "writing", "placa", "etiqueta", "elevator", "truck", "van", "battery", "phone", "radio", "road", "door", "gate", "lock", "box", "light", "lights", "breaker", "flashlight", "dog", "handle", "lid", "sink", "faucet", "toilet", "dishwasher", "washer", "sump", "disposal", "fridge", "ac", "furnace", "customer", "owner", "house", "traffic", "weather", "signal", "tires":

@@ -195,7 +195,7 @@ func (m *message) oldFact(at, item int) bool {
 				return false
 			}
 			for _, v := range m.verbs {
-				if v.done && v.what == "replaced" && v.at > k && v.at < at && v.at == m.changeVerb(v) {
+				if v.done && v.what == "replaced" && v.at > k && v.at < at && (v.at == m.changeVerb(v) || strings.HasPrefix(m.text(v.at), "new one")) {
 					return false // "pulled the old electric and stood up an 80 gal"
 				}
 				if v.done && v.what == "replaced" {
@@ -326,7 +326,7 @@ func (m *message) factual(j int) bool {
 // factualRun tells whether only facts, marks and small words lie between two items.
 func (m *message) factualRun(a, b int) bool {
 	for j := a + 1; j < b; j++ {
-		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || be(m.text(j)) || m.is(j, cDeterminer, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
 			continue
 		}
 		return false

@@ -99,7 +99,7 @@ func (m *message) joined(a, b int) bool {
 		switch m.text(k) {
 		case "and", "y", "/", "n", "e", "plus", "=":
 			found = true
-		case "the", "la", "el", "both", "at", "en":
+		case "the", "la", "el", "both", "at", "en", "a", "an", "un", "una":
 		default:
 			if m.items[k].role == roleTaken {
 				continue

@@ -29,7 +29,7 @@ func (m *message) topicBefore(i int) (string, int) {
 
 // heaterState tells whether item k names the heater with its state: "old htr out".
 func (m *message) heaterState(k int) bool {
-	return m.is(k, cState, "") && m.is(k-1, cPart, "old")
+	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced"))
 }
 
 // carried returns the equipment last named before sentence s.
@@ -227,6 +227,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return t == "tornillo" || t == "screw" || t == "perilla"
 	}) >= 0 && !m.pointInClause(i) {
 		return roleSetting, "by its screw", true
+	}
+	// "heater is 50 gal gas, dial at 120"
+	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && m.prepBefore(i) {
+		return roleTemp, "thermostat", true
 	}
 	// "prv setting 60", "reguladora a 60"
 	if topic == "prv" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 {

@@ -216,7 +216,7 @@ func (m *message) byOthers(i int) bool {
 	if k < s.from || m.items[k].seg != m.items[i].seg {
 		return false
 	}
-	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "im" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
+	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "he" && m.text(k) != "she" && m.text(k) != "him" && m.text(k) != "im" && m.text(k) != "hes" && m.text(k) != "shes" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
 		return true
 	}
 	if !be(m.text(k)) && m.text(k) != "got" {
