@@ -107,6 +107,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	if j < len(toks) && toks[j].glued && toks[j].kind == word && len(toks[j].raw) == 1 && (toks[j].raw[0] < 'f' || toks[j].caps) && isLetter(toks[j].raw[0]) {
 		num += strings.ToUpper(toks[j].raw)
 		j++
+	} else if j+2 < len(toks) && toks[j].text == "-" && toks[j].glued && toks[j+1].glued && toks[j+1].kind == word && len(toks[j+1].raw) == 1 && !toks[j+2].glued {
+		num += strings.ToUpper(toks[j+1].raw) // 12-B Elm
+		j += 2
 	} else if j+1 < len(toks) && toks[j].text == "-" && toks[j].glued && toks[j+1].glued && toks[j+1].kind == number && toks[j+1].num.integer {
 		s, ok := p.street(toks, j+2, false)
 		if !ok || !s.suffixed || s.score < 4 {
@@ -114,6 +117,13 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		}
 		num += "-" + toks[j+1].num.digits
 		j += 2
+	}
+	if j+1 < len(toks) && len(num) >= 3 && toks[i].num.words && toks[j].kind == word && len(toks[j].text) == 1 && toks[j].text >= "a" && toks[j].text <= "d" {
+		// "nine oh two b cedar court"
+		if s, ok := p.street(toks, j+1, true); ok && s.suffixed {
+			num += strings.ToUpper(toks[j].text)
+			j++
+		}
 	}
 	if j >= len(toks) || toks[j].quoted != toks[i].quoted {
 		return a, false

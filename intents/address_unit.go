@@ -61,7 +61,7 @@ func (a *address) unit(p *Parser, toks []token) {
 			break
 		}
 		m := k + 1
-		if m < len(toks) && toks[m].kind == mark && (toks[m].text == "#" || toks[m].text == ".") {
+		if m < len(toks) && (toks[m].kind == mark && (toks[m].text == "#" || toks[m].text == ".") || toks[m].text == "number") {
 			m++
 		}
 		id, n := unitID(toks, m)

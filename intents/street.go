@@ -71,6 +71,18 @@ func (w *streetWalk) suffix(k, words int) string {
 	if _, unit := w.p.gaz.unit[t.text]; unit && k+1 < len(w.toks) && w.toks[k+1].kind == number {
 		return "" // "trailer 4"
 	}
+	if t.text == "st" && words == 0 {
+		n := k + 1
+		if n < len(w.toks) && w.toks[n].text == "." {
+			n++
+		}
+		if n < len(w.toks) && w.toks[n].kind == word && w.proper(n) && !w.p.term(w.toks, n) {
+			return "" // "N St. Charles Ave"
+		}
+	}
+	if words == 1 && linking(w.toks[k-1].text) {
+		return "" // "19 The Green"
+	}
 	if (t.text == "exp" || t.text == "expr" || t.text == "vst") && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return "" // "exp tank", "2nd vst arrived"
 	}
@@ -86,6 +98,11 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		return 0, true
 	}
 	term := w.p.term(w.toks, k)
+	if term && words == 0 && !proper {
+		if node, n := w.p.lex.find(w.toks, k, k+1); n > 0 && w.p.kinds[node].has(cUnit) && !w.p.kinds[node].has(cPoint) {
+			return 0, false // "100 ft run"
+		}
+	}
 	switch {
 	case w.p.lex.never[t.text] && !(proper && !term && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1)):
 		return 0, false
@@ -291,6 +308,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
 		return true // "1440 st marys"
+	}
+	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
+		return true // "12 Main"
 	}
 	if p.term(w.toks, k) {
 		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
