@@ -27,6 +27,8 @@ func (m *message) foreign(i int) (string, bool) {
 		switch {
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
+		case m.eyesight(i):
+			return "eyesight", true
 		case m.sum(i):
 			return "money", true
 		case m.rate(i):
@@ -74,6 +76,12 @@ func (m *message) converts(i int) bool {
 func (m *message) sum(i int) bool {
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
+}
+
+// eyesight reads "20/20".
+func (m *message) eyesight(i int) bool {
+	twenty := func(k int) bool { return m.isNum(k) && m.items[k].value == 20 }
+	return twenty(i) && (m.isMark(i+1, "/") && twenty(i+2) || m.isMark(i-1, "/") && twenty(i-2))
 }
 
 // rate reads a sum for a time: "110 a month".
