@@ -202,57 +202,6 @@ func (m *message) judge(v *verb) {
 	v.done = !v.negated && !v.planned && !v.state
 }
 
-// byOthers tells whether somebody else did what the verb at i tells, before the
-// visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
-func (m *message) byOthers(i int) bool {
-	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
-		return false
-	}
-	s := m.sents[m.items[i].sent]
-	k := i - 1
-	for k >= s.from && (m.text(k) == "just" || m.text(k) == "already" || m.text(k) == "had" || m.text(k) == "has" || m.text(k) == "previously") {
-		k--
-	}
-	if k < s.from || m.items[k].seg != m.items[i].seg {
-		return false
-	}
-	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "he" && m.text(k) != "she" && m.text(k) != "him" && m.text(k) != "im" && m.text(k) != "hes" && m.text(k) != "shes" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
-		return true
-	}
-	if !be(m.text(k)) && m.text(k) != "got" {
-		return false
-	}
-	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
-		switch m.text(j) {
-		case "says", "claims", "swears", "said", "thinks", "claimed", "told me", "tells me", "dice", "says it", "says it was":
-			return true
-		}
-	}
-	return false
-}
-
-// endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been
-// replaced, set at 60". A year between the two tells of an earlier one.
-func (m *message) endsDeed(v *verb) bool {
-	n := len(m.verbs)
-	if n == 0 || v.what != "set" {
-		return false
-	}
-	d := &m.verbs[n-1]
-	if !d.done || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" || d.at < m.sents[m.items[v.at].sent].from {
-		return false
-	}
-	if v.object != "" && d.object != "" && v.object != d.object {
-		return false
-	}
-	for k := d.at + 1; k < v.at; k++ {
-		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.is(k, cItem, "") && k != d.objAt {
-			return false
-		}
-	}
-	return true
-}
-
 func (m *message) fuelSize(k int) bool {
 	return m.is(k, cFuel, "") || k >= 0 && m.items[k].num != nil && (m.items[k].unit == "gal" || m.items[k].unit == "litre")
 }
@@ -367,15 +316,6 @@ func (m *message) objectOf(v *verb) (string, int) {
 	return "", -1
 }
 
-// heaterAlone tells whether a fuel at item k stands for the heater itself: no other
-// noun follows, and a size or "tankless" says so.
-func (m *message) heaterAlone(k int) bool {
-	if n := k + 1; n < len(m.items) && !m.items[n].mark && (m.is(n, cItem, "") || m.items[n].num == nil && m.unknownNoun(n)) {
-		return false
-	}
-	return m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") || m.isNum(k-1) && m.items[k-1].unit == "gal"
-}
-
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.
 func (m *message) verbLeft(i, n int, kinds ...string) *verb {
 	s := m.sents[m.items[i].sent]
@@ -444,14 +384,6 @@ func (m *message) shutsWater(i int) bool {
 		}
 	}
 	return false
-}
-
-// opensIt tells whether a valve that is called closed was only found so: "curb stop
-// closed, I opened it". Opening one is no work.
-func (m *message) opensIt(i int) bool {
-	return m.right(i, 8, true, func(k int) bool {
-		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
-	}) >= 0
 }
 
 // changeout returns the size of the new heater when the word at i puts one in

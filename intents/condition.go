@@ -1,0 +1,135 @@
+package intents
+
+import "strings"
+
+// condValue turns a condition round when it is denied: "not good", "not bad".
+func (m *message) condValue(i int, v string) string {
+	if m.left(i, 2, false, func(k int) bool {
+		switch m.text(k) {
+		case "not", "isnt", "no", "wasnt", "never", "doesnt", "aint", "tampoco":
+			return true
+		}
+		return false
+	}) >= 0 {
+		if v == "good" {
+			return "failed"
+		}
+		return "good"
+	}
+	return v
+}
+
+// adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
+// "whistles bad", "her ok", "ok to".
+func (m *message) adverb(i int) bool {
+	switch m.text(i) {
+	case "bad", "good", "fine", "ok", "okay", "solid", "steady", "working", "works", "holds", "holding", "still holding":
+	default:
+		return false
+	}
+	switch m.text(i) {
+	case "solid":
+		if strings.HasSuffix(m.text(i-1), "ed") {
+			return true // "plugged solid"
+		}
+	case "working", "works":
+		if m.text(i+1) == "pressure" || m.text(i-1) == "max" {
+			return true
+		}
+	case "holds", "holding", "still holding":
+		// "holds an air charge of 55"
+		if k := m.right(i, 5, true, func(k int) bool { return m.items[k].num != nil }); k >= 0 && m.items[k].seg == m.items[i].seg {
+			return true
+		}
+	}
+	switch m.text(i - 1) {
+	case "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all":
+		return m.text(i) == "ok" || m.text(i) == "okay"
+	}
+	k := i - 1
+	for k >= 0 && (m.text(k) == "pretty" || m.text(k) == "real" || m.text(k) == "really" || m.text(k) == "so" || m.text(k) == "up" || m.text(k) == "too" || m.text(k) == "very" || m.text(k) == "bien") {
+		k--
+	}
+	if m.text(i) == "bad" && k >= 0 && m.items[k].sent == m.items[i].sent && (m.is(k, cCond, "") || m.is(k, cSym, "")) {
+		return true
+	}
+	return false
+}
+
+// otherNoun tells whether a condition is said of a thing that is no equipment: "the
+// tag's gone", "elevator's dead".
+func (m *message) otherNoun(i int) bool {
+	k := i - 1
+	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
+		k--
+	}
+	if m.is(k, cWater, "") {
+		return true // "hot water rusty"
+	}
+	switch m.text(k) {
+	case "tag", "label", "sticker", "date", "tags", "writing", "placa", "etiqueta", "elevator", "truck", "van", "battery", "phone", "radio", "road", "door", "gate", "lock", "box", "light", "lights", "breaker", "flashlight", "dog", "handle", "lid", "sink", "faucet", "toilet", "dishwasher", "washer", "sump", "disposal", "fridge", "ac", "furnace", "customer", "owner", "house", "traffic", "weather", "signal", "tires":
+		return true
+	}
+	return false
+}
+
+// ofOldPart tells whether a fact is of a part that was replaced on the visit: that
+// it was bad, or stands between the word of the deed and the part, or years old.
+func (m *message) ofOldPart(a attribute, owner string) bool {
+	at := m.replacedAt(owner)
+	if at < 0 {
+		return false
+	}
+	switch a.what {
+	case "cond":
+		v, _ := m.val(a.at, cCond)
+		return v != "good" && !m.is(a.at, cMaterial, "")
+	case "age", "ago":
+		return true
+	case "year":
+		return int(m.items[a.at].value) < m.ctx.Today.Year-1 && !m.items[a.at].num.apos
+	case "material", "fuel", "size":
+		// "replaced the plastic drain valve with a brass one"
+		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
+			switch m.text(k) {
+			case "with", "for", "w/", "w", "con", "por":
+				return m.text(k+1) == "a" || m.text(k+1) == "new" || m.text(k+1) == "un" || m.text(k+1) == "una" || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
+			}
+			return false
+		}) >= 0
+	}
+	return false
+}
+
+// shared gives a fact of two things to the other one too: "prv and heater both 2015",
+// "prv and exp tank are fine".
+func (m *message) shared(a attribute, owner string, items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x, y := items[k-1], items[k]
+		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || !m.joined(x.at, y.at) || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
+			continue
+		}
+		both := false
+		for j := y.at + 1; j < a.at; j++ {
+			switch m.text(j) {
+			case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
+				both = true
+			}
+			if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" {
+				return
+			}
+		}
+		if !both {
+			return
+		}
+		f, g := m.equipment.facts[owner], m.equipment.get(x.item, x.at)
+		if g.InstalledYear == nil && a.what != "cond" {
+			g.InstalledYear = f.InstalledYear
+		}
+		if g.Condition == "" && a.what == "cond" {
+			g.Condition = f.Condition
+		}
+		g.said = true
+		return
+	}
+}
