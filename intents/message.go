@@ -258,6 +258,10 @@ func (m *message) units() {
 				}
 			}
 		}
+		if pressureUnit(it.unit) && it.num.integer && i+2 < len(m.items) && m.items[i+1].text == "y" && (m.items[i+2].text == "medio" || m.items[i+2].text == "media") {
+			it.value += 0.5 // "tres bares y medio"
+			i += 2
+		}
 		out = append(out, it)
 	}
 	m.items = out

@@ -11,7 +11,7 @@ type numberWord struct {
 	value int
 }
 
-var numberWords = map[string]numberWord{
+var numberWords = joinedTens(map[string]numberWord{
 	"zero": {'z', 0}, "cero": {'z', 0}, "oh": {'o', 0}, "aught": {'z', 0}, "ought": {'o', 0},
 	"one": {'d', 1}, "two": {'d', 2}, "three": {'d', 3}, "four": {'d', 4}, "five": {'d', 5},
 	"six": {'d', 6}, "seven": {'d', 7}, "eight": {'d', 8}, "nine": {'d', 9},
@@ -32,6 +32,18 @@ var numberWords = map[string]numberWord{
 	"doscientos": {'H', 200}, "trescientos": {'H', 300}, "cuatrocientos": {'H', 400}, "quinientos": {'H', 500},
 	"seiscientos": {'H', 600}, "setecientos": {'H', 700}, "ochocientos": {'H', 800}, "novecientos": {'H', 900},
 	"doscientas": {'H', 200}, "trescientas": {'H', 300}, "cuatrocientas": {'H', 400}, "quinientas": {'H', 500},
+})
+
+// joinedTens adds the tens of Spanish written with their units in one word, as they
+// sound: "ochentaiocho", "noventaidós".
+func joinedTens(m map[string]numberWord) map[string]numberWord {
+	for _, ten := range [...]string{"treinta", "cuarenta", "cincuenta", "sesenta", "setenta", "ochenta", "noventa"} {
+		for _, one := range [...]string{"un", "uno", "una", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve"} {
+			w := numberWord{'v', m[ten].value + m[one].value}
+			m[ten+"i"+one], m[ten+"y"+one] = w, w
+		}
+	}
+	return m
 }
 
 // chunk is one number of a run of number words.
@@ -120,8 +132,8 @@ func runEnd(toks []token, i int) int {
 			}
 		}
 		if t.text == "y" && n > i && n+1 < len(toks) {
-			if w, ok := numberWords[toks[n+1].text]; ok && w.class == 'd' && numberWords[toks[n-1].text].class == 'x' {
-				n++
+			if w, ok := numberWords[toks[n+1].text]; ok && (w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || toks[n-1].text == "ciento") {
+				n++ // "ochenta y ocho", "ciento y cinco"
 				continue
 			}
 		}
@@ -338,7 +350,7 @@ func hundreds(toks []token, i, to int) (int, int) {
 		return 0, 0
 	}
 	j := i + 1
-	if j < to && toks[j].text == "and" {
+	if j < to && (toks[j].text == "and" || toks[j].text == "y") {
 		j++
 	}
 	rest, m := two(toks, j, to)

@@ -244,7 +244,7 @@ func (m *message) nameNew(i int) bool {
 func (m *message) unwanted(i int) bool {
 	return m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
-		case "quiere", "quieren", "quiso", "quisieron", "want", "wanted", "declined":
+		case "quiere", "quieren", "quiso", "quisieron", "ocupa", "ocupan", "necesita", "want", "wanted", "need", "needs", "declined":
 			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || clitic(m.text(k-1)) && m.is(k-2, cNeg, "")
 		}
 		return false
