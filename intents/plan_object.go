@@ -6,7 +6,7 @@ import "lazyhand/assess"
 func (m *message) needs(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {
 		switch m.text(k) {
-		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo":
+		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos", "necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos", "se recomienda", "le recomendamos":
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
 		case "and", "y", "plus":
 			if !m.is(k-1, cItem, "") {
