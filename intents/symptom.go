@@ -19,7 +19,7 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok {
+		if !ok || m.ofSomethingElse(i) {
 			continue
 		}
 		m.addSymptom(i, name, m.absent(i, name))
@@ -174,9 +174,12 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	case assess.NoWater:
 		if m.text(i) == "no water" {
 			switch m.text(i + 1) {
-			case "hammer", "running", "leaks", "leak", "on", "in", "damage", "pressure", "heater", "used", "use":
+			case "hammer", "running", "leaks", "leak", "on", "damage", "pressure", "heater", "used", "use":
 				return "", false
 			}
+		}
+		if m.text(i+1) == "in" && m.inVessel(i+2) {
+			return "", false
 		}
 		if m.text(i) == "sin agua" && m.text(i+1) == "caliente" || m.text(i+1) == "hot" {
 			return "", false
@@ -187,6 +190,20 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 	}
 	return assess.SymptomName(v), true
+}
+
+// inVessel tells whether the words at i name a place where water is not wanted:
+// "no water in the pan".
+func (m *message) inVessel(i int) bool {
+	switch m.text(i) {
+	case "the", "her", "his", "their", "that":
+		i++
+	}
+	switch m.text(i) {
+	case "pan", "drain pan", "tank", "bucket", "crawl", "crawlspace", "basement", "garage", "yard", "floor", "ceiling", "attic", "expansion tank", "bladder":
+		return true
+	}
+	return m.is(i, cItem, "")
 }
 
 func (m *message) heatingUp(i int) bool {
@@ -277,7 +294,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			if m.text(k) == "no" && k+1 < s.to && !m.items[k+1].mark {
 				break
 			}
-			if k == i+1 && m.text(k) != "none" && m.text(k) != "ninguna" && m.text(k) != "ninguno" && m.text(k) != "nada" && m.text(k) != "nope" && m.text(k) != "negative" {
+			if k == i+1 && m.text(k) != "neg" && m.text(k) != "none" && m.text(k) != "ninguna" && m.text(k) != "ninguno" && m.text(k) != "nada" && m.text(k) != "nope" && m.text(k) != "negative" {
 				break
 			}
 			return true
@@ -298,7 +315,10 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			return false // "no drip, no banging, yes the kitchen faucet leaks"
 		}
 	}
-	if m.text(i+1) == "gone" || be(m.text(i+1)) && m.text(i+2) == "gone" {
+	if t := m.text(i + 1); t == "free" || t == "-" && m.text(i+2) == "ve" || m.isNum(i+1) && m.items[i+1].value == 0 && m.items[i+1].unit == "" {
+		return true // "leak free", "hammer -ve", "leaks 0"
+	}
+	if ended(m.text(i+1)) || be(m.text(i+1)) && ended(m.text(i+2)) || m.text(i+1) == "has" && ended(m.text(i+2)) || m.text(i-1) == "se quito el" || m.text(i-2) == "quito" {
 		// told of another visit's complaint; one that ended by work of this visit stays
 		worked := false
 		for _, v := range m.verbs {
@@ -323,15 +343,15 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		t := m.text(k)
 		switch t {
 		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "tampoco", "nunca", "cero", "no more":
-			if t == "no" && m.text(k+1) == "," {
+			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
 				return false
 			}
 			if t == "zero" && m.isNum(k) {
 				return false
 			}
 			return true
-		case "longer":
-			return false
+		case "but", "pero", "except", "although", "though":
+			return false // "no black water but the kitchen leaks"
 		case ",", "and", "y":
 			// a list goes on only when it is closed by "or", "nor", "ni"
 			if m.listEnds(k, i) {
@@ -341,6 +361,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
 			continue
 		}
+		if deniesSymptom(t) {
+			return true
+		}
 		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.is(k, cWater, "") || m.is(k, cPipe, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, "") {
 			continue
 		}
@@ -349,6 +372,43 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		}
 		if i-k > 3 {
 			return false
+		}
+	}
+	return false
+}
+
+// ended tells whether a word says that something is over: "the banging quit".
+func ended(t string) bool {
+	switch t {
+	case "gone", "quit", "stopped", "went away", "cleared up", "disappeared", "vanished", "is gone", "went", "paro", "desaparecio":
+		return true
+	}
+	return false
+}
+
+// deniesSymptom tells whether a phrase denies what follows it: "never had any hammer",
+// "customer denies hammer".
+func deniesSymptom(t string) bool {
+	switch t {
+	case "couldnt", "denies", "denied", "never had", "no complaints", "no complaint", "no longer", "didnt see", "couldnt find", "didnt find", "didnt hear", "no reports", "dont hear", "doesnt hear", "not getting":
+		return true
+	}
+	return false
+}
+
+// ofSomethingElse tells whether what drips or hums at item i is no part of a
+// house: "the truck is leaking oil".
+func (m *message) ofSomethingElse(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		it := &m.items[k]
+		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.num != nil {
+			return false
+		}
+		for j := it.tok; j < it.tok+it.n && !it.mark && !it.site; j++ {
+			if m.wordCues(j).has(cueForeign) {
+				return true
+			}
 		}
 	}
 	return false
