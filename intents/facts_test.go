@@ -462,7 +462,6 @@ func TestWhatWasDone(t *testing.T) {
 		{"had to shut the house down", "shut_off"},
 		{"main is shut", "shut_off"},
 		{"shut it down at the meter", "shut_off"},
-		{"changed out the regulator, 60 lbs now", "replaced_prv; 60 after"},
 		{"regulator changed", "replaced_prv"},
 		{"prv swap done, set at 60", "replaced_prv to 60"},
 		{"prv swapped, set 60", "replaced_prv to 60"},
