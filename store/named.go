@@ -31,15 +31,19 @@ func (tx *Tx) SitesNamed(streets, numbers []string, limit int) ([]SiteRecord, er
 	return all(tx, scanSite, sites+`WHERE n.joined IS NULL AND n.id IN (`+strings.Join(parts, ` UNION ALL `)+`) ORDER BY n.id LIMIT ?`, args...)
 }
 
-// SitesAround returns the houses that a slip could make of s: those on its
-// street whose number is as long or one digit off that, and those with its
-// number on a street that begins with the same letter or sound.
-func (tx *Tx) SitesAround(s assess.Site, limit int) ([]SiteRecord, error) {
-	number, _, _ := strings.Cut(s.Loose(), " ")
-	return all(tx, scanSite, sitesAround, s.Street(), number+" ", number+"!", limit)
+// SitesAround returns the houses that a slip could have made of s: those with
+// its number and street name, at most so many more of its street, and those with
+// its number on a street whose name is about as long.
+func (tx *Tx) SitesAround(s assess.Site, onStreet int) ([]SiteRecord, error) {
+	loose := s.Loose()
+	number, _, _ := strings.Cut(loose, " ")
+	return all(tx, scanSite, sitesAround, loose, s.Street(), onStreet, number+" ", number+"!")
 }
 
-const sitesAround = sites + `WHERE n.joined IS NULL AND n.id IN (SELECT id FROM site WHERE street = ?1 UNION ALL SELECT id FROM site WHERE loose >= ?2 AND loose < ?3) ORDER BY n.id DESC LIMIT ?4`
+const sitesAround = `SELECT id, id, line, town, postcode FROM site WHERE joined IS NULL AND id IN (
+	SELECT id FROM site WHERE loose = ?1
+	UNION ALL SELECT id FROM (SELECT id FROM site WHERE street = ?2 LIMIT ?3)
+	UNION ALL SELECT id FROM (SELECT id FROM site WHERE loose >= ?4 AND loose < ?5 AND length(loose) BETWEEN length(?1) - 2 AND length(?1) + 2 LIMIT 100))`
 
 // Revised is a message that was put right, edited or taken back, and by what.
 type Revised struct {

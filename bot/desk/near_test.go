@@ -22,6 +22,8 @@ func TestWhichHousesMayBeOne(t *testing.T) {
 		{"123 Elm St", "1123 Elm St", true},
 		{"123 Elm St", "923 Elm St", true},
 		{"123 Elm St", "125 Elm St", false},
+		{"110 Elm St", "120 Elm St", false},
+		{"132 Elm St", "123 Elm St", true},
 		{"12 Alder St", "14 Alder St", false},
 		{"12 Alder St", "22 Alder St", false},
 		{"12 5th St", "12 6th St", false},
