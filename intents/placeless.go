@@ -34,7 +34,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 	known := m.frame.Site != "" || m.ctx.Site != ""
 	others := slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 })
 	switch {
-	case m.hasAsk(AskCorrect):
+	case m.hasAsk(AskCorrect), r.When != "":
 		return true
 	case m.left(r.at, 4, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
 		return true

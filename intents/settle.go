@@ -8,8 +8,8 @@ import (
 
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
-	m.placeless()
 	m.whens()
+	m.placeless()
 	m.foundAir()
 	m.foundSetting()
 }
