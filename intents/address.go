@@ -208,10 +208,10 @@ func allCaps(toks []token) bool {
 	up, low := 0, 0
 	for i := range toks {
 		if t := &toks[i]; t.kind == word && len(t.raw) > 3 {
-			if t.raw == strings.ToUpper(t.raw) {
-				up++
-			} else {
+			if strings.ContainsFunc(t.raw, unicode.IsLower) {
 				low++
+			} else {
+				up++
 			}
 			if up+low > 8 {
 				break

@@ -83,7 +83,7 @@ var classNames = map[string]class{
 // classSet is a set of classes, one bit each.
 type classSet [2]uint64
 
-func (s classSet) has(c class) bool { return s[c>>6]>>(c&63)&1 != 0 }
+func (s classSet) has(c class) bool { return s[c>>6&1]>>(c&63)&1 != 0 }
 
 // with adds a class to the set.
 func (s classSet) with(c class) classSet {

@@ -37,6 +37,7 @@ type lexicon struct {
 	right    map[string]bool    // words that stand as they are, never for a term misspelt
 	never    map[string]bool    // words that never stand inside a street's name
 	next     map[uint64]int32   // node<<32 | word -> node
+	first    []int32            // by word: the node it leads to from the root; 0 for none
 	tags     [][]tag            // by node
 	phrases  []string           // by node: the words that lead to it
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
@@ -234,6 +235,10 @@ func (l *lexicon) step(node, word int32) int32 {
 
 // index prepares the look-up of words written short or wrong.
 func (l *lexicon) index() {
+	l.first = make([]int32, len(l.words))
+	for id := range l.words {
+		l.first[id] = l.next[uint64(uint32(id))]
+	}
 	for id, w := range l.words {
 		if s := consonants(w); len(s) >= 2 && s != w {
 			l.skeleton[s] = append(l.skeleton[s], int32(id))
@@ -464,6 +469,17 @@ func (l *lexicon) find(toks []token, i, end int) (node int32, n int) {
 	return l.walk(toks, i, i, end, 0)
 }
 
+// after returns the node that a word leads to from a node. Most words begin no
+// phrase, so the first step is a look into a table.
+func (l *lexicon) after(node, word int32) (int32, bool) {
+	if node == 0 {
+		n := l.first[word]
+		return n, n != 0
+	}
+	n, ok := l.next[uint64(node)<<32|uint64(uint32(word))]
+	return n, ok
+}
+
 func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {
 	if node != 0 && l.tags[node] != nil {
 		best, n = node, i-start
@@ -481,7 +497,7 @@ func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32,
 		return best, n
 	}
 	for _, id := range t.cand {
-		if nx, ok := l.next[uint64(node)<<32|uint64(uint32(id))]; ok {
+		if nx, ok := l.after(node, id); ok {
 			if b, m := l.walk(toks, start, i+1, end, nx); m > n {
 				best, n = b, m
 			}
