@@ -150,7 +150,14 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 			_, err := tx.SitesNamed([]string{"elm", "oak"}, []string{"1187"}, 20)
 			return err
 		},
-		"houses a slip away":  func() error { _, err := tx.SitesAround(house, 20); return err },
+		"houses a slip away": func() error { _, err := tx.SitesAround(house, 20); return err },
+		"what was answered last": func() error {
+			if _, _, err := tx.QuestionAbout(1, "same"); err != nil {
+				return err
+			}
+			_, _, err := tx.LastAnswered("field", "1", "ana", "same")
+			return err
+		},
 		"what was put right":  func() error { _, err := tx.Revisions(1, 8); return err },
 		"what is due":         func() error { _, err := tx.DueFollowUps(day, 20); return err },
 		"open alerts":         func() error { _, err := tx.OpenAlerts(); return err },

@@ -54,11 +54,13 @@ func (tx *Tx) QuestionAbout(message int64, kind string) (Question, bool, error) 
 }
 
 // LastAnswered returns the question of a kind that was answered last in a
-// thread, when nothing was reported there since.
-func (tx *Tx) LastAnswered(channel, thread, kind string) (Question, bool, error) {
-	return first(all(tx, scanQuestion, `SELECT q.id, q.message, q.channel, q.thread, q.author, q.at, q.kind, q.body FROM message m JOIN question q ON q.message = m.id
-		WHERE m.channel = ?1 AND m.thread = ?2 AND q.kind = ?3 AND q.state = 'answered'
-		AND NOT EXISTS (SELECT 1 FROM message l JOIN report r ON r.message = l.id WHERE l.channel = ?1 AND l.thread = ?2 AND l.id > q.message) ORDER BY q.id DESC LIMIT 1`, channel, thread, kind))
+// thread, or outside of threads by its person in the channel, when nothing was
+// reported there since.
+func (tx *Tx) LastAnswered(channel, thread, author, kind string) (Question, bool, error) {
+	return first(all(tx, scanQuestion, `SELECT q.id, q.message, q.channel, q.thread, q.author, q.at, q.kind, q.body FROM question q
+		WHERE q.id = (SELECT max(a.id) FROM question a WHERE a.message IN (SELECT m.id FROM message m WHERE m.channel = ?1 AND m.thread = ?2
+			UNION ALL SELECT (SELECT r.message FROM report r WHERE r.author = ?3 ORDER BY r.at DESC, r.id DESC LIMIT 1)) AND a.channel = ?1 AND a.kind = ?4 AND a.state = 'answered')
+		AND NOT EXISTS (SELECT 1 FROM message l JOIN report r ON r.message = l.id WHERE l.channel = ?1 AND l.thread = ?2 AND l.id > q.message)`, channel, thread, author, kind))
 }
 
 // EndQuestion closes a question as "answered" or "dropped".

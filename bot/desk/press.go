@@ -172,6 +172,11 @@ func (t *turn) pressElsewhere(p press) error {
 	if err != nil || !ok {
 		return err
 	}
+	return t.elsewhere(m)
+}
+
+// elsewhere takes a report off its house and asks for the right one.
+func (t *turn) elsewhere(m store.Message) error {
 	r, reported, err := t.tx.ReportOf(m.ID)
 	if err != nil || !reported {
 		return err

@@ -358,12 +358,14 @@ func (t *turn) askUnclear(m store.Message, f intents.Frame) error {
 	return t.say(Body{Lead: u.Ask})
 }
 
+// keepQuestion keeps a question about m where it is asked: there it is answered,
+// whoever said m and wherever.
 func (t *turn) keepQuestion(m store.Message, kind string, body any) error {
 	raw, err := json.Marshal(body)
 	if err != nil {
 		return err
 	}
-	return t.tx.AskQuestion(store.Question{Message: m.ID, Channel: m.Channel, Thread: m.Thread, Author: m.Author, At: t.m.At, Kind: kind, Body: raw})
+	return t.tx.AskQuestion(store.Question{Message: m.ID, Channel: t.m.Channel, Thread: t.m.Thread, Author: t.m.Author, At: t.m.At, Kind: kind, Body: raw})
 }
 
 // siteLine is a house as people read it.

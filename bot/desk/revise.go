@@ -138,7 +138,21 @@ func (t *turn) undo(named store.SiteRecord) error {
 		t.righting = true
 		return t.replace(m, f, named.ID)
 	}
+	if saysElsewhere(t.m.Text) {
+		return t.elsewhere(m)
+	}
 	return t.takeBack(m)
+}
+
+// saysElsewhere tells whether words take back only the house of a report.
+func saysElsewhere(text string) bool {
+	said := strings.Join(plainWords(text), " ")
+	for _, p := range []string{"wrong house", "wrong address", "wrong site", "wrong place", "not this house", "not that house", "casa equivocada", "direccion equivocada", "no era esa casa", "no es esa casa", "me equivoque de casa"} {
+		if strings.Contains(said, p) {
+			return true
+		}
+	}
+	return false
 }
 
 func (t *turn) takeBack(m store.Message) error {

@@ -307,7 +307,7 @@ func (t *turn) houses(f intents.Frame, site store.SiteRecord) (done bool, err er
 		}
 		return true, t.join(found[0], store.SiteRecord{ID: site.ID, Named: site.ID, Site: site.Site})
 	}
-	last, found, err := t.tx.LastAnswered(t.m.Channel, t.m.Thread, askSame)
+	last, found, err := t.tx.LastAnswered(t.m.Channel, t.m.Thread, t.m.Author, askSame)
 	if err != nil {
 		return false, err
 	}

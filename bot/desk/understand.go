@@ -83,7 +83,8 @@ type among struct {
 // thread or the person is at already is it when it fits.
 func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecord, q *store.Question) (intents.Frame, error) {
 	wanted := q != nil && (q.Kind == askNoSite || q.Kind == askWhichSite || q.Kind == askRight)
-	if isChatter(f) && !wanted || slices.ContainsFunc(f.Unclear, func(u intents.Unclear) bool { return len(u.MightBe) > 1 }) {
+	bare := isChatter(f) && !wanted // "92 at elm" is a report only at a house
+	if bare && !fewWithNumber(t.m.Text) || slices.ContainsFunc(f.Unclear, func(u intents.Unclear) bool { return len(u.MightBe) > 1 }) {
 		return f, nil
 	}
 	names := t.parser.Names(t.m.Text)
@@ -110,7 +111,10 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 			}
 			if s.ID == here.ID {
 				c.Sites = []string{s.Line}
-				return t.parser.Parse(t.m.Text, c), nil
+				if g := t.parser.Parse(t.m.Text, c); !bare || len(reports(g)) > 0 {
+					return g, nil
+				}
+				return f, nil
 			}
 			byLine[s.Line] = append(byLine[s.Line], s)
 			if !slices.Contains(c.Sites, s.Line) {
@@ -122,6 +126,13 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 	if len(c.Sites) == 0 {
 		t.unknownStreet(f, names)
 		return f, nil
+	}
+	if bare {
+		one := c
+		one.Sites = c.Sites[:1]
+		if len(reports(t.parser.Parse(t.m.Text, one))) == 0 {
+			return f, nil
+		}
 	}
 	g := t.parser.Parse(t.m.Text, c)
 	for i, u := range g.Unclear {
@@ -137,6 +148,11 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 		return g, nil
 	}
 	return g, nil
+}
+
+// fewWithNumber tells whether a text is a few words with a number among them.
+func fewWithNumber(text string) bool {
+	return len(strings.Fields(text)) <= 5 && strings.ContainsAny(text, "0123456789")
 }
 
 // unknownStreet asks for the number of a house on a street that is named with
