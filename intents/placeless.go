@@ -2,6 +2,10 @@ package intents
 
 import "slices"
 
+// leastPSI is the least number, zero apart, that is taken for a pressure when no
+// unit is said: no house has less, but pipes, floors and counts do.
+const leastPSI = 12
+
 // placeless takes back readings that no test point claims and nothing else makes
 // a pressure of this house. A tech says where the gauge sits: of more than three
 // thousand labelled readings not one in a hundred has no point, and of the
@@ -11,6 +15,10 @@ func (m *message) placeless() {
 	kept := m.readings[:0]
 	var doubted []int
 	for _, r := range m.readings {
+		if it := &m.items[r.at]; it.unit == "" && 0 < r.PSI && r.PSI < leastPSI {
+			m.setRole(r.at, roleIgnored, "too small for a pressure in psi")
+			continue
+		}
 		if len(r.points) > 0 || m.ofTheHouse(&r) {
 			kept = append(kept, r)
 			continue

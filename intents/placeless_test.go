@@ -27,6 +27,9 @@ func TestNumbersWithoutATestPoint(t *testing.T) {
 		{"make it 82", here, []float64{82}, 0},
 		{"la casa trae 84", here, []float64{84}, 0},
 		{"who has the 200 psi gauge", intents.Context{}, nil, 0},
+		{"1 1/2 in meter, 3/4 in prv, 66 downstream", here, []float64{66}, 0},
+		{"somebody screwed a 3/4 plug in, 2 showers upstairs", here, nil, 0},
+		{"1 psi at the front bib", here, []float64{1}, 0},
 		{"need 80 psi test plugs", intents.Context{}, nil, 0},
 	} {
 		f := p.Parse(c.text, c.ctx)
