@@ -31,6 +31,10 @@ func (m *message) pointsAcross() {
 				continue
 			}
 		}
+		if p := m.toldLater(k); p != "" {
+			r.points, r.inherit = []string{p}, true
+			continue
+		}
 		if k > 0 && r.sent > 0 && m.continues(r.sent) && !m.houseNear(r.at) {
 			pts := map[string]bool{}
 			for _, q := range m.readings[:k] {
@@ -48,6 +52,40 @@ func (m *message) pointsAcross() {
 			}
 		}
 	}
+}
+
+// toldLater finds the point of reading k behind it: one that a later sentence tells for
+// all, "static 66. flowing 50. both at the front bib", or that of the present value
+// which follows the highest one, "max needle 156. current needle 81, on the drain cock".
+func (m *message) toldLater(k int) string {
+	s := m.readings[k].sent
+	if k+1 < len(m.readings) {
+		n := &m.readings[k+1]
+		if n.sent <= s+2 && len(n.points) == 1 && m.saysOf(s, cPeak) && m.saysOf(n.sent, cNow) {
+			return n.points[0]
+		}
+	}
+	for j := s + 2; j < len(m.sents) && j <= s+4; j++ {
+		if p := m.lonePoint(j); p != "" {
+			for i := m.sents[j].from; i < m.sents[j].to; i++ {
+				if m.is(i, cHint, "all") {
+					return p
+				}
+			}
+			return ""
+		}
+	}
+	return ""
+}
+
+// saysOf tells whether sentence s holds a word of a class.
+func (m *message) saysOf(s int, c class) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, c, "") {
+			return true
+		}
+	}
+	return false
 }
 
 // headPoint finds a point in the nearest sentences before s that hold no
@@ -79,14 +117,14 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].to-m.sents[j].from <= 2) && m.items[i].role != roleTaken {
+			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
 				pts = append(pts, p)
 			}
 		}
 		if len(pts) >= 1 && m.gaugeTalk(j) {
 			return pts[0]
 		}
-		if len(pts) == 1 && m.sents[j].to-m.sents[j].from <= 4 {
+		if len(pts) == 1 && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract)) {
 			return pts[0]
 		}
 	}
@@ -185,6 +223,11 @@ func (m *message) sameGauge(a, b int) bool {
 		switch m.text(k) {
 		case "house", "in the house", "casa", "inside", "adentro", "indoors", "system", "sys":
 			return false
+		}
+	}
+	for k := a + 1; k < b; k++ {
+		if m.text(k) == "it" {
+			return true // "sits at 72 all day, at night it creeps to 105"
 		}
 	}
 	for k := max(se.from, a-6); k < min(se.to, b+7); k++ {

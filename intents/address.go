@@ -72,7 +72,11 @@ func (p *Parser) addresses(toks []token) []address {
 				i = a.to - 1
 			}
 		case t.kind == word && t.caps:
-			if a, ok := p.numberLast(toks, i); ok {
+			a, ok := p.numberLast(toks, i)
+			if !ok {
+				a, ok = p.streetFirst(toks, i)
+			}
+			if ok {
 				out = append(out, a)
 				i = a.to - 1
 			}
@@ -127,6 +131,11 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	}
 	if j >= len(toks) || toks[j].quoted != toks[i].quoted {
 		return a, false
+	}
+	if toks[j].text == "-" && !toks[j].glued && j+1 < len(toks) && toks[j+1].kind == number {
+		if _, ok := ordinalAt(toks, j+1); ok {
+			j++ // "2210 - 5th Ave N"
+		}
 	}
 	if toks[j].glued && j == i+1 {
 		return a, false // 62psi, 9080#

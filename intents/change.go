@@ -40,8 +40,8 @@ func (m *message) altered(i int) (role, string, bool) {
 		if m.text(i+1) == "to" && at != i-1 && m.text(at+1) != ":" {
 			v, at = nil, -1 // "set the prv from 85 to 60" has rules of its own
 		}
-		if v != nil && (m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0) {
-			v = nil
+		if v != nil && (m.pointBetween(v.at, i) || m.pointInClause(i) || m.numsBetween(v.at, i) > 0) {
+			v = nil // "bumped the prv, front went 58 to 63"
 		}
 		if c, ok := m.val(at, cItem); v == nil && ok {
 			switch c = m.itemCode(at, c); c {

@@ -68,7 +68,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been", "should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
-		return last || quoted || begins
+		return last || quoted || begins && !m.numbersAfter(s, i, 2) // "should read 60 and reads 95"
 	case "should be":
 		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
@@ -112,6 +112,16 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return false
 	}
 	return false
+}
+
+// numbersAfter tells whether sentence s has at least n numbers after item i.
+func (m *message) numbersAfter(s, i, n int) bool {
+	for k := i + 1; k < m.sents[s].to; k++ {
+		if m.items[k].num != nil {
+			n--
+		}
+	}
+	return n <= 0
 }
 
 // reportTalk tells whether a sentence speaks of a report made.

@@ -44,7 +44,7 @@ func (m *message) corrections() {
 		// the next number replaces this one
 		for k := i + 1; k < len(m.items) && k <= i+9; k++ {
 			if m.isNum(k) && m.items[k].role != roleIgnored && m.items[k].role != roleTaken {
-				if m.items[k].role == roleReading && (m.takesBack(i+1, k) || m.setsRight(k)) {
+				if m.items[k].role == roleReading && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
 					m.items[k].inherits = i
 					m.items[k].takesOver = true
 					m.setRole(i, roleIgnored, "corrected")
@@ -144,6 +144,21 @@ func (m *message) adjacentNot(k, i int) bool {
 func (m *message) otherThing(i int) bool {
 	r := m.right(i, 4, false, func(k int) bool { return m.is(k, cRetract, "") })
 	return r >= 0 && m.right(r, 4, false, func(k int) bool { return m.is(k, cHint, "warm") || m.is(k, cWhose, "label") }) >= 0
+}
+
+// placeSlip tells whether only the test point is taken back between two numbers, and
+// the second has one of its own: "front 105 no wait that's the rear, front is 62".
+func (m *message) placeSlip(from, to int) bool {
+	points := 0
+	for k := from; k < to; k++ {
+		if m.is(k, cRetract, "") {
+			points = 0
+		}
+		if m.items[k].point != "" && (points == 0 || m.separators(from, k) > 0) {
+			points++
+		}
+	}
+	return points >= 2
 }
 
 // fatFingered tells whether the number at i is told as the slip of an earlier

@@ -9,6 +9,8 @@ import (
 // flowTag reads the running or resting of water at item i.
 func (m *message) flowTag(i int) assess.Flow {
 	switch {
+	case m.text(i) == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1):
+		return "" // "stat on the heater says 140"
 	case m.is(i, cStatic, "") && strings.HasSuffix(m.text(i), " on") && m.is(i+1, cDeterminer, ""):
 		return "" // "no water on the whole block"
 	case m.is(i, cStatic, ""):
@@ -64,13 +66,13 @@ func (m *message) flowTag(i int) assess.Flow {
 			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
 				return assess.Flowing
 			}
-			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
+			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && !m.unknownNoun(i+1) && !(i+1 < len(m.items) && m.items[i+1].site) && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
 				return assess.Flowing
 			}
 		}
 		for k := i + 1; k < len(m.items) && k <= i+3 && (it.text == "opened" || it.text == "running"); k++ {
-			if m.is(k, cPoint, "street") {
-				return "" // "opened the main all the way"
+			if m.is(k, cPoint, "street") || m.is(k, cItem, "") {
+				return "" // "opened the main all the way", "opened the tank valve"
 			}
 			if m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "") {
 				return assess.Flowing
@@ -204,7 +206,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
-	case quantified:
+	case quantified, a.flow == assess.Static && a.at < last.at && m.hasSym(first.sent, "creep"):
 		for k := lo; k < hi; k++ {
 			if m.readings[k].Flow == "" {
 				m.readings[k].Flow = a.flow
@@ -212,6 +214,17 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		}
 	}
 	// two points and one number are one clause
+}
+
+// hasSym tells whether sentence s tells a symptom: what a gauge does by itself with all
+// shut, it does all the while.
+func (m *message) hasSym(s int, sym string) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, cSym, sym) {
+			return true
+		}
+	}
+	return false
 }
 
 // flowRow reads flows in a row for numbers in a row: "static/residual 70/50".
@@ -233,7 +246,7 @@ func (m *message) flowRow(all []mention) bool {
 // leads tells whether item i is the first word of its sentence.
 func (m *message) leads(i int) bool {
 	for k := m.sents[m.items[i].sent].from; k < i; k++ {
-		if !m.items[k].mark && m.text(k) != "with" && m.text(k) != "w/" {
+		if !m.items[k].mark && m.text(k) != "with" && m.text(k) != "w/" && !m.is(k, cFixture, "") && !(m.isNum(k) && m.items[k].value <= 6) {
 			return false
 		}
 	}

@@ -105,6 +105,8 @@ func (m *message) rating(i int) bool {
 	it := &m.items[i]
 	gauge, relief := m.is(i+1, cItem, "gauge"), m.is(i+1, cRelief, "") || m.is(i+1, cHint, "rated")
 	switch {
+	case m.text(i-1) == "a" && it.value >= 75 && int(it.value)%25 == 0 && m.left(i, 8, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 && !m.points(i):
+		return true // "the relief on the old heater was a 150"
 	case gauge && m.isMark(i-1, "-") && m.isNum(i-2):
 		return true
 	case gauge || relief:
@@ -153,8 +155,8 @@ func (m *message) told(i int) bool {
 	s := m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") {
-			break
+		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.items[k].num != nil && m.pointNear(i) {
+			break // "HOA says 70 max. it's 75 at the front": the second is ours
 		}
 		v, whose := m.val(k, cWhose)
 		switch {
@@ -195,7 +197,9 @@ func (m *message) plannedValue(i int) bool {
 		return false
 	}
 	it := &m.items[i]
-	d := m.left(i, 7, false, func(k int) bool { return m.is(k, cDo, "set") && m.items[k].seg == it.seg })
+	d := m.left(i, 8, false, func(k int) bool {
+		return m.items[k].seg == it.seg && (m.is(k, cDo, "set") || m.is(k, cHint, "shifts") && m.right(k, 3, false, func(j int) bool { return m.is(j, cItem, "prv") || m.text(j) == "it" || m.text(j) == "pressure" }) >= 0)
+	})
 	return d >= 0 && !m.pointBetween(d, i) && m.left(d, 4, false, func(k int) bool { return m.is(k, cWill, "") && !m.is(k, cNow, "") && m.items[k].seg == it.seg }) >= 0
 }
 
@@ -218,13 +222,16 @@ func (m *message) lineTest(i int) bool {
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
 	it := &m.items[i]
+	if m.text(i+1) == "out" && (m.text(i-1) == "its" || m.text(i-1) == "was" || m.text(i-1) == "is") && (i+2 >= len(m.items) || m.items[i+2].mark || m.is(i+2, cHint, "weather") || m.text(i+2) == "there" || m.text(i+2) == "today") {
+		return true // "it's 96 out"
+	}
 	if it.value < 85 || it.value > 180 {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "water", "agua":
-			return m.text(k-1) == "hot" || m.text(k+1) == "caliente" || m.text(k+1) == "is" || m.text(k+1) == "was" || m.text(k+1) == "comes"
+		case "water", "waters", "agua":
+			return m.text(k+1) == "coming" || m.text(k+1) == "coming out" || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot" || m.text(k+1) == "caliente" || m.text(k+1) == "is" || m.text(k+1) == "was" || m.text(k+1) == "comes"
 		case "hot water":
 			return true
 		}
@@ -233,6 +240,9 @@ func (m *message) warmth(i int) bool {
 	if k >= 0 && (m.items[k].seg == it.seg || i-k <= 2) && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark && i-k > 2 }) < 0 {
 		return true
 	}
+	if m.right(i, 5, false, func(k int) bool { return m.text(k) == "thermometer" }) >= 0 {
+		return true // "tub ran 131 by my thermometer"
+	}
 	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "weather") })
 	return k >= 0 && m.items[k].seg == it.seg && !m.pointBetween(i, k) && m.text(i-1) != "pressure"
 }
@@ -240,6 +250,9 @@ func (m *message) warmth(i int) bool {
 // inYear reads "moved here in 98", "be there in 45": a number of two digits after
 // "in" that ends its clause.
 func (m *message) inYear(i int) bool {
+	if m.text(i-1) == "from" && m.items[i].num.integer && m.items[i].value > 40 && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "dated") }) >= 0 {
+		return true // "the house is from 84"
+	}
 	if m.text(i-1) != "in" || m.points(i) || i+1 < len(m.items) && !m.items[i+1].mark {
 		return false
 	}

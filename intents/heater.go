@@ -124,6 +124,9 @@ func (m *message) heaterNear(i int) bool {
 
 // burnerNear tells whether a heater or its burner stands close before the word at i.
 func (m *message) burnerNear(i int) bool {
+	if p := m.text(i - 1); p == "it" || p == "its" || (be(p) && m.text(i-2) == "it") {
+		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
+	}
 	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
 			return true

@@ -17,6 +17,9 @@ func (m *message) heaterSize(i int) bool {
 	if fuel && (prev == "a" || prev == "is" || prev == "new" || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
+	if m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (m.is(i-2, cDeterminer, "") || m.text(i-2) == "is" || m.isNum(i-2) && len(m.items[i-2].num.digits) == 4) && !m.points(i) {
+		return true // "it's a 2016 gas 40"
+	}
 	if prev != "a" && prev != "an" {
 		return false
 	}

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // targeted tells whether a number is said to be a target or a limit.
 func (m *message) targeted(i int) bool {
 	if m.hasAsk(AskCorrect) {
@@ -20,8 +22,23 @@ func (m *message) targeted(i int) bool {
 		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
 			return !m.pointBetween(k, i)
 		}
-		return m.is(k, cTarget, "")
+		return m.is(k, cTarget, "") && !m.otherNumber(k, i)
 	}) >= 0
+}
+
+// otherNumber tells whether what stands at k leads to a number before i: "should be
+// 60 and it is 60".
+func (m *message) otherNumber(k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		if m.items[j].num != nil {
+			switch m.text(i - 1) {
+			case "to", "or", "-", "and", "a", "o", "y", "/", "max":
+				return false
+			}
+			return true
+		}
+	}
+	return false
 }
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
@@ -67,7 +84,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	if r := m.right(last, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
 		switch m.text(r) {
-		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec":
+		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec", "stamped":
 			return "a limit", true
 		}
 	}
@@ -112,7 +129,7 @@ func (m *message) remembered(i int) bool {
 				return m.pastVerb(i)
 			}
 		}
-		if timely(m.text(k)) && m.items[k].seg != seg {
+		if m.items[k].seg != seg {
 			return m.pastVerb(i)
 		}
 		if timely(m.text(k)) && m.is(k-1, cDid, "") {
@@ -121,7 +138,7 @@ func (m *message) remembered(i int) bool {
 		return true
 	}
 	if k := m.right(i, 5, false, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 && m.items[k].seg == seg {
-		if m.pastVerb(i) || m.text(k) == "back in" {
+		if m.pastVerb(i) || m.text(k) == "back in" || k == i+1 && strings.HasPrefix(m.text(k), "when ") {
 			return true
 		}
 		if timely(m.text(k)) && !m.is(k-1, cDid, "") && k-i <= 2 {

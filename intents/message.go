@@ -289,8 +289,10 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":
 		return glued
-	case "x", "min", "mins", "second", "seconds", "sec", "bath", "ng":
+	case "x", "min", "mins", "second", "seconds", "sec", "ng":
 		return n.text != "second" || glued
+	case "bath":
+		return it.value < 8 // a house of "3 bath"; "80 bath" is a pressure
 	case "mas", "more", "pair", "others":
 		return n.text != "mas" || glued
 	case "hr":

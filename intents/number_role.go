@@ -184,6 +184,9 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleSize, "size of a heater"
 	}
 	if it.unit == "" {
+		if !n.integer && it.value < 12 && strings.Contains(n.digits, "/") {
+			return roleIgnored, "size of a pipe"
+		}
 		if m.text(i+1) == "/" && m.isNum(i+2) && it.value >= 1 && it.value <= 12 && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 			return roleIgnored, "month of a date"
 		}
@@ -204,7 +207,7 @@ func (m *message) roleOf(i int) (role, string) {
 				return roleIgnored, "name after " + prev
 			}
 		}
-		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) || person(m.text(i-2))) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
+		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) || person(m.text(i-2))) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
 			return roleIgnored, "age or name"
 		}
 		if m.left(i, 4, false, func(k int) bool {

@@ -35,7 +35,11 @@ func (m *message) events(s int) []event {
 					continue
 				}
 			}
-			if p := m.lastPoint(evs); p != "" {
+			p := m.lastPoint(evs)
+			if p == "" && it.text == "same" {
+				p = m.earlierPoint(i)
+			}
+			if p != "" {
 				evs = append(evs, event{at: i, end: i, points: []string{p}, pair: -1})
 				continue
 			}

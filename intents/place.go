@@ -14,6 +14,13 @@ func (m *message) places() {
 			its[i].point = p
 			continue
 		}
+		if its[i].text == "fr" && m.isNum(i+1) && its[i+1].unit != "" && !pressureUnit(its[i+1].unit) {
+			continue // "exp tank fr 50 gal"
+		}
+		if m.streetSide(i) {
+			its[i].point = string(assess.Street)
+			continue
+		}
 		if p := m.initial(i); p != "" {
 			its[i].point = p
 			continue
@@ -32,6 +39,10 @@ func (m *message) places() {
 		}
 		if its[i].text == "house" && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
 			its[i].point = "after_prv" // "street 130, house 62"
+			continue
+		}
+		if m.hoseInList(i) {
+			its[i].point = string(assess.Bibb)
 			continue
 		}
 		if p := m.inOrOut(i); p != "" {
@@ -59,6 +70,9 @@ func (m *message) places() {
 		}
 		if m.is(i, cBibb, "") {
 			if m.runs(i) && !m.numNear(i) {
+				if m.is(i+1, cPlace, "") {
+					its[i+1].role = roleTaken // "w/ HB rr open"
+				}
 				continue
 			}
 			its[i].point = string(assess.Bibb)
@@ -150,7 +164,7 @@ func (m *message) runs(i int) bool {
 	case "running", "open", "wide open", "flowing", "filling", "going", "on", "cracked", "corriendo", "abierta", "abierto", "prendida", "llenando", "run", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
 		if m.text(k) == "on" {
 			switch m.text(k + 1) {
-			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge":
+			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
 				return false
 			}
 			return !m.isNum(k + 1)
@@ -232,7 +246,10 @@ func (m *message) runsInList(i int) bool {
 // regulator: "128 antes del regulador y 127 después".
 func (m *message) besidePRV(i int) string {
 	switch m.text(i) {
-	case "after", "despues", "aftr", "past", "behind":
+	case "after", "despues", "aftr", "aft", "past", "behind":
+		if m.aheadBeside(i) {
+			return "after_prv" // "119# aft, 122# ahead"
+		}
 		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
 			return ""
 		}
@@ -257,12 +274,35 @@ func (m *message) besidePRV(i int) string {
 		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) && m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
 			return "after_prv"
 		}
-	case "before", "antes", "ahead":
+	case "ahead":
+		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) || m.isNum(i+1) {
+			return "street"
+		}
+		fallthrough
+	case "before", "antes":
 		if (m.text(i+1) == "and" || m.text(i+1) == "y" || m.text(i+1) == "/") && m.is(i+2, cPoint, "after_prv") {
 			return "street"
 		}
 	}
 	return ""
+}
+
+// aheadBeside tells whether "ahead" stands by a number of the sentence of item i, which
+// stands by one itself.
+func (m *message) aheadBeside(i int) bool {
+	if !m.isNum(i-1) && !m.isNum(i+1) {
+		return false
+	}
+	ahead := func(k int) bool { return m.text(k) == "ahead" && (m.isNum(k-1) || m.isNum(k+1)) }
+	return m.left(i, 5, true, ahead) >= 0 || m.right(i, 5, true, ahead) >= 0
+}
+
+// streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
+func (m *message) streetSide(i int) bool {
+	if m.text(i) != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
+		return false
+	}
+	return m.right(i, 8, true, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
 }
 
 // initial reads a single letter beside a number as a test point: "K 57#", "F 84 R 66".
@@ -301,8 +341,19 @@ func (m *message) drainOfTank(i int) bool {
 	if m.text(i) != "drain" {
 		return false
 	}
+	if p := m.text(i - 1); (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 {
+		return true // "120 gal electric heater, 62 at its drain"
+	}
 	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })
 	return k >= 0 && m.right(i, 1, false, func(k int) bool { return m.text(k) == "of" || m.text(k) == "on" || m.text(k) == "off" }) >= 0
+}
+
+// hoseInList tells whether "hose" is a bibb among other test points: "tub 70, hose 71".
+func (m *message) hoseInList(i int) bool {
+	if m.text(i) != "hose" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
+		return false
+	}
+	return m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) || m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
 }
 
 // shortBoth tells whether "bth" is "both" and no bath: "55 and 57 bth w nothing running".

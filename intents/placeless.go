@@ -46,8 +46,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true
 	case m.left(r.at, 4, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
 		return true
-	case pressureUnit(it.unit) && known && !others:
-		return true
+	case pressureUnit(it.unit) && !others && (known || m.left(r.at, 2, false, func(k int) bool { return m.is(k, cHint, "found") }) >= 0):
+		return true // "complaint was poor pressure but I get 74 psi"
 	case known && m.hardlyMore(r.sent):
 		return true
 	}

@@ -26,7 +26,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
 		switch m.text(k) {
 		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
-			return true
+			return !m.pointBetween(k, i)
 		}
 		return false
 	}) >= 0 && !m.points(i) {

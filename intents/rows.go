@@ -24,6 +24,13 @@ func (m *message) inRows(evs []event) []event {
 			a += 2
 			continue
 		}
+		if len(nums) == 1 && evs[a].num && c-b > 1 && m.right(nums[0], 6, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0 {
+			// "70 across the board: tub, kitchen, laundry"
+			evs[b].points, evs[b].end = points, evs[c-1].end
+			evs = append(evs[:b+1], evs[c:]...)
+			a += 2
+			continue
+		}
 		alone := c == len(evs) || evs[c].num == evs[b].num || m.separators(evs[c-1].end, evs[c].at) > 0
 		if len(points) < 2 || len(points) != len(nums) || len(values) < 2 || !alone || a > 0 && m.separators(evs[a-1].end, evs[a].at) == 0 {
 			a = b
@@ -122,17 +129,17 @@ func (m *message) pointSlips() {
 				break
 			}
 		}
-		if p < 0 || m.isNum(p+1) || m.isNum(p+2) && m.items[p+1].role != roleTaken {
+		if p < 0 || m.isNum(p+1) {
 			continue
 		}
-		q, num := -1, false
+		q, num, later := -1, false, m.isNum(p+2) && m.items[p+1].role != roleTaken
 		for k := i - 1; k >= 0 && k >= i-8; k-- {
 			if m.items[k].point != "" && q < 0 {
 				q = k
 			}
 			num = num || m.items[k].num != nil && m.items[k].role == roleReading
 		}
-		if q >= 0 && num {
+		if q >= 0 && num && !later || q >= 0 && !num && later && m.isMark(p+1, ".", ",", "\n", ":", "-") { // "I said rear, I meant side. 74"
 			m.items[q].point, m.items[q].weak = m.items[p].point, false
 			m.items[p].point = ""
 			m.note(q, "point", "put right after "+m.text(i))

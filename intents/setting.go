@@ -199,7 +199,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		}
 	}
 	if at >= 0 && topic == "heater" && it.unit == "" && it.value >= 90 && it.value <= 180 && m.items[at].seg == it.seg {
-		if m.left(i, 4, false, func(k int) bool {
+		if m.left(i, 6, false, func(k int) bool {
 			switch m.text(k) {
 			case "sp", "thermostat", "temp", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
 				return true

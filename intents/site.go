@@ -28,6 +28,7 @@ func (m *message) chooseSite() {
 		}
 	}
 	m.site = &m.sites[best]
+	m.unitApart()
 }
 
 // fromRecord names the site by the record when the message gives only a street:

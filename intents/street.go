@@ -316,6 +316,12 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
 		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.gaz.unit[w.toks[k+1].text] != "" && !p.gaz.plainUnit(w.toks, k+1)
 	}
+	if initialed(w.toks, k) {
+		return false
+	}
+	if _, unit := p.gaz.unit[t.text]; unit && words > 0 && !p.gaz.plainUnit(w.toks, k) {
+		return false // "66 Rio Frio Apt 9"
+	}
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
 		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":"))
@@ -343,6 +349,12 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	var room [8]int32
 	term, _ := p.joined(t.text)
 	return term == 0 && len(p.lex.candidates(t.text, room[:0])) == 0 // "66 frontbib", "67 befor"
+}
+
+// initialed tells whether the letter at k is the initial of a test point between two
+// pressures: "F 84 R 66".
+func initialed(toks []token, k int) bool {
+	return len(toks[k].text) == 1 && k+1 < len(toks) && toks[k+1].kind == number && toks[k-1].kind == number && toks[k-1].num.value <= highestPressure
 }
 
 // saint tells whether a short word begins a name: "St Marys", "Mt Baker".

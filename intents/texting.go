@@ -4,6 +4,11 @@ package intents
 // texted writes such words out, in Spanish messages only, before anything is looked
 // up. What was typed stays a candidate beside it, so that nothing is lost.
 func (p *Parser) texted(toks []token) []token {
+	for i := 1; i+1 < len(toks); i++ {
+		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark {
+			t.text = "to" // "turned down frm 90 t 62"
+		}
+	}
 	if es, en := languages(toks); es == 0 || es < en {
 		return toks
 	}

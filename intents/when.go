@@ -32,7 +32,7 @@ func (m *message) wentTo() {
 		if a.sent != b.sent || !m.leadsTo(a.at, b.at) || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
 			continue
 		}
-		if a.When == "" && b.When == "" && a.Flow == "" && b.Flow == "" && a.Heater == b.Heater && a.PSI > b.PSI {
+		if a.When == "" && b.When == "" && a.Flow == "" && b.Flow == "" && a.Heater == b.Heater && (a.PSI > b.PSI || m.left(a.at, 3, false, func(k int) bool { return m.is(k, cHint, "moves") }) >= 0) {
 			a.When, b.When = assess.Before, assess.After
 		}
 	}
