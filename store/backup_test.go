@@ -45,7 +45,8 @@ func report(t testing.TB, db *DB, key, author, line, text string) (message, site
 			return err
 		}
 		day := assess.Date{Year: 2026, Month: 6, Day: 15}
-		r, err := tx.AddReport(Report{Message: id, Site: site, Day: day, At: at("2026-06-15 10:00"), Author: author})
+		r := Report{Message: id, Site: site, Day: day, At: at("2026-06-15 10:00"), Author: author}
+		err = tx.AddReport(r)
 		if err != nil {
 			return err
 		}

@@ -27,8 +27,8 @@ func (tx *Tx) LastReportIn(channel, thread, author string) (Message, bool, error
 
 // ReportsBy returns a person's newest reports, newest first.
 func (tx *Tx) ReportsBy(author string, since time.Time, limit int) ([]Report, error) {
-	return all(tx, scanReport, `SELECT r.id, r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message
-		WHERE r.author = ? AND r.at >= ? ORDER BY r.at DESC, r.id DESC LIMIT ?`, author, millis(since), limit)
+	return all(tx, scanReport, `SELECT r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message
+		WHERE r.author = ? AND r.at >= ? ORDER BY r.at DESC, r.message DESC LIMIT ?`, author, millis(since), limit)
 }
 
 // WordingsOf returns a message and its edits, oldest first.
@@ -38,5 +38,5 @@ func (tx *Tx) WordingsOf(id int64) ([]Message, error) {
 
 // ReportOf returns what a message reported.
 func (tx *Tx) ReportOf(message int64) (Report, bool, error) {
-	return first(all(tx, scanReport, `SELECT r.id, r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message WHERE r.message = ?`, message))
+	return first(all(tx, scanReport, `SELECT r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message WHERE r.message = ?`, message))
 }

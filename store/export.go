@@ -42,8 +42,8 @@ var columns = []string{"site", "town", "postcode", "date", "said_at", "who", "au
 const exportRows = `SELECT ifnull(t.line, s.line), ifnull(t.town, s.town), ifnull(t.postcode, s.postcode), r.day, r.at, ifnull(nullif(p.name, ''), r.author), r.author,
 	d.psi, ifnull(d.point, ''), ifnull(d.heater, ''), ifnull(d.flow, ''), ifnull(d.peak, 0), ifnull(d.moment, ''), ifnull(d.side, ''), ifnull(d.fair, ''), r.message, m.frame, ifnull(d.n, 0)
 	FROM report r JOIN site s ON s.id = r.site LEFT JOIN site t ON t.id = s.joined JOIN message m ON m.id = r.message LEFT JOIN person p ON p.id = r.author
-	LEFT JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.id
-	ORDER BY r.id, d.n`
+	LEFT JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.message
+	ORDER BY r.message, d.n`
 
 // Export writes every reading on record, in the order of the reports, as "csv"
 // or "jsonl". Cells of the CSV that a spreadsheet would take for a formula are

@@ -179,7 +179,7 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 // LastReportBy returns the newest message of the author that still reports
 // something.
 func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
-	return first(tx.messages(`WHERE id = (SELECT message FROM report WHERE author = ? ORDER BY at DESC, id DESC LIMIT 1)`, author))
+	return first(tx.messages(`WHERE id = (SELECT message FROM report WHERE author = ? ORDER BY at DESC, message DESC LIMIT 1)`, author))
 }
 
 // ThreadSite returns the house that a thread is about: that of its first

@@ -78,8 +78,8 @@ func (tx *Tx) ValvesBefore(year, limit int) (list []OldValve, n int, err error) 
 	return list, n, err
 }
 
-// Gravest returns the houses with the gravest findings, up to a rank, the
-// newest of them first.
+// Gravest returns the houses with the gravest findings, up to a rank of at most
+// 1, the newest of them first.
 func (tx *Tx) Gravest(rank, limit int) ([]Outlook, error) {
-	return tx.outlooks(`WHERE t.rank <= ? ORDER BY t.rank, t.day DESC, t.site LIMIT ?`, rank, limit)
+	return tx.outlooks(`WHERE t.rank <= 1 AND t.rank <= ? ORDER BY t.rank, t.day DESC, t.site LIMIT ?`, rank, limit)
 }

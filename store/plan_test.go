@@ -111,11 +111,12 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { return tx.FileUnder(id, 1) },
 				func() error { return tx.KeepPerson(Person{ID: "ana", Site: 1, SiteAt: now}) },
 				func() error {
-					_, err := tx.AddReport(Report{Message: id, Site: 1, Day: day, At: now, Author: "ana"})
-					return err
+					return tx.AddReport(Report{Message: id, Site: 1, Day: day, At: now, Author: "ana"})
 				},
 				func() error { _, err := tx.Reports(1); return err },
-				func() error { return tx.Judge(1, Verdict{}, []assess.Reading{{PSI: 92}}, nil) },
+				func() error {
+					return tx.Judge(Report{Message: id, Site: 1, Day: day}, Verdict{}, []assess.Reading{{PSI: 92}}, nil)
+				},
 				func() error { return tx.Stand(1, Standing{}) },
 				func() error { return tx.KeepEquipment(1, []Installed{{Item: assess.PRV}}) },
 				func() error {

@@ -25,8 +25,8 @@ func (tx *Tx) ReportsBetween(from, to assess.Date, limit int) ([]SpanReport, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
 	}, `SELECT r.site, s.line, r.day, r.author, r.house_psi, r.band,
-			(SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.id), (SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.id AND d.fair = 'yes')
-		FROM report r JOIN site s ON s.id = r.site WHERE r.day >= ? AND r.day < ? ORDER BY r.day, r.id LIMIT ?`, from.String(), to.String(), limit)
+			(SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.message), (SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.message AND d.fair = 'yes')
+		FROM report r JOIN site s ON s.id = r.site WHERE r.day >= ? AND r.day < ? ORDER BY r.day, r.message LIMIT ?`, from.String(), to.String(), limit)
 }
 
 // Authors returns who reported in a span of days, in the order of their first
@@ -35,7 +35,7 @@ func (tx *Tx) Authors(from, to assess.Date) ([]string, error) {
 	return all(tx, func(scan func(...any) error) (string, error) {
 		var a string
 		return a, scan(&a)
-	}, `SELECT author FROM report WHERE day >= ? AND day < ? GROUP BY author ORDER BY min(id)`, from.String(), to.String())
+	}, `SELECT author FROM report WHERE day >= ? AND day < ? GROUP BY author ORDER BY min(message)`, from.String(), to.String())
 }
 
 // StreetsRead returns the streets on which the main was read in a span of days.
@@ -43,7 +43,7 @@ func (tx *Tx) StreetsRead(from, to assess.Date, limit int) ([]string, error) {
 	return all(tx, func(scan func(...any) error) (string, error) {
 		var s string
 		return s, scan(&s)
-	}, `SELECT DISTINCT s.street FROM report r JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.id JOIN site s ON s.id = r.site
+	}, `SELECT DISTINCT s.street FROM report r JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.message JOIN site s ON s.id = r.site
 		WHERE r.day >= ? AND r.day < ? AND d.side = 'street' AND d.fair = 'yes' ORDER BY s.street LIMIT ?`, from.String(), to.String(), limit)
 }
 
@@ -64,6 +64,6 @@ func (tx *Tx) ReadingsOf(site int64) ([]SiteReading, error) {
 			return r, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
-	}, `SELECT d.day, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d JOIN report r ON r.id = d.report
+	}, `SELECT d.day, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d JOIN report r ON r.message = d.report
 		WHERE d.site IN `+groupOf1+` ORDER BY d.day, r.at, d.report, d.n`, site)
 }

@@ -152,7 +152,7 @@ func (db *DB) Integrity(ctx context.Context) ([]string, error) {
 			return err
 		}
 		var report int64
-		if found, err := tx.one([]any{&report}, `SELECT report FROM reading WHERE report NOT IN (SELECT id FROM report) LIMIT 1`); err != nil {
+		if found, err := tx.one([]any{&report}, `SELECT report FROM reading WHERE report NOT IN (SELECT message FROM report) LIMIT 1`); err != nil {
 			return err
 		} else if found {
 			faults = append(faults, fmt.Sprintf("readings of report %d have no report", report))

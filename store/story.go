@@ -287,7 +287,7 @@ func (tx *Tx) LastReport(site int64) (Report, bool, error) {
 	return first(all(tx, scanReport, lastReport, site))
 }
 
-const lastReport = `SELECT r.id, r.message, r.site, r.day, r.at, r.author, NULL FROM report r WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day DESC, r.at DESC LIMIT 1`
+const lastReport = `SELECT r.message, r.site, r.day, r.at, r.author, NULL FROM report r WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day DESC, r.at DESC LIMIT 1`
 
 // ByClock tells whether the calendar has opened a follow-up for an action after
 // that message, with those words.

@@ -305,7 +305,7 @@ func (t *turn) fileRow(f intents.Frame) error {
 		return err
 	}
 	visit := f.Visit(t.day)
-	if _, err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author}); err != nil {
+	if err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author}); err != nil {
 		return err
 	}
 	_, _, err = t.judge(site, visit.Date, false)

@@ -138,7 +138,7 @@ func fill(have, named assess.Site) assess.Site {
 // answers.
 func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, remembered bool) error {
 	visit := f.Visit(t.dayOf(m))
-	if _, err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author}); err != nil {
+	if err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author}); err != nil {
 		return err
 	}
 	if err := t.remember(site.ID); err != nil {
@@ -226,7 +226,7 @@ func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a asses
 		judged := then.Readings[min(r.first, len(then.Readings)):min(r.first+r.n, len(then.Readings))]
 		kept := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
 			ValveWork: valveWork(v), Unfinished: unfinished(v, then.Readings)}
-		if err := t.tx.Judge(r.id, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
+		if err := t.tx.Judge(r.Report, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
 			return now, visit, err
 		}
 	}
@@ -268,7 +268,7 @@ func (t *turn) remember(site int64) error {
 
 // told is where the readings of a report stand among those of its visit.
 type told struct {
-	id       int64 // the report
+	store.Report
 	visit    int
 	first, n int
 }
@@ -295,7 +295,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		for _, s := range f.Statements {
 			v.Add(s)
 		}
-		list = append(list, told{r.ID, len(in.Visits) - 1, first, len(v.Readings) - first})
+		list = append(list, told{r, len(in.Visits) - 1, first, len(v.Readings) - first})
 	}
 	in.Lives = d.curve.lives()
 	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)

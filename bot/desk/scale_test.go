@@ -95,7 +95,7 @@ func makeRecord(t *testing.T, file string, houses int) {
 			SELECT m, printf('C0FIELD/%d.%06d', at / 1000, m), 'said', 'C0FIELD', printf('%d.%06d', at / 1000, m), printf('%d.%06d', at / 1000, m), printf('U%05d', m % 40), at,
 			printf('%d rear tap, heater idle, %d at the meter, %s', psi, psi + 40, ` + line + `),
 			printf('{"site":"%s","statements":[{"kind":"reading","psi":%d,"point":"rear_bibb","heater":"idle"},{"kind":"reading","psi":%d,"point":"street","flow":"static"}]}', ` + line + `, psi, psi + 40), h + 1 FROM v`,
-		visit + `INSERT INTO report (id, message, site, day, at, author, house_psi, band) SELECT m, m, h + 1, day, at, printf('U%05d', m % 40), psi, 'in_band' FROM v`,
+		visit + `INSERT INTO report (message, site, day, at, author, house_psi, band) SELECT m, h + 1, day, at, printf('U%05d', m % 40), psi, 'in_band' FROM v`,
 		visit + `INSERT INTO reading (site, day, report, n, psi, point, heater, flow, peak, moment, side, fair)
 			SELECT h + 1, day, m, n, psi + 40 * (n = 1), CASE n WHEN 1 THEN 'street' ELSE 'rear_bibb' END, 'idle', 'static', 0, '', CASE n WHEN 1 THEN 'street' ELSE 'house' END, 'yes'
 			FROM v, (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) WHERE n < 2 + (m + h) % 2 ORDER BY h, v, n`,

@@ -77,8 +77,7 @@ CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 -- What one message reported about one house. Its statements stand in the
 -- message's frame.
 CREATE TABLE report (
-  id         INTEGER PRIMARY KEY,
-  message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
+  message    INTEGER PRIMARY KEY REFERENCES message(id),
   site       INTEGER NOT NULL REFERENCES site(id),
   day        TEXT NOT NULL,
   at         INTEGER NOT NULL,
@@ -100,7 +99,7 @@ CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
 CREATE TABLE reading (
   site   INTEGER NOT NULL REFERENCES site(id),
   day    TEXT NOT NULL,
-  report INTEGER NOT NULL,
+  report INTEGER NOT NULL,                  -- its message
   n      INTEGER NOT NULL,
   psi    REAL NOT NULL,
   point  TEXT NOT NULL,
@@ -113,7 +112,7 @@ CREATE TABLE reading (
   PRIMARY KEY (site, day, report, n)
 ) STRICT, WITHOUT ROWID;
 CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
-  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id;
+  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.message;
 END;
 
 -- The life of each installed thing, generation by generation. Days are
@@ -140,7 +139,7 @@ CREATE TABLE follow_up (
   why     TEXT NOT NULL,
   owner   TEXT NOT NULL,                    -- who is to do it
   source  INTEGER NOT NULL REFERENCES message(id),
-  opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
+  opened  INTEGER NOT NULL,                 -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
   urgency TEXT NOT NULL DEFAULT 'watch',    -- of what called for it
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
@@ -150,7 +149,7 @@ CREATE TABLE follow_up (
   was     TEXT                              -- what the newest reason took the place of, as JSON; its withdrawal brings it back
 ) STRICT;
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
-CREATE INDEX follow_up_opened ON follow_up (opened, action);
+CREATE INDEX follow_up_opened ON follow_up (opened, action) WHERE clock = 1; -- few: a reference to message would want all
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
@@ -249,7 +248,7 @@ CREATE TABLE outlook (
   finding    TEXT NOT NULL                  -- its code
 ) STRICT;
 CREATE INDEX outlook_drift ON outlook (crosses) WHERE drift IN ('rising', 'falling');
-CREATE INDEX outlook_rank ON outlook (rank, day);
+CREATE INDEX outlook_rank ON outlook (rank, day) WHERE rank <= 1; -- few
 
 -- The last slot of each clockwork job that was dealt with.
 CREATE TABLE slot (
@@ -273,7 +272,7 @@ CREATE TABLE removal (
   messages INTEGER NOT NULL
 ) STRICT;
 
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, matchinfo=fts3, tokenize=unicode61);
 CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;

@@ -11,7 +11,7 @@ CREATE INDEX equipment_life ON equipment (item, installed, ended) WHERE installe
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
 CREATE INDEX follow_up_ended_by ON follow_up (ended_by) WHERE ended_by IS NOT NULL;
-CREATE INDEX follow_up_opened ON follow_up (opened, action);
+CREATE INDEX follow_up_opened ON follow_up (opened, action) WHERE clock = 1;
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
@@ -24,7 +24,7 @@ CREATE INDEX outbox_open ON outbox (state, after) WHERE state IN ('ready', 'send
 CREATE INDEX outbox_ref ON outbox (channel, ref) WHERE ref <> '';
 CREATE INDEX outbox_worded ON outbox (since) WHERE state IN ('sent', 'dead') AND length(body) > 50;
 CREATE INDEX outlook_drift ON outlook (crosses) WHERE drift IN ('rising', 'falling');
-CREATE INDEX outlook_rank ON outlook (rank, day);
+CREATE INDEX outlook_rank ON outlook (rank, day) WHERE rank <= 1;
 CREATE INDEX question_author ON question (channel, author, at) WHERE state = 'open';
 CREATE INDEX question_message ON question (message);
 CREATE INDEX question_open ON question (channel, thread) WHERE state = 'open';
@@ -100,7 +100,7 @@ CREATE TABLE follow_up (
   why     TEXT NOT NULL,
   owner   TEXT NOT NULL,                    -- who is to do it
   source  INTEGER NOT NULL REFERENCES message(id),
-  opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
+  opened  INTEGER NOT NULL,                 -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
   urgency TEXT NOT NULL DEFAULT 'watch',    -- of what called for it
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
@@ -177,7 +177,7 @@ CREATE TABLE question (
 CREATE TABLE reading (
   site   INTEGER NOT NULL REFERENCES site(id),
   day    TEXT NOT NULL,
-  report INTEGER NOT NULL,
+  report INTEGER NOT NULL,                  -- its message
   n      INTEGER NOT NULL,
   psi    REAL NOT NULL,
   point  TEXT NOT NULL,
@@ -196,8 +196,7 @@ CREATE TABLE removal (
   messages INTEGER NOT NULL
 ) STRICT;
 CREATE TABLE report (
-  id         INTEGER PRIMARY KEY,
-  message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
+  message    INTEGER PRIMARY KEY REFERENCES message(id),
   site       INTEGER NOT NULL REFERENCES site(id),
   day        TEXT NOT NULL,
   at         INTEGER NOT NULL,
@@ -246,10 +245,10 @@ CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
 CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
-  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id;
+  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.message;
 END;
 CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
 CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, matchinfo=fts3, tokenize=unicode61);
