@@ -272,7 +272,7 @@ CREATE TABLE removal (
   messages INTEGER NOT NULL
 ) STRICT;
 
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, matchinfo=fts3, tokenize=unicode61);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
 CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;

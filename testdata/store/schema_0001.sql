@@ -251,4 +251,4 @@ CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claime
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
 CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, matchinfo=fts3, tokenize=unicode61);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
