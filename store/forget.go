@@ -360,6 +360,9 @@ func (tx *Tx) Removals() ([]Removal, error) {
 // written anew, the write-ahead log is folded in and emptied.
 func (db *DB) remove(ctx context.Context, do func(*Tx) error) error {
 	err := db.Write(ctx, func(tx *Tx) error {
+		if err := tx.indexWords(-1); err != nil { // it is searched for what names them
+			return err
+		}
 		if err := do(tx); err != nil {
 			return err
 		}

@@ -93,37 +93,6 @@ func (tx *Tx) ReadingsOfStreet(street string, since assess.Date, limit int) ([]A
 	}, readingsOfStreet, strings.ToLower(street), since.String(), limit)
 }
 
-const searchMessages = `SELECT ` + messageColumns + ` FROM message WHERE id IN (SELECT docid FROM message_words WHERE message_words MATCH ? ORDER BY docid DESC LIMIT ?) ORDER BY id DESC`
-
-// Search returns the newest messages that hold all of the words; a word that
-// ends in * stands for all that begin so. Case and accents do not matter.
-func (tx *Tx) Search(words string, limit int) ([]Message, error) {
-	match := phrase(words)
-	if match == "" {
-		return nil, nil
-	}
-	return all(tx, scanMessage, searchMessages, match, limit)
-}
-
-// phrase quotes each word, so that nothing in them is an operator.
-func phrase(words string) string {
-	var out []string
-	for _, w := range strings.Fields(words) {
-		bare := strings.Trim(strings.ReplaceAll(w, `"`, ""), "*")
-		if strings.ContainsFunc(bare, isWord) {
-			if strings.HasSuffix(w, "*") {
-				bare += "*"
-			}
-			out = append(out, `"`+bare+`"`)
-		}
-	}
-	return strings.Join(out, " ")
-}
-
-func isWord(r rune) bool {
-	return r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= 0x80
-}
-
 // Misread is a message that was understood one way and put right by a person.
 type Misread struct {
 	Message

@@ -132,6 +132,11 @@ func (d *Desk) Import(ctx context.Context, r io.Reader, opt ImportOptions) (Impo
 		out.Kept, out.Known = 0, 0
 		return out, fmt.Errorf("import (nothing was taken): %w", err)
 	}
+	if out.Kept > 0 {
+		if err := d.store.IndexWords(ctx); err != nil {
+			return out, fmt.Errorf("all was taken, but the search is not up to date yet: %w", err)
+		}
+	}
 	return out, nil
 }
 

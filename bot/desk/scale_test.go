@@ -59,8 +59,6 @@ func makeRecord(t *testing.T, file string, houses int) {
 			t.Fatal(err)
 		}
 	}
-	var trigger string
-	must(raw.QueryRow(`SELECT sql FROM sqlite_schema WHERE name = 'message_words_in'`).Scan(&trigger))
 	// Indexes are made at the end, in one pass each.
 	rows, err := raw.Query(`SELECT name, sql FROM sqlite_schema WHERE type = 'index' AND sql IS NOT NULL`)
 	must(err)
@@ -88,7 +86,6 @@ func makeRecord(t *testing.T, file string, houses int) {
 		line = `printf('%d Made%d St', 100 + h % 50, h / 50)`
 	)
 	for _, q := range []string{
-		`DROP TRIGGER message_words_in`,
 		h + `INSERT INTO site (id, line, main, key, loose, street, psi, outside) SELECT h + 1, ` + line + `, 1, lower(` + line + `),
 			printf('%d made%d', 100 + h % 50, h / 50), printf('made%d', h / 50), 50 + h * 7919 % 20, max(0, 50 + h * 7919 % 20 + (h % 20 = 0) * 18 - 80) FROM h`,
 		visit + `INSERT INTO message (id, key, kind, channel, ts, thread, author, at, text, frame, site)
@@ -103,16 +100,10 @@ func makeRecord(t *testing.T, file string, houses int) {
 		h + `INSERT INTO follow_up (site, action, due, why, owner, source, opened)
 			SELECT h + 1, 'recheck', date('2026-01-01', printf('+%d days', h % 365)), 'yearly reading', 'U00001', 4 * h + 4, 4 * h + 4 FROM h`,
 	} {
-		args := []any{houses}
-		if strings.HasPrefix(q, "DROP") {
-			args = nil
-		}
-		_, err := raw.Exec(q, args...)
+		_, err := raw.Exec(q, houses)
 		must(err)
 	}
-	_, err = raw.Exec(`INSERT INTO message_words (message_words) VALUES ('rebuild')`)
-	must(err)
-	_, err = raw.Exec(trigger)
+	_, err = raw.Exec(`INSERT INTO message_words (docid, text) SELECT id, text FROM message ORDER BY id`)
 	must(err)
 	for _, body := range indexes {
 		_, err := raw.Exec(body)

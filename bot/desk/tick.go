@@ -32,6 +32,9 @@ func (d *Desk) Tick(ctx context.Context, now time.Time) error {
 	if err := d.planned(ctx, now); err != nil {
 		return err
 	}
+	if err := d.store.IndexWords(ctx); err != nil {
+		return fmt.Errorf("bring the search up to date: %w", err)
+	}
 	for _, job := range d.plan.Jobs() {
 		if job == JobSweep {
 			continue // many transactions, see sweepDue

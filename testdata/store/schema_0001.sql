@@ -232,16 +232,16 @@ CREATE TABLE walk (
   site  INTEGER NOT NULL,                   -- the last house dealt with
   done  INTEGER NOT NULL DEFAULT 0 CHECK (done IN (0, 1))
 ) STRICT;
-CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message BEGIN
+CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message
+WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
-CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
+CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message
+WHEN new.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;
-CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message BEGIN
-  INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
-END;
-CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
+CREATE TRIGGER message_words_out BEFORE DELETE ON message
+WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
 CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
@@ -251,4 +251,5 @@ CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claime
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
 CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
+CREATE VIEW message_indexed AS SELECT id AS rowid, text FROM message WHERE id <= (SELECT max(docid) FROM message_words_docsize);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message_indexed", text, tokenize=unicode61);
