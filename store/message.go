@@ -176,10 +176,12 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 	return tx.messages(`WHERE state = ? AND state IN ('waiting', 'set_aside') ORDER BY id LIMIT ?`, s, limit)
 }
 
-// LastReportBy returns the newest message of the author that still reports
-// something.
+// LastReportBy returns the message of the author that still reports something
+// and was said or put right last.
 func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
-	return first(tx.messages(`WHERE id = (SELECT message FROM report WHERE author = ? ORDER BY at DESC, message DESC LIMIT 1)`, author))
+	return first(tx.messages(`WHERE id = (SELECT message FROM (
+			SELECT message, at, (SELECT max(c.by) FROM correction c WHERE c.message = report.message) AS fixed FROM report WHERE author = ? ORDER BY at DESC, message DESC LIMIT 8)
+		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author))
 }
 
 // ThreadSite returns the house that a thread is about: that of its first
