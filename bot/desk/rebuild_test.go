@@ -226,6 +226,8 @@ func TestRebuildingWithTheSameParserChangesNothing(t *testing.T) {
 			"replaced the PRV at 12 Alder St, now 60 laundry, heater idle", "160 rear bibb, heater idle, 9 Oak Ct", "70 rear bibb, heater idle, 9 Oak Ave",
 			"recheck 12 Alder St in 2 weeks", "done 12 Alder St", "history 123 Elm", "lunch?", "9 Oak",
 			"no expansion tank, 50 gal gas heater, 12 Alder St", "yesterday 77 rear bibb, heater idle, 12 Alder St",
+			"actually 71", "sorry, front not rear", "66 rear at elm, heater idle", "front 92 or 29, heater idle, 12 Alder St", "the first", "yes", "no", "wrong house, 14 Alder St",
+			"wrong house", "62 laundry, heater idle, 123 Elm Ave", "not the same house", "recheck in 2 weeks",
 		})
 		for range rapid.IntRange(1, 14).Draw(r, "messages") {
 			switch rapid.IntRange(0, 9).Draw(r, "what") {

@@ -1,0 +1,43 @@
+package intents_test
+
+import (
+	"slices"
+	"testing"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+)
+
+// Whatever is said in a dialogue: an answer is one that was offered, an
+// amendment is of a statement that was told, and a house filled in is on record.
+func FuzzDialogue(f *testing.F) {
+	for _, s := range []string{"the first", "9", "no", "actually 81", "81 not 91", "rear, not front", "elm: 66 rear", "at 1187: 92 rear", "perdón, eran 81", "*81", "la de atrás", "", "\n> elm\n66", "elm st 66 rear", "<@U1> elm 66 &amp; 70"} {
+		f.Add(s)
+	}
+	p, err := intents.New()
+	if err != nil {
+		f.Fatal(err)
+	}
+	told := report(assess.Reading{PSI: 91, Point: assess.FrontBibb}, assess.Symptom{Symptom: assess.Leak}, assess.Reading{PSI: 66, Point: assess.RearBibb})
+	question := &intents.Unclear{Span: "elm", MightBe: []string{"123 Elm St", "9 Elm Ct"}, Ask: "Which one?"}
+	sites := []string{"123 Elm St", "1187 Oak Grove Rd"}
+	f.Fuzz(func(t *testing.T, text string) {
+		if len(text) > 500 {
+			return
+		}
+		if a := p.Parse(text, intents.Context{Question: question}).Answer; a != "" && a != "no" && !slices.Contains(question.MightBe, a) {
+			t.Errorf("answer %q was not offered", a)
+		}
+		for _, a := range p.Parse(text, intents.Context{Told: told}).Amends {
+			if a.Of >= len(told.Statements) {
+				t.Errorf("amends statement %d of %d", a.Of, len(told.Statements))
+			} else if a.Of >= 0 && a.Amend(told.Statements[a.Of]) == told.Statements[a.Of] {
+				t.Errorf("%+v changes nothing", a)
+			}
+		}
+		p.Names(text)
+		p.Parse(text, intents.Context{Sites: sites})
+		p.Answered(text, intents.Context{}, *question, "9 Elm Ct")
+		intents.MayAmend(text)
+	})
+}
