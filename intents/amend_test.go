@@ -156,7 +156,7 @@ func TestAnswersByWordsPlaceAndNumber(t *testing.T) {
 		{slip, "90", "90"}, {slip, "meant 90", "90"}, {slip, "6.2 bar", "89.9"}, {slip, "90 rear 40 Cedar Rd", ""}, {slip, "prv 2009", ""},
 		{state, "idle", "idle"}, {state, "firing", "firing"}, {state, "apagado", "idle"},
 		{same, "yes", "yes"}, {same, "sí", "yes"}, {same, "yep same house", "yes"}, {same, "la misma", "yes"}, {same, "no", "no"}, {same, "no, different house", "no"}, {same, "not the same house", "no"},
-		{same, "no es la misma", "no"}, {same, "84 rear", ""}, {same, "yes?", ""},
+		{same, "no es la misma", "no"}, {same, "84 rear", ""}, {same, "the first", ""}, {same, "1", ""}, {same, "yes?", ""},
 	} {
 		if got := p.Parse(tt.text, intents.Context{Question: tt.q}).Answer; got != tt.want {
 			t.Errorf("%q to %q: %q, want %q", tt.text, tt.q.Ask, got, tt.want)

@@ -176,11 +176,11 @@ func (m *message) picked(options []string) string {
 			if hit && score[int(it.value)-1] == 0 {
 				return "" // a house's number, and another's place in the list
 			}
-			if !hit {
+			if !hit && len(options) > 1 {
 				place, hit = int(it.value), true
 			}
 		}
-		if n := placeOf(it.text, len(options)); n > 0 && !hit {
+		if n := placeOf(it.text, len(options)); n > 0 && !hit && len(options) > 1 {
 			place, hit = n, true
 		}
 		switch {

@@ -17,6 +17,10 @@ type Question struct {
 	Body    json.RawMessage
 }
 
+// SameHouse is the kind of question whose answer may make two records one: is
+// the house that the message put on record another's?
+const SameHouse = "same"
+
 // AskQuestion keeps a question; earlier ones in the same thread to the same
 // person are dropped, so that an answer has one question to belong to.
 func (tx *Tx) AskQuestion(q Question) error {

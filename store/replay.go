@@ -42,6 +42,8 @@ func (tx *Tx) Replay() (*Replay, error) {
 		steps = append(steps, `CREATE TEMP TABLE was_`+t+` AS SELECT * FROM `+t)
 	}
 	steps = append(steps,
+		`CREATE TEMP TABLE was_same (message INTEGER PRIMARY KEY)`,
+		`INSERT OR IGNORE INTO was_same SELECT message FROM question WHERE kind = '`+SameHouse+`' AND state = 'answered'`,
 		`CREATE INDEX temp.was_site_source ON was_site (source)`,
 		`CREATE INDEX temp.was_site_id ON was_site (id)`,
 		`CREATE INDEX temp.was_site_joined ON was_site (joined) WHERE joined IS NOT NULL`,
@@ -177,7 +179,7 @@ func (r *Replay) Finish(tell func(Change) error) error {
 	if r.Raised, err = tx.alerts(`WHERE state IN ('raised', 'claimed', 'booked') AND NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id) ORDER BY id`); err != nil {
 		return err
 	}
-	for _, t := range append([]string{"message", "report"}, remembered...) {
+	for _, t := range append([]string{"message", "report", "same"}, remembered...) {
 		if _, err := tx.exec(`DROP TABLE temp.was_` + t); err != nil {
 			return err
 		}

@@ -84,10 +84,11 @@ func (tx *Tx) AddSite(s assess.Site, source int64) (SiteRecord, error) {
 	if err != nil || !tx.replay {
 		return SiteRecord{id, id, s}, err
 	}
-	// That people joined two records holds from the start.
+	// That people joined two records holds from the start, unless they did it in
+	// chat: then the message that did it is taken anew.
 	for _, q := range []string{
-		`UPDATE site SET joined = (SELECT w.joined FROM was_site w JOIN site t ON t.id = w.joined AND t.joined IS NULL WHERE w.id = ?1) WHERE id = ?1`,
-		`UPDATE site SET joined = ?1 WHERE id IN (SELECT id FROM was_site WHERE joined = ?1)`,
+		`UPDATE site SET joined = (SELECT w.joined FROM was_site w JOIN site t ON t.id = w.joined AND t.joined IS NULL WHERE w.id = ?1) WHERE id = ?1 AND ifnull(source, 0) NOT IN (SELECT message FROM was_same)`,
+		`UPDATE site SET joined = ?1 WHERE id IN (SELECT id FROM was_site WHERE joined = ?1 AND ifnull(source, 0) NOT IN (SELECT message FROM was_same))`,
 	} {
 		if _, err := tx.exec(q, id); err != nil {
 			return SiteRecord{}, err

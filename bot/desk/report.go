@@ -12,17 +12,17 @@ import (
 
 // Kinds of question that the desk asks.
 const (
-	askUnclear   = "unclear"    // two readings of some words; body: asked
-	askNoSite    = "no_site"    // which house? body: onStreet, or nothing
-	askWhichSite = "which_site" // which of these houses? body: whichSite
-	askReading   = "reading"    // which reading is to be put right? body: asked
-	askRight     = "right"      // what is the right wording of the report?
-	askElsewhere = "elsewhere"  // not asked aloud: the house was filled in, and another may be named
-	askSame      = "same"       // is the new house one on record? body: asked
-	askVisitDay  = "visit_day"  // when is the visit? body: ofAlert
-	askVisitor   = "visitor"    // who goes? body: ofAlert
-	askReason    = "reason"     // why is the alert closed? body: ofAlert
-	askHand      = "hand"       // who takes the follow-up? body: ofAlert
+	askUnclear   = "unclear"       // two readings of some words; body: asked
+	askNoSite    = "no_site"       // which house? body: onStreet, or nothing
+	askWhichSite = "which_site"    // which of these houses? body: whichSite
+	askReading   = "reading"       // which reading is to be put right? body: asked
+	askRight     = "right"         // what is the right wording of the report?
+	askElsewhere = "elsewhere"     // not asked aloud: the house was filled in, and another may be named
+	askSame      = store.SameHouse // is the new house one on record? body: asked
+	askVisitDay  = "visit_day"     // when is the visit? body: ofAlert
+	askVisitor   = "visitor"       // who goes? body: ofAlert
+	askReason    = "reason"        // why is the alert closed? body: ofAlert
+	askHand      = "hand"          // who takes the follow-up? body: ofAlert
 )
 
 // whichSite is the body of a question that offers houses on record.
