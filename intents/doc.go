@@ -5,4 +5,29 @@
 // message, and what could not be decided is left out and named in
 // Frame.Unclear. It is pure; it knows no chat platform, no record and no clock
 // (the day is given in Context).
+//
+// # How a message is read
+//
+// Each step is a file of the name in brackets; Explain shows what each decided.
+//
+//   - What chat and dictation did to the text is undone (undo, token, dictation,
+//     texting), and spoken numbers become numbers (number).
+//   - Words are looked up (lexicon, joined): a phrase has one or more classes
+//     ("point", "did", "state"; class), also when it is written short or wrong.
+//     The phrases are data, in the folder lexicon.
+//   - Street lines are found and the house is chosen (address and its parts,
+//     street, highway, site, named), so that their numbers are nothing else.
+//   - What is asked of the bot is known before its numbers are read (ask, cue,
+//     convert, tank_size, correct, terse), and so are the days told (date).
+//   - Every number gets one role (number_role): a pressure, an age, a size, a
+//     setting, … or none. Each room knows one role (pressure, setting, charge,
+//     change, age, heater_dial), and one keeps out what is somebody else's
+//     (foreign, memory).
+//   - Pressures are paired with test points by least cost (pair, rows, series,
+//     across), and get the state of the heater, the flow and the time (heater,
+//     flow, peak, when).
+//   - Work, plans, equipment and symptoms are gathered (verb, object, deed, work;
+//     plan; equipment, owner, condition, absent; symptom).
+//   - What reaches across clauses is settled (settle); numbers that nothing makes
+//     a pressure of this house are taken back and asked about (placeless).
 package intents

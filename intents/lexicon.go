@@ -13,7 +13,7 @@ import (
 )
 
 // The lexicons are data: a line "class value: phrase | phrase". See
-// lexicon/README.txt for the notation.
+// lexicon/README.md for the notation.
 //
 //go:embed lexicon
 var lexiconFiles embed.FS
