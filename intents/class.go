@@ -64,6 +64,7 @@ const (
 	cFitting // parts that leak, and what happens to them
 	cMove    // "brought", "took": a change of a setting when a regulator or a tank follows
 	cHint    // a small class of its own, told by its value
+	cAside   // talk of things that stand in no customer's house
 	cWord    // an everyday word, known so that it may be written short
 )
 
@@ -77,7 +78,7 @@ var classNames = map[string]class{
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer,
 	"named": cNamed, "initial": cInitial, "same": cSame,
 	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "turns": cTurns, "hint": cHint,
-	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge, "unknown": cUnknown,
+	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge, "unknown": cUnknown, "aside": cAside,
 }
 
 // classSet is a set of classes, one bit each.

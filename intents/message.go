@@ -71,6 +71,7 @@ type sentence struct {
 	tells       bool // reports something beside its question
 	closes      bool // says that a follow-up is done
 	snoozes     bool // puts a follow-up off
+	aside       bool // speaks of no house
 	header      int  // item index of a colon after a first word, -1 if none
 }
 
@@ -430,6 +431,7 @@ func (m *message) understand() {
 	m.places()
 	m.dates()
 	m.ask()
+	m.asides()
 	m.terse()
 	m.findVerbs()
 	m.numbers()

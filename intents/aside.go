@@ -1,0 +1,99 @@
+package intents
+
+// Crews talk of much that stands in no customer's house: what is on the truck or
+// at the supply house, tyres, golf, prices, rules of thumb. Such talk is full of
+// the trade's words and numbers; this room keeps it out of the record. The lines
+// "aside VALUE:" of the lexicon list the words that give it away:
+//
+//	all   all that its clause says is of it: "tire", "blood pressure"
+//	ours  the crew's own things and the trade's at large: "on my truck", "lead time"
+//	shop  the same unless a house is known: "the shop", "this neighborhood"
+
+// reported are classes that tell something of a house in a clause beside an aside.
+var reported = setOf(cCond, cSym, cState, cDischarge)
+
+var denied = setOf(cNeg, cLacks)
+
+// asides takes their meaning from clauses that speak of no house, and from the
+// sentence about them unless another clause of it reports something.
+func (m *message) asides() {
+	known := m.site != nil || m.ctx.Site != ""
+	for i := range m.items {
+		v, ok := m.val(i, cAside)
+		if !ok || v == "shop" && known {
+			continue
+		}
+		s := m.items[i].sent
+		se := &m.sents[s]
+		if se.asking {
+			continue
+		}
+		seg := m.items[i].seg
+		ours := func(k int) bool { return m.items[k].seg == seg }
+		if v != "all" && (m.acts(s, ours) || m.anyIn(s, ours, denied)) {
+			continue // "put in the tank that was on my truck", "no part on the truck"
+		}
+		others := func(k int) bool { return m.items[k].seg != seg }
+		whole := v == "all" && !known || !m.acts(s, others) && !m.anyIn(s, others, reported)
+		for k := se.from; k < se.to; k++ {
+			if whole || m.items[k].seg == seg {
+				m.mute(k)
+			}
+		}
+		se.aside = se.aside || whole
+	}
+}
+
+// acts tells whether the items of sentence s that of picks hold a deed, something
+// to do at a time, or a number at a test point.
+func (m *message) acts(s int, of func(k int) bool) bool {
+	se := m.sents[s]
+	for k := se.from; k < se.to; k++ {
+		if !of(k) {
+			continue
+		}
+		switch {
+		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.momentIn2(s):
+			return true
+		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
+			return true
+		}
+	}
+	return false
+}
+
+// numberBy tells whether one of the three items from k on in the direction of
+// step is a number.
+func (m *message) numberBy(k, step int) bool {
+	for n := 0; n < 3 && k >= 0 && k < len(m.items); n, k = n+1, k+step {
+		if m.isNum(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// anyIn tells whether an item of sentence s that of picks is of one of the classes.
+func (m *message) anyIn(s int, of func(k int) bool, classes classSet) bool {
+	se := m.sents[s]
+	for k := se.from; k < se.to; k++ {
+		if of(k) && m.items[k].kinds.meets(classes) {
+			return true
+		}
+	}
+	return false
+}
+
+// mute makes item k a word or a number without meaning.
+func (m *message) mute(k int) {
+	it := &m.items[k]
+	if it.mark || it.site {
+		return
+	}
+	it.point, it.weak = "", false
+	if it.num != nil {
+		m.setRole(k, roleIgnored, "of no house")
+		return
+	}
+	m.unsay(k)
+}
