@@ -27,7 +27,8 @@ var recipes = []recipe{
 	// "draw the pressure over the last year", "has it been drifting"
 	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
 	// "owner would like the paperwork"
-	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson, cueSite, cueHere)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
+	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
+	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cueSite, cueHere)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh)},
 	{about: AskReport, needs: []cueSet{cues(cueMake), cues(cueOrders), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueOther, cueReading, cueSpan)},
 	// "how busy was the crew this month"
 	{about: AskSummary, needs: []cueSet{cues(cueWh, cueShow), cues(cueCrew), cues(cuePeriod), cues(cueResult)}, bars: cues(cueSite, cueReading, cueForeign, cueErrand)},
@@ -73,7 +74,12 @@ func (m *message) opensClause(i, to int) bool {
 	}
 	switch m.text(i) {
 	case ",", "-", ":", "and", "y", "pero", "but", "so":
-		return m.wordCues(m.items[i+1].tok)&cues(cueWh, cueAux, cueShow, cueShift) != 0
+		set := m.wordCues(m.items[i+1].tok)
+		if set&cues(cueWh, cueShow, cueShift) != 0 {
+			return true
+		}
+		// "and has anybody been there", not "and has never been flushed"
+		return set.has(cueAux) && (m.sents[m.items[i].sent].question || i+2 < to && m.wordCues(m.items[i+2].tok).has(cueSmall))
 	}
 	return false
 }

@@ -21,6 +21,12 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if t == "what was" || t == "what were" || t == "what happened" || t == "tell me about" || t == "how old is the" {
 			req = true
 		}
+		if reading && begins && m.site != nil && !m.otherAsk(s, AskHistory) {
+			// "what was it last time at 60 Elm, I've got 78 front today"
+			m.addAsk(i, AskHistory)
+			se.asking, se.tells = true, true
+			return
+		}
 		if !req || reading && !se.question || m.otherAsk(s, AskHistory) && t != "history" && t != "historial" && t != "hx" {
 			return
 		}
@@ -80,7 +86,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		}
 		m.addAsk(i, AskNextCheck)
 		se.asking, se.tells = true, true
-		se.askAt = i + 1
+		if w := t[strings.LastIndexByte(t, ' ')+1:]; w != "next" && w != "nxt" && w != "now" && w != "first" {
+			se.askAt = i + 1 // "what should I test next front bib is 98" ends before its report
+		}
 	case AskReport:
 		if reading || m.anyReadingLike() && (!req || begins && !se.question && i == se.from) {
 			return // a head line: "Report for 12 Elm St."

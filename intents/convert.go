@@ -14,7 +14,7 @@ func (m *message) convert(s int) bool {
 		}
 		return ""
 	}
-	var to string
+	var from, to string // units named alone, the first and the one asked for
 	cue := se.question
 	var nums []int
 	for i := se.from; i < se.to; i++ {
@@ -32,7 +32,7 @@ func (m *message) convert(s int) bool {
 				}
 			}
 		}
-		if m.is(i, cAsk, "convert") {
+		if m.is(i, cAsk, "convert") || i == se.from && m.wordCues(it.tok)&cues(cueWant, cueShow) != 0 {
 			cue = true
 		}
 		if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.text(i-1) == "then" || m.text(i-1) == "tell") {
@@ -45,18 +45,25 @@ func (m *message) convert(s int) bool {
 		switch m.text(i) {
 		case "?":
 			cue = true
-		case "equals", "equal", "equivale", "equivalent", "how many", "cuantos", "cuantas", "cuanto es", "cuanto son":
+		case "equals", "equal", "equivale", "equivalent", "how many", "how much", "cuantos", "cuantas", "cuanto es", "cuanto son":
 			cue = true
 		}
 		if u, ok := m.val(i, cUnit); ok && canon(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
 			if to == "" || m.text(i-1) == "in" || m.text(i-1) == "to" || m.text(i-1) == "en" || m.text(i-1) == "a" || m.text(i-1) == "into" || m.text(i-1) == "many" || m.text(i-1) == "cuantas" || m.text(i-1) == "cuantos" {
-				to = canon(u)
+				from, to = to, canon(u)
 			}
 		}
 	}
 	if k := m.bare(s); len(nums) == 0 && cue && k >= 0 && to != "" && to != "psi" && (m.has2(s, "how many", "cuantos", "cuantas") || m.text(se.from) == "how") {
 		// "how many kpa is 65": psi where no unit is said
 		m.items[k].unit = "psi"
+		nums = append(nums, k)
+	}
+	if n := len(nums); n >= 3 && (to == "" || to == canon(m.items[nums[n-1]].unit)) && m.items[nums[n-1]].unit == m.items[nums[0]].unit {
+		to = canon(m.items[nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
+	}
+	if k := m.bare(s); len(nums) == 0 && k >= 0 && cue && from != "" && to != "" && from != to {
+		m.items[k].unit = from // "gauge is in bar, 4.5, what's that in psi"
 		nums = append(nums, k)
 	}
 	if len(nums) == 0 || to == "" {

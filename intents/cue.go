@@ -98,18 +98,30 @@ func (l *lexicon) addCue(name, body string) error {
 	}
 	for _, phrase := range strings.Split(body, "|") {
 		w := strings.Fields(fold(phrase))
-		switch len(w) {
-		case 1:
+		switch {
+		case len(w) == 3 && w[1] == "...":
+			l.parted[w[0]] = append(l.parted[w[0]], parted{w[2], cues(c)})
+		case len(w) == 1:
 			l.cues[[2]string{w[0]}] |= cues(c)
-		case 2:
+		case len(w) == 2:
 			l.cues[[2]string{w[0], w[1]}] |= cues(c)
 			l.pairs[w[0]] = true
 		default:
-			return fmt.Errorf("the cue %q is not one word or two", phrase)
+			return fmt.Errorf("the cue %q is not one word or two, nor a verb parted from its particle by ...", phrase)
 		}
 	}
 	return nil
 }
+
+// parted is the particle of a verb that stands apart from it, and what both lend
+// together: "put … off", "take … back".
+type parted struct {
+	particle string
+	cues     cueSet
+}
+
+// widestParting is how many words a verb and its particle may stand apart.
+const widestParting = 9
 
 // cuesOf collects the cues of items from..to of sentence s.
 func (m *message) cuesOf(s, from, to int) cueSet {
@@ -188,6 +200,14 @@ func (m *message) wordCues(k int) cueSet {
 	set := l.cues[[2]string{t.text}]
 	if k+1 < len(m.toks) && m.toks[k+1].kind == word && l.pairs[t.text] {
 		set |= l.cues[[2]string{t.text, m.toks[k+1].text}]
+	}
+	for _, p := range l.parted[t.text] {
+		for j := k + 2; j < len(m.toks) && j <= k+widestParting && (m.toks[j].kind != mark || m.toks[j].text == "-"); j++ {
+			if m.toks[j].text == p.particle {
+				set |= p.cues
+				break
+			}
+		}
 	}
 	return set
 }

@@ -47,13 +47,14 @@ type lexicon struct {
 	names    []string
 	cues     map[[2]string]cueSet // a word, or a pair of words -> what it lends a clause
 	pairs    map[string]bool      // words that begin a pair of cues
+	parted   map[string][]parted  // verbs told with a particle further on
 }
 
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
-		cues: map[[2]string]cueSet{}, pairs: map[string]bool{},
+		cues: map[[2]string]cueSet{}, pairs: map[string]bool{}, parted: map[string][]parted{},
 	}
 }
 

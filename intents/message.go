@@ -370,6 +370,7 @@ func (m *message) cut() {
 		}
 	}
 	close(len(m.items), false)
+	m.splitQuestions()
 	for k := range m.sents {
 		s := &m.sents[k]
 		words := 0

@@ -31,6 +31,10 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				}
 				m.setRole(i, roleAsked, "of the question")
 			}
+			if v, _ := m.val(i+1, cItem); (it.unit == "gal" || it.unit == "litre") && (v == "tank" || v == "expansion_tank") && it.value < 20 {
+				m.setRole(i, roleAsked, "the tank asked about")
+				continue
+			}
 			switch it.unit {
 			case "gal":
 				set(&a.SizeGal, v)
@@ -108,7 +112,34 @@ func (m *message) sizes(s int) bool {
 			return false
 		}
 	}
-	return ask && size
+	return ask && size || m.sizeDoes(s)
+}
+
+// sizeDoes tells whether a sentence asks which tank a heater takes or whether a
+// size will do: "50 gal, 70 psi, which tank", "will a 2 gal tank do".
+func (m *message) sizeDoes(s int) bool {
+	se := m.sents[s]
+	gallons, which, opener, enough := false, false, false, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		if it.num != nil {
+			gallons = gallons || it.unit == "gal" || it.unit == "litre"
+			continue
+		}
+		if it.mark || it.site {
+			continue
+		}
+		v, _ := m.val(i, cItem)
+		if tank := v == "tank" || v == "expansion_tank"; tank && m.is(i-1, cQuestion, "") && m.text(i-1) != "is" {
+			which = true
+		}
+		switch m.text(i) {
+		case "will", "would", "is", "does", "can", "do i want", "should":
+			opener = opener || i <= se.from+1
+		}
+		enough = enough || i > se.from && m.wordCues(it.tok).has(cueEnough)
+	}
+	return gallons && (which || opener && enough)
 }
 
 // givesSizing tells whether sentence sn only lists what the short question of
