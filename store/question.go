@@ -63,8 +63,19 @@ func (tx *Tx) QuestionAbout(message int64, kind string) (Question, bool, error) 
 func (tx *Tx) LastAnswered(channel, thread, author, kind string) (Question, bool, error) {
 	return first(all(tx, scanQuestion, `SELECT q.id, q.message, q.channel, q.thread, q.author, q.at, q.kind, q.body FROM question q
 		WHERE q.id = (SELECT max(a.id) FROM question a WHERE a.message IN (SELECT m.id FROM message m WHERE m.channel = ?1 AND m.thread = ?2
-			UNION ALL SELECT (SELECT r.message FROM report r WHERE r.author = ?3 ORDER BY r.at DESC, r.id DESC LIMIT 1)) AND a.channel = ?1 AND a.kind = ?4 AND a.state = 'answered')
+			UNION ALL SELECT (SELECT r.message FROM report r WHERE r.author = ?3 ORDER BY r.at DESC, r.message DESC LIMIT 1)) AND a.channel = ?1 AND a.kind = ?4 AND a.state = 'answered')
 		AND NOT EXISTS (SELECT 1 FROM message l JOIN report r ON r.message = l.id WHERE l.channel = ?1 AND l.thread = ?2 AND l.id > q.message)`, channel, thread, author, kind))
+}
+
+// EndQuestionsAbout closes the open questions of some kinds about a message
+// whose meaning a person has settled.
+func (tx *Tx) EndQuestionsAbout(message int64, kinds ...string) error {
+	for _, k := range kinds {
+		if _, err := tx.exec(`UPDATE question SET state = 'answered' WHERE message = ? AND kind = ? AND state = 'open'`, message, k); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // EndQuestion closes a question as "answered" or "dropped".

@@ -27,6 +27,7 @@ func (t *turn) presses() map[string]func(press) error {
 		"again":     t.pressAgain,     // message: its house is about to be read again
 		"recheck":   t.pressRecheck,   // message: come back to its house
 		"correct":   t.pressCorrect,   // message, with the right wording typed
+		"pick":      t.pressPick,      // message, number: one of what was offered
 		"same":      t.pressSame,      // message, yes or no: the new house is the one on record
 		"claim":     t.onAlert(func(a store.Alert, _ []string) error { return t.claim(a) }),
 		"book":      t.onAlert(func(a store.Alert, _ []string) error { return t.pressBook(a) }),
@@ -102,6 +103,39 @@ func (t *turn) pressSite(p press) error {
 		return err
 	}
 	return t.finish(q, site)
+}
+
+// pressPick answers a question with options by its button.
+func (t *turn) pressPick(p press) error {
+	for _, kind := range []string{askUnclear, askReading} {
+		q, found, err := t.tx.QuestionAbout(p.id, kind)
+		if err != nil {
+			return err
+		}
+		if !found {
+			continue
+		}
+		var b asked
+		if err := json.Unmarshal(q.Body, &b); err != nil {
+			return fmt.Errorf("read the open question: %w", err)
+		}
+		i, err := strconv.Atoi(at(p.rest, 0))
+		if err != nil || i < 0 || i >= len(b.MightBe) {
+			return fmt.Errorf("button pick says %q", t.value)
+		}
+		if m, ok, err := t.theirs(p.id); err != nil || !ok || m.ID == 0 {
+			return err
+		}
+		if kind == askReading {
+			if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
+				return err
+			}
+			return t.answerReading(p.id, b, b.MightBe[i])
+		}
+		_, err = t.answerUnclear(q, b.Unclear, b.MightBe[i])
+		return err
+	}
+	return t.say(Body{Lead: t.words().QuestionGone})
 }
 
 // theirs returns the message that a button is about when the person may change

@@ -192,6 +192,9 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err := t.tx.Understood(m.ID, c.Frame); err != nil {
 			return err
 		}
+		if err := t.tx.EndQuestionsAbout(m.ID, askUnclear, askReading, askRight); err != nil {
+			return err
+		}
 		var f intents.Frame
 		if err := json.Unmarshal(c.Frame, &f); err != nil {
 			return fmt.Errorf("read the frame that message %d put right: %w", c.By, err)

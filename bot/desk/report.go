@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -171,6 +172,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 			return err
 		}
 		b.Next = append([]string{f.Unclear[0].Ask}, b.Next...)
+		b.Buttons = append(t.offered(m, f.Unclear[0]), b.Buttons...)
 	case remembered:
 		if err := t.keepQuestion(m, askElsewhere, nil); err != nil {
 			return err
@@ -355,7 +357,28 @@ func (t *turn) askUnclear(m store.Message, f intents.Frame) error {
 	if err := t.mark(m, MarkQuestion); err != nil {
 		return err
 	}
-	return t.say(Body{Lead: u.Ask})
+	return t.say(Body{Lead: u.Ask, Buttons: t.offered(m, u)})
+}
+
+// offered are the buttons for what some words of a message might be, when one
+// of them can be put in their place.
+func (t *turn) offered(m store.Message, u intents.Unclear) []Button {
+	if len(u.MightBe) < 2 || len(u.MightBe) > atMostOffered {
+		return nil
+	}
+	if _, ok := t.parser.Answered(m.Text, contextOf(t.dayOf(m)), u, u.MightBe[0]); !ok {
+		return nil
+	}
+	return picks(m, u.MightBe)
+}
+
+// picks are the buttons of a question with options.
+func picks(m store.Message, options []string) []Button {
+	var out []Button
+	for i, o := range options {
+		out = append(out, Button{"pick", strings.ReplaceAll(o, "_", " "), fmt.Sprintf("%d %d", m.ID, i)})
+	}
+	return out
 }
 
 // keepQuestion keeps a question about m where it is asked: there it is answered,

@@ -271,7 +271,7 @@ func (t *turn) askReading(m store.Message, f intents.Frame, a intents.Amendment)
 	if err := t.keepQuestion(m, askReading, asked{Unclear: intents.Unclear{MightBe: lines, Ask: ask}, Amend: &a}); err != nil {
 		return err
 	}
-	return t.say(Body{Lead: ask})
+	return t.say(Body{Lead: ask, Buttons: picks(m, lines)})
 }
 
 // difference says what was put right in a report: each statement before and
@@ -367,6 +367,9 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 		return err
 	}
 	if err := t.tx.Correct(m.ID, t.m.ID, raw); err != nil {
+		return err
+	}
+	if err := t.tx.EndQuestionsAbout(m.ID, askUnclear, askReading, askRight); err != nil {
 		return err
 	}
 	old, reported, err := t.tx.ReportOf(m.ID)
