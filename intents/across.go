@@ -239,6 +239,9 @@ func (m *message) sameGauge(a, b int) bool {
 		if m.items[k].num != nil && (m.items[k].num.time || m.items[k].unit == "hour") {
 			return true
 		}
+		if m.is(k, cHint, "daytime") {
+			return true
+		}
 		switch m.text(k) {
 		case "then", "later", "again", "same", "luego", "once", "when", "with", "while", "cuando", "con", "today", "still", "down to", "up to":
 			return true

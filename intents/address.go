@@ -137,6 +137,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			j++ // "2210 - 5th Ave N"
 		}
 	}
+	if toks[i].num.value <= 9 && toks[j].kind == word && roomly(toks[j].text) {
+		return a, false // "3 bed 2 bath ranch"
+	}
 	if toks[j].glued && j == i+1 {
 		return a, false // 62psi, 9080#
 	}
@@ -204,6 +207,15 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a.unit(p, toks)
 	a.townAfter(p, toks)
 	return a, a.score >= 3
+}
+
+// roomly tells whether a word counts what a house has: "3 Bed 2 Bath ranch".
+func roomly(s string) bool {
+	switch s {
+	case "bed", "bath", "br", "ba", "bedroom", "story", "car", "way", "stage", "zone", "bay", "inch", "ton", "star", "man":
+		return true
+	}
+	return false
 }
 
 // stop tells whether a token is a word that is no name.

@@ -37,6 +37,18 @@ func (m *message) flowTag(i int) assess.Flow {
 		return assess.Flowing
 	}
 	it := &m.items[i]
+	if m.withList(i) {
+		return assess.Flowing
+	}
+	if it.text == "st" && m.isNum(i+1) && m.right(i, 5, true, func(k int) bool { return m.text(k) == "fl" || m.text(k) == "res" }) >= 0 {
+		return assess.Static // "kitchen st 70 fl 52"
+	}
+	if (it.text == "fl" || it.text == "res") && m.isNum(i+1) {
+		return assess.Flowing
+	}
+	if it.text == "running" && (be(m.text(i-1)) || m.items[max(i-1, 0)].point != "") && (m.isNum(i+1) || m.text(i+1) == "at" && m.isNum(i+2)) && m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0 {
+		return "" // "the main is running 118"
+	}
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
 	}
@@ -225,6 +237,25 @@ func (m *message) hasSym(s int, sym string) bool {
 		}
 	}
 	return false
+}
+
+// withList tells whether only taps follow the "with" at item i, which stands behind a
+// number: "44 with hose and tub".
+func (m *message) withList(i int) bool {
+	if t := m.text(i); t != "with" && t != "w/" && t != "w" && t != "con" || !m.isNum(i-1) {
+		return false
+	}
+	taps := 0
+	for k := i + 1; k < len(m.items) && !m.items[k].mark; k++ {
+		switch {
+		case m.is(k, cPoint, "") || m.is(k, cFixture, "") || m.is(k, cBibb, ""):
+			taps++
+		case m.text(k) == "and" || m.text(k) == "y" || m.is(k, cDeterminer, "") || m.text(k) == "both" || m.is(k, cPlace, ""):
+		default:
+			return false
+		}
+	}
+	return taps > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
 }
 
 // flowRow reads flows in a row for numbers in a row: "static/residual 70/50".

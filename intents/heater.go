@@ -23,6 +23,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.leadsOn(i) {
 		return ""
 	}
+	if t := m.text(i); (t == "w/o" || t == "without" || t == "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
+		return assess.Idle // "90 with the heater going and 66 w/o"
+	}
 	if v, ok := m.val(i, cState); ok {
 		if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
 			return "" // "it shut off": the washer's
@@ -38,6 +41,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
 			if m.text(i) != "idle" && !m.heaterNear(i) {
 				return ""
+			}
+			if m.text(i) == "calling" && m.notNear(i) {
+				return assess.Idle
 			}
 		}
 		return assess.HeaterState(v)
@@ -248,7 +254,7 @@ func (m *message) heaterTurned(all []mention) bool {
 	turn := a.at
 	if r := &m.readings[0]; m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.text(k) == "till" || m.text(k) == "until" }) >= 0 {
 		turn = a.at // "70 before the burner lit, 91 after"
-	} else if len(m.readings) == 2 && m.readings[1].at > a.at && r.at < a.at {
+	} else if r.at < a.at && m.readings[len(m.readings)-1].at > a.at {
 		turn = a.at
 	} else if m.readings[1].at < a.at && m.left(a.at, 2, false, func(k int) bool {
 		return m.text(k) == "when" || m.text(k) == "once" || m.text(k) == "after" || m.text(k) == "cuando" || m.text(k) == "as"

@@ -61,6 +61,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); upTo && k >= 0 && it.value >= 100 && !m.pointBetween(k, i) {
 		return "a gauge's range", true
 	}
+	if prev == "avg" || prev == "average" || prev == "mean" || prev == "promedio" {
+		return "an average", true
+	}
 	if prev == "by" || (prev == "another" || prev == "extra") {
 		return "a difference", true
 	}

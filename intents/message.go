@@ -290,7 +290,12 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":
 		return glued
-	case "x", "min", "mins", "second", "seconds", "sec", "ng":
+	case "min":
+		if p := m.text(at - 2); (p == "max" || p == "hi" || p == "high" || p == "maximum" || p == "peak") && m.isNum(at+1) {
+			return false // "max 131 min 66"
+		}
+		return true
+	case "x", "mins", "second", "seconds", "sec", "ng":
 		return n.text != "second" || glued
 	case "bath":
 		return it.value < 8 // a house of "3 bath"; "80 bath" is a pressure

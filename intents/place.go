@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
@@ -16,6 +20,14 @@ func (m *message) places() {
 		}
 		if its[i].text == "fr" && m.isNum(i+1) && its[i+1].unit != "" && !pressureUnit(its[i+1].unit) {
 			continue // "exp tank fr 50 gal"
+		}
+		if its[i].text == "st" && m.flowTag(i) != "" {
+			m.unsay(i)
+			continue
+		}
+		if p := m.possessive(i); p != "" {
+			its[i].point = p
+			continue
 		}
 		if m.streetSide(i) {
 			its[i].point = string(assess.Street)
@@ -53,7 +65,7 @@ func (m *message) places() {
 			if m.runsInList(i) {
 				continue
 			}
-			if m.runs(i) || m.occasion(i) || m.hoseAfter(i) {
+			if m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
 				continue
 			}
 			its[i].point = v
@@ -161,7 +173,12 @@ func (m *message) runs(i int) bool {
 		break
 	}
 	switch m.text(k) {
-	case "running", "open", "wide open", "flowing", "filling", "going", "on", "cracked", "corriendo", "abierta", "abierto", "prendida", "llenando", "run", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
+	case "running", "run", "going":
+		if m.isNum(k+1) || (m.text(k+1) == "at" || m.text(k+1) == "about" || m.text(k+1) == "around") && m.isNum(k+2) {
+			return false // "the main is running 118"
+		}
+		return true
+	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida", "llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
 		if m.text(k) == "on" {
 			switch m.text(k + 1) {
 			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
@@ -182,6 +199,24 @@ func (m *message) runs(i int) bool {
 		}
 	}
 	return false
+}
+
+// withTaps tells whether item i is one of the taps of "44 with hose and tub".
+func (m *message) withTaps(i int) bool {
+	for k := i - 1; k > 0 && k >= i-6 && !m.items[k].mark && m.items[k].num == nil; k-- {
+		if m.withList(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// leadsOver tells whether "before it" leads to a deed and is no place: "71 before it lit".
+func (m *message) leadsOver(i int) bool {
+	if t := m.text(i); !strings.HasSuffix(t, " it") || i+1 >= len(m.items) {
+		return false
+	}
+	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights")
 }
 
 // occasion tells whether the fixture at i is named as an occasion: "when the
@@ -255,20 +290,23 @@ func (m *message) besidePRV(i int) string {
 		}
 		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
 			t := m.text(k)
-			for _, p := range []string{"before", "antes", "ahead", "in front", "upstream", "pre"} {
+			for _, p := range []string{"before", "b4", "bfr", "bef", "antes", "ahead", "in front", "upstream", "pre"} {
 				if len(t) > len(p) && t[:len(p)] == p {
 					return "after_prv"
 				}
 			}
 		}
+	case "out":
+		if m.is(i-1, cItem, "prv") && m.isMark(i+1, "=", ":") && m.isNum(i+2) {
+			return "after_prv" // "prv out=64"
+		}
+		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
+			return "after_prv"
+		}
 	case "in":
 		// "131 in, 66 out"
 		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) || m.isNum(i+1) && k > 0 && m.isNum(k+1) {
 			return "street"
-		}
-	case "out":
-		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
-			return "after_prv"
 		}
 	case "down":
 		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) && m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
@@ -295,6 +333,27 @@ func (m *message) aheadBeside(i int) bool {
 	}
 	ahead := func(k int) bool { return m.text(k) == "ahead" && (m.isNum(k-1) || m.isNum(k+1)) }
 	return m.left(i, 5, true, ahead) >= 0 || m.right(i, 5, true, ahead) >= 0
+}
+
+// possessive reads a point and the "is" that dictation writes as a plural: "the tubs at
+// fifty five", "the kitchens reading sixty".
+func (m *message) possessive(i int) string {
+	it, l := &m.items[i], m.p.lex
+	n := len(it.text) - 1
+	if it.n != 1 || n < 2 || it.text[n] != 's' || it.kinds.has(cPoint) || !m.isNum(i+2) {
+		return ""
+	}
+	switch m.text(i + 1) {
+	case "at", "reading", "showing", "holding", "sitting", "on", "about", "steady":
+	default:
+		return ""
+	}
+	id, ok := l.vocab[it.text[:n]]
+	if !ok {
+		return ""
+	}
+	v, _ := m.p.value(l.tags[l.next[uint64(uint32(id))]], cPoint)
+	return v
 }
 
 // streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
@@ -341,7 +400,9 @@ func (m *message) drainOfTank(i int) bool {
 	if m.text(i) != "drain" {
 		return false
 	}
-	if p := m.text(i - 1); (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 {
+	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
+		return true // "71 at the drain"
+	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 {
 		return true // "120 gal electric heater, 62 at its drain"
 	}
 	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })

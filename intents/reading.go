@@ -61,6 +61,10 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	if m.is(b-1, cNow, "") && !m.is(b+1, cNow, "") && !m.is(b+1, cBefore, "") && !m.is(b+1, cAfter, "") {
 		return b - 1
 	}
+	// "static=70 residual=52": the word of a value goes with it
+	if m.isMark(b-1, "=", ":") && b-2 > a && (m.flowTag(b-2) != "" || m.is(b-2, cPeak, "") || m.is(b-2, cNow, "")) {
+		return b - 2
+	}
 	// the last separator whose clause has no word of its own before b
 	for k := hi - 1; k >= lo; k-- {
 		t := m.text(k)

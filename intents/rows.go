@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Rows of points and rows of numbers: "front/rear/kitchen 84/66/65", "front, rear:
 // 84, 66", and a number that is only called the same.
 
@@ -96,6 +98,10 @@ func (m *message) same(i int) {
 			point = point || m.items[k].point != ""
 		}
 	default:
+		if t := m.text(i + 1); (strings.HasPrefix(t, "at ") || strings.HasPrefix(t, "on ") || strings.HasPrefix(t, "out ")) && m.is(i+1, cPlace, "") {
+			point = true // "same at the back"
+			break
+		}
 		if i+1 < len(m.items) && !m.items[i+1].mark && m.text(i+1) != "and" && m.text(i+1) != "y" {
 			return
 		}

@@ -173,7 +173,7 @@ func (m *message) whens() {
 				for k := lo; k < hi; k++ {
 					r := &m.readings[k]
 					if r.When == "" {
-						other := false
+						other := a.when == assess.Before && m.workedBetween(a.at, r.at)
 						for _, b := range all {
 							if b.when != a.when && b.at > a.at && b.at < r.at {
 								other = true
@@ -217,6 +217,16 @@ func (m *message) whens() {
 			r.When = a.when
 		}
 	}
+}
+
+// workedBetween tells whether work stands between two items.
+func (m *message) workedBetween(a, b int) bool {
+	for _, w := range m.work {
+		if w.at > a && w.at < b {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) endsColon(s int) bool {

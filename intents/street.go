@@ -306,6 +306,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if p.lex.never[t.text] {
 		return false
 	}
+	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) && !p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
+		return true // "40 The Strand"
+	}
 	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
 		return true // "1440 st marys"
 	}

@@ -28,6 +28,7 @@ func TestWhatATechTellsOfAHouse(t *testing.T) {
 		{"F84 R66 1200 Colfax", "", "1200 Colfax", "front_bibb 84; rear_bibb 66"},
 		{"fifty five point five at the tub", "123 Elm St", "", "bath 55.5"},
 		{"sixty two point five on the rear spigot seven oh one east marlin street", "", "701 E Marlin St", "rear_bibb 62.5"},
+		{"the meter had one nineteen the front hose bib one eighteen and the back one sixty three", "123 Elm St", "", "street 119; front_bibb 118; rear_bibb 63"},
 		{"front one sixty and the back one fifty five", "123 Elm St", "", "front_bibb 160; rear_bibb 155"},
 		{"htr ff 72 lndry", "123 Elm St", "", "laundry 72 idle"},
 		{"target was 60 and I'd have taken 65, but the tub shows 72", "123 Elm St", "", "bath 72"},

@@ -67,6 +67,13 @@ func (m *message) changed() bool {
 	return false
 }
 
+// fallsAlone tells whether the fall at item i is a gauge's though nothing is named
+// before it: "dropped to 31 from 64 static when I opened the tub".
+func (m *message) fallsAlone(i int) bool {
+	s := m.sents[m.items[i].sent]
+	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing)) && !m.has(cItem, "prv")
+}
+
 // falls takes the work out of words that say what a pressure did by itself: "it
 // dropped to 78", "flow at the tub dropped to 31".
 func (m *message) falls() {
@@ -74,7 +81,11 @@ func (m *message) falls() {
 		if !m.is(i, cHint, "falls") || m.text(i+1) != "to" && m.text(i+1) != "from" && m.text(i+1) != "down" && m.text(i+1) != "back" {
 			continue
 		}
-		if m.is(i-1, cHint, "goes") || m.items[max(i-1, 0)].point != "" {
+		k := i - 1
+		for k > 0 && m.items[k].role == roleTaken {
+			k--
+		}
+		if m.is(i-1, cHint, "goes") || k >= 0 && m.items[k].point != "" && m.items[k].sent == m.items[i].sent || m.fallsAlone(i) {
 			m.unsay(i)
 		}
 	}
