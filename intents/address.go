@@ -146,7 +146,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	s, ok := p.street(toks, j, toks[i].num.words)
 	if k := p.ofStreet(toks, j); k > j {
 		// "en el 390 de Lomita Trace"
-		if t, found := p.street(toks, k, toks[i].num.words); found && t.suffixed {
+		// "diecinueve treinta de poplar", no count
+		long := (len(num) >= 4 || len(num) == 3 && toks[i].num.words) && !year(toks[i].num.value)
+		if t, found := p.street(toks, k, toks[i].num.words); found && (t.suffixed || long && (t.to >= len(toks) || toks[t.to].kind == mark || p.stop(toks, t.to) || p.term(toks, t.to))) {
 			s, ok = t, true
 		}
 	}
@@ -179,6 +181,10 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		switch prev := toks[i-1].text; prev {
 		case "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion", "location", "loc", "about", "casa", "job", "over", "on", "del", "para", "sitio":
 			a.score += 2
+		case "la", "el":
+			if i > 1 && (toks[i-2].text == "en" || toks[i-2].text == "de") {
+				a.score += 2 // "en la 880 sagebrush"
+			}
 		case "to", "a":
 			a.score += 0.5
 		case ":":

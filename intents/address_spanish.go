@@ -98,6 +98,10 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	}
 	a.line = typ + " " + p.nameOf(toks, name, nameEnd) + sep + toks[k].num.digits
 	a.to = k + 1
+	if dash := a.to; dash+1 < len(toks) && toks[dash].text == "-" && toks[dash].glued && toks[dash+1].glued && toks[dash+1].kind == word && len(toks[dash+1].raw) == 1 {
+		a.line += "-" // "Calle Fresnos #415-B"
+		a.to++
+	}
 	if a.to < len(toks) && toks[a.to].glued && toks[a.to].kind == word && len(toks[a.to].raw) == 1 {
 		a.line += strings.ToUpper(toks[a.to].raw)
 		a.to++

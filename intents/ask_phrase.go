@@ -67,7 +67,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.tankNumbers(s, a)
 		se.asking = true
 	case AskNextCheck:
-		if strings.HasPrefix(t, "why") || t == "por que" || t == "how come" {
+		if strings.HasPrefix(t, "why") || strings.HasPrefix(t, "por que") || strings.HasPrefix(t, "porque") || t == "how come" {
 			if !se.question && !begins {
 				return
 			}
@@ -182,6 +182,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 			return // "ahorita no puedo": chatter
 		}
 		strong := t == "snooze" || t == "not now" || t == "ask me again" || t == "remind me later" || t == "postpone" || t == "ask again" || t == "ask me later" || t == "snz" || strings.HasPrefix(t, "pospon") || strings.HasPrefix(t, "aplaza") || t == "recuerdame otra vez" || strings.HasPrefix(t, "recuerdamel") || (t == "dale" || t == "dame") && (m.text(i+1) == "otra" || m.text(i+1) == "otro") || strings.HasPrefix(t, "retrasa") || strings.HasPrefix(t, "atrasa") || strings.HasPrefix(t, "snu") || strings.HasPrefix(t, "snoozea") || t == "ahorita no" || t == "preguntame" || t == "put it off" || t == "put that off" || t == "push it back" || t == "postpone it" || t == "hold off" || t == "defer" || t == "recorrelo" || t == "push that" || t == "push it" || t == "bump it" || t == "kick it" || t == "move it" || t == "move that" || t == "push it out" || t == "put off" || t == "pospone" || t == "recorre" || t == "pasalo para" || t == "dejalo para" || t == "muevelo" || t == "delay it" || t == "delay"
+		strong = strong || m.is(i, cHint, "putoff")
 		if t == "delay" && !begins && !m.followUpNoun(s) {
 			return
 		}

@@ -35,6 +35,9 @@ func (m *message) numberToKeep(s, i int) bool {
 	for k := i + 1; k < m.sents[s].to; k++ {
 		it := &m.items[k]
 		if it.num != nil && it.unit == "" && it.num.integer && it.value >= 20 && it.value <= 200 && it.role == roleNone {
+			if m.is(k-1, cHint, "was") {
+				return true // "borra eso, era 68"
+			}
 			for j := max(i, k-4); j < min(len(m.items), k+4); j++ {
 				if m.items[j].point != "" {
 					return true
@@ -89,7 +92,10 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		}
 		return last && numAfter && m.reportTalk(s)
 	case "no era", "no eran", "no es":
-		return (t == "no era" || t == "no eran" || t == "no es" && numAfter) && (last || !numBefore && numAfter)
+		if t == "no es" && m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil }) < 0 {
+			return false // "ya no es confiable, se quedó en 40"
+		}
+		return last || !numBefore && numAfter
 	case "actually it was", "it was actually", "it was really":
 		return !numBefore && numAfter
 	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my", "correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that", "edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong", "puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran", "not what i meant", "fix that":

@@ -19,10 +19,10 @@ func (m *message) corrections() {
 		}
 		if k := m.left(i, 4, false, func(k int) bool {
 			switch m.text(k) {
-			case "not", "no", "instead of", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron":
+			case "not", "no", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron":
 				return true
 			}
-			return false
+			return m.is(k, cHint, "insteadof")
 		}); k >= 0 && m.adjacentNot(k, i) {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
@@ -168,10 +168,10 @@ func (m *message) fatFingered(i int) bool { return m.hasAsk(AskCorrect) && m.fat
 func (m *message) fatFingeredAt(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "instead of", "puse", "le puse", "en vez de", "en lugar de", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "rather than", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
+		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "puse", "le puse", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
 			return true
 		}
-		return false
+		return m.is(k, cHint, "insteadof")
 	}) >= 0
 }
 

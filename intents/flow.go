@@ -52,6 +52,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
 	}
+	if (it.text == "prendido" || it.text == "prendida") && m.heaterTag(i) != "" {
+		return ""
+	}
 	switch it.text {
 	case "running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
 		if m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") || m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv") {

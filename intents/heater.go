@@ -35,7 +35,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !(m.has(cState, "idle") && (m.isNum(i-1) || m.isNum(i+1))) {
+			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
@@ -53,10 +53,10 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			return "" // "the dial is on one fifty"
 		}
 	}
-	if m.text(i) == "cold" && m.coldSpell(i) {
+	if t := m.text(i); (t == "cold" || t == "frio") && m.coldSpell(i) {
 		return assess.Idle
 	}
-	if t := m.text(i); (t == "apagado" || t == "off") && m.isNum(i-1) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
+	if t := m.text(i); (t == "apagado" || t == "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
 		return assess.Idle
 	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
@@ -173,7 +173,7 @@ func (m *message) heaters() {
 		}
 		all = append(all, mention{at: i, state: st})
 	}
-	if len(all) == 0 || m.heaterTurned(all) {
+	if len(all) == 0 || m.heaterTurned(all) || m.heaterRow(all) {
 		return
 	}
 	one := true
@@ -271,6 +271,50 @@ func (m *message) heaterTurned(all []mention) bool {
 		}
 	}
 	return true
+}
+
+// heaterRow reads states in a row for numbers in a row: "64/94 apagado/prendido".
+func (m *message) heaterRow(all []mention) bool {
+	n := len(all)
+	if n < 2 || n != len(m.readings) || all[0].state == all[1].state {
+		return false
+	}
+	for k := 1; k < n; k++ {
+		if !m.onlyMarks(all[k-1].at, all[k].at) || !m.onlyMarks(m.readings[k-1].at, m.readings[k].at) {
+			return false
+		}
+	}
+	for k := range all {
+		m.readings[k].Heater = all[k].state
+	}
+	return true
+}
+
+// besideNum tells whether a number stands beside the state at i, or beside the
+// other one that a slash joins to it: "72 apagado", "64/94 apagado/prendido".
+func (m *message) besideNum(i int) bool {
+	lo, hi := i-1, i+1
+	if m.isMark(lo, "/") && (m.is(lo-1, cOff, "") || m.is(lo-1, cOn, "")) {
+		lo -= 2
+	}
+	if m.isMark(hi, "/") && (m.is(hi+1, cOff, "") || m.is(hi+1, cOn, "")) {
+		hi += 2
+	}
+	for hi < len(m.items) && (clitic(m.text(hi)) || m.is(hi, cClaim, "") || m.is(hi, cHint, "shows")) {
+		hi++ // "y prendido me dio 99"
+	}
+	return m.isNum(lo) || m.isNum(hi)
+}
+
+// offBeside tells whether a plain "apagado" stands beside a number anywhere: the
+// "prendido" told against it is the heater's too.
+func (m *message) offBeside() bool {
+	for k := range m.items {
+		if t := m.text(k); (t == "apagado" || t == "off") && m.besideNum(k) {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) noStateBetween(all []mention, a, b int) bool {

@@ -266,6 +266,15 @@ func countable(s string) bool {
 	return false
 }
 
+// measures tells whether a Spanish verb leads to what a gauge shows.
+func measures(s string) bool {
+	switch s {
+	case "marca", "marco", "marcaba", "tiene", "tenia", "trae", "traia", "dio", "da", "saque", "medi", "leyo":
+		return true
+	}
+	return false
+}
+
 func numClass(toks []token, i, to int) (byte, int) {
 	if i >= to {
 		return 0, 0
@@ -348,6 +357,8 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 		}
 		total := first*100 + rest
 		return thousands(toks, i, to, total, j+m-i)
+	case c2 == 'k' && first >= 30 && toks[i+k].text == "mil" && i > 0 && measures(toks[i-1].text):
+		return first, strconv.Itoa(first), k // "tenía noventa y cinco | mil cuatrocientos de Oak"
 	case c2 == 'k':
 		rest, m := below1000(toks, i+k+1, to)
 		total := first*1000 + rest

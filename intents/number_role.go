@@ -193,6 +193,9 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && !n.words {
 			return roleYear, "leading zero"
 		}
+		if len(n.digits) == 2 && n.integer && prev == "del" && m.is(i-2, cItem, "") && (it.value >= 80 || int(it.value) <= m.ctx.Today.Year%100) {
+			return roleYear, "del: a year of two digits"
+		}
 		if len(n.digits) == 4 && n.integer && year(it.value) {
 			if int(it.value) > m.ctx.Today.Year+1 {
 				return roleIgnored, "no year yet"

@@ -28,7 +28,7 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: []int{i}, pair: -1})
 			continue
 		}
-		if (it.text == "same" && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
+		if ((it.text == "same" || it.text == "misma" || it.text == "mismo") && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: []string{q}, pair: -1})

@@ -170,8 +170,7 @@ func (m *message) promised(s int, a action) bool {
 // reminds tells whether the sentence asks for a reminder.
 func (m *message) reminds(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "remind", "remind me", "reminder", "recuerdame", "acuerdame", "recordatorio", "recuerdenme", "ping me", "nudge me", "bug me", "put me down", "recuerda":
+		if m.is(i, cHint, "remind") {
 			return true
 		}
 	}

@@ -159,6 +159,13 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTo, "left at", true
 		}
 	}
+	if m.leftAt(i) && topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) && m.verbLeft(i, 20, "set", "replaced", "installed", "rebuilt") == nil {
+		if v := m.deedBefore(i, "prv"); v != nil {
+			it.owner = v.at + 1
+			return roleTo, "the regulator left at", true
+		}
+		return roleSetting, "the regulator left at", true // "el prv quedó en 65"
+	}
 	if v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt"); v != nil && m.numsBetween(v.at, i) == 0 && m.clear(v.at, i) {
 		if v.what == "set" {
 			obj := v.object
@@ -197,6 +204,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			it.owner = v.at + 1
 			return roleTo, v.what + " to", true
 		}
+	}
+	if v := m.verbLeft(i, 16, "replaced", "installed"); v != nil && v.done && m.setLast(v, i) {
+		it.owner = v.at + 1
+		return roleTo, v.what + ", at", true
 	}
 	if at >= 0 && topic == "heater" && it.unit == "" && it.value >= 90 && it.value <= 180 && m.items[at].seg == it.seg {
 		if m.left(i, 6, false, func(k int) bool {
@@ -237,11 +248,35 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		if m.left(i, 3, false, func(k int) bool {
 			t := m.text(k)
 			return t == "setting" || t == "set pressure" || t == "setpoint" || t == "set point" || t == "dial" || t == "calibrada" || t == "ajustada" || t == "calibrado" || t == "sp"
-		}) >= 0 || at == i-2 && m.text(i-1) == "a" {
+		}) >= 0 || at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i)) {
 			return roleSetting, "setting", true
 		}
 	}
 	return 0, "", false
+}
+
+// deedBefore finds the last deed done on a part in the sentences before item i.
+func (m *message) deedBefore(i int, object string) *verb {
+	for k := len(m.verbs) - 1; k >= 0; k-- {
+		if v := &m.verbs[k]; v.at < i && v.done && v.object == object {
+			return v
+		}
+	}
+	return nil
+}
+
+// setLast tells whether the number at i, a clause of its own, is what the part of
+// the deed v was set to: "le puse la reguladora nueva a la señora, a 58 libras",
+// "installed an exp tank, 2 gal, at 60 psi".
+func (m *message) setLast(v *verb, i int) bool {
+	if t := m.text(i - 1); t != "a" && t != "at" || !m.isMark(i-2, ",") || v.object != "prv" && v.object != "expansion_tank" {
+		return false
+	}
+	end := i
+	if m.is(i+1, cUnit, "") {
+		end++
+	}
+	return m.closes(end) && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i)
 }
 
 // verbTurn are verbs of setting that need "to" before the number they lead to.

@@ -58,7 +58,7 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	if m.items[i].point != "" || m.items[i].mark {
 		return ""
 	}
-	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom) {
+	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom || m.items[i+1].role == roleSetting) {
 		return "" // "quedó en 60" of a regulator
 	}
 	if m.is(i, cBefore, "") {
@@ -78,6 +78,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 			}
 		}
 		return assess.Before
+	}
+	if worked && m.is(i, cHint, "leaving") && m.text(i+1) == ":" && m.has(cBefore, "") {
+		return assess.After // "Llegada: atrás 104 … Salida: atrás 60"
 	}
 	if m.is(i, cAfter, "") || m.is(i, cNow, "") {
 		if !worked {

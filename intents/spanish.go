@@ -115,25 +115,40 @@ func (m *message) changesOn(i, w int) bool {
 }
 
 // inOrOut reads the two sides of the regulator told as a pair: "entrando 110
-// saliendo 62", "entrada 110, salida 62", "arriba de la reguladora 120 y abajo 65".
+// saliendo 62", "entra con 118 y sale con 74", "arriba de la reguladora 120 y abajo 65".
 func (m *message) inOrOut(i int) string {
-	if !m.isNum(i+1) && !(m.isNum(i+2) && (m.text(i+1) == ":" || m.text(i+1) == "en" || m.text(i+1) == "a" || m.text(i+1) == "=")) {
+	if t := m.text(i); t == "abajo" && m.numberOf(i) && m.left(i, 6, true, func(k int) bool {
+		return m.items[k].point == "street" && strings.HasPrefix(m.text(k), "arriba")
+	}) >= 0 {
+		return "after_prv"
+	}
+	in, out := m.is(i, cHint, "enters"), m.is(i, cHint, "leaves")
+	if !in && !out || !m.numberOf(i) && !m.isNum(i-1) && !(m.isNum(i-2) && m.is(i-1, cUnit, "")) {
 		return ""
 	}
-	switch m.text(i) {
-	case "saliendo", "salida", "la salida", "abajo":
-		for k := i - 1; k >= 0 && k >= i-6; k-- {
-			t := m.text(k)
-			if t == "entrando" || t == "entrada" || t == "de entrada" || t == "a la entrada" || m.items[k].point == "street" && strings.HasPrefix(t, "arriba") {
-				return "after_prv"
-			}
-		}
-	case "entrando":
-		if m.right(i, 6, true, func(k int) bool { return m.text(k) == "saliendo" || m.text(k) == "salida" }) >= 0 {
-			return "street"
-		}
+	near := func(what string) bool {
+		is := func(k int) bool { return m.is(k, cHint, what) }
+		return m.left(i, 8, true, is) >= 0 || m.right(i, 8, true, is) >= 0
+	}
+	switch {
+	case in && near("leaves"):
+		return "street"
+	case out && near("enters"):
+		return "after_prv"
 	}
 	return ""
+}
+
+// numberOf tells whether a number is told of the word at i: "entrando 110", "sale con 60".
+func (m *message) numberOf(i int) bool {
+	if m.isNum(i + 1) {
+		return true
+	}
+	switch m.text(i + 1) {
+	case ":", "=", "en", "a", "con", "at":
+		return m.isNum(i + 2)
+	}
+	return false
 }
 
 // leadingTime finds the word that puts the reading at hi after or before work where

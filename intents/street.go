@@ -327,7 +327,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
-		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":"))
+		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
 	}
 	if proper && !linking(t.text) {
 		return false // "3310 Rio Seco please"

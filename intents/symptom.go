@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // symptomSeen is a symptom on its way to a statement.
 type symptomSeen struct {
@@ -72,7 +76,7 @@ func (m *message) reliefNear(i int) bool {
 			continue // "con una llave cerrada la descarga de la T&P"
 		}
 		switch m.text(k) {
-		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a":
+		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a", "el":
 		default:
 			return false
 		}
@@ -361,7 +365,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
 			continue
 		}
-		if deniesSymptom(t) {
+		if deniesSymptom(t) || m.is(k, cNeg, "") && strings.Contains(t, " ") {
 			return true
 		}
 		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.is(k, cWater, "") || m.is(k, cPipe, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, "") {

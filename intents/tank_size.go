@@ -98,6 +98,9 @@ func (m *message) sizes(s int) bool {
 			ask = true
 		}
 	}
+	if m.whichTank(s) {
+		ask, size = true, true
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
 		case "size", "big", "large", "tamano", "grande", "capacidad", "medida", "sizing", "sized", "galones":
@@ -163,4 +166,24 @@ func (m *message) givesSizing(s, sn int) bool {
 		}
 	}
 	return gal && cue
+}
+
+// whichTank reads a size asked for without the word: "que tanque ocupo para un
+// boiler de 75 galones", "which tank for a 50 gal".
+func (m *message) whichTank(s int) bool {
+	asked := false
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch it := &m.items[i]; {
+		case asked && it.num != nil && (it.unit == "gal" || it.unit == "litre"):
+			return true
+		case m.is(i, cItem, "tank") || m.is(i, cItem, "expansion_tank"):
+			k := i - 1
+			if m.text(k) == "de" || m.text(k) == "expansion" {
+				k--
+			}
+			t := m.text(k)
+			asked = asked || t == "que" || t == "cual" || t == "which" || t == "what"
+		}
+	}
+	return false
 }

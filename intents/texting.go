@@ -44,6 +44,9 @@ func (l *lexicon) sounded(w string) string {
 		}
 		return len(s) >= 3 && l.known(s)
 	}
+	if n := len(w) - 1; n >= 4 && w[n-1:] == "ao" && ok(w[:n]+"do") {
+		return w[:n] + "do" // "apagao", "pasao"
+	}
 	for _, r := range alike {
 		for at := 0; at+len(r[0]) <= len(w); at++ {
 			if w[at:at+len(r[0])] != r[0] {

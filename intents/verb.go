@@ -141,7 +141,7 @@ func (m *message) judge(v *verb) {
 			break
 		}
 	}
-	if s.question && s.asking || m.weWill(v.at) {
+	if s.question && s.asking && !(s.tells && v.at < s.askAt-1) || m.weWill(v.at) {
 		v.planned = true
 	}
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
@@ -152,7 +152,7 @@ func (m *message) judge(v *verb) {
 	}
 	v.object, v.objAt = m.objectOf(v)
 	// "PRV set to 60": nobody set it
-	if v.what == "set" && (m.text(v.at) == "set" || m.text(v.at) == "ajustada" || m.text(v.at) == "ajustado" || m.text(v.at) == "puesta" || m.text(v.at) == "puesto") && !v.negated && !v.planned {
+	if v.what == "set" && m.is(v.at, cHint, "stands") && !v.negated && !v.planned {
 		k := v.at - 1
 		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
 			k--

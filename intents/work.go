@@ -20,10 +20,11 @@ func (m *message) findWork() {
 			continue
 		}
 		a, obj, ok := m.workOf(v)
-		if !ok {
-			continue
+		if ok {
+			m.addWork(workDone{at: v.at, object: obj, Work: assess.Work{Action: a}})
+		} else if v.object != "check_valve" && v.object != "softener" && v.object != "recirc" {
+			continue // "installed a check valve and a tank": the second is a deed
 		}
-		m.addWork(workDone{at: v.at, object: obj, Work: assess.Work{Action: a}})
 		if v.what == "replaced" || v.what == "installed" {
 			m.secondObject(v)
 		}
