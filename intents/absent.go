@@ -20,7 +20,7 @@ func (m *message) named(s int, items []mentionOf) {
 			f.Present, f.said = &no, true
 			continue
 		}
-		if m.unwanted(it.at) {
+		if m.unwanted(it.at) || m.onTruck(it.at) {
 			continue
 		}
 		switch it.item {

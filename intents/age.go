@@ -4,12 +4,13 @@ import "strings"
 
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
+	m.sameAge(items)
 	for k := 1; k < len(items); k++ {
 		x := items[k]
 		same := m.left(x.at, 4, false, func(k int) bool {
 			t := m.text(k)
 			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
-		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || m.text(k) == "igual" }) >= 0
+		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || m.text(k) == "did" || m.text(k) == "igual" }) >= 0
 		if !same {
 			continue
 		}
@@ -29,6 +30,81 @@ func (m *message) likewise(items []mentionOf) {
 	}
 }
 
+// sameAge copies the year of another thing: "exp tank is the same age as the prv",
+// "prv is from 2012, exp tank same age".
+func (m *message) sameAge(items []mentionOf) {
+	for k, x := range items {
+		end := len(m.items)
+		if k+1 < len(items) {
+			end = items[k+1].at
+		}
+		at := -1
+		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent && m.text(j) != ","; j++ {
+			if m.is(j, cHint, "sameage") {
+				at = j
+				break
+			}
+		}
+		if at < 0 {
+			continue
+		}
+		from := k - 1
+		if t := m.text(at + 1); (t == "as" || t == "que") && k+1 < len(items) && items[k+1].at <= at+4 {
+			from = k + 1
+		}
+		if from < 0 {
+			continue
+		}
+		f, g := m.equipment.facts[items[from].item], m.equipment.get(x.item, x.at)
+		if f == nil || g.InstalledYear != nil {
+			continue
+		}
+		g.said = true
+		if f.InstalledYear != nil {
+			y := *f.InstalledYear
+			g.InstalledYear = &y
+		}
+	}
+}
+
+// bareAge tells whether a bare number is the years of a thing: "prv is 14 and
+// sticking", "heater's 11".
+func (m *message) bareAge(i int) bool {
+	it := &m.items[i]
+	if !it.num.integer || it.num.decimals > 0 || it.value < 3 || it.value > 35 || it.unit != "" {
+		return false
+	}
+	glued := m.is(i-1, cItem, "") && strings.Contains(m.toks[m.items[i-1].tok+m.items[i-1].n-1].raw, "'") // "heater's 11"
+	if t := m.text(i - 1); !glued && t != "is" && t != "s" && t != "about" && t != "only" && t != "maybe" && t != "already" && t != "like" {
+		return false
+	}
+	k := i - 1
+	for k > 0 && !m.is(k, cItem, "") {
+		if m.items[k].mark || m.items[k].num != nil || i-k > 3 {
+			return false
+		}
+		k--
+	}
+	if !glued && m.text(k+1) != "is" && m.text(k+1) != "s" {
+		return false
+	}
+	switch v, _ := m.val(k, cItem); v {
+	case "prv", "softener", "recirc":
+	case "heater":
+		if it.value >= 20 {
+			return false // gallons
+		}
+	default:
+		return false
+	}
+	switch n := m.text(i + 1); n {
+	case "and", "but", "or", "by", "now", "already", "so", "old":
+		return true
+	default:
+		return m.closes(i) && n != "-" && n != "/" || m.is(i+1, cCond, "")
+	}
+}
+
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
 	t := m.text(i)
@@ -39,7 +115,7 @@ func (m *message) ageUnknown(i int) bool {
 		}
 		unknown := func(k int) bool { return m.is(k, cUnknown, "") }
 		if m.left(i, near, true, unknown) >= 0 || near > 2 && m.right(i, 5, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
-			return !m.sents[m.items[i].sent].question
+			return !m.sents[m.items[i].sent].question && (near > 2 || !m.closes(i))
 		}
 	}
 	if m.is(i, cUnknown, "") && (i+1 >= len(m.items) || m.items[i+1].mark) && strings.HasSuffix(t, "knows") {
@@ -204,7 +280,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 					m.installedLastYear(a, items)
 					return
 				}
-				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") {
+				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
 					m.installedLastYear(a, items)
 					return
 				}
@@ -213,7 +289,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		}
 		y = m.ctx.Today.Year - 1
 		switch m.text(a.at) {
-		case "last week", "last month", "el mes pasado":
+		case "last week", "last month", "el mes pasado", "this year", "este ano":
 			y = m.ctx.Today.Year
 		case "last spring":
 			y = m.seasonYear(3)
@@ -250,7 +326,7 @@ func (m *message) installedLastYear(a attribute, items []mentionOf) {
 		return
 	}
 	y := m.ctx.Today.Year - 1
-	if m.text(a.at) == "last month" || m.text(a.at) == "last week" {
+	if t := m.text(a.at); t == "last month" || t == "last week" || t == "this year" || t == "este ano" {
 		y = m.ctx.Today.Year
 	}
 	f := m.equipment.get(owner, a.at)

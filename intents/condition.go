@@ -22,6 +22,9 @@ func (m *message) condValue(i int, v string) string {
 // adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
 // "whistles bad", "her ok", "ok to".
 func (m *message) adverb(i int) bool {
+	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
+		return true // "good from 25 to 75 per the tag"
+	}
 	switch m.text(i) {
 	case "bad", "good", "fine", "ok", "okay", "solid", "steady", "working", "works", "holds", "holding", "still holding":
 	default:
@@ -63,8 +66,8 @@ func (m *message) otherNoun(i int) bool {
 	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
 		k--
 	}
-	if m.is(k, cWater, "") {
-		return true // "hot water rusty"
+	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {
+		return true // "hot water rusty", "drip's gone"
 	}
 	switch m.text(k) {
 	case "tag", "label", "sticker", "date", "tags", "writing", "placa", "etiqueta", "elevator", "truck", "van", "battery", "phone", "radio", "road", "door", "gate", "lock", "box", "light", "lights", "breaker", "flashlight", "dog", "handle", "lid", "sink", "faucet", "toilet", "dishwasher", "washer", "sump", "disposal", "fridge", "ac", "furnace", "customer", "owner", "house", "traffic", "weather", "signal", "tires":
@@ -106,7 +109,7 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 func (m *message) shared(a attribute, owner string, items []mentionOf) {
 	for k := 1; k < len(items); k++ {
 		x, y := items[k-1], items[k]
-		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || !m.joined(x.at, y.at) || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
+		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || m.items[x.at].sent != m.items[y.at].sent || !m.joined(x.at, y.at) && m.text(a.at-1) != "both" || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
 			continue
 		}
 		both := false
@@ -115,7 +118,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 			case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
 				both = true
 			}
-			if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" {
+			if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all")) {
 				return
 			}
 		}

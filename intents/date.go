@@ -136,7 +136,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 			case "once", "twice", "hace", "half", "times":
 				return 0, 0, false
 			case "for":
-				if !m.sentenceIs(m.items[i].sent, cAsk, "snooze") {
+				if !m.sentenceIs(m.items[i].sent, cAsk, "snooze") && !m.setsDate(i-1) && !m.fromToday(i+n) {
 					return 0, 0, false
 				}
 			}
@@ -162,6 +162,12 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if p := m.text(i - 1); p == "last" || p == "since" || p == "this past" || p == "pasado" || m.text(i+1) == "pasado" {
 			return 0, 0, false
 		}
+		if m.isNum(i+1) && m.text(i+2) == "/" && m.isNum(i+3) && m.items[i+1].value <= 12 && m.items[i+3].value <= 31 {
+			day := assess.Date{Year: m.ctx.Today.Year, Month: time.Month(m.items[i+1].value), Day: int(m.items[i+3].value)}
+			if past := m.ctx.Today.Sub(day); past >= 0 && past < 90 {
+				return 0, 0, false // "Visit Tues 6/9, typing it up late"
+			}
+		}
 		d, n := m.daysTo(wd), 1
 		// "Thursday the 18th", "Thursday June 18"
 		if _, k, ok := m.dayAt(i + 1); ok {
@@ -176,6 +182,20 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		return 0, 0, false
 	}
 	return 0, 0, false
+}
+
+// fromToday tells whether a span that ends before item i is counted from today:
+// "a month from today", "ten days from now".
+func (m *message) fromToday(i int) bool {
+	if m.text(i) == "out" {
+		return true
+	}
+	if m.text(i) != "from" {
+		return false
+	}
+	t := m.text(i + 1)
+	_, day := weekdays[t]
+	return day || t == "now" || t == "today" || t == "here"
 }
 
 // daysTo counts the days to the next such weekday.

@@ -18,7 +18,11 @@ func (m *message) deedAt(i int) (verb, bool) {
 	}
 	if k := m.newPart(i); k >= 0 {
 		o, _ := m.val(k, cItem)
-		return verb{at: i, what: "replaced", done: true, object: m.itemCode(k, o), objAt: k}, true
+		what := "replaced"
+		if m.right(k, 3, true, func(j int) bool { return m.text(j) == "none before" || m.text(j) == "had none" }) >= 0 {
+			what = "installed"
+		}
+		return verb{at: i, what: what, done: true, object: m.itemCode(k, o), objAt: k}, true
 	}
 	return verb{}, false
 }
@@ -51,7 +55,7 @@ func (m *message) baseDeed(i int) (string, bool) {
 // moves tells whether a plain verb changes a setting: "brought the prv from 80 down
 // to 60", "backed the reg off", "took it down to 58".
 func (m *message) moves(i int) bool {
-	if !m.is(i, cMove, "") {
+	if !m.is(i, cMove, "") && !(m.is(i, cHint, "moveword") && (m.is(i-1, cHad, "") || m.is(i-2, cHad, ""))) {
 		return false
 	}
 	obj := -1
@@ -81,6 +85,9 @@ func (m *message) moves(i int) bool {
 	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
 		switch m.text(k) {
 		case "down", "up", "back", "off", "down to", "up to", "back to", "back down", "back up":
+			if t := m.text(k + 1); t == "the" || t == "my" || t == "a" {
+				return false // "took the prv off the shelf"
+			}
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
 		case "from", "to", "de", "a", "->":
 			return m.isNum(k+1) || m.isNum(k+2)
@@ -106,7 +113,7 @@ func (m *message) newPart(i int) int {
 	it := i - 1
 	switch {
 	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up":
-		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site {
+		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site && m.items[n].unit != "gal" && !m.is(n, cFuel, "") && !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") {
 			switch m.text(n) {
 			case "and", "set", "w", "with", "set at", "set it", "today", "now", "charged":
 			case "at":
@@ -128,6 +135,9 @@ func (m *message) newPart(i int) int {
 			}
 		}
 		n := it + 1
+		if m.text(n) == "(" && m.text(n+2) == ")" {
+			n += 3 // "new exp tank (none before), charged 60"
+		}
 		if m.text(n) == "," || m.text(n) == "and" {
 			n++
 		}
@@ -144,7 +154,7 @@ func (m *message) newPart(i int) int {
 	if it < i {
 		for first = it - 1; first >= 0 && first >= it-3 && (m.factual(first) || m.items[first].num != nil && m.items[first].unit == "gal"); first-- {
 		}
-		if !m.is(first, cPart, "new") {
+		if !m.is(first, cPart, "new") && m.text(first) != "nw" {
 			return -1
 		}
 	}

@@ -67,7 +67,7 @@ func (m *message) findEquipment() {
 		if !ok || m.items[i].role == roleTaken || m.items[i].mark {
 			continue
 		}
-		if m.items[i].point != "" && m.pointUsed(i) {
+		if m.items[i].point != "" && m.pointUsed(i) && !(be(m.text(i+1)) && m.factual(i+2)) {
 			continue
 		}
 		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})
@@ -77,7 +77,7 @@ func (m *message) findEquipment() {
 	}
 	// "40 gal, propane, from 2003, scaled up": a heater by its facts
 	for i := range m.items {
-		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.heaterIn(m.items[i].sent) {
+		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.onTruck(i) && !m.heaterIn(m.items[i].sent) {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}
 	}
@@ -90,7 +90,7 @@ func (m *message) findEquipment() {
 	m.original(items)
 	var attrs []attribute
 	for i := range m.items {
-		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question {
+		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question || m.onTruck(i) {
 			continue
 		}
 		attrs = append(attrs, m.attributeAt(i)...)
@@ -210,14 +210,14 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cFuel, "") && !m.gasTalk(i) {
 		add("fuel")
 	}
-	if m.is(i, cMaterial, "") {
+	if m.is(i, cMaterial, "") && !m.needs(i) {
 		add("material")
 	}
-	if m.is(i, cCond, "") {
+	if m.is(i, cCond, "") && !(m.text(i) == "ng" && i > 0 && m.items[i-1].role == roleSize) {
 		add("cond")
 	}
 	switch it.text {
-	case "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado":
+	case "this year", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado":
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {
@@ -281,6 +281,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 		return
 	}
 	if a.what == "year" && m.left(a.at, 3, false, func(k int) bool {
+		if t := m.text(a.at + 1); t == "told" || t == "said" || t == "quoted" {
+			return true // "a fellow in 2015 told her"
+		}
 		switch m.text(k) {
 		case "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
 			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
@@ -375,6 +378,22 @@ func (m *message) newWords(a, deed int) bool {
 	}
 	for k := a - 1; k >= m.sents[m.items[a].sent].from && k >= a-4; k-- {
 		if m.is(k, cPart, "new") {
+			return true
+		}
+	}
+	return false
+}
+
+// onTruck tells whether the thing at item i is one of the shop's, not of a house: "the
+// 50 gal electric is still on my truck".
+func (m *message) onTruck(i int) bool {
+	k := m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "truck") })
+	if k < 0 || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	for j := k - 1; j > i && j >= k-2; j-- {
+		switch m.text(j) {
+		case "on", "in", "at", "off":
 			return true
 		}
 	}

@@ -16,6 +16,8 @@ func (m *message) foreign(i int) (string, bool) {
 		return "on a label", true
 	case m.told(i):
 		return "somebody else's number", true
+	case m.items[i].unit != "" && m.rate(i):
+		return "a rate", true
 	case m.plannedValue(i):
 		return "planned", true
 	case m.advised(i):

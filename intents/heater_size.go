@@ -1,5 +1,24 @@
 package intents
 
+// volumeUsed tells whether gallons at item i ran out of something: "used 40 gallons in
+// 10 min", "loses 30 gal a day".
+func (m *message) volumeUsed(i int) bool {
+	switch m.text(i + 1) {
+	case "in", "per", "a", "an", "every", "each":
+		if k := i + 2; m.isNum(k) && (m.items[k].unit == "hour" || unitDays[m.items[k].unit] > 0) {
+			return true
+		}
+		if u, ok := m.val(i+2, cUnit); ok && (u == "hour" || unitDays[u] > 0) {
+			return true
+		}
+	}
+	switch m.text(i - 1) {
+	case "used", "lost", "leaked", "uses", "loses", "wasted", "dumped", "drained":
+		return true
+	}
+	return false
+}
+
 // heaterSize tells whether a bare number is a heater's gallons: "wh is a 40 gas", "new
 // 1 is 50 elec", "water heater's a 40 not a 50". Only sizes that heaters come in.
 func (m *message) heaterSize(i int) bool {
@@ -17,7 +36,7 @@ func (m *message) heaterSize(i int) bool {
 	if fuel && (prev == "a" || prev == "is" || prev == "new" || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
-	if m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (m.is(i-2, cDeterminer, "") || m.text(i-2) == "is" || m.isNum(i-2) && len(m.items[i-2].num.digits) == 4) && !m.points(i) {
+	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (p == "a" || p == "is" || p == "its" || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {
 		return true // "it's a 2016 gas 40"
 	}
 	if prev != "a" && prev != "an" {

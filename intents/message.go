@@ -234,7 +234,7 @@ func (m *message) units() {
 					i += 2
 				}
 			default:
-				if (n.text == "more" || n.text == "mas") && next+1 < len(m.items) {
+				if (n.text == "more" || n.text == "mas" || n.text == "plus" || n.text == "odd" || n.text == "some" || n.text == "something" || n.text == "+") && next+1 < len(m.items) {
 					// "three more days"
 					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays[u] > 0 {
 						it.unit = u
@@ -286,6 +286,8 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return glued || m.toks[n.tok].caps
 	case "m":
 		return true
+	case "d":
+		return glued
 	case "g", "l":
 		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":

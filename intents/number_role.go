@@ -145,7 +145,7 @@ func (m *message) roleOf(i int) (role, string) {
 		if it.unit == "litre" {
 			it.value = round1(it.value * 0.264172)
 		}
-		if it.value > 200 || m.text(i+1) == "of" {
+		if it.value > 200 || m.text(i+1) == "of" || m.volumeUsed(i) {
 			return roleIgnored, "no equipment's size"
 		}
 		return roleSize, "unit of volume"
@@ -178,6 +178,9 @@ func (m *message) roleOf(i int) (role, string) {
 	}
 	if n.apos {
 		return roleYear, "apostrophe"
+	}
+	if it.unit == "" && m.bareAge(i) {
+		return roleAge, "years of a thing"
 	}
 	if it.unit == "" && m.heaterSize(i) {
 		it.unit = "gal"

@@ -59,6 +59,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.ReplacedDrainValve, obj, !carried
 		}
 	case "set":
+		if m.text(v.at) == "reduced" && m.reliefNear(v.at) {
+			return "", "", false // "T&P line reduced to 1/2"
+		}
 		if v.what == "set" && m.text(v.at) == "turned" && m.text(v.at+1) == "off" {
 			return "", "", false
 		}
@@ -255,14 +258,15 @@ func (m *message) secondObject(v *verb) {
 	if v.objAt < v.at {
 		return
 	}
-	joined := false
+	joined, listed := false, false
 	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+10; k++ {
 		switch m.text(k) {
 		case "and", "y", "plus":
 			joined = true
 			continue
 		}
-		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal") {
+		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal" || m.text(k+1) == "a" || m.text(k+1) == "new") {
+			joined, listed = true, true // "a 50 gal gas heater, 2 gal exp tank, charged to 60"
 			continue
 		}
 		if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") {
@@ -275,6 +279,9 @@ func (m *message) secondObject(v *verb) {
 			w := *v
 			w.object, w.objAt = m.itemCode(k, c), k
 			// a fact after it is no deed: "and the heater is fine"
+			if listed && !m.closes(k) && m.text(k+1) != "and" && !m.is(k+1, cDid, "") && m.text(k+1) != "with" || m.is(k+1, cCond, "") || m.items[min(k+1, len(m.items)-1)].mark && m.is(k+2, cCond, "") {
+				return
+			}
 			if be(m.text(k+1)) || m.items[min(k+1, len(m.items)-1)].num != nil && m.items[min(k+1, len(m.items)-1)].role == roleYear {
 				return
 			}

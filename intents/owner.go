@@ -148,6 +148,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	case "material":
 		return "", false, false
 	}
+	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
+		return "prv", false, true // "body is corroded"
+	}
 	// "it's a 2005": the item told last
 	if m.pronounClause(a.at) || a.what == "age" || a.what == "unknown" || a.what == "year" && m.yearCue(a.at) {
 		if a.what == "year" && !m.yearCue(a.at) && !m.itsA(a.at) {
@@ -187,6 +190,9 @@ func (m *message) oldFact(at, item int) bool {
 				}
 			}
 			for j := k + 1; j < at; j++ {
+				if strings.HasPrefix(m.text(j), "new one") || m.text(j) == "new" && m.text(j+1) == "one" {
+					return false // "old one was plastic, new one brass"
+				}
 				if t := m.text(j); (t == "for" || t == "with") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the") {
 					return false // "swapped the old one for a brass one"
 				}
@@ -326,7 +332,7 @@ func (m *message) factual(j int) bool {
 // factualRun tells whether only facts, marks and small words lie between two items.
 func (m *message) factualRun(a, b int) bool {
 	for j := a + 1; j < b; j++ {
-		if m.items[j].mark || m.factual(j) || m.is(j, cWord, "") || be(m.text(j)) || m.is(j, cDeterminer, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+		if m.items[j].mark || m.factual(j) || m.is(j, cDid, "flushed") || m.text(j) == "never" || m.is(j, cWord, "") || be(m.text(j)) || m.is(j, cDeterminer, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
 			continue
 		}
 		return false

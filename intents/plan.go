@@ -102,6 +102,7 @@ func (m *message) planSentence(s int) {
 			}
 		}
 	}
+	m.secondPlan(se)
 	for k, a := range acts {
 		if used[k] || a.other && !m.reminds(s) || !a.needed {
 			continue
@@ -140,7 +141,7 @@ func (m *message) past(w moment) bool {
 	}
 	switch m.text(w.at - 1) {
 	case "last", "past", "for", "hace", "since", "every", "over", "twice", "these", "cada", "por", "within the last", "lasted":
-		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1)
+		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1) && !m.fromToday(w.end)
 	}
 	return false
 }

@@ -24,7 +24,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		if obj == "" {
 			obj = m.carried(s)
 		}
-		if code, ok := m.neededCode(obj); ok && code != assess.OtherAction {
+		if code, ok := m.neededCode(obj); ok && (code != assess.OtherAction || obj == "drain_valve") {
 			return action{at: i, code: code, needed: true}, true
 		}
 	}
@@ -60,7 +60,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				}
 				return action{at: i, code: assess.Recheck}, will || m.momentIn(s)
 			}
-			if m.text(i) == "f/u" || m.text(i) == "fu" || m.text(i) == "follow up" || m.text(i) == "followup" || m.text(i) == "next check" || m.text(i) == "seguimiento" {
+			if m.is(i, cHint, "dated") {
 				return action{at: i, code: assess.Recheck}, m.momentIn(s) && !m.betterAction(s, i)
 			}
 			return action{at: i, code: assess.Recheck, needed: true}, true
@@ -144,6 +144,9 @@ func (m *message) willNear(i int) bool {
 			return true
 		}
 	}
+	if m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "hang an exp tank next trip"
+	}
 	// "prv needs replaced", "por cambiar"
 	for k := i - 1; k >= s.from && k >= i-3; k-- {
 		switch m.text(k) {
@@ -159,6 +162,9 @@ func (m *message) willNear(i int) bool {
 // wasWill tells whether a word of planning is something else here: "well" the
 // source of water, "back", a place.
 func (m *message) wasWill(k int) bool {
+	if m.is(k, cHint, "meant") && (m.text(k-1) == "was" || m.text(k-1) == "were") && m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "") }) < 0 {
+		return true // "I was gonna turn it down but didn't"
+	}
 	switch m.text(k) {
 	case "back":
 		return m.items[k].point != "" && m.numNear(k)
@@ -189,10 +195,25 @@ func (m *message) denied(i int) bool {
 	return m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
 		case "not", "wont", "dont", "doesnt", "didnt", "no", "never", "without", "declined", "nothing", "isnt", "refused", "cant":
-			return m.items[k].seg == m.items[i].seg
+			return m.items[k].seg == m.items[i].seg && !m.deniesThing(k, i)
 		}
 		return false
 	}) >= 0
+}
+
+// deniesThing tells whether the denial at k is only of a thing that stands before
+// item i: "no exp tank and needs one".
+func (m *message) deniesThing(k, i int) bool {
+	if !m.is(k+1, cItem, "") {
+		return false
+	}
+	for j := k + 2; j < i; j++ {
+		switch m.text(j) {
+		case "and", "y", "so", "but", "it", "house":
+			return true
+		}
+	}
+	return false
 }
 
 // nextAfterDone tells whether a follow-up in a sentence that closes one is the

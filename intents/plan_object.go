@@ -1,10 +1,17 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // needs tells whether the item at i is what is needed or quoted: "needs a new prv".
 func (m *message) needs(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cHint, "needs") {
+			return !m.denied(k)
+		}
 		switch m.text(k) {
 		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos", "necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos", "se recomienda", "le recomendamos":
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
@@ -22,10 +29,58 @@ func (m *message) needs(i int) bool {
 				}
 			}
 		default:
-			if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") {
+			if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") || m.is(k, cMaterial, "") {
 				continue // "quoted a 50 gal gas heater"
 			}
 			return false
+		}
+	}
+	return false
+}
+
+// secondPlan gives a plan to change two things to the second one too: "back Thursday
+// to replace the regulator and the tank both".
+func (m *message) secondPlan(se sentence) {
+	for k := range m.plans {
+		p := m.plans[k]
+		if p.at < se.from || p.at >= se.to || p.Action != assess.ReplacePRV && p.Action != assess.ReplaceTank && p.Action != assess.InstallTank {
+			continue
+		}
+		if m.left(p.at, 3, true, func(j int) bool { return m.text(j) == "both" }) >= 0 || strings.HasPrefix(m.text(p.at), "both ") {
+			// "both get replaced Thursday"
+			if o := map[bool]string{true: "prv", false: "expansion_tank"}[p.Action != assess.ReplacePRV]; m.namesItem(o) {
+				code, _ := m.neededCode(o)
+				if code == assess.InstallTank && !m.noTank() {
+					code = assess.ReplaceTank
+				}
+				m.plans = append(m.plans, planned{p.at, assess.Plan{Action: code, InDays: p.InDays}})
+				continue
+			}
+		}
+		first := p.at
+		for first < se.to && first < p.at+7 && !m.is(first, cItem, "prv") && !m.is(first, cItem, "tank") && !m.is(first, cItem, "expansion_tank") {
+			first++
+		}
+		for j := first + 1; j < se.to && j <= first+6; j++ {
+			if c, ok := m.val(j, cItem); ok && m.joined(first, j) && !be(m.text(j+1)) && !m.is(j+1, cCond, "") {
+				code, ok := m.neededCode(m.itemCode(j, c))
+				if code == assess.InstallTank && m.is(p.at, cDo, "replace") && !m.noTank() {
+					code = assess.ReplaceTank
+				}
+				if ok && code != assess.OtherAction && code != p.Action {
+					m.plans = append(m.plans, planned{j, assess.Plan{Action: code, InDays: p.InDays}})
+				}
+				break
+			}
+		}
+	}
+}
+
+// namesItem tells whether the message names a piece of equipment.
+func (m *message) namesItem(code string) bool {
+	for k := range m.items {
+		if v, ok := m.val(k, cItem); ok && m.itemCode(k, v) == code {
+			return true
 		}
 	}
 	return false
@@ -50,6 +105,16 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 // planCode names the follow-up that a word of doing and what stands near it make.
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
+	if what == "replace" && strings.HasPrefix(m.text(i), "doing ") {
+		for k := len(m.verbs) - 1; k >= 0; k-- {
+			if v := &m.verbs[k]; v.at < i && v.planned && m.items[v.at].sent == s {
+				if v.what == "set" {
+					what = "set" // "was gonna turn it down, doing it tomorrow"
+				}
+				break
+			}
+		}
+	}
 	se := m.sents[s]
 	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
@@ -131,7 +196,7 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 		if !ok {
 			continue
 		}
-		for j := k - 1; j > at && j >= k-4; j-- {
+		for j := k - 1; j >= at && j >= k-4; j-- {
 			switch m.text(j) {
 			case "with", "w/", "con", "w", "put", "bring", "bringing", "for", "fit", "hang", "install":
 				switch m.itemCode(k, v) {
@@ -243,10 +308,11 @@ func (m *message) headsVisit(i, s int) bool {
 // it lies behind.
 func pastForm(t string) bool {
 	switch t {
-	case "replaced", "installed", "swapped", "changed", "adjusted", "lowered", "raised", "cambiamos", "instalamos":
+	case "cambiamos", "instalamos":
 		return true
 	}
-	return false
+	first, _, _ := strings.Cut(t, " ")
+	return strings.HasSuffix(first, "ed")
 }
 
 // quotes tells whether a word offers something for a price.

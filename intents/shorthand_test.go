@@ -29,7 +29,7 @@ func TestShorthand(t *testing.T) {
 		{"no wtr n hse", `[{"kind":"symptom","symptom":"no_water"}]`},
 		{"no blk wtr", `[{"kind":"symptom","symptom":"dark_water","absent":true}]`},
 		{"wtr hmr whn wshr shts off", `[{"kind":"symptom","symptom":"hammer"}]`},
-		{"rlf vlv drps", `[{"kind":"ask","about":"none"}]`},
+		{"rlf vlv drps", `[{"kind":"symptom","symptom":"relief_discharge"}]`},
 		{"rlf vlv cppd", `[{"kind":"symptom","symptom":"relief_blocked"}]`},
 		{"t&p drpng", `[{"kind":"symptom","symptom":"relief_discharge"}]`},
 		{"prv sht", `[{"kind":"equipment","item":"prv","condition":"failed"}]`},

@@ -195,6 +195,9 @@ func namesToilet(t string) bool {
 // lee", "el año ya no se ve", "placa borrada".
 func (m *message) unreadable(i int) bool {
 	return m.right(i, 6, true, func(k int) bool {
+		if m.is(k, cHint, "unreadable") {
+			return true
+		}
 		switch m.text(k) {
 		case "borrada", "borrado", "ilegible":
 			return true

@@ -26,8 +26,33 @@ func (m *message) findSymptoms() {
 		if !ok || m.ofSomethingElse(i) {
 			continue
 		}
-		m.addSymptom(i, name, m.absent(i, name))
+		absent := m.absent(i, name)
+		if absent && m.is(i, cHint, "denies") && m.toldOtherwise(name) {
+			continue
+		}
+		m.addSymptom(i, name, absent)
 	}
+}
+
+// toldOtherwise tells whether a phrase like "water's clear" or "everything's dry" only
+// ends what the message tells of the same matter: its colour, a leak mended.
+func (m *message) toldOtherwise(name assess.SymptomName) bool {
+	if name == assess.Leak {
+		for _, w := range m.work {
+			if w.Action == assess.RepairedLeak {
+				return true
+			}
+		}
+	}
+	for i := range m.items {
+		if m.is(i, cHint, "denies") {
+			continue
+		}
+		if name == assess.DarkWater && (m.is(i, cColor, "") || m.is(i, cSym, "dark_water") || m.is(i, cSym, "rusty_water")) && !m.items[i].site || name == assess.Leak && (m.is(i, cSym, "leak") || m.is(i, cSym, "no_water")) {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
@@ -47,8 +72,12 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 // reliefNear tells whether the relief valve is what the clause of item i is about.
 func (m *message) reliefNear(i int) bool {
 	s := m.sents[m.items[i].sent]
-	if t := m.text(i - 1); t == "its" || t == "it" || t == "it is" || t == "theyre" {
-		for k := i - 2; k >= s.from; k-- {
+	it := i - 1
+	for t := m.text(it); t == "been" || t == "has" || t == "still" || t == "always" || t == "just" || t == "constantly" || t == "is" || t == "was"; t = m.text(it) {
+		it--
+	}
+	if t := m.text(it); t == "its" || t == "it" || t == "it is" || t == "theyre" {
+		for k := it - 1; k >= s.from; k-- {
 			if m.is(k, cRelief, "") {
 				return true
 			}
@@ -94,6 +123,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.is(i, cBlocked, "") {
 			return assess.ReliefBlocked, true
 		}
+		if t == "discharge" && m.right(i, 4, false, func(k int) bool { return m.is(k, cBlocked, "") }) >= 0 {
+			return "", false // "T&P discharge is capped": the pipe
+		}
 		if m.is(i, cDischarge, "") || m.is(i, cDry, "") || m.is(i, cSym, "leak") {
 			return assess.ReliefDischarge, true
 		}
@@ -123,8 +155,17 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return assess.DarkWater, true
 		}
 	}
+	if m.bursts(i) && !m.repaired(i) {
+		return assess.Leak, true
+	}
 	v, ok := m.val(i, cSym)
 	if !ok {
+		if c, ok := m.val(i, cColor); ok && m.notColor(i) {
+			if c == "dark" {
+				return assess.DarkWater, true
+			}
+			return assess.RustyWater, true
+		}
 		// black … water, water … black
 		if c, ok := m.val(i, cColor); ok && m.waterNear(i) {
 			if c == "dark" {
@@ -139,8 +180,8 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.repaired(i) || m.is(i, cCond, "") && m.isItemNear(i) && (t == "weeping" || t == "seeping") {
 			return "", false
 		}
-		if t == "burst hose" || t == "busted hose" {
-			return assess.Leak, true
+		if n := m.text(i + 1); t == "drips" && m.toks[m.items[i].tok].text != t && (n == "to" || m.isNum(i+1) || n == "from") {
+			return "", false // "prssr drps to 40"
 		}
 	case assess.LowFlow:
 		if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) && !m.fixtureNear(i) {
@@ -182,7 +223,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 				return "", false
 			}
 		}
-		if m.text(i+1) == "in" && m.inVessel(i+2) {
+		if m.text(i+1) == "in" && m.inVessel(i+2) || (t == "water out" || t == "water is out") && m.text(i+1) == "of" {
 			return "", false
 		}
 		if m.text(i) == "sin agua" && m.text(i+1) == "caliente" || m.text(i+1) == "hot" {
@@ -267,22 +308,12 @@ func (m *message) waterNear(i int) bool {
 	return false
 }
 
-// repaired tells whether the leak at item i was mended on the visit.
-func (m *message) repaired(i int) bool {
-	for _, w := range m.work {
-		if w.Action == assess.RepairedLeak && m.items[w.at].sent == m.items[i].sent {
-			return true
-		}
-		if w.Action == assess.RepairedLeak && m.text(i) != "leaks" {
-			return !m.absent(i, assess.Leak)
-		}
-	}
-	return false
-}
-
 // absent tells whether the symptom at item i is denied.
 func (m *message) absent(i int, name assess.SymptomName) bool {
 	if m.is(i, cDry, "") && name == assess.ReliefDischarge {
+		return !m.negRight(i - 1)
+	}
+	if m.is(i, cHint, "denies") {
 		return !m.negRight(i - 1)
 	}
 	s := m.sents[m.items[i].sent]
@@ -442,30 +473,6 @@ func (m *message) listEnds(k, i int) bool {
 		}
 		if m.items[j].num != nil || j > i && (m.is(j, cNeg, "")) {
 			return false
-		}
-	}
-	return false
-}
-
-// toilet tells whether what runs at item i is a toilet that will not stop.
-func (m *message) toilet(i int) bool {
-	switch m.text(i) {
-	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
-	default:
-		return false
-	}
-	if m.text(i) == "keeps" && m.text(i+1) != "cycling" {
-		return false
-	}
-	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
-		switch m.text(k) {
-		case "toilet", "toilets", "commode", "taza", "excusado", "inodoro", "wc", "la taza":
-			for j := k + 1; j < i; j++ {
-				if m.items[j].mark || m.items[j].num != nil {
-					return false
-				}
-			}
-			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
 		}
 	}
 	return false

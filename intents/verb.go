@@ -49,7 +49,7 @@ func (m *message) findVerbs() {
 		}
 		if it.num != nil && it.unit == "turn" {
 			for k := max(0, i-8); k < min(len(m.items), i+9); k++ {
-				if m.items[k].sent == it.sent && (m.is(k, cItem, "prv") || m.text(k) == "screw" || m.text(k) == "tornillo") {
+				if m.items[k].sent == it.sent && (k == i-2 && m.text(k) == "gave" && m.has(cItem, "prv") || m.is(k, cItem, "prv") || m.text(k) == "screw" || m.text(k) == "tornillo") {
 					m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
 					break
 				}
@@ -132,6 +132,14 @@ func (m *message) judge(v *verb) {
 			v.negated = true
 			break
 		}
+		if m.is(k, cHint, "meant") {
+			v.planned = true
+			break
+		}
+		if t := m.text(k); k == v.at-1 && (t == "gets" || t == "get" || t == "getting") {
+			v.planned = true // "prv gets replaced Friday"
+			break
+		}
 		if m.text(k) == "to" && k == v.at-1 || m.text(k) == "lets" || m.text(k) == "someone" {
 			v.planned = true
 			break
@@ -192,6 +200,9 @@ func (m *message) judge(v *verb) {
 			v.state = true
 			v.object, v.objAt = "heater", v.at-1
 		}
+	}
+	if t := m.text(v.at); v.what == "charged" && (t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") && !v.negated && !v.planned && v.object == "expansion_tank" {
+		v.what, v.state = "set", true // "tank is charged to 55 already"
 	}
 	if v.state && m.endsDeed(v) {
 		v.state = false // "new PRV in, set 58"

@@ -1,0 +1,118 @@
+package intents
+
+import "lazyhand/assess"
+
+// toilet tells whether what runs at item i is a toilet that will not stop.
+func (m *message) toilet(i int) bool {
+	switch m.text(i) {
+	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
+	default:
+		return false
+	}
+	if m.text(i) == "keeps" && m.text(i+1) != "cycling" {
+		return false
+	}
+	switch m.text(i - 1) {
+	case "stops", "stop", "quits", "quit", "done", "finishes", "stopped":
+		return m.is(i-2, cNeg, "") // "a thud when the toilet stops filling"
+	}
+	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
+		switch m.text(k) {
+		case "toilet", "toilets", "commode", "taza", "excusado", "inodoro", "wc", "la taza":
+			for j := k + 1; j < i; j++ {
+				if m.items[j].mark || m.items[j].num != nil {
+					return false
+				}
+			}
+			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
+		}
+	}
+	return false
+}
+
+// repaired tells whether the leak at item i was mended on the visit.
+func (m *message) repaired(i int) bool {
+	for _, w := range m.work {
+		if w.Action == assess.RepairedLeak && m.anotherLeak(w.at, i) {
+			continue
+		}
+		if w.Action == assess.RepairedLeak && m.items[w.at].sent == m.items[i].sent {
+			return true
+		}
+		if w.Action == assess.RepairedLeak && m.text(i) != "leaks" {
+			return !m.absent(i, assess.Leak)
+		}
+	}
+	return false
+}
+
+// anotherLeak tells whether the leak at item i is another one than what was mended
+// at deed: it is told after it, of another place, and not as what was: "fixed the
+// shower leak, kitchen faucet still drips".
+func (m *message) anotherLeak(deed, i int) bool {
+	if i <= deed || m.items[deed].sent != m.items[i].sent {
+		return false
+	}
+	parted, place := false, false
+	for k := deed + 1; k < i; k++ {
+		switch m.text(k) {
+		case ",", "but", "and", "-", "pero", "y":
+			parted, place = true, false
+		case "was", "were", "had been", "that", "where", "estaba":
+			return false
+		case "still", "also", "too", "now":
+			if parted {
+				return true
+			}
+		}
+		place = place || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cItem, "") || m.is(k, cFitting, "part")
+	}
+	return parted && place
+}
+
+// bursts tells whether item i says that a pipe, a hose or a line burst: "washer hose
+// burst", "pipe froze and split in the attic". A tank's bladder that burst has failed.
+func (m *message) bursts(i int) bool {
+	if !m.is(i, cFitting, "burst") {
+		return false
+	}
+	switch m.text(i) {
+	case "burst", "bursted":
+		if m.text(i+1) == "of" || m.text(i+1) == "pressure" || m.text(i+1) == "rating" {
+			return false // "rated 200 with a burst of 1200"
+		}
+	case "cracked", "blew", "rotted", "rotted out", "spraying", "sprayed", "gushing", "squirting":
+		return false
+	}
+	s := m.sents[m.items[i].sent]
+	for k := max(s.from, i-6); k < min(s.to, i+4); k++ {
+		if m.items[k].mark && k < i {
+			if m.isItemNear(i) {
+				return false
+			}
+			continue
+		}
+		if m.items[k].mark && k > i {
+			break
+		}
+		if m.is(k, cItem, "") && m.items[k].point == "" || m.text(k) == "bladder" || m.is(k, cNeg, "") {
+			return false
+		}
+	}
+	for k := max(s.from, i-6); k < min(s.to, i+4); k++ {
+		if k != i && (m.is(k, cFitting, "part") || m.is(k, cPipe, "")) && m.items[k].seg == m.items[i].seg {
+			return true
+		}
+	}
+	return false
+}
+
+// notColor tells whether a colour is denied without its water: "no it isn't black,
+// it's rusty", "not brown, more grey".
+func (m *message) notColor(i int) bool {
+	t := m.text(i - 1)
+	if t == "more" && m.items[max(i-2, 0)].mark && m.left(i, 5, false, func(k int) bool { return m.is(k, cColor, "") }) >= 0 {
+		return true
+	}
+	return (t == "not" || t == "isnt" || t == "wasnt") && m.closes(i) && !m.isItemNear(i)
+}
