@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -22,7 +23,8 @@ func (p *program) sameCommand() *cobra.Command {
 		Use:   "same [HOUSE HOUSE]",
 		Short: "List houses that may be on record twice, join two, or part them again",
 		Long: `Same lists records that may be one house: the same number and street name, with
-another suffix, direction, town or postcode. With two houses it makes them one,
+another suffix, direction, town or postcode, and that nobody has called two when
+the bot asked. With two houses it makes them one,
 under the name of the first; --part with one house undoes it. Nothing is lost
 either way: each keeps what was said under its own name.`,
 		Example: `  lazyhand same
@@ -53,6 +55,13 @@ func (p *program) nearDuplicates(ctx context.Context) error {
 			if err != nil {
 				return err
 			}
+			two, err := desk.SaidTwo(tx)
+			if err != nil {
+				return err
+			}
+			pairs = slices.DeleteFunc(pairs, func(d store.NearDuplicates) bool {
+				return two[[2]int64{min(d.A.ID, d.B.ID), max(d.A.ID, d.B.ID)}]
+			})
 			if len(pairs) == 0 {
 				fmt.Fprintln(p.out, "No house seems to be on record twice.")
 			}

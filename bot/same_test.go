@@ -38,4 +38,9 @@ func TestTwoRecordsOfOneHouseAreJoinedAndParted(t *testing.T) {
 			t.Errorf("%v says %q, want %q", step.args, got, step.want)
 		}
 	}
+	// The chat asked about the two when the second was named: "no" settles it.
+	tell("61 laundry, heater idle, 12 Elm Ct\n70 rear bibb, heater idle, 12 Elm Ave\nno\n")
+	if got := tell("", "same"); strings.Contains(got, "Elm") || !strings.Contains(got, "Oak") {
+		t.Errorf("after a no the list is %q", got)
+	}
 }

@@ -67,6 +67,11 @@ func (tx *Tx) LastAnswered(channel, thread, author, kind string) (Question, bool
 		AND NOT EXISTS (SELECT 1 FROM message l JOIN report r ON r.message = l.id WHERE l.channel = ?1 AND l.thread = ?2 AND l.id > q.message)`, channel, thread, author, kind))
 }
 
+// Answered returns the answered questions of a kind, oldest first.
+func (tx *Tx) Answered(kind string) ([]Question, error) {
+	return all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question WHERE kind = ? AND state = 'answered' ORDER BY id`, kind)
+}
+
 // EndQuestionsAbout closes the open questions of some kinds about a message
 // whose meaning a person has settled.
 func (tx *Tx) EndQuestionsAbout(message int64, kinds ...string) error {

@@ -156,6 +156,24 @@ func (t *turn) askSameHouse(m store.Message, site store.SiteRecord, b *Body) err
 	return nil
 }
 
+// SaidTwo returns the pairs of records that people were asked about and that
+// are two houses by their answer, the smaller number first.
+func SaidTwo(tx *store.Tx) (map[[2]int64]bool, error) {
+	list, err := tx.Answered(askSame)
+	if err != nil {
+		return nil, err
+	}
+	out := map[[2]int64]bool{}
+	for _, q := range list {
+		var b asked
+		if err := json.Unmarshal(q.Body, &b); err != nil {
+			return nil, fmt.Errorf("read an answered question: %w", err)
+		}
+		out[[2]int64{min(b.Site, b.Other), max(b.Site, b.Other)}] = true
+	}
+	return out, nil
+}
+
 // pressSame answers the question by its button.
 func (t *turn) pressSame(p press) error {
 	q, found, err := t.tx.QuestionAbout(p.id, askSame)
