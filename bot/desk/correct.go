@@ -1,0 +1,190 @@
+package desk
+
+import (
+	"encoding/json"
+	"fmt"
+	"strings"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+	"lazyhand/store"
+)
+
+// corrects tells whether a frame puts an earlier report right.
+func corrects(f intents.Frame) bool {
+	for _, a := range f.Asks() {
+		if a.About == intents.AskCorrect {
+			return true
+		}
+	}
+	return false
+}
+
+// correct puts a report right. What the parser found amended takes its place;
+// else the first reading of the new frame takes the place of the one that it
+// fits, keeping what it does not say. Without either the report moves to the
+// house that is named.
+func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) error {
+	last, ok, err := t.toCorrect()
+	if !ok || err != nil {
+		return err
+	}
+	if last.ID == 0 {
+		return t.say(Body{Lead: t.words().NothingToCorrect})
+	}
+	var was intents.Frame
+	if err := json.Unmarshal(last.Frame, &was); err != nil {
+		return fmt.Errorf("read the frame of message %d: %w", last.ID, err)
+	}
+	changed := false
+	for _, a := range f.Amends {
+		if a.Of < 0 {
+			return t.askReading(last, was, a)
+		}
+		if a.Of < len(was.Statements) {
+			was.Statements[a.Of] = a.Amend(was.Statements[a.Of])
+			changed = true
+		}
+	}
+	right := assess.Visit{}
+	for _, s := range reports(f) {
+		right.Add(s)
+	}
+	for _, r := range right.Readings {
+		changed = amend(&was, r) || changed
+	}
+	moved := f.Site != "" && site.ID != last.Site
+	if !changed && !moved {
+		if last.Author != t.m.Author && t.role < Dispatcher {
+			return t.say(Body{Lead: t.words().NothingToCorrect})
+		}
+		return t.askRightOf(last.ID)
+	}
+	if f.Site == "" {
+		site.ID = last.Site
+	} else {
+		was.Site, was.Town, was.Postcode = f.Site, f.Town, f.Postcode
+	}
+	t.righting = true
+	return t.replace(last, was, site.ID)
+}
+
+// toCorrect is the report that the message puts right; ok is false when the
+// person may not, and has been told so.
+func (t *turn) toCorrect() (store.Message, bool, error) {
+	if t.amended.ID == 0 {
+		return t.meant()
+	}
+	if t.amended.Author != t.m.Author && t.role < Dispatcher {
+		return store.Message{}, false, t.say(Body{Lead: fmt.Sprintf(t.words().NotYours, t.who(t.amended.Author))})
+	}
+	return t.amended, true, nil
+}
+
+// askReading asks which of a report's readings is meant.
+func (t *turn) askReading(m store.Message, f intents.Frame, a intents.Amendment) error {
+	lines, _ := t.readingLines(f)
+	ask := fmt.Sprintf(t.words().WhichReading, t.either(lines))
+	if err := t.keepQuestion(m, askReading, asked{Unclear: intents.Unclear{MightBe: lines, Ask: ask}, Amend: &a}); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: ask, Buttons: picks(m, lines)})
+}
+
+// amend puts right into the frame: in place of the reading at the same point,
+// else of the only or last one.
+func amend(f *intents.Frame, right assess.Reading) bool {
+	at := -1
+	for i, s := range f.Statements {
+		if r, ok := s.(assess.Reading); ok && (at < 0 || right.Point == "" || r.Point == right.Point) {
+			at = i
+		}
+	}
+	if at < 0 {
+		return false
+	}
+	r := f.Statements[at].(assess.Reading)
+	r.PSI = right.PSI
+	if right.Point != "" {
+		r.Point = right.Point
+	}
+	if right.Heater != "" {
+		r.Heater = right.Heater
+	}
+	if right.Flow != "" {
+		r.Flow = right.Flow
+	}
+	f.Statements[at] = r
+	return true
+}
+
+// difference says what was put right in a report: each statement before and
+// after, and the house when it moved.
+func (t *turn) difference(was, now intents.Frame, from, to store.SiteRecord) string {
+	var parts []string
+	add := func(a, b string) {
+		if a != b {
+			parts = append(parts, change(a, b, t.words()))
+		}
+	}
+	if from.ID != 0 && from.ID != to.ID {
+		add(siteLine(from.Site), siteLine(to.Site))
+	}
+	parts = append(parts, changes(was, now, t.words())...)
+	if len(parts) == 0 {
+		return ""
+	}
+	return t.words().PutRightNow + strings.Join(parts, "; ") + "."
+}
+
+// changes are the statements that differ between two frames of one message, a
+// line each.
+func changes(was, now intents.Frame, w *words) []string {
+	a, b := lines(was, w), lines(now, w)
+	var parts []string
+	if len(a) == len(b) {
+		for i := range a {
+			if a[i] != b[i] {
+				parts = append(parts, change(a[i], b[i], w))
+			}
+		}
+		return parts
+	}
+	return []string{change(strings.Join(a, "; "), strings.Join(b, "; "), w)}
+}
+
+// change says once what two wordings share: "91 → 81 psi rear bibb".
+func change(a, b string, w *words) string {
+	apart := func(s string) []string { return strings.Fields(strings.NewReplacer(",", " ,", ";", " ;").Replace(s)) }
+	together := func(list ...string) string {
+		return strings.NewReplacer(" ,", ",", " ;", ";").Replace(strings.TrimSpace(strings.Join(list, " ")))
+	}
+	x, y := apart(a), apart(b)
+	n := 0
+	for n < min(len(x), len(y)) && x[n] == y[n] {
+		n++
+	}
+	k := 0
+	for k < min(len(x), len(y))-n && x[len(x)-1-k] == y[len(y)-1-k] {
+		k++
+	}
+	from, to := x[n:len(x)-k], y[n:len(y)-k]
+	switch {
+	case len(from) == 0:
+		return b // it only says more
+	case len(to) == 0 || len(from) > 4 || len(to) > 4:
+		return fmt.Sprintf(w.ChangedTo, a, b)
+	}
+	return together(together(x[:n]...), fmt.Sprintf(w.ChangedTo, together(from...), together(to...)), together(x[len(x)-k:]...))
+}
+
+// lines are a frame's reports in words.
+func lines(f intents.Frame, w *words) []string {
+	var out []string
+	for _, s := range reports(f) {
+		v := assess.Visit{}
+		v.Add(s)
+		out = append(out, visitText(v, w))
+	}
+	return out
+}
