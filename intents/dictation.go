@@ -105,3 +105,25 @@ func arrows(toks []token) []token {
 	}
 	return out
 }
+
+// joinSlips makes one word of a word with a digit hit in place of the letter
+// above it: "fr0nt", "k1tchen". Its digit is no number.
+func joinSlips(toks []token) []token {
+	letter := map[string]string{"0": "o", "1": "i", "3": "e"}
+	out := toks[:0]
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
+		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word && toks[i+1].glued {
+			if l, ok := letter[t.num.digits]; ok && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
+				w := &out[n-1]
+				w.text += l + toks[i+1].text
+				w.raw += t.raw + toks[i+1].raw
+				w.span.to = toks[i+1].span.to
+				i++
+				continue
+			}
+		}
+		out = append(out, t)
+	}
+	return out
+}
