@@ -11,8 +11,8 @@ func (m *message) flowTag(i int) assess.Flow {
 	switch {
 	case m.text(i) == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1):
 		return "" // "stat on the heater says 140"
-	case m.is(i, cStatic, "") && strings.HasSuffix(m.text(i), " on") && m.is(i+1, cDeterminer, ""):
-		return "" // "no water on the whole block"
+	case (m.is(i, cStatic, "") || m.is(i, cFlowing, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire") && strings.HasSuffix(m.text(i), " on") && (m.is(i+1, cDeterminer, "") || m.is(i+1, cHint, "possessive")):
+		return "" // "no water on the whole block", "sprinklers are on their own line"
 	case m.is(i, cStatic, ""):
 		return assess.Static
 	case m.is(i, cFlowing, ""):
@@ -48,6 +48,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	}
 	if it.text == "running" && (be(m.text(i-1)) || m.items[max(i-1, 0)].point != "") && (m.isNum(i+1) || m.text(i+1) == "at" && m.isNum(i+2)) && m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0 {
 		return "" // "the main is running 118"
+	}
+	if it.text == "on" && (m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive")) {
+		return "" // "PRV: none on this house"
 	}
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
@@ -213,6 +216,9 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		}
 	case a.at > last.at && (quantified || m.items[last.at].seg != seg || hi-lo == 1):
 		for k := hi - 1; k >= lo; k-- {
+			if k == hi-2 && a.flow == assess.Flowing && m.leadsTo(m.readings[k].at, last.at) {
+				break // "from 70 to 58, with the tub open"
+			}
 			if m.readings[k].Flow == "" || k == hi-1 {
 				if m.items[m.readings[k].at].seg != seg || quantified || k == hi-1 {
 					m.readings[k].Flow = a.flow

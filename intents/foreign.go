@@ -27,6 +27,8 @@ func (m *message) foreign(i int) (string, bool) {
 	}
 	if m.items[i].unit == "" {
 		switch {
+		case (m.text(i-1) == "turned" || m.text(i-1) == "turns" || m.text(i-1) == "turning") && (person(m.text(i-2)) || m.is(i-2, cWhose, "person")):
+			return "a person's age", true
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
 		case m.eyesight(i):

@@ -33,7 +33,7 @@ func (m *message) heaterSize(i int) bool {
 	}
 	prev := m.text(i - 1)
 	fuel := m.is(i+1, cFuel, "") && !m.gasTalk(i+1)
-	if fuel && (prev == "a" || prev == "is" || prev == "new" || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
+	if fuel && (prev == "a" || prev == "is" || prev == "new" || prev == "old" || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
 	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (p == "a" || p == "is" || p == "its" || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {

@@ -58,6 +58,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	upTo := prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") || prev == "goes to" ||
 		prev == "up to" && (m.text(i-2) == "goes" || m.text(i-2) == "reads" || m.text(i-2) == "read")
+	upTo = upTo || prev == "at" && (m.text(i-2) == "tops out" || m.text(i-2) == "maxes out" || m.text(i-2) == "stops")
 	if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); upTo && k >= 0 && it.value >= 100 && !m.pointBetween(k, i) {
 		return "a gauge's range", true
 	}
@@ -124,7 +125,7 @@ func (m *message) remembered(i int) bool {
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
 		for j := k + 1; j < i; j++ {
-			if m.is(j, cNow, "") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") || m.text(j) == "but" || m.text(j) == "pero" {
+			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") || m.text(j) == "but" || m.text(j) == "pero" {
 				return false
 			}
 			if m.items[j].seg != m.items[k].seg && !timely(m.text(k)) {

@@ -161,6 +161,10 @@ func (m *message) roleOf(i int) (role, string) {
 	if (prev == "las" || prev == "los" || prev == "all" || prev == "both" || prev == "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
 		return roleIgnored, "count"
 	}
+	if m.text(i+1) == "s" && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) {
+		m.askPlace(i)
+		return roleIgnored, "vague" // "mid 60s at the kitchen", "rear tap 8 5 psi"
+	}
 	if m.text(i+1) == "y" && (m.text(i+2) == "tantos" || m.text(i+2) == "pico") || m.text(i+1) == "something" {
 		return roleIgnored, "vague"
 	}
@@ -224,6 +228,16 @@ func (m *message) roleOf(i int) (role, string) {
 		}
 	}
 	return m.pressureRole(i)
+}
+
+// digitsApart tells whether the number at i is one of two single digits with a blank
+// between, a slip for one number.
+func (m *message) digitsApart(i int) bool {
+	digit := func(k int) bool {
+		return m.isNum(k) && len(m.items[k].num.digits) == 1 && !m.items[k].num.words && !m.items[k].num.time
+	}
+	plain := m.items[i].unit == "" || m.items[i].unit == "psi"
+	return digit(i) && plain && (digit(i+1) || digit(i-1))
 }
 
 // landmark tells whether a noun only says where a test point is: "bibb by the gate".

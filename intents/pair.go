@@ -60,6 +60,10 @@ func (m *message) events(s int) []event {
 				last.end = i
 				continue
 			}
+			if i == last.end+1 && indoors(it.point) && indoors(last.points[len(last.points)-1]) {
+				last.points, last.end = append(last.points, it.point), i // "kitchen tub and laundry"
+				continue
+			}
 			// "front bib by the street": the later point only describes the first
 			if i-last.end <= 3 && m.qualifies(last.end, i) || i-last.end <= 5 && m.relates(last.end, i) {
 				if last.points[0] == string(assess.Bibb) {
@@ -72,6 +76,15 @@ func (m *message) events(s int) []event {
 		evs = append(evs, event{at: i, end: i, points: []string{it.point}, pair: -1})
 	}
 	return m.inRows(evs)
+}
+
+// indoors tells whether a point is a tap of its own that describes no other.
+func indoors(p string) bool {
+	switch assess.TestPoint(p) {
+	case assess.Kitchen, assess.Bath, assess.Laundry, assess.HeaterDrain:
+		return true
+	}
+	return false
 }
 
 // relates tells whether a place by the regulator at b describes the point at a:
@@ -315,7 +328,7 @@ func (m *message) repeats(i int, pts []string) bool {
 		}
 		return false
 	}) >= 0
-	if !stays && !right {
+	if !stays && !right && !m.onlyAgain(i) {
 		return false
 	}
 	for _, r := range m.readings {
@@ -325,6 +338,25 @@ func (m *message) repeats(i int, pts []string) bool {
 	}
 	return false
 }
+
+// onlyAgain tells whether the sentence of the number at i tells nothing but a number:
+// "front 58. dyslexic today, 58".
+func (m *message) onlyAgain(i int) bool {
+	s := m.sents[m.items[i].sent]
+	if s.to-s.from > 6 || m.items[i].unit != "" {
+		return false
+	}
+	for k := s.from; k < s.to; k++ {
+		it := &m.items[k]
+		if k != i && (it.num != nil || it.point != "" || it.kinds.meets(measuring)) {
+			return false
+		}
+	}
+	return true
+}
+
+// measuring are the classes that tell one measuring from another.
+var measuring = setOf(cNow, cAfter, cBefore, cStatic, cFlowing, cState, cPeak, cOn, cOff)
 
 // bothAt returns the point after number item i that is told for all: "both at the laundry".
 func (m *message) bothAt(evs []event, i int) string {

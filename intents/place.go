@@ -31,6 +31,7 @@ func (m *message) places() {
 		}
 		if m.streetSide(i) {
 			its[i].point = string(assess.Street)
+			m.unsay(i)
 			continue
 		}
 		if p := m.initial(i); p != "" {
@@ -402,7 +403,7 @@ func (m *message) drainOfTank(i int) bool {
 	}
 	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
 		return true // "71 at the drain"
-	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 {
+	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 {
 		return true // "120 gal electric heater, 62 at its drain"
 	}
 	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })

@@ -26,8 +26,9 @@ func (m *message) inRows(evs []event) []event {
 			a += 2
 			continue
 		}
-		if len(nums) == 1 && evs[a].num && c-b > 1 && m.right(nums[0], 6, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0 {
-			// "70 across the board: tub, kitchen, laundry"
+		listed := c == len(evs) && len(points) > 1 && evs[a].num && b < c && m.prepared(nums[0]) && m.joins(evs[b].at, evs[c-1].end)
+		if len(nums) == 1 && evs[a].num && c-b > 1 && (listed || m.right(nums[0], 6, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0) {
+			// "70 across the board: tub, kitchen, laundry", "75 at kitchen, tub and laundry"
 			evs[b].points, evs[b].end = points, evs[c-1].end
 			evs = append(evs[:b+1], evs[c:]...)
 			a += 2
@@ -51,6 +52,28 @@ func (m *message) inRows(evs []event) []event {
 	return evs
 }
 
+// prepared tells whether a word of place leads from the number at i to its points.
+func (m *message) prepared(i int) bool {
+	switch m.text(i + 1) {
+	case "at", "in", "on", "en", "@", "for":
+		return true
+	}
+	return false
+}
+
+// joins tells whether "and" stands between two items, and no pause but commas.
+func (m *message) joins(a, b int) bool {
+	found := false
+	for k := a; k <= b; k++ {
+		if t := m.text(k); t == "and" || t == "&" || t == "y" {
+			found = true
+		} else if m.items[k].mark && t != "," {
+			return false
+		}
+	}
+	return found
+}
+
 // rowEnd returns where the row of events of one kind that begins at a ends.
 func (m *message) rowEnd(evs []event, a int) int {
 	b := a + 1
@@ -65,6 +88,10 @@ func (m *message) onlyMarks(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
 		case ",", "/", "-", "&", "and", "y", "|", "n":
+		case "in", "at", "on", "the", "en", "la", "el":
+			if m.items[b].num != nil {
+				return false
+			}
 		default:
 			if m.items[k].role != roleTaken {
 				return false

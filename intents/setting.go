@@ -295,6 +295,12 @@ func (m *message) verbTurn(k int) bool {
 func (m *message) clear(v, i int) bool {
 	for k := v + 1; k < i; k++ {
 		t := m.text(k)
+		if t == "(" {
+			if e := m.right(k, 5, false, func(j int) bool { return m.text(j) == ")" }); e > 0 && e < i {
+				k = e // "installed PRV (was none) @ 60"
+				continue
+			}
+		}
 		if m.items[k].mark && (t == "," || t == "/" || t == "-" || t == "(") {
 			// "installed a PRV, set to 60" has its own verb; "adjusted, 60" has none
 			return false

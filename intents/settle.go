@@ -63,9 +63,13 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	}
 	if m.is(i, cBefore, "") {
 		switch t {
-		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "came in at", "at first", "primero", "inicial", "inicio", "first reading", "coming in", "started at", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
+		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio", "first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
 			if !worked {
 				return ""
+			}
+		case "came in at", "coming in", "started at":
+			if !worked || m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) >= 0 {
+				return "" // "afterwards the rear bib came in at 61"
 			}
 		case "before", "bfr", "b4", "bef":
 			// "before the kitchen remodel": an occasion
