@@ -34,6 +34,9 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 	case askWhichSite:
 		return t.answerWhich(q, f)
 	case askRight:
+		if !near && f.Site != "" {
+			return false, nil // a report of its own
+		}
 		return t.answerRight(q, f)
 	case askElsewhere:
 		if !near || !namesOnly(f) {
@@ -327,6 +330,12 @@ func (t *turn) answerRight(q store.Question, f intents.Frame) (bool, error) {
 	}
 	if len(reports(f)) == 0 && len(f.Amends) == 0 && !namesOnly(f) {
 		return false, nil
+	}
+	if len(reports(f)) > 0 && f.Site != "" && m.Site != 0 {
+		s, err := t.tx.Site(m.Site)
+		if err != nil || !s.Fits(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}) {
+			return false, err // a report on another house
+		}
 	}
 	if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
 		return true, err

@@ -52,6 +52,12 @@ func TestAReportIsPutRightByAForm(t *testing.T) {
 	if got := strings.Join(w.hear(t, "2026-06-15 10:05"), "\n"); !strings.HasPrefix(got, "14 Alder St: In band at 76") {
 		t.Errorf("after the question ana writes 76 and is told %q", got)
 	}
+	// A report of its own is no answer to that question.
+	press("ana", "")
+	w.say(t, "ana", "2026-06-15 10:06", "58 laundry, heater idle, 9 Oak Ct")
+	if got := strings.Join(w.hear(t, "2026-06-15 10:07"), "\n"); !strings.HasPrefix(got, "9 Oak Ct: In band at 58") {
+		t.Errorf("after the question ana reports on another house and is told %q", got)
+	}
 	if _, err := w.desk.House(t.Context(), "14 Alder St", assess.Date{Year: 2026, Month: 6, Day: 15}, ""); err != nil {
 		t.Error(err)
 	}
