@@ -97,8 +97,8 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 	db := &DB{path: path, read: read, write: write, lock: lock}
 	err = on(ctx, write, func(w *wire) error {
 		// Pages that every message changes are folded in once for many messages.
-		// The log may grow to 16 MiB by it.
-		if _, _, err := w.run("PRAGMA wal_autocheckpoint = 4000", nil); err != nil {
+		// The log may grow to 64 MiB by it.
+		if _, _, err := w.run("PRAGMA wal_autocheckpoint = 16000", nil); err != nil {
 			return err
 		}
 		return aside(w, "MEMORY")

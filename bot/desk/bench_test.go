@@ -7,6 +7,7 @@ import (
 	"database/sql"
 	"fmt"
 	"path/filepath"
+	"slices"
 	"sync/atomic"
 	"syscall"
 	"testing"
@@ -24,21 +25,68 @@ import (
 
 // BenchmarkDurableRow is one row, one commit.
 func BenchmarkDurableRow(b *testing.B) {
+	row := oneRow(b)
+	defer processor(b)()
+	for b.Loop() {
+		row()
+	}
+}
+
+// oneRow returns what keeps one row more.
+func oneRow(b *testing.B) func() {
 	db, err := sql.Open("sqlite3", "file:"+filepath.Join(b.TempDir(), "row.db")+"?_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_stmt_cache_size=16")
 	if err != nil {
 		b.Fatal(err)
 	}
-	defer db.Close()
+	b.Cleanup(func() { db.Close() })
 	db.SetMaxOpenConns(1)
 	if _, err := db.Exec("CREATE TABLE row (id INTEGER PRIMARY KEY, key TEXT, text TEXT)"); err != nil {
 		b.Fatal(err)
 	}
-	defer processor(b)()
-	for i := 0; b.Loop(); i++ {
-		if _, err := db.Exec("INSERT INTO row (key, text) VALUES (?, ?)", i, "92 rear tap, heater idle, 123 Elm St"); err != nil {
+	n := 0
+	return func() {
+		n++
+		if _, err := db.Exec("INSERT INTO row (key, text) VALUES (?, ?)", n, "92 rear tap, heater idle, 123 Elm St"); err != nil {
 			b.Fatal(err)
 		}
 	}
+}
+
+// BenchmarkDurableTurns keeps rows and messages by turns, so that a disk's
+// moods meet both: a message's rate in that of rows, in percent, on the average
+// and of the quickest twentieth of each.
+func BenchmarkDurableTurns(b *testing.B) {
+	const turn = 20
+	row, s, n := oneRow(b), benchShop(b), 0
+	var rows, takes []time.Duration
+	for b.Loop() {
+		for range turn {
+			start := time.Now()
+			row()
+			rows = append(rows, time.Since(start))
+		}
+		for range turn {
+			start := time.Now()
+			if err := s.desk.Take(context.Background(), benchMessage(n)); err != nil {
+				b.Fatal(err)
+			}
+			takes = append(takes, time.Since(start))
+			n++
+		}
+	}
+	mean := func(list []time.Duration) (sum time.Duration) {
+		for _, d := range list {
+			sum += d
+		}
+		return sum / time.Duration(len(list))
+	}
+	slices.Sort(rows)
+	slices.Sort(takes)
+	quick := len(rows) / 20
+	b.ReportMetric(100*float64(mean(rows))/float64(mean(takes)), "%rate")
+	b.ReportMetric(100*float64(rows[quick])/float64(takes[quick]), "%quick")
+	b.ReportMetric(float64(rows[quick]), "quick-row-ns")
+	b.ReportMetric(float64(takes[quick]), "quick-take-ns")
 }
 
 func benchShop(b *testing.B) *shop {
