@@ -70,7 +70,7 @@ func (m *message) anyReadingLike() bool {
 // followUpNoun finds a word for a follow-up in a sentence.
 func (m *message) followUpNoun(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cDo, "recheck") {
+		if m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") {
 			return true
 		}
 		switch m.text(i) {

@@ -93,6 +93,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if reading || m.anyReadingLike() && (!req || begins && !se.question && i == se.from) {
 			return // a head line: "Report for 12 Elm St."
 		}
+		if m.anyReadingLike() && m.is(i-1, cHint, "handed") {
+			return // "here is the report for 12 Elm St"
+		}
 		if (t == "report on" || t == "report for" || t == "reporte de" || t == "el reporte de" || t == "informe" || t == "hoja de" || t == "informe de" || t == "sheet on" || t == "pressure report") && (m.text(i+1) == "visita" || m.text(i+1) == "servicio" || se.header >= 0 || m.otherAsk(s, AskReport) && m.weekTalk(s)) {
 			return
 		}
@@ -143,7 +146,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.addAsk(i, AskUndo)
 		se.asking = true
 	case AskCorrect:
-		if !m.correcting(s, i, begins) {
+		if !m.correcting(s, i, begins) || m.hasAsk(AskHelp) || m.hasAsk(AskUndo) && !m.numberAfter(i) {
 			return
 		}
 		for k := range m.asks {

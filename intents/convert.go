@@ -45,7 +45,7 @@ func (m *message) convert(s int) bool {
 		switch m.text(i) {
 		case "?":
 			cue = true
-		case "equals", "equal", "equivale", "equivalent", "how many", "how much", "cuantos", "cuantas", "cuanto es", "cuanto son":
+		case "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es", "cuanto son":
 			cue = true
 		}
 		if u, ok := m.val(i, cUnit); ok && canon(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {

@@ -48,6 +48,11 @@ func (m *message) numberToKeep(s, i int) bool {
 	return false
 }
 
+// numberAfter tells whether a number follows item i anywhere.
+func (m *message) numberAfter(i int) bool {
+	return slices.ContainsFunc(m.items[i+1:], func(it item) bool { return it.num != nil })
+}
+
 // correcting tells whether a phrase corrects an earlier report, not something
 // within this message.
 func (m *message) correcting(s, i int, begins bool) bool {
@@ -63,7 +68,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		}
 	}
 	quoted := len(m.clean.quoted) > 0
-	numAfter := slices.ContainsFunc(m.items[i+1:], func(it item) bool { return it.num != nil })
+	numAfter := m.numberAfter(i)
 	numBefore := slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role != roleDate })
 	switch t {
 	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
@@ -107,6 +112,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return true
 	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
 		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
+		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
 	case "my bad":
 		return begins || last
 	case "i typed", "i wrote", "i put", "i entered":
@@ -149,6 +156,9 @@ func (m *message) reportTalk(s int) bool {
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
 	se := m.sents[s]
+	if !se.question && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s)) {
+		return true
+	}
 	if se.question || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
 		return false
 	}
@@ -167,6 +177,66 @@ func (m *message) correctsByCues(s int) bool {
 				return s == 0 || !m.readingBefore(se.from)
 			}
 			opener = opener && c.has(cueSmall)
+		}
+	}
+	return false
+}
+
+// denials are what stands before a number that is said to be wrong.
+func denial(t string) bool {
+	switch t {
+	case "not", "isnt", "wasnt", "no era", "no eran", "no es", "no son", "arent", "werent":
+		return true
+	}
+	return false
+}
+
+// contradicts tells whether a sentence sets a pressure against one that was
+// reported: "kitchen isn't 58, it's 68", "front 60 not 66 like I said".
+func (m *message) contradicts(s int) bool {
+	se := m.sents[s]
+	denied, right, told := 0, 0, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || it.kinds.has(cRetract) && right > 0:
+			return false
+		case m.is(i, cHint, "reported"):
+			told = true
+		}
+		if it.num == nil {
+			continue
+		}
+		switch {
+		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money || it.value < 15:
+			return false
+		case denial(m.text(i-1)) || (m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
+			denied++
+		default:
+			right++
+		}
+	}
+	return denied == 1 && right == 1 && (told || m.readingLike(s))
+}
+
+// retells tells whether a sentence says what was reported and what is right: "I
+// told you kitchen 61, it's 51", "puse 76 en la cocina pero son 67".
+func (m *message) retells(s int) bool {
+	se := m.sents[s]
+	told, num := false, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.kinds.has(cItem) && !m.is(i, cItem, "gauge"):
+			return false
+		case it.num == nil:
+			told = told || m.reported(i)
+		case !told:
+			return false
+		case !num:
+			num = true
+		default:
+			return m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0
 		}
 	}
 	return false

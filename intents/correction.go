@@ -94,7 +94,10 @@ func (m *message) reported(k int) bool {
 	if !m.is(k, cHint, "reported") {
 		return false
 	}
-	return m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
+	if m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k) == "mande" || m.text(k) == "dije" || m.text(k) == "puse" {
+		return true
+	}
+	return m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
 }
 
 // correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
@@ -166,13 +169,7 @@ func (m *message) placeSlip(from, to int) bool {
 func (m *message) fatFingered(i int) bool { return m.hasAsk(AskCorrect) && m.fatFingeredAt(i) }
 
 func (m *message) fatFingeredAt(i int) bool {
-	return m.left(i, 4, false, func(k int) bool {
-		switch m.text(k) {
-		case "fat fingered", "typed", "i typed", "i put", "i wrote", "i entered", "entered", "wrote", "mistyped", "puse", "le puse", "escribi", "i said", "said", "dije", "misread", "anote", "transposed", "keyed", "keyed in", "logged", "i logged", "had put", "had typed", "i sent", "sent", "i gave", "gave you", "i reported", "i told you", "mande", "te mande", "di", "i had":
-			return true
-		}
-		return m.is(k, cHint, "insteadof")
-	}) >= 0
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof") }) >= 0
 }
 
 // setsRight tells whether a word behind the number at k says that it replaces the

@@ -113,6 +113,9 @@ func (m *message) remembered(i int) bool {
 	if m.othersWords(i) || m.longAgo(i) {
 		return true
 	}
+	if t := m.text(i + 1); (t == "today" || t == "hoy") || m.items[min(i+1, len(m.items)-1)].point != "" && (m.text(i+2) == "today" || m.text(i+2) == "hoy") {
+		return false // "what was it last time, I've got 78 front today"
+	}
 	seg := m.items[i].seg
 	if m.sents[m.items[i].sent].remembers && m.left(i, 9, true, func(k int) bool { return m.is(k, cNow, "") }) < 0 {
 		return true

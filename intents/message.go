@@ -303,6 +303,9 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return it.value < 8 // a house of "3 bath"; "80 bath" is a pressure
 	case "mas", "more", "pair", "others":
 		return n.text != "mas" || glued
+	case "d":
+		next := at + 1
+		return glued || next == len(m.items) || m.items[next].mark // "snooze 10 d"
 	case "hr":
 		return glued || it.value <= 12 || it.value == 24 || it.value == 48
 	case "h":

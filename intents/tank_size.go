@@ -89,7 +89,13 @@ func (m *message) nearWord(i, n int, words ...string) bool {
 
 // sizes tells whether a sentence asks for the size of an expansion tank.
 func (m *message) sizes(s int) bool {
-	if !m.tankTalk(s) || m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
+	if !m.tankTalk(s) {
+		return false
+	}
+	if m.sizeDoes(s) {
+		return true
+	}
+	if m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
 		return false
 	}
 	ask, size := m.sents[s].question || m.request(s), false
@@ -115,7 +121,7 @@ func (m *message) sizes(s int) bool {
 			return false
 		}
 	}
-	return ask && size || m.sizeDoes(s)
+	return ask && size
 }
 
 // sizeDoes tells whether a sentence asks which tank a heater takes or whether a
