@@ -287,7 +287,7 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	case "m":
 		return true
 	case "d":
-		return glued
+		return glued || at+1 == len(m.items) || m.items[at+1].mark // "snooze 10 d"
 	case "g", "l":
 		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":
@@ -303,9 +303,6 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return it.value < 8 // a house of "3 bath"; "80 bath" is a pressure
 	case "mas", "more", "pair", "others":
 		return n.text != "mas" || glued
-	case "d":
-		next := at + 1
-		return glued || next == len(m.items) || m.items[next].mark // "snooze 10 d"
 	case "hr":
 		return glued || it.value <= 12 || it.value == 24 || it.value == 48
 	case "h":
