@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // named records items that the house may lack, and those said to be absent.
 func (m *message) named(s int, items []mentionOf) {
@@ -63,6 +67,9 @@ func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
 // tank", "exp tank: none", "no expansion vessel is there".
 func (m *message) itemAbsent(i int) bool {
 	s := m.sents[m.items[i].sent]
+	if strings.HasPrefix(m.text(i), "ni ") || strings.HasPrefix(m.text(i), "sin ") {
+		return true // "no tiene tanque ni check"
+	}
 	switch m.text(i + 1) {
 	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure":
 		return false // "no regulator setting marked"

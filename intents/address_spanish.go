@@ -18,7 +18,8 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 			end++
 			continue
 		}
-		if p.stop(toks, end) || p.term(toks, end) && !t.caps || words > 0 && p.lex.known(t.text) {
+		alone := words == 0 && (t.caps || end+1 >= len(toks) || toks[end+1].kind == mark) // "5120 Carretera Vieja"
+		if p.stop(toks, end) && !alone || p.term(toks, end) && !t.caps || words > 0 && p.lex.known(t.text) {
 			break
 		}
 		words++

@@ -37,6 +37,8 @@ func (m *message) foreign(i int) (string, bool) {
 			return "money", true
 		case m.rate(i):
 			return "a sum for each time", true
+		case m.restsOff(i):
+			return "the gauge's own zero", true
 		case m.warmth(i):
 			return "a temperature", true
 		case m.inYear(i):
@@ -117,6 +119,9 @@ func (m *message) rating(i int) bool {
 		return m.determined(i) || relief && it.unit == "psi" && it.value >= 75 && it.value <= 150 && int(it.value)%25 == 0 && !m.points(i)
 	case m.isMark(i+1, "-") && m.isNum(i+2) && m.is(i+3, cItem, "gauge"):
 		return true
+	case it.unit == "psi" && it.value >= 75 && it.value <= 150 && int(it.value)%25 == 0 && !m.points(i):
+		// "la válvula de alivio es de 150 psi"
+		return m.left(i, 3, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0
 	}
 	return false
 }
@@ -261,4 +266,12 @@ func (m *message) inYear(i int) bool {
 		return false
 	}
 	return m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "moved") }) >= 0
+}
+
+// restsOff reads the zero that a gauge does not go back to: "la aguja no regresa a
+// cero", "needle won't go back to 0".
+func (m *message) restsOff(i int) bool {
+	t := m.text(i - 1)
+	return m.items[i].value == 0 && (t == "a" || t == "to") && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
+		m.left(i, 8, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0
 }

@@ -42,6 +42,7 @@ type lexicon struct {
 	phrases  []string           // by node: the words that lead to it
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
 	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
+	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	classes  map[string]classID
 	names    []string
@@ -53,7 +54,7 @@ type lexicon struct {
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
-		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
+		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		cues: map[[2]string]cueSet{}, pairs: map[string]bool{}, parted: map[string][]parted{},
 	}
 }
@@ -250,6 +251,16 @@ func (l *lexicon) index() {
 				if !slices.Contains(l.deletes[d], int32(id)) {
 					l.deletes[d] = append(l.deletes[d], int32(id))
 				}
+			}
+		}
+	}
+	for w := range numberWords {
+		l.sounds[sound(w)] = w
+	}
+	for _, term := range [...]bool{true, false} {
+		for id, w := range l.words {
+			if s := sound(w); len(w) >= 3 && l.spelt[int32(id)] == term && l.sounds[s] == "" {
+				l.sounds[s] = w
 			}
 		}
 	}

@@ -215,7 +215,8 @@ func (m *message) leakPart(at int) bool {
 		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst")
 		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
 			part = true
-			if k > at && k <= at+2 || k < at && k >= at-2 {
+			leak = leak || k > at && m.leakedBefore(from)
+			if k > at && k <= at+2 || k < at && (k >= at-2 || k >= at-5 && m.pronoun(at)) {
 				sure = sure || m.is(k, cFitting, "sure")
 			}
 		}
@@ -224,6 +225,24 @@ func (m *message) leakPart(at int) bool {
 		return true
 	}
 	return sure || leak && part
+}
+
+// leakedBefore tells whether a line before item at tells of a fitting that leaked or
+// burst: "se reventó la manguera de la lavadora … cambié las dos mangueras".
+func (m *message) leakedBefore(at int) bool {
+	leak, part := -1, -1
+	for k := at - 1; k >= 0; k-- {
+		if m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") {
+			leak = m.items[k].sent
+		}
+		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
+			part = m.items[k].sent
+		}
+		if leak >= 0 && leak == part {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) newNear(at int) bool {

@@ -50,7 +50,7 @@ func (m *message) places() {
 			its[i].point = string(assess.HeaterDrain)
 			continue
 		}
-		if its[i].text == "house" && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
+		if (its[i].text == "house" || its[i].text == "casa" && m.text(i-1) != "la" && m.text(i-1) != "en") && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
 			its[i].point = "after_prv" // "street 130, house 62"
 			continue
 		}

@@ -26,7 +26,8 @@ func clitic(s string) bool {
 // weWill tells whether a deed that may be past or present, "cambiamos", is still to
 // come: a day to come stands in its clause, and no other verb that it may belong to.
 func (m *message) weWill(at int) bool {
-	if !strings.HasSuffix(m.text(at), "amos") && !strings.HasSuffix(m.text(at), "emos") {
+	t := strings.TrimSuffix(strings.TrimSuffix(m.text(at), " en"), " a")
+	if !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
 		return false
 	}
 	s := m.sents[m.items[at].sent]

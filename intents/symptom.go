@@ -90,8 +90,8 @@ func (m *message) reliefNear(i int) bool {
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
 			break
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil {
-			break
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored {
+			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
 	}
 	for k := i + 1; k < s.to && k <= i+5; k++ {

@@ -31,42 +31,85 @@ func (p *Parser) texted(toks []token) []token {
 			t.text = w
 		}
 	}
+	joinTens(toks)
 	return toks
 }
 
 // sounded finds the word of the lexicon or the number that w spells by its sound:
-// "kosina" is cocina, "aser" hacer, "boy" voy, "serrado" cerrado. It returns "" for
-// none.
+// "kosina" is cocina, "aser" hacer, "boy" voy, "serrado" cerrado, "apagao" apagado.
+// It returns "" for none.
 func (l *lexicon) sounded(w string) string {
-	ok := func(s string) bool {
-		if _, n := numberWords[s]; n {
-			return true
-		}
-		return len(s) >= 3 && l.known(s)
-	}
-	if n := len(w) - 1; n >= 4 && w[n-1:] == "ao" && ok(w[:n]+"do") {
-		return w[:n] + "do" // "apagao", "pasao"
-	}
-	for _, r := range alike {
-		for at := 0; at+len(r[0]) <= len(w); at++ {
-			if w[at:at+len(r[0])] != r[0] {
-				continue
-			}
-			if s := w[:at] + r[1] + w[at+len(r[0]):]; ok(s) {
-				return s
-			}
-			if r[0] == "" {
-				break // only before the word
-			}
+	if n := len(w) - 1; n >= 4 && w[n-1:] == "ao" {
+		w = w[:n] + "do"
+		if l.known(w) {
+			return w
 		}
 	}
-	return ""
+	return l.sounds[sound(w)]
 }
 
-// alike are letters of one sound in Spanish: what is typed, what may be meant.
-var alike = [...][2]string{
-	{"ke", "que"}, {"ki", "qui"}, {"k", "c"}, {"b", "v"}, {"v", "b"}, {"s", "c"}, {"z", "c"}, {"s", "z"}, {"c", "s"}, {"z", "s"},
-	{"", "h"}, {"h", ""}, {"y", "ll"}, {"ll", "y"}, {"g", "j"}, {"j", "g"}, {"w", "gu"},
+// sound writes a word by its sound in Spanish: "cocina" and "kosina" alike.
+func sound(w string) string {
+	var b [24]byte
+	n := 0
+	at := func(i int) byte {
+		if i < len(w) {
+			return w[i]
+		}
+		return 0
+	}
+	soft := func(c byte) bool { return c == 'e' || c == 'i' }
+	for i := 0; i < len(w) && n < len(b)-1; i++ {
+		c := w[i]
+		switch {
+		case c == 'h':
+			continue
+		case c == 'c' && at(i+1) == 'h':
+			b[n], n = 'c', n+1
+			c = 'h'
+			i++
+		case c == 'c' && soft(at(i+1)) || c == 'z':
+			c = 's'
+		case c == 'q' && at(i+1) == 'u', c == 'g' && at(i+1) == 'u' && soft(at(i+2)):
+			c = map[byte]byte{'q': 'k', 'g': 'g'}[c]
+			i++
+		case c == 'c' || c == 'q':
+			c = 'k'
+		case c == 'v':
+			c = 'b'
+		case c == 'l' && at(i+1) == 'l':
+			c = 'y'
+			i++
+		case c == 'g' && soft(at(i+1)):
+			c = 'j'
+		case c == 'w':
+			b[n], n = 'g', n+1
+			c = 'u'
+		}
+		if n > 0 && b[n-1] == c && c != 'r' && c != 'h' {
+			continue
+		}
+		b[n], n = c, n+1
+	}
+	return string(b[:n])
+}
+
+// joinTens reads what is written between tens and units as it sounds or in a digit:
+// "ochenta i ocho", "noventa y 2".
+func joinTens(toks []token) {
+	units := [...]string{"", "uno", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve"}
+	for i := 1; i+1 < len(toks); i++ {
+		t, n := &toks[i], &toks[i+1]
+		if t.kind != word || t.text != "i" && t.text != "y" || numberWords[toks[i-1].text].class != 'x' {
+			continue
+		}
+		switch {
+		case n.kind == word && numberWords[n.text].class == 'd':
+			t.text = "y"
+		case n.kind == number && n.num.integer && len(n.num.digits) == 1 && n.num.value > 0:
+			t.text, n.kind, n.text, n.num = "y", word, units[int(n.num.value)], nil
+		}
+	}
 }
 
 // languages counts the small words of the two languages.
