@@ -137,7 +137,7 @@ func (m *message) afterAbsent(i int) bool {
 			return true
 		}
 		switch m.text(k) {
-		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en":
+		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en", "porque", "because", "they", "she", "he", "pues":
 			k++
 			continue
 		case "n":

@@ -24,7 +24,7 @@ func (m *message) flowTag(i int) assess.Flow {
 				return assess.Static
 			}
 		}
-		if m.negLeft(i, 2) {
+		if m.negLeft(i, 2) || m.inNeither(i) {
 			return assess.Static
 		}
 		if m.text(i) == "gpm" {
@@ -112,6 +112,12 @@ func (m *message) flowTag(i int) assess.Flow {
 		}
 	}
 	return ""
+}
+
+// inNeither reads "en ninguna de las dos hay agua corriendo".
+func (m *message) inNeither(i int) bool {
+	k := m.left(i, 6, true, func(k int) bool { return m.text(k) == "ninguna" || m.text(k) == "ninguno" || m.text(k) == "neither" })
+	return k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
 func (m *message) negLeft(i, n int) bool {
@@ -385,13 +391,13 @@ func (m *message) flowAcross(a mention, s int) {
 		if m.quantified(a.at) || m.closing(a.at) {
 			n = m.howMany(a.at)
 		}
-		last := m.readings[before].sent
+		last, many := m.readings[before].sent, n > 1
 		for k := before; k >= 0 && n > 0; k-- {
 			r := &m.readings[k]
 			if r.Flow != "" {
 				break
 			}
-			if n == 1 && r.sent != last {
+			if !many && r.sent != last {
 				break
 			}
 			r.Flow = a.flow

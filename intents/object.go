@@ -47,11 +47,17 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	case "installed":
 		switch obj {
 		case "prv":
+			if m.putAt(v) {
+				return assess.SetPRV, obj, true
+			}
 			if m.newNear(v.at) && !m.noneBefore("prv") {
 				return assess.ReplacedPRV, obj, true
 			}
 			return assess.InstalledPRV, obj, !carried || m.pronoun(v.at)
 		case "expansion_tank":
+			if m.putAt(v) {
+				return assess.ChargedTank, obj, true
+			}
 			return assess.InstalledTank, obj, !carried || m.pronoun(v.at)
 		case "heater":
 			return assess.ReplacedHeater, obj, !carried
@@ -243,6 +249,16 @@ func (m *message) leakedBefore(at int) bool {
 		}
 	}
 	return false
+}
+
+// putAt tells whether "puse" puts a part that is there to a pressure rather than a
+// part in: "puse la reguladora en 58", where "puse reguladora a 58" puts one in.
+func (m *message) putAt(v *verb) bool {
+	if !strings.Contains(m.text(v.at), "pus") || v.objAt < v.at {
+		return false
+	}
+	art := m.text(v.objAt - 1)
+	return (art == "la" || art == "el" || strings.HasSuffix(m.text(v.at), " la") || strings.HasSuffix(m.text(v.at), " el")) && (m.text(v.objAt+1) == "en" || m.text(v.objAt+1) == "a") && m.isNum(v.objAt+2)
 }
 
 func (m *message) newNear(at int) bool {

@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // compatible tells whether an attribute can be said of an item, and how well.
 func compatible(what, item, text string, value float64) bool {
@@ -292,8 +296,25 @@ func (m *message) carriedEquipment(at int, what string) string {
 				return c
 			}
 		}
+		if m.byPRV(k) && compatible(what, "prv", "", 40) {
+			return "prv"
+		}
 	}
 	return ""
+}
+
+// byPRV tells whether the test point at item k is named after the regulator, which a
+// word behind it may be of: "después de la reguladora 116, ya está pegada".
+func (m *message) byPRV(k int) bool {
+	if p := m.items[k].point; p != string(assess.AfterPRV) && p != string(assess.Street) {
+		return false
+	}
+	for _, w := range [...]string{"reguladora", "regulador", "prv", "regulator", " reg"} {
+		if strings.HasSuffix(m.text(k), w) {
+			return true
+		}
+	}
+	return false
 }
 
 // copulaBefore tells whether "is", "es de" or the like leads to item i: then it is

@@ -154,7 +154,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}
 	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
-		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && m.numsBetween(v.at, i) == 0 && !m.pointInClause(i) && !m.points(i) {
+		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) && !m.pointInClause(i) && !m.points(i) {
 			it.owner = v.at + 1
 			return roleTo, "left at", true
 		}
@@ -263,6 +263,13 @@ func (m *message) deedBefore(i int, object string) *verb {
 		}
 	}
 	return nil
+}
+
+// onlyFound tells whether the one number between a deed and item i is the air that
+// was found: "le eché aire al tanque, traía 25 y quedó en 58".
+func (m *message) onlyFound(at, i int) bool {
+	p := m.prevNum(i)
+	return p > at && m.items[p].role == roleCharge && m.numsBetween(at, i) == 1
 }
 
 // setLast tells whether the number at i, a clause of its own, is what the part of

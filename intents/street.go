@@ -284,7 +284,7 @@ func (w *streetWalk) bare() (street, bool) {
 	case end >= len(toks) || toks[end].text == "\n":
 		sc += 0.5
 	}
-	if !closed && toks[end].kind == word && !w.p.term(toks, end) && !w.p.stop(toks, end) {
+	if !closed && toks[end].kind == word && !w.p.term(toks, end) && !w.p.stop(toks, end) && (w.p.gaz.unit[toks[end].text] == "" || w.p.gaz.plainUnit(toks, end)) {
 		sc -= 2
 	}
 	if words > 2 {
