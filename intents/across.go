@@ -65,8 +65,12 @@ func (m *message) toldLater(k int) string {
 			return n.points[0]
 		}
 	}
-	for j := s + 2; j < len(m.sents) && j <= s+4; j++ {
+	series := m.inSeries(m.readings[k].at)
+	for j := s + 2; j < len(m.sents) && j <= s+6; j++ {
 		if p := m.lonePoint(j); p != "" {
+			if series {
+				return p // "0 min - 60 / 5 min - 66 / kitchen, all off"
+			}
 			for i := m.sents[j].from; i < m.sents[j].to; i++ {
 				if m.is(i, cHint, "all") {
 					return p
@@ -117,7 +121,7 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
+			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].header >= 0 && m.sents[j].header < i || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
 				pts = append(pts, p)
 			}
 		}

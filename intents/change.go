@@ -33,7 +33,7 @@ func (m *message) altered(i int) (role, string, bool) {
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
 	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) && (it.unit == "" || m.items[j].unit == it.unit) {
 		at := i - 1
-		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.text(at) == "from" || m.text(at) == "set" || m.text(at) == "air") {
+		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.text(at) == "from" || m.text(at) == "set" || m.text(at) == "setting" || m.text(at) == "air") {
 			at--
 		}
 		v := m.verbLeft(i, 7, "set", "charged")

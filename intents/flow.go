@@ -225,7 +225,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			if k == hi-2 && a.flow == assess.Flowing && m.leadsTo(m.readings[k].at, last.at) {
 				break // "from 70 to 58, with the tub open"
 			}
-			if m.readings[k].Flow == "" || k == hi-1 {
+			if m.readings[k].Flow == "" || k == hi-1 && m.readings[k].Flow == a.flow {
 				if m.items[m.readings[k].at].seg != seg || quantified || k == hi-1 {
 					m.readings[k].Flow = a.flow
 				}

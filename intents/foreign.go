@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // A number can be somebody else's: a neighbour's, the water company's, one that
 // an old sheet or a label shows, a rating, a temperature, a sum. This room keeps
 // those out of the readings.
@@ -233,6 +235,9 @@ func (m *message) warmth(i int) bool {
 	it := &m.items[i]
 	if m.text(i+1) == "out" && (m.text(i-1) == "its" || m.text(i-1) == "was" || m.text(i-1) == "is") && (i+2 >= len(m.items) || m.items[i+2].mark || m.is(i+2, cHint, "weather") || m.text(i+2) == "there" || m.text(i+2) == "today") {
 		return true // "it's 96 out"
+	}
+	if strings.HasPrefix(m.text(i-1), "temp") {
+		return true // "water temp 52 at the bib"
 	}
 	if it.value < 85 || it.value > 180 {
 		return false

@@ -88,7 +88,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	if r := m.right(last, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
 		switch m.text(r) {
-		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec", "stamped":
+		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec", "stamped", "by code", "per code", "by law":
 			return "a limit", true
 		}
 	}

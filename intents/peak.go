@@ -12,7 +12,7 @@ func (m *message) peaks() {
 				continue
 			}
 		}
-		if (t == "max" || t == "maximum" || t == "maximo" || t == "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading) {
+		if (t == "max" || t == "maximum" || t == "maximo" || t == "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading || be(m.text(i+1)) && m.isNum(i+2) && m.items[i+2].role != roleReading) {
 			continue
 		}
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {

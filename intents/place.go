@@ -29,6 +29,16 @@ func (m *message) places() {
 			its[i].point = p
 			continue
 		}
+		if m.turnedBack(i) {
+			continue
+		}
+		if m.is(i+1, cBibb, "") && its[i].n == 1 && len(its[i].text) == 1 {
+			if v, ok := m.val(i, cInitial); ok && strings.HasSuffix(v, "_bibb") {
+				its[i].point, its[i+1].role = v, roleTaken // "f HB 61#"
+				i++
+				continue
+			}
+		}
 		if m.streetSide(i) {
 			its[i].point = string(assess.Street)
 			m.unsay(i)
@@ -357,6 +367,14 @@ func (m *message) possessive(i int) string {
 	return v
 }
 
+// turnedBack tells whether "back" belongs to a verb: "dialed the reg back".
+func (m *message) turnedBack(i int) bool {
+	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {
+		return false
+	}
+	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0 && (m.is(i-1, cItem, "") || m.text(i-1) == "it" || m.text(i-1) == "her")
+}
+
 // streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
 func (m *message) streetSide(i int) bool {
 	if m.text(i) != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
@@ -379,7 +397,7 @@ func (m *message) initial(i int) string {
 	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
 		next += 2 // "F/R 84/66"
 	}
-	if !fits(next) && !(fits(i-1) && m.items[i-1].unit == "psi") {
+	if !fits(next) && !(fits(i-1) && (m.items[i-1].unit == "psi" || v == "kitchen" && m.isMark(i+1, "/", ","))) {
 		return ""
 	}
 	if v == "kitchen" {
@@ -400,6 +418,9 @@ func (m *message) initial(i int) string {
 func (m *message) drainOfTank(i int) bool {
 	if m.text(i) != "drain" {
 		return false
+	}
+	if m.isNum(i+1) && m.has(cItem, "heater") && (i == 0 || m.items[i-1].mark) {
+		return true // "heater label 150 psi WP; drain 72"
 	}
 	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
 		return true // "71 at the drain"

@@ -61,6 +61,10 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	if m.is(b-1, cNow, "") && !m.is(b+1, cNow, "") && !m.is(b+1, cBefore, "") && !m.is(b+1, cAfter, "") {
 		return b - 1
 	}
+	// "94 pk ovrnght 121 lzy hnd": the words of a peak lead to its number
+	if k := m.leadingPeak(a, b); k > 0 {
+		return k
+	}
 	// "static=70 residual=52": the word of a value goes with it
 	if m.isMark(b-1, "=", ":") && b-2 > a && (m.flowTag(b-2) != "" || m.is(b-2, cPeak, "") || m.is(b-2, cNow, "")) {
 		return b - 2
@@ -102,6 +106,19 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		return max(lo, hi)
 	}
 	return b
+}
+
+// leadingPeak returns where words of a peak begin that stand right before the number at
+// b and after that at a, which has its point; 0 for none.
+func (m *message) leadingPeak(a, b int) int {
+	k := b - 1
+	for k > a && (m.is(k, cPeak, "") || m.text(k) == "at" || m.text(k) == "of" || m.text(k) == "was" || m.isMark(k, ":")) {
+		k--
+	}
+	if k != a || b-a < 2 || m.is(b+1, cNow, "") || m.items[max(a-1, 0)].role != roleTaken && m.items[max(a-1, 0)].point == "" {
+		return 0
+	}
+	return a + 1
 }
 
 func abs(n int) int {

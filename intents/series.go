@@ -20,7 +20,7 @@ func (m *message) timeBeside(i int) bool {
 	if m.items[i].num.time || m.clock(i) {
 		return false
 	}
-	return m.left(i, 5, true, m.clock) >= 0
+	return m.left(i, 5, true, m.clock) >= 0 || (m.text(i+1) == "at" || m.text(i+1) == "@") && i+2 < len(m.items) && m.clock(i+2)
 }
 
 // clock tells whether item k is a time of day or a number of minutes.

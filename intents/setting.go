@@ -152,6 +152,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if r, why, ok := m.leftWith(i); ok {
 		return r, why, true
 	}
+	if m.is(i-1, cItem, "prv") && (m.text(i+1) == "set" || m.text(i+1) == "setting") && (i+2 >= len(m.items) || m.items[i+2].mark) {
+		return roleSetting, "setting behind it", true // "PRV 55# set"
+	}
 	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
 		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) && !m.pointInClause(i) && !m.points(i) {

@@ -61,6 +61,15 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom || m.items[i+1].role == roleSetting) {
 		return "" // "quedó en 60" of a regulator
 	}
+	if t == "after" || t == "before" {
+		// "the PRV is after the irrigation tee": a place
+		if k := i + 1; m.is(k, cDeterminer, "") && m.is(k+1, cPoint, "irrigation") {
+			return ""
+		}
+	}
+	if (t == "till" || t == "til" || t == "until") && worked && m.left(i, 5, false, func(k int) bool { return m.is(k, cDid, "set") }) >= 0 {
+		return assess.After // "dialed the reg til the kitchen read 60"
+	}
 	if m.is(i, cBefore, "") {
 		switch t {
 		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio", "first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":

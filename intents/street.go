@@ -80,7 +80,7 @@ func (w *streetWalk) suffix(k, words int) string {
 			return "" // "N St. Charles Ave"
 		}
 	}
-	if words == 1 && linking(w.toks[k-1].text) {
+	if words == 1 && linking(w.toks[k-1].text) || w.toks[k-1].text == "the" && words > 1 && !w.proper(k) {
 		return "" // "19 The Green"
 	}
 	if (t.text == "exp" || t.text == "expr" || t.text == "vst") && k+1 < len(w.toks) && w.toks[k+1].kind == word {
@@ -184,7 +184,7 @@ walk:
 		}
 		if last >= 0 && last < k {
 			// a name goes on after a suffix only when another one follows: "Mill Creek Valley Rd"
-			if k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) || w.p.term(toks, k) || w.p.stop(toks, k) {
+			if k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) || (w.p.term(toks, k) || w.p.stop(toks, k)) && !(w.proper(k) && w.proper(k+1)) {
 				break
 			}
 		}
@@ -276,6 +276,9 @@ func (w *streetWalk) bare() (street, bool) {
 		sc += 2
 	}
 	closed := end >= len(toks) || toks[end].kind == mark
+	if !closed && w.p.gaz.unit[toks[end].text] != "" && !w.p.gaz.plainUnit(toks, end) {
+		closed = true // "66 Rio Frio Apt 9"
+	}
 	switch last := toks[end-1].text; {
 	case caps == words:
 		sc += 1.5
