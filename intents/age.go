@@ -10,7 +10,7 @@ func (m *message) likewise(items []mentionOf) {
 		same := m.left(x.at, 4, false, func(k int) bool {
 			t := m.text(k)
 			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
-		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || m.text(k) == "did" || m.text(k) == "igual" }) >= 0
+		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual" }) >= 0
 		if !same {
 			continue
 		}

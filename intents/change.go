@@ -78,7 +78,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		}
 	}
 	// "charged it to 55; it had been at 31"
-	if p := m.lastTo(i); p >= 0 && m.was(p+1, i) && !m.points(i) {
+	if p := m.lastTo(i); p >= 0 && m.was(p+1, i) && !m.points(i) && !m.pointInClause(i) {
 		it.owner = m.items[p].owner
 		return roleFrom, "had been", true
 	}

@@ -29,11 +29,15 @@ func (m *message) adverb(i int) bool {
 		return true // "todo normal" of the whole house
 	}
 	switch m.text(i) {
-	case "bad", "good", "fine", "ok", "okay", "solid", "steady", "working", "works", "holds", "holding", "still holding":
+	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding", "still holding":
 	default:
 		return false
 	}
 	switch m.text(i) {
+	case "ok", "okay", "alright", "all right":
+		if i == m.sents[m.items[i].sent].from && !m.closes(i) && !m.is(i+1, cItem, "") {
+			return true // "ok I put that tank in"
+		}
 	case "solid":
 		if strings.HasSuffix(m.text(i-1), "ed") {
 			return true // "plugged solid"
@@ -103,6 +107,20 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 			}
 			return false
 		}) >= 0
+	}
+	return false
+}
+
+// ofNewPart tells whether a fact is of what was put in for an old part: "pulled the
+// old 30 gal heater, put in a 50 gal propane", "swapped it for a brass one".
+func (m *message) ofNewPart(a attribute) bool {
+	if t := m.text(a.at - 2); (t == "for" || t == "with") && (m.text(a.at-1) == "a" || m.text(a.at-1) == "new") {
+		return true
+	}
+	for _, v := range m.verbs {
+		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at {
+			return true
+		}
 	}
 	return false
 }

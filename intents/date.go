@@ -36,7 +36,9 @@ func (m *message) dates() {
 			continue
 		}
 		if d, n, ok := m.dateAt(i); ok {
-			m.moments = append(m.moments, moment{at: i, end: i + n, days: d})
+			if d > 0 {
+				m.moments = append(m.moments, moment{at: i, end: i + n, days: d})
+			}
 			for k := i; k < i+n; k++ {
 				if m.items[k].num != nil {
 					m.setRole(k, roleDate, "date")
@@ -165,7 +167,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if m.isNum(i+1) && m.text(i+2) == "/" && m.isNum(i+3) && m.items[i+1].value <= 12 && m.items[i+3].value <= 31 {
 			day := assess.Date{Year: m.ctx.Today.Year, Month: time.Month(m.items[i+1].value), Day: int(m.items[i+3].value)}
 			if past := m.ctx.Today.Sub(day); past >= 0 && past < 90 {
-				return 0, 0, false // "Visit Tues 6/9, typing it up late"
+				return 0, 4, true // "Visit Tues 6/9, typing it up late"
 			}
 		}
 		d, n := m.daysTo(wd), 1

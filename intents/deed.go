@@ -43,7 +43,7 @@ func (m *message) baseDeed(i int) (string, bool) {
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
 		if m.is(k, cHad, "") {
 			// only what is done stands between: "did a heater flush"
-			return what, k == i-1 || strings.HasPrefix(m.text(k), "did")
+			return what, k == i-1 || strings.HasPrefix(m.text(k), "did") || strings.HasPrefix(m.text(k), "finish")
 		}
 		if m.items[k].mark || m.items[k].num != nil || m.is(k, cNeg, "") {
 			return "", false

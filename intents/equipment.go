@@ -231,7 +231,7 @@ func (m *message) attributeAt(i int) []attribute {
 
 // gasTalk tells whether "gas" at i is no fuel of a heater: "gas off", "gas line".
 func (m *message) gasTalk(i int) bool {
-	if m.text(i) != "gas" && m.text(i) != "ng" {
+	if m.text(i) != "gas" && m.text(i) != "ng" && m.text(i) != "gs" {
 		return false
 	}
 	switch m.text(i + 1) {
@@ -256,7 +256,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 		said.at = it.inherits // "prv 2010, no wait 2012"
 	}
 	owner, old, ok := m.ownerOf(said, items)
-	if !ok || old || m.ofOldPart(a, owner) {
+	if !ok || old && !m.ofNewPart(a) || m.ofOldPart(a, owner) {
 		return
 	}
 	if at := m.replacedAt(owner); at >= 0 && a.at < at && !m.newWords(a.at, at) {

@@ -5,6 +5,10 @@ import "lazyhand/assess"
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
 	switch m.text(i) {
+	case "runs at":
+		if m.isNum(i + 1) {
+			return false
+		}
 	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
 	default:
 		return false

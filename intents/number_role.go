@@ -267,7 +267,12 @@ func person(s string) bool {
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
 	switch m.text(i + 1) {
-	case "in", "doing", "experience", "of", "warranty", "on", "working", "married", "left", "here", "from", "each":
+	case "on":
+		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.itemIn(m.items[i].sent) != "" {
+			return roleAge, "years on it"
+		}
+		return roleIgnored, "years of something else"
+	case "in", "doing", "experience", "of", "warranty", "working", "married", "left", "here", "from", "each":
 		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
 			return roleIgnored, "years of something else"
 		}

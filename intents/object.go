@@ -11,8 +11,16 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	obj := v.object
 	s := m.items[v.at].sent
 	carried := false
+	if obj == "" && (v.what == "set" || v.what == "charged") {
+		obj = m.partOfDeed(v)
+	}
 	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
-		if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
+		if n := m.right(v.at, 3, true, func(k int) bool { return m.items[k].num != nil }); n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15 && (v.what == "installed" || v.what == "replaced") {
+			obj = "expansion_tank" // "pulled the old tank, hung a 2 gal"
+			if m.left(v.at, 6, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0 {
+				return assess.ReplacedTank, obj, true
+			}
+		} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
 			obj = o
 		} else {
 			obj, carried = m.carried(s), true
@@ -45,6 +53,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.RepairedLeak, "leak", true
 		}
 	case "installed":
+		if (obj == "" || carried) && m.partRight(v.at) {
+			return assess.RepairedLeak, "leak", true // "toilet ran, put in a flapper"
+		}
 		switch obj {
 		case "prv":
 			if m.putAt(v) {
@@ -116,7 +127,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
 			return assess.FlushedHeater, "heater", true
 		}
-		if obj == "" && (m.text(v.at) == "flushed" || m.text(v.at) == "flush done" || m.text(v.at) == "descaled") {
+		if obj == "" && (strings.HasPrefix(m.text(v.at), "flushed") || m.text(v.at) == "flush done" || m.text(v.at) == "descaled") {
 			return assess.FlushedHeater, "heater", true
 		}
 	case "fixed":
@@ -152,6 +163,28 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		return assess.ShutOff, "", true
 	}
 	return "", "", false
+}
+
+// partOfDeed returns the part that a deed before v in its sentence put in, when
+// nothing else is named since: "replaced PRV, set to 60".
+func (m *message) partOfDeed(v *verb) string {
+	from := m.sents[m.items[v.at].sent].from
+	for j := len(m.verbs) - 1; j >= 0; j-- {
+		d := &m.verbs[j]
+		if d.at >= v.at {
+			continue
+		}
+		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" {
+			return ""
+		}
+		for k := max(d.at, d.objAt) + 1; k < v.at; k++ {
+			if m.is(k, cItem, "") {
+				return ""
+			}
+		}
+		return d.object
+	}
+	return ""
 }
 
 func (m *message) setsSomething(v *verb) bool {
@@ -251,6 +284,17 @@ func (m *message) leakedBefore(at int) bool {
 	return false
 }
 
+// partRight tells whether what a deed at item at puts in is a part that is changed for
+// a leak alone: a flapper, a fill valve.
+func (m *message) partRight(at int) bool {
+	for k := at + 1; k <= at+3 && k < len(m.items) && !m.items[k].mark; k++ {
+		if m.is(k, cFitting, "sure") {
+			return true
+		}
+	}
+	return false
+}
+
 // putAt tells whether "puse" puts a part that is there to a pressure rather than a
 // part in: "puse la reguladora en 58", where "puse reguladora a 58" puts one in.
 func (m *message) putAt(v *verb) bool {
@@ -297,11 +341,11 @@ func (m *message) secondObject(v *verb) {
 	for k := v.objAt + 1; k < m.sents[m.items[v.at].sent].to && k <= v.objAt+10; k++ {
 		switch m.text(k) {
 		case "and", "y", "plus":
-			joined = true
+			joined, listed = true, false
 			continue
 		}
 		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal" || m.text(k+1) == "a" || m.text(k+1) == "new") {
-			joined, listed = true, true // "a 50 gal gas heater, 2 gal exp tank, charged to 60"
+			joined, listed = true, m.text(k+1) != "and" && m.text(k+1) != "plus" // "a 50 gal gas heater, 2 gal exp tank, charged to 60"
 			continue
 		}
 		if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") {
@@ -321,6 +365,9 @@ func (m *message) secondObject(v *verb) {
 				return
 			}
 			if a, obj, ok := m.workOf(&w); ok && w.object != v.object {
+				if a == assess.ReplacedTank && m.right(k, 5, true, func(j int) bool { return m.is(j, cAbsent, "") }) >= 0 {
+					a = assess.InstalledTank // "and a tank where there never was one"
+				}
 				m.addWork(workDone{at: k, object: obj, Work: assess.Work{Action: a}})
 			}
 			return

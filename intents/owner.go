@@ -155,6 +155,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
 		return "prv", false, true // "body is corroded"
 	}
+	if (a.what == "year" || a.what == "age") && m.fuelNear(a.at) && m.pronounClause(a.at) {
+		return "heater", false, true // "it's a 2013, 50 gallon, gas"
+	}
 	// "it's a 2005": the item told last
 	if m.pronounClause(a.at) || a.what == "age" || a.what == "unknown" || a.what == "year" && m.yearCue(a.at) {
 		if a.what == "year" && !m.yearCue(a.at) && !m.itsA(a.at) {

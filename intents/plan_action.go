@@ -19,7 +19,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		return action{at: i, code: assess.SetPRV, needed: true}, true
 	}
 	// "no tank, quoted her one", "no exp tank, told him he needs one"
-	if one := m.text(i); (one == "one" || one == "uno" || one == "una") && m.needs(i) {
+	if one := m.text(i); (one == "one" || one == "new one" || one == "uno" || one == "una") && m.needs(i) {
 		obj, _ := m.topicBefore(i)
 		if obj == "" {
 			obj = m.carried(s)
@@ -60,7 +60,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				}
 				return action{at: i, code: assess.Recheck}, will || m.momentIn(s)
 			}
-			if m.is(i, cHint, "dated") {
+			if m.is(i, cHint, "followup") {
 				return action{at: i, code: assess.Recheck}, m.momentIn(s) && !m.betterAction(s, i)
 			}
 			return action{at: i, code: assess.Recheck, needed: true}, true

@@ -242,6 +242,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}) >= 0 && !m.pointInClause(i) {
 		return roleSetting, "by its screw", true
 	}
+	// "drain valve brass, t-stat 125"
+	if k := i - 1; m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp") && it.unit == "" && it.value >= 100 && it.value <= 160 {
+		return roleTemp, "thermostat", true
+	}
 	// "heater is 50 gal gas, dial at 120"
 	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && m.prepBefore(i) {
 		return roleTemp, "thermostat", true

@@ -23,7 +23,7 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || m.ofSomethingElse(i) {
+		if !ok || m.ofSomethingElse(i) || m.lookedFor(i) {
 			continue
 		}
 		absent := m.absent(i, name)
@@ -138,6 +138,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	}
 	switch t {
 	case "low", "baja", "bajita", "weak", "poor", "lousy", "wk":
+		if t == "wk" && m.is(i-1, cClaim, "says") && m.closes(i) {
+			return assess.LowFlow, true
+		}
 		if !m.isNum(i-1) && !m.isNum(i+1) && m.left(i, 3, false, func(k int) bool {
 			switch m.text(k) {
 			case "pressure", "presion", "flow", "flujo", "prssr":
@@ -148,7 +151,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return assess.LowFlow, true
 		}
 	case "knock", "black":
-		if !m.denied2(i) && !(t == "black" && m.waterNear(i)) && !(t == "knock" && m.pipeNear(i)) {
+		if !m.denied2(i) && !m.notColor(i) && !(t == "black" && m.waterNear(i)) && !(t == "knock" && m.pipeNear(i)) {
 			return "", false
 		}
 		if t == "black" && !m.waterNear(i) {
@@ -206,6 +209,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			}
 		}
 	case assess.Creep:
+		if t == "climbed" && (m.isNum(i+1) && m.items[i+1].unit == "other" || m.text(i+1) == "to" && m.left(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") }) >= 0) {
+			return "", false // "climbed four floors", "with the burner going it climbed to 112"
+		}
 		if (t == "rises" || t == "rising" || t == "climbs" || t == "climbed" || t == "climbing") && m.heatingUp(i) {
 			return "", false
 		}
@@ -230,6 +236,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 	case assess.Swings:
+		if d := m.text(i - 1); t == "swing" && (d == "the" || d == "a" || d == "porch") {
+			return "", false // "the white house with the swing"
+		}
 		if t == "up and down" && m.text(i+1) == "stairs" || t == "varies" && !m.pressureNear(i) && false {
 			return "", false
 		}
@@ -429,6 +438,19 @@ func deniesSymptom(t string) bool {
 		return true
 	}
 	return false
+}
+
+// lookedFor tells whether a symptom is only what is to be looked for: "check for creep
+// again in two weeks".
+func (m *message) lookedFor(i int) bool {
+	if m.text(i-1) != "for" {
+		return false
+	}
+	switch m.text(i - 2) {
+	case "check", "watch", "look", "listen", "test", "checking", "watching", "looking", "listening", "testing", "eye out":
+		return true
+	}
+	return m.text(i-2) == "out" && m.text(i-3) == "eye"
 }
 
 // ofSomethingElse tells whether what drips or hums at item i is no part of a

@@ -25,11 +25,11 @@ func (m *message) findVerbs() {
 			m.verbs = append(m.verbs, v)
 			continue
 		}
-		if it.text == "put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
+		if it.text == "put" || it.text == "i put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
 			if m.putsIn(i) {
 				v := verb{at: i, what: "installed", objAt: -1}
 				m.judge(&v)
-				if it.text != "put" {
+				if it.text != "put" && it.text != "i put" {
 					v.done, v.planned = false, true
 				}
 				m.verbs = append(m.verbs, v)
@@ -72,6 +72,9 @@ func (m *message) findVerbs() {
 			if m.p.classes[t.class] != cDid {
 				continue
 			}
+			if t.value == "shut" && m.opensIt(i) {
+				continue // "somebody closed the main so I opened it"
+			}
 			if t.value == "charged" && it.text == "charged" {
 				if m.isNum(i+1) && (m.text(i+2) == "for" || m.text(i+2) == "to" && m.text(i+3) == "come") {
 					continue // a fee
@@ -86,6 +89,9 @@ func (m *message) findVerbs() {
 			}
 			v := verb{at: i, what: t.value, objAt: -1}
 			m.judge(&v)
+			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && v.object == "expansion_tank" && m.isNum(i+1) && (m.text(i+2) == "->" || m.text(i+2) == "to") {
+				v.what = "charged" // "ET chgd 38 -> 62"
+			}
 			m.verbs = append(m.verbs, v)
 		}
 	}
@@ -162,7 +168,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && m.is(v.at, cHint, "stands") && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
 			k--
 		}
 		prior := k

@@ -113,7 +113,7 @@ func (m *message) pastService(v *verb) bool {
 			return true
 		}
 		switch m.text(k) {
-		case "last year", "last month", "el ano pasado", "years ago", "last time", "last spring", "last fall":
+		case "ago", "last year", "last month", "el ano pasado", "years ago", "last time", "last spring", "last fall":
 			return true
 		}
 	}
