@@ -159,7 +159,7 @@ func (m *message) hasAsk(a About) bool {
 func (m *message) will(i int) bool {
 	return m.left(i, 3, true, func(k int) bool {
 		switch m.text(k) {
-		case "will", "ill", "when", "once", "until", "to", "be", "gonna", "not", "cuando", "get":
+		case "will", "ill", "when", "once", "until", "to", "be", "gonna", "not", "cuando", "get", "after":
 			return true
 		}
 		return false

@@ -21,13 +21,16 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if t == "what was" || t == "what were" || t == "what happened" || t == "tell me about" || t == "how old is the" {
 			req = true
 		}
+		if m.hasAsk(AskHelp) {
+			return // "how do I look up a house"
+		}
 		if reading && begins && m.site != nil && !m.otherAsk(s, AskHistory) {
 			// "what was it last time at 60 Elm, I've got 78 front today"
 			m.addAsk(i, AskHistory)
 			se.asking, se.tells = true, true
 			return
 		}
-		if !req || reading && !se.question || m.otherAsk(s, AskHistory) && t != "history" && t != "historial" && t != "hx" {
+		if !req || reading && !se.question || m.otherAsk(s, AskHistory) && t != "history" && t != "historial" && t != "hx" && !strings.HasPrefix(t, "everything") {
 			return
 		}
 		if (t == "last visit" || t == "last reading" || t == "last readings" || t == "ultima vez") && !se.question && !begins && m.site == nil {
@@ -120,7 +123,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.addAsk(i, AskSummary)
 		se.asking = true
 	case AskUndo:
-		if m.negLeft(i, 2) && t != "never mind that" {
+		if m.hasAsk(AskDone) || m.negLeft(i, 2) && t != "never mind that" {
 			return
 		}
 		switch t {
@@ -163,7 +166,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if m.negLeft(i, 3) || m.will(i) {
 			return
 		}
-		if !m.followUpNoun(s) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
+		if !m.followUpNoun(s) && !m.anyIn(s, func(k int) bool { return k != i && m.is(k, cHint, "closeit") }, setOf(cHint)) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
 			return
 		}
 		switch t {

@@ -66,6 +66,10 @@ func (m *message) convert(s int) bool {
 		m.items[k].unit = from // "gauge is in bar, 4.5, what's that in psi"
 		nums = append(nums, k)
 	}
+	if k := m.spokenOf(s, to); len(nums) == 0 && cue && k >= 0 {
+		nums = append(nums, k)
+		m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
+	}
 	if len(nums) == 0 || to == "" {
 		return false
 	}
@@ -108,6 +112,24 @@ func (m *message) bare(s int) int {
 			continue
 		}
 		if at >= 0 || m.items[i].unit != "" || m.items[i].num.time || m.items[i].num.money {
+			return -1
+		}
+		at = i
+	}
+	return at
+}
+
+// spokenOf returns the one pressure of the sentence before s that is not in unit
+// to, when s asks for no more than "what is it in psi"; else -1.
+func (m *message) spokenOf(s int, to string) int {
+	if s == 0 || to == "" || !m.shortSentence(s, 6) || !m.has2(s, "it", "that", "eso", "what is it", "whats that", "what is that") {
+		return -1
+	}
+	at := -1
+	for i := m.sents[s-1].from; i < m.sents[s-1].to; i++ {
+		if u := m.items[i].unit; m.items[i].num == nil || u == "" {
+			continue
+		} else if u == to || at >= 0 {
 			return -1
 		}
 		at = i

@@ -73,6 +73,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	switch t {
 	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
 		return last || quoted || m.reportTalk(s)
+	case "supposed to be", "thats supposed to be", "no thats supposed to be", "no its supposed to be":
+		return (quoted || last) && numAfter
 	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been", "should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
@@ -111,7 +113,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "me equivoque", "me equivoque en":
 		return true
 	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
-		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+		return numBefore && numAfter && t != "i sent" && t != "i gave" && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
 	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
 		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
 	case "my bad":
@@ -120,7 +122,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		if t == "i put" && !last && !quoted && !m.isNum(i+1) && !m.isNum(i+2) && !m.isNum(i+3) {
 			return false // "I put a new fill valve in"
 		}
-		return last || quoted || m.reportTalk(s) && numAfter
+		return (last || quoted || m.reportTalk(s)) && (numAfter || m.anyIn(s, func(k int) bool { return m.is(k, cHint, "wrong") }, setOf(cHint)))
 	case "le puse":
 		return false
 	}
@@ -231,6 +233,8 @@ func (m *message) retells(s int) bool {
 			return false
 		case it.num == nil:
 			told = told || m.reported(i)
+		case !num && m.toldBehind(i):
+			told, num = true, true // "ignore the 95 I sent, kitchen is 59"
 		case !told:
 			return false
 		case !num:

@@ -169,7 +169,15 @@ func (m *message) placeSlip(from, to int) bool {
 func (m *message) fatFingered(i int) bool { return m.hasAsk(AskCorrect) && m.fatFingeredAt(i) }
 
 func (m *message) fatFingeredAt(i int) bool {
-	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof") }) >= 0
+	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
+		return (m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof")) && !(m.isNum(k-1) && m.toldBehind(k-1))
+	}) >= 0
+}
+
+// toldBehind tells whether the number at i is one that the words behind it tell to
+// have been reported: "ignore the 95 I sent".
+func (m *message) toldBehind(i int) bool {
+	return m.is(i+1, cHint, "reported") && m.text(i + 1)[0] == 'i' && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "ignore") }) >= 0
 }
 
 // setsRight tells whether a word behind the number at k says that it replaces the
