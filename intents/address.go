@@ -107,6 +107,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	if i > 0 && toks[i-1].text == "#" && toks[i-1].kind == mark && toks[i].glued {
 		return a, false
 	}
+	if i > 1 && toks[i-1].text == "-" && toks[i-1].glued && toks[i].glued && toks[i-2].kind == number {
+		return a, false // "0-160 face"
+	}
 	// 123B Elm, 45-12 31st Ave
 	if j < len(toks) && toks[j].glued && toks[j].kind == word && len(toks[j].raw) == 1 && (toks[j].raw[0] < 'f' || toks[j].caps) && isLetter(toks[j].raw[0]) {
 		num += strings.ToUpper(toks[j].raw)

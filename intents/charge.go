@@ -1,5 +1,20 @@
 package intents
 
+// changedTo reads the charge of a tank where "changed" was written for "charged":
+// "swapped ET, chgd 60#".
+func (m *message) changedTo(i int) (role, string, bool) {
+	if !m.is(i-1, cDid, "replaced") || !pressureUnit(m.items[i].unit) {
+		return 0, "", false
+	}
+	for k := range m.verbs {
+		if v := &m.verbs[k]; v.at < i-1 && v.at >= i-8 && v.done && v.object == "expansion_tank" {
+			m.items[i].owner = v.at + 1
+			return roleTo, "charged to", true
+		}
+	}
+	return roleIgnored, "changed, not measured", true
+}
+
 // chargeRole tells whether a number is the air of the expansion tank.
 func (m *message) chargeRole(i int) (role, string, bool) {
 	it := &m.items[i]

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
 func (m *message) corrections() {
 	m.disowned()
@@ -35,6 +37,10 @@ func (m *message) corrections() {
 		}
 		if m.otherThing(i) {
 			m.setRole(i, roleIgnored, "taken back")
+			continue
+		}
+		if m.sentBefore(i) {
+			m.setRole(i, roleIgnored, "sent before")
 			continue
 		}
 		if m.fatFingered(i) {
@@ -149,6 +155,20 @@ func (m *message) otherThing(i int) bool {
 	return r >= 0 && m.right(r, 4, false, func(k int) bool { return m.is(k, cHint, "warm") || m.is(k, cWhose, "label") }) >= 0
 }
 
+// sentBefore tells whether the number at i is one sent before, and another follows that
+// is right: "ignore the 95 I sent, kitchen is 59".
+func (m *message) sentBefore(i int) bool {
+	if !(m.text(i-1) == "the" || m.text(i-1) == "that") || !(m.text(i+1) == "i" && m.is(i+2, cHint, "reported")) && !strings.HasPrefix(m.text(i+1), "i ") {
+		return false
+	}
+	for k := i + 3; k < len(m.items); k++ {
+		if m.items[k].num != nil && m.items[k].role == roleReading {
+			return true
+		}
+	}
+	return false
+}
+
 // placeSlip tells whether only the test point is taken back between two numbers, and
 // the second has one of its own: "front 105 no wait that's the rear, front is 62".
 func (m *message) placeSlip(from, to int) bool {
@@ -166,7 +186,13 @@ func (m *message) placeSlip(from, to int) bool {
 
 // fatFingered tells whether the number at i is told as the slip of an earlier
 // report that this message puts right.
-func (m *message) fatFingered(i int) bool { return m.hasAsk(AskCorrect) && m.fatFingeredAt(i) }
+func (m *message) fatFingered(i int) bool {
+	if !m.hasAsk(AskCorrect) || !m.fatFingeredAt(i) {
+		return false
+	}
+	p := m.prevNum(i)
+	return p < 0 || !m.sentBefore(p)
+}
 
 func (m *message) fatFingeredAt(i int) bool {
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {

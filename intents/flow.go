@@ -106,7 +106,11 @@ func (m *message) flowTag(i int) assess.Flow {
 				break
 			}
 			switch t {
-			case "everything", "all", "every", "todo", "todas", "ll", "each", "todos":
+			case "every":
+				if m.text(k+1) != "time" {
+					return assess.Static
+				}
+			case "everything", "all", "todo", "todas", "ll", "each", "todos":
 				return assess.Static
 			}
 		}

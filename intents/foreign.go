@@ -115,6 +115,9 @@ func (m *message) rating(i int) bool {
 	switch {
 	case m.text(i-1) == "a" && it.value >= 75 && int(it.value)%25 == 0 && m.left(i, 8, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 && !m.points(i):
 		return true // "the relief on the old heater was a 150"
+	case it.value == 0 && it.unit == "" && m.isMark(i+1, "-") && m.toks[m.items[i+1].tok].glued && m.isNum(i+2),
+		it.value >= 60 && m.isMark(i-1, "-") && m.toks[m.items[i-1].tok].glued && m.isNum(i-2) && m.items[i-2].value == 0:
+		return true // "a 0-160 face"
 	case gauge && m.isMark(i-1, "-") && m.isNum(i-2):
 		return true
 	case gauge || relief:

@@ -133,6 +133,9 @@ func (m *message) burnerNear(i int) bool {
 	if p := m.text(i - 1); p == "it" || p == "its" || (be(p) && m.text(i-2) == "it") {
 		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
 	}
+	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
+		return true
+	}
 	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
 			return true

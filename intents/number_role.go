@@ -109,6 +109,9 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleIgnored, "time, telephone, money or share"
 	}
 	prev, next := m.text(i-1), m.text(i+1)
+	if prev == "(" && next == ")" && m.isNum(i-2) && m.items[i-2].value == it.value {
+		return roleIgnored, "said again" // "sixty-eight (68)"
+	}
 	if next == ")" && prev == "," && it.unit == "" && n.integer {
 		for k := i - 2; k >= 0 && k >= i-6; k-- {
 			if m.text(k) == "(" {
@@ -162,7 +165,9 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleIgnored, "count"
 	}
 	if m.text(i+1) == "s" && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) {
-		m.askPlace(i)
+		if m.pointNear(i) {
+			m.askPlace(i)
+		}
 		return roleIgnored, "vague" // "mid 60s at the kitchen", "rear tap 8 5 psi"
 	}
 	if m.text(i+1) == "y" && (m.text(i+2) == "tantos" || m.text(i+2) == "pico") || m.text(i+1) == "something" {

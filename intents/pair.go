@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // event is a test point or a reading's number within a sentence.
 type event struct {
@@ -49,7 +53,7 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !(n > 1 && evs[n-2].num && m.ownNumber(i) && (m.prepared(evs[n-2].end) || strings.HasPrefix(m.text(last.at), "at "))) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, it.point)
 				}
@@ -76,6 +80,16 @@ func (m *message) events(s int) []event {
 		evs = append(evs, event{at: i, end: i, points: []string{it.point}, pair: -1})
 	}
 	return m.inRows(evs)
+}
+
+// ownNumber tells whether a number stands right behind the point at i: "94 at the meter
+// and the front bib 93".
+func (m *message) ownNumber(i int) bool {
+	k := i + 1
+	for k < len(m.items) && m.items[k].role == roleTaken {
+		k++
+	}
+	return m.isNum(k)
 }
 
 // indoors tells whether a point is a tap of its own that describes no other.

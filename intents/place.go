@@ -299,6 +299,9 @@ func (m *message) besidePRV(i int) string {
 		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
 			return ""
 		}
+		if m.isNum(i-1) && m.has(cItem, "prv") && m.right(i, 5, true, func(k int) bool { return m.is(k, cPoint, "street") && (m.isNum(k-1) || m.isNum(k+1)) }) >= 0 {
+			return "after_prv" // "119 after it, 121 street"
+		}
 		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
 			t := m.text(k)
 			for _, p := range []string{"before", "b4", "bfr", "bef", "antes", "ahead", "in front", "upstream", "pre"} {
@@ -453,6 +456,12 @@ func (m *message) shortBoth(i int) bool {
 
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
 func (m *message) sparePart(i int) bool {
+	if m.text(i) == "kit" && !m.isNum(i+1) {
+		switch m.text(i - 1) {
+		case "w/", "with", "w", "a", "rebuild", "repair", "new", "the":
+			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
+		}
+	}
 	if m.text(i) != "washer" {
 		return false
 	}

@@ -37,7 +37,10 @@ func (m *message) pressureRole(i int) (role, string) {
 		return r, why
 	}
 	// air of a tank
-	if i == 0 || m.items[i-1].point == "" {
+	if r, why, ok := m.changedTo(i); ok {
+		return r, why
+	}
+	if (i == 0 || m.items[i-1].point == "") && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
 		if r, why, ok := m.chargeRole(i); ok {
 			return r, why
 		}

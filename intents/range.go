@@ -42,6 +42,10 @@ func (m *message) ranges() {
 			switch m.text(i + 1) {
 			case "-", "or", "o", "u":
 				join = k
+			case "r":
+				if !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-a.value == 1 {
+					join = k // "70 r 71"
+				}
 			case "to", "a", "thru", "through":
 				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") {
 					join = k

@@ -191,7 +191,7 @@ func (m *message) whens() {
 					if r.When == "" {
 						other := a.when == assess.Before && m.workedBetween(a.at, r.at)
 						for _, b := range all {
-							if b.when != a.when && b.at > a.at && b.at < r.at {
+							if b.when != a.when && b.at > a.at && b.at < r.at && !m.pastTense(b.at) {
 								other = true
 							}
 						}

@@ -172,7 +172,7 @@ walk:
 			if caps == words && caps > 0 {
 				sc++
 			}
-			if last == k-1 && last >= 0 || sc > best.score-0.5 {
+			if last == k-1 && last >= 0 || sc > best.score-0.5 || core(std) && w.proper(k) && w.proper(k-1) {
 				best = street{line: std, to: k + 1, score: max(sc, best.score), suffixed: true}
 				last = k
 				if core(std) && (k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) || w.p.term(toks, k+1)) {
@@ -184,7 +184,7 @@ walk:
 		}
 		if last >= 0 && last < k {
 			// a name goes on after a suffix only when another one follows: "Mill Creek Valley Rd"
-			if k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) || (w.p.term(toks, k) || w.p.stop(toks, k)) && !(w.proper(k) && w.proper(k+1)) {
+			if k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) && !(w.proper(k) && w.proper(k+1) && core(g.suffix[toks[k+1].text])) || (w.p.term(toks, k) || w.p.stop(toks, k)) && !(w.proper(k) && w.proper(k+1)) {
 				break
 			}
 		}
@@ -279,6 +279,9 @@ func (w *streetWalk) bare() (street, bool) {
 	if !closed && w.p.gaz.unit[toks[end].text] != "" && !w.p.gaz.plainUnit(toks, end) {
 		closed = true // "66 Rio Frio Apt 9"
 	}
+	if !closed && end+2 < len(toks) && toks[end].text == "f" && toks[end+1].text == "/" {
+		closed = true // "406 saltgrass f/u 1 mo"
+	}
 	switch last := toks[end-1].text; {
 	case caps == words:
 		sc += 1.5
@@ -351,6 +354,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if p.lex.known(t.text) || p.lex.right[t.text] {
 		// "14 heron gate": a common word may end a name
 		return words > 0 && !meaning() && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark)
+	}
+	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
+		return false // "set at 50 supposedly"
 	}
 	var room [8]int32
 	term, _ := p.joined(t.text)

@@ -5,7 +5,7 @@ package intents
 // up. What was typed stays a candidate beside it, so that nothing is lost.
 func (p *Parser) texted(toks []token) []token {
 	for i := 1; i+1 < len(toks); i++ {
-		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark {
+		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark && toks[i-1].text != "aftr" && toks[i-1].text != "after" && toks[i-1].text != "aft" && toks[i-1].text != "bfr" {
 			t.text = "to" // "turned down frm 90 t 62"
 		}
 	}
