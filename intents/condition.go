@@ -157,3 +157,10 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 		return
 	}
 }
+
+// wantedFor tells whether the material at item i is that of a part to come: "habría
+// que cambiarla por una de bronce".
+func (m *message) wantedFor(i int) bool {
+	k := m.left(i, 4, false, func(k int) bool { return m.text(k) == "por" || m.text(k) == "for" })
+	return k >= 0 && m.willNear(k)
+}

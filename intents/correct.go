@@ -71,7 +71,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	numAfter := m.numberAfter(i)
 	numBefore := slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role != roleDate })
 	switch t {
-	case "is wrong", "was wrong", "was off", "esta mal", "estuvo mal", "estaba mal", "is off":
+	case "is wrong", "was wrong", "was off", "esta mal", "esta wrong", "estaba wrong", "estuvo mal", "estaba mal", "is off":
 		return last || quoted || m.reportTalk(s)
 	case "supposed to be", "thats supposed to be", "no thats supposed to be", "no its supposed to be":
 		return (quoted || last) && numAfter

@@ -210,7 +210,7 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cFuel, "") && !m.gasTalk(i) {
 		add("fuel")
 	}
-	if m.is(i, cMaterial, "") && !m.needs(i) {
+	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) {
 		add("material")
 	}
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && i > 0 && m.items[i-1].role == roleSize) {

@@ -35,7 +35,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
+			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":

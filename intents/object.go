@@ -324,6 +324,9 @@ func (m *message) noneBefore(item string) bool {
 		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one", "no tenia", "nunca tuvo", "no habia":
 			return true
 		case "no", "without", "sin":
+			if t := m.text(k + 1); t == "hay" || t == "tiene" || t == "habia" || t == "trae" {
+				k++ // "no hay reguladora"
+			}
 			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
 				return true
 			}

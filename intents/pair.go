@@ -110,7 +110,7 @@ func (m *message) relates(a, b int) bool {
 	which := false
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
-		case "which", "thats", "that":
+		case "which", "thats", "that", "esta", "va", "queda":
 			which = true
 		case ",", "is", "(", "one", "the":
 		default:

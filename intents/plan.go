@@ -139,8 +139,11 @@ func (m *message) past(w moment) bool {
 	case "ago", "back", "old", "later", "straight", "warranty":
 		return true
 	}
+	if t := m.text(w.at - 2); (t == "desde" || t == "since") && m.is(w.at-1, cDeterminer, "") {
+		return true // "desde el lunes"
+	}
 	switch m.text(w.at - 1) {
-	case "last", "past", "for", "hace", "since", "every", "over", "twice", "these", "cada", "por", "within the last", "lasted":
+	case "last", "past", "desde", "for", "hace", "since", "every", "over", "twice", "these", "cada", "por", "within the last", "lasted":
 		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1) && !m.fromToday(w.end)
 	}
 	return false

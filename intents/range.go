@@ -82,6 +82,11 @@ func (m *message) ranges() {
 			continue
 		}
 		lo, hi := a.value, b.value
+		if m.is(i-1, cBetween, "") && hi-lo > 0.34*hi && hi-lo > 6 {
+			m.setRole(i, roleIgnored, "one end of a swing") // "sube y baja entre 50 y 80"
+			m.setRole(join, roleIgnored, "one end of a swing")
+			continue
+		}
 		if !(hi > lo && (hi-lo <= 0.34*hi || hi-lo <= 6) || lo > hi && lo-hi <= 6) {
 			continue
 		}

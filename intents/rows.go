@@ -120,7 +120,7 @@ func (m *message) same(i int) {
 	}
 	point := false
 	switch m.text(i + 1) {
-	case "at", "in", "on", "for", "@", "en", "out":
+	case "at", "in", "on", "for", "@", "en", "out", "la", "el":
 		for k := i + 2; k <= i+4 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
 			point = point || m.items[k].point != ""
 		}
@@ -136,7 +136,7 @@ func (m *message) same(i int) {
 			point = point || m.items[k].point != ""
 		}
 	}
-	if !point {
+	if !point || m.toldBefore(i) {
 		return
 	}
 	for k := i - 1; k >= 0 && m.items[k].sent >= it.sent-1; k-- {
@@ -146,6 +146,22 @@ func (m *message) same(i int) {
 			return
 		}
 	}
+}
+
+// toldBefore tells whether the test point right before "same" at i had its number in
+// an earlier line: "medidor 133 … cocina ahora 60, medidor igual" says that it did
+// not change.
+func (m *message) toldBefore(i int) bool {
+	p := m.items[max(i-1, 0)].point
+	if p == "" {
+		return false
+	}
+	for k := 0; k < len(m.items) && m.items[k].sent < m.items[i].sent; k++ {
+		if m.items[k].point == p && m.numNear(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // pointSlips puts right a test point that is taken back: "82 at the front. er no

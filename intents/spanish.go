@@ -221,6 +221,11 @@ func (m *message) fromBefore() {
 		if p < 0 || m.items[p].role != roleReading && m.items[p].role != roleSetting || m.points(p) || m.pointInClause(p) || m.items[p].value == m.items[i].value {
 			continue
 		}
+		if m.text(p-1) == "de" && p+1 == at {
+			m.setRole(p, roleFrom, "the setting before") // "de 90 bajé la reguladora a 60"
+			m.items[p].owner = at + 1
+			continue
+		}
 		if topic, k := m.topicBefore(p); topic != "prv" || p-k > 5 || m.items[k].seg != m.items[p].seg {
 			continue
 		}

@@ -161,7 +161,7 @@ func (m *message) judge(v *verb) {
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
 		v.negated = true
 	}
-	if m.byOthers(v.at) {
+	if m.byOthers(v.at) || m.whichWas(v.at) {
 		v.negated = true
 	}
 	v.object, v.objAt = m.objectOf(v)
@@ -217,6 +217,14 @@ func (m *message) judge(v *verb) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// whichWas tells whether the deed at i only says which part is meant, one of an
+// earlier visit: "el tanque que puse la semana pasada sigue en 60".
+func (m *message) whichWas(i int) bool {
+	return m.text(i-1) == "que" && m.is(i-2, cItem, "") && m.right(i, 4, false, func(k int) bool {
+		return m.text(k) == "pasada" || m.text(k) == "pasado" || m.text(k) == "ayer" || m.text(k) == "hace" || m.is(k, cMemory, "")
+	}) >= 0
 }
 
 func (m *message) fuelSize(k int) bool {
