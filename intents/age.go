@@ -11,6 +11,14 @@ func (m *message) likewise(items []mentionOf) {
 			t := m.text(k)
 			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
 		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual" }) >= 0
+		if m.left(x.at, 4, false, func(k int) bool {
+			return m.text(k) == "same" && (m.text(k+1) == "for" || m.text(k+1) == "with" || m.text(k+1) == "goes") || m.text(k) == "same for"
+		}) >= 0 {
+			same = true // "no idea how old the prv is, same for the heater"
+		}
+		if t := m.text(x.at + 1); (t == "too" || t == "also" || t == "as well" || t == "likewise" || t == "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark && m.items[items[k-1].at].sent == m.items[x.at].sent {
+			same = true // "heater's a 2014, tank too"
+		}
 		if !same {
 			continue
 		}
@@ -19,6 +27,7 @@ func (m *message) likewise(items []mentionOf) {
 			continue
 		}
 		g := m.equipment.get(x.item, x.at)
+		g.AgeUnknown = g.AgeUnknown || f.AgeUnknown && f.InstalledYear == nil
 		if g.InstalledYear == nil && f.InstalledYear != nil {
 			y := *f.InstalledYear
 			g.InstalledYear = &y
@@ -39,7 +48,7 @@ func (m *message) sameAge(items []mentionOf) {
 			end = items[k+1].at
 		}
 		at := -1
-		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent && m.text(j) != ","; j++ {
+		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent; j++ {
 			if m.is(j, cHint, "sameage") {
 				at = j
 				break
@@ -289,7 +298,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		}
 		y = m.ctx.Today.Year - 1
 		switch m.text(a.at) {
-		case "last week", "last month", "el mes pasado", "this year", "este ano":
+		case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
 			y = m.ctx.Today.Year
 		case "last spring":
 			y = m.seasonYear(3)

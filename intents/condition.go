@@ -133,7 +133,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || m.items[x.at].sent != m.items[y.at].sent || !m.joined(x.at, y.at) && m.text(a.at-1) != "both" || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
 			continue
 		}
-		both := false
+		both := m.text(x.at-1) == "both"
 		for j := y.at + 1; j < a.at; j++ {
 			switch m.text(j) {
 			case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":

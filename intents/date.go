@@ -155,6 +155,10 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 	case "quincena":
 		return 15, 1, true
 	case "annually", "yearly":
+		switch m.text(i + 1) {
+		case "visit", "check", "checkup", "service", "call", "inspection", "maintenance", "job", "test":
+			return 0, 0, false // the visit itself
+		}
 		return 365, 1, true
 	}
 	if wd, ok := weekdays[t]; ok {
@@ -163,6 +167,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		}
 		if p := m.text(i - 1); p == "last" || p == "since" || p == "this past" || p == "pasado" || m.text(i+1) == "pasado" {
 			return 0, 0, false
+		}
+		if t := m.text(i + 1); i == 0 && (t == "call" || t == "job" || t == "emergency" || t == "emergency call") {
+			return 0, 0, false // "Sunday call, 66 Bellows Creek Rd"
 		}
 		if m.isNum(i+1) && m.text(i+2) == "/" && m.isNum(i+3) && m.items[i+1].value <= 12 && m.items[i+3].value <= 31 {
 			day := assess.Date{Year: m.ctx.Today.Year, Month: time.Month(m.items[i+1].value), Day: int(m.items[i+3].value)}

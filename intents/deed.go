@@ -16,6 +16,10 @@ func (m *message) deedAt(i int) (verb, bool) {
 		m.judge(&v)
 		return v, true
 	}
+	if m.is(i, cHint, "wentin") && m.is(i-1, cItem, "") && m.wentInNow(i) {
+		o, _ := m.val(i-1, cItem)
+		return verb{at: i, what: "installed", done: true, object: m.itemCode(i-1, o), objAt: i - 1}, true
+	}
 	if k := m.newPart(i); k >= 0 {
 		o, _ := m.val(k, cItem)
 		what := "replaced"
@@ -25,6 +29,19 @@ func (m *message) deedAt(i int) (verb, bool) {
 		return verb{at: i, what: what, done: true, object: m.itemCode(k, o), objAt: k}, true
 	}
 	return verb{}, false
+}
+
+// wentInNow tells whether what "went in" did so on this visit: "Tank went in too, 2
+// gallon, charged to 60".
+func (m *message) wentInNow(i int) bool {
+	charged := false
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.text(k) == "last year" || m.text(k) == "this year" {
+			return false
+		}
+		charged = charged || m.is(k, cDid, "charged") || m.is(k, cDid, "set") || m.text(k) == "today"
+	}
+	return charged
 }
 
 // baseDeed reads "had to change the prv", "ended up replacing it", "did a heater flush".

@@ -217,7 +217,7 @@ func (m *message) attributeAt(i int) []attribute {
 		add("cond")
 	}
 	switch it.text {
-	case "this year", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado":
+	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado":
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {
@@ -285,7 +285,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 			return true // "a fellow in 2015 told her"
 		}
 		switch m.text(k) {
-		case "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
+		case "bypassed", "disconnected", "unplugged", "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
 			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
 				return false // "prv's been in there since 2009"
 			}

@@ -272,6 +272,8 @@ func person(s string) bool {
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
 	switch m.text(i + 1) {
+	case "house", "home", "place", "building", "neighborhood", "pipes", "plumbing":
+		return roleIgnored, "years of the house"
 	case "on":
 		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.itemIn(m.items[i].sent) != "" {
 			return roleAge, "years on it"

@@ -53,6 +53,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.RepairedLeak, "leak", true
 		}
 	case "installed":
+		if carried && m.right(v.at, 3, false, func(k int) bool { return m.is(k, cMaterial, "") && m.text(k+1) == "one" }) >= 0 {
+			return assess.ReplacedDrainValve, "drain_valve", true // "put a brass one in"
+		}
 		if (obj == "" || carried) && m.partRight(v.at) {
 			return assess.RepairedLeak, "leak", true // "toilet ran, put in a flapper"
 		}

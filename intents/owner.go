@@ -197,6 +197,9 @@ func (m *message) oldFact(at, item int) bool {
 				}
 			}
 			for j := k + 1; j < at; j++ {
+				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {
+					return false // "old gas one out, 50 gallon heat pump one in"
+				}
 				if strings.HasPrefix(m.text(j), "new one") || m.text(j) == "new" && m.text(j+1) == "one" {
 					return false // "old one was plastic, new one brass"
 				}

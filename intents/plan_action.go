@@ -61,6 +61,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				return action{at: i, code: assess.Recheck}, will || m.momentIn(s)
 			}
 			if m.is(i, cHint, "followup") {
+				if m.is(i+1, cDo, "other") {
+					return action{}, false // "F/U call owner in 3 days"
+				}
 				return action{at: i, code: assess.Recheck}, m.momentIn(s) && !m.betterAction(s, i)
 			}
 			return action{at: i, code: assess.Recheck, needed: true}, true
@@ -79,7 +82,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done && !will && !m.momentSeg(i) || deed && !will && pastForm(m.text(i)) {
 				continue // "prv replaced Monday" is told, not planned
 			}
-			if !will && !m.momentSeg(i) && !m.headerPlan(s) {
+			if !will && !m.momentSeg(i) && !m.headerPlan(s) && !(m.is(i-1, cItem, "") && m.momentNext(i)) {
 				continue
 			}
 			code, ok := m.planCode(t.value, i, s)
@@ -91,6 +94,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done || m.refused(i) {
 				continue
 			}
+			if m.headerPlan(s) && i == m.sents[s].header+1 && m.gearNear(i) {
+				return action{at: i, code: assess.OtherAction, needed: true}, true // "to do: flush heater"
+			}
 			if m.serviceNeeded(i) {
 				return action{at: i, code: assess.OtherAction, needed: true}, true
 			}
@@ -101,12 +107,33 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	// "needs a prv", "quoted a tank"
-	if v, ok := m.val(i, cItem); ok && !m.needless(i) && (will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || i == m.sents[s].header+1)) {
+	if v, ok := m.val(i, cItem); ok && !m.needless(i) && (will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
 			return action{at: i, code: code, needed: true}, true
 		}
 	}
 	return action{}, false
+}
+
+// momentNext tells whether a day follows the word at i, past no more than the house:
+// "exp tank install at 31 Tugboat Ln, Wednesday 9 am".
+func (m *message) momentNext(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.text(k) == "," || m.text(k) == "at" || m.text(k) == "on" || m.text(k) == ":") {
+		k++
+	}
+	return m.timeWordAt(k)
+}
+
+// listedUnder tells whether item i stands in a list of things right after a head:
+// "needs: exp tank, prv".
+func (m *message) listedUnder(header, i int) bool {
+	for k := header + 1; k < i; k++ {
+		if !m.is(k, cItem, "") && m.text(k) != "," && m.text(k) != "and" && m.text(k) != "new" && m.text(k) != "/" {
+			return false
+		}
+	}
+	return true
 }
 
 // betterAction tells whether a sentence names something more definite to do.

@@ -76,6 +76,11 @@ func (m *message) secondPlan(se sentence) {
 	}
 }
 
+// strangeThing tells whether item k is a noun that names no equipment.
+func (m *message) strangeThing(k int) bool {
+	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site && !m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
+}
+
 // namesItem tells whether the message names a piece of equipment.
 func (m *message) namesItem(code string) bool {
 	for k := range m.items {
@@ -140,6 +145,9 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 				break
 			}
 		}
+	}
+	if obj == "" && pastForm(m.text(i)) && m.strangeThing(i-1) {
+		return "", false // "she wants the meter box lid replaced"
 	}
 	if obj == "" {
 		obj = m.lastFailed(se.from)

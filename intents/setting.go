@@ -242,6 +242,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}) >= 0 && !m.pointInClause(i) {
 		return roleSetting, "by its screw", true
 	}
+	// "PRV 55 psi set."
+	if m.text(i+1) == "set" && m.closes(i+1) && pressureUnit(it.unit) && m.is(i-1, cItem, "prv") {
+		return roleSetting, "… set", true
+	}
 	// "drain valve brass, t-stat 125"
 	if k := i - 1; m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp") && it.unit == "" && it.value >= 100 && it.value <= 160 {
 		return roleTemp, "thermostat", true

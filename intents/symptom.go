@@ -225,7 +225,11 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	case assess.NoWater:
 		if m.text(i) == "no water" {
 			switch m.text(i + 1) {
-			case "hammer", "running", "leaks", "leak", "on", "damage", "pressure", "heater", "used", "use":
+			case "on":
+				if m.right(i, 4, true, func(k int) bool { return m.is(k, cHint, "everywhere") }) < 0 {
+					return "", false
+				}
+			case "hammer", "running", "leaks", "leak", "damage", "pressure", "heater", "used", "use":
 				return "", false
 			}
 		}

@@ -89,7 +89,7 @@ func (m *message) findVerbs() {
 			}
 			v := verb{at: i, what: t.value, objAt: -1}
 			m.judge(&v)
-			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && v.object == "expansion_tank" && m.isNum(i+1) && (m.text(i+2) == "->" || m.text(i+2) == "to") {
+			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.isNum(i+1) && len(m.items[i+1].num.digits) < 4 && (v.object == "expansion_tank" && (m.text(i+2) == "->" || m.text(i+2) == "to") || v.object == "" && len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank") {
 				v.what = "charged" // "ET chgd 38 -> 62"
 			}
 			m.verbs = append(m.verbs, v)
@@ -177,7 +177,7 @@ func (m *message) judge(v *verb) {
 			v.object, v.objAt = m.topicBefore(v.at)
 		} else if prior >= s.from && m.items[prior].mark && prior == v.at-1 || v.at == s.from {
 			// ", set at 60": a fact of the line's equipment, unless the line tells work
-			if _, at := m.topicBefore(v.at); at >= 0 && !m.objectRight(v.at) && !m.verbBefore(at, v.at) {
+			if _, at := m.topicBefore(v.at); at >= 0 && !m.objectRight(v.at) && !m.verbBefore(at, v.at) && !m.adjustedSince(at, v.at) {
 				v.state = true
 				v.object, v.objAt = m.topicBefore(v.at)
 			} else if v.at == s.from && !m.objectRight(v.at) && m.text(v.at+1) != "it" {
@@ -254,6 +254,17 @@ func (m *message) verbBefore(at, upTo int) bool {
 	return false
 }
 
+// adjustedSince tells whether a word of setting stands between an item and a "set":
+// "PRV adjusted, set 60".
+func (m *message) adjustedSince(item, at int) bool {
+	for k := item + 1; k < at; k++ {
+		if m.is(k, cDid, "set") && pastForm(m.text(k)) {
+			return true
+		}
+	}
+	return false
+}
+
 func (m *message) anyDone(before int) bool {
 	for _, v := range m.verbs {
 		if v.at < before && v.done && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
@@ -302,7 +313,7 @@ func (m *message) objectOf(v *verb) (string, int) {
 	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
-			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || o == "drain_valve" && m.text(k) == "drain" {
+			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") {
 				continue
 			}
 			return m.itemCode(k, o), k
@@ -365,7 +376,7 @@ func (m *message) verbLeft(i, n int, kinds ...string) *verb {
 func (m *message) putsIn(i int) bool {
 	item := false
 	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
-		if m.is(k, cItem, "") {
+		if m.is(k, cItem, "") || m.text(k) == "one" && m.is(k-1, cMaterial, "") {
 			item = true
 			continue
 		}
