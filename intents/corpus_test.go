@@ -156,20 +156,47 @@ const (
 // The labelled messages are read as their labels say. The score by part and by
 // kind is printed with -v.
 func TestLabelledMessages(t *testing.T) {
-	p, err := intents.New()
-	if err != nil {
-		t.Fatal(err)
+	all := measure(t, corpusFiles(t))
+	if all.share() < floorExact {
+		t.Errorf("exact frames %.3f, want at least %.3f", all.share(), floorExact)
 	}
+	if _, _, f := all.f1("reading"); f < floorReadings {
+		t.Errorf("readings F1 %.3f, want at least %.3f", f, floorReadings)
+	}
+}
+
+// floorHeldBack is what the parser reaches on messages that it was not made on.
+// It says what to expect of a crew's messages; the floors above do not.
+const floorHeldBack = 0.84
+
+// Messages that nobody looks at while working on the parser: they only measure.
+// Whoever reads their misses moves the file to the others and has new ones
+// written in its place.
+func TestMessagesHeldBack(t *testing.T) {
+	files, err := filepath.Glob("../testdata/intents/held/*.jsonl")
+	if err != nil || len(files) == 0 {
+		t.Fatalf("no messages held back found: %v", err)
+	}
+	if all := measure(t, files); all.share() < floorHeldBack {
+		t.Errorf("exact frames %.3f, want at least %.3f", all.share(), floorHeldBack)
+	}
+}
+
+// measure scores the parser on labelled messages and logs the figures; misses
+// too, with -v, but those of messages held back.
+func measure(t *testing.T, files []string) score {
+	t.Helper()
+	p := newParser(t)
 	var all score
 	parts := map[string]*score{}
-	for _, file := range corpusFiles(t) {
+	for _, file := range files {
 		for _, l := range readCorpus(t, file) {
 			got := p.Parse(l.Text, l.Context)
 			if parts[l.Part] == nil {
 				parts[l.Part] = &score{}
 			}
 			parts[l.Part].add(t, l.Frame, got)
-			if !all.add(t, l.Frame, got) && testing.Verbose() {
+			if !all.add(t, l.Frame, got) && testing.Verbose() && !strings.Contains(file, "/held/") {
 				g, _ := json.Marshal(got)
 				w, _ := json.Marshal(l.Frame)
 				t.Logf("%q\nwant %s\ngot  %s", l.Text, w, g)
@@ -184,10 +211,5 @@ func TestLabelledMessages(t *testing.T) {
 		t.Logf("%-10s precision %.3f recall %.3f F1 %.3f", kind, pr, re, f)
 	}
 	t.Logf("all        %4d messages, exact %5.1f %%, wrong numbers %d", all.messages, 100*all.share(), all.wrong)
-	if all.share() < floorExact {
-		t.Errorf("exact frames %.3f, want at least %.3f", all.share(), floorExact)
-	}
-	if _, _, f := all.f1("reading"); f < floorReadings {
-		t.Errorf("readings F1 %.3f, want at least %.3f", f, floorReadings)
-	}
+	return all
 }
