@@ -157,6 +157,9 @@ func (p *program) checkRecord(ctx context.Context, c config.Config, file string)
 	if errors.Is(err, fs.ErrNotExist) {
 		return store.Status{}, []checked{{"record", unset, file + " is not there yet: the first message makes it"}}
 	}
+	if errors.Is(err, store.ErrOlder) {
+		return store.Status{}, []checked{{"record", attention, err.Error()}}
+	}
 	if err != nil {
 		return store.Status{}, []checked{{"record", fault, err.Error()}}
 	}
@@ -174,8 +177,6 @@ func (p *program) checkRecord(ctx context.Context, c config.Config, file string)
 		list = append(list, checked{"record", fault, err.Error()})
 	case len(faults) > 0:
 		list = append(list, checked{"record", fault, fmt.Sprintf("%s is damaged (%s): restore the last backup in its place", file, faults[0])})
-	case s.Version < s.Newest:
-		list = append(list, checked{"record", attention, fmt.Sprintf("%s; it becomes version %d when the bot starts", says, s.Newest)})
 	default:
 		list = append(list, checked{"record", fine, says})
 	}

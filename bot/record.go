@@ -33,6 +33,9 @@ func (p *program) reading(ctx context.Context, do func(config.Config, *store.DB)
 		return err
 	}
 	db, err := store.OpenReader(ctx, file)
+	if errors.Is(err, store.ErrOlder) {
+		db, err = updated(ctx, file)
+	}
 	if errors.Is(err, os.ErrNotExist) {
 		return fmt.Errorf("there is no record at %s yet: choose another with --db, or tell lazyhand a first reading", file)
 	}
@@ -40,6 +43,19 @@ func (p *program) reading(ctx context.Context, do func(config.Config, *store.DB)
 		return err
 	}
 	return errors.Join(do(c, db), db.Close())
+}
+
+// updated brings a record of an older version up to date and opens it for
+// reading.
+func updated(ctx context.Context, file string) (*store.DB, error) {
+	db, err := store.Open(ctx, file)
+	if err != nil {
+		return nil, err
+	}
+	if err := db.Close(); err != nil {
+		return nil, err
+	}
+	return store.OpenReader(ctx, file)
 }
 
 // writing runs do on the record and a desk on it; no other process may be

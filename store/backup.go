@@ -83,6 +83,9 @@ func (db *DB) mayBackUpTo(ctx context.Context, file string) error {
 		return nil
 	}
 	old, err := OpenReader(ctx, file)
+	if errors.Is(err, ErrOlder) {
+		return nil
+	}
 	if err != nil {
 		return fmt.Errorf("%s is there and is no backup: choose another file, or remove it first", file)
 	}

@@ -3,7 +3,6 @@ package store
 import (
 	"context"
 	"database/sql"
-	"embed"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -16,14 +15,15 @@ import (
 	_ "github.com/mattn/go-sqlite3" // the driver, under the name "sqlite3"
 )
 
-//go:embed migrations/*.sql
-var migrations embed.FS
-
 // ErrLocked means that another process writes to the same record.
 var ErrLocked = errors.New("another lazyhand is running on this record")
 
 // ErrNewer means that the record was written by a newer version of the program.
 var ErrNewer = errors.New("this record was written by a newer version of lazyhand; install that version or a later one")
+
+// ErrOlder means that the record was written by an older version of the program
+// and can be read once it was opened for writing.
+var ErrOlder = errors.New("this record was written by an older version of lazyhand; it is brought up to date when the bot starts")
 
 // errNoRecord means that the file is an SQLite file of somebody else's, or
 // empty.
@@ -82,7 +82,7 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 	write.SetMaxOpenConns(1)
 	err = look(ctx, write, path)
 	if err == nil {
-		err = migrate(ctx, write)
+		err = migrate(ctx, write, steps())
 	}
 	if err != nil {
 		write.Close()
@@ -112,7 +112,7 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 }
 
 // OpenReader opens an existing record for reading, also while another process
-// writes to it.
+// writes to it. An older one it refuses with ErrOlder: Open brings it up to date.
 func OpenReader(ctx context.Context, path string) (*DB, error) {
 	if _, err := os.Stat(path); err != nil {
 		if errors.Is(err, fs.ErrNotExist) {
@@ -131,6 +131,8 @@ func OpenReader(ctx context.Context, path string) (*DB, error) {
 		err = ErrNewer
 	case err == nil && v == 0:
 		err = errNoRecord
+	case err == nil && v < len(steps()):
+		err = ErrOlder
 	}
 	if err != nil {
 		read.Close()
@@ -264,54 +266,6 @@ func look(ctx context.Context, db *sql.DB, path string) error {
 // escape makes a path fit for an SQLite URI.
 func escape(path string) string {
 	return strings.NewReplacer("%", "%25", "?", "%3f", "#", "%23").Replace(path)
-}
-
-func version(ctx context.Context, db *sql.DB) (int, error) {
-	var v int
-	err := db.QueryRowContext(ctx, "PRAGMA user_version").Scan(&v)
-	return v, err
-}
-
-func steps() []string {
-	names, err := fs.Glob(migrations, "migrations/*.sql")
-	if err != nil {
-		return nil // the pattern is a constant and right
-	}
-	return names
-}
-
-// migrate applies the steps that the file lacks, each in a transaction that
-// also moves the file's version number.
-func migrate(ctx context.Context, db *sql.DB) error {
-	have, err := version(ctx, db)
-	if err != nil {
-		return err
-	}
-	names := steps()
-	if have > len(names) {
-		return ErrNewer
-	}
-	for i := have; i < len(names); i++ {
-		body, err := migrations.ReadFile(names[i])
-		if err != nil {
-			return err
-		}
-		tx, err := db.BeginTx(ctx, nil)
-		if err != nil {
-			return err
-		}
-		if _, err = tx.ExecContext(ctx, string(body)); err == nil {
-			_, err = tx.ExecContext(ctx, fmt.Sprintf("PRAGMA user_version = %d", i+1))
-		}
-		if err != nil {
-			tx.Rollback()
-			return fmt.Errorf("bring the record to version %d: %w", i+1, err)
-		}
-		if err := tx.Commit(); err != nil {
-			return fmt.Errorf("bring the record to version %d: %w", i+1, err)
-		}
-	}
-	return nil
 }
 
 func millis(t time.Time) int64 { return t.UnixMilli() }

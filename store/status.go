@@ -12,7 +12,6 @@ import (
 // Status is how a record stands, in counts: nothing of what people said.
 type Status struct {
 	Version int   // of the file's tables
-	Newest  int   // that this program knows
 	Bytes   int64 // of the file and of what is not yet folded into it
 
 	Messages  map[MessageState]int // by state; with a Reported of their own
@@ -29,7 +28,7 @@ type Status struct {
 
 // Status counts the record as of a day.
 func (db *DB) Status(ctx context.Context, today assess.Date) (Status, error) {
-	s := Status{Newest: len(steps()), Messages: map[MessageState]int{}}
+	s := Status{Messages: map[MessageState]int{}}
 	for _, tail := range []string{"", "-wal"} {
 		if info, err := os.Stat(db.path + tail); err == nil {
 			s.Bytes += info.Size()

@@ -56,7 +56,7 @@ func TestStatusCountsWhatIsOpen(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if s.Messages[Taken] != 2 || s.Messages[SetAside] != 1 || s.Ready != 2 || s.Sending != 0 || !s.OldestOpen.Equal(at.Add(time.Minute)) || s.Bytes == 0 || s.Version != s.Newest {
+	if s.Messages[Taken] != 2 || s.Messages[SetAside] != 1 || s.Ready != 2 || s.Sending != 0 || !s.OldestOpen.Equal(at.Add(time.Minute)) || s.Bytes == 0 || s.Version != len(steps()) {
 		t.Errorf("%+v", s)
 	}
 	within, all, sum, err := db.ReplyTimes(ctx, []time.Duration{time.Second, 5 * time.Second})

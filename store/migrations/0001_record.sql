@@ -13,7 +13,7 @@ CREATE TABLE message (
   text    TEXT NOT NULL,
   voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
   links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
-  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when, with which pictures; 0 when words were removed
+  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when; 0 when words were removed
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
@@ -61,8 +61,7 @@ CREATE TABLE site (
   source   INTEGER REFERENCES message(id),  -- the message that first named it
   psi      REAL,                            -- house pressure by the newest judged report
   outside  REAL NOT NULL DEFAULT 0,         -- psi by which that lies outside the shop's band
-  look     TEXT NOT NULL DEFAULT '',        -- day from which the calendar alone may change what follows; empty: never
-  main     INTEGER NOT NULL DEFAULT 0 CHECK (main IN (0, 1)) -- the street main's pressure was read here
+  look     TEXT NOT NULL DEFAULT ''         -- day from which the calendar alone may change what follows; empty: never
 ) STRICT;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
 CREATE INDEX site_loose ON site (loose);
@@ -71,13 +70,13 @@ CREATE INDEX site_joined ON site (joined) WHERE joined IS NOT NULL;
 CREATE INDEX site_source ON site (source);
 CREATE INDEX site_worst ON site (outside DESC) WHERE outside > 0;
 CREATE INDEX site_look ON site (look) WHERE look <> '';
-CREATE INDEX site_main ON site (street) WHERE main = 1; -- few houses of a street
 CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 
 -- What one message reported about one house. Its statements stand in the
 -- message's frame.
 CREATE TABLE report (
-  message    INTEGER PRIMARY KEY REFERENCES message(id),
+  id         INTEGER PRIMARY KEY,
+  message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
   site       INTEGER NOT NULL REFERENCES site(id),
   day        TEXT NOT NULL,
   at         INTEGER NOT NULL,
@@ -99,7 +98,7 @@ CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
 CREATE TABLE reading (
   site   INTEGER NOT NULL REFERENCES site(id),
   day    TEXT NOT NULL,
-  report INTEGER NOT NULL,                  -- its message
+  report INTEGER NOT NULL,
   n      INTEGER NOT NULL,
   psi    REAL NOT NULL,
   point  TEXT NOT NULL,
@@ -112,7 +111,7 @@ CREATE TABLE reading (
   PRIMARY KEY (site, day, report, n)
 ) STRICT, WITHOUT ROWID;
 CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
-  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.message;
+  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id;
 END;
 
 -- The life of each installed thing, generation by generation. Days are
@@ -139,7 +138,7 @@ CREATE TABLE follow_up (
   why     TEXT NOT NULL,
   owner   TEXT NOT NULL,                    -- who is to do it
   source  INTEGER NOT NULL REFERENCES message(id),
-  opened  INTEGER NOT NULL,                 -- the first source; with the action it names the row for ever
+  opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
   urgency TEXT NOT NULL DEFAULT 'watch',    -- of what called for it
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
@@ -149,7 +148,7 @@ CREATE TABLE follow_up (
   was     TEXT                              -- what the newest reason took the place of, as JSON; its withdrawal brings it back
 ) STRICT;
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
-CREATE INDEX follow_up_opened ON follow_up (opened, action) WHERE clock = 1; -- few: a reference to message would want all
+CREATE INDEX follow_up_opened ON follow_up (opened, action);
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
@@ -248,7 +247,7 @@ CREATE TABLE outlook (
   finding    TEXT NOT NULL                  -- its code
 ) STRICT;
 CREATE INDEX outlook_drift ON outlook (crosses) WHERE drift IN ('rising', 'falling');
-CREATE INDEX outlook_rank ON outlook (rank, day) WHERE rank <= 1; -- few
+CREATE INDEX outlook_rank ON outlook (rank, day);
 
 -- The last slot of each clockwork job that was dealt with.
 CREATE TABLE slot (
@@ -272,19 +271,16 @@ CREATE TABLE removal (
   messages INTEGER NOT NULL
 ) STRICT;
 
--- Messages get into the search index later, in the order of their ids: what is
--- after the last one in it is not in it.
-CREATE VIEW message_indexed AS SELECT id AS rowid, text FROM message WHERE id <= (SELECT max(docid) FROM message_words_docsize);
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message_indexed", text, tokenize=unicode61);
-CREATE TRIGGER message_words_out BEFORE DELETE ON message
-WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);
+CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
+  INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
+END;
+CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
-CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message
-WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
-CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message
-WHEN new.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;

@@ -11,7 +11,7 @@ CREATE INDEX equipment_life ON equipment (item, installed, ended) WHERE installe
 CREATE INDEX follow_up_due ON follow_up (due) WHERE state = 'open';
 CREATE INDEX follow_up_ended ON follow_up (ended) WHERE ended IS NOT NULL;
 CREATE INDEX follow_up_ended_by ON follow_up (ended_by) WHERE ended_by IS NOT NULL;
-CREATE INDEX follow_up_opened ON follow_up (opened, action) WHERE clock = 1;
+CREATE INDEX follow_up_opened ON follow_up (opened, action);
 CREATE INDEX follow_up_owner ON follow_up (owner, due) WHERE state = 'open';
 CREATE INDEX follow_up_source ON follow_up (source);
 CREATE INDEX message_about ON message (about) WHERE about IS NOT NULL;
@@ -24,7 +24,7 @@ CREATE INDEX outbox_open ON outbox (state, after) WHERE state IN ('ready', 'send
 CREATE INDEX outbox_ref ON outbox (channel, ref) WHERE ref <> '';
 CREATE INDEX outbox_worded ON outbox (since) WHERE state IN ('sent', 'dead') AND length(body) > 50;
 CREATE INDEX outlook_drift ON outlook (crosses) WHERE drift IN ('rising', 'falling');
-CREATE INDEX outlook_rank ON outlook (rank, day) WHERE rank <= 1;
+CREATE INDEX outlook_rank ON outlook (rank, day);
 CREATE INDEX question_author ON question (channel, author, at) WHERE state = 'open';
 CREATE INDEX question_message ON question (message);
 CREATE INDEX question_open ON question (channel, thread) WHERE state = 'open';
@@ -35,7 +35,6 @@ CREATE INDEX report_unfinished ON report (day) WHERE unfinished = 1;
 CREATE INDEX site_joined ON site (joined) WHERE joined IS NOT NULL;
 CREATE INDEX site_look ON site (look) WHERE look <> '';
 CREATE INDEX site_loose ON site (loose);
-CREATE INDEX site_main ON site (street) WHERE main = 1;
 CREATE INDEX site_postcode ON site (postcode) WHERE postcode <> '';
 CREATE INDEX site_source ON site (source);
 CREATE INDEX site_street ON site (street);
@@ -100,7 +99,7 @@ CREATE TABLE follow_up (
   why     TEXT NOT NULL,
   owner   TEXT NOT NULL,                    -- who is to do it
   source  INTEGER NOT NULL REFERENCES message(id),
-  opened  INTEGER NOT NULL,                 -- the first source; with the action it names the row for ever
+  opened  INTEGER NOT NULL REFERENCES message(id), -- the first source; with the action it names the row for ever
   state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'done', 'dropped')),
   urgency TEXT NOT NULL DEFAULT 'watch',    -- of what called for it
   posted  TEXT NOT NULL DEFAULT '',         -- the day it was last posted
@@ -123,7 +122,7 @@ CREATE TABLE message (
   text    TEXT NOT NULL,
   voice   INTEGER NOT NULL DEFAULT 0 CHECK (voice IN (0, 1)),
   links   TEXT NOT NULL DEFAULT '[]',       -- pictures sent with it
-  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when, with which pictures; 0 when words were removed
+  sum     INTEGER NOT NULL DEFAULT 0,       -- CRC-32 of who said what when; 0 when words were removed
   state   TEXT NOT NULL DEFAULT 'taken' CHECK (state IN ('taken', 'waiting', 'set_aside', 'replaced', 'retracted')),
   tries   INTEGER NOT NULL DEFAULT 0,
   error   TEXT NOT NULL DEFAULT '',
@@ -177,7 +176,7 @@ CREATE TABLE question (
 CREATE TABLE reading (
   site   INTEGER NOT NULL REFERENCES site(id),
   day    TEXT NOT NULL,
-  report INTEGER NOT NULL,                  -- its message
+  report INTEGER NOT NULL,
   n      INTEGER NOT NULL,
   psi    REAL NOT NULL,
   point  TEXT NOT NULL,
@@ -196,7 +195,8 @@ CREATE TABLE removal (
   messages INTEGER NOT NULL
 ) STRICT;
 CREATE TABLE report (
-  message    INTEGER PRIMARY KEY REFERENCES message(id),
+  id         INTEGER PRIMARY KEY,
+  message    INTEGER NOT NULL UNIQUE REFERENCES message(id),
   site       INTEGER NOT NULL REFERENCES site(id),
   day        TEXT NOT NULL,
   at         INTEGER NOT NULL,
@@ -219,8 +219,7 @@ CREATE TABLE site (
   source   INTEGER REFERENCES message(id),  -- the message that first named it
   psi      REAL,                            -- house pressure by the newest judged report
   outside  REAL NOT NULL DEFAULT 0,         -- psi by which that lies outside the shop's band
-  look     TEXT NOT NULL DEFAULT '',        -- day from which the calendar alone may change what follows; empty: never
-  main     INTEGER NOT NULL DEFAULT 0 CHECK (main IN (0, 1)) -- the street main's pressure was read here
+  look     TEXT NOT NULL DEFAULT ''         -- day from which the calendar alone may change what follows; empty: never
 ) STRICT;
 CREATE TABLE slot (
   job  TEXT PRIMARY KEY,
@@ -232,24 +231,23 @@ CREATE TABLE walk (
   site  INTEGER NOT NULL,                   -- the last house dealt with
   done  INTEGER NOT NULL DEFAULT 0 CHECK (done IN (0, 1))
 ) STRICT;
-CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message
-WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE TRIGGER message_words_gone BEFORE UPDATE OF text ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
-CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message
-WHEN new.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE TRIGGER message_words_in AFTER INSERT ON message BEGIN
   INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
 END;
-CREATE TRIGGER message_words_out BEFORE DELETE ON message
-WHEN old.id <= (SELECT max(docid) FROM message_words_docsize) BEGIN
+CREATE TRIGGER message_words_new AFTER UPDATE OF text ON message BEGIN
+  INSERT INTO message_words (docid, text) VALUES (new.id, new.text);
+END;
+CREATE TRIGGER message_words_out BEFORE DELETE ON message BEGIN
   DELETE FROM message_words WHERE docid = old.id;
 END;
 CREATE TRIGGER report_out AFTER DELETE ON report BEGIN
-  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.message;
+  DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id;
 END;
 CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
 CREATE UNIQUE INDEX follow_up_open ON follow_up (site, action) WHERE state = 'open';
 CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX site_key ON site (key, town, postcode);
-CREATE VIEW message_indexed AS SELECT id AS rowid, text FROM message WHERE id <= (SELECT max(docid) FROM message_words_docsize);
-CREATE VIRTUAL TABLE message_words USING fts4 (content="message_indexed", text, tokenize=unicode61);
+CREATE VIRTUAL TABLE message_words USING fts4 (content="message", text, tokenize=unicode61);

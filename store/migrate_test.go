@@ -1,0 +1,348 @@
+package store
+
+import (
+	"compress/gzip"
+	"database/sql"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"lazyhand/assess"
+)
+
+// older unpacks the record that a released program of that version wrote.
+func older(t *testing.T, version int) (file string) {
+	t.Helper()
+	packed, err := os.Open(filepath.Join("..", "testdata", "store", fmt.Sprintf("record_%04d.db.gz", version)))
+	if err != nil {
+		t.Fatalf("every released version keeps a record: %v", err)
+	}
+	defer packed.Close()
+	z, err := gzip.NewReader(packed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	body, err := io.ReadAll(z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	file = filepath.Join(t.TempDir(), "record.db")
+	if err := os.WriteFile(file, body, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	return file
+}
+
+func raw(t *testing.T, file string) *sql.DB {
+	t.Helper()
+	db, err := sql.Open("sqlite3", dsn(file, false))
+	if err != nil {
+		t.Fatal(err)
+	}
+	db.SetMaxOpenConns(1)
+	t.Cleanup(func() { db.Close() })
+	return db
+}
+
+// lines are the rows of a query.
+func lines(t *testing.T, db *sql.DB, query string) (out []string) {
+	t.Helper()
+	rows, err := db.Query(query)
+	if err != nil {
+		t.Fatalf("%v in %s", err, query)
+	}
+	defer rows.Close()
+	names, err := rows.Columns()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for rows.Next() {
+		row, to := make([]any, len(names)), make([]any, len(names))
+		for i := range row {
+			to[i] = &row[i]
+		}
+		if err := rows.Scan(to...); err != nil {
+			t.Fatal(err)
+		}
+		out = append(out, fmt.Sprintf("%v", row))
+	}
+	if err := rows.Err(); err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+// content is all that must be the same in every version: everything but the
+// checksums, the numbers of version 1's reports and what version 2 added.
+func content(t *testing.T, db *sql.DB, version int) map[string][]string {
+	t.Helper()
+	all := map[string]string{
+		"message": `SELECT id, key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum <> 0, state, tries, error, by, blank, frame, site FROM message ORDER BY id`,
+		"site":    `SELECT id, line, key, loose, street, town, postcode, joined, source, psi, outside, look FROM site ORDER BY id`,
+		"report":  `SELECT message, site, day, at, author, house_psi, street_psi, band, valve_work, unfinished FROM report ORDER BY message`,
+		"reading": `SELECT r.message, d.site, d.day, d.n, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d LEFT JOIN report r ON r.message = d.report ORDER BY 1, 4`,
+	}
+	if version == 1 {
+		all["reading"] = strings.ReplaceAll(all["reading"], "r.message = d.report", "r.id = d.report")
+	}
+	for _, table := range []string{"correction", "person", "equipment", "follow_up", "alert", "alert_step", "question", "outbox", "due", "outlook", "slot", "walk", "removal"} {
+		all[table] = `SELECT * FROM ` + table + ` ORDER BY 1, 2`
+	}
+	out := map[string][]string{}
+	for table, query := range all {
+		out[table] = lines(t, db, query)
+	}
+	return out
+}
+
+func TestARecordOfTheFirstVersionLosesNothing(t *testing.T) {
+	file := older(t, 1)
+	before := raw(t, file)
+	was := content(t, before, 1)
+	before.Close()
+	for table, n := range map[string]int{"message": 25, "site": 10, "report": 13, "reading": 13, "correction": 2, "follow_up": 20, "alert": 5, "outbox": 65, "question": 1} {
+		if len(was[table]) != n {
+			t.Errorf("the kept record has %d rows in %s, want %d", len(was[table]), table, n)
+		}
+	}
+	db, err := Open(t.Context(), file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer db.Close()
+	now := content(t, db.write, len(steps()))
+	for table := range was {
+		if !slices.Equal(was[table], now[table]) {
+			t.Errorf("%s was\n%s\nand is\n%s", table, strings.Join(was[table], "\n"), strings.Join(now[table], "\n"))
+		}
+	}
+	if v, err := version(t.Context(), db.read); err != nil || v != len(steps()) {
+		t.Errorf("it is of version %d (%v), the newest is %d", v, err, len(steps()))
+	}
+	if faults, err := db.Integrity(t.Context()); err != nil || len(faults) > 0 {
+		t.Errorf("%v %v", faults, err)
+	}
+	if on := lines(t, db.write, "PRAGMA foreign_keys"); on[0] != "[1]" {
+		t.Errorf("references are not looked at any more: %s", on)
+	}
+	// 9 Elm St and 18 Birch Ln are where somebody read the main.
+	if main := lines(t, db.write, `SELECT line FROM site WHERE main = 1 ORDER BY id`); fmt.Sprint(main) != "[[9 Elm St] [18 Birch Ln]]" {
+		t.Errorf("the main was read at %v", main)
+	}
+	err = db.Read(t.Context(), func(tx *Tx) error {
+		main, err := tx.StreetReadings("birch", assess.Date{Year: 2026, Month: 1, Day: 1}, 0, 5)
+		if err != nil || len(main) != 1 || main[0].PSI != 118 {
+			t.Errorf("the main on Birch: %+v %v", main, err)
+		}
+		for words, want := range map[string]int64{"quench bench": 3, "18 birch mended": 0, "llave trasera": 20, "laundry maple": 0, "cedar rear": 25} {
+			found, err := tx.Search(words, 5)
+			if err != nil {
+				return err
+			}
+			if want == 0 && len(found) > 0 || want > 0 && (len(found) != 1 || found[0].ID != want) {
+				t.Errorf("%q finds %+v, want message %d", words, found, want)
+			}
+		}
+		m, _, err := tx.Message(4)
+		if len(m.Links) != 2 {
+			t.Errorf("the pictures: %q", m.Links)
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	// It goes on from there.
+	message, site := report(t, db, "field/new", "ana", "9 Elm St", "61 laundry, heater idle, quenchwater")
+	if message != 26 || site != 3 {
+		t.Errorf("a new message is %d at house %d", message, site)
+	}
+	write(t, db, func(tx *Tx) error {
+		if found, err := tx.Search("quenchwater", 5); err != nil || len(found) != 1 {
+			t.Errorf("the new message is not found: %v", err)
+		}
+		// A report goes with its readings; 11 was the number of a correction.
+		_, err := tx.DropReport(13)
+		return err
+	})
+	if left := lines(t, db.write, `SELECT psi FROM reading WHERE site = 7 ORDER BY psi`); fmt.Sprint(left) != "[[61] [63]]" {
+		t.Errorf("at 18 Birch Ln are left %v", left)
+	}
+	if faults, err := db.Integrity(t.Context()); err != nil || len(faults) > 0 {
+		t.Errorf("%v %v", faults, err)
+	}
+}
+
+// TestDamageIsToldAfterAStepToo: bringing a record up to date must not sign
+// what was damaged before.
+func TestDamageIsToldAfterAStepToo(t *testing.T) {
+	file := older(t, 1)
+	before := raw(t, file)
+	for _, s := range []string{
+		`UPDATE message SET text = replace(text, '66', '68') WHERE id = 11`,
+		`DROP TRIGGER report_out`,
+		`DELETE FROM report WHERE id = 6`,
+		`CREATE TRIGGER report_out AFTER DELETE ON report BEGIN DELETE FROM reading WHERE site = old.site AND day = old.day AND report = old.id; END`,
+	} {
+		if _, err := before.Exec(s); err != nil {
+			t.Fatal(err)
+		}
+	}
+	before.Close()
+	db, err := Open(t.Context(), file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer db.Close()
+	faults, err := db.Integrity(t.Context())
+	if err != nil || len(faults) != 2 || !strings.Contains(faults[0], "message 11 is not what was written") || !strings.Contains(faults[1], "have no report") {
+		t.Errorf("%q %v", faults, err)
+	}
+	if n := lines(t, db.write, `SELECT count(*) FROM reading`); n[0] != "[13]" {
+		t.Errorf("readings: %s", n)
+	}
+}
+
+// statements are those of a step, each with its semicolon.
+func statements(step string) (list []string) {
+	from := ""
+	for line := range strings.Lines(step) {
+		from += line
+		code, _, _ := strings.Cut(line, " --")
+		if strings.HasPrefix(line, "--") || !strings.HasSuffix(strings.TrimSpace(code), ";") || strings.Contains(from, " BEGIN\n") && !strings.HasPrefix(line, "END;") {
+			continue
+		}
+		list = append(list, from)
+		from = ""
+	}
+	return list
+}
+
+func TestAStepCutOffAnywhereLeavesTheVersionBefore(t *testing.T) {
+	file := older(t, 1)
+	db := raw(t, file)
+	was, tables := content(t, db, 1), lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`)
+	parts := statements(steps()[1])
+	if len(parts) < 40 {
+		t.Fatalf("only %d statements", len(parts))
+	}
+	for n := range len(parts) + 1 {
+		if testing.Short() && n%5 != 0 {
+			continue
+		}
+		cut := strings.Join(parts[:n], "") + "SELECT nothing FROM nowhere;"
+		if err := migrate(t.Context(), db, []string{steps()[0], cut}); err == nil || !strings.Contains(err.Error(), "version 2") {
+			t.Fatalf("cut off after statement %d: %v", n, err)
+		}
+		if v, err := version(t.Context(), db); err != nil || v != 1 {
+			t.Fatalf("cut off after statement %d it is of version %d: %v", n, v, err)
+		}
+		if now := lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`); !slices.Equal(now, tables) {
+			t.Fatalf("cut off after statement %d the tables are %v", n, now)
+		}
+		for table, rows := range content(t, db, 1) {
+			if !slices.Equal(rows, was[table]) {
+				t.Fatalf("cut off after statement %d, %s is %v", n, table, rows)
+			}
+		}
+	}
+	if on := lines(t, db, "PRAGMA foreign_keys"); on[0] != "[1]" {
+		t.Errorf("references are not looked at any more: %s", on)
+	}
+	if err := migrate(t.Context(), db, steps()); err != nil {
+		t.Errorf("at last: %v", err)
+	}
+}
+
+// TestAMachineThatStopsWithinAStep takes the files as they lie on the disk in
+// the middle of a step, after each of its statements, and opens them.
+func TestAMachineThatStopsWithinAStep(t *testing.T) {
+	file := older(t, 1)
+	db := raw(t, file)
+	was := content(t, db, 1)
+	parts := statements(steps()[1])
+	var left []string // the files, as the machine left them
+	err := on(t.Context(), db, func(w *wire) error {
+		if err := errors.Join(w.c.RegisterFunc("sum_1", sum1, true), w.c.RegisterFunc("sum_2", sum2, true)); err != nil {
+			return err
+		}
+		for _, s := range []string{"PRAGMA foreign_keys = OFF", "PRAGMA cache_size = 1", "BEGIN IMMEDIATE"} { // pages go to the disk at once
+			if _, _, err := w.run(s, nil); err != nil {
+				return err
+			}
+		}
+		for i, p := range parts {
+			if _, _, err := w.run(p, nil); err != nil {
+				return err
+			}
+			if i%8 != 7 {
+				continue
+			}
+			as := filepath.Join(t.TempDir(), "record.db")
+			for _, tail := range []string{"", "-wal"} {
+				body, err := os.ReadFile(file + tail)
+				if err == nil {
+					err = os.WriteFile(as+tail, body, 0o600)
+				}
+				if err != nil {
+					return err
+				}
+			}
+			left = append(left, as)
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < 100_000 {
+		t.Fatalf("nothing of the step has reached the disk: %v", err)
+	}
+	for i, as := range left {
+		again, err := Open(t.Context(), as)
+		if err != nil {
+			t.Fatalf("stopped at %d: %v", i, err)
+		}
+		for table, rows := range content(t, again.write, len(steps())) {
+			if !slices.Equal(rows, was[table]) {
+				t.Errorf("stopped at %d, %s is %v", i, table, rows)
+			}
+		}
+		if faults, err := again.Integrity(t.Context()); err != nil || len(faults) > 0 {
+			t.Errorf("stopped at %d: %v %v", i, faults, err)
+		}
+		again.Close()
+	}
+}
+
+func TestAStepMayLeaveNoRowWithoutWhatItRefersTo(t *testing.T) {
+	file := older(t, 1)
+	db := raw(t, file)
+	if err := migrate(t.Context(), db, []string{"", `DELETE FROM message WHERE id = 4;`}); err == nil || !strings.Contains(err.Error(), "refer") {
+		t.Errorf("%v", err)
+	}
+	if n := lines(t, db, `SELECT count(*) FROM message`); n[0] != "[25]" {
+		t.Errorf("%s messages are left", n)
+	}
+}
+
+// TestAnOlderRecordIsNotReadAsANewOne: a reader changes nothing, so it cannot
+// bring the record up to date, and an older one means other things.
+func TestAnOlderRecordIsNotReadAsANewOne(t *testing.T) {
+	file := older(t, 1)
+	if _, err := OpenReader(t.Context(), file); !errors.Is(err, ErrOlder) {
+		t.Errorf("%v, want ErrOlder", err)
+	}
+	db := fresh(t)
+	if err := db.Backup(t.Context(), file, nil); err != nil {
+		t.Errorf("a new backup in the place of an older version's: %v", err)
+	}
+	if err := Verify(t.Context(), file); err != nil {
+		t.Error(err)
+	}
+}
