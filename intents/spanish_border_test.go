@@ -41,5 +41,17 @@ func TestSpanishBorder(t *testing.T) {
 		{"meter 120, house side 68, prv is from 2009 y ya se ve feo", "120 street; 68 after_prv; prv: 2009 suspect"},
 		{"flushié el heater y le cambié la drain valve por brass", "drain_valve: brass; flushed_heater; replaced_drain_valve"},
 		{"the lady no tiene agua desde ayer, 5 Cormorant Ct", "5 Cormorant Ct | no_water"},
+		{"ya toy en la 519 Tumbleweed, back bib 88, side bib 87, water heater apagado", "519 Tumbleweed | 87 side_bibb idle; 88 rear_bibb idle"},
+		{"el prv esta stuck wide open, 121 in y 120 out, 3207 Cattle Dr", "3207 Cattle Dr | 120 after_prv; 121 street; prv: failed"},
+		{"lol la señora me dio burritos", "ask none"},
+		{"cambiamos el heater por uno de 50 gal gas set at 125, 77 Buckskin Ct", "77 Buckskin Ct | heater: 50gal gas 125F; replaced_heater"},
+		{"no water hammer pero si hay leak en el toilet, 60 en kitchen", "60 kitchen; leak; no hammer"},
+		{"necesito la hoja de la 77 Buckskin pa la customer", "77 Buckskin | ask report"},
+		{"mandame el trend de 77 Buckskin Ct", "77 Buckskin Ct | ask trend"},
+		{"oops era 68, no 86, laundry", "68 laundry; ask correct"},
+		{"el recheck de 519 Tumbleweed ya esta done", "519 Tumbleweed | ask done"},
+		{"regreso next week a poner exp tank en 3207 Cattle Dr", "3207 Cattle Dr | plan install_tank 7"},
+		{"se me olvido: el heater de 77 Buckskin es 2019", "77 Buckskin | heater: 2019"},
+		{"back bib 70 static, 52 con la hose corriendo, 9 Spur Ln", "9 Spur Ln | 52 rear_bibb flowing; 70 rear_bibb static"},
 	})
 }

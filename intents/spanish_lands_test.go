@@ -38,5 +38,18 @@ func TestSpanishOfOtherLands(t *testing.T) {
 		{"serian como cincuenta y cinco libras en la ducha nada mas", "55 bath"},
 		{"perdon me equivoque era ochenta y cinco no setenta y cinco", "85; ask correct"},
 		{"repita la ultima lectura de mil doscientos doce fir court", "1212 Fir Ct | ask history"},
+		{"Saludos, llave de la lavadora en 82 con to cerrao y el calentador apagao, 1450 Ceiba Park", "1450 Ceiba Park | 82 laundry idle static"},
+		{"Aquí la pluma de la cocina da 59 y la ducha 57", "57 bath; 59 kitchen"},
+		{"el calentador está botando agua por debajo, 7 Coqui Ln", "7 Coqui Ln | leak"},
+		{"se dañó el regulador, 125 en la pluma de afuera, mañana lo cambio. 31 Maga Ct", "31 Maga Ct | 125 bibb; plan replace_prv 1; prv: failed"},
+		{"le eché aire al tanque, de 30 a 58", "charged_tank >58 <30"},
+		{"oye y qué reviso ahora, la presión sigue en 90 en el lavamanos", "90 bath; ask next_check"},
+		{"chacho hace un calor brutal en este ático", "ask none"},
+		{"el chorro de la cocina sale con arena y bien poquita agua veintiocho libras", "28 kitchen; low_flow"},
+		{"no encontramos tanque de expansion pero si tiene valvula check y suavizador", "check_valve:; expansion_tank: none; softener:"},
+		{"setenta y cinco con el boiler apagado y ciento uno con el boiler encendido en la llave de atras seiscientos dos vine street", "602 Vine St | 101 rear_bibb firing; 75 rear_bibb idle"},
+		{"quiero saber que le hicieron a la casa novecientos diez de acacia", "910 Acacia | ask history"},
+		{"ponga que el calentador es de dos mil dieciocho de gas y cuarenta galones", "heater: 2018 40gal gas"},
+		{"regreso en quince dias a revisar la presion otra vez", "plan recheck 15"},
 	})
 }

@@ -23,5 +23,7 @@ func TestSpanishNotes(t *testing.T) {
 		{"Emergencia 3319 Canyon Rim Dr\nSe reventó la manguera de la lavadora\nCerré el agua en el medidor\nCambié las dos mangueras\nAbrí el agua\nPresión en la lavadora 118, muy alta\nBoiler prendido\nUrge cambiar reguladora", "3319 Canyon Rim Dr | 118 laundry firing; plan replace_prv; repaired_leak; shut_off"},
 		{"visita a 21 Chokecherry Ln unidad 3\nla de enfrente da 58 y la de atrás 57\nnada corriendo\ncalentador hibrido 2022 50 gal a 120 grados\nno tiene tanque ni check\nel inquilino dice que en la noche le chifla la llave de la cocina", "21 Chokecherry Ln Unit 3 | 57 rear_bibb static; 58 front_bibb static; check_valve: none; expansion_tank: none; heater: 2022 50gal heat_pump 120F; noise"},
 		{"Medidor: 108\nDespués de la reguladora: 62\nNada abierto en ninguna de las dos", "108 street static; 62 after_prv static"},
+		{"915 Juniper Pass Unidad D\nPlomero anterior dejó la reguladora en 90\nYo la bajé a 62\nRegadera 62\nCocina 61\nnadie usando agua\ncalentador eléctrico apagado por el breaker\ncliente satisfecho", "915 Juniper Pass Unit D | 61 kitchen idle static; 62 bath idle static; heater: electric; set_prv >62 <90"},
+		{"lectura nocturna 1340 Snowberry Ln\ninstalé el manómetro en la llave de la manguera del costado a las 6 pm\nlo recogí a las 7 am\naguja de arrastre: 131\naguja viva: 80\nboiler en uso normal\nprobable: falta tanque de expansión", "1340 Snowberry Ln | 131 side_bibb peak; 80 side_bibb; plan install_tank"},
 	})
 }

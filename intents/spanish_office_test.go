@@ -26,5 +26,14 @@ func TestSpanishOffice(t *testing.T) {
 		{"¿Cuántas visitas hizo el equipo esta semana?", "ask summary"},
 		{"La factura 4471 de 5521 Redwing Dr quedó pagada, $1,250", "5521 Redwing Dr | ask none"},
 		{"El inspector llega a las 2 a 33 Polk Sq", "33 Polk Sq | ask none"},
+		{"Llamó la Sra. Pineda del 2290 Harvest Hill Ln: agua amarilla en toda la casa desde el lunes.", "2290 Harvest Hill Ln | rusty_water"},
+		{"Recordatorio: el 25 de junio revisar 2290 Harvest Hill Ln", "2290 Harvest Hill Ln | plan recheck 10"},
+		{"Por favor pasen a cobrar a 15 Cotton Gin Rd", "15 Cotton Gin Rd | ask none"},
+		{"Jorge dice que midió 78 en la lavadora de 2290 Harvest Hill Ln con el calentador apagado", "2290 Harvest Hill Ln | 78 laundry idle"},
+		{"¿Ya quedó lo de 15 Cotton Gin Rd?", "15 Cotton Gin Rd | ask history"},
+		{"¿Qué tanque de expansión le toca a un calentador de 50 galones con 75 libras?", "ask tank_size 50gal 75psi"},
+		{"¿A cuánto equivalen 60 libras en bar?", "ask convert 60 psi bar"},
+		{"Bórrenlo, ese reporte era de otra dirección", "ask undo"},
+		{"El cliente de 718 Gatewood canceló", "718 Gatewood | ask none"},
 	})
 }
