@@ -8,8 +8,8 @@ func (m *message) pressureRole(i int) (role, string) {
 	s := m.sents[it.sent]
 	psi := pressureUnit(it.unit)
 	// questions keep their numbers
-	if s.asking && m.askTakes(i) {
-		return roleAsked, "question"
+	if s.asking && m.askTakes(i) || s.question && m.right(i, 5, true, func(k int) bool { return m.text(k) == "enough" }) >= 0 {
+		return roleAsked, "question" // "is 35 m of head enough for a shower?"
 	}
 	// fuel pressure, tyres
 	if t := m.left(i, 3, false, func(k int) bool {

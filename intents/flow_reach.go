@@ -1,0 +1,150 @@
+package intents
+
+import "lazyhand/assess"
+
+// How far the talk of running or resting water reaches over the readings of a sentence.
+
+// flowWithin spreads a flow over the readings lo..hi of its own sentence.
+func (m *message) flowWithin(a mention, lo, hi int) {
+	quantified := m.quantified(a.at)
+	first, last := &m.readings[lo], &m.readings[hi-1]
+	seg := m.items[a.at].seg
+	switch {
+	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at) || m.leads(a.at) && m.items[last.at].seg == seg):
+		// said first, once: it covers what follows, up to another
+		for k := lo; k < hi; k++ {
+			if m.readings[k].Flow == "" {
+				m.readings[k].Flow = a.flow
+			} else if m.readings[k].Flow != a.flow {
+				break
+			}
+		}
+	case a.at > last.at && m.items[first.at].seg == seg && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
+		// said last of a list without pauses
+		for k := lo; k < hi; k++ {
+			m.readings[k].Flow = a.flow
+		}
+	case a.at > last.at && (quantified || m.items[last.at].seg != seg || hi-lo == 1):
+		for k := hi - 1; k >= lo; k-- {
+			if k == hi-2 && a.flow == assess.Flowing && m.leadsTo(m.readings[k].at, last.at) {
+				break // "from 70 to 58, with the tub open"
+			}
+			if m.readings[k].Flow == "" || k == hi-1 && m.readings[k].Flow == a.flow {
+				if m.items[m.readings[k].at].seg != seg || quantified || k == hi-1 {
+					m.readings[k].Flow = a.flow
+				}
+			} else {
+				break
+			}
+		}
+	case quantified, a.flow == assess.Static && a.at < last.at && m.hasSym(first.sent, "creep"):
+		for k := lo; k < hi; k++ {
+			if m.readings[k].Flow == "" {
+				m.readings[k].Flow = a.flow
+			}
+		}
+	}
+	// two points and one number are one clause
+}
+
+// flowRow reads flows in a row for numbers in a row: "static/residual 70/50".
+func (m *message) flowRow(all []mention) bool {
+	if len(all) != len(m.readings) || len(all) < 2 || all[0].flow == all[1].flow {
+		return false
+	}
+	for k := 1; k < len(all); k++ {
+		if !m.onlyMarks(all[k-1].at, all[k].at) || !m.onlyMarks(m.readings[k-1].at, m.readings[k].at) {
+			return false
+		}
+	}
+	for k := range all {
+		m.readings[k].Flow = all[k].flow
+	}
+	return true
+}
+
+// leads tells whether item i is the first word of its sentence.
+func (m *message) leads(i int) bool {
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if !m.items[k].mark && m.text(k) != "with" && m.text(k) != "w/" && !m.is(k, cFixture, "") && !(m.isNum(k) && m.items[k].value <= 6) {
+			return false
+		}
+	}
+	return true
+}
+
+// occasional tells whether the flow at i is only the occasion of a trouble: "surges
+// whenever the sprinklers come on".
+func (m *message) occasional(i int) bool {
+	when := m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "whenever", "when", "if", "every", "everytime", "anytime", "cuando", "cada":
+			return true
+		}
+		return false
+	})
+	if when < 0 || m.left(when, 9, false, func(k int) bool { return m.is(k, cSym, "") }) < 0 {
+		return false
+	}
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].num != nil && m.items[k].role == roleReading {
+			return false
+		}
+	}
+	return true
+}
+
+// howMany returns over how many readings a quantifier by item i reaches: "for the
+// two inside" over two.
+func (m *message) howMany(i int) int {
+	if m.left(i, 7, true, m.isTwo) >= 0 || m.right(i, 7, true, m.isTwo) >= 0 {
+		return 2
+	}
+	return 99
+}
+
+// saysWhere tells whether sentence s names the point of the readings that follow it:
+// "creep test on the laundry tap, all fixtures closed".
+func (m *message) saysWhere(s int) bool {
+	lo, hi := m.readingsOf(s + 1)
+	if lo >= hi || !m.readings[lo].inherit {
+		return false
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].point != "" && m.items[k].point == m.readings[lo].points[0] {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) isTwo(k int) bool {
+	return m.text(k) == "two" || m.text(k) == "dos" || m.items[k].num != nil && m.items[k].value == 2 && m.items[k].num.words
+}
+
+// heading tells whether sentence s stands over the lines that follow it: "AS FOUND,
+// two taps open" after a blank line, or with a word of when.
+func (m *message) heading(s int) bool {
+	se := m.sents[s]
+	if m.text(se.to-1) != "\n" || s+1 >= len(m.sents) {
+		return false
+	}
+	if lo, hi := m.readingsOf(s + 1); lo >= hi {
+		return false
+	}
+	if se.from >= 2 && m.text(se.from-1) == "\n" && m.text(se.from-2) == "\n" {
+		return true
+	}
+	return m.is(se.from, cBefore, "") || m.is(se.from, cAfter, "")
+}
+
+// headed tells whether a colon stands between two items.
+func (m *message) headed(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if m.items[k].mark && (m.text(k) == ":" || m.text(k) == "-") {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,90 @@
+package intents
+
+import "strings"
+
+// The two sides of the regulator, told by words that can be a time or a verb as well.
+
+// besidePRV reads "after" and "before" that stand for the two sides of the
+// regulator: "128 antes del regulador y 127 después".
+func (m *message) besidePRV(i int) string {
+	switch m.text(i) {
+	case "after", "despues", "aftr", "aft", "past", "behind":
+		if m.aheadBeside(i) {
+			return "after_prv" // "119# aft, 122# ahead"
+		}
+		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
+			return ""
+		}
+		if m.isNum(i-1) && m.has(cItem, "prv") && m.right(i, 5, true, func(k int) bool { return m.is(k, cPoint, "street") && (m.isNum(k-1) || m.isNum(k+1)) }) >= 0 {
+			return "after_prv" // "119 after it, 121 street"
+		}
+		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
+			t := m.text(k)
+			for _, p := range []string{"before", "b4", "bfr", "bef", "antes", "ahead", "in front", "upstream", "pre"} {
+				if len(t) > len(p) && t[:len(p)] == p {
+					return "after_prv"
+				}
+			}
+		}
+	case "out":
+		if m.is(i-1, cItem, "prv") && m.isMark(i+1, "=", ":") && m.isNum(i+2) {
+			return "after_prv" // "prv out=64"
+		}
+		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
+			return "after_prv"
+		}
+	case "in":
+		// "131 in, 66 out"
+		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) || m.isNum(i+1) && k > 0 && m.isNum(k+1) {
+			return "street"
+		}
+	case "down":
+		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) && m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
+			return "after_prv"
+		}
+	case "ahead":
+		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) || m.isNum(i+1) {
+			return "street"
+		}
+		fallthrough
+	case "before", "antes":
+		if (m.text(i+1) == "and" || m.text(i+1) == "y" || m.text(i+1) == "/") && m.is(i+2, cPoint, "after_prv") {
+			return "street"
+		}
+	}
+	return ""
+}
+
+// aheadBeside tells whether "ahead" stands by a number of the sentence of item i, which
+// stands by one itself.
+func (m *message) aheadBeside(i int) bool {
+	if !m.isNum(i-1) && !m.isNum(i+1) {
+		return false
+	}
+	ahead := func(k int) bool { return m.text(k) == "ahead" && (m.isNum(k-1) || m.isNum(k+1)) }
+	return m.left(i, 5, true, ahead) >= 0 || m.right(i, 5, true, ahead) >= 0
+}
+
+// streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
+func (m *message) streetSide(i int) bool {
+	if m.text(i) != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
+		return false
+	}
+	return m.right(i, 8, true, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+}
+
+// leadsOver tells whether "before it" leads to a deed and is no place: "71 before it lit".
+func (m *message) leadsOver(i int) bool {
+	if t := m.text(i); !strings.HasSuffix(t, " it") || i+1 >= len(m.items) {
+		return false
+	}
+	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights")
+}
+
+// turnedBack tells whether "back" belongs to a verb: "dialed the reg back".
+func (m *message) turnedBack(i int) bool {
+	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {
+		return false
+	}
+	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0 && (m.is(i-1, cItem, "") || m.text(i-1) == "it" || m.text(i-1) == "her")
+}

@@ -1,0 +1,110 @@
+package intents
+
+// Words that are a test point only in some company: initials, a drain, a hose, a kit.
+
+// initial reads a single letter beside a number as a test point: "K 57#", "F 84 R 66".
+// Letters that can be much else count only in capitals and in company.
+func (m *message) initial(i int) string {
+	v, ok := m.val(i, cInitial)
+	if !ok || m.toks[m.items[i].tok].glued && m.isNum(i-1) {
+		return ""
+	}
+	fits := func(k int) bool {
+		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 && len(m.items[k].num.digits) <= 3 || m.items[k].unit == "psi")
+	}
+	next := i + 1
+	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
+		next += 2 // "F/R 84/66"
+	}
+	if !fits(next) && !(fits(i-1) && (m.items[i-1].unit == "psi" || v == "kitchen" && m.isMark(i+1, "/", ","))) {
+		return ""
+	}
+	if v == "kitchen" {
+		return v
+	}
+	if !m.toks[m.items[i].tok].caps {
+		return ""
+	}
+	other := func(k int) bool { return m.is(k, cInitial, "") || m.is(k, cPoint, "") || m.is(k, cPlace, "") }
+	if m.left(i, 4, true, other) >= 0 || m.right(i, 4, true, other) >= 0 {
+		return v
+	}
+	return ""
+}
+
+// drainOfTank reads the drain of a heater that is named by its size: "the drain of
+// the 50 gal".
+func (m *message) drainOfTank(i int) bool {
+	if m.text(i) != "drain" {
+		return false
+	}
+	if m.isNum(i+1) && m.has(cItem, "heater") && (i == 0 || m.items[i-1].mark) {
+		return true // "heater label 150 psi WP; drain 72"
+	}
+	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
+		return true // "71 at the drain"
+	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 {
+		return true // "120 gal electric heater, 62 at its drain"
+	}
+	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })
+	return k >= 0 && m.right(i, 1, false, func(k int) bool { return m.text(k) == "of" || m.text(k) == "on" || m.text(k) == "off" }) >= 0
+}
+
+// hoseInList tells whether "hose" is a bibb among other test points: "tub 70, hose 71".
+func (m *message) hoseInList(i int) bool {
+	if m.text(i) != "hose" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
+		return false
+	}
+	return m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) || m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+}
+
+// sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
+func (m *message) sparePart(i int) bool {
+	if m.text(i) == "kit" && !m.isNum(i+1) {
+		switch m.text(i - 1) {
+		case "w/", "with", "w", "a", "rebuild", "repair", "new", "the":
+			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
+		}
+	}
+	if m.text(i) != "washer" {
+		return false
+	}
+	switch m.text(i - 1) {
+	case "new", "rubber", "hose", "faucet", "tap", "bib", "bad", "worn", "fresh":
+		return !m.isNum(i + 1)
+	}
+	return false
+}
+
+// possessive reads a point and the "is" that dictation writes as a plural: "the tubs at
+// fifty five", "the kitchens reading sixty".
+func (m *message) possessive(i int) string {
+	it, l := &m.items[i], m.p.lex
+	n := len(it.text) - 1
+	if it.n != 1 || n < 2 || it.text[n] != 's' || it.kinds.has(cPoint) || !m.isNum(i+2) {
+		return ""
+	}
+	switch m.text(i + 1) {
+	case "at", "reading", "showing", "holding", "sitting", "on", "about", "steady":
+	default:
+		return ""
+	}
+	id, ok := l.vocab[it.text[:n]]
+	if !ok {
+		return ""
+	}
+	v, _ := m.p.value(l.tags[l.next[uint64(uint32(id))]], cPoint)
+	return v
+}
+
+// shortBoth tells whether "bth" is "both" and no bath: "55 and 57 bth w nothing running".
+func (m *message) shortBoth(i int) bool {
+	if m.toks[m.items[i].tok].text != "bth" {
+		return false
+	}
+	switch m.text(i + 1) {
+	case "w", "with", "w/", "at", "static":
+		return m.isNum(i - 1)
+	}
+	return false
+}
