@@ -1,5 +1,7 @@
 package intents
 
+import "slices"
+
 // Crews talk of much that stands in no customer's house: what is on the truck or
 // at the supply house, tyres, golf, prices, rules of thumb. Such talk is full of
 // the trade's words and numbers; this room keeps it out of the record. The lines
@@ -10,7 +12,7 @@ package intents
 //	shop  the same unless a house is known: "the shop", "this neighborhood"
 
 // reported are classes that tell something of a house in a clause beside an aside.
-var reported = setOf(cCond, cSym, cState, cDischarge)
+var reported = setOf(cCond, cSym, cState, cDischarge, cNeg, cLacks)
 
 var denied = setOf(cNeg, cLacks)
 
@@ -33,8 +35,11 @@ func (m *message) asides() {
 		if v != "all" && (m.acts(s, ours) || m.anyIn(s, ours, denied)) {
 			continue // "put in the tank that was on my truck", "no part on the truck"
 		}
+		if v == "all" && known && m.siteIn(s, ours) {
+			continue // "heater at the tire shop, 14 Maple"
+		}
 		others := func(k int) bool { return m.items[k].seg != seg }
-		whole := v == "all" && !known || !m.acts(s, others) && !m.anyIn(s, others, reported)
+		whole := (v == "all" && !known || !m.acts(s, others)) && !m.anyIn(s, others, reported)
 		for k := se.from; k < se.to; k++ {
 			if whole || m.items[k].seg == seg {
 				m.mute(k)
@@ -42,6 +47,17 @@ func (m *message) asides() {
 		}
 		se.aside = se.aside || whole
 	}
+	m.moments = slices.DeleteFunc(m.moments, func(w moment) bool { return m.items[w.at].muted })
+}
+
+// siteIn tells whether the street line is among the items of sentence s that of picks.
+func (m *message) siteIn(s int, of func(k int) bool) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].site && of(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // acts tells whether the items of sentence s that of picks hold a deed, something
@@ -90,7 +106,7 @@ func (m *message) mute(k int) {
 	if it.mark || it.site {
 		return
 	}
-	it.point, it.weak = "", false
+	it.point, it.weak, it.muted = "", false, true
 	if it.num != nil {
 		m.setRole(k, roleIgnored, "of no house")
 		return

@@ -39,7 +39,12 @@ func (m *message) request(s int) bool {
 
 // readingLike tells whether a sentence holds a number that looks like a pressure.
 func (m *message) readingLike(s int) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+	return m.readingAmong(s, m.sents[s].from, m.sents[s].to)
+}
+
+// readingAmong tells the same of the items from..to of sentence s.
+func (m *message) readingAmong(s, from, to int) bool {
+	for i := from; i < to; i++ {
 		it := &m.items[i]
 		if it.num == nil || it.role == roleDate {
 			continue
@@ -157,7 +162,7 @@ func (m *message) hasAsk(a About) bool {
 }
 
 func (m *message) will(i int) bool {
-	return m.left(i, 3, true, func(k int) bool {
+	return m.left(i, 4, true, func(k int) bool {
 		switch m.text(k) {
 		case "will", "ill", "when", "once", "until", "to", "be", "gonna", "not", "cuando", "get", "after":
 			return true

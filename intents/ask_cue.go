@@ -63,7 +63,26 @@ func (m *message) askByCues(s int) {
 	if m.askClause(s, from, se.to) || from == se.from {
 		return
 	}
-	m.askClause(s, se.from, se.to)
+	if !m.askClause(s, se.from, se.to) && m.readingLike(s) {
+		m.askBesideReading(s)
+	}
+}
+
+// askBesideReading asks what the parts between the commas of a sentence want:
+// "customer wants the sheet, front was 74".
+func (m *message) askBesideReading(s int) {
+	se := &m.sents[s]
+	from := se.from
+	for i := se.from; i <= se.to; i++ {
+		if i < se.to && m.text(i) != "," {
+			continue
+		}
+		if i > from && !m.readingAmong(s, from, i) && m.askClause(s, from, i) {
+			se.tells = true
+			return
+		}
+		from = i + 1
+	}
 }
 
 // opensClause tells whether item i parts a question or an order from what stands

@@ -93,6 +93,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 			se.askAt = i + 1 // "what should I test next front bib is 98" ends before its report
 		}
 	case AskReport:
+		req = req || m.wants(s)
 		if reading || m.anyReadingLike() && (!req || begins && !se.question && i == se.from) {
 			return // a head line: "Report for 12 Elm St."
 		}
@@ -256,4 +257,14 @@ func (m *message) asksHelp(s int) bool {
 		}
 	}
 	return how && write && thing && (m.sents[s].question || m.has2(s, "bot"))
+}
+
+// wants tells whether a sentence tells that somebody wants something.
+func (m *message) wants(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && !it.site && it.num == nil && m.wordCues(it.tok).has(cueWant) {
+			return true
+		}
+	}
+	return false
 }

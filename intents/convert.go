@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // convert reads a question for a unit conversion.
 func (m *message) convert(s int) bool {
 	se := m.sents[s]
@@ -32,7 +34,7 @@ func (m *message) convert(s int) bool {
 				}
 			}
 		}
-		if m.is(i, cAsk, "convert") || i == se.from && m.wordCues(it.tok)&cues(cueWant, cueShow) != 0 {
+		if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") || i == se.from && m.wordCues(it.tok)&cues(cueWant, cueShow) != 0 {
 			cue = true
 		}
 		if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.text(i-1) == "then" || m.text(i-1) == "tell") {

@@ -201,9 +201,9 @@ func (m *message) contradicts(s int) bool {
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || it.kinds.has(cRetract) && right > 0:
+		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || m.is(i, cWhose, "other") || m.is(i, cWhose, "person") || it.kinds.has(cRetract) && right > 0:
 			return false
-		case m.is(i, cHint, "reported"):
+		case m.reported(i):
 			told = true
 		}
 		if it.num == nil {
@@ -233,6 +233,8 @@ func (m *message) retells(s int) bool {
 			return false
 		case it.num == nil:
 			told = told || m.reported(i)
+		case it.value < 15 || it.unit != "" && !pressureUnit(it.unit) || it.num.time:
+			return false
 		case !num && m.toldBehind(i):
 			told, num = true, true // "ignore the 95 I sent, kitchen is 59"
 		case !told:

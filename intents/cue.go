@@ -188,7 +188,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			set |= cues(cueSpan)
 		}
 	}
-	if m.readingLike(s) {
+	if m.readingAmong(s, from, to) {
 		set |= cues(cueReading)
 	}
 	return set

@@ -50,6 +50,7 @@ type item struct {
 	why       string // of a number: what made its role
 	point     string // the test point that the phrase names
 	weak      bool   // a point only beside a number: "back"
+	muted     bool   // of a clause that speaks of no house
 	used      bool   // an attribute that found its owner
 	value     float64
 	ranged    bool // the middle of two
