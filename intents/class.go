@@ -92,6 +92,9 @@ func (s classSet) with(c class) classSet {
 	return s
 }
 
+// union returns the classes of both sets.
+func (s classSet) union(t classSet) classSet { return classSet{s[0] | t[0], s[1] | t[1]} }
+
 // within tells whether all classes of the set are in t.
 func (s classSet) within(t classSet) bool { return s[0]&^t[0] == 0 && s[1]&^t[1] == 0 }
 

@@ -100,17 +100,33 @@ func (l *lexicon) addCue(name, body string) error {
 		w := strings.Fields(fold(phrase))
 		switch {
 		case len(w) == 3 && w[1] == "...":
-			l.parted[w[0]] = append(l.parted[w[0]], parted{w[2], cues(c)})
+			l.cue(w[0]).parted = append(l.cue(w[0]).parted, parted{w[2], cues(c)})
 		case len(w) == 1:
-			l.cues[[2]string{w[0]}] |= cues(c)
+			l.cue(w[0]).alone |= cues(c)
 		case len(w) == 2:
-			l.cues[[2]string{w[0], w[1]}] |= cues(c)
-			l.pairs[w[0]] = true
+			l.cue(w[0]).before[w[1]] |= cues(c)
 		default:
 			return fmt.Errorf("the cue %q is not one word or two, nor a verb parted from its particle by ...", phrase)
 		}
 	}
 	return nil
+}
+
+// wordCue is what a word lends a clause.
+type wordCue struct {
+	alone  cueSet
+	before map[string]cueSet // with the word after it
+	parted []parted          // a verb's, with a particle further on
+}
+
+// cue returns the entry of a word, a new one for a new word.
+func (l *lexicon) cue(word string) *wordCue {
+	c := l.cues[word]
+	if c == nil {
+		c = &wordCue{before: map[string]cueSet{}}
+		l.cues[word] = c
+	}
+	return c
 }
 
 // parted is the particle of a verb that stands apart from it, and what both lend
@@ -196,20 +212,28 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 
 // wordCues returns the cues of the word at token k, alone and with the next word.
 func (m *message) wordCues(k int) cueSet {
-	l, t := m.p.lex, &m.toks[k]
-	set := l.cues[[2]string{t.text}]
-	if k+1 < len(m.toks) && m.toks[k+1].kind == word && l.pairs[t.text] {
-		set |= l.cues[[2]string{t.text, m.toks[k+1].text}]
+	t := &m.toks[k]
+	if t.cued {
+		return t.cues
 	}
-	for _, p := range l.parted[t.text] {
+	t.cued = true
+	w := m.p.lex.cues[t.text]
+	if w == nil {
+		return 0
+	}
+	t.cues = w.alone
+	if k+1 < len(m.toks) && m.toks[k+1].kind == word {
+		t.cues |= w.before[m.toks[k+1].text]
+	}
+	for _, p := range w.parted {
 		for j := k + 2; j < len(m.toks) && j <= k+widestParting && (m.toks[j].kind != mark || m.toks[j].text == "-"); j++ {
 			if m.toks[j].text == p.particle {
-				set |= p.cues
+				t.cues |= p.cues
 				break
 			}
 		}
 	}
-	return set
+	return t.cues
 }
 
 // timeWordAt tells whether the word at item i names a day or a span.

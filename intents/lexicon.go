@@ -46,16 +46,14 @@ type lexicon struct {
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	classes  map[string]classID
 	names    []string
-	cues     map[[2]string]cueSet // a word, or a pair of words -> what it lends a clause
-	pairs    map[string]bool      // words that begin a pair of cues
-	parted   map[string][]parted  // verbs told with a particle further on
+	cues     map[string]*wordCue // what a word lends a clause
 }
 
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
-		cues: map[[2]string]cueSet{}, pairs: map[string]bool{}, parted: map[string][]parted{},
+		cues: map[string]*wordCue{},
 	}
 }
 

@@ -16,6 +16,7 @@ type message struct {
 	clean   clean
 	toks    []token
 	items   []item
+	kinds   classSet // the classes of all items
 	sents   []sentence
 	sites   []address
 	site    *address
@@ -182,6 +183,9 @@ func (m *message) build() {
 		}
 	}
 	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
+	for i := range m.items {
+		m.kinds = m.kinds.union(m.items[i].kinds)
+	}
 	m.units()
 	m.cut()
 }

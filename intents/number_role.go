@@ -373,6 +373,9 @@ func (m *message) tempRole(i int) (role, string) {
 
 // has tells whether any item of the message has a tag.
 func (m *message) has(c class, value string) bool {
+	if !m.kinds.has(c) {
+		return false
+	}
 	for k := range m.items {
 		if m.is(k, c, value) {
 			return true

@@ -27,6 +27,8 @@ type token struct {
 	short  bool   // typed short, text is the whole word: "d" for "de"
 	num    *numeral
 	cand   []int32 // lexicon words that it may stand for
+	cues   cueSet  // what it lends a clause that may ask, once cued
+	cued   bool
 }
 
 // numeral is what a number token says.
@@ -243,7 +245,7 @@ func letters(s string, i int) int {
 // contraction takes the apostrophes and dots out of a word; the 's of
 // "heater's" goes, that of "it's" stays.
 func contraction(w string) string {
-	if !strings.ContainsAny(w, "'.") {
+	if strings.IndexByte(w, '\'') < 0 && strings.IndexByte(w, '.') < 0 {
 		return w
 	}
 	if base, ok := strings.CutSuffix(w, "'s"); ok {
