@@ -90,10 +90,12 @@ func (m *message) findEquipment() {
 	m.original(items)
 	var attrs []attribute
 	for i := range m.items {
-		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question || m.onTruck(i) {
+		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question {
 			continue
 		}
-		attrs = append(attrs, m.attributeAt(i)...)
+		if found := m.attributeAt(i); len(found) > 0 && !m.onTruck(i) {
+			attrs = append(attrs, found...)
+		}
 	}
 	for _, a := range attrs {
 		m.give(a, items)
@@ -387,6 +389,9 @@ func (m *message) newWords(a, deed int) bool {
 // onTruck tells whether the thing at item i is one of the shop's, not of a house: "the
 // 50 gal electric is still on my truck".
 func (m *message) onTruck(i int) bool {
+	if !m.kinds.has(cHint) {
+		return false
+	}
 	k := m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "truck") })
 	if k < 0 || m.items[k].seg != m.items[i].seg {
 		return false

@@ -134,10 +134,20 @@ type scratch struct {
 	inSite []int
 }
 
+// numeral returns room for one number.
+func (d *scratch) numeral() *numeral {
+	if len(d.nums) == cap(d.nums) {
+		d.nums = make([]numeral, 0, 2*cap(d.nums)+8) // tokens keep hold of the old ones
+	}
+	d.nums = append(d.nums, numeral{})
+	return &d.nums[len(d.nums)-1]
+}
+
 // clear forgets the message, keeping the room.
 func (d *scratch) clear() {
 	clear(d.toks)
 	clear(d.items)
+	d.nums = d.nums[:0]
 }
 
 // read does all the work of Parse; with explain it keeps its decisions.

@@ -28,7 +28,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			return action{at: i, code: code, needed: true}, true
 		}
 	}
-	if it.role == roleTaken || it.tags == nil {
+	if it.role == roleTaken || !it.kinds.has(cDo) && !it.kinds.has(cItem) {
 		return action{}, false
 	}
 	done, deed := false, false
@@ -171,7 +171,7 @@ func (m *message) willNear(i int) bool {
 			return true
 		}
 	}
-	if m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
+	if m.kinds.has(cHint) && m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "hang an exp tank next trip"
 	}
 	// "prv needs replaced", "por cambiar"

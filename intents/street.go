@@ -18,7 +18,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if s, ok := p.highway(toks, j); ok {
 		return s, true
 	}
-	w := streetWalk{p: p, toks: toks, from: j, spoken: spoken, shouts: allCaps(toks)}
+	w := streetWalk{p: p, toks: toks, from: j, spoken: spoken}
 	if t := &toks[j]; t.kind == word && j+1 < len(toks) {
 		if d, ok := p.gaz.directional[t.text]; ok {
 			k := j + 1
@@ -54,11 +54,10 @@ type streetWalk struct {
 	name   int    // after the directional
 	dir    string // "N", none
 	spoken bool
-	shouts bool // the message is in capitals: they tell nothing
 }
 
 // proper tells whether a token's capital makes it a part of a name.
-func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !w.shouts }
+func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !allCaps(w.toks) }
 
 // suffix returns the standard abbreviation of the street suffix at k: only after a
 // name, and not where the word is a unit or an abbreviation of the trade.

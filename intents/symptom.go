@@ -67,6 +67,9 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 
 // reliefNear tells whether the relief valve is what the clause of item i is about.
 func (m *message) reliefNear(i int) bool {
+	if !m.kinds.has(cRelief) {
+		return false
+	}
 	s := m.sents[m.items[i].sent]
 	it := i - 1
 	for t := m.text(it); t == "been" || t == "has" || t == "still" || t == "always" || t == "just" || t == "constantly" || t == "is" || t == "was"; t = m.text(it) {

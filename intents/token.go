@@ -119,7 +119,7 @@ func tokenize(c clean, d *scratch) []token {
 		case b == ' ':
 			i++
 		case isDigit(b):
-			t := digits(s, i)
+			t := digits(s, i, d)
 			i = t.span.to
 			add(t)
 		case b == '\'' && i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) && !wordByte(s, i-1):
@@ -127,11 +127,11 @@ func tokenize(c clean, d *scratch) []token {
 			add(token{kind: number, text: s[i : i+3], raw: s[i : i+3], span: span{i, i + 3}, num: &numeral{value: v, integer: true, apos: true, digits: s[i+1 : i+3]}})
 			i += 3
 		case b == '.' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1):
-			t := digits(s, i)
+			t := digits(s, i, d)
 			i = t.span.to
 			add(t)
 		case b == '-' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1) && (i == 0 || s[i-1] == ' ' || s[i-1] == '\n' || s[i-1] == ':' || s[i-1] == '='):
-			t := digits(s, i+1)
+			t := digits(s, i+1, d)
 			t.num.negative = true
 			t.num.value = -t.num.value
 			t.span.from = i
@@ -143,7 +143,7 @@ func tokenize(c clean, d *scratch) []token {
 			if s[j] == ' ' {
 				j++
 			}
-			t := digits(s, j)
+			t := digits(s, j, d)
 			t.num.money = true
 			t.span.from = i
 			i = t.span.to
@@ -260,12 +260,13 @@ func contraction(w string) string {
 }
 
 // digits reads a number written in digits at s[i].
-func digits(s string, i int) token {
+func digits(s string, i int, d *scratch) token {
 	n := i
 	for n < len(s) && isDigit(s[n]) {
 		n++
 	}
-	num := &numeral{integer: true}
+	num := d.numeral()
+	num.integer = true
 	text := s[i:n]
 	switch {
 	case n-i >= 1 && n-i <= 2 && n+2 < len(s) && s[n] == ':' && isDigit(s[n+1]) && isDigit(s[n+2]) && !(n+3 < len(s) && isDigit(s[n+3])):
