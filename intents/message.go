@@ -333,6 +333,7 @@ const longestSentence = 120
 
 // cut finds sentences and segments.
 func (m *message) cut() {
+	m.sents = m.scratch.sents[:0]
 	line, seg := 0, 0
 	start := 0
 	close := func(end int, q bool) {
@@ -382,6 +383,7 @@ func (m *message) cut() {
 		}
 	}
 	close(len(m.items), false)
+	m.scratch.sents = m.sents
 	m.splitQuestions()
 	for k := range m.sents {
 		s := &m.sents[k]

@@ -130,6 +130,7 @@ type scratch struct {
 	toks   []token
 	items  []item
 	nums   []numeral
+	sents  []sentence
 	words  []int32
 	inSite []int
 }
