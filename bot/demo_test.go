@@ -35,8 +35,19 @@ func TestTheDemonstrationIsUnderstoodToTheLastWord(t *testing.T) {
 	}
 }
 
+// By day and by night: the shop's quiet hours hold no alert of it back.
 func TestTheDemonstrationShowsDriftsAndAlertsAtOnce(t *testing.T) {
-	w, stop := practising(t, 100*time.Millisecond)
+	for name, hour := range map[string]int{"by day": 10, "by night": 22} {
+		t.Run(name, func(t *testing.T) {
+			began := time.Now()
+			start := time.Date(began.Year(), began.Month(), began.Day(), hour, 0, 0, 0, time.UTC)
+			demonstrates(t, func() time.Time { return start.Add(time.Since(began)) })
+		})
+	}
+}
+
+func demonstrates(t *testing.T, now func() time.Time) {
+	w, stop := practisingAt(t, now, 100*time.Millisecond)
 	said := func(channel, words string) func() bool {
 		return func() bool {
 			for _, m := range w.Messages(channel) {

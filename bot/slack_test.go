@@ -30,7 +30,7 @@ func hired(t *testing.T) (*practice.Workspace, *program, *lockedBuffer) {
 	t.Setenv("LAZYHAND_SLACK_APP_TOKEN", app.AppToken)
 	log := &lockedBuffer{}
 	return w, &program{out: io.Discard, errOut: log, now: time.Now, dbFile: filepath.Join(dir, "shop.db"), slackURL: server.URL + "/api/",
-		set: []string{"health.listen=", "slack.field_channels=" + w.Channel("field"), "slack.dispatch_channel=" + w.Channel("dispatch"), "slack.team_channel=" + w.Channel("team")}}, log
+		set: []string{"health.listen=", "shop.quiet_hours=none", "slack.field_channels=" + w.Channel("field"), "slack.dispatch_channel=" + w.Channel("dispatch"), "slack.team_channel=" + w.Channel("team")}}, log
 }
 
 func TestServeAnswersInTheThreadOfTheReport(t *testing.T) {

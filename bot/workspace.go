@@ -129,6 +129,12 @@ func (p *program) practice(ctx context.Context, listen string, demo time.Duratio
 	err = trial.serve(ctx, c, func(c config.Config, log *slog.Logger, now func() *desk.Desk) (platform, error) {
 		current.Store(&now)
 		if demo > 0 {
+			// Whoever watches at night is to see the alerts too.
+			if cal := deskOptions(c).Calendar; cal.IsQuiet(w.Now()) {
+				if err := w.AdvanceTo(cal.AfterQuiet(w.Now())); err != nil {
+					return nil, err
+				}
+			}
 			if err := demoFill(ctx, now(), w, w.Now()); err != nil {
 				return nil, err
 			}

@@ -17,9 +17,14 @@ import (
 // practising opens a practice workspace with the bot in it.
 func practising(t *testing.T, demo time.Duration) (w *practice.Workspace, stop func() error) {
 	t.Helper()
+	return practisingAt(t, time.Now, demo)
+}
+
+func practisingAt(t *testing.T, now func() time.Time, demo time.Duration) (w *practice.Workspace, stop func() error) {
+	t.Helper()
 	home(t)
 	log := &lockedBuffer{}
-	p := &program{out: io.Discard, errOut: log, now: time.Now}
+	p := &program{out: io.Discard, errOut: log, now: now}
 	ctx, cancel := context.WithCancel(t.Context())
 	joined, done := make(chan *practice.Workspace, 1), make(chan error, 1)
 	go func() {
