@@ -12,7 +12,7 @@ import (
 	"lazyhand/intents"
 )
 
-var digits = regexp.MustCompile(`\d+(?:[.,]\d+)?`)
+var digits = regexp.MustCompile(`\d+(?:[.,]\d+)?|\.\d+`)
 
 // wordy finds a number written in words, or with a fraction.
 var wordy = regexp.MustCompile(`(?i)zero|cero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)

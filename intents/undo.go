@@ -101,7 +101,10 @@ func undo(raw string, d *scratch) clean {
 			u.put("~", i)
 			i++
 		case b == '*' || b == '`':
-			// emphasis and code marks say nothing; "2*3" does not occur in notes
+			// emphasis and code marks say nothing, but two numbers stay two
+			if i > 0 && i+1 < len(raw) && isDigit(raw[i-1]) && isDigit(raw[i+1]) {
+				u.put(" ", i)
+			}
 			i++
 		case b == '_':
 			if !(wordByte(raw, i-1) && wordByte(raw, i+1)) {
