@@ -128,6 +128,10 @@ func tokenize(c clean, d *scratch) []token {
 			i += 3
 		case b == '.' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1):
 			t := digits(s, i, d)
+			if t.span.to == i {
+				i++ // ".85.7" is no decimal: the point says nothing
+				continue
+			}
 			i = t.span.to
 			add(t)
 		case b == '-' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1) && (i == 0 || s[i-1] == ' ' || s[i-1] == '\n' || s[i-1] == ':' || s[i-1] == '='):
