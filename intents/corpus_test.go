@@ -149,8 +149,8 @@ func (s *score) f1(kind string) (precision, recall, f1 float64) {
 // floors are what the parser reaches on the labelled messages; they are raised
 // as it gets better, never lowered.
 const (
-	floorExact    = 0.96
-	floorReadings = 0.98
+	floorExact    = 0.98
+	floorReadings = 0.99
 )
 
 // The labelled messages are read as their labels say. The score by part and by
@@ -167,7 +167,7 @@ func TestLabelledMessages(t *testing.T) {
 
 // floorHeldBack is what the parser reaches on messages that it was not made on.
 // It says what to expect of a crew's messages; the floors above do not.
-const floorHeldBack = 0.84
+const floorHeldBack = 0.85
 
 // Messages that nobody looks at while working on the parser: they only measure.
 // Whoever reads their misses moves the file to the others and has new ones
