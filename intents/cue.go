@@ -50,6 +50,8 @@ const (
 	cueBot                  // the bot and its things: you, reading
 	cueErrand               // the way there, keys, prices: no question of the record
 	cueForeign              // a thing of no house: truck, coffee, compressor
+	cueHail                 // greets: hey, buenas
+	cuePreface              // opens a message when a mark follows: "Update:", "ok so,"
 	// Cues of what the rules know already.
 	cueSite
 	cueThat  // that, this
@@ -75,6 +77,7 @@ var cueNames = map[string]cue{
 	"office": cueOffice, "crew": cueCrew, "period": cuePeriod, "result": cueResult, "sumup": cueSumUp, "close": cueClose,
 	"closed": cueClosed, "shift": cueShift, "how": cueHow, "tell": cueTell, "bot": cueBot, "errand": cueErrand,
 	"foreign": cueForeign, "here": cueHere, "that": cueThat, "it": cueIt, "greet": cueGreet,
+	"hail": cueHail, "preface": cuePreface,
 }
 
 // cueSet is a set of cues, one bit each.

@@ -1,0 +1,47 @@
+package intents
+
+// opened leaves out how a message opens when that says nothing: "hey bot, …",
+// "Morning! …", "Update: …". What follows is read as if it stood first: many an
+// order and many a street line is known by that.
+func (p *Parser) opened(toks []token) []token {
+	i := 0
+	for {
+		n := p.hail(toks[i:])
+		if n == 0 || i+n == len(toks) {
+			return toks[i:]
+		}
+		i += n
+	}
+}
+
+// hail is the length of the greeting or the preface that begins here, with the mark
+// after it.
+func (p *Parser) hail(toks []token) int {
+	if len(toks) < 2 || toks[0].kind != word || toks[0].quoted {
+		return 0
+	}
+	w := p.lex.cues[toks[0].text]
+	if w == nil {
+		return 0
+	}
+	n, set := 1, w.alone
+	if pair := w.before[toks[1].text]; pair.has(cueHail) || pair.has(cuePreface) {
+		n, set = 2, pair
+	}
+	marked := n < len(toks) && toks[n].kind == mark && opensAfter(toks[n].text)
+	switch {
+	case marked && (set.has(cueHail) || set.has(cuePreface)):
+		return n + 1
+	case set.has(cueHail):
+		return n
+	}
+	return 0
+}
+
+func opensAfter(mark string) bool {
+	switch mark {
+	case ",", ".", "!", ":", "-", "\n", ";":
+		return true
+	}
+	return false
+}
