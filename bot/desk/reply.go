@@ -150,11 +150,7 @@ func visitText(v assess.Visit, w *words) string {
 		parts = append(parts, equipmentText(e, w))
 	}
 	for _, d := range v.Work {
-		s := w.Action[d.Action]
-		if d.ToPSI != nil {
-			s += fmt.Sprintf(" (%s %s)", number(*d.ToPSI), w.Psi)
-		}
-		parts = append(parts, s)
+		parts = append(parts, workText(d, w))
 	}
 	for _, p := range v.Plans {
 		s := w.Action[p.Action]
@@ -168,6 +164,19 @@ func visitText(v assess.Visit, w *words) string {
 		parts = append(parts, s)
 	}
 	return strings.Join(parts, "; ")
+}
+
+// workText is a piece of work in words, with the setting it left and, when told,
+// the one it found.
+func workText(d assess.Work, w *words) string {
+	s := w.Action[d.Action]
+	switch {
+	case d.ToPSI != nil && d.FromPSI != nil:
+		s += " (" + fmt.Sprintf(w.FromTo, number(*d.FromPSI), number(*d.ToPSI)) + ")"
+	case d.ToPSI != nil:
+		s += fmt.Sprintf(" (%s %s)", number(*d.ToPSI), w.Psi)
+	}
+	return s
 }
 
 // readingText is a reading in words.

@@ -177,6 +177,7 @@ type words struct {
 
 	// Measures and codes
 	Psi, Gal      string
+	FromTo        string // a setting changed: what it was and what it is
 	Peak          string
 	Before, After string
 	Absent        string // thing

@@ -188,7 +188,7 @@ var english = words{
 	HomeWorst:     "Houses to see first",
 	HomeNothing:   "Nothing here.",
 
-	Psi: "psi", Gal: "gal", Peak: "highest", Before: "before", After: "after",
+	Psi: "psi", Gal: "gal", FromTo: "%s to %s psi", Peak: "highest", Before: "before", After: "after",
 	Absent: "no %s", NoSymptom: "no %s",
 	AgeUnknown: "age unknown", Serviced: "last serviced %d", NeverServiced: "never serviced",
 	Minutes: "%d minutes", Hours: "%d hours", Days: "%d days",

@@ -188,7 +188,7 @@ var spanish = words{
 	HomeWorst:     "Casas que ver primero",
 	HomeNothing:   "Aquí no hay nada.",
 
-	Psi: "psi", Gal: "gal", Peak: "máxima", Before: "antes", After: "después",
+	Psi: "psi", Gal: "gal", FromTo: "de %s a %s psi", Peak: "máxima", Before: "antes", After: "después",
 	Absent: "sin %s", NoSymptom: "sin %s",
 	AgeUnknown: "edad desconocida", Serviced: "último servicio %d", NeverServiced: "nunca con servicio",
 	Minutes: "%d minutos", Hours: "%d horas", Days: "%d días",
