@@ -219,3 +219,12 @@ func TestTheFileIsItsOwnersOnly(t *testing.T) {
 		}
 	}
 }
+
+// TestEveryCommitWaitsForTheDisk: what is gathered of the log is let out by the
+// wait for the disk, so that no commit may do without it.
+func TestEveryCommitWaitsForTheDisk(t *testing.T) {
+	db := fresh(t)
+	if how := lines(t, db.write, "PRAGMA synchronous"); how[0] != "[2]" {
+		t.Errorf("synchronous is %s, want 2: FULL", how[0])
+	}
+}
