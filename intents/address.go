@@ -87,18 +87,12 @@ func (p *Parser) addresses(toks []token) []address {
 
 // term tells whether a token alone is a term of the trade.
 func (p *Parser) term(toks []token, k int) bool {
-	tags, n := p.lex.match(toks, k, k+1)
-	if n == 0 {
-		return false
-	}
-	for _, t := range tags {
-		switch p.classes[t.class] {
-		case cPoint, cPlace, cBibb, cItem, cState, cCond, cUnit, cSym, cFuel, cMaterial, cDid, cNeg, cPeak, cBefore, cAfter, cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner:
-			return true
-		}
-	}
-	return false
+	node, n := p.lex.find(toks, k, k+1)
+	return n > 0 && p.kinds[node].meets(terms)
 }
+
+// terms are the classes of the trade's terms.
+var terms = setOf(cPoint, cPlace, cBibb, cItem, cState, cCond, cUnit, cSym, cFuel, cMaterial, cDid, cNeg, cPeak, cBefore, cAfter, cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner)
 
 func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a := address{from: i, house: i, unitFrom: -1}
@@ -109,6 +103,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	}
 	if i > 1 && toks[i-1].text == "-" && toks[i-1].glued && toks[i].glued && toks[i-2].kind == number {
 		return a, false // "0-160 face"
+	}
+	if i > 1 && toks[i-1].text == "/" && toks[i].glued && toks[i-2].kind == number {
+		return a, false // "7/16 wrench"
 	}
 	// 123B Elm, 45-12 31st Ave
 	if j < len(toks) && toks[j].glued && toks[j].kind == word && len(toks[j].raw) == 1 && (toks[j].raw[0] < 'f' || toks[j].caps) && isLetter(toks[j].raw[0]) {
@@ -189,7 +186,13 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 				a.score += 2 // "en la 880 sagebrush"
 			}
 		case "to", "a":
-			a.score += 0.5
+			if i > 1 && toks[i-2].kind == number {
+				a.score-- // "9 to 11"
+				break
+			}
+			a.score++
+		case "off", "back", "by", "past", "pa":
+			a.score++
 		case ":":
 			if i > 1 {
 				switch toks[i-2].text {
@@ -206,6 +209,10 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			}
 		case ",", ".", "\n", "-", ";", "(":
 			a.score += 0.5
+		default:
+			if p.asksAt(toks, i-1) {
+				a.score += 1.5 // "snooze 19 aldine"
+			}
 		case "unit", "apt", "lot", "code", "truck", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
 			a.score -= 4
 		}
@@ -216,6 +223,12 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a.unit(p, toks)
 	a.townAfter(p, toks)
 	return a, a.score >= 3
+}
+
+// asksAt tells whether the word at k asks for something of a house, or plans it.
+func (p *Parser) asksAt(toks []token, k int) bool {
+	node, n := p.lex.find(toks, k, k+1)
+	return n > 0 && p.kinds[node].meets(setOf(cAsk, cDo))
 }
 
 // roomly tells whether a word counts what a house has: "3 Bed 2 Bath ranch".

@@ -19,7 +19,7 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 			continue
 		}
 		alone := words == 0 && (t.caps || end+1 >= len(toks) || toks[end+1].kind == mark) // "5120 Carretera Vieja"
-		if p.stop(toks, end) && !alone || p.term(toks, end) && !t.caps || words > 0 && p.lex.known(t.text) {
+		if (p.stop(toks, end) || p.term(toks, end) && !t.caps) && !alone || words > 0 && p.lex.known(t.text) {
 			break
 		}
 		words++
@@ -56,7 +56,8 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		if words > 0 && (t.text == "numero" || t.text == "num" || t.text == "no" || t.text == "nro") {
 			break
 		}
-		if !linking(t.text) && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
+		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.never[t.text] && k+1 < len(toks) && toks[k+1].kind == number // "camino viejo 12"
+		if !linking(t.text) && !whole && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
 			return a, false
 		}
 		words++
@@ -115,7 +116,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 // ofStreet returns where a street's name begins after "de": "el 4 de Heron Bayou
 // Ln"; j when there is no such word.
 func (p *Parser) ofStreet(toks []token, j int) int {
-	if t := &toks[j]; t.kind != word || t.text != "de" && t.text != "d" || t.caps || j+1 >= len(toks) || toks[j+1].kind != word {
+	if t := &toks[j]; t.kind != word || t.text != "de" && t.text != "d" || t.caps && !allCaps(toks) || j+1 >= len(toks) || toks[j+1].kind != word {
 		return j
 	}
 	switch toks[j+1].text {

@@ -67,3 +67,29 @@ func (m *message) pointInClause(i int) bool {
 	}
 	return false
 }
+
+// degrees tells whether the small "f" or "c" at item at, after a number, is a
+// temperature's: "50 gal gas, 2012, 130 f", "thermostat at 60 c". Nothing follows it in
+// its clause, and the clause speaks of a heater's make or of warmth; "heater idle, 71 f"
+// is the front.
+func (m *message) degrees(it item, at int) bool {
+	low, high := 80.0, 185.0
+	if m.text(at) == "c" {
+		low, high = 35, 95
+	}
+	if it.value < low || it.value > high {
+		return false
+	}
+	if at+1 < len(m.items) && !m.items[at+1].mark && m.text(at+1) != "and" && m.text(at+1) != "y" {
+		return false
+	}
+	for k := at - 2; k >= 0 && k >= at-10 && m.text(k) != "\n" && m.text(k) != "."; k-- {
+		switch {
+		case m.is(k, cState, "") || m.is(k, cOn, "") || m.is(k, cOff, "") || m.items[k].kinds.meets(setOf(cPoint, cPlace, cBibb)):
+			return false
+		case m.is(k, cFuel, "") || m.is(k, cPart, "thermostat") || m.is(k, cItem, "heater") || m.is(k, cWater, ""):
+			return true
+		}
+	}
+	return false
+}

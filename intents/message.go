@@ -288,7 +288,7 @@ func (m *message) units() {
 func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	switch n.text {
 	case "f", "c":
-		return glued || m.toks[n.tok].caps
+		return glued || m.toks[n.tok].caps || m.degrees(it, at)
 	case "m":
 		return true
 	case "d":

@@ -19,7 +19,7 @@ func (m *message) chooseSite() {
 		if k == best {
 			continue
 		}
-		strong := a.suffixed && a.score >= 5.5
+		strong := a.suffixed && a.score >= 5.5 || a.suffixed && sameStreet(a.line, b.line)
 		if !strong && !(a.score >= 4.5 && a.house != b.house) {
 			a.score = -1 // no street line after all
 		}
@@ -89,6 +89,14 @@ func (m *message) twoHouses() bool {
 	}
 	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
 	return true
+}
+
+// sameStreet tells whether two street lines differ in the house number only: "12 elk run
+// … and next door 14 elk run".
+func sameStreet(a, b string) bool {
+	x, s, _ := strings.Cut(a, " ")
+	y, t, _ := strings.Cut(b, " ")
+	return x != y && s == t
 }
 
 // sameHouse tells whether two street lines can be one house: one number, and

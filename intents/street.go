@@ -97,9 +97,13 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		return 0, true
 	}
 	term := w.p.term(w.toks, k)
-	if term && words == 0 && !proper {
-		if node, n := w.p.lex.find(w.toks, k, k+1); n > 0 && w.p.kinds[node].has(cUnit) && !w.p.kinds[node].has(cPoint) {
+	if term && !proper {
+		node, _ := w.p.lex.find(w.toks, k, k+1)
+		switch kinds := w.p.kinds[node]; {
+		case words == 0 && kinds.has(cUnit) && !kinds.has(cPoint) && !w.unitNames(k):
 			return 0, false // "100 ft run"
+		case kinds.has(cDeterminer):
+			return 0.5, true // "15 old mill ford"
 		}
 	}
 	switch {
@@ -115,6 +119,26 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		return 1, true
 	}
 	return 0, true
+}
+
+// unitNames tells whether the unit at k, right after the house number, is the first
+// word of a street's name: "50 mile creek rd", "62 dollar st". It is one thing, written
+// out, and a plain suffix follows.
+func (w *streetWalk) unitNames(k int) bool {
+	t := w.toks[k].text
+	if len(t) < 4 && !(t == "bar" && w.toks[w.from-1].num != nil && w.toks[w.from-1].num.value > 20) || strings.HasSuffix(t, "s") {
+		return false
+	}
+	for j := k + 1; j < len(w.toks) && j <= k+3 && w.toks[j].kind == word; j++ {
+		s := w.toks[j].text
+		if core(w.p.gaz.suffix[s]) && !ambiguousSuffix[s] || j > k+1 && s == "way" {
+			return true
+		}
+		if w.p.lex.never[s] || w.p.term(w.toks, j) {
+			return false
+		}
+	}
+	return false
 }
 
 // core are the suffixes that no other suffix follows.
@@ -150,7 +174,7 @@ walk:
 			}
 			if n, ok := ordinalAt(toks, k); ok {
 				k += n - 1
-			} else if !(t.num.words && t.caps && !w.spoken || t.num.ordinal) {
+			} else if !(t.num.words && !w.spoken && (t.caps || w.opens()) || t.num.ordinal) {
 				break walk
 			}
 			words++
@@ -199,8 +223,18 @@ walk:
 	if last < 0 {
 		return street{}, false
 	}
+	if s := toks[last].text; core(best.line) && !ambiguousSuffix[s] && s != "st" && w.p.gaz.standard[s] {
+		best.score = max(best.score, 3) // "20 old post rd"
+	}
 	w.finish(&best, last)
 	return best, true
+}
+
+// opens tells whether the house number opens its clause, or a small word leads to it:
+// a number in words right after it is then of the name, "60 sixty oaks ln".
+func (w *streetWalk) opens() bool {
+	k := w.from - 2
+	return k < 0 || w.toks[k].kind == mark || w.toks[k].kind == word && !w.p.term(w.toks, k) || linking(w.toks[k].text)
 }
 
 // finish writes the line of a street that ends with the suffix at last, with a
@@ -237,144 +271,4 @@ func (w *streetWalk) finish(s *street, last int) {
 		}
 	}
 	s.line = strings.Join(parts, " ")
-}
-
-// bare reads a name without a suffix: "12 Alder". A capital, or the end of the
-// clause after it, makes it a name; a plural, or the number 1, makes it
-// a count: "6 flats", "1 message".
-func (w *streetWalk) bare() (street, bool) {
-	toks := w.toks
-	end, words, caps := w.name, 0, 0
-	for end < len(toks) && words < 3 {
-		t := &toks[end]
-		if t.quoted != toks[w.from].quoted {
-			break
-		}
-		if t.kind == number {
-			if n, ok := ordinalAt(toks, end); ok && words == 0 {
-				end += n
-				words++
-				continue
-			}
-			break
-		}
-		if t.kind != word || !w.bareWord(end, words, caps > 0) {
-			break
-		}
-		if w.proper(end) {
-			caps++
-		}
-		words++
-		end++
-	}
-	if words == 0 {
-		return street{}, false
-	}
-	sc := 1.5
-	if w.dir != "" {
-		sc += 2
-	}
-	closed := end >= len(toks) || toks[end].kind == mark
-	if !closed && w.p.gaz.unit[toks[end].text] != "" && !w.p.gaz.plainUnit(toks, end) {
-		closed = true // "66 Rio Frio Apt 9"
-	}
-	if !closed && end+2 < len(toks) && toks[end].text == "f" && toks[end+1].text == "/" {
-		closed = true // "406 saltgrass f/u 1 mo"
-	}
-	switch last := toks[end-1].text; {
-	case caps == words:
-		sc += 1.5
-	case w.dir == "" && (words == 1 && plural(last) || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
-		sc -= 2
-	case end >= len(toks) || toks[end].text == "\n":
-		sc += 0.5
-	}
-	if !closed && toks[end].kind == word && !w.p.term(toks, end) && !w.p.stop(toks, end) && (w.p.gaz.unit[toks[end].text] == "" || w.p.gaz.plainUnit(toks, end)) {
-		sc -= 2
-	}
-	if words > 2 {
-		sc--
-	}
-	name := w.p.nameOf(toks, w.name, end)
-	if end < len(toks) && toks[end].kind == word && words == 1 {
-		name = strings.TrimSuffix(name, "'s") // "12 Alder's front bib"
-	}
-	if w.dir != "" {
-		name = w.dir + " " + name
-	}
-	return street{line: name, to: end, score: sc}, true
-}
-
-// bareWord tells whether the word at k can be a part of a name that has no suffix.
-func (w *streetWalk) bareWord(k, words int, proper bool) bool {
-	p, t := w.p, &w.toks[k]
-	if p.lex.never[t.text] {
-		return false
-	}
-	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) && !p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
-		return true // "40 The Strand"
-	}
-	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
-		return true // "1440 st marys"
-	}
-	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
-		return true // "12 Main"
-	}
-	if p.term(w.toks, k) {
-		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
-		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.gaz.unit[w.toks[k+1].text] != "" && !p.gaz.plainUnit(w.toks, k+1)
-	}
-	if initialed(w.toks, k) {
-		return false
-	}
-	if _, unit := p.gaz.unit[t.text]; unit && words > 0 && !p.gaz.plainUnit(w.toks, k) {
-		return false // "66 Rio Frio Apt 9"
-	}
-	if w.proper(k) {
-		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
-		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
-	}
-	if proper && !linking(t.text) {
-		return false // "3310 Rio Seco please"
-	}
-	meaning := func() bool {
-		node, _ := p.lex.find(w.toks, k, k+1)
-		return !p.kinds[node].within(classSet{}.with(cWill).with(cWord))
-	}
-	if p.stop(w.toks, k) {
-		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n") && !linking(t.text) && len(t.text) > 3 && !meaning()
-	}
-	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
-		return false
-	}
-	if _, unit := p.gaz.unit[t.text]; unit && !p.gaz.plainUnit(w.toks, k) {
-		return false // "605 Coral apto 9"
-	}
-	if p.lex.known(t.text) || p.lex.right[t.text] {
-		// "14 heron gate": a common word may end a name
-		return words > 0 && !meaning() && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark)
-	}
-	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
-		return false // "set at 50 supposedly"
-	}
-	var room [8]int32
-	term, _ := p.joined(t.text)
-	return term == 0 && len(p.lex.candidates(t.text, room[:0])) == 0 // "66 frontbib", "67 befor"
-}
-
-// initialed tells whether the letter at k is the initial of a test point between two
-// pressures: "F 84 R 66".
-func initialed(toks []token, k int) bool {
-	return len(toks[k].text) == 1 && k+1 < len(toks) && toks[k+1].kind == number && toks[k-1].kind == number && toks[k-1].num.value <= highestPressure
-}
-
-// saint tells whether a short word begins a name: "St Marys", "Mt Baker".
-func saint(s string) bool {
-	return s == "st" || s == "mt" || s == "saint" || s == "santa" || s == "san"
-}
-
-// plural tells whether a word looks like things counted.
-func plural(s string) bool {
-	n := len(s)
-	return n > 3 && s[n-1] == 's' && s[n-2] != 's' && s[n-2] != 'u' && s[n-2] != 'i'
 }

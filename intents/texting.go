@@ -24,7 +24,7 @@ func (p *Parser) texted(toks []token) []token {
 			t.text, t.short = full, true
 			continue
 		}
-		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.common(t.text) {
+		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.common(t.text) || p.namesStreet(toks, i) {
 			continue
 		}
 		if w := p.lex.sounded(t.text); w != "" {
@@ -33,6 +33,15 @@ func (p *Parser) texted(toks []token) []token {
 	}
 	joinTens(toks)
 	return toks
+}
+
+// namesStreet tells whether the word at i is a street's suffix, or stands between a
+// number and one: "13 gull cove".
+func (p *Parser) namesStreet(toks []token, i int) bool {
+	suffix := func(k int) bool {
+		return k < len(toks) && toks[k].kind == word && p.gaz.suffix[toks[k].text] != "" && !noSuffix[toks[k].text]
+	}
+	return suffix(i) && !ambiguousSuffix[toks[i].text] || suffix(i+1) && i > 0 && (toks[i-1].kind == number || numberWords[toks[i-1].text].class != 0)
 }
 
 // sounded finds the word of the lexicon or the number that w spells by its sound:

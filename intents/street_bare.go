@@ -1,0 +1,204 @@
+package intents
+
+import "strings"
+
+// Streets whose names have no suffix: "12 Alder".
+
+// bare reads a name without a suffix: "12 Alder". A capital, or the end of the
+// clause after it, makes it a name; a plural, or the number 1, makes it
+// a count: "6 flats", "1 message".
+func (w *streetWalk) bare() (street, bool) {
+	toks := w.toks
+	end, words, caps := w.name, 0, 0
+	for end < len(toks) && words < 3 {
+		t := &toks[end]
+		if t.quoted != toks[w.from].quoted {
+			break
+		}
+		if t.kind == number {
+			if n, ok := ordinalAt(toks, end); ok && words == 0 {
+				end += n
+				words++
+				continue
+			}
+			break
+		}
+		if t.kind != word || !w.bareWord(end, words, caps > 0) {
+			break
+		}
+		if w.proper(end) {
+			caps++
+		}
+		if !linking(t.text) || words == 0 {
+			words++
+		}
+		end++
+	}
+	if words == 0 {
+		return street{}, false
+	}
+	sc := 1.5
+	if w.dir != "" {
+		sc += 2
+	}
+	closed := end >= len(toks) || toks[end].kind == mark
+	if !closed && w.p.gaz.unit[toks[end].text] != "" && !w.p.gaz.plainUnit(toks, end) {
+		closed = true // "66 Rio Frio Apt 9"
+	}
+	if !closed && toks[end].text == "f/u" {
+		closed = true // "406 saltgrass f/u 1 mo"
+	}
+	switch last := toks[end-1].text; {
+	case caps == words:
+		sc += 1.5
+	case w.dir == "" && (words == 1 && plural(last) && !w.tall() || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
+		sc -= 2
+	default:
+		sc += w.strange(end)
+	}
+	if !closed && toks[end].kind == word && !w.p.lex.known(toks[end].text) && !w.p.stop(toks, end) && !w.p.term(toks, end) && (w.p.gaz.unit[toks[end].text] == "" || w.p.gaz.plainUnit(toks, end)) {
+		sc -= 2
+	}
+	if words > 2 {
+		sc--
+	}
+	name := w.p.nameOf(toks, w.name, end)
+	if end < len(toks) && toks[end].kind == word && words == 1 {
+		name = strings.TrimSuffix(name, "'s") // "12 Alder's front bib"
+	}
+	if w.dir != "" {
+		name = w.dir + " " + name
+	}
+	return street{line: name, to: end, score: sc}, true
+}
+
+// strange weighs a name in small letters: the end of a line after it speaks for it, and
+// so do words that nothing else knows, "31 larkspur"; a common word, "812 otter", speaks
+// against it.
+func (w *streetWalk) strange(end int) (score float64) {
+	if end >= len(w.toks) || w.toks[end].text == "\n" {
+		score += 0.5
+	}
+	unknown := true
+	for k := w.name; k < end; k++ {
+		t := &w.toks[k]
+		unknown = unknown && t.kind == word && len(t.text) > 3 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
+		switch {
+		case k > w.name:
+		case w.p.lex.heads[t.text]:
+			score++
+		case w.p.lex.right[t.text]:
+			score -= 1.5
+		}
+	}
+	if unknown && w.from > 1 && w.toks[w.from-2].text != "\n" {
+		score += 0.5 // "66 parejo" begins a message as well
+	}
+	return score
+}
+
+// tall tells whether the house number is higher than any pressure and no year.
+func (w *streetWalk) tall() bool {
+	n := w.toks[w.from-1].num
+	return n != nil && n.value > highestPressure && !(len(n.digits) == 4 && year(n.value))
+}
+
+// bareWord tells whether the word at k can be a part of a name that has no suffix.
+func (w *streetWalk) bareWord(k, words int, proper bool) bool {
+	p, t := w.p, &w.toks[k]
+	if p.lex.never[t.text] {
+		return false
+	}
+	if words > 0 && linking(t.text) && p.lex.heads[w.toks[w.name].text] && k+1 < len(w.toks) && w.toks[k+1].kind == word {
+		return true // "2019 vista del sol"
+	}
+	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) && !p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
+		return true // "40 The Strand"
+	}
+	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
+		return true // "1440 st marys"
+	}
+	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
+		return true // "12 Main"
+	}
+	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.never[w.toks[k+1].text] || p.gaz.unit[w.toks[k+1].text] != ""
+	if words == 0 && p.lex.heads[t.text] && k+1 < len(w.toks) && w.toks[k+1].kind == word && !p.lex.never[w.toks[k+1].text] {
+		return true // "2019 vista del sol"
+	}
+	if node, _ := p.lex.find(w.toks, k, k+1); words > 0 && p.lex.heads[w.toks[k-1].text] && !p.kinds[node].meets(placed) {
+		return true // "3310 rio seco porfavor"
+	}
+	if p.term(w.toks, k) {
+		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
+		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.gaz.unit[w.toks[k+1].text] != "" && !p.gaz.plainUnit(w.toks, k+1)
+	}
+	if initialed(w.toks, k) {
+		return false
+	}
+	if _, unit := p.gaz.unit[t.text]; unit && words > 0 && !p.gaz.plainUnit(w.toks, k) {
+		return false // "66 Rio Frio Apt 9"
+	}
+	if w.proper(k) {
+		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
+		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
+	}
+	if proper && !linking(t.text) {
+		return false // "3310 Rio Seco please"
+	}
+	meaning := func() bool {
+		node, _ := p.lex.find(w.toks, k, k+1)
+		return !p.kinds[node].within(classSet{}.with(cWill).with(cWord))
+	}
+	if p.stop(w.toks, k) {
+		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.never[w.toks[k+1].text]) && !linking(t.text) && len(t.text) > 3 && !meaning()
+	}
+	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
+		return false
+	}
+	if _, unit := p.gaz.unit[t.text]; unit && !p.gaz.plainUnit(w.toks, k) {
+		return false // "605 Coral apto 9"
+	}
+	if p.lex.known(t.text) || p.lex.right[t.text] {
+		// "14 heron gate", "812 otter": a common word may end a name
+		return (words > 0 || w.tall() && p.lex.right[t.text]) && !meaning() && ends
+	}
+	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
+		return false // "set at 50 supposedly"
+	}
+	if words == 0 && !w.tall() && core(p.gaz.suffix[t.text]) {
+		return false // "the 2 lane road"
+	}
+	term, _ := p.joined(t.text)
+	return term == 0 && (words == 0 && w.tall() || !p.slipOfTerm(t.text)) // "66 frontbib", "67 befor"
+}
+
+// placed are the classes of words that a pressure is told of, never a street's name.
+var placed = setOf(cPoint, cPlace, cBibb, cItem, cState, cUnit, cNow, cBefore, cAfter)
+
+// slipOfTerm tells whether a word may be a term of the trade written wrong.
+func (p *Parser) slipOfTerm(w string) bool {
+	var room [8]int32
+	for _, id := range p.lex.candidates(w, room[:0]) {
+		if p.kinds[p.lex.first[id]].meets(terms) {
+			return true
+		}
+	}
+	return false
+}
+
+// initialed tells whether the letter at k is the initial of a test point between two
+// pressures: "F 84 R 66".
+func initialed(toks []token, k int) bool {
+	return len(toks[k].text) == 1 && k+1 < len(toks) && toks[k+1].kind == number && toks[k-1].kind == number && toks[k-1].num.value <= highestPressure
+}
+
+// saint tells whether a short word begins a name: "St Marys", "Mt Baker".
+func saint(s string) bool {
+	return s == "st" || s == "mt" || s == "saint" || s == "santa" || s == "san"
+}
+
+// plural tells whether a word looks like things counted.
+func plural(s string) bool {
+	n := len(s)
+	return n > 3 && s[n-1] == 's' && s[n-2] != 's' && s[n-2] != 'u' && s[n-2] != 'i'
+}
