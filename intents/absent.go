@@ -15,6 +15,9 @@ func (m *message) named(s int, items []mentionOf) {
 		if se := m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) {
 			continue
 		}
+		if it.item == "heater" && m.is(it.at, cItem, "tank") {
+			continue // "instantáneo, sin tanque"
+		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
 			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
 				continue

@@ -197,7 +197,7 @@ func (m *message) ageUnknown(i int) bool {
 
 // neverServiced reads "never flushed", "flushed: never", "nunca lavado".
 func (m *message) neverServiced(i int) bool {
-	if !m.is(i, cDid, "flushed") && !m.flushWord(m.text(i)) {
+	if !m.is(i, cDid, "flushed") && !m.is(i, cHint, "served") {
 		return false
 	}
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg {
@@ -208,14 +208,6 @@ func (m *message) neverServiced(i int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt"
 	}) >= 0
-}
-
-func (m *message) flushWord(t string) bool {
-	switch t {
-	case "flush", "flushed", "serviced", "service", "servicio", "maintained", "maintenance", "lavado", "lavaron", "lavo", "lavada", "srvcd", "cleaned", "drained", "drenado", "mantenimiento", "lavarlo", "touched", "flushing", "svc", "srvc", "svcd", "lava", "lavan", "drenan", "drenaron", "han lavado", "purgado", "limpiado", "descaled", "last flush", "last service", "last serviced", "last flushed", "last drained", "lavando", "purga", "dado", "hecho", "serviced last", "drain", "enjuagado", "enjuagaron":
-		return t != "drain"
-	}
-	return false
 }
 
 // yearCue tells whether a year is told as one of an installation.
@@ -233,7 +225,7 @@ func (m *message) yearCue(i int) bool {
 func (m *message) maintainedYear(i int) bool {
 	s := m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-7; k-- {
-		if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+		if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
 			// "flushed it, heater is a 2016"
 			for j := k + 1; j < i; j++ {
 				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
@@ -256,7 +248,7 @@ func (m *message) maintainedYear(i int) bool {
 		if m.items[k].mark && m.text(k) != ")" || m.text(k) == "and" || m.text(k) == "y" {
 			break
 		}
-		if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+		if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
 			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" || m.text(i-1) == "last" || m.items[i].role == roleAgo
 		}
 	}
@@ -278,7 +270,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		ok := false
 		s := m.sents[m.items[a.at].sent]
 		for k := max(s.from, a.at-7); k < min(s.to, a.at+4); k++ {
-			if m.is(k, cDid, "flushed") || m.flushWord(m.text(k)) {
+			if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
 				ok = true
 			}
 		}

@@ -176,7 +176,7 @@ func (m *message) airs(i int) bool {
 	switch m.text(i) {
 	case "put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw":
 	default:
-		return false
+		return m.airFirst(i)
 	}
 	num, tank := false, false
 	for k := i + 1; k <= i+8 && k < len(m.items) && !m.items[k].mark; k++ {
@@ -200,6 +200,15 @@ func (m *message) airs(i int) bool {
 		}
 	}
 	return false
+}
+
+// airFirst tells whether a Spanish word of putting at i puts a number of air into a
+// tank: "le puse 55 de aire al tanque", "le eché 60 libras de aire".
+func (m *message) airFirst(i int) bool {
+	if !m.is(i, cHint, "putsair") || !m.isNum(i+1) || m.items[i+1].unit != "" && !pressureUnit(m.items[i+1].unit) {
+		return false
+	}
+	return m.right(i+1, 5, false, func(k int) bool { return m.is(k, cPart, "air") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // foundSetting: what a regulator was found set at belongs to the deed that set it anew.

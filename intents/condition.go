@@ -28,6 +28,9 @@ func (m *message) adverb(i int) bool {
 	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
 		return true // "todo normal" of the whole house
 	}
+	if m.text(i) == "bien" && m.heightens(i) {
+		return true
+	}
 	switch m.text(i) {
 	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding", "still holding":
 	default:
@@ -64,6 +67,15 @@ func (m *message) adverb(i int) bool {
 		return true
 	}
 	return false
+}
+
+// heightens tells whether "bien" at item i only says how much the next word means:
+// "creeping up bien slow", "una llave bien escondida".
+func (m *message) heightens(i int) bool {
+	if m.closes(i) || m.is(i+1, cItem, "") || m.isNum(i+1) {
+		return false
+	}
+	return m.is(i+1, cCond, "") || m.is(i+1, cSym, "") || m.strangeThing(i+1)
 }
 
 // otherNoun tells whether a condition is said of a thing that is no equipment: "the

@@ -177,6 +177,9 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 				continue
 			}
 			here := m.wordCues(k)
+			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
+				here = 0 // "hay que volver" asks nothing
+			}
 			if here == 0 && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
 				here = cues(cueOther)
 			}

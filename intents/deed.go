@@ -50,12 +50,8 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	switch m.text(i + 1) {
-	case "done", "complete", "completed", "finished":
-		// "prv swap done"
-		if m.is(i-1, cItem, "") && len(m.asks) == 0 {
-			return what, true
-		}
+	if m.is(i+1, cHint, "finished") && m.is(i-1, cItem, "") && len(m.asks) == 0 || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
+		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
 		if m.is(k, cHad, "") {

@@ -53,7 +53,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			return "" // "the dial is on one fifty"
 		}
 	}
-	if t := m.text(i); (t == "cold" || t == "frio") && m.coldSpell(i) {
+	if m.is(i, cHint, "cold") && m.coldSpell(i) {
 		return assess.Idle
 	}
 	if t := m.text(i); (t == "apagado" || t == "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
@@ -337,6 +337,9 @@ func (m *message) stateDenied(i int) bool {
 
 // coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".
 func (m *message) coldSpell(i int) bool {
+	if it := &m.items[i]; m.is(i-1, cWater, "") || m.toks[it.tok].text != it.text {
+		return false // "agua fría 60"; "frs" is no "frías"
+	}
 	switch m.text(i + 1) {
 	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
 		return false

@@ -39,9 +39,12 @@ func (m *message) heaterSize(i int) bool {
 	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (p == "a" || p == "is" || p == "its" || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {
 		return true // "it's a 2016 gas 40"
 	}
+	if prev == "de" && (m.is(i-2, cItem, "heater") || m.is(i-2, cFuel, "") && m.is(i-3, cItem, "heater")) && !m.is(i+1, cUnit, "") {
+		return true // "bóiler eléctrico de 50"
+	}
 	if prev != "a" && prev != "an" {
 		return false
 	}
 	topic, at := m.topicBefore(i)
-	return topic == "heater" && at >= i-3 && m.items[at].seg == it.seg || m.text(i-2) == "not" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].role == roleSize
+	return !m.is(at, cPart, "thermostat") && topic == "heater" && at >= i-3 && m.items[at].seg == it.seg || m.text(i-2) == "not" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].role == roleSize
 }

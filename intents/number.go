@@ -83,7 +83,7 @@ func spoken(toks []token) []token {
 		}
 		end := runEnd(toks, i)
 		chunks := speak(toks, i, end)
-		if len(chunks) == 0 {
+		if len(chunks) == 0 || wholly(toks, i, end) {
 			out = append(out, t)
 			i++
 			continue
@@ -102,6 +102,11 @@ func spoken(toks []token) []token {
 		i = at
 	}
 	return out
+}
+
+// wholly tells whether "cien" is no number: "el tanque está al cien".
+func wholly(toks []token, from, to int) bool {
+	return to-from == 1 && toks[from].text == "cien" && from > 0 && toks[from-1].text == "al"
 }
 
 // runEnd returns where the run of number words that begins at i ends.

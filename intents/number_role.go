@@ -292,7 +292,7 @@ func (m *message) yearsRole(i int) (role, string) {
 	}
 	if m.left(i, 2, false, func(k int) bool {
 		t := m.text(k)
-		return t == "in" || t == "en" || t == "every" || t == "cada" || t == "for" || t == "within" || t == "next"
+		return t == "in" || t == "en" || t == "dentro" || t == "every" || t == "cada" || t == "for" || t == "within" || t == "next"
 	}) >= 0 {
 		if t := m.text(i - 1); t == "every" || t == "cada" || t == "for" {
 			return roleIgnored, t

@@ -39,7 +39,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	it := &m.items[a.at]
 	best, cost := -1, 1e9
 	for k, x := range items {
-		if !compatible(a.what, x.item, it.text, it.value) || m.items[x.at].sent == it.sent && x.at < a.at && a.what != "unknown" && m.is(x.at, cItem, "") && m.itemAbsent(x.at) {
+		if !compatible(a.what, x.item, it.text, it.value) || m.items[x.at].sent == it.sent && x.at < a.at && a.what != "unknown" && m.is(x.at, cItem, "") && m.itemAbsent(x.at) && !m.installs(x.item) {
 			continue
 		}
 		xs := m.items[x.at].sent

@@ -49,6 +49,15 @@ func (m *message) planSentence(s int) {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
+	if len(acts) == 0 && len(whens) == 1 {
+		if i := m.itemAndDay(se, whens[0]); i >= 0 {
+			v, _ := m.val(i, cItem)
+			if code, ok := m.neededCode(m.itemCode(i, v)); ok && code != assess.OtherAction {
+				d := whens[0].days
+				m.plans = append(m.plans, planned{i, assess.Plan{Action: code, InDays: &d}})
+			}
+		}
+	}
 	used := make([]bool, len(acts))
 	for _, w := range whens {
 		best, cost := -1, 1e9
@@ -124,6 +133,25 @@ func (m *message) planSentence(s int) {
 	}
 }
 
+// itemAndDay returns the item of a line that tells nothing but an item and a day to
+// come, as a note ends: "tanque el miércoles", "new prv Friday"; else -1.
+func (m *message) itemAndDay(se sentence, w moment) int {
+	item := -1
+	for k := se.from; k < se.to; k++ {
+		switch {
+		case k >= w.at && k < w.end, m.items[k].mark && m.text(k) != ",", m.is(k, cDeterminer, ""), m.is(k, cPart, "new"):
+		case m.is(k, cItem, "") && item < 0 && k < w.at:
+			item = k
+		default:
+			return -1
+		}
+	}
+	if se.question || w.span {
+		return -1
+	}
+	return item
+}
+
 func anyUsed(used []bool) bool {
 	for _, u := range used {
 		if u {
@@ -163,6 +191,9 @@ func (m *message) promised(s int, a action) bool {
 		return true // "Flush again in a year"
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.is(i, cHint, "promise") {
+			return true // "en dos semanas les lavo el boiler"
+		}
 		switch m.text(i) {
 		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in", "coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit", "need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to", "schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need", "sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u", "follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit", "recuerda", "wants", "well", "want", "should", "ping me", "returning", "heading back", "head back", "swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there", "run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar", "pasar":
 			return true

@@ -260,6 +260,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			t := m.text(k)
 			return t == "setting" || t == "set pressure" || t == "setpoint" || t == "set point" || t == "dial" || t == "calibrada" || t == "ajustada" || t == "calibrado" || t == "sp"
 		}) >= 0 || at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i)) {
+			if m.left(at, 4, false, func(k int) bool { return m.is(k, cDo, "set") && !m.is(k, cDid, "") }) >= 0 {
+				return roleIgnored, "planned setting", true // "mañana le bajo a la reguladora a 60"
+			}
 			return roleSetting, "setting", true
 		}
 	}

@@ -80,7 +80,7 @@ func (m *message) leftAt(i int) bool {
 // onePut tells whether the object of the deed at i is "una" or "uno": "no tenía
 // reguladora, le puse una".
 func (m *message) onePut(i int) bool {
-	if t := m.text(i); strings.HasSuffix(t, " nueva") || strings.HasSuffix(t, " nuevo") || strings.HasSuffix(t, " una") || strings.HasSuffix(t, " uno") {
+	if t := m.text(i); strings.HasPrefix(t, "el nuevo") || strings.HasPrefix(t, "la nueva") || strings.HasSuffix(t, " nueva") || strings.HasSuffix(t, " nuevo") || strings.HasSuffix(t, " una") || strings.HasSuffix(t, " uno") {
 		return true // "puse una nueva"
 	}
 	t := m.text(i + 1)

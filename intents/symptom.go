@@ -104,7 +104,7 @@ func (m *message) reliefNear(i int) bool {
 			continue // "con una llave cerrada la descarga de la T&P"
 		}
 		switch m.text(k) {
-		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a", "el":
+		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a", "el", "al":
 		default:
 			return false
 		}
@@ -122,8 +122,11 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.is(i, cBlocked, "") {
 			return assess.ReliefBlocked, true
 		}
-		if t == "discharge" && m.right(i, 4, false, func(k int) bool { return m.is(k, cBlocked, "") }) >= 0 {
+		if m.is(i, cHint, "spout") && m.anyIn(m.items[i].sent, func(k int) bool { return abs(k-i) <= 8 }, setOf(cBlocked)) {
 			return "", false // "T&P discharge is capped": the pipe
+		}
+		if m.is(i, cTarget, "") && m.isNum(i+1) {
+			return "", false // "la T&P abre a 150"
 		}
 		if m.is(i, cDischarge, "") || m.is(i, cDry, "") || m.is(i, cSym, "leak") {
 			return assess.ReliefDischarge, true
@@ -222,6 +225,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 	case assess.NoWater:
+		if m.is(i, cHint, "drop") && m.anyIn(m.items[i].sent, func(k int) bool { return k != i && (m.is(k, cHint, "denies") || m.is(k, cDry, "")) }, setOf(cSym, cDry)) {
+			return "", false // "under the sink it's all dry, not a drop"
+		}
 		if m.text(i) == "no water" {
 			switch m.text(i + 1) {
 			case "on":

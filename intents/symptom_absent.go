@@ -75,7 +75,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	for k := i - 1; k >= s.from && k >= i-10; k-- {
 		t := m.text(k)
 		switch t {
-		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "tampoco", "nunca", "cero", "no more":
+		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "nadie", "tampoco", "nunca", "cero", "no more":
 			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
 				return false
 			}
@@ -94,7 +94,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
 			continue
 		}
-		if deniesSymptom(t) || m.is(k, cNeg, "") && strings.Contains(t, " ") {
+		if deniesSymptom(t) || m.is(k, cLacks, "") || m.is(k, cNeg, "") && strings.Contains(t, " ") {
 			return true
 		}
 		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.is(k, cWater, "") || m.is(k, cPipe, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, "") {

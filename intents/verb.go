@@ -207,7 +207,7 @@ func (m *message) judge(v *verb) {
 			v.object, v.objAt = "heater", v.at-1
 		}
 	}
-	if t := m.text(v.at); v.what == "charged" && (t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") && !v.negated && !v.planned && v.object == "expansion_tank" {
+	if t := m.text(v.at); v.what == "charged" && ((t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") || strings.HasPrefix(t, "precargad") && (m.is(v.at-1, cItem, "") || m.isNum(v.at-1))) && !v.negated && !v.planned && v.object == "expansion_tank" {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
 	}
 	if v.state && m.endsDeed(v) {
