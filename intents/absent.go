@@ -19,7 +19,7 @@ func (m *message) named(s int, items []mentionOf) {
 			continue // "instantáneo, sin tanque"
 		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
-			if m.installs(it.item) || it.item == "gauge" || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
+			if m.installs(it.item) || it.item == "gauge" && !m.houseGauge(it.at) || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
 				continue
 			}
 			f := m.equipment.get(it.item, it.at)
@@ -38,6 +38,18 @@ func (m *message) named(s int, items []mentionOf) {
 			m.equipment.get(it.item, it.at).named = true
 		}
 	}
+}
+
+// houseGauge tells whether a gauge that is wanting is one of the house: "no gauge on
+// this house".
+func (m *message) houseGauge(i int) bool {
+	return (m.text(i+1) == "on" || m.text(i+1) == "at" || m.text(i+1) == "in") && m.right(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "house", "place", "this house", "system", "the house", "line", "job":
+			return true
+		}
+		return m.items[k].site
+	}) >= 0
 }
 
 // workDoneOn tells whether the item at i is the object of a deed done.
@@ -99,12 +111,20 @@ func (m *message) itemAbsent(i int) bool {
 					continue // "isn't a check valve or an exp tank"
 				}
 				switch m.text(j) {
+				case "put", "putting", "install", "installed", "hung", "hooked up":
+					if t != "never" {
+						return false
+					}
 				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here", "the":
 				default:
 					return false
 				}
 			}
 			return k+1 < i
+		case "put", "putting", "install", "installed", "hung", "hooked up":
+			if m.text(k-1) == "never" {
+				continue
+			}
 		case "or", "and", "is", "are", "there", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
 			continue
 		case ",":
@@ -134,6 +154,9 @@ func (m *message) listed(k, i int) bool {
 }
 
 func (m *message) afterAbsent(i int) bool {
+	if k := m.right(i, 14, true, func(k int) bool { return m.is(k, cAbsent, "") && strings.HasPrefix(m.text(k), "so n") }); k >= 0 && m.right(i, k-i, true, func(j int) bool { return m.is(j, cItem, "") && j < k }) < 0 {
+		return true // "where the tank ought to be there's a plug, so none"
+	}
 	k := i + 1
 	for k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent {
 		if m.is(k, cAbsent, "") {

@@ -114,6 +114,20 @@ func (m *message) bareAge(i int) bool {
 	}
 }
 
+// turnsAge tells whether a bare number is the years that a thing turns: "reg turns 15
+// this year", "heater's going on 20".
+func (m *message) turnsAge(i int) bool {
+	it := &m.items[i]
+	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "going on" && t != "pushing" {
+		return false
+	}
+	if it.value < 3 || it.value > 50 || !it.num.integer || m.items[i].point != "" {
+		return false
+	}
+	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })
+	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "next" || m.text(i+1) == "now" || m.text(i+1) == "and" || m.text(i+1) == "years")
+}
+
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
 	t := m.text(i)
@@ -195,21 +209,6 @@ func (m *message) ageUnknown(i int) bool {
 	return false
 }
 
-// neverServiced reads "never flushed", "flushed: never", "nunca lavado".
-func (m *message) neverServiced(i int) bool {
-	if !m.is(i, cDid, "flushed") && !m.is(i, cHint, "served") {
-		return false
-	}
-	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg {
-		return false // "never touched the prv"
-	}
-	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }
-	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
-		t := m.text(k)
-		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt"
-	}) >= 0
-}
-
 // yearCue tells whether a year is told as one of an installation.
 func (m *message) yearCue(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
@@ -219,105 +218,6 @@ func (m *message) yearCue(i int) bool {
 		}
 		return false
 	}) >= 0
-}
-
-// maintainedYear tells whether a year is that of the last service: "flushed in 2019".
-func (m *message) maintainedYear(i int) bool {
-	s := m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from && k >= i-7; k-- {
-		if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
-			// "flushed it, heater is a 2016"
-			for j := k + 1; j < i; j++ {
-				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
-					return false
-				}
-				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
-					return false // "flushed htr 40 gal gas 2018"
-				}
-			}
-			return true
-		}
-		if m.items[k].mark && m.text(k) != ":" {
-			break
-		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") {
-			break
-		}
-	}
-	for k := i + 1; k < s.to && k <= i+3; k++ {
-		if m.items[k].mark && m.text(k) != ")" || m.text(k) == "and" || m.text(k) == "y" {
-			break
-		}
-		if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
-			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" || m.text(i-1) == "last" || m.items[i].role == roleAgo
-		}
-	}
-	return false
-}
-
-// maintained writes the year of the last service down.
-func (m *message) maintained(a attribute, items []mentionOf) {
-	y := 0
-	switch a.what {
-	case "year":
-		y = int(m.items[a.at].value)
-		if y < 100 {
-			y += 2000
-		}
-	case "ago":
-		y = m.ctx.Today.Year - int(m.items[a.at].value)
-	case "lastyear":
-		ok := false
-		s := m.sents[m.items[a.at].sent]
-		for k := max(s.from, a.at-7); k < min(s.to, a.at+4); k++ {
-			if m.is(k, cDid, "flushed") || m.is(k, cHint, "served") {
-				ok = true
-			}
-		}
-		if !ok {
-			// "installed last year"
-			for k := max(s.from, a.at-6); k < a.at; k++ {
-				if t := m.text(k); t == "instalaron" || t == "pusieron" || t == "cambiaron" {
-					m.installedLastYear(a, items)
-					return
-				}
-				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
-					m.installedLastYear(a, items)
-					return
-				}
-			}
-			return
-		}
-		y = m.ctx.Today.Year - 1
-		switch m.text(a.at) {
-		case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
-			y = m.ctx.Today.Year
-		case "last spring":
-			y = m.seasonYear(3)
-		case "last summer":
-			y = m.seasonYear(6)
-		case "last fall":
-			y = m.seasonYear(9)
-		case "last winter":
-			y = m.seasonYear(12)
-		}
-	}
-	f := m.equipment.get("heater", a.at)
-	if f.MaintainedYear == nil {
-		f.MaintainedYear = &y
-	}
-	f.said = true
-}
-
-func (m *message) seasonYear(month int) int {
-	y := m.ctx.Today.Year
-	if int(m.ctx.Today.Month) <= month+2 {
-		// the season of this year is not over: the one before is meant
-		if int(m.ctx.Today.Month) < month+2 {
-			y--
-		}
-	}
-	return y
 }
 
 func (m *message) installedLastYear(a attribute, items []mentionOf) {
@@ -341,13 +241,14 @@ func (m *message) original(items []mentionOf) {
 		if m.items[i].num == nil || m.items[i].role != roleYear {
 			continue
 		}
-		if m.left(i, 5, false, func(k int) bool {
+		b := m.left(i, 5, false, func(k int) bool {
 			switch m.text(k) {
 			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
 				return true
 			}
-			return false
-		}) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+			return m.is(k, cHint, "original")
+		})
+		if b >= 0 && m.left(i, i-b, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
 			built = i
 		}
 	}
@@ -356,11 +257,11 @@ func (m *message) original(items []mentionOf) {
 	}
 	y := int(m.items[built].value)
 	for i := range m.items {
-		if m.text(i) != "original" && m.text(i) != "original to the house" && m.text(i) != "originales" {
+		if !m.is(i, cHint, "original") {
 			continue
 		}
 		for _, x := range items {
-			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && (x.item == "prv" || x.item == "heater" || x.item == "expansion_tank" || x.item == "softener" || x.item == "recirc") {
+			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && x.item != "drain_valve" {
 				f := m.equipment.get(x.item, x.at)
 				if f.InstalledYear == nil {
 					f.InstalledYear, f.said = &y, true

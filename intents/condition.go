@@ -88,11 +88,7 @@ func (m *message) otherNoun(i int) bool {
 	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {
 		return true // "hot water rusty", "drip's gone"
 	}
-	switch m.text(k) {
-	case "tag", "label", "sticker", "date", "tags", "writing", "placa", "etiqueta", "elevator", "truck", "van", "battery", "phone", "radio", "road", "door", "gate", "lock", "box", "light", "lights", "breaker", "flashlight", "dog", "handle", "lid", "sink", "faucet", "toilet", "dishwasher", "washer", "sump", "disposal", "fridge", "ac", "furnace", "customer", "owner", "house", "traffic", "weather", "signal", "tires":
-		return true
-	}
-	return false
+	return k >= 0 && m.signsOf(k).has(signThing)
 }
 
 // ofOldPart tells whether a fact is of a part that was replaced on the visit: that

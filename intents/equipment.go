@@ -215,11 +215,11 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) {
 		add("material")
 	}
-	if m.is(i, cCond, "") && !(m.text(i) == "ng" && i > 0 && m.items[i-1].role == roleSize) {
+	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
 		add("cond")
 	}
 	switch it.text {
-	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado":
+	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last":
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {

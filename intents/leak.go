@@ -28,6 +28,11 @@ func (m *message) toilet(i int) bool {
 					return false
 				}
 			}
+			if w := m.left(k, 3, false, func(j int) bool {
+				return m.text(j) == "when" || m.text(j) == "whenever" || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
+			}); w >= 0 {
+				return false // "a foghorn whenever the toilet refills"
+			}
 			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
 		}
 	}

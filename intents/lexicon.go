@@ -48,13 +48,14 @@ type lexicon struct {
 	classes  map[string]classID
 	names    []string
 	cues     map[string]*wordCue // what a word lends a clause
+	signs    map[string]*wordSigns
 }
 
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
-		cues: map[string]*wordCue{},
+		cues: map[string]*wordCue{}, signs: map[string]*wordSigns{},
 	}
 }
 
@@ -119,6 +120,9 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	}
 	if fields[0] == "cue" && len(fields) == 2 {
 		return l.addCue(fields[1], body)
+	}
+	if fields[0] == "sign" && len(fields) == 2 {
+		return l.addSigns(fields[1], body)
 	}
 	t := tag{class: l.classOf(fields[0])}
 	if len(fields) > 1 {

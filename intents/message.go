@@ -167,6 +167,12 @@ func (m *message) build() {
 				i++
 				continue
 			}
+			if n >= 2 && i+n < len(m.toks) && inSite[i+n] > 0 && p.kinds[node].has(cTarget) {
+				// "prv's shot for 12 Elm": nothing is aimed at
+				if nd, k := p.lex.find(m.toks, i, i+n-1); k > 0 {
+					node, n = nd, k
+				}
+			}
 			if n >= 2 {
 				// "no pressure regulator": the longer name begins inside the phrase
 				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cDid, "") && p.has(p.lex.tags[node], cAsk, "") || p.has(p.lex.tags[nd], cCond, "") && k >= 3 && p.has(p.lex.tags[node], cState, "") || p.has(p.lex.tags[nd], cBefore, "") && n == 2 || p.has(p.lex.tags[nd], cSym, "") && denies(p.lex.phrases[node])) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
@@ -466,7 +472,9 @@ func (m *message) understand() {
 func (m *message) spanish() bool { return m.language() == assess.Spanish }
 
 // denies tells whether a phrase begins with a word of denial.
-func denies(s string) bool { return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") }
+func denies(s string) bool {
+	return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") || strings.HasPrefix(s, "zero ")
+}
 
 // unsay takes its meaning from item i: it is only a word here.
 func (m *message) unsay(i int) { m.items[i].tags, m.items[i].kinds = nil, classSet{} }

@@ -105,6 +105,8 @@ func (m *message) roleOf(i int) (role, string) {
 	it := &m.items[i]
 	n := it.num
 	switch {
+	case (m.text(i+1) == "birthday" || m.text(i+2) == "birthday") && m.itemIn(it.sent) != "":
+		return roleAge, "birthday"
 	case n.time, n.phone, n.money, n.percent, n.ordinal:
 		return roleIgnored, "time, telephone, money or share"
 	}
@@ -188,7 +190,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if n.apos {
 		return roleYear, "apostrophe"
 	}
-	if it.unit == "" && m.bareAge(i) {
+	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i)) {
 		return roleAge, "years of a thing"
 	}
 	if it.unit == "" && m.heaterSize(i) {
@@ -275,11 +277,16 @@ func (m *message) yearsRole(i int) (role, string) {
 	case "house", "home", "place", "building", "neighborhood", "pipes", "plumbing":
 		return roleIgnored, "years of the house"
 	case "on":
-		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.itemIn(m.items[i].sent) != "" {
+		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.thingIn(m.items[i].sent) {
 			return roleAge, "years on it"
 		}
 		return roleIgnored, "years of something else"
-	case "in", "doing", "experience", "of", "warranty", "working", "married", "left", "here", "from", "each":
+	case "in":
+		if m.closes(i+1) && m.thingIn(m.items[i].sent) {
+			return roleAge, "years in" // "heat pump, two years in"
+		}
+		return roleIgnored, "years of something else"
+	case "doing", "experience", "of", "warranty", "working", "married", "left", "here", "from", "each":
 		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
 			return roleIgnored, "years of something else"
 		}
@@ -306,6 +313,20 @@ func (m *message) yearsRole(i int) (role, string) {
 		return roleIgnored, "a person's age"
 	}
 	return roleAge, "years"
+}
+
+// thingIn tells whether sentence s speaks of something installed, by its name or as a
+// heater by its fuel: "gas-fired forty, nine years on it".
+func (m *message) thingIn(s int) bool {
+	if m.itemIn(s) != "" {
+		return true
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.is(k, cFuel, "") {
+			return true
+		}
+	}
+	return false
 }
 
 // tempRole tells a thermostat's setting from the temperature of water.

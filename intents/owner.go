@@ -46,6 +46,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if xs != it.sent {
 			continue
 		}
+		if a.what == "cond" && x.at < a.at && m.landmarkItem(x.at, items) {
+			continue // "house gauge by the reg bit the dust"
+		}
 		c := float64(abs(x.at - a.at))
 		// facts in a row are one thing's: "tank 2 gal, also 2013, good"
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
@@ -75,11 +78,11 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		} else {
 			c += 1.5 * float64(commas)
 			if m.factualRun(x.at, a.at) {
-				c -= float64(commas)
+				c -= 1.5 * float64(commas)
 			}
 		}
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
-			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) {
+			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) && !(a.what == "cond" && m.landmarkItem(j, items)) {
 				c += 6
 			}
 			if m.items[j].num != nil && m.items[j].role == roleReading {
@@ -108,7 +111,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if !m.strongCond(a.at) {
 			limit = 6
 		}
-		if h := m.sents[it.sent].header; h >= 0 && h < a.at {
+		if h := m.sents[it.sent].header; h >= 0 && h < a.at || limit == 15 && len(items) == 1 {
 			limit += 6
 		}
 		// a condition right after a number is not a condition: "holds 62"
@@ -167,10 +170,30 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			return c, m.carriedOld(a.at, items), true
 		}
 	}
-	if a.what == "year" && (m.fuelNear(a.at)) {
-		return "heater", false, true
+	if a.what == "year" && (m.fuelNear(a.at) || m.left(a.at, 4, false, func(k int) bool { return m.neverServiced(k) && !m.serviceWord(k) }) >= 0) {
+		return "heater", false, true // "never flushed, 2011"
 	}
 	return "", false, false
+}
+
+// landmarkItem tells whether the item at i only says where another one before it is:
+// "the gauge by the reg".
+func (m *message) landmarkItem(i int, items []mentionOf) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") || m.text(k) == "the" {
+		k--
+	}
+	switch m.text(k) {
+	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
+	default:
+		return false
+	}
+	for _, x := range items {
+		if x.at < k && x.at >= k-4 && m.items[x.at].seg == m.items[i].seg {
+			return true
+		}
+	}
+	return false
 }
 
 // oldFact tells whether a fact is of the part taken out: "old one was a 2004".

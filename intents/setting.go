@@ -254,6 +254,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && m.prepBefore(i) {
 		return roleTemp, "thermostat", true
 	}
+	if m.settingWord(i) {
+		return roleSetting, "a word of setting", true
+	}
 	// "prv setting 60", "reguladora a 60"
 	if topic == "prv" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 {
 		if m.left(i, 3, false, func(k int) bool {
@@ -267,6 +270,43 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// settingWord tells whether a clause gives the number at i as what its regulator is
+// set to: "prv sits at 58 on its dial", "regulator has a setting of 4 bar", "he's set
+// for 60 on the prv".
+func (m *message) settingWord(i int) bool {
+	it := &m.items[i]
+	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 {
+		return false
+	}
+	s := m.sents[it.sent]
+	prv, word := false, false
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg != it.seg {
+			continue
+		}
+		switch v, ok := m.val(k, cItem); {
+		case ok && v == "prv":
+			prv = true
+		case ok || m.items[k].point != "" && !m.items[k].weak || k != i && m.items[k].num != nil && m.items[k].role != roleYear && abs(k-i) < 4:
+			return false
+		case m.is(k, cDid, "") && m.deedAtVerb(k):
+			return false
+		}
+		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
+	}
+	return prv && word
+}
+
+// deedAtVerb tells whether the word of work at item k was done on the visit.
+func (m *message) deedAtVerb(k int) bool {
+	for _, v := range m.verbs {
+		if v.at == k {
+			return (v.done || v.planned) && !m.is(k, cHint, "setting")
+		}
+	}
+	return false
 }
 
 // deedBefore finds the last deed done on a part in the sentences before item i.

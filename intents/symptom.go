@@ -1,6 +1,11 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // symptomSeen is a symptom on its way to a statement.
 type symptomSeen struct {
@@ -19,14 +24,40 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || m.ofSomethingElse(i) || m.lookedFor(i) {
+		if !ok || m.ofSomethingElse(i) || m.supposed(i) {
 			continue
 		}
 		absent := m.absent(i, name)
+		if m.lookedFor(i) {
+			if !m.cleared(i) {
+				continue
+			}
+			absent = true // "opened it to check for rust, clear as a bell"
+		}
 		if absent && m.is(i, cHint, "denies") && m.toldOtherwise(name) {
 			continue
 		}
 		m.addSymptom(i, name, absent)
+	}
+	m.readSigns()
+	m.blockedOnly()
+}
+
+// blockedOnly drops a discharge that is only told of a relief valve that is blocked:
+// "no way for it to dump, outlet's plugged", "not capped, runs to the floor drain".
+func (m *message) blockedOnly() {
+	for _, b := range m.symptoms {
+		if b.Symptom.Symptom != assess.ReliefBlocked {
+			continue
+		}
+		m.symptoms = slices.DeleteFunc(m.symptoms, func(d symptomSeen) bool {
+			if d.Symptom.Symptom != assess.ReliefDischarge || m.items[d.at].sent != m.items[b.at].sent {
+				return false
+			}
+			t := m.text(d.at - 1)
+			return m.text(d.at) == "runs" || t == "to" || t == "cant" || m.is(d.at, cBlocked, "") || strings.HasPrefix(m.text(d.at), "descarga")
+		})
+		return
 	}
 }
 
@@ -63,53 +94,6 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 	}
 	m.symptoms = append(m.symptoms, symptomSeen{i, assess.Symptom{Symptom: name, Absent: absent}})
 	m.note(i, string(name), "symptom")
-}
-
-// reliefNear tells whether the relief valve is what the clause of item i is about.
-func (m *message) reliefNear(i int) bool {
-	if !m.kinds.has(cRelief) {
-		return false
-	}
-	s := m.sents[m.items[i].sent]
-	it := i - 1
-	for t := m.text(it); t == "been" || t == "has" || t == "still" || t == "always" || t == "just" || t == "constantly" || t == "is" || t == "was"; t = m.text(it) {
-		it--
-	}
-	if t := m.text(it); t == "its" || t == "it" || t == "it is" || t == "theyre" {
-		for k := it - 1; k >= s.from; k-- {
-			if m.is(k, cRelief, "") {
-				return true
-			}
-		}
-	}
-	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.is(k, cRelief, "") {
-			return true
-		}
-		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
-			break
-		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored {
-			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
-		}
-	}
-	for k := i + 1; k < s.to && k <= i+5; k++ {
-		if m.is(k, cRelief, "") {
-			return true
-		}
-		if m.items[k].mark || m.items[k].num != nil {
-			break
-		}
-		if m.is(i, cBlocked, "") && m.is(k, cDischarge, "") {
-			continue // "con una llave cerrada la descarga de la T&P"
-		}
-		switch m.text(k) {
-		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a", "el", "al":
-		default:
-			return false
-		}
-	}
-	return false
 }
 
 // symptomAt reads a symptom at item i.
@@ -153,7 +137,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return assess.LowFlow, true
 		}
 	case "knock", "black":
-		if !m.denied2(i) && !m.notColor(i) && !(t == "black" && m.waterNear(i)) && !(t == "knock" && m.pipeNear(i)) {
+		if !m.denied2(i) && !m.notColor(i) && !(t == "black" && m.waterNear(i)) && !(t == "knock" && (m.pipeNear(i) || m.signIn(i, signShuts))) {
 			return "", false
 		}
 		if t == "black" && !m.waterNear(i) {
@@ -182,6 +166,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	}
 	switch assess.SymptomName(v) {
 	case assess.Leak:
+		if namesToilet(t) && (m.text(i-1) == "when" || m.text(i-1) == "whenever" || m.text(i-2) == "when" || m.text(i-2) == "whenever") {
+			return "", false // "a foghorn whenever a toilet refills"
+		}
 		if m.repaired(i) || m.is(i, cCond, "") && m.isItemNear(i) && (t == "weeping" || t == "seeping") {
 			return "", false
 		}
@@ -189,8 +176,14 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false // "prssr drps to 40"
 		}
 	case assess.LowFlow:
-		if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) && !m.fixtureNear(i) {
+		if m.is(i, cCond, "") && (m.isItemNear(i) || m.itemIn(m.items[i].sent) != "" && !m.pressureNear(i)) && !m.waterNear(i) && !m.fixtureNear(i) {
 			return "", false
+		}
+		if m.signIn(i, signEndless) {
+			return assess.Leak, true // "won't shut all the way, a bit of a dribble left"
+		}
+		if m.signIn(i, signFirm) {
+			return assess.Swings, true // "from firehose to drizzle and back"
 		}
 		if t == "low flow" && (m.text(i+1) == "toilet" || m.text(i+1) == "shower head" || m.text(i+1) == "head") {
 			return "", false
@@ -200,6 +193,10 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 		if t == "slow fill" {
 			return assess.LowFlow, true
+		}
+	case assess.DarkWater:
+		if strings.Contains(t, "discolo") && m.signIn(i, signRust) {
+			return assess.RustyWater, true
 		}
 	case assess.RustyWater:
 		if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
@@ -228,6 +225,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.is(i, cHint, "drop") && m.anyIn(m.items[i].sent, func(k int) bool { return k != i && (m.is(k, cHint, "denies") || m.is(k, cDry, "")) }, setOf(cSym, cDry)) {
 			return "", false // "under the sink it's all dry, not a drop"
 		}
+		if m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent) {
+			return assess.ReliefDischarge, true // "felt the relief pipe, not a drop"
+		}
 		if m.text(i) == "no water" {
 			switch m.text(i + 1) {
 			case "on":
@@ -253,135 +253,4 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 	}
 	return assess.SymptomName(v), true
-}
-
-// inVessel tells whether the words at i name a place where water is not wanted:
-// "no water in the pan".
-func (m *message) inVessel(i int) bool {
-	switch m.text(i) {
-	case "the", "her", "his", "their", "that":
-		i++
-	}
-	switch m.text(i) {
-	case "pan", "drain pan", "tank", "bucket", "crawl", "crawlspace", "basement", "garage", "yard", "floor", "ceiling", "attic", "expansion tank", "bladder":
-		return true
-	}
-	return m.is(i, cItem, "")
-}
-
-func (m *message) heatingUp(i int) bool {
-	return m.right(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") || m.text(k) == "heats" }) >= 0 && m.left(i, 8, true, func(k int) bool { return m.is(k, cStatic, "") }) < 0
-}
-
-func (m *message) pressureNear(i int) bool {
-	for k := max(0, i-8); k < min(len(m.items), i+5); k++ {
-		switch m.text(k) {
-		case "pressure", "prssr", "presion", "gauge", "needle", "shower", "water", "agua":
-			return true
-		}
-	}
-	return false
-}
-
-// isItemNear tells whether a piece of equipment stands in the clause of item i.
-func (m *message) isItemNear(i int) bool {
-	s := m.sents[m.items[i].sent]
-	for k := max(s.from, i-6); k < min(s.to, i+3); k++ {
-		if k != i && m.is(k, cItem, "") && m.separators(min(k, i), max(k, i)) == 0 && !(m.items[k].point != "" && m.pointUsed(k)) {
-			return true
-		}
-	}
-	return false
-}
-
-func (m *message) fixtureNear(i int) bool {
-	s := m.sents[m.items[i].sent]
-	for k := max(s.from, i-4); k < min(s.to, i+3); k++ {
-		if k != i && (m.is(k, cPoint, "bath") || m.is(k, cPoint, "kitchen") || m.is(k, cFixture, "")) && m.text(k) != "valve" {
-			return true
-		}
-	}
-	return false
-}
-
-// waterNear tells whether water is what the colour at item i is of.
-func (m *message) waterNear(i int) bool {
-	s := m.sents[m.items[i].sent]
-	for k := i + 1; k < s.to && k <= i+2; k++ {
-		if m.is(k, cWater, "") {
-			return true
-		}
-	}
-	for k := i - 1; k >= s.from && k >= i-7; k-- {
-		if m.is(k, cWater, "") {
-			return true
-		}
-		if m.items[k].mark && m.text(k) != "," && m.text(k) != ":" {
-			break
-		}
-		if m.items[k].num != nil {
-			break
-		}
-	}
-	return false
-}
-
-// lookedFor tells whether a symptom is only what is to be looked for: "check for creep
-// again in two weeks".
-func (m *message) lookedFor(i int) bool {
-	if m.text(i-1) != "for" {
-		return false
-	}
-	switch m.text(i - 2) {
-	case "check", "watch", "look", "listen", "test", "checking", "watching", "looking", "listening", "testing", "eye out":
-		return true
-	}
-	return m.text(i-2) == "out" && m.text(i-3) == "eye"
-}
-
-// ofSomethingElse tells whether what drips or hums at item i is no part of a
-// house: "the truck is leaking oil".
-func (m *message) ofSomethingElse(i int) bool {
-	s := m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from && k >= i-6; k-- {
-		it := &m.items[k]
-		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.num != nil {
-			return false
-		}
-		for j := it.tok; j < it.tok+it.n && !it.mark && !it.site; j++ {
-			if m.wordCues(j).has(cueForeign) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-func (m *message) negRight(k int) bool {
-	switch m.text(k) {
-	case "not", "isnt", "no", "wasnt":
-		return true
-	}
-	return false
-}
-
-// denied2 tells whether "no" stands right before item i in a list of symptoms.
-func (m *message) denied2(i int) bool {
-	t := m.text(i - 1)
-	if t != "no" && t != "sin" && t != "zero" && t != "or" {
-		return false
-	}
-	if next := i + 1; next < len(m.items) && !m.items[next].mark && m.text(next) != "no" && m.text(next) != "or" && m.text(next) != "and" {
-		return false
-	}
-	return true
-}
-
-func (m *message) pipeNear(i int) bool {
-	for k := max(0, i-5); k < min(len(m.items), i+6); k++ {
-		if m.is(k, cPipe, "") && m.items[k].sent == m.items[i].sent {
-			return true
-		}
-	}
-	return false
 }

@@ -15,6 +15,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return !m.negRight(i - 1)
 	}
 	s := m.sents[m.items[i].sent]
+	if name == assess.NoWater && m.deniedAfterAll(i) || name == assess.ReliefDischarge && m.is(i, cSym, "no_water") {
+		return true
+	}
 	if v, ok := m.val(i, cSym); ok && (v == "no_water" || m.text(i) == "no pressure" || m.text(i) == "not enough pressure") {
 		return false
 	}
@@ -41,7 +44,10 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		}
 	}
 	if m.toilet(i) {
-		return false
+		return m.left(i, 6, false, func(k int) bool { return m.text(k) == "none" || m.text(k) == "neither" }) >= 0
+	}
+	if m.contradicted(i) {
+		return true
 	}
 	for k := i - 1; k >= s.from && m.items[k].seg == m.items[i].seg; k-- {
 		if t := m.text(k); t == "yes" || t == "yep" {
@@ -146,6 +152,31 @@ func (m *message) listEnds(k, i int) bool {
 		if m.items[j].num != nil || j > i && (m.is(j, cNeg, "")) {
 			return false
 		}
+	}
+	return false
+}
+
+// deniedAfterAll tells whether a lack of water is denied: "nobody is out of water",
+// "it isn't a no-water call".
+func (m *message) deniedAfterAll(i int) bool {
+	return m.left(i, 5, false, func(k int) bool {
+		return m.signsOf(k).has(signDeny) && m.text(k) != "no" && m.text(k) != "only" && m.items[k].seg == m.items[i].seg && !m.items[k].kinds.has(cSym)
+	}) >= 0
+}
+
+// contradicted tells whether the sentence ends by denying what it told of others:
+// "neighbors all got brown water, hers isn't".
+func (m *message) contradicted(i int) bool {
+	k := m.sents[m.items[i].sent].to - 1
+	for k > i && m.items[k].mark {
+		k--
+	}
+	if k <= i || m.items[k].seg == m.items[i].seg {
+		return false
+	}
+	switch m.text(k) {
+	case "isnt", "doesnt", "didnt", "hasnt", "arent":
+		return true
 	}
 	return false
 }

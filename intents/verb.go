@@ -134,6 +134,10 @@ func (m *message) judge(v *verb) {
 			v.planned = true
 			break
 		}
+		if m.text(k) == "when" && m.is(k-1, cUnknown, "") {
+			v.negated = true // "nobody remembers when the tank was hung"
+			break
+		}
 		if t := m.text(k); t == "nobody" || t == "no one" || t == "noone" || t == "nadie" {
 			v.negated = true
 			break

@@ -1,0 +1,156 @@
+package intents
+
+// The last flush or service of what is installed.
+
+// neverServiced reads "never flushed", "flushed: never", "nunca lavado".
+func (m *message) neverServiced(i int) bool {
+	if !m.isService(i) {
+		return false
+	}
+	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg && !m.serviceWord(i) {
+		return false // "never touched the prv"
+	}
+	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }
+	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
+		t := m.text(k)
+		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
+	}) >= 0
+}
+
+// isService tells whether item k says that something was flushed or serviced.
+func (m *message) isService(k int) bool {
+	return m.is(k, cDid, "flushed") || m.is(k, cHint, "served") || m.serviceWord(k)
+}
+
+// maintainedYear tells whether a year is that of the last service: "flushed in 2019".
+func (m *message) maintainedYear(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-7; k-- {
+		if m.isService(k) {
+			// "flushed it, heater is a 2016"
+			for j := k + 1; j < i; j++ {
+				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
+					return false
+				}
+				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
+					return false // "flushed htr 40 gal gas 2018"
+				}
+			}
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" {
+			break
+		}
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") && !m.serviceWord(k-1) && !m.serviceWord(k-2) {
+			break
+		}
+	}
+	for k := i + 1; k < s.to && k <= i+3; k++ {
+		if m.items[k].mark && m.text(k) != ")" || m.text(k) == "and" || m.text(k) == "y" {
+			break
+		}
+		if m.isService(k) {
+			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" || m.text(i-1) == "last" || m.items[i].role == roleAgo
+		}
+	}
+	return false
+}
+
+// maintained writes the year of the last service down.
+func (m *message) maintained(a attribute, items []mentionOf) {
+	y := 0
+	switch a.what {
+	case "year":
+		y = int(m.items[a.at].value)
+		if y < 100 {
+			y += 2000
+		}
+	case "ago":
+		y = m.ctx.Today.Year - int(m.items[a.at].value)
+	case "lastyear":
+		ok := false
+		s := m.sents[m.items[a.at].sent]
+		for k := max(s.from, a.at-7); k < min(s.to, a.at+4); k++ {
+			if m.isService(k) {
+				ok = true
+			}
+		}
+		if !ok {
+			// "installed last year"
+			for k := max(s.from, a.at-6); k < a.at; k++ {
+				if t := m.text(k); t == "instalaron" || t == "pusieron" || t == "cambiaron" {
+					m.installedLastYear(a, items)
+					return
+				}
+				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
+					m.installedLastYear(a, items)
+					return
+				}
+			}
+			return
+		}
+		y = m.ctx.Today.Year - 1
+		switch m.text(a.at) {
+		case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
+			y = m.ctx.Today.Year
+		case "the year before last", "year before last":
+			y = m.ctx.Today.Year - 2
+		case "last spring":
+			y = m.seasonYear(3)
+		case "last summer":
+			y = m.seasonYear(6)
+		case "last fall":
+			y = m.seasonYear(9)
+		case "last winter":
+			y = m.seasonYear(12)
+		}
+	}
+	f := m.equipment.get(m.servicedItem(a.at, items), a.at)
+	if f.MaintainedYear == nil {
+		f.MaintainedYear = &y
+	}
+	f.said = true
+}
+
+// serviceWord tells whether item i is a word of service that may be done to anything:
+// "serviced", "looked after"; only a heater is flushed.
+func (m *message) serviceWord(i int) bool { return m.is(i, cHint, "serviced") }
+
+// servicedItem finds what a word of service at or near item at is said of: the thing
+// before it in the sentence, else the one after it, else the heater.
+func (m *message) servicedItem(at int, items []mentionOf) string {
+	s := m.sents[m.items[at].sent]
+	w := -1
+	for k := max(s.from, at-8); k < min(s.to, at+5); k++ {
+		if m.serviceWord(k) {
+			w = k
+		}
+	}
+	if w < 0 {
+		return "heater"
+	}
+	found := ""
+	for _, x := range items {
+		if x.at < s.from || x.at >= s.to || x.item == "gauge" || x.item == "drain_valve" {
+			continue
+		}
+		if x.at < w || found == "" && x.at <= w+4 {
+			found = x.item
+		}
+	}
+	if found == "" {
+		return "heater"
+	}
+	return found
+}
+
+func (m *message) seasonYear(month int) int {
+	y := m.ctx.Today.Year
+	if int(m.ctx.Today.Month) <= month+2 {
+		// the season of this year is not over: the one before is meant
+		if int(m.ctx.Today.Month) < month+2 {
+			y--
+		}
+	}
+	return y
+}

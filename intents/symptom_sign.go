@@ -1,0 +1,383 @@
+package intents
+
+import (
+	"fmt"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// sign is what a word, or a pair of words, may say of a symptom: "ink" is dark,
+// "spout" is where water comes out. Signs that meet in a clause tell a symptom in
+// words that no phrase of the lexicon foresees: "looks like ink coming out the spout".
+type sign uint8
+
+// Signs of words; the lines "sign NAME: …" of the lexicon list the words.
+const (
+	signWater   sign = iota // water itself
+	signTap                 // where water comes out or is caught: tub, spout, bucket
+	signSupply              // what a house gets its water by: taps, supply, house
+	signPipe                // pipes, and what they run in: copper, wall
+	signGauge               // what shows a pressure: needle, dial
+	signRelief              // the relief valve and its pipe
+	signToilet              // what runs on: john, flapper
+	signGas                 // gas
+	signSmell               // stink, whiff
+	signDark                // ink, soot, grey
+	signRust                // tea, orange, rust
+	signBits                // specks, flakes, goo
+	signRubber              // what a hose sheds: rubber, gasket
+	signTurns               // leads to a colour: runs, went, looks
+	signLike                // likens: like, color, "as dark as"
+	signDarkly              // what dark water is likened to: ink, soot
+	signRustly              // what rusty water is likened to: tea, whiskey
+	signAfter               // may follow a colour that is of no thing: out, at, again
+	signBang                // thump, kick, gunshot
+	signShuts               // what makes a bang: closes, flush
+	signDrips               // plip, drip
+	signEndless             // runs on, "won't shut"
+	signLetsGo              // of a relief valve: pops, "lets go"
+	signBlocked             // of a relief valve: corked, isolated
+	signFirm                // blast, firehose
+	signFaint               // drizzle, weak
+	signClimbs              // inching, gaining
+	signShut                // nothing runs: "tap open" with "not one"
+	signGone                // of the supply: dry, quit
+	signNone                // zilch, squat
+	signHot                 // only the hot water
+	signHeeds               // asks to be told or to look: "call us if", "see if"
+	signThing               // a noun that is no equipment: tag, elevator
+	signDeny                // not, never, none
+)
+
+var signNames = map[string]sign{
+	"water": signWater, "tap": signTap, "supply": signSupply, "pipe": signPipe, "gauge": signGauge, "relief": signRelief,
+	"toilet": signToilet, "gas": signGas, "smell": signSmell, "dark": signDark, "rust": signRust, "bits": signBits,
+	"rubber": signRubber, "turns": signTurns, "bang": signBang, "shuts": signShuts, "drips": signDrips,
+	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "firm": signFirm, "faint": signFaint,
+	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
+	"like": signLike, "darkly": signDarkly, "rustly": signRustly, "after": signAfter,
+}
+
+// signSet is a set of signs, one bit each.
+type signSet uint64
+
+func signs(ss ...sign) signSet {
+	var set signSet
+	for _, s := range ss {
+		set |= 1 << s
+	}
+	return set
+}
+
+func (s signSet) has(x sign) bool { return s>>x&1 != 0 }
+
+// wordSigns are the signs of a word, alone and before another word.
+type wordSigns struct {
+	alone  signSet
+	before map[string]signSet
+}
+
+// addSigns keeps a word or a pair of words of a sign line.
+func (l *lexicon) addSigns(name, body string) error {
+	s, ok := signNames[name]
+	if !ok {
+		return fmt.Errorf("the lexicon has a sign %q that the parser does not know", name)
+	}
+	for _, phrase := range strings.Split(body, "|") {
+		w := strings.Fields(fold(phrase))
+		if len(w) != 1 && len(w) != 2 {
+			return fmt.Errorf("the sign %q is not one word or two", phrase)
+		}
+		e := l.signs[w[0]]
+		if e == nil {
+			e = &wordSigns{}
+			l.signs[w[0]] = e
+		}
+		if len(w) == 1 {
+			e.alone |= signs(s)
+			continue
+		}
+		if e.before == nil {
+			e.before = map[string]signSet{}
+		}
+		e.before[w[1]] |= signs(s)
+	}
+	return nil
+}
+
+// symptomSign is a way of telling a symptom: says is the sign that tells it, needs are
+// sets of which one each must stand in the same clause with it, bars what must not.
+type symptomSign struct {
+	name  assess.SymptomName
+	says  signSet
+	needs []signSet
+	bars  signSet
+	near  int  // how many items may lie between; 0 any
+	after bool // what is needed stands before it
+}
+
+// symptomSigns are the ways of telling a symptom, the more definite first; each is
+// followed by one of the wordings it stands for.
+var symptomSigns = []symptomSign{
+	// "the cork is still in the relief", "relief has been isolated"
+	{name: assess.ReliefBlocked, says: signs(signBlocked), needs: []signSet{signs(signRelief)}},
+	// "safety valve lets go at night"
+	{name: assess.ReliefDischarge, says: signs(signLetsGo), needs: []signSet{signs(signRelief)}, bars: signs(signBlocked)},
+	// "gas stink in the basement", "could nose gas"
+	{name: assess.GasSmell, says: signs(signSmell), needs: []signSet{signs(signGas)}, near: 6},
+	// "specks of gasket in her glass", "black goo"
+	{name: assess.DarkWater, says: signs(signRubber, signDark), needs: []signSet{signs(signBits)}, near: 4},
+	// "a slug of brown"
+	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signBits)}, near: 4},
+	// "tub fills up charcoal"
+	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signWater, signTap)}},
+	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signWater, signTap)}},
+	// "looks like ink coming out the spout"
+	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
+	{name: assess.RustyWater, says: signs(signRustly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
+	// "ran it five minutes, never went gray"
+	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signTurns)}, near: 3, after: true},
+	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signTurns)}, near: 3, after: true},
+	// "pipes kick when you flip the lever off", "a gunshot when the dishwasher stops"
+	{name: assess.Hammer, says: signs(signBang), needs: []signSet{signs(signPipe, signShuts)}},
+	// "from firehose to drizzle and back"
+	{name: assess.Swings, says: signs(signFaint), needs: []signSet{signs(signFirm)}, bars: signs(signRelief)},
+	// "the needle keeps inching north"
+	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
+	// "flapper's bad, runs on and on"
+	{name: assess.Leak, says: signs(signEndless), needs: []signSet{signs(signToilet, signTap)}},
+	// "plip plip all night"
+	{name: assess.Leak, says: signs(signDrips)},
+	// "taps are bone dry", "supply's gone dead"
+	{name: assess.NoWater, says: signs(signGone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot, signDrips), near: 3, after: true},
+	// "zilch at every faucet"
+	{name: assess.NoWater, says: signs(signNone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot), near: 5},
+}
+
+// seenSign is an item of a clause with its signs.
+type seenSign struct {
+	at  int
+	set signSet
+}
+
+// readSigns reads the symptoms of sentences whose words no phrase tells, clause by
+// clause, then over the whole sentence.
+func (m *message) readSigns() {
+	var room [24]seenSign
+	for s := range m.sents {
+		se := &m.sents[s]
+		if se.asking && !se.tells || se.aside {
+			continue
+		}
+		rules := symptomSigns
+		if known := m.symptomIn(s); known == assess.ReliefDischarge {
+			rules = rules[:1] // "no way for the relief to dump, its outlet is plugged"
+		} else if known != "" {
+			continue
+		}
+		seen, all := room[:0], signSet(0)
+		for i := se.from; i < se.to && len(seen) < cap(seen); i++ {
+			if set := m.signsOf(i); set != 0 {
+				seen = append(seen, seenSign{i, set})
+				all |= set
+			}
+		}
+		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signThing, signHeeds) == 0 {
+			continue // names things, says nothing of them
+		}
+		found := false
+		for from := 0; from < len(seen); {
+			to := from + 1
+			for to < len(seen) && m.items[seen[to].at].seg == m.items[seen[from].at].seg {
+				to++
+			}
+			found = m.signsTell(rules, seen[from:to]) || found
+			from = to
+		}
+		if !found && len(seen) > 1 {
+			m.signsTell(rules, seen)
+		}
+	}
+}
+
+// symptomIn returns the first symptom known of sentence s.
+func (m *message) symptomIn(s int) assess.SymptomName {
+	for k := range m.symptoms {
+		if m.items[m.symptoms[k].at].sent == s {
+			return m.symptoms[k].Symptom.Symptom
+		}
+	}
+	return ""
+}
+
+// signsOf collects the signs of the words of item i.
+func (m *message) signsOf(i int) signSet {
+	it := &m.items[i]
+	if it.mark || it.site || it.num != nil || it.muted || it.kinds.has(cSkip) {
+		return 0
+	}
+	if it.kinds.has(cRelief) {
+		return signs(signRelief)
+	}
+	if v, ok := m.val(i, cItem); ok {
+		if v == "gauge" {
+			return signs(signGauge)
+		}
+		return 0
+	}
+	var set signSet
+	if it.kinds.has(cNeg) {
+		set |= signs(signDeny)
+	}
+	if it.kinds.has(cStatic) {
+		set |= signs(signShut)
+	}
+	for k := it.tok; k < it.tok+it.n; k++ {
+		t := &m.toks[k]
+		if t.kind != word {
+			continue
+		}
+		w := m.p.lex.signs[t.text]
+		for n := 0; w == nil && n < len(t.cand); n++ {
+			w = m.p.lex.signs[m.p.lex.words[t.cand[n]]]
+		}
+		if w == nil {
+			continue
+		}
+		set |= w.alone
+		if w.before != nil && k+1 < len(m.toks) {
+			set |= w.before[m.toks[k+1].text]
+		}
+	}
+	return set
+}
+
+// signsTell adds the first symptom that the signs seen in a clause tell.
+func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
+	for n := range rules {
+		r := &rules[n]
+		for k, x := range seen {
+			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&signs(signDark, signRust) != 0 && r.says&signs(signDark, signRust) != 0 && m.coloursThing(x.at) {
+				continue
+			}
+			by, ok := r.met(seen, k)
+			if r.name == assess.NoWater && m.leakIn(m.items[x.at].seg, m.items[x.at].sent) {
+				continue // "the drip at the faucet quit"
+			}
+			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
+				continue
+			}
+			m.addSymptom(x.at, r.name, m.signDenied(seen, k) || by >= 0 && m.is(seen[by].at-1, cNeg, "") || by >= 0 && m.is(seen[by].at-2, cNeg, "") && m.is(seen[by].at-1, cDeterminer, ""))
+			return true
+		}
+	}
+	return false
+}
+
+// met tells whether the clause holds what the rule needs beside the sign at seen[k],
+// and where the first of it stands (-1 when it needs nothing).
+func (r *symptomSign) met(seen []seenSign, k int) (by int, ok bool) {
+	x := seen[k]
+	for _, y := range seen {
+		if y.set&r.bars != 0 {
+			return -1, false
+		}
+	}
+	by = -1
+	for n, need := range r.needs {
+		at := -1
+		for j, y := range seen {
+			d := x.at - y.at
+			if j == k || y.set&need == 0 || r.near > 0 && abs(d) > r.near || r.after && d < 0 && n == 0 {
+				continue
+			}
+			at = j
+			break
+		}
+		if at < 0 {
+			return -1, false
+		}
+		if n == 0 {
+			by = at
+		}
+	}
+	return by, true
+}
+
+// coloursThing tells whether the colour at item i is that of a thing: "yellow house",
+// "black faucet", "the grey one".
+func (m *message) coloursThing(i int) bool {
+	n := i + 1
+	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" {
+		return true // "la negra 72"
+	}
+	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil || m.items[n].site {
+		return false
+	}
+	set := m.signsOf(n)
+	if set == 0 {
+		return !m.items[n].mark
+	}
+	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signDeny) == 0
+}
+
+// supposed tells whether a symptom is only what somebody is to tell of or look for:
+// "call us if it ever starts dripping".
+func (m *message) supposed(i int) bool {
+	s := m.sents[m.items[i].sent]
+	k := m.left(i, 9, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "si" || m.text(k) == "whether" })
+	if k < 0 {
+		return false
+	}
+	for j := k - 1; j >= s.from; j-- {
+		if m.signsOf(j).has(signHeeds) {
+			return true
+		}
+	}
+	return false
+}
+
+// signDenied tells whether the sign at seen[k] is denied: by a word before it with
+// no other clause between, or by one that ends the clause.
+func (m *message) signDenied(seen []seenSign, k int) bool {
+	at := seen[k].at
+	if seen[k].set.has(signDeny) {
+		return true
+	}
+	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {
+		if m.items[seen[j].at].seg != m.items[at].seg {
+			break
+		}
+		if seen[j].set.has(signDeny) && !seen[j].set.has(signShut) {
+			return true
+		}
+	}
+	for j := k + 1; j < len(seen); j++ {
+		if seen[j].set.has(signDeny) && m.closes(seen[j].at) {
+			return true
+		}
+	}
+	return false
+}
+
+// leakIn tells whether clause seg of sentence s speaks of a leak.
+func (m *message) leakIn(seg, s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].seg == seg && m.is(k, cSym, "leak") {
+			return true
+		}
+	}
+	return false
+}
+
+// signIn tells whether the sentence of item i holds a sign.
+func (m *message) signIn(i int, x sign) bool {
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.signsOf(k).has(x) {
+			return true
+		}
+	}
+	return false
+}

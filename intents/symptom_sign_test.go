@@ -1,0 +1,95 @@
+package intents
+
+import "testing"
+
+// Symptoms told in words that no phrase foresees, and talk that only sounds like them.
+// The messages are our own.
+func TestSignsOfSymptoms(t *testing.T) {
+	says(t, [][2]string{
+		// colours and what they are likened to
+		{"looks like ink coming out the tub spout", "dark_water"},
+		{"water looks like somebody dumped soot in it", "dark_water"},
+		{"tub fills up charcoal colored", "dark_water"},
+		{"specks of gasket in her drinking glass", "dark_water"},
+		{"kitchen faucet spat out a bunch of black goo then ran ok", "dark_water"},
+		{"ran every tap 5 minutes, never went gray", "no dark_water"},
+		{"tea brown out of the hot side", "rusty_water"},
+		{"reddish-brown slug for 10 sec each morning", "rusty_water"},
+		{"this whole house runs brown", "rusty_water"},
+		{"discolored water again, browny orange", "rusty_water"},
+		{"not a trace of orange at any tap", "no rusty_water"},
+		{"neighbors all got brown water today, hers isn't", "no rusty_water"},
+		{"big brown mutt followed me to the back spigot", "ask none"},
+		{"the black faucet is on the left", "ask none"},
+		{"fill your coffee pots", "ask none"},
+		// banging
+		{"pipes kick when you flip the kitchen lever off", "hammer"},
+		{"a gunshot in the basement when the dishwasher stops filling", "hammer"},
+		{"no knock at all when the washing machine closes", "no hammer"},
+		{"the thump she hears is the dryer, not the pipes", "no hammer"},
+		{"someone bang on the back door when you get here", "ask none"},
+		// pressure
+		{"shower goes from firehose to drizzle and back", "swings"},
+		{"everything's closed and the needle keeps inching north", "creep"},
+		{"not one tap open and the gauge kept on gaining", "creep"},
+		{"gauge flat as a pancake, no climb", "no creep"},
+		{"creeping along the interstate", "ask none"},
+		{"battery on the tablet is weak", "ask none"},
+		// no water
+		{"taps are bone dry", "no_water"},
+		{"house has run dry", "no_water"},
+		{"zilch at every faucet", "no_water"},
+		{"water just quit on them mid shower", "no_water"},
+		{"nobody is out of water there", "no no_water"},
+		{"it isn't a no-water call after all", "no no_water"},
+		{"all taps working, no outage", "no no_water"},
+		{"office cooler is out of water", "ask none"},
+		// leaks and the relief valve
+		{"shower head goes plip plip plip all night", "leak"},
+		{"flapper bad in both johns, they run on and on", "leak"},
+		{"hose bib won't shut all the way, bit of a dribble left", "leak"},
+		{"a foghorn whenever a toilet refills", "noise"},
+		{"safety valve on the tank heater lets go around 2 am", "relief_discharge"},
+		{"felt the end of the relief pipe, not a drop", "no relief_discharge"},
+		{"previous owner corked the relief valve", "relief_blocked"},
+		{"TPR isolated, somebody valved it off", "relief_blocked"},
+		{"no way for that relief to dump, outlet is plugged solid", "relief_blocked"},
+		{"told her to ring us if the relief ever starts dripping", "ask none"},
+		// gas
+		{"gas stink in the basement", "gas_smell"},
+		{"I could nose gas the second I walked in", "gas_smell"},
+		{"can't smell any gas", "no gas_smell"},
+		{"smelled no gas", "no gas_smell"},
+	})
+}
+
+// Facts of what is installed in less usual words. The messages are our own; the day is
+// 15 June 2026.
+func TestFactsInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"prv is 7 y/o", "prv year 2019"},
+		{"a decade old, that prv", "prv year 2016"},
+		{"exp tank: half a dozen yrs old", "expansion_tank year 2020"},
+		{"reg turns 15 this year", "prv year 2011"},
+		{"heater just had its 20th birthday", "heater year 2006"},
+		{"the regulator went in when they built the place, 1997", "prv year 1997"},
+		{"regulator is as old as the house and house is 2012", "prv year 2012"},
+		{"reg age ??, owner clueless", "prv age unknown"},
+		{"nobody remembers when the expansion tank was hung", "expansion_tank age unknown"},
+		{"prv sits at 58 on its dial", "prv set 58"},
+		{"The regulator has a setting of 4 bar.", "prv set 58"},
+		{"prv setpoint 350 kPa per the knob", "prv set 50.8"},
+		{"softener serviced 2024, running great", "softener good maintained 2024"},
+		{"nobody ever serviced that regulator", "prv never maintained"},
+		{"never flushed, 2011", "heater year 2011 never maintained"},
+		{"They never put an expansion tank in", "expansion_tank none"},
+		{"where the exp tank ought to be there's a plug, so none", "expansion_tank none"},
+		{"no gauge on this house", "gauge none"},
+		{"house gauge by the reg bit the dust", "gauge failed"},
+		{"heater's drain cock is brass and in good order", "drain_valve brass good"},
+		{"gas-fired forty in the closet, nine years on it", "heater year 2017 40 gal gas"},
+		{"Regulator .......... 2016, good, set at 58", "prv year 2016 set 58 good"},
+		{"regulator's shot for 120 Elm St", "prv failed"},
+		{"exp tank is a 2021, 2 gal, good", "expansion_tank year 2021 2 gal good"},
+	})
+}
