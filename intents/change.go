@@ -157,7 +157,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "left at", true
 	case "at", "@":
-		if (m.is(i-2, cItem, "") || m.text(i-2) == "it" || m.text(i-2) == "one" || m.text(i-2) == ")" || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
+		if (m.is(i-2, cItem, "") || m.text(i-2) == "it" || m.text(i-2) == "one" || m.text(i-2) == ")" || m.text(i-2) == "in" || m.text(i-2) == "on" || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
 			m.items[i].owner = v.at + 1
 			return roleTo, v.what + " at", true
 		}

@@ -126,7 +126,7 @@ func (m *message) ofNewPart(a attribute) bool {
 		return true
 	}
 	for _, v := range m.verbs {
-		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at {
+		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at || v.renews && a.at >= min(v.at, max(v.objAt, 0)) {
 			return true
 		}
 	}

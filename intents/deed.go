@@ -16,9 +16,8 @@ func (m *message) deedAt(i int) (verb, bool) {
 		m.judge(&v)
 		return v, true
 	}
-	if m.is(i, cHint, "wentin") && m.is(i-1, cItem, "") && m.wentInNow(i) {
-		o, _ := m.val(i-1, cItem)
-		return verb{at: i, what: "installed", done: true, object: m.itemCode(i-1, o), objAt: i - 1}, true
+	if v, ok := m.wentIn(i); ok && m.newPart(i) < 0 {
+		return v, true
 	}
 	if k := m.newPart(i); k >= 0 {
 		o, _ := m.val(k, cItem)
@@ -29,19 +28,6 @@ func (m *message) deedAt(i int) (verb, bool) {
 		return verb{at: i, what: what, done: true, object: m.itemCode(k, o), objAt: k}, true
 	}
 	return verb{}, false
-}
-
-// wentInNow tells whether what "went in" did so on this visit: "Tank went in too, 2
-// gallon, charged to 60".
-func (m *message) wentInNow(i int) bool {
-	charged := false
-	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
-		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.text(k) == "last year" || m.text(k) == "this year" {
-			return false
-		}
-		charged = charged || m.is(k, cDid, "charged") || m.is(k, cDid, "set") || m.text(k) == "today"
-	}
-	return charged
 }
 
 // baseDeed reads "had to change the prv", "ended up replacing it", "did a heater flush".
@@ -120,68 +106,6 @@ func (m *message) carriedTo(i int) string {
 	return m.carried(m.items[i].sent)
 }
 
-// newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new
-// prv, set to 58" when the word at i says that it was put in on this visit, else -1.
-func (m *message) newPart(i int) int {
-	it := i - 1
-	switch {
-	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up":
-		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site && m.items[n].unit != "gal" && !m.is(n, cFuel, "") && !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") {
-			switch m.text(n) {
-			case "and", "set", "w", "with", "set at", "set it", "today", "now", "charged":
-			case "at":
-				if n+1 >= len(m.items) || !m.items[n+1].site {
-					return -1
-				}
-			default:
-				return -1
-			}
-		}
-	case m.is(i, cPart, "new") && m.text(i) != "replacement":
-		// "new prv, set to 58": the part stands after the word
-		if i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
-			return -1
-		}
-		for it = i + 1; it < len(m.items) && it <= i+4 && !m.is(it, cItem, ""); it++ {
-			if !m.factual(it) && (m.items[it].num == nil || m.items[it].unit != "gal") {
-				return -1
-			}
-		}
-		n := it + 1
-		if m.text(n) == "(" && m.text(n+2) == ")" {
-			n += 3 // "new exp tank (none before), charged 60"
-		}
-		if m.text(n) == "," || m.text(n) == "and" {
-			n++
-		}
-		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
-			return -1
-		}
-	default:
-		return -1
-	}
-	if !m.is(it, cItem, "") || m.is(it, cItem, "gauge") {
-		return -1
-	}
-	first := i
-	if it < i {
-		for first = it - 1; first >= 0 && first >= it-3 && (m.factual(first) || m.items[first].num != nil && m.items[first].unit == "gal"); first-- {
-		}
-		if !m.is(first, cPart, "new") && m.text(first) != "nw" {
-			return -1
-		}
-	}
-	for k := first - 1; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" || m.text(k) == "back" {
-			return -1
-		}
-	}
-	if m.sents[m.items[i].sent].question {
-		return -1
-	}
-	return it
-}
-
 // byOthers tells whether somebody else did what the verb at i tells, before the
 // visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
 func (m *message) byOthers(i int) bool {
@@ -231,14 +155,6 @@ func (m *message) endsDeed(v *verb) bool {
 		}
 	}
 	return true
-}
-
-// opensIt tells whether a valve that is called closed was only found so: "curb stop
-// closed, I opened it". Opening one is no work.
-func (m *message) opensIt(i int) bool {
-	return m.right(i, 8, true, func(k int) bool {
-		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
-	}) >= 0
 }
 
 // heaterAlone tells whether a fuel at item k stands for the heater itself: no other

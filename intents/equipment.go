@@ -87,6 +87,11 @@ func (m *message) findEquipment() {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}
 	}
+	for _, v := range m.verbs {
+		if v.done && v.objAt >= 0 && m.partAt(v.objAt) == v.object && !m.is(v.objAt, cItem, "") || v.object == "drain_valve" && v.done && v.objAt >= 0 && m.items[v.objAt].point != "" {
+			items = append(items, mentionOf{at: v.objAt, item: v.object}) // "hung a 2 gallon"
+		}
+	}
 	m.original(items)
 	var attrs []attribute
 	for i := range m.items {
@@ -121,10 +126,10 @@ func (m *message) pointUsed(i int) bool {
 // out", "old one was a 2004".
 func (m *message) takenOut(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].sent == m.items[i].sent; k-- {
-		switch m.text(k) {
-		case "took the old", "ripped out", "pulled", "removed", "took out", "took out the old", "tore out", "tiramos el viejo", "quite", "saque", "took the old one out", "pull":
+		if m.is(k, cHint, "takesout") && (!m.is(k, cHint, "takesoff") || m.off(k)) {
 			return true
-		case "old":
+		}
+		if m.text(k) == "old" {
 			return m.hasDeed(m.items[i].sent, i)
 		}
 		if m.items[k].mark || m.is(k, cItem, "") {
@@ -377,6 +382,11 @@ func (m *message) replacedAt(item string) int {
 func (m *message) newWords(a, deed int) bool {
 	if m.items[a].sent != m.items[deed].sent {
 		return false
+	}
+	for _, v := range m.verbs {
+		if v.renews && v.at == deed && v.objAt >= 0 && v.objAt <= a {
+			return true // "50 gallon propane in its place"
+		}
 	}
 	for k := a - 1; k >= m.sents[m.items[a].sent].from && k >= a-4; k-- {
 		if m.is(k, cPart, "new") {

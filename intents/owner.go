@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -153,7 +154,8 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	case "charge":
 		return "expansion_tank", false, true
 	case "material":
-		return "", false, false
+		done := slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve })
+		return "drain_valve", false, done // "screwed a brass one in"
 	}
 	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
 		return "prv", false, true // "body is corroded"

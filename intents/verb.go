@@ -12,6 +12,7 @@ type verb struct {
 	state   bool // "PRV set to 60": a fact, no deed
 	object  string
 	objAt   int
+	renews  bool // puts in a part after its like was taken out
 }
 
 // verbs finds the words of work and says whether the work was done.
@@ -25,15 +26,17 @@ func (m *message) findVerbs() {
 			m.verbs = append(m.verbs, v)
 			continue
 		}
-		if it.text == "put" || it.text == "i put" || it.text == "putting" || it.text == "stick" || it.text == "hang" {
-			if m.putsIn(i) {
-				v := verb{at: i, what: "installed", objAt: -1}
-				m.judge(&v)
-				if it.text != "put" && it.text != "i put" {
-					v.done, v.planned = false, true
-				}
-				m.verbs = append(m.verbs, v)
+		if v, ok := m.exchanged(i); ok {
+			m.verbs = append(m.verbs, v)
+			continue
+		}
+		if m.is(i, cHint, "puts") && m.putsIn(i) {
+			v := verb{at: i, what: "installed", objAt: -1}
+			m.judge(&v)
+			if m.is(i, cHint, "putlater") {
+				v.done, v.planned = false, true
 			}
+			m.verbs = append(m.verbs, v)
 			continue
 		}
 		if it.mark {
@@ -331,6 +334,9 @@ func (m *message) objectOf(v *verb) (string, int) {
 		if m.is(k, cPart, "air") {
 			return "expansion_tank", k
 		}
+		if m.items[k].point == "heater_drain" && (v.what == "replaced" || v.what == "installed") {
+			return "drain_valve", k
+		}
 		if m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && m.text(k) != "(" && m.text(k) != ")" && m.text(k) != ":" && m.text(k) != "/" && m.text(k) != "\"" {
 			break
 		}
@@ -374,85 +380,4 @@ func (m *message) verbLeft(i, n int, kinds ...string) *verb {
 		}
 	}
 	return nil
-}
-
-// putsIn tells whether "put" at i goes with "in" or "on": "put a tank in".
-func (m *message) putsIn(i int) bool {
-	item := false
-	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
-		if m.is(k, cItem, "") || m.text(k) == "one" && m.is(k-1, cMaterial, "") {
-			item = true
-			continue
-		}
-		switch m.text(k) {
-		case "in", "on", "back in", "in there", "in for":
-			if item {
-				return true
-			}
-		}
-		if m.items[k].num != nil && m.items[k].unit != "gal" {
-			return false
-		}
-	}
-	return false
-}
-
-// shutsWater tells whether the word at i closes the house's water: "el agua la
-// cerré yo en la calle".
-func (m *message) shutsWater(i int) bool {
-	switch m.text(i) {
-	case "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
-	default:
-		return false
-	}
-	if m.is(i, cDid, "") {
-		return false
-	}
-	seg := m.items[i].seg
-	for k := max(0, i-6); k < min(len(m.items), i+6); k++ {
-		if m.items[k].seg != seg || k == i {
-			continue
-		}
-		switch m.text(k) {
-		case "water", "agua", "main", "curb", "curb stop", "llave principal", "principal", "at the main":
-			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
-				continue
-			}
-			return true
-		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
-			return false
-		}
-	}
-	return false
-}
-
-// changeout returns the size of the new heater when the word at i puts one in
-// after an old one was taken out: "pulled the old electric and set a 50 gal gas".
-func (m *message) changeout(i int) int {
-	switch m.text(i) {
-	case "set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed":
-	default:
-		return -1
-	}
-	size := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil })
-	if size < 0 || m.items[size].unit != "gal" && m.items[size].unit != "litre" || m.items[size].value < 20 {
-		return -1
-	}
-	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
-		switch m.text(k) {
-		case "took", "took out", "took out the old", "took the old", "tore out", "pulled", "ripped out", "hauled off", "removed":
-			if m.text(k) == "took" && m.text(k+1) != "out" {
-				continue
-			}
-			for j := k; j < i; j++ {
-				if m.is(j, cFuel, "") || m.is(j, cItem, "heater") || m.text(j) == "one" || m.text(j) == "old one" || strings.HasSuffix(m.text(j), " one") {
-					return size
-				}
-			}
-		}
-		if m.is(k, cWill, "") || m.is(k, cNeg, "") {
-			return -1
-		}
-	}
-	return -1
 }

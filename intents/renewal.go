@@ -1,0 +1,275 @@
+package intents
+
+// A part is changed in two words as often as in one: "yanked that 1996 regulator and
+// put a fresh one in", "old tank is off the wall, new 2 gal on", "new reg is in".
+
+// exchanged reads a part put in at item i after its like was taken out.
+func (m *message) exchanged(i int) (verb, bool) {
+	part, at, ok := m.putPart(i)
+	if !ok {
+		return verb{}, false
+	}
+	out := m.takenBefore(i, part)
+	if out == "" {
+		return verb{}, false
+	}
+	v := verb{at: i, what: "replaced"}
+	m.judge(&v)
+	v.object, v.objAt, v.renews = out, at, true
+	return v, true
+}
+
+// takenBefore returns the part that was taken out before item i, in its sentence or the
+// one before, when it is the one wanted; "" wants any.
+func (m *message) takenBefore(i int, want string) string {
+	first := m.items[i].sent - 1
+	for k := i - 1; k >= 0 && k >= i-18 && m.items[k].sent >= first; k-- {
+		switch {
+		case m.is(k, cHint, "takesout") && (!m.is(k, cHint, "takesoff") || m.off(k)) && !m.is(k-1, cNeg, ""):
+			if o, _ := m.partTaken(k); o != "" && (want == "" || o == want) {
+				return o
+			}
+		case m.is(k, cHint, "puts"):
+		case m.is(k, cWill, "") && !m.wasWill(k), m.timeWordAt(k):
+			return ""
+		}
+	}
+	return ""
+}
+
+// off tells whether a particle behind the word at i says that it took something away:
+// "cut the old regulator out".
+func (m *message) off(i int) bool {
+	return m.right(i, 6, true, func(k int) bool {
+		return m.items[k].seg == m.items[i].seg && (m.text(k) == "out" || m.text(k) == "off" || m.text(k) == "down" && !m.isNum(k+1) && !m.isNum(k+2))
+	}) >= 0
+}
+
+// partTaken returns the part that the word at i takes out: "pulled a rotted out 30 gal",
+// "the tank is off the wall", "tore out her old electric".
+func (m *message) partTaken(i int) (string, int) {
+	s := m.sents[m.items[i].sent]
+	for k := i + 1; k < s.to && k <= i+7 && !m.items[k].mark; k++ {
+		if o := m.partAt(k); o != "" {
+			return o, k
+		}
+		if m.is(k, cHint, "puts") || m.is(k, cDid, "") || m.is(k, cHint, "wentin") {
+			break
+		}
+	}
+	for k := i - 1; k >= s.from && k >= i-5 && !m.items[k].mark; k-- {
+		if o := m.partAt(k); o != "" {
+			return o, k
+		}
+	}
+	return "", -1
+}
+
+// partAt returns the part that item k names, by its name or by its size or fuel alone:
+// "a 2 gallon", "the old electric".
+func (m *message) partAt(k int) string {
+	if o, ok := m.val(k, cItem); ok && o != "gauge" {
+		return m.itemCode(k, o)
+	}
+	if it := &m.items[k]; it.num != nil && (it.unit == "gal" || it.unit == "litre") {
+		if j := k + 1; m.is(j, cItem, "") || m.is(j+1, cItem, "") && !m.items[j].mark {
+			return "" // the noun follows
+		}
+		if it.value >= 20 {
+			return "heater"
+		}
+		return "expansion_tank"
+	}
+	if f, ok := m.val(k, cFuel); ok && (f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "")) && !m.gasTalk(k) && !m.is(k+1, cItem, "") {
+		return "heater"
+	}
+	return ""
+}
+
+// putPart returns the part that a word at i puts in and where it is named, "" when it is
+// only called new or one; ok is false when nothing is put in, or another thing: "put it
+// back", "new gauge".
+func (m *message) putPart(i int) (part string, at int, ok bool) {
+	fresh := false
+	switch {
+	case m.is(i, cHint, "inplace"):
+		at = m.left(i, 6, true, func(k int) bool { return m.partAt(k) != "" })
+		return "", at, true
+	case m.is(i, cHint, "newone") && m.text(i) != "one":
+		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
+			return "", -1, false // "put a fresh one in"
+		}
+		return "", -1, true
+	case m.is(i, cHint, "wentin"):
+		return m.partAt(i - 1), i - 1, i > 0
+	case m.is(i, cPart, "new"):
+		fresh = true
+	case !m.is(i, cHint, "puts") && !m.is(i, cDid, "installed"):
+		return "", -1, false
+	}
+	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if o := m.partAt(k); o != "" {
+			return o, k, true
+		}
+		switch t := m.text(k); {
+		case m.is(k, cHint, "newone") || m.is(k, cPart, "new"):
+			fresh = true
+		case m.is(k, cMaterial, ""), m.is(k, cFuel, ""), m.is(k, cDeterminer, ""):
+		case fresh && (m.is(k, cHint, "wentin") || t == "in" || t == "on" || t == "up" || t == "unit"):
+			return "", -1, true
+		case t == "back" || t == "together" || m.is(i, cPart, "new"):
+			return "", -1, false
+		case m.items[k].num != nil:
+			return "", -1, fresh
+		}
+	}
+	return "", -1, fresh
+}
+
+// changeout returns the size of the new heater when the word at i puts one in
+// after an old one was taken out: "pulled the old electric and set a 50 gal gas".
+func (m *message) changeout(i int) int {
+	switch m.text(i) {
+	case "set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed":
+	default:
+		return -1
+	}
+	size := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil })
+	if size < 0 || m.items[size].unit != "gal" && m.items[size].unit != "litre" || m.items[size].value < 20 {
+		return -1
+	}
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
+		if m.is(k, cHint, "takesout") {
+			if o, _ := m.partTaken(k); o == "heater" || o == "" {
+				return size
+			}
+		}
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") {
+			return -1
+		}
+	}
+	return -1
+}
+
+// newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new reg
+// is in", "new prv, set to 58" when the word at i says that it was put in on this
+// visit, else -1.
+func (m *message) newPart(i int) int {
+	it := i - 1
+	switch {
+	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up" || m.is(i, cHint, "wentin"):
+		if be(m.text(it)) || m.text(it) == "now" {
+			it--
+		}
+		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site && m.items[n].unit != "gal" && !m.is(n, cFuel, "") && !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") {
+			switch m.text(n) {
+			case "and", "set", "w", "with", "set at", "set it", "today", "now", "charged", "this morning", "this afternoon":
+			case "at":
+				if n+1 >= len(m.items) || !m.items[n+1].site && !m.isNum(n+1) {
+					return -1
+				}
+			default:
+				return -1
+			}
+		}
+	case m.is(i, cPart, "new") && m.text(i) != "replacement":
+		// "new prv, set to 58": the part stands after the word
+		if i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
+			return -1
+		}
+		for it = i + 1; it < len(m.items) && it <= i+4 && !m.is(it, cItem, ""); it++ {
+			if !m.factual(it) && (m.items[it].num == nil || m.items[it].unit != "gal") {
+				return -1
+			}
+		}
+		n := it + 1
+		if m.text(n) == "(" && m.text(n+2) == ")" {
+			n += 3 // "new exp tank (none before), charged 60"
+		}
+		if m.text(n) == "," || m.text(n) == "and" {
+			n++
+		}
+		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
+			return -1
+		}
+	default:
+		return -1
+	}
+	if !m.is(it, cItem, "") || m.is(it, cItem, "gauge") {
+		return -1
+	}
+	first := i
+	if it < i {
+		for first = it - 1; first >= 0 && first >= it-3 && (m.factual(first) || m.items[first].num != nil && m.items[first].unit == "gal"); first-- {
+		}
+		if !m.is(first, cPart, "new") && m.text(first) != "nw" {
+			return -1
+		}
+	}
+	for k := first - 1; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" || m.text(k) == "back" {
+			return -1
+		}
+	}
+	if m.sents[m.items[i].sent].question {
+		return -1
+	}
+	return it
+}
+
+// wentIn reads a part that "went in" on this visit, by its name, its size or as the new
+// one: "Tank went in too, 2 gallon, charged to 60", "so a new one went up with 60 in it",
+// "40 gal electric went in".
+func (m *message) wentIn(i int) (verb, bool) {
+	if !m.is(i, cHint, "wentin") || m.sents[m.items[i].sent].question {
+		return verb{}, false
+	}
+	v := verb{at: i, what: "installed", done: true, objAt: i - 1}
+	fresh := m.left(i, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0
+	switch t := m.text(i - 1); {
+	case m.is(i-1, cHint, "newone") || t == "new":
+		if v.object = m.carriedTo(i); v.object == "" || t == "one" && !fresh {
+			return verb{}, false
+		}
+		v.what = "replaced"
+	default:
+		if v.object = m.partAt(i - 1); v.object == "" {
+			return verb{}, false
+		}
+		fresh = fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, "")
+	}
+	return v, m.wentInNow(i, fresh)
+}
+
+// wentInNow tells whether what "went in" did so on this visit.
+func (m *message) wentInNow(i int, fresh bool) bool {
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.is(k, cMemory, "") || m.text(k) == "last year" || m.text(k) == "this year" {
+			return false
+		}
+		fresh = fresh || m.is(k, cDid, "charged") || m.is(k, cDid, "set") || m.text(k) == "today"
+	}
+	return fresh
+}
+
+// putsIn tells whether the word at i puts a part in, with a particle after it: "put a
+// tank in", "screwed a brass one in", "threaded a new brass in there".
+func (m *message) putsIn(i int) bool {
+	part := false
+	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cHint, "newone") && (m.text(k) != "one" || m.is(k-1, cMaterial, "") || m.is(k-1, cPart, "new")) || m.is(k, cMaterial, "") && m.is(k-1, cPart, "new") {
+			part = true
+			continue
+		}
+		switch m.text(k) {
+		case "in", "on", "back in", "in there", "in for":
+			if part {
+				return true
+			}
+		}
+		if m.items[k].num != nil && m.items[k].unit != "gal" {
+			return false
+		}
+	}
+	return false
+}

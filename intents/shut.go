@@ -1,0 +1,40 @@
+package intents
+
+import "strings"
+
+// shutsWater tells whether the word at i closes the house's water: "el agua la
+// cerré yo en la calle".
+func (m *message) shutsWater(i int) bool {
+	switch m.text(i) {
+	case "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
+	default:
+		return false
+	}
+	if m.is(i, cDid, "") {
+		return false
+	}
+	seg := m.items[i].seg
+	for k := max(0, i-6); k < min(len(m.items), i+6); k++ {
+		if m.items[k].seg != seg || k == i {
+			continue
+		}
+		switch m.text(k) {
+		case "water", "agua", "main", "curb", "curb stop", "llave principal", "principal", "at the main":
+			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
+				continue
+			}
+			return true
+		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
+			return false
+		}
+	}
+	return false
+}
+
+// opensIt tells whether a valve that is called closed was only found so: "curb stop
+// closed, I opened it". Opening one is no work.
+func (m *message) opensIt(i int) bool {
+	return m.right(i, 8, true, func(k int) bool {
+		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
+	}) >= 0
+}
