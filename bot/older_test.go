@@ -1,32 +1,26 @@
 package main
 
 import (
-	"compress/gzip"
-	"io"
+	"fmt"
 	"os"
-	"path/filepath"
 	"strings"
 	"testing"
+
+	"lazyhand/store/storetest"
 )
 
-// TestCommandsOnARecordOfTheFirstVersion: `check` tells that it is older and
-// leaves it as it is; a command that reads brings it up to date first.
-func TestCommandsOnARecordOfTheFirstVersion(t *testing.T) {
-	file := filepath.Join(home(t), "old.db")
-	packed, err := os.Open(filepath.Join("..", "testdata", "store", "record_0001.db.gz"))
-	if err != nil {
-		t.Fatal(err)
+// TestCommandsOnOlderRecords: `check` tells that a record is older and leaves it
+// as it is; a command that reads brings it up to date first.
+func TestCommandsOnOlderRecords(t *testing.T) {
+	for version := 1; version <= 2; version++ {
+		t.Run(fmt.Sprint(version), func(t *testing.T) { onOlder(t, version) })
 	}
-	defer packed.Close()
-	z, err := gzip.NewReader(packed)
+}
+
+func onOlder(t *testing.T, version int) {
+	file := storetest.Older(t, version, home(t))
+	body, err := os.ReadFile(file)
 	if err != nil {
-		t.Fatal(err)
-	}
-	body, err := io.ReadAll(z)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(file, body, 0o600); err != nil {
 		t.Fatal(err)
 	}
 	out, errOut, _ := lazyhand(t, "", "check", "--db", file)

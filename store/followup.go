@@ -93,8 +93,15 @@ func (tx *Tx) DueFollowUps(by assess.Date, limit int) ([]FollowUp, error) {
 	if limit == 0 {
 		limit = -1
 	}
-	return all(tx, scanFollowUp, followUps+`WHERE f.due <= ? AND f.state = 'open' ORDER BY f.due, f.id LIMIT ?`, by.String(), limit)
+	return all(tx, scanFollowUp, followUps+`WHERE f.id IN (`+dueOfEach+`) ORDER BY f.due, f.id LIMIT ?2`, by.String(), limit)
 }
+
+// dueOfEach are the follow-ups due by a day, the query's first argument, of
+// each owner as many as its second argument says: one index serves for a
+// person's follow-ups and for all.
+const dueOfEach = `WITH RECURSIVE owners (owner) AS (SELECT min(owner) FROM follow_up WHERE state = 'open'
+		UNION ALL SELECT (SELECT min(owner) FROM follow_up WHERE state = 'open' AND owner > owners.owner) FROM owners WHERE owner IS NOT NULL)
+	SELECT d.id FROM owners JOIN follow_up d ON d.id IN (SELECT id FROM follow_up WHERE owner = owners.owner AND state = 'open' AND due <= ?1 ORDER BY due, id LIMIT ?2)`
 
 // EndedFollowUps returns the follow-ups that came to an end in a span of time,
 // as "done" or "dropped".

@@ -79,12 +79,10 @@ func (tx *Tx) forgetHouse(site SiteRecord, reads func(text string) []assess.Site
 			return out, err
 		}
 	}
-	posts, err := tx.exec(`DELETE FROM outbox WHERE key IN (SELECT 'reply:' || id FROM gone) OR substr(key, 1, 6) IN ('reply:', 'react:', 'alert:') AND
-		(key GLOB 'alert:*' AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM gone_alert) OR key NOT GLOB 'alert:*' AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM gone))`)
-	if err != nil {
+	if out.Posts, err = tx.ofPosts(`DELETE FROM outbox WHERE key IN (SELECT 'reply:' || id FROM gone) OR substr(key, 1, 6) IN ('reply:', 'react:', 'alert:') AND
+		(key GLOB 'alert:*' AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM gone_alert) OR key NOT GLOB 'alert:*' AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM gone))`); err != nil {
 		return out, err
 	}
-	out.Posts = int(posts)
 	for _, s := range []string{
 		`UPDATE message SET site = NULL WHERE site IN (SELECT id FROM gone_site)`,
 		`UPDATE person SET site = NULL WHERE site IN (SELECT id FROM gone_site)`,
@@ -130,8 +128,10 @@ func (tx *Tx) unname(s assess.Site, reads func(text string) []assess.Site) (mess
 		return 0, 0, err
 	}
 	for _, id := range ids {
+		if _, err := tx.ofPosts(`UPDATE outbox SET body = `+saidNothing+` WHERE instr(body, (SELECT substr(text, 1, 60) FROM message WHERE id = ?1 AND length(text) > 8))`, id); err != nil {
+			return 0, 0, err
+		}
 		for _, q := range []string{
-			`UPDATE outbox SET body = ` + saidNothing + ` WHERE instr(body, (SELECT substr(text, 1, 60) FROM message WHERE id = ?1 AND length(text) > 8))`,
 			`UPDATE follow_up SET why = '', was = NULL WHERE source = ?1 OR opened = ?1`,
 			`UPDATE message SET sum = 0, text = '', links = '[]', blank = site IS NOT NULL AND frame IS NOT NULL,
 				frame = CASE WHEN site IS NOT NULL THEN frame END WHERE id = ?1`,
@@ -141,9 +141,31 @@ func (tx *Tx) unname(s assess.Site, reads func(text string) []assess.Site) (mess
 			}
 		}
 	}
-	n, err := tx.exec(`UPDATE outbox SET body = `+saidNothing+`, state = CASE WHEN state IN ('ready', 'sending') THEN 'dead' ELSE state END
-		WHERE body LIKE '%' || replace(replace(replace(?, '\', '\\'), '%', '\%'), '_', '\_') || '%' ESCAPE '\'`, bare)
+	named := `body LIKE '%' || replace(replace(replace(?, '\', '\\'), '%', '\%'), '_', '\_') || '%' ESCAPE '\'`
+	waiting, err := tx.waiting(`WHERE `+named, bare)
+	if err != nil {
+		return 0, 0, err
+	}
+	for _, p := range waiting {
+		if err := tx.Dead(p.ID, p.Since, p.Error); err != nil {
+			return 0, 0, err
+		}
+	}
+	n, err := tx.exec(`UPDATE outbox_done SET body = `+saidNothing+` WHERE `+named, bare)
 	return len(ids), int(n), err
+}
+
+// ofPosts runs a statement about the outbox, also about what is done with, and
+// returns how many rows it changed.
+func (tx *Tx) ofPosts(query string, args ...any) (changed int, err error) {
+	for _, table := range []string{"outbox", "outbox_done"} {
+		n, err := tx.exec(strings.Replace(query, "outbox", table, 1), args...)
+		if err != nil {
+			return changed, err
+		}
+		changed += int(n)
+	}
+	return changed, nil
 }
 
 // saidNothing is the body of a post whose words were removed.
@@ -225,11 +247,10 @@ func (tx *Tx) forgetPerson(id string) (Forgotten, error) {
 	if _, err := tx.one([]any{&name}, `SELECT ifnull(nullif(name, ''), id) FROM person WHERE id = ?`, id); err != nil {
 		return out, err
 	}
-	posts, err := tx.exec(`DELETE FROM outbox WHERE channel = '@' || ?1 OR substr(key, 1, 6) IN ('reply:', 'react:') AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM message WHERE author = ?1)`, id)
-	if err != nil {
+	var err error
+	if out.Posts, err = tx.ofPosts(`DELETE FROM outbox WHERE channel = '@' || ?1 OR substr(key, 1, 6) IN ('reply:', 'react:') AND CAST(substr(key, 7) AS INTEGER) IN (SELECT id FROM message WHERE author = ?1)`, id); err != nil {
 		return out, err
 	}
-	out.Posts = int(posts)
 	for _, s := range []struct {
 		query string
 		args  []any
@@ -253,11 +274,11 @@ func (tx *Tx) forgetPerson(id string) (Forgotten, error) {
 	}
 	out.Messages = int(messages)
 	if len(name) > 2 { // in posts to others: "claimed by …"
-		p, err := tx.exec(`UPDATE outbox SET body = replace(replace(body, ?1, ?3), ?2, ?3) WHERE instr(body, ?1) OR instr(body, ?2)`, name, id, nobody)
+		p, err := tx.ofPosts(`UPDATE outbox SET body = replace(replace(body, ?1, ?3), ?2, ?3) WHERE instr(body, ?1) OR instr(body, ?2)`, name, id, nobody)
 		if err != nil {
 			return out, err
 		}
-		out.Posts += int(p)
+		out.Posts += p
 	}
 	return out, nil
 }
@@ -268,23 +289,6 @@ func (tx *Tx) forgetPerson(id string) (Forgotten, error) {
 func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgotten, error) {
 	var out Forgotten
 	const some = 500 // a commit, so that others get their turn
-	step := func(query string, before time.Time) error {
-		for {
-			n := 0
-			err := db.Write(ctx, func(tx *Tx) error {
-				done, err := tx.exec(query, millis(before), some)
-				n = int(done)
-				if err == nil && n > 0 {
-					err = tx.noteRemoval(now, "age", n)
-				}
-				return err
-			})
-			if err != nil || n == 0 {
-				return err
-			}
-			out.Messages += n
-		}
-	}
 	if !visits.IsZero() {
 		// The report and what it told go; the message stays as a name, so that a
 		// late delivery of it is known.
@@ -321,13 +325,42 @@ func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgott
 			out.Messages += n
 		}
 	}
-	if !words.IsZero() {
-		if err := step(`UPDATE message SET sum = 0, text = '', links = '[]', error = '', blank = frame IS NOT NULL
-			WHERE id IN (SELECT id FROM message WHERE at < ? AND (text <> '' OR links <> '[]') LIMIT ?)`, words); err != nil {
-			return out, err
-		}
-		if err := step(`UPDATE outbox SET body = '{"kind":"say","body":{"lead":"…"}}' WHERE id IN (SELECT id FROM outbox WHERE since < ? AND state IN ('sent', 'dead') AND length(body) > 50 LIMIT ?)`, words); err != nil {
-			return out, err
+	if words.IsZero() {
+		return out, nil
+	}
+	for _, aged := range []struct{ find, wipe string }{
+		{`SELECT id FROM message WHERE id > ? AND at < ? AND (text <> '' OR links <> '[]') ORDER BY id LIMIT ?`,
+			`UPDATE message SET sum = 0, text = '', links = '[]', error = '', blank = frame IS NOT NULL WHERE id = ?`},
+		{`SELECT id FROM outbox_done WHERE id > ? AND since < ? AND length(body) > 50 ORDER BY id LIMIT ?`,
+			`UPDATE outbox_done SET body = ` + saidNothing + ` WHERE id = ?`},
+	} {
+		// All are gone through once, in the order of their numbers and not of
+		// their time: a clock that was wrong for a while must not hide any.
+		for last := int64(0); ; {
+			var ids []int64
+			err := db.Read(ctx, func(tx *Tx) (err error) {
+				ids, err = all(tx, scanID, aged.find, last, millis(words), some)
+				return err
+			})
+			if err != nil {
+				return out, err
+			}
+			if len(ids) == 0 {
+				break
+			}
+			last = ids[len(ids)-1]
+			err = db.Write(ctx, func(tx *Tx) error {
+				for _, id := range ids {
+					if _, err := tx.exec(aged.wipe, id); err != nil {
+						return err
+					}
+				}
+				return tx.noteRemoval(now, "age", len(ids))
+			})
+			if err != nil {
+				return out, err
+			}
+			out.Messages += len(ids)
 		}
 	}
 	return out, nil

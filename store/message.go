@@ -5,8 +5,6 @@ import (
 	"hash/crc32"
 	"strconv"
 	"time"
-
-	"lazyhand/assess"
 )
 
 // MessageKind says what somebody did in chat.
@@ -180,15 +178,24 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 // and was said or put right last.
 func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
 	return first(tx.messages(`WHERE id = (SELECT message FROM (
-			SELECT message, at, (SELECT max(c.by) FROM correction c WHERE c.message = report.message) AS fixed FROM report WHERE author = ? ORDER BY at DESC, message DESC LIMIT 8)
+			SELECT message, at, (SELECT max(c.by) FROM correction c WHERE c.message = report.message) AS fixed FROM report WHERE message IN `+toldBy1+` AND author = ?1 ORDER BY at DESC, message DESC LIMIT 8)
 		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author))
 }
+
+// toldBy1 are the numbers of the newest messages that reported something, or
+// did, of the person that is the query's first argument.
+const toldBy1 = `(SELECT value FROM json_each((SELECT told FROM person WHERE id = ?1)))`
+
+// thread12 are the messages of a thread, the query's first two arguments: its
+// first one, which is found by its key, and the others.
+const thread12 = `(SELECT id FROM message WHERE key = ?1||'/'||?2 AND channel = ?1||'' AND thread = ?2||''
+	UNION ALL SELECT id FROM message WHERE channel = ?1||'' AND thread = ?2||'' AND (thread <> ts OR key <> channel || '/' || ts))`
 
 // ThreadSite returns the house that a thread is about: that of its first
 // message that was filed under one, or of our own post that started it.
 func (tx *Tx) ThreadSite(channel, thread string) (int64, error) {
 	var id int64
-	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE channel = ?||'' AND thread = ?||'' AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
+	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE id IN `+thread12+` AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
 	return id, err
 }
 
@@ -200,32 +207,4 @@ func (tx *Tx) Correct(message, by int64, frame json.RawMessage) error {
 		return err
 	}
 	return tx.Understood(message, frame)
-}
-
-// Person is one member of the crew.
-type Person struct {
-	ID     string
-	Name   string
-	Lang   assess.Lang // chosen; empty: none
-	Heard  assess.Lang // in which they last wrote, when that was plain
-	Site   int64       // last reported on, 0 for none
-	SiteAt time.Time
-}
-
-// Person returns what is kept of a member of the crew; of one never seen, only
-// the id.
-func (tx *Tx) Person(id string) (Person, error) {
-	p := Person{ID: id}
-	var at int64
-	_, err := tx.one([]any{&p.Name, &p.Lang, &p.Heard, &p.Site, &at}, `SELECT name, lang, heard, ifnull(site, 0), site_at FROM person WHERE id = ?`, id)
-	p.SiteAt = fromMillis(at)
-	return p, err
-}
-
-// KeepPerson keeps what is known of a member of the crew.
-func (tx *Tx) KeepPerson(p Person) error {
-	_, err := tx.exec(`INSERT INTO person (id, name, lang, heard, site, site_at) VALUES (?, ?, ?, ?, nullif(?, 0), ?)
-		ON CONFLICT (id) DO UPDATE SET name = excluded.name, lang = excluded.lang, heard = excluded.heard, site = excluded.site, site_at = excluded.site_at`,
-		p.ID, p.Name, p.Lang, p.Heard, p.Site, millis(p.SiteAt))
-	return err
 }

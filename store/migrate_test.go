@@ -1,11 +1,9 @@
 package store
 
 import (
-	"compress/gzip"
 	"database/sql"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -13,29 +11,13 @@ import (
 	"testing"
 
 	"lazyhand/assess"
+	"lazyhand/store/storetest"
 )
 
 // older unpacks the record that a released program of that version wrote.
 func older(t *testing.T, version int) (file string) {
 	t.Helper()
-	packed, err := os.Open(filepath.Join("..", "testdata", "store", fmt.Sprintf("record_%04d.db.gz", version)))
-	if err != nil {
-		t.Fatalf("every released version keeps a record: %v", err)
-	}
-	defer packed.Close()
-	z, err := gzip.NewReader(packed)
-	if err != nil {
-		t.Fatal(err)
-	}
-	body, err := io.ReadAll(z)
-	if err != nil {
-		t.Fatal(err)
-	}
-	file = filepath.Join(t.TempDir(), "record.db")
-	if err := os.WriteFile(file, body, 0o600); err != nil {
-		t.Fatal(err)
-	}
-	return file
+	return storetest.Older(t, version, t.TempDir())
 }
 
 func raw(t *testing.T, file string) *sql.DB {
@@ -77,8 +59,9 @@ func lines(t *testing.T, db *sql.DB, query string) (out []string) {
 	return out
 }
 
-// content is all that must be the same in every version: everything but the
-// checksums, the numbers of version 1's reports and what version 2 added.
+// content is all that must be the same in every version, told as the newest
+// tells it: everything but the checksums, the numbers of version 1's reports and
+// what later versions added.
 func content(t *testing.T, db *sql.DB, version int) map[string][]string {
 	t.Helper()
 	all := map[string]string{
@@ -86,11 +69,18 @@ func content(t *testing.T, db *sql.DB, version int) map[string][]string {
 		"site":    `SELECT id, line, key, loose, street, town, postcode, joined, source, psi, outside, look FROM site ORDER BY id`,
 		"report":  `SELECT message, site, day, at, author, house_psi, street_psi, band, valve_work, unfinished FROM report ORDER BY message`,
 		"reading": `SELECT r.message, d.site, d.day, d.n, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d LEFT JOIN report r ON r.message = d.report ORDER BY 1, 4`,
+		"person":  `SELECT id, name, lang, heard, site, site_at FROM person ORDER BY id`,
+		"outbox":  `SELECT id, key, channel, thread, body, after, state, tries, since, ref, error FROM ` + anyPost + ` ORDER BY id`,
+		"outlook": `SELECT id, visited, psi, drift, slope, crosses, rank, finding FROM site WHERE visited <> '' ORDER BY id`,
+	}
+	if version < 3 {
+		all["outbox"] = strings.ReplaceAll(all["outbox"], anyPost, "outbox")
+		all["outlook"] = `SELECT site, day, house_psi, drift, slope, crosses, rank, finding FROM outlook ORDER BY site`
 	}
 	if version == 1 {
 		all["reading"] = strings.ReplaceAll(all["reading"], "r.message = d.report", "r.id = d.report")
 	}
-	for _, table := range []string{"correction", "person", "equipment", "follow_up", "alert", "alert_step", "question", "outbox", "due", "outlook", "slot", "walk", "removal"} {
+	for _, table := range []string{"correction", "equipment", "follow_up", "alert", "alert_step", "question", "due", "slot", "walk", "removal"} {
 		all[table] = `SELECT * FROM ` + table + ` ORDER BY 1, 2`
 	}
 	out := map[string][]string{}
@@ -98,6 +88,106 @@ func content(t *testing.T, db *sql.DB, version int) map[string][]string {
 		out[table] = lines(t, db, query)
 	}
 	return out
+}
+
+// eachOlder runs do for every released version before the newest.
+func eachOlder(t *testing.T, do func(t *testing.T, version int)) {
+	for version := 1; version < len(steps()); version++ {
+		t.Run(fmt.Sprint("version ", version), func(t *testing.T) { do(t, version) })
+	}
+}
+
+func TestOlderRecordsLoseNothing(t *testing.T) {
+	eachOlder(t, func(t *testing.T, version int) {
+		file := older(t, version)
+		before := raw(t, file)
+		was := content(t, before, version)
+		before.Close()
+		for table, rows := range was {
+			if len(rows) == 0 && table != "walk" {
+				t.Errorf("the kept record has nothing in %s", table)
+			}
+		}
+		db, err := Open(t.Context(), file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer db.Close()
+		for table, now := range content(t, db.write, len(steps())) {
+			if !slices.Equal(was[table], now) {
+				t.Errorf("%s was\n%s\nand is\n%s", table, strings.Join(was[table], "\n"), strings.Join(now, "\n"))
+			}
+		}
+		if faults, err := db.Integrity(t.Context()); err != nil || len(faults) > 0 {
+			t.Errorf("%v %v", faults, err)
+		}
+	})
+}
+
+// TestWhatTheSecondVersionKeptInIndexesIsKnown: who reported what, threads, what
+// is due by whom, and that nothing is said twice, though it waits elsewhere.
+func TestWhatTheSecondVersionKeptInIndexesIsKnown(t *testing.T) {
+	db, err := Open(t.Context(), older(t, 2))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer db.Close()
+	write(t, db, func(tx *Tx) error {
+		list, err := tx.ReportsBy("ben", 10)
+		if err != nil {
+			return err
+		}
+		var ids []int64
+		for _, r := range list {
+			ids = append(ids, r.Message)
+		}
+		if want := []int64{25, 24, 18, 16, 13, 8, 6}; !slices.Equal(ids, want) {
+			t.Errorf("ben's reports are %v, want %v", ids, want)
+		}
+		if m, _, err := tx.LastReportBy("ana"); err != nil || m.ID != 4 { // put right after all others
+			t.Errorf("ana's last report is %d (%v), want 4", m.ID, err)
+		}
+		if site, err := tx.ThreadSite("field", "1781532000.000002"); err != nil || site != 3 {
+			t.Errorf("the thread of 123 Elm St is about %d (%v)", site, err)
+		}
+		if m, _, err := tx.LastReportIn("field", "1781536200.000010", ""); err != nil || m.ID != 8 { // only its edit reports
+			t.Errorf("the last report in the thread of 9 Oak Ct is %d (%v)", m.ID, err)
+		}
+		due, err := tx.DueFollowUps(assess.Date{Year: 2026, Month: 6, Day: 23}, 3)
+		if err != nil || len(due) != 3 || due[0].ID != 12 || due[1].ID != 2 || due[2].ID != 3 {
+			t.Errorf("due are %+v %v", due, err)
+		}
+		if all, err := tx.DueFollowUps(assess.Date{Year: 2030, Month: 1, Day: 1}, 0); err != nil || len(all) != 11 {
+			t.Errorf("%d are due in the end (%v), want 11", len(all), err)
+		}
+		now := at("2026-06-30 19:00")
+		for _, key := range []string{"reply:25", "reply:4", "remind:eva:1782738000000"} { // waits, was sent, was given up
+			before, _, err := tx.PostByKey(key)
+			if err != nil {
+				return err
+			}
+			if err := tx.Queue(Post{Key: key, Channel: "field", Body: []byte(`{}`), After: now, Since: now}); err != nil {
+				return err
+			}
+			if after, found, err := tx.PostByKey(key); err != nil || !found || string(after.Body) != string(before.Body) || after.ID != before.ID {
+				t.Errorf("%s is now %+v %v", key, after, err)
+			}
+		}
+		if err := tx.Queue(Post{Key: "reply:26", Channel: "other", Body: []byte(`{}`), After: now, Since: now}); err != nil {
+			return err
+		}
+		if p, _, err := tx.PostByKey("reply:26"); err != nil || p.ID != 65 {
+			t.Errorf("a new post is %d (%v), want 65: no number is used twice", p.ID, err)
+		}
+		doubtful, err := tx.DoubtfulPosts(now, now)
+		if err != nil || len(doubtful) != 1 || doubtful[0].Key != "react:24:24:stored" {
+			t.Errorf("in doubt are %+v %v", doubtful, err)
+		}
+		if ready, err := tx.ReadyPosts(now); err != nil || len(ready) != 1 || ready[0].Key != "reply:26" { // the field waits for what is in doubt
+			t.Errorf("may be sent: %+v %v", ready, err)
+		}
+		return nil
+	})
 }
 
 func TestARecordOfTheFirstVersionLosesNothing(t *testing.T) {
@@ -115,12 +205,6 @@ func TestARecordOfTheFirstVersionLosesNothing(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer db.Close()
-	now := content(t, db.write, len(steps()))
-	for table := range was {
-		if !slices.Equal(was[table], now[table]) {
-			t.Errorf("%s was\n%s\nand is\n%s", table, strings.Join(was[table], "\n"), strings.Join(now[table], "\n"))
-		}
-	}
 	if v, err := version(t.Context(), db.read); err != nil || v != len(steps()) {
 		t.Errorf("it is of version %d (%v), the newest is %d", v, err, len(steps()))
 	}
@@ -224,48 +308,54 @@ func statements(step string) (list []string) {
 }
 
 func TestAStepCutOffAnywhereLeavesTheVersionBefore(t *testing.T) {
-	file := older(t, 1)
-	db := raw(t, file)
-	was, tables := content(t, db, 1), lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`)
-	parts := statements(steps()[1])
-	if len(parts) < 40 {
-		t.Fatalf("only %d statements", len(parts))
-	}
-	for n := range len(parts) + 1 {
-		if testing.Short() && n%5 != 0 {
-			continue
+	eachOlder(t, func(t *testing.T, old int) {
+		file := older(t, old)
+		db := raw(t, file)
+		was, tables := content(t, db, old), lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`)
+		parts := statements(steps()[old])
+		if len(parts) < 20 {
+			t.Fatalf("only %d statements", len(parts))
 		}
-		cut := strings.Join(parts[:n], "") + "SELECT nothing FROM nowhere;"
-		if err := migrate(t.Context(), db, []string{steps()[0], cut}); err == nil || !strings.Contains(err.Error(), "version 2") {
-			t.Fatalf("cut off after statement %d: %v", n, err)
-		}
-		if v, err := version(t.Context(), db); err != nil || v != 1 {
-			t.Fatalf("cut off after statement %d it is of version %d: %v", n, v, err)
-		}
-		if now := lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`); !slices.Equal(now, tables) {
-			t.Fatalf("cut off after statement %d the tables are %v", n, now)
-		}
-		for table, rows := range content(t, db, 1) {
-			if !slices.Equal(rows, was[table]) {
-				t.Fatalf("cut off after statement %d, %s is %v", n, table, rows)
+		for n := range len(parts) + 1 {
+			if testing.Short() && n%5 != 0 {
+				continue
+			}
+			cut := strings.Join(parts[:n], "") + "SELECT nothing FROM nowhere;"
+			if err := migrate(t.Context(), db, append(slices.Clone(steps()[:old]), cut)); err == nil || !strings.Contains(err.Error(), fmt.Sprint("version ", old+1)) {
+				t.Fatalf("cut off after statement %d: %v", n, err)
+			}
+			if v, err := version(t.Context(), db); err != nil || v != old {
+				t.Fatalf("cut off after statement %d it is of version %d: %v", n, v, err)
+			}
+			if now := lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`); !slices.Equal(now, tables) {
+				t.Fatalf("cut off after statement %d the tables are %v", n, now)
+			}
+			for table, rows := range content(t, db, old) {
+				if !slices.Equal(rows, was[table]) {
+					t.Fatalf("cut off after statement %d, %s is %v", n, table, rows)
+				}
 			}
 		}
-	}
-	if on := lines(t, db, "PRAGMA foreign_keys"); on[0] != "[1]" {
-		t.Errorf("references are not looked at any more: %s", on)
-	}
-	if err := migrate(t.Context(), db, steps()); err != nil {
-		t.Errorf("at last: %v", err)
-	}
+		if on := lines(t, db, "PRAGMA foreign_keys"); on[0] != "[1]" {
+			t.Errorf("references are not looked at any more: %s", on)
+		}
+		if err := migrate(t.Context(), db, steps()); err != nil {
+			t.Errorf("at last: %v", err)
+		}
+	})
 }
 
 // TestAMachineThatStopsWithinAStep takes the files as they lie on the disk in
 // the middle of a step, after each of its statements, and opens them.
 func TestAMachineThatStopsWithinAStep(t *testing.T) {
-	file := older(t, 1)
+	eachOlder(t, stopsWithinAStep)
+}
+
+func stopsWithinAStep(t *testing.T, old int) {
+	file := older(t, old)
 	db := raw(t, file)
-	was := content(t, db, 1)
-	parts := statements(steps()[1])
+	was := content(t, db, old)
+	parts := statements(steps()[old])
 	var left []string // the files, as the machine left them
 	err := on(t.Context(), db, func(w *wire) error {
 		if err := errors.Join(w.c.RegisterFunc("sum_1", sum1, true), w.c.RegisterFunc("sum_2", sum2, true)); err != nil {

@@ -20,7 +20,12 @@ type Post struct {
 	Error   string
 }
 
-const postColumns = `id, key, channel, thread, body, after, state, tries, since, ref, error`
+const (
+	waitingColumns = `id, key, channel, thread, body, after, state, tries, since, '' AS ref, error`
+	postColumns    = `id, key, channel, thread, body, after, state, tries, since, ref, error`
+	// anyPost are the posts that wait and those that are done with.
+	anyPost = `(SELECT ` + waitingColumns + ` FROM outbox UNION ALL SELECT ` + postColumns + ` FROM outbox_done)`
+)
 
 func scanPost(scan func(...any) error) (Post, error) {
 	var p Post
@@ -31,14 +36,16 @@ func scanPost(scan func(...any) error) (Post, error) {
 	return p, err
 }
 
-func (tx *Tx) posts(where string, args ...any) ([]Post, error) {
-	return all(tx, scanPost, `SELECT `+postColumns+` FROM outbox `+where, args...)
+// waiting returns posts of those that wait.
+func (tx *Tx) waiting(where string, args ...any) ([]Post, error) {
+	return all(tx, scanPost, `SELECT `+waitingColumns+` FROM outbox `+where, args...)
 }
 
-// Queue puts a post into the outbox; a post whose key is there already is the
-// same post, and is left alone.
+// Queue puts a post into the outbox; a post whose key is there already, or was,
+// is the same post, and is left alone.
 func (tx *Tx) Queue(p Post) error {
-	_, err := tx.exec(`INSERT INTO outbox (key, channel, thread, body, after, since) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
+	_, err := tx.exec(`INSERT INTO outbox (id, key, channel, thread, body, after, since)
+		VALUES (1 + max(ifnull((SELECT max(id) FROM outbox), 0), ifnull((SELECT max(id) FROM outbox_done), 0)), ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
 		p.Key, p.Channel, p.Thread, string(p.Body), millis(p.After), millis(p.Since))
 	return err
 }
@@ -48,14 +55,14 @@ func (tx *Tx) Queue(p Post) error {
 // state after now tells that the clock was put back; it does not wait for the
 // clock to come by again.
 func (tx *Tx) ReadyPosts(now time.Time) ([]Post, error) {
-	return tx.posts(`WHERE id IN (SELECT min(id) FROM outbox WHERE state IN ('ready', 'sending') GROUP BY channel)
+	return tx.waiting(`WHERE id IN (SELECT min(id) FROM outbox GROUP BY channel)
 		AND state = 'ready' AND (after <= ?1 OR since > ?1) ORDER BY id`, millis(now))
 }
 
 // DoubtfulPosts returns the posts whose fate is unknown since before a time, or
 // since after now, which tells that the clock was put back.
 func (tx *Tx) DoubtfulPosts(before, now time.Time) ([]Post, error) {
-	return tx.posts(`WHERE state IN ('ready', 'sending') AND state = 'sending' AND (since <= ? OR since > ?) ORDER BY id`, millis(before), millis(now))
+	return tx.waiting(`WHERE state = 'sending' AND (since <= ? OR since > ?) ORDER BY id`, millis(before), millis(now))
 }
 
 // Sending notes that a post is about to leave; claimed is false when somebody
@@ -67,7 +74,16 @@ func (tx *Tx) Sending(id int64, from string, now time.Time) (claimed bool, err e
 
 // Sent notes the platform's name for a post that is out.
 func (tx *Tx) Sent(id int64, ref string, now time.Time) error {
-	_, err := tx.exec(`UPDATE outbox SET state = 'sent', ref = ?, since = ?, error = '' WHERE id = ? AND state = 'sending'`, ref, millis(now), id)
+	return tx.done(id, `state = 'sending'`, "sent", ref, "", now)
+}
+
+// done puts a post that is in one of some states to those that are done with.
+func (tx *Tx) done(id int64, in, state, ref, why string, now time.Time) error {
+	if _, err := tx.exec(`INSERT INTO outbox_done (id, key, channel, thread, body, after, state, tries, since, ref, error)
+		SELECT id, key, channel, thread, body, after, ?, tries, ?, ?, ? FROM outbox WHERE id = ? AND `+in, state, millis(now), ref, why, id); err != nil {
+		return err
+	}
+	_, err := tx.exec(`DELETE FROM outbox WHERE id = ? AND `+in, id)
 	return err
 }
 
@@ -79,23 +95,23 @@ func (tx *Tx) Refused(id int64, after, now time.Time, why string) error {
 
 // Dead gives a post up.
 func (tx *Tx) Dead(id int64, now time.Time, why string) error {
-	_, err := tx.exec(`UPDATE outbox SET state = 'dead', since = ?, error = ? WHERE id = ? AND state IN ('ready', 'sending')`, millis(now), why, id)
-	return err
+	return tx.done(id, `state IN ('ready', 'sending')`, "dead", "", why, now)
 }
 
 // PostByKey returns the post with that key.
 func (tx *Tx) PostByKey(key string) (Post, bool, error) {
-	return first(tx.posts(`WHERE key = ?`, key))
+	return first(all(tx, scanPost, `SELECT `+waitingColumns+` FROM outbox WHERE CAST(substr(key, instr(key, ':') + 1) AS INTEGER) = CAST(substr(?1, instr(?1, ':') + 1) AS INTEGER) AND key = ?1
+		UNION ALL SELECT `+postColumns+` FROM outbox_done WHERE key = ?1`, key))
 }
 
 // NewestPost returns the newest post whose key begins with prefix.
 func (tx *Tx) NewestPost(prefix string) (Post, bool, error) {
-	return first(tx.posts(`WHERE key >= ?1 AND key < ?1 || x'f48fbfbf' ORDER BY id DESC LIMIT 1`, prefix))
+	return first(all(tx, scanPost, `SELECT `+postColumns+` FROM `+anyPost+` WHERE key >= ?1 AND key < ?1 || x'f48fbfbf' ORDER BY id DESC LIMIT 1`, prefix))
 }
 
 // PostByRef returns the post that the platform knows by that name.
 func (tx *Tx) PostByRef(channel, ref string) (Post, bool, error) {
-	return first(tx.posts(`WHERE channel = ? AND ref = ? AND ref <> '' ORDER BY id LIMIT 1`, channel, ref))
+	return first(all(tx, scanPost, `SELECT `+postColumns+` FROM outbox_done WHERE channel = ? AND ref = ? AND ref <> '' ORDER BY id LIMIT 1`, channel, ref))
 }
 
 // LastSlot returns the last slot of a clockwork job that was dealt with; found

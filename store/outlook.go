@@ -7,10 +7,10 @@ import (
 )
 
 // Outlook is what a house's last report leaves to expect, for lists over all
-// houses; it is derived.
+// houses; it is derived. It stands with the house.
 type Outlook struct {
-	Site     int64
-	Line     string      // the house's street line
+	Site     int64       // only read
+	Line     string      // the house's street line; only read
 	Day      assess.Date // of the last visit
 	HousePSI *float64    // the last that a visit supported
 	Drift    assess.DriftState
@@ -20,20 +20,8 @@ type Outlook struct {
 	Finding  string      // its code
 }
 
-// KeepOutlook keeps what to expect of a house.
-func (tx *Tx) KeepOutlook(s Outlook) error {
-	_, err := tx.exec(`INSERT INTO outlook (site, day, house_psi, drift, slope, crosses, rank, finding)
-		VALUES (?, ?, ?, ?, ?, nullif(?, ''), ?, ?) ON CONFLICT (site) DO UPDATE SET day = excluded.day, house_psi = excluded.house_psi,
-		drift = excluded.drift, slope = excluded.slope, crosses = excluded.crosses, rank = excluded.rank, finding = excluded.finding`,
-		s.Site, s.Day.String(), s.HousePSI, s.Drift, s.Slope, s.Crosses.String(), s.Rank, s.Finding)
-	return err
-}
-
-// DropOutlook forgets what to expect of a house, when nothing is reported of it.
-func (tx *Tx) DropOutlook(site int64) error {
-	_, err := tx.exec(`DELETE FROM outlook WHERE site = ?`, site)
-	return err
-}
+// expectsNothing is the outlook of a house of which nothing is reported.
+const expectsNothing = `visited = '', drift = '', slope = NULL, crosses = NULL, rank = NULL, finding = ''`
 
 func (tx *Tx) outlooks(where string, args ...any) ([]Outlook, error) {
 	return all(tx, func(scan func(...any) error) (Outlook, error) {
@@ -46,14 +34,13 @@ func (tx *Tx) outlooks(where string, args ...any) ([]Outlook, error) {
 			return s, err
 		}
 		return s, s.Crosses.UnmarshalText([]byte(crosses))
-	}, `SELECT t.site, s.line, t.day, t.house_psi, t.drift, t.slope, ifnull(t.crosses, ''), t.rank, t.finding
-		FROM outlook t JOIN site s ON s.id = t.site `+where, args...)
+	}, `SELECT id, line, visited, psi, drift, slope, ifnull(crosses, ''), rank, finding FROM site `+where, args...)
 }
 
 // Drifting returns the houses whose pressure rises or falls, those that leave
 // the band soonest first.
 func (tx *Tx) Drifting(limit int) ([]Outlook, error) {
-	return tx.outlooks(`WHERE t.drift IN ('rising', 'falling') ORDER BY t.crosses IS NULL, t.crosses, t.site LIMIT ?`, limit)
+	return tx.outlooks(`WHERE drift IN ('rising', 'falling') ORDER BY crosses IS NULL, crosses, id LIMIT ?`, limit)
 }
 
 // OldValve is a regulator that serves since a year.
@@ -81,5 +68,5 @@ func (tx *Tx) ValvesBefore(year, limit int) (list []OldValve, n int, err error) 
 // Gravest returns the houses with the gravest findings, up to a rank of at most
 // 1, the newest of them first.
 func (tx *Tx) Gravest(rank, limit int) ([]Outlook, error) {
-	return tx.outlooks(`WHERE t.rank <= 1 AND t.rank <= ? ORDER BY t.rank, t.day DESC, t.site LIMIT ?`, rank, limit)
+	return tx.outlooks(`WHERE rank <= 1 AND rank <= ? ORDER BY rank, visited DESC, id LIMIT ?`, rank, limit)
 }

@@ -20,7 +20,7 @@ type Replay struct {
 }
 
 // derived tables in the order in which they can be emptied.
-var derived = []string{"reading", "report", "equipment", "outlook", "question", "follow_up", "alert_step", "alert"}
+var derived = []string{"reading", "report", "equipment", "question", "follow_up", "alert_step", "alert"}
 
 // remembered tables are kept aside during a replay under "was_" and their name.
 var remembered = []string{"site", "follow_up", "alert", "alert_step", "due"}
@@ -55,7 +55,7 @@ func (tx *Tx) Replay() (*Replay, error) {
 		`UPDATE message SET site = NULL, by = NULL, tries = 0, error = '',
 			state = CASE WHEN state = 'retracted' AND by IS NULL THEN state ELSE 'taken' END,
 			frame = CASE WHEN blank = 1 OR kind = 'imported' THEN frame END`,
-		`UPDATE person SET site = NULL, site_at = 0`,
+		`UPDATE person SET site = NULL, site_at = 0, told = '[]'`,
 	)
 	for _, t := range derived {
 		steps = append(steps, `DELETE FROM `+t)
@@ -166,7 +166,7 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		`DELETE FROM due`,
 		`INSERT INTO due SELECT * FROM was_due`,
 		// A question that was never put to anybody must not take an answer.
-		`UPDATE question SET state = 'dropped' WHERE state = 'open' AND 'reply:' || message NOT IN (SELECT key FROM outbox)`,
+		`UPDATE question SET state = 'dropped' WHERE state = 'open' AND 'reply:' || message NOT IN (SELECT key FROM outbox UNION ALL SELECT key FROM outbox_done)`,
 	} {
 		if _, err := tx.exec(s); err != nil {
 			return err
@@ -240,13 +240,13 @@ func (r *Replay) keepAlerts() error {
 func (r *Replay) siteNow(id int64) (int64, error) {
 	var now int64
 	found, err := r.tx.one([]any{&now}, `SELECT s.id FROM site s WHERE s.id = ?1
-		UNION ALL SELECT s.id FROM was_site w JOIN site s ON s.key = w.key AND s.town = w.town AND s.postcode = w.postcode WHERE w.id = ?1 LIMIT 1`, id)
+		UNION ALL SELECT s.id FROM was_site w JOIN site s ON s.loose = w.loose AND s.key = w.key AND s.town = w.town AND s.postcode = w.postcode WHERE w.id = ?1 LIMIT 1`, id)
 	if err != nil || found {
 		return now, err
 	}
 	_, err = r.tx.exec(`INSERT INTO site SELECT * FROM was_site WHERE id = ?`, id)
 	if err == nil {
-		_, err = r.tx.exec(`UPDATE site SET joined = NULL WHERE id = ?`, id)
+		_, err = r.tx.exec(`UPDATE site SET joined = NULL, `+expectsNothing+` WHERE id = ?`, id)
 	}
 	return id, err
 }

@@ -179,15 +179,24 @@ func scanNear(scan func(...any) error) (d NearDuplicates, err error) {
 }
 
 // Standing is what the newest judged report says of a house, for the lists of
-// worst houses and of those to look at again. PSI is nil when unknown.
+// worst houses, of those to look at again and of what is to be expected. PSI is
+// nil when unknown. The zero Standing is that of a house of which nothing is
+// reported.
 type Standing struct {
 	PSI     *float64
 	Outside float64     // psi by which it lies outside the shop's band, 0 within
 	Look    assess.Date // day from which the calendar alone may change what follows; zero: never
+	Outlook *Outlook    // nil: nothing is expected
 }
 
 // Stand keeps a house's standing.
 func (tx *Tx) Stand(site int64, s Standing) error {
-	_, err := tx.exec(`UPDATE site SET psi = ?, outside = ?, look = ? WHERE id = ?`, s.PSI, s.Outside, s.Look.String(), site)
+	if s.Outlook == nil {
+		_, err := tx.exec(`UPDATE site SET psi = ?, outside = ?, look = ?, `+expectsNothing+` WHERE id = ?`, s.PSI, s.Outside, s.Look.String(), site)
+		return err
+	}
+	o := s.Outlook
+	_, err := tx.exec(`UPDATE site SET psi = ?, outside = ?, look = ?, visited = ?, drift = ?, slope = ?, crosses = nullif(?, ''), rank = ?, finding = ? WHERE id = ?`,
+		s.PSI, s.Outside, s.Look.String(), o.Day.String(), o.Drift, o.Slope, o.Crosses.String(), o.Rank, o.Finding, site)
 	return err
 }

@@ -52,7 +52,7 @@ func (db *DB) Status(ctx context.Context, today assess.Date) (Status, error) {
 		for _, c := range states {
 			s.Messages[MessageState(c.state)] = c.n
 		}
-		posts, err := all(tx, scan, `SELECT state, count(*) FROM outbox WHERE state <> 'sent' GROUP BY state`)
+		posts, err := all(tx, scan, `SELECT state, count(*) FROM outbox GROUP BY state UNION ALL SELECT 'dead', count(*) FROM outbox_done WHERE state = 'dead'`)
 		if err != nil {
 			return err
 		}
@@ -74,7 +74,7 @@ func (db *DB) Status(ctx context.Context, today assess.Date) (Status, error) {
 			}
 		}
 		var oldest int64
-		if _, err := tx.one([]any{&oldest}, `SELECT coalesce(min(after), 0) FROM outbox WHERE state IN ('ready', 'sending')`); err != nil {
+		if _, err := tx.one([]any{&oldest}, `SELECT coalesce(min(after), 0) FROM outbox`); err != nil {
 			return err
 		}
 		if oldest > 0 {
@@ -99,14 +99,14 @@ func (db *DB) Status(ctx context.Context, today assess.Date) (Status, error) {
 func (db *DB) ReplyTimes(ctx context.Context, bounds []time.Duration) (within []uint64, all uint64, sum time.Duration, err error) {
 	within = make([]uint64, len(bounds))
 	err = db.Read(ctx, func(tx *Tx) error {
-		const replies = `FROM outbox JOIN message ON outbox.key = 'reply:' || message.id WHERE outbox.state = 'sent'`
+		const replies = `FROM outbox_done o JOIN message ON o.key = 'reply:' || message.id WHERE o.state = 'sent'`
 		for i, b := range bounds {
-			if _, err := tx.one([]any{&within[i]}, `SELECT count(*) `+replies+` AND outbox.since - message.at <= ?`, b.Milliseconds()); err != nil {
+			if _, err := tx.one([]any{&within[i]}, `SELECT count(*) `+replies+` AND o.since - message.at <= ?`, b.Milliseconds()); err != nil {
 				return err
 			}
 		}
 		var ms int64
-		_, err := tx.one([]any{&all, &ms}, `SELECT count(*), coalesce(sum(outbox.since - message.at), 0) `+replies)
+		_, err := tx.one([]any{&all, &ms}, `SELECT count(*), coalesce(sum(o.since - message.at), 0) `+replies)
 		sum = time.Duration(ms) * time.Millisecond
 		return err
 	})

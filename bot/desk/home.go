@@ -62,7 +62,7 @@ func (t *turn) homeOfTech(h *Home) error {
 	}
 	h.FollowUps = Section{w.HomeFollowUps, t.followUpLines(mine), w.HomeNothing}
 	h.Reports = Section{Title: w.HomeReports, Empty: w.HomeNothing}
-	reports, err := t.tx.ReportsBy(h.Person, time.Time{}, atHome)
+	reports, err := t.tx.ReportsBy(h.Person, atHome)
 	if err != nil {
 		return err
 	}

@@ -1,38 +1,26 @@
 package desk_test
 
 import (
-	"compress/gzip"
 	"context"
-	"io"
-	"os"
-	"path/filepath"
+	"fmt"
 	"strings"
 	"testing"
 
 	"lazyhand/bot/desk"
 	"lazyhand/store"
+	"lazyhand/store/storetest"
 )
 
-// TestARecordOfTheFirstVersionGoesOn opens the record that the first released
-// program wrote and works on with it.
-func TestARecordOfTheFirstVersionGoesOn(t *testing.T) {
-	w := &world{t: t, path: filepath.Join(quickDir(t), "lazyhand.db")}
-	packed, err := os.Open(filepath.Join("..", "..", "testdata", "store", "record_0001.db.gz"))
-	if err != nil {
-		t.Fatal(err)
+// TestOlderRecordsGoOn opens the records that released programs wrote and works
+// on with them.
+func TestOlderRecordsGoOn(t *testing.T) {
+	for version := 1; version <= 2; version++ {
+		t.Run(fmt.Sprint(version), func(t *testing.T) { goesOn(t, version) })
 	}
-	defer packed.Close()
-	z, err := gzip.NewReader(packed)
-	if err != nil {
-		t.Fatal(err)
-	}
-	body, err := io.ReadAll(z)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(w.path, body, 0o600); err != nil {
-		t.Fatal(err)
-	}
+}
+
+func goesOn(t *testing.T, version int) {
+	w := &world{t: t, path: storetest.Older(t, version, quickDir(t))}
 	if err := w.start(); err != nil {
 		t.Fatal(err)
 	}
@@ -59,7 +47,7 @@ func TestARecordOfTheFirstVersionGoesOn(t *testing.T) {
 	}
 	// What was asked before is answered now.
 	var asked store.Message
-	err = w.db.Read(t.Context(), func(tx *store.Tx) (err error) {
+	err := w.db.Read(t.Context(), func(tx *store.Tx) (err error) {
 		asked, _, err = tx.Message(23)
 		return err
 	})

@@ -120,6 +120,9 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author}); err != nil {
 		return err
 	}
+	if err := t.tells(m); err != nil {
+		return err
+	}
 	if err := t.remember(site.ID); err != nil {
 		return err
 	}
@@ -216,28 +219,33 @@ func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a asses
 		}
 	}
 	if len(in.Visits) == 0 {
-		if err := t.tx.DropOutlook(site.ID); err != nil {
-			return now, visit, err
-		}
 		return now, visit, t.tx.Stand(site.ID, store.Standing{})
 	}
-	if err := t.keepOutlook(site, in, now); err != nil {
-		return now, visit, err
-	}
-	return now, visit, t.tx.Stand(site.ID, t.standing(now, in.Today))
+	stands := t.standing(now, in.Today)
+	stands.Outlook = outlook(in, now)
+	return now, visit, t.tx.Stand(site.ID, stands)
 }
 
-// keepOutlook keeps what is to be expected of a house.
-func (t *turn) keepOutlook(site store.SiteRecord, in assess.Input, a assess.Assessment) error {
-	o := store.Outlook{Site: site.ID, Day: in.Visits[len(in.Visits)-1].Date, HousePSI: a.HousePSI, Drift: a.Drift.State,
-		Slope: a.Drift.PSIPerYear, Rank: urgencyRank[assess.Note]}
+// outlook is what is to be expected of a house.
+func outlook(in assess.Input, a assess.Assessment) *store.Outlook {
+	o := store.Outlook{Day: in.Visits[len(in.Visits)-1].Date, Drift: a.Drift.State, Slope: a.Drift.PSIPerYear, Rank: urgencyRank[assess.Note]}
 	if a.Drift.Crosses != nil {
 		o.Crosses = a.Drift.Crosses.Date
 	}
 	if g := gravestFirst(a.Findings); len(g) > 0 {
 		o.Rank, o.Finding = urgencyRank[g[0].Urgency], g[0].Code
 	}
-	return t.tx.KeepOutlook(o)
+	return &o
+}
+
+// tells notes for the one who said it that a message reports something; for the
+// person of this turn it is kept with the house, see remember.
+func (t *turn) tells(m store.Message) error {
+	if m.Author == t.person.ID {
+		t.person.Tells(m.ID)
+		return nil
+	}
+	return t.tx.KeepTelling(m.Author, m.ID)
 }
 
 // remember notes the house that the person last reported on.

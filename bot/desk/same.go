@@ -146,9 +146,6 @@ func (t *turn) clear(id int64) error {
 	if err := t.tx.KeepEquipment(id, nil); err != nil {
 		return err
 	}
-	if err := t.tx.DropOutlook(id); err != nil {
-		return err
-	}
 	return t.tx.Stand(id, store.Standing{})
 }
 
