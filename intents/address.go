@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -71,9 +72,9 @@ func (p *Parser) addresses(toks []token) []address {
 				out = append(out, a)
 				i = a.to - 1
 			}
-		case t.kind == word && t.caps:
+		case t.kind == word && (t.caps || p.lex.heads[t.text] || i > 0 && leadsToStreet(toks[i-1].text)):
 			a, ok := p.numberLast(toks, i)
-			if !ok {
+			if !ok && i > 0 && leadsToStreet(toks[i-1].text) {
 				a, ok = p.streetFirst(toks, i)
 			}
 			if ok {
@@ -217,7 +218,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			a.score -= 4
 		}
 	}
-	if a.to >= len(toks) || toks[a.to].kind == mark {
+	if a.to >= len(toks) || toks[a.to].kind == mark || toks[a.to].text == "f/u" {
 		a.score++
 	}
 	a.unit(p, toks)
@@ -248,9 +249,12 @@ func (l *lexicon) known(w string) bool { _, ok := l.vocab[w]; return ok }
 
 // allCaps tells whether the message shouts: capitals then say nothing.
 func allCaps(toks []token) bool {
-	up, low := 0, 0
+	up, low, least := 0, 0, 4
+	if len(toks) < 12 && !slices.ContainsFunc(toks, func(t token) bool { return t.kind == word && len(t.raw) > 3 }) {
+		least = 2 // "HT PMP HTR 65 GL"
+	}
 	for i := range toks {
-		if t := &toks[i]; t.kind == word && len(t.raw) > 3 {
+		if t := &toks[i]; t.kind == word && len(t.raw) >= least {
 			if strings.ContainsFunc(t.raw, unicode.IsLower) {
 				low++
 			} else {

@@ -4,35 +4,34 @@ package intents
 // unit at the other end of the message.
 
 // streetFirst reads a street told before its house number: "last house on Bell Buoy
-// Rd, 1288", "on Juniper St, number 40". Only capitals and a suffix make the street one.
+// Rd, 1288", "the juniper st job, number 40". A suffix makes the street one, and the
+// word "number", or a number that is no pressure's, the house.
 func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
-	if i == 0 || toks[i-1].text != "on" && toks[i-1].text != "at" && toks[i-1].text != "off" {
-		return a, false
-	}
 	k, std := i, ""
-	for k < len(toks) && k < i+5 && toks[k].kind == word && toks[k].caps && !p.term(toks, k) {
-		if s := p.gaz.suffix[toks[k].text]; s != "" && core(s) && k > i {
+	for k < len(toks) && k < i+5 && toks[k].kind == word && (toks[k].caps || !p.lex.plain[toks[k].text] && !p.lex.never[toks[k].text]) && (!p.term(toks, k) || core(p.gaz.suffix[toks[k].text])) {
+		if s := p.gaz.suffix[toks[k].text]; k > i && core(s) {
 			std = s
 			break
 		}
 		k++
 	}
-	if std == "" || k+2 >= len(toks) {
+	if std == "" || k+1 >= len(toks) {
 		return a, false
 	}
-	name, told := p.nameOf(toks, i, k), false
-	if k++; toks[k].text == "," {
+	name, plain := p.nameOf(toks, i, k), toks[k].caps || !ambiguousSuffix[toks[k].text]
+	if k++; placeWord(toks[k].text) {
 		k++
 	}
-	switch toks[k].text {
-	case "number", "no", "house", "#":
-		told = true
-		if k++; k < len(toks) && (toks[k].text == "number" || toks[k].text == "." || toks[k].text == "#") {
-			k++
-		}
+	if k < len(toks) && toks[k].text == "," {
+		k++
 	}
-	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) || !told && (toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
+	from := k
+	for k < len(toks) && houseNumberWord(toks[k].text) {
+		k++
+	}
+	told := k > from
+	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) || !told && (!plain || toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
 		return a, false
 	}
 	if k+1 < len(toks) && toks[k+1].kind != mark || k+1 < len(toks) && toks[k+1].glued && toks[k+1].text == "#" {
@@ -40,6 +39,26 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	}
 	a.house, a.line, a.to = k, toks[k].num.digits+" "+name+" "+std, k+1
 	return a, true
+}
+
+// placeWord tells whether a word may stand between a street and its house number:
+// "the Juniper St job, number 40".
+func placeWord(s string) bool {
+	return s == "job" || s == "house" || s == "place" || s == "call" || s == "one"
+}
+
+// houseNumberWord tells whether a word or mark leads to a house number.
+func houseNumberWord(s string) bool {
+	return s == "number" || s == "no" || s == "house" || s == "#" || s == "." || s == "num"
+}
+
+// leadsToStreet tells whether a street may begin after a word: "on Bell Buoy Rd".
+func leadsToStreet(s string) bool {
+	switch s {
+	case "on", "at", "off", "the", "to", "from", "for":
+		return true
+	}
+	return false
 }
 
 // unitApart gives the street line the one unit that is told apart from it: "Unit 204,

@@ -143,12 +143,15 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		t := &toks[k]
 		switch {
 		case linking(t.text) && k > i:
-		case !t.caps || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) || len(t.text) < 3:
+		case !t.caps && !p.lex.heads[toks[i].text] || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
 			return a, false
 		default:
 			caps++
 		}
 		k++
+	}
+	if k == i+1 && !toks[i].caps {
+		return a, false
 	}
 	if k >= len(toks) || caps < 2 && !(caps == 1 && i > 0 && (toks[i-1].text == "en" || toks[i-1].text == "domicilio" || toks[i-1].text == "direccion")) {
 		return a, false

@@ -72,7 +72,7 @@ func (m *message) pointInClause(i int) bool {
 // temperature's: "50 gal gas, 2012, 130 f", "thermostat at 60 c". Nothing follows it in
 // its clause, and the clause speaks of a heater's make or of warmth; "heater idle, 71 f"
 // is the front.
-func (m *message) degrees(it item, at int) bool {
+func (m *message) degrees(before []item, it item, at int) bool {
 	low, high := 80.0, 185.0
 	if m.text(at) == "c" {
 		low, high = 35, 95
@@ -83,11 +83,11 @@ func (m *message) degrees(it item, at int) bool {
 	if at+1 < len(m.items) && !m.items[at+1].mark && m.text(at+1) != "and" && m.text(at+1) != "y" {
 		return false
 	}
-	for k := at - 2; k >= 0 && k >= at-10 && m.text(k) != "\n" && m.text(k) != "."; k-- {
-		switch {
-		case m.is(k, cState, "") || m.is(k, cOn, "") || m.is(k, cOff, "") || m.items[k].kinds.meets(setOf(cPoint, cPlace, cBibb)):
+	for k := len(before) - 1; k >= max(0, len(before)-9) && before[k].text != "\n" && before[k].text != "."; k-- {
+		switch kinds := before[k].kinds; {
+		case kinds.meets(setOf(cState, cOn, cOff, cPoint, cPlace, cBibb)):
 			return false
-		case m.is(k, cFuel, "") || m.is(k, cPart, "thermostat") || m.is(k, cItem, "heater") || m.is(k, cWater, ""):
+		case kinds.meets(setOf(cFuel, cWater)) || m.p.has(before[k].tags, cPart, "thermostat") || m.p.has(before[k].tags, cItem, "heater"):
 			return true
 		}
 	}

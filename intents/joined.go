@@ -44,3 +44,39 @@ func (p *Parser) lexItem(toks []token, k int) bool {
 	}
 	return false
 }
+
+// possessive returns the word of something installed, or of the water, that the word at
+// i is with an "is" that lost its apostrophe: "the heaters firing", "tanks shot". What
+// follows must say how it is; 0 is none.
+func (p *Parser) possessive(toks []token, i int) int32 {
+	w, l := toks[i].text, p.lex
+	n := len(w) - 1
+	if n < 3 || w[n] != 's' || w[n-1] == 's' || i+1 >= len(toks) || i > 0 && toks[i-1].kind == number {
+		return 0
+	}
+	id, ok := l.vocab[w[:n]]
+	if !ok {
+		return 0
+	}
+	says := predicates
+	if kinds := p.kinds[l.first[id]]; kinds.has(cPoint) {
+		says = setOf(cClaim) // "the meters showing 141"
+	} else if !kinds.meets(installed) && w != "pressures" {
+		return 0
+	}
+	switch next := &toks[i+1]; {
+	case next.kind == number:
+		return id
+	case next.kind == word:
+		if w, ok := l.vocab[next.text]; ok && (p.kinds[l.first[w]].meets(says) || next.text == "a" || next.text == "only") {
+			return id
+		}
+	}
+	return 0
+}
+
+// installed are the classes of things that a house has; predicates say how they are.
+var (
+	installed  = setOf(cItem, cWater)
+	predicates = setOf(cCond, cState, cOn, cOff, cColor, cFuel)
+)

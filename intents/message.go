@@ -87,6 +87,9 @@ func (m *message) build() {
 			continue
 		}
 		at := len(ids)
+		if id := p.possessive(m.toks, i); id > 0 {
+			ids = append(ids, id)
+		}
 		if id, ok := p.lex.vocab[t.text]; ok {
 			ids = append(ids, id)
 		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
@@ -253,7 +256,7 @@ func (m *message) units() {
 						break
 					}
 				}
-				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(it, n, next, glued) {
+				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(out, it, n, next, glued) {
 					it.unit = u
 					// "12 yrs old", "60 C": words beyond the unit stay
 					i++
@@ -290,11 +293,11 @@ func (m *message) units() {
 }
 
 // unitFits tells whether a word after a number is its unit here; short words
-// are units only where nothing else makes sense.
-func (m *message) unitFits(it, n item, at int, glued bool) bool {
+// are units only where nothing else makes sense. Before are the items before the number.
+func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
 	switch n.text {
 	case "f", "c":
-		return glued || m.toks[n.tok].caps || m.degrees(it, at)
+		return glued || m.toks[n.tok].caps || m.degrees(before, it, at)
 	case "m":
 		return true
 	case "d":
@@ -304,7 +307,11 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 	case "in":
 		return glued
 	case "min":
-		if p := m.text(at - 2); (p == "max" || p == "hi" || p == "high" || p == "maximum" || p == "peak") && m.isNum(at+1) {
+		p := ""
+		if k := len(before) - 1; k >= 0 {
+			p = before[k].text
+		}
+		if (p == "max" || p == "hi" || p == "high" || p == "maximum" || p == "peak") && m.isNum(at+1) {
 			return false // "max 131 min 66"
 		}
 		return true
@@ -326,7 +333,7 @@ func (m *message) unitFits(it, n item, at int, glued bool) bool {
 		return it.value == 12
 	case "kg", "kilos", "kgs", "kilo":
 		return it.value < 15
-	case "valves", "taps", "bibs", "bibbs", "faucets", "baths", "fixtures", "llaves", "gauges":
+	case "valves", "taps", "bibs", "bibbs", "faucets", "baths", "fixtures", "llaves", "gauges", "heaters", "tanks", "regulators":
 		return it.value < 15
 	}
 	return true

@@ -102,8 +102,8 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		switch kinds := w.p.kinds[node]; {
 		case words == 0 && kinds.has(cUnit) && !kinds.has(cPoint) && !w.unitNames(k):
 			return 0, false // "100 ft run"
-		case kinds.has(cDeterminer):
-			return 0.5, true // "15 old mill ford"
+		case kinds.has(cDeterminer) || words == 0 && kinds.has(cUnit) && !kinds.has(cPoint):
+			return 0.5, true // "15 old mill ford", "50 mile creek rd"
 		}
 	}
 	switch {

@@ -79,10 +79,10 @@ func (w *streetWalk) strange(end int) (score float64) {
 	if end >= len(w.toks) || w.toks[end].text == "\n" {
 		score += 0.5
 	}
-	unknown := true
+	unknown := false
 	for k := w.name; k < end; k++ {
 		t := &w.toks[k]
-		unknown = unknown && t.kind == word && len(t.text) > 3 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
+		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 3 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
 		switch {
 		case k > w.name:
 		case w.p.lex.heads[t.text]:

@@ -12,9 +12,10 @@ func (p *Parser) texted(toks []token) []token {
 	if es, en := languages(toks); es == 0 || es < en {
 		return toks
 	}
+	shouts := allCaps(toks)
 	for i := range toks {
 		t := &toks[i]
-		if t.kind != word || len(t.raw) == 1 && t.raw[0] >= 'A' && t.raw[0] <= 'Z' && i > 0 {
+		if t.kind != word || len(t.raw) == 1 && t.raw[0] >= 'A' && t.raw[0] <= 'Z' && i > 0 && !shouts {
 			continue
 		}
 		if full := p.lex.short[t.text]; full != "" {
