@@ -22,7 +22,7 @@ var recipes = []recipe{
 	// "how do I take one back", "qué te puedo preguntar"
 	{about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)}, bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson)},
 	// "what have I promised people", "who needs a recheck this week"
-	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem)},
+	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep)},
 	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast)},
 	// "draw the pressure over the last year", "has it been drifting"
 	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
@@ -39,6 +39,8 @@ var recipes = []recipe{
 	{about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh)},
 	// "what did Marco find at 14 Maple", "anything recorded there"
 	{about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand)},
+	// "prior numbers 14 Maple", "old results, 14 Maple"
+	{about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake, cueSumUp)},
 	// "does 14 Maple have a tank?"
 	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem, cueTank), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
 	// "gimme 14 Maple"
@@ -106,15 +108,16 @@ func (m *message) opensClause(i, to int) bool {
 // askClause asks what the items from..to want.
 func (m *message) askClause(s, from, to int) bool {
 	set := m.cuesOf(s, from, to)
+	se := &m.sents[s]
 	amid := m.reporting()
+	alone := s > 0 && from == se.from && to == se.to // a sentence beside the report
 	if !amid && m.site != nil {
 		set |= cues(cueSite)
 	}
 	for _, r := range recipes {
-		if amid && !r.amid && !set.has(cueMark) || set&r.bars != 0 || !meets(set, r.needs) {
+		if amid && !r.amid && !set.has(cueMark) && !(alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))) || set&r.bars != 0 || !meets(set, r.needs) {
 			continue
 		}
-		se := &m.sents[s]
 		se.asking = true
 		switch r.about {
 		case AskDue:
@@ -150,4 +153,10 @@ func meets(set cueSet, needs []cueSet) bool {
 		}
 	}
 	return true
+}
+
+// opensQuestion tells whether a word begins a question or an order: "what", "show".
+func (p *Parser) opensQuestion(word string) bool {
+	w := p.lex.cues[word]
+	return w != nil && w.alone&cues(cueWh, cueShow) != 0
 }

@@ -52,6 +52,13 @@ const (
 	cueForeign              // a thing of no house: truck, coffee, compressor
 	cueHail                 // greets: hey, buenas
 	cuePreface              // opens a message when a mark follows: "Update:", "ok so,"
+	cuePlain                // a pair whose first word lends nothing of its own here: "before noon"
+	cueSizing               // asks for a size: size, calc, smallest
+	cueRise                 // leads to degrees of a rise
+	cueInlet                // leads to the degrees of the cold water
+	cueDial                 // leads to the degrees of a thermostat
+	cueStatic               // leads to the pressure of a question
+	cueLoose                // a small word that leads to a number only where no other does: at, in
 	// Cues of what the rules know already.
 	cueSite
 	cueThat  // that, this
@@ -77,11 +84,18 @@ var cueNames = map[string]cue{
 	"office": cueOffice, "crew": cueCrew, "period": cuePeriod, "result": cueResult, "sumup": cueSumUp, "close": cueClose,
 	"closed": cueClosed, "shift": cueShift, "how": cueHow, "tell": cueTell, "bot": cueBot, "errand": cueErrand,
 	"foreign": cueForeign, "here": cueHere, "that": cueThat, "it": cueIt, "greet": cueGreet,
-	"hail": cueHail, "preface": cuePreface,
+	"hail": cueHail, "preface": cuePreface, "plain": cuePlain,
+	"sizing": cueSizing, "rise": cueRise, "inlet": cueInlet, "dial": cueDial, "static": cueStatic, "loose": cueLoose,
 }
+
+// leading are the cues that say what a number of a question is; they lend a clause
+// nothing.
+var leading = cues(cueRise, cueInlet, cueDial, cueStatic, cueLoose)
 
 // cueSet is a set of cues, one bit each.
 type cueSet uint64
+
+const _ = uint(63 - cueOther) // a bit for each cue
 
 func cues(cs ...cue) cueSet {
 	var s cueSet
@@ -180,7 +194,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
 				here = 0 // "hay que volver" asks nothing
 			}
-			if here == 0 && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
+			if here&^leading == 0 && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
 				here = cues(cueOther)
 			}
 			// what opens a clause says how it is meant, after words that add nothing
@@ -228,8 +242,16 @@ func (m *message) wordCues(k int) cueSet {
 		return 0
 	}
 	t.cues = w.alone
-	if k+1 < len(m.toks) && m.toks[k+1].kind == word {
-		t.cues |= w.before[m.toks[k+1].text]
+	next := k + 1
+	if next+1 < len(m.toks) && m.toks[next].text == "-" && m.toks[next].glued && m.toks[next+1].glued {
+		next++ // "go-back", "roll-up"
+	}
+	if next < len(m.toks) && m.toks[next].kind == word {
+		if pair := w.before[m.toks[next].text]; pair.has(cuePlain) {
+			t.cues = pair
+		} else {
+			t.cues |= pair
+		}
 	}
 	for _, p := range w.parted {
 		for j := k + 2; j < len(m.toks) && j <= k+widestParting && (m.toks[j].kind != mark || m.toks[j].text == "-"); j++ {

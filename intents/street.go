@@ -266,7 +266,7 @@ func (w *streetWalk) finish(s *street, last int) {
 		}
 	}
 	if t := after(0); t.text == "." && t.glued && len(toks[s.to-1].raw) <= 4 && s.to+1 < len(toks) {
-		if n := after(1); n.kind == word && !n.caps || n.kind == mark && n.text != "\n" {
+		if n := after(1); n.kind == word && !n.caps && !w.p.opensQuestion(n.text) || n.kind == mark && n.text != "\n" {
 			s.to++ // the point of "Ave." ends no sentence
 		}
 	}

@@ -11,6 +11,7 @@ func (m *message) tankTalk(s int) bool {
 
 // tankNumbers puts the numbers of a question about a tank on the ask.
 func (m *message) tankNumbers(s int, a *Ask) {
+	led := -1
 	for sn := range m.sents {
 		given := sn == s+1 && m.givesSizing(s, sn)
 		if sn != s && !given && !(abs(sn-s) <= 1 && !m.readingLike(sn)) {
@@ -45,22 +46,22 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					continue
 				}
 				set(&a.PSI, toPSI(v, it.unit))
-			case "degf", "deg", "degc", "":
-				if it.unit == "degc" {
-					v = float64(int(v*9/5 + 32.5))
-				}
+			case "degc":
+				v = float64(int(v*9/5 + 32.5))
+				fallthrough
+			case "degf", "deg", "":
+				var label cueSet
+				label, led = m.labelOf(i, led)
 				switch {
-				case m.nearWord(i, 3, "rise", "delta", "difference", "sube", "subir", "raise", "raises", "subida"):
+				case label.has(cueRise):
 					set(&a.RiseF, v)
-				case m.nearWord(i, 3, "inlet", "incoming", "cold", "entrada", "from", "in", "comes in", "coming", "coming in", "entrando", "entra", "water", "agua"):
-					if it.unit == "" && v > 90 && !m.nearWord(i, 2, "inlet", "incoming", "cold") {
-						set(&a.SetpointF, v)
-						continue
-					}
+				case label.has(cueInlet) && (it.unit != "" || v <= 90 || label.has(cueStatic)):
 					set(&a.InletF, v)
-				case it.unit == "" && sn == s && (m.sents[sn].question || m.hasAsk(AskTankSize)) && v <= 200 && (m.nearWord(i, 2, "pressure", "static", "house", "street", "at", "presion", "a", "system", "on") && v < 100):
+				case label.has(cueDial) && (it.unit != "" || v >= 100), it.unit == "" && label.has(cueInlet):
+					set(&a.SetpointF, v)
+				case it.unit == "" && sn == s && label.has(cueStatic) && v <= 200:
 					set(&a.PSI, v)
-				case it.unit != "" || m.nearWord(i, 3, "set", "setpoint", "sp", "thermostat", "to", "at", "heater", "termostato") && v >= 100:
+				case it.unit != "":
 					set(&a.SetpointF, v)
 				case v >= 20 && v <= 120 && sn == s && m.is(i+1, cItem, "heater"):
 					set(&a.SizeGal, v)
@@ -68,6 +69,44 @@ func (m *message) tankNumbers(s int, a *Ask) {
 			}
 		}
 	}
+}
+
+// labelOf returns what a word near number item i in its clause says that it is,
+// before it or else behind it: "inlet 50", "130 out"; a loose word only where there
+// is no other. A word up to item led belongs to the number before; the second
+// result is the item that led here.
+func (m *message) labelOf(i, led int) (cueSet, int) {
+	it := &m.items[i]
+	var loose cueSet
+	for k := i - 1; k > led && k >= i-4 && m.items[k].seg == it.seg && m.items[k].num == nil; k-- {
+		l := m.labelAt(k)
+		switch {
+		case l == 0:
+		case !l.has(cueLoose):
+			return l, i
+		case loose == 0:
+			loose = l
+		}
+	}
+	for k := i + 1; k < len(m.items) && k <= i+3 && m.items[k].seg == it.seg && m.items[k].num == nil; k++ {
+		l := m.labelAt(k)
+		if l != 0 && (!l.has(cueLoose) || loose == 0 && k == i+1 && m.closes(k)) {
+			return l, k
+		}
+	}
+	return loose, i
+}
+
+func (m *message) labelAt(k int) cueSet {
+	it := &m.items[k]
+	if it.mark || it.site || it.num != nil {
+		return 0
+	}
+	var l cueSet
+	for t := it.tok; t < it.tok+it.n; t++ {
+		l |= m.wordCues(t) & leading
+	}
+	return l
 }
 
 // nearWord tells whether one of some words stands within n items of i.
@@ -92,7 +131,7 @@ func (m *message) sizes(s int) bool {
 	if !m.tankTalk(s) {
 		return false
 	}
-	if m.sizeDoes(s) {
+	if m.sizeDoes(s) || m.sizingAsked(s) {
 		return true
 	}
 	if m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
@@ -151,10 +190,34 @@ func (m *message) sizeDoes(s int) bool {
 	return gallons && (which || opener && enough)
 }
 
+// sizingAsked tells whether a sentence without a deed asks for the tank that goes
+// with a heater: "calc the tank, 55 gal", "what do I buy for an expansion tank, 80
+// gal", "smallest tank for a 40 gal at 70 psi".
+func (m *message) sizingAsked(s int) bool {
+	se := m.sents[s]
+	gallons, sizing, wh := m.givesSizing(s, s+1), false, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill), it.kinds.has(cLacks), it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
+			return false
+		case it.num != nil:
+			gallons = gallons || it.unit == "gal" || it.unit == "litre"
+			continue
+		case it.mark || it.site:
+			continue
+		}
+		set := m.wordCues(it.tok)
+		sizing = sizing || set.has(cueSizing)
+		wh = wh || set.has(cueWh) && (i == se.from || m.items[i-1].mark || m.wordCues(m.items[i-1].tok).has(cueSmall))
+	}
+	return gallons && (sizing || wh)
+}
+
 // givesSizing tells whether sentence sn only lists what the short question of
 // sentence s needs: "tank size? 50 gal, 120 set, 50 inlet, 70 psi".
 func (m *message) givesSizing(s, sn int) bool {
-	if !m.shortSentence(s, 6) || m.numsBetween(m.sents[s].from-1, m.sents[s].to) > 0 {
+	if sn >= len(m.sents) || !m.shortSentence(s, 6) || m.numsBetween(m.sents[s].from-1, m.sents[s].to) > 0 {
 		return false
 	}
 	gal, cue := false, false
