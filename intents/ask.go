@@ -114,6 +114,12 @@ func (m *message) askSentence(s int) {
 		se.asking = true
 		return
 	}
+	if m.askFirst(s) {
+		if se.snoozes {
+			m.snoozeDays(s)
+		}
+		return
+	}
 	req := m.request(s)
 	firstWord := se.from
 	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || filler(m.text(firstWord))) {
@@ -238,7 +244,7 @@ func (m *message) saysDone(s int) bool {
 func (m *message) askTakes(i int) bool {
 	s := m.sents[m.items[i].sent]
 	if s.askAt > 0 && i >= s.askAt && m.items[i].seg == m.items[s.askAt-1].seg {
-		return true
+		return m.left(i, i-s.askAt, true, func(k int) bool { return m.text(k) == ":" }) < 0
 	}
 	return !s.tells
 }

@@ -1,29 +1,36 @@
 package intents
 
 // recipe is a way of asking: each set of needs must be met by one of its cues,
-// none of bars may be present. amid allows it beside a report.
+// none of bars may be present. amid allows it beside a report; first looks for it
+// before the phrases of the lexicon, in sentences without a number.
 type recipe struct {
 	about About
 	needs []cueSet
 	bars  cueSet
 	amid  bool
+	first bool
 }
 
 // recipes are the ways of asking, the more definite first; each is followed by
 // one of the many wordings it stands for.
 var recipes = []recipe{
 	// "yank the report I just posted", "no guardes lo último"
-	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading)},
+	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueFollow, cueHow), first: true},
 	{about: AskUndo, needs: []cueSet{cues(cueTake), cues(cueLast, cueSent), cues(cueEntry, cueSent)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading)},
+	// "delete!", alone
+	{about: AskUndo, needs: []cueSet{cues(cueRemove)}, bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
 	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan)},
 	// "didn't mean to send that", "sent that to the wrong apartment"
 	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
 	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh)},
-	// "how do I take one back", "qué te puedo preguntar"
+	// "give me an example of a message", "how do I take one back", "qué te puedo preguntar"
+	{about: AskHelp, needs: []cueSet{cues(cueHowTo), cues(cueShow, cueWant, cueWh, cueAux), cues(cueBot, cueTell)}, bars: cues(cueSite, cueReading, cuePerson, cueErrand, cueItem), first: true},
 	{about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)}, bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson)},
 	// "what have I promised people", "who needs a recheck this week"
 	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep)},
-	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast)},
+	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast, cueFinish, cueDefer)},
+	// "pressures at 14 Maple as a line"
+	{about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat)},
 	// "draw the pressure over the last year", "has it been drifting"
 	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
 	// "owner would like the paperwork"
@@ -35,18 +42,35 @@ var recipes = []recipe{
 	{about: AskSummary, needs: []cueSet{cues(cueSumUp), cues(cuePeriod, cueCrew)}, bars: cues(cueSite, cueReading)},
 	// "let 14 Maple wait another week"
 	{about: AskSnooze, needs: []cueSet{cues(cueShift), cues(cueOrders), cues(cueSpan), cues(cueSite, cueFollow, cueThat, cueIt, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueMark)},
+	// "park the follow-up for six weeks", "put this recheck off a while"
+	{about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueFollow)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cueOwed), first: true},
+	{about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueSpan), cues(cueSite, cueHere, cueThat, cueIt)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cuePerson), first: true},
+	// "tick the follow-up", "callback closed at 14 Maple"
+	{about: AskDone, needs: []cueSet{cues(cueFinish), cues(cueFollow)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh, cueSpan, cueShift, cueDefer, cueWant), first: true},
 	// "take 14 Maple off my list", "went back to 14 Maple, close it"
-	{about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh)},
+	{about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh), first: true},
 	// "what did Marco find at 14 Maple", "anything recorded there"
 	{about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand)},
 	// "prior numbers 14 Maple", "old results, 14 Maple"
 	{about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake, cueSumUp)},
 	// "does 14 Maple have a tank?"
-	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem, cueTank), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
+	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
 	// "gimme 14 Maple"
 	{about: AskHistory, needs: []cueSet{cues(cueShow), cues(cueOrders), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueSpan, cueItem, cuePerson)},
 	// "what's the likely culprit"
 	{about: AskNextCheck, needs: []cueSet{cues(cueAsks), cues(cuePuzzle)}, bars: cues(cueForeign, cueErrand, cueTell, cuePaper), amid: true},
+}
+
+// askFirst asks what a whole sentence without a number wants where cues are surer
+// than the phrases in it: "take my report on 9 Elm back" asks for no report.
+func (m *message) askFirst(s int) bool {
+	se := &m.sents[s]
+	for i := se.from; i < se.to; i++ {
+		if it := &m.items[i]; it.num != nil && it.role != roleDate && unitDays[it.unit] == 0 && it.unit != "hour" && !it.num.time {
+			return false
+		}
+	}
+	return m.askOne(s, se.from, se.to, true)
 }
 
 // askByCues asks what a sentence without any known phrase wants, clause by clause.
@@ -54,6 +78,12 @@ func (m *message) askByCues(s int) {
 	se := &m.sents[s]
 	from := se.from
 	for i := se.from; i < se.to; i++ {
+		if i > from+1 && m.opensQuestionAt(i) {
+			if m.askClause(s, i, se.to) {
+				return
+			}
+			continue
+		}
 		if !m.opensClause(i, se.to) {
 			continue
 		}
@@ -106,7 +136,9 @@ func (m *message) opensClause(i, to int) bool {
 }
 
 // askClause asks what the items from..to want.
-func (m *message) askClause(s, from, to int) bool {
+func (m *message) askClause(s, from, to int) bool { return m.askOne(s, from, to, false) }
+
+func (m *message) askOne(s, from, to int, first bool) bool {
 	set := m.cuesOf(s, from, to)
 	se := &m.sents[s]
 	amid := m.reporting()
@@ -115,7 +147,8 @@ func (m *message) askClause(s, from, to int) bool {
 		set |= cues(cueSite)
 	}
 	for _, r := range recipes {
-		if amid && !r.amid && !set.has(cueMark) && !(alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))) || set&r.bars != 0 || !meets(set, r.needs) {
+		if first && (!r.first || amid && r.about == AskDone) || !first && amid && !r.amid && !set.has(cueMark) && !(alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))) ||
+			set&r.bars != 0 || !meets(set, r.needs) {
 			continue
 		}
 		se.asking = true
@@ -153,6 +186,20 @@ func meets(set cueSet, needs []cueSet) bool {
 		}
 	}
 	return true
+}
+
+// opensQuestionAt tells whether a question begins at item i though no mark stands
+// before it: "before I pull the regulator what should I rule out".
+func (m *message) opensQuestionAt(i int) bool {
+	it, next := &m.items[i], &m.items[min(i+1, len(m.items)-1)]
+	if it.mark || it.site || it.num != nil || next.mark || next.site || next.num != nil || !m.wordCues(it.tok).has(cueWh) {
+		return false
+	}
+	switch t := m.toks[min(it.tok+1, len(m.toks)-1)].text; t {
+	case "should", "would", "could", "can", "do", "does", "did":
+		return true
+	}
+	return false
 }
 
 // opensQuestion tells whether a word begins a question or an order: "what", "show".

@@ -11,7 +11,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 	switch about {
 	case AskHistory:
 		if t == "pull" || t == "show me" || t == "show" || t == "que hay en" || t == "muestra" {
-			if !req || m.otherAsk(s, AskHistory) {
+			if !req || m.otherAsk(s, AskHistory) || m.cuesOf(s, se.from, se.to).has(cueTrend) {
 				return
 			}
 			if t == "pull" && m.text(i+1) != "up" && (m.site == nil || !begins) {
@@ -39,6 +39,12 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.addAsk(i, AskHistory)
 		se.asking = true
 	case AskTrend:
+		if reading && m.ordersAt(i) {
+			// "72 front at 9 Elm, now plot that with the others"
+			m.addAsk(i, AskTrend)
+			se.asking, se.tells = true, true
+			return
+		}
 		if (t == "drift" || t == "drifting" || t == "curve" || t == "over time" || t == "curva") && !req || reading {
 			return
 		}
@@ -51,7 +57,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if reading || m.otherAsk(s, AskDue) && t != "overdue" && t != "come due" && t != "coming due" && t != "whats due" {
 			return
 		}
-		if t == "due" && (m.text(i+1) == "to" || m.is(i+1, cUnit, "")) {
+		if t == "due" && (m.cuesOf(s, se.from, se.to)&cues(cueErrand, cueForeign, cueOffice) != 0 || m.text(i+1) == "to" || m.is(i+1, cUnit, "")) {
 			return
 		}
 		if (t == "follow ups" || t == "rechecks" || t == "reminders") && (m.saysDone(s) || m.snoozeVerb(s, first)) {
@@ -124,7 +130,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.addAsk(i, AskSummary)
 		se.asking = true
 	case AskUndo:
-		if m.hasAsk(AskDone) || m.negLeft(i, 2) && t != "never mind that" {
+		if m.hasAsk(AskDone) || begins && m.cuesOf(s, se.from, se.to)&cues(cueForeign, cueErrand) != 0 || m.negLeft(i, 2) && t != "never mind that" {
 			return
 		}
 		switch t {
@@ -167,7 +173,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if m.negLeft(i, 3) || m.will(i) {
 			return
 		}
-		if !m.followUpNoun(s) && !m.anyIn(s, func(k int) bool { return k != i && m.is(k, cHint, "closeit") }, setOf(cHint)) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
+		if !m.followUpNoun(s) && !(s > 0 && m.shortSentence(s, 3) && m.sents[s-1].question && m.followUpNoun(s-1)) && !m.anyIn(s, func(k int) bool { return k != i && m.is(k, cHint, "closeit") }, setOf(cHint)) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
 			return
 		}
 		switch t {
@@ -180,7 +186,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 			}
 		}
 		m.addAsk(i, AskDone)
-		se.asking, se.closes = true, true
+		se.asking, se.closes, se.tells = true, true, true
 	case AskSnooze:
 		if reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now" {
 			return
@@ -190,6 +196,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		}
 		strong := t == "snooze" || t == "not now" || t == "ask me again" || t == "remind me later" || t == "postpone" || t == "ask again" || t == "ask me later" || t == "snz" || strings.HasPrefix(t, "pospon") || strings.HasPrefix(t, "aplaza") || t == "recuerdame otra vez" || strings.HasPrefix(t, "recuerdamel") || (t == "dale" || t == "dame") && (m.text(i+1) == "otra" || m.text(i+1) == "otro") || strings.HasPrefix(t, "retrasa") || strings.HasPrefix(t, "atrasa") || strings.HasPrefix(t, "snu") || strings.HasPrefix(t, "snoozea") || t == "ahorita no" || t == "preguntame" || t == "put it off" || t == "put that off" || t == "push it back" || t == "postpone it" || t == "hold off" || t == "defer" || t == "recorrelo" || t == "push that" || t == "push it" || t == "bump it" || t == "kick it" || t == "move it" || t == "move that" || t == "push it out" || t == "put off" || t == "pospone" || t == "recorre" || t == "pasalo para" || t == "dejalo para" || t == "muevelo" || t == "delay it" || t == "delay"
 		strong = strong || m.is(i, cHint, "putoff")
+		if m.is(i, cHint, "notyet") && (!begins || !m.momentIn2(s) || m.anyIn(s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))) {
+			return
+		}
 		if t == "delay" && !begins && !m.followUpNoun(s) {
 			return
 		}
@@ -213,7 +222,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 	case AskHelp:
 		switch t {
 		case "help":
-			if !m.shortSentence(s, 4) || reading {
+			if !m.shortSentence(s, 4) || reading || m.site != nil || m.reporting() {
 				return
 			}
 		case "help me", "ayuda", "como le hago", "how should i", "how do you", "que haces", "instructions", "como pongo", "can i send", "how do i":
@@ -267,4 +276,21 @@ func (m *message) wants(s int) bool {
 		}
 	}
 	return false
+}
+
+// ordersAt tells whether item i opens a clause as an order: ", now plot that".
+func (m *message) ordersAt(i int) bool {
+	switch m.text(i) {
+	case "plot", "graph", "chart", "plot it", "graph it", "chart it":
+	default:
+		return false
+	}
+	for k := i - 1; k >= 0; k-- {
+		if it := &m.items[k]; it.mark || m.text(k) == "and" || m.text(k) == "now" {
+			return true
+		} else if it.site || it.num != nil || !m.wordCues(it.tok).has(cueSmall) {
+			return false
+		}
+	}
+	return true
 }

@@ -55,7 +55,7 @@ func (m *message) asksAgain(i int) bool {
 	set := m.wordCues(next.tok)
 	switch m.text(i) {
 	case "and", "y", "&":
-		return set&cues(cueWh, cueShow, cueMake) != 0
+		return set&cues(cueWh, cueShow, cueMake, cueFinish) != 0 || m.text(i+1) == "mark"
 	case ",":
 		return set.has(cueWh)
 	}

@@ -17,7 +17,7 @@ func (m *message) convert(s int) bool {
 		return ""
 	}
 	var from, to string // units named alone, the first and the one asked for
-	cue := se.question
+	cue := se.question || m.wants(s)
 	var nums []int
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -64,7 +64,7 @@ func (m *message) convert(s int) bool {
 	if n := len(nums); n >= 3 && (to == "" || to == canon(m.items[nums[n-1]].unit)) && m.items[nums[n-1]].unit == m.items[nums[0]].unit {
 		to = canon(m.items[nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
 	}
-	if k := m.bare(s); len(nums) == 0 && k >= 0 && cue && from != "" && to != "" && from != to {
+	if k := m.bare(s); len(nums) == 0 && k >= 0 && (cue || m.shortSentence(s, 6)) && from != "" && to != "" && from != to {
 		m.items[k].unit = from // "gauge is in bar, 4.5, what's that in psi"
 		nums = append(nums, k)
 	}

@@ -78,7 +78,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been", "should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
-		return last || quoted || begins && !m.numbersAfter(s, i, 2) // "should read 60 and reads 95"
+		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore // "should read 60 and reads 95"
 	case "should be":
 		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
@@ -106,6 +106,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "actually it was", "it was actually", "it was really":
 		return !numBefore && numAfter
 	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my", "correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that", "edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong", "puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran", "not what i meant", "fix that":
+		if t == "fix that" && !begins && !last && !numAfter {
+			return false // "I'll stop by and fix that drip"
+		}
 		if t == "the last one was" || t == "my last one was" {
 			return numAfter
 		}
@@ -164,6 +167,10 @@ func (m *message) correctsByCues(s int) bool {
 	if se.question || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
 		return false
 	}
+	set := m.cuesOf(s, se.from, se.to)
+	if set.has(cueFalse) && set&cues(cueSent, cueEntry, cueLast) != 0 {
+		return s == 0 || !m.readingBefore(se.from)
+	}
 	opener := true
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -175,7 +182,7 @@ func (m *message) correctsByCues(s int) bool {
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			c := m.wordCues(k)
-			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && !it.kinds.has(cDid) && m.amends(i, se.to) {
+			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
 			opener = opener && c.has(cueSmall)
@@ -225,7 +232,7 @@ func (m *message) contradicts(s int) bool {
 // told you kitchen 61, it's 51", "puse 76 en la cocina pero son 67".
 func (m *message) retells(s int) bool {
 	se := m.sents[s]
-	told, num := false, false
+	told, num := m.opensReported(s), false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
@@ -243,6 +250,30 @@ func (m *message) retells(s int) bool {
 			num = true
 		default:
 			return m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0
+		}
+	}
+	return false
+}
+
+// opensReported tells whether a sentence begins with what was reported, or has it
+// put right: "told you 110 …", "dispatch typed 47 …, fix it".
+func (m *message) opensReported(s int) bool {
+	set := m.cuesOf(s, m.sents[s].from, m.sents[s].to)
+	if !set.has(cueSent) || set.has(cueWh) {
+		return false
+	}
+	if set.has(cueAmend) {
+		return true
+	}
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && !it.site {
+			c := cueSet(0)
+			if it.num == nil {
+				c = m.wordCues(it.tok)
+			}
+			if c.has(cueSent) || !c.has(cueSmall) {
+				return c.has(cueSent)
+			}
 		}
 	}
 	return false

@@ -44,7 +44,7 @@ func (m *message) corrections() {
 			continue
 		}
 		if m.fatFingered(i) {
-			m.setRole(i, roleIgnored, "slip told")
+			m.setRole(i, roleIgnored, slipTold)
 			continue
 		}
 		// the next number replaces this one
@@ -184,6 +184,9 @@ func (m *message) placeSlip(from, to int) bool {
 	return points >= 2
 }
 
+// slipTold is why the number of an earlier report is left out; the next one is right.
+const slipTold = "slip told"
+
 // fatFingered tells whether the number at i is told as the slip of an earlier
 // report that this message puts right.
 func (m *message) fatFingered(i int) bool {
@@ -191,7 +194,7 @@ func (m *message) fatFingered(i int) bool {
 		return false
 	}
 	p := m.prevNum(i)
-	return p < 0 || !m.sentBefore(p)
+	return p < 0 || !m.sentBefore(p) && m.items[p].why != slipTold
 }
 
 func (m *message) fatFingeredAt(i int) bool {

@@ -53,6 +53,10 @@ const (
 	cueHail                 // greets: hey, buenas
 	cuePreface              // opens a message when a mark follows: "Update:", "ok so,"
 	cuePlain                // a pair whose first word lends nothing of its own here: "before noon"
+	cueFinish               // closes a follow-up, and nothing else: tick, wrap up
+	cueDefer                // puts a follow-up off, and nothing else: park, stall
+	cueHowTo                // shows how the bot is used: example, instructions
+	cueFalse                // of a report: mistaken, incorrect
 	cueSizing               // asks for a size: size, calc, smallest
 	cueRise                 // leads to degrees of a rise
 	cueInlet                // leads to the degrees of the cold water
@@ -66,7 +70,6 @@ const (
 	cueGreet // may stand before a question of yes or no: hey, ok, so
 	cueHere  // the house at hand: there, here, this house
 	cueItem
-	cueTank
 	cueGallons
 	cueReading
 	cueSpan   // a time to come
@@ -85,7 +88,7 @@ var cueNames = map[string]cue{
 	"closed": cueClosed, "shift": cueShift, "how": cueHow, "tell": cueTell, "bot": cueBot, "errand": cueErrand,
 	"foreign": cueForeign, "here": cueHere, "that": cueThat, "it": cueIt, "greet": cueGreet,
 	"hail": cueHail, "preface": cuePreface, "plain": cuePlain,
-	"sizing": cueSizing, "rise": cueRise, "inlet": cueInlet, "dial": cueDial, "static": cueStatic, "loose": cueLoose,
+	"finish": cueFinish, "defer": cueDefer, "howto": cueHowTo, "false": cueFalse, "sizing": cueSizing, "rise": cueRise, "inlet": cueInlet, "dial": cueDial, "static": cueStatic, "loose": cueLoose,
 }
 
 // leading are the cues that say what a number of a question is; they lend a clause
@@ -114,7 +117,7 @@ func (l *lexicon) addCue(name, body string) error {
 		return fmt.Errorf("the lexicon has a cue %q that the parser does not know", name)
 	}
 	for _, phrase := range strings.Split(body, "|") {
-		w := strings.Fields(fold(phrase))
+		w := strings.Fields(strings.ReplaceAll(fold(phrase), "-", " ")) // "go-back" is two words
 		switch {
 		case len(w) == 3 && w[1] == "...":
 			l.cue(w[0]).parted = append(l.cue(w[0]).parted, parted{w[2], cues(c)})
@@ -182,9 +185,6 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 		}
 		if it.kinds.has(cItem) {
 			set |= cues(cueItem)
-			if v, _ := m.val(i, cItem); v == "tank" || v == "expansion_tank" {
-				set |= cues(cueTank)
-			}
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			if m.toks[k].kind != word {
@@ -194,7 +194,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
 				here = 0 // "hay que volver" asks nothing
 			}
-			if here&^leading == 0 && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
+			if here&^leading == 0 && !m.paired(k) && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
 				here = cues(cueOther)
 			}
 			// what opens a clause says how it is meant, after words that add nothing
@@ -262,6 +262,15 @@ func (m *message) wordCues(k int) cueSet {
 		}
 	}
 	return t.cues
+}
+
+// paired tells whether the word before token k has cues together with it.
+func (m *message) paired(k int) bool {
+	if k == 0 || m.toks[k-1].kind != word {
+		return false
+	}
+	w := m.p.lex.cues[m.toks[k-1].text]
+	return w != nil && w.before[m.toks[k].text] != 0
 }
 
 // timeWordAt tells whether the word at item i names a day or a span.

@@ -219,7 +219,7 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) >= 4 && n.integer && !n.words {
 			return roleIgnored, "too long for a pressure"
 		}
-		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" {
+		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" && !(m.text(i-2) == "number" && m.items[min(i+1, len(m.items)-1)].point != "") {
 			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !(prev == "box" && m.left(i, 3, false, func(k int) bool { return m.items[k].point != "" }) >= 0) {
 				return roleIgnored, "name after " + prev
 			}

@@ -54,6 +54,13 @@ func (m *message) snoozeDays(s int) {
 				m.sents[sn].snoozes = true
 				break
 			}
+			if it.num != nil && it.unit == "hour" && it.value >= 24 {
+				d := int(it.value+12) / 24
+				a.InDays = &d
+				it.role = roleAsked
+				m.sents[sn].snoozes = true
+				break
+			}
 			for _, w := range m.moments {
 				if w.at == i {
 					d := w.days
