@@ -31,16 +31,26 @@ func (tx *Tx) SitesNamed(streets, numbers []string, limit int) ([]SiteRecord, er
 	return all(tx, scanSite, sites+`WHERE n.joined IS NULL AND n.id IN (`+strings.Join(parts, ` UNION ALL `)+`) ORDER BY n.id LIMIT ?`, args...)
 }
 
+// Around is a house that another one may be.
+type Around struct {
+	SiteRecord
+	Loose, Street string // of its line
+}
+
 // SitesAround returns the houses that a slip could have made of s: those with
 // its number and street name, at most so many more of its street, and those with
 // its number on a street whose name is about as long.
-func (tx *Tx) SitesAround(s assess.Site, onStreet int) ([]SiteRecord, error) {
+func (tx *Tx) SitesAround(s assess.Site, onStreet int) ([]Around, error) {
 	loose := s.Loose()
 	number, _, _ := strings.Cut(loose, " ")
-	return all(tx, scanSite, sitesAround, loose, s.Street(), onStreet, number+" ", number+"!")
+	return all(tx, func(scan func(...any) error) (a Around, err error) {
+		err = scan(&a.ID, &a.Line, &a.Town, &a.Postcode, &a.Loose, &a.Street)
+		a.Named = a.ID
+		return a, err
+	}, sitesAround, loose, s.Street(), onStreet, number+" ", number+"!")
 }
 
-const sitesAround = `SELECT id, id, line, town, postcode FROM site WHERE joined IS NULL AND id IN (
+const sitesAround = `SELECT id, line, town, postcode, loose, street FROM site WHERE joined IS NULL AND id IN (
 	SELECT id FROM site WHERE loose = ?1
 	UNION ALL SELECT id FROM (SELECT id FROM site WHERE street = ?2 LIMIT ?3)
 	UNION ALL SELECT id FROM (SELECT id FROM site WHERE loose >= ?4 AND loose < ?5 AND length(loose) BETWEEN length(?1) - 2 AND length(?1) + 2 LIMIT 100))`

@@ -37,11 +37,12 @@ var ErrDamaged = errors.New("the file is damaged; restore the last backup in its
 // DB is one record, open for writing (Open) or only for reading (OpenReader).
 // It is safe for use by many goroutines.
 type DB struct {
-	path  string
-	read  *sql.DB
-	write *sql.DB // nil in a reader; one connection
-	lock  *flock.Flock
-	queue queue
+	path    string
+	read    *sql.DB
+	write   *sql.DB // nil in a reader; one connection
+	lock    *flock.Flock
+	queue   queue
+	folding folding
 }
 
 // Open opens the record in the file at path, makes it when there is none, and
@@ -73,44 +74,53 @@ func open(ctx context.Context, path string, lock *flock.Flock) (*DB, error) {
 	if err != nil {
 		return nil, fmt.Errorf("open the record: %w", err)
 	}
-	f.Close()
-	if err := ours(ctx, path); err != nil {
+	db := &DB{path: path, lock: lock, folding: folding{file: f}}
+	if err := db.connect(ctx); err != nil {
+		db.disconnect() // there is nothing to lose
 		return nil, fmt.Errorf("open the record %s: %w", path, plain(err))
 	}
-	write, err := sql.Open("sqlite3", dsn(path, false))
-	if err != nil {
-		return nil, fmt.Errorf("open the record: %w", err)
+	return db, nil
+}
+
+// connect opens the connections of a record that is written to.
+func (db *DB) connect(ctx context.Context) (err error) {
+	if err := ours(ctx, db.path); err != nil {
+		return err
 	}
-	write.SetMaxOpenConns(1)
-	err = look(ctx, write, path)
-	if err == nil {
-		err = migrate(ctx, write, steps())
+	if db.write, err = sql.Open("sqlite3", dsn(db.path, false)); err != nil {
+		return err
 	}
-	if err != nil {
-		write.Close()
-		return nil, fmt.Errorf("open the record %s: %w", path, plain(err))
+	db.write.SetMaxOpenConns(1)
+	if err := look(ctx, db.write, db.path); err != nil {
+		return err
 	}
-	read, err := sql.Open("sqlite3", dsn(path, true))
-	if err != nil {
-		write.Close()
-		return nil, fmt.Errorf("open the record: %w", err)
+	if err := migrate(ctx, db.write, steps()); err != nil {
+		return err
 	}
-	read.SetMaxOpenConns(4)
-	db := &DB{path: path, read: read, write: write, lock: lock}
-	err = on(ctx, write, func(w *wire) error {
-		// Pages that every message changes are folded in once for many messages.
-		// The log may grow to 64 MiB by it.
-		if _, _, err := w.run("PRAGMA wal_autocheckpoint = 16000", nil); err != nil {
+	if db.read, err = sql.Open("sqlite3", dsn(db.path, true)); err != nil {
+		return err
+	}
+	db.read.SetMaxOpenConns(4)
+	if db.folding.pool, err = sql.Open("sqlite3", dsn(db.path, false)); err != nil {
+		return err
+	}
+	db.folding.pool.SetMaxOpenConns(1)
+	return on(ctx, db.write, func(w *wire) error {
+		if _, _, err := w.run(fmt.Sprint("PRAGMA wal_autocheckpoint = ", tooLong), nil); err != nil {
 			return err
 		}
 		return aside(w, "MEMORY")
 	})
-	if err != nil {
-		read.Close()
-		write.Close()
-		return nil, fmt.Errorf("open the record: %w", plain(err))
+}
+
+// disconnect lets the files go.
+func (db *DB) disconnect() (err error) {
+	for _, pool := range []*sql.DB{db.read, db.folding.pool, db.write} {
+		if pool != nil {
+			err = errors.Join(err, pool.Close())
+		}
 	}
-	return db, nil
+	return errors.Join(err, db.folding.file.Close())
 }
 
 // OpenReader opens an existing record for reading, also while another process
@@ -151,8 +161,9 @@ func (db *DB) Close() error {
 	if db.write == nil {
 		return db.read.Close()
 	}
+	db.folding.close()
 	db.queue.close()
-	return errors.Join(db.read.Close(), db.write.Close(), db.lock.Unlock())
+	return errors.Join(db.disconnect(), db.lock.Unlock())
 }
 
 // dsn carries the pragmas, so that every connection of the pool has them.

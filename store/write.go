@@ -18,6 +18,9 @@ type job struct {
 	done chan error
 	// large: it puts much aside on the way, on the disk and not in memory.
 	large bool
+	// outside, in the place of do, works on the connection outside of any
+	// transaction.
+	outside func(*wire) error
 }
 
 // Tx is a view of the record inside one transaction: a Write's can change
@@ -179,6 +182,11 @@ func (q *queue) close() {
 // commit runs the jobs in one transaction and tells each how it went. When one
 // fails, each gets a transaction of its own.
 func (db *DB) commit(jobs []*job) {
+	if outside := jobs[0].outside; outside != nil {
+		jobs[0].done <- on(context.Background(), db.write, outside)
+		return
+	}
+	defer db.wrote(len(jobs))
 	if !jobs[0].large {
 		if again, err := db.together(jobs); !again {
 			for _, j := range jobs {

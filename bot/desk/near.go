@@ -23,9 +23,10 @@ func (t *turn) nearest(site store.SiteRecord) (store.SiteRecord, bool, error) {
 	if err != nil {
 		return store.SiteRecord{}, false, err
 	}
-	street, onStreet := site.Street(), 0
+	own := store.Around{SiteRecord: site, Loose: site.Loose(), Street: site.Street()}
+	onStreet := 0
 	for _, o := range around {
-		if o.Street() == street {
+		if o.Street == own.Street {
 			onStreet++
 		}
 	}
@@ -34,12 +35,12 @@ func (t *turn) nearest(site store.SiteRecord) (store.SiteRecord, bool, error) {
 		if o.ID == site.ID {
 			continue
 		}
-		r := nearness(o.Site, site.Site)
+		r := nearness(o, own)
 		if r == byNumber && onStreet > fewOnStreet {
 			continue
 		}
 		if r > 0 && (rank == 0 || r < rank) {
-			best, rank = o, r
+			best, rank = o.SiteRecord, r
 		}
 	}
 	return best, rank > 0, nil
@@ -59,14 +60,14 @@ const fewOnStreet = 12
 
 // nearness tells how two street lines may be one house, likeliest first; 0 for
 // two houses.
-func nearness(a, b assess.Site) int {
+func nearness(a, b store.Around) int {
 	if a.Town != "" && b.Town != "" && !strings.EqualFold(a.Town, b.Town) || a.Postcode != "" && b.Postcode != "" && a.Postcode != b.Postcode {
 		return 0
 	}
-	if a.Loose() == b.Loose() {
+	if a.Loose == b.Loose {
 		return byStreetLine
 	}
-	x, y := a.Street(), b.Street()
+	x, y := a.Street, b.Street
 	na, _, _ := strings.Cut(a.Key(), " ")
 	nb, _, _ := strings.Cut(b.Key(), " ")
 	switch {

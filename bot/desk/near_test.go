@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"lazyhand/assess"
+	"lazyhand/store"
 )
 
 // Common practice: what people slip in an address. A neighbour is no slip.
@@ -32,11 +33,15 @@ func TestWhichHousesMayBeOne(t *testing.T) {
 		{"77 Maple Dr Apt 1", "77 Maple Dr Apt 2", false},
 		{"9 Main St", "9 Moon St", false},
 	} {
-		if got := nearness(assess.Site{Line: tt.a}, assess.Site{Line: tt.b}) > 0; got != tt.near {
+		if got := nearness(around(assess.Site{Line: tt.a}), around(assess.Site{Line: tt.b})) > 0; got != tt.near {
 			t.Errorf("%s and %s may be one house: %v, want %v", tt.a, tt.b, got, tt.near)
 		}
 	}
-	if nearness(assess.Site{Line: "123 Elm St", Town: "Ashford"}, assess.Site{Line: "123 Elm Ave", Town: "Bly"}) > 0 {
+	if nearness(around(assess.Site{Line: "123 Elm St", Town: "Ashford"}), around(assess.Site{Line: "123 Elm Ave", Town: "Bly"})) > 0 {
 		t.Error("houses of two towns are two")
 	}
+}
+
+func around(s assess.Site) store.Around {
+	return store.Around{SiteRecord: store.SiteRecord{Site: s}, Loose: s.Loose(), Street: s.Street()}
 }
