@@ -149,6 +149,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		// "en el 390 de Lomita Trace"
 		// "diecinueve treinta de poplar", no count
 		long := (len(num) >= 4 || len(num) == 3 && toks[i].num.words) && !year(toks[i].num.value)
+		long = long || i > 1 && (toks[i-1].text == "el" || toks[i-1].text == "la") && toks[i-2].text == "en" && !p.lex.known(toks[k].text) && !p.lex.common(toks[k].text)
 		if t, found := p.street(toks, k, toks[i].num.words); found && (t.suffixed || long && (t.to >= len(toks) || toks[t.to].kind == mark || p.stop(toks, t.to) || p.term(toks, t.to))) {
 			s, ok = t, true
 		}
@@ -204,6 +205,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 				}
 			}
 		case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
+			if i > 1 && prev == "psi" && toks[i-2].kind == number {
+				break // "66psi 27 hemlock"
+			}
 			a.score--
 			if i > 1 && (toks[i-2].text == "this" || toks[i-2].text == "address") {
 				a.score += 3
@@ -211,7 +215,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		case ",", ".", "\n", "-", ";", "(":
 			a.score += 0.5
 		default:
-			if p.asksAt(toks, i-1) {
+			if p.asksAt(toks, i-1) || p.lex.toward[prev] {
 				a.score += 1.5 // "snooze 19 aldine"
 			}
 		case "unit", "apt", "lot", "code", "truck", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":

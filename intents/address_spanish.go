@@ -11,6 +11,10 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 	words := 0
 	for end < len(toks) && words < 3 {
 		t := &toks[end]
+		if words == 0 && t.kind == number && t.num.integer && t.num.value < 40 && !(end+1 < len(toks) && p.measure(toks, end+1) && !p.placedAt(toks, end+1)) {
+			words, end = 1, end+1 // "27 calle 8"
+			break
+		}
 		if t.kind != word || t.quoted != toks[j].quoted {
 			break
 		}
@@ -124,6 +128,12 @@ func (p *Parser) ofStreet(toks []token, j int) int {
 		return j // "14 de la Rosa St" is its name
 	}
 	return j + 1
+}
+
+// placedAt tells whether the word at k is a test point's.
+func (p *Parser) placedAt(toks []token, k int) bool {
+	node, n := p.lex.find(toks, k, k+1)
+	return n > 0 && p.kinds[node].meets(setOf(cPoint, cPlace, cBibb))
 }
 
 // plainUnit tells whether a word for a unit is part of a name here: no number or

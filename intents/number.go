@@ -357,6 +357,11 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 	case (c == 't' || c == 'x' || c == 'v') && (c2 == 'x' || c2 == 't' || c2 == 'v'):
 		// "eleven forty", "twenty fourteen"
 		second, m := two(toks, i+k, to)
+		if c3, _ := numClass(toks, i+k+m, to); c3 == 'o' || c3 == 'z' {
+			if c4, _ := numClass(toks, i+k+m+1, to); c4 == 'd' {
+				return first, strconv.Itoa(first), k // "sixty six | fourteen oh five"
+			}
+		}
 		total := first*100 + second
 		return total, strconv.Itoa(total), k + m
 	}

@@ -8,6 +8,9 @@ import "strconv"
 // follows: "sixty six thirty three eighteen kessler drive" is 66 at 3318.
 func regroup(toks []token, out []chunk) []chunk {
 	n := len(out)
+	if n == 1 {
+		return cutInTwo(toks, out)
+	}
 	if n < 2 || out[n-1].decimals > 0 || out[n-1].value < 10 || out[n-1].value > 99 || out[n-2].value < 1000 || out[n-2].value > 9999 || !streetFollows(toks, out[n-1].to) {
 		return out
 	}
@@ -21,6 +24,36 @@ func regroup(toks []token, out []chunk) []chunk {
 	b.digits, b.from = strconv.Itoa(int(b.value)), a.from+k
 	a.value, a.digits, a.to = float64(first), strconv.Itoa(first), a.from+k
 	return out
+}
+
+// cutInTwo cuts the only number of a message in two when a word of measuring leads to it
+// and another word follows: "kitchen sixty six twenty seven hemlock" is 66 at 27.
+func cutInTwo(toks []token, out []chunk) []chunk {
+	c := out[0]
+	if c.value < 2000 || c.value > 9999 || c.decimals > 0 || c.from == 0 || toks[c.from-1].kind != word || leadsToHouse(toks[c.from-1].text) || c.to >= len(toks) || toks[c.to].kind != word {
+		return out
+	}
+	first, k := two(toks, c.from, c.to)
+	second, l := two(toks, c.from+k, c.to)
+	if k == 0 || l == 0 || c.from+k+l != c.to || first < 20 || second < 10 {
+		return out
+	}
+	for i := range toks {
+		if _, spoken := numberWords[toks[i].text]; (i < c.from || i >= c.to) && (toks[i].kind == number || spoken && !lone(toks[i].text)) {
+			return out
+		}
+	}
+	return append(out[:0], chunk{value: float64(first), digits: strconv.Itoa(first), from: c.from, to: c.from + k},
+		chunk{value: float64(second), digits: strconv.Itoa(second), from: c.from + k, to: c.to})
+}
+
+// leadsToHouse tells whether a house number follows a word rather than a pressure.
+func leadsToHouse(s string) bool {
+	switch s {
+	case "at", "to", "for", "from", "of", "about", "on", "by", "site", "address", "location", "job", "house", "number", "this", "is", "its", "im", "de", "del", "en", "el", "la", "casa", "a", "over", "okay", "ok", "hey", "so", "uh", "um", "and":
+		return true
+	}
+	return false
 }
 
 // streetFollows tells whether a spoken street follows within a few words.

@@ -102,7 +102,7 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		switch kinds := w.p.kinds[node]; {
 		case words == 0 && kinds.has(cUnit) && !kinds.has(cPoint) && !w.unitNames(k):
 			return 0, false // "100 ft run"
-		case kinds.has(cDeterminer) || words == 0 && kinds.has(cUnit) && !kinds.has(cPoint):
+		case t.text == "main" || kinds.has(cDeterminer) || words == 0 && kinds.has(cUnit) && !kinds.has(cPoint):
 			return 0.5, true // "15 old mill ford", "50 mile creek rd"
 		}
 	}
@@ -230,6 +230,16 @@ walk:
 	return best, true
 }
 
+// fixture tells whether the word at k is one that a side of the house is told of: "east
+// bib", "south wall".
+func (w *streetWalk) fixture(k int) bool {
+	if k >= len(w.toks) {
+		return false
+	}
+	node, _ := w.p.lex.find(w.toks, k, k+1)
+	return w.p.kinds[node].meets(setOf(cBibb, cFixture, cPipe)) || w.p.lex.plain[w.toks[k].text]
+}
+
 // opens tells whether the house number opens its clause, or a small word leads to it:
 // a number in words right after it is then of the name, "60 sixty oaks ln".
 func (w *streetWalk) opens() bool {
@@ -260,7 +270,7 @@ func (w *streetWalk) finish(s *street, last int) {
 		return &token{kind: mark, text: "\n"}
 	}
 	if t := after(0); t.kind == word {
-		if d, ok := w.p.gaz.directional[t.text]; ok && (t.caps || after(1).kind == mark) && after(1).text != "side" && after(1).text != "bib" {
+		if d, ok := w.p.gaz.directional[t.text]; ok && (t.caps || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
 			parts = append(parts, d)
 			s.to++
 		}

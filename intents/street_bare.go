@@ -62,6 +62,9 @@ func (w *streetWalk) bare() (street, bool) {
 	if words > 2 {
 		sc--
 	}
+	if w.dir == "" && caps < words && w.measured() {
+		sc -= 2
+	}
 	name := w.p.nameOf(toks, w.name, end)
 	if end < len(toks) && toks[end].kind == word && words == 1 {
 		name = strings.TrimSuffix(name, "'s") // "12 Alder's front bib"
@@ -91,10 +94,40 @@ func (w *streetWalk) strange(end int) (score float64) {
 			score -= 1.5
 		}
 	}
+	if unknown && w.pointNumber(end) {
+		score += 0.5 // "27 hemlock front 66"
+	}
 	if unknown && w.from > 1 && w.toks[w.from-2].text != "\n" {
 		score += 0.5 // "66 parejo" begins a message as well
 	}
 	return score
+}
+
+// pointNumber tells whether a test point with a number of its own stands at k.
+func (w *streetWalk) pointNumber(k int) bool {
+	node, n := w.p.lex.find(w.toks, k, min(k+4, len(w.toks)))
+	if n == 0 || !w.p.kinds[node].meets(setOf(cPoint, cPlace, cBibb)) {
+		return false
+	}
+	for j := k + n; j < min(k+n+3, len(w.toks)) && w.toks[j].kind != mark; j++ {
+		if w.toks[j].kind == number {
+			return true
+		}
+	}
+	return false
+}
+
+// measured tells whether a test point that has no other number leads to this one, which
+// then is its pressure: "kitchen 66 amigo", where "66 rear 27 hemlock" has two.
+func (w *streetWalk) measured() bool {
+	k := w.from - 2
+	if k < 0 || w.toks[k].kind != word || w.tall() || !w.p.placedAt(w.toks, k) {
+		return false
+	}
+	for k >= 0 && w.toks[k].kind == word && (w.p.term(w.toks, k) || linking(w.toks[k].text)) {
+		k--
+	}
+	return k < 0 || w.toks[k].kind != number
 }
 
 // tall tells whether the house number is higher than any pressure and no year.
@@ -141,6 +174,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
 		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
+	}
+	if words > 0 && strings.HasSuffix(t.text, "ing") {
+		return false // "hows 31 larkspur looking"
 	}
 	if proper && !linking(t.text) {
 		return false // "3310 Rio Seco please"
