@@ -26,6 +26,9 @@ func (m *message) corrections() {
 			}
 			return m.is(k, cHint, "insteadof")
 		}); k >= 0 && m.adjacentNot(k, i) {
+			if b := m.butNumber(i); b > 0 {
+				m.items[b].inherits, m.items[b].takesOver = i, true
+			}
 			m.setRole(i, roleIgnored, "taken back")
 			continue
 		}

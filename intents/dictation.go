@@ -33,14 +33,38 @@ func (m *message) punctuate(toks []token) []token {
 		}
 		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
 			if a, ok := numberWords[toks[i-1].text]; ok {
-				if b, ok := numberWords[toks[i+1].text]; ok && (a.class == 'x' && b.class == 'd' || b.class == 'h' || b.class == 'k') {
-					continue // fifty-five, one-hundred
+				if b, ok := numberWords[toks[i+1].text]; ok && spokenOn(a, b) {
+					continue // fifty-five, one-hundred, one-oh-six
 				}
 			}
+		}
+		if t.kind == word && t.text == "ish" && len(out) > 0 {
+			// "62ish", "70-ish", "79 psi-ish": a hedge says no more than "about"
+			if n := len(out) - 1; out[n].kind == mark && out[n].text == "-" && n > 0 {
+				out = out[:n]
+			}
+			if len(toks) > i+1 {
+				toks[i+1].glued = false
+			}
+			continue
 		}
 		out = append(out, t)
 	}
 	return out
+}
+
+// spokenOn tells whether two number words with a hyphen between are parts of one
+// number: "fifty-five", "one-twenty", "one-oh-six"; "five-ten" is a range.
+func spokenOn(a, b numberWord) bool {
+	switch b.class {
+	case 'h', 'k', 'o':
+		return true
+	case 'd':
+		return a.class == 'x' || a.class == 'o'
+	case 't', 'x':
+		return a.class == 'd' && a.value == 1
+	}
+	return false
 }
 
 // dotted are abbreviations written with a point that ends no sentence.

@@ -16,8 +16,8 @@ func (m *message) flowTag(i int) assess.Flow {
 	case m.is(i, cStatic, ""):
 		return assess.Static
 	case m.is(i, cFlowing, ""):
-		if m.toilet(i) {
-			return ""
+		if m.toilet(i) || m.is(i, cHint, "fully") && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+			return "" // "the water heater going full blast"
 		}
 		if m.text(i) == "corriendo" || m.text(i) == "flowing" || m.text(i) == "running water" {
 			if m.negLeft(i, 3) {
@@ -73,7 +73,7 @@ func (m *message) flowTag(i int) assess.Flow {
 			}
 			switch t {
 			case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
-				if it.text == "on" && (i-k > 2 || t == "no" || m.text(i+1) == "it" || m.text(i+1) == "the" || m.text(i+1) == "that") && m.text(i-1) != "water" {
+				if it.text == "on" && (i-k > 2 && !m.closes(i) || t == "no" || m.text(i+1) == "it" || m.text(i+1) == "the" || m.text(i+1) == "that") && m.text(i-1) != "water" {
 					return ""
 				}
 				return assess.Static
@@ -81,7 +81,13 @@ func (m *message) flowTag(i int) assess.Flow {
 			if m.is(k, cItem, "") || m.is(k, cNeg, "") || t == "valve" || t == "stop" {
 				return "" // "found the meter valve half shut and opened it"
 			}
+			if m.is(k, cHint, "nobody") && (it.text != "on" || m.closes(i)) {
+				return assess.Static
+			}
 			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
+				if m.nobodys(k) {
+					return assess.Static
+				}
 				return assess.Flowing
 			}
 			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && !m.unknownNoun(i+1) && !(i+1 < len(m.items) && m.items[i+1].site) && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
@@ -115,7 +121,10 @@ func (m *message) flowTag(i int) assess.Flow {
 			}
 		}
 	}
-	return ""
+	if f := m.againstRest(i); f != "" {
+		return f
+	}
+	return m.flowTalk(i)
 }
 
 // inNeither reads "en ninguna de las dos hay agua corriendo".

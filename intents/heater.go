@@ -31,11 +31,11 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			return "" // "it shut off": the washer's
 		}
 		switch m.text(i) {
-		case "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
+		case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
+			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit" || m.text(i) == "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
@@ -343,6 +343,9 @@ func (m *message) coldSpell(i int) bool {
 	switch m.text(i + 1) {
 	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
 		return false
+	}
+	if m.isNum(i-1) && m.closes(i) && m.left(i, 6, true, func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }) >= 0 {
+		return true // "drain cock of the heater: ninety cold"
 	}
 	if !m.has(cState, "firing") {
 		return false

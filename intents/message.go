@@ -241,6 +241,13 @@ func (m *message) units() {
 					it.unit = "inch"
 					i++
 				}
+			case n.mark && n.text == "'" && glued:
+				it.unit = "feet"
+				i++
+				if k := m.headAfter(next + 1); k > 0 {
+					it.unit = "ft" // 140' of head
+					i += k
+				}
 			case n.mark && n.text == "-" && glued && next+1 < len(m.items) && m.toks[m.items[next+1].tok].glued:
 				// "5-gallon", "50-gal"
 				if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && m.items[next+1].num == nil {
@@ -292,6 +299,21 @@ func (m *message) units() {
 	}
 }
 
+// headAfter measures "of head", "head", "of water" at item i.
+func (m *message) headAfter(i int) int {
+	of := 0
+	if m.text(i) == "of" {
+		of = 1
+	}
+	switch m.text(i + of) {
+	case "head", "hd", "wc":
+		return of + 1
+	case "water":
+		return of * 2
+	}
+	return 0
+}
+
 // unitFits tells whether a word after a number is its unit here; short words
 // are units only where nothing else makes sense. Before are the items before the number.
 func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
@@ -327,8 +349,8 @@ func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
 		return it.value <= 96
 	case "am", "pm":
 		return it.value <= 12
-	case "foot", "pie":
-		return true
+	case "meter":
+		return m.headAfter(at+1) > 0 || m.text(at+1) == "pipe" // "118 meter" is a pressure at the meter
 	case "noon":
 		return it.value == 12
 	case "kg", "kilos", "kgs", "kilo":

@@ -169,7 +169,7 @@ func speak(toks []token, from, to int) []chunk {
 	}
 	if (toks[from].text == "zero" || toks[from].text == "cero") && to-from == 1 && to < len(toks) && toks[to].kind == word {
 		switch toks[to].text {
-		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust", "creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes", "ruido", "drip", "complaints":
+		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust", "creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes", "ruido", "drip", "complaints", "draw", "use", "drawing", "drawn", "gpm", "running":
 			return nil
 		}
 	}
@@ -200,10 +200,10 @@ func speak(toks []token, from, to int) []chunk {
 				c.digits += "." + d
 				c.to += k
 				i += k
-			} else if k := halfAfter(toks, i); k > 0 {
-				c.value += 0.5
+			} else if p, k := partAfter(toks, i); k > 0 {
+				c.value += p.value
 				c.decimals = 1
-				c.digits += " 1/2"
+				c.digits += " " + p.digits
 				c.to += k
 				i += k
 			}

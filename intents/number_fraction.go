@@ -1,6 +1,9 @@
 package intents
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // Fractions and decimals: "318 1/2", "58 and a half", "sixty point five".
 
@@ -19,15 +22,36 @@ func pointAfter(toks []token, i int) (string, int) {
 	return "", 0
 }
 
-// halfAfter measures "and a half", "y medio".
-func halfAfter(toks []token, i int) int {
-	if i+2 < len(toks) && toks[i].text == "and" && toks[i+1].text == "a" && toks[i+2].text == "half" {
-		return 3
+// part is a fraction told in words after a number.
+type part struct {
+	words  string
+	value  float64
+	digits string
+}
+
+var parts = [...]part{
+	{"and a half", 0.5, "1/2"}, {"and one half", 0.5, "1/2"}, {"y medio", 0.5, "1/2"}, {"y media", 0.5, "1/2"},
+	{"and a quarter", 0.25, "1/4"}, {"and one quarter", 0.25, "1/4"}, {"y cuarto", 0.25, "1/4"}, {"y un cuarto", 0.25, "1/4"},
+	{"and three quarters", 0.75, "3/4"}, {"y tres cuartos", 0.75, "3/4"},
+}
+
+// partAfter finds "and a half", "y cuarto" at i: the fraction and its length in tokens.
+func partAfter(toks []token, i int) (part, int) {
+	if i >= len(toks) || toks[i].text != "and" && toks[i].text != "y" {
+		return part{}, 0
 	}
-	if i+1 < len(toks) && toks[i].text == "y" && (toks[i+1].text == "medio" || toks[i+1].text == "media") {
-		return 2
+next:
+	for _, p := range parts {
+		n := 0
+		for w := range strings.FieldsSeq(p.words) {
+			if i+n >= len(toks) || toks[i+n].kind != word || toks[i+n].text != w {
+				continue next
+			}
+			n++
+		}
+		return p, n
 	}
-	return 0
+	return part{}, 0
 }
 
 // fractionAfter measures what makes toks[i], in digits, a fraction: "1/2" after
@@ -40,7 +64,7 @@ func fractionAfter(toks []token, i int) int {
 	if i+3 < len(toks) && isHalf(toks, i+1) && !toks[i+1].glued && len(t.num.digits) <= 5 {
 		return 3
 	}
-	if k := halfAfter(toks, i+1); k > 0 {
+	if _, k := partAfter(toks, i+1); k > 0 {
 		return k
 	}
 	if _, k := pointAfter(toks, i+1); k > 0 {
@@ -84,8 +108,9 @@ func withFraction(toks []token, i, n int) token {
 		num.digits += "." + d
 		num.value = decimal(num.digits)
 	default:
-		num.value += 0.5
-		num.digits += " 1/2"
+		p, _ := partAfter(toks, i+1)
+		num.value += p.value
+		num.digits += " " + p.digits
 	}
 	num.integer, num.decimals = false, 1
 	t.num = &num

@@ -220,11 +220,11 @@ func (m *message) roleOf(i int) (role, string) {
 			return roleIgnored, "too long for a pressure"
 		}
 		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" && !(m.text(i-2) == "number" && m.items[min(i+1, len(m.items)-1)].point != "") {
-			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !(prev == "box" && m.left(i, 3, false, func(k int) bool { return m.items[k].point != "" }) >= 0) {
+			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1) {
 				return roleIgnored, "name after " + prev
 			}
 		}
-		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) || person(m.text(i-2))) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
+		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
 			return roleIgnored, "age or name"
 		}
 		if m.left(i, 4, false, func(k int) bool {
@@ -245,6 +245,16 @@ func (m *message) digitsApart(i int) bool {
 	}
 	plain := m.items[i].unit == "" || m.items[i].unit == "psi"
 	return digit(i) && plain && (digit(i+1) || digit(i-1))
+}
+
+// pieceOfPoint tells whether a noun is a piece of the test point named right before it:
+// "the lav stop", "the washer box", "the kitchen test".
+func (m *message) pieceOfPoint(i int) bool {
+	switch m.text(i) {
+	case "box", "stop", "test", "station", "page", "bay", "key", "room":
+		return i > 0 && (m.items[i-1].point != "" || m.items[i-1].role == roleTaken && !m.items[i-1].mark)
+	}
+	return false
 }
 
 // landmark tells whether a noun only says where a test point is: "bibb by the gate".

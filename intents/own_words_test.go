@@ -32,7 +32,7 @@ func TestOwnWordsOfCrews(t *testing.T) {
 		{"incoming 120", "street 120"},
 		{"main's at 120, inside 71", "street 120; 71"},
 		{"kitchen hot 70 cold 71", "kitchen 70; kitchen 71"},
-		{"both hose bibs 71", "bibb 71"},
+		{"both hose bibs 71", "front_bibb 71; rear_bibb 71"},
 		{"front, back and side bibs all 71", "front_bibb 71; rear_bibb 71; side_bibb 71"},
 		{"front 71, rear 71, side 70, kitchen 69, tub 69, laundry 70", "front_bibb 71; rear_bibb 71; side_bibb 70; kitchen 69; bath 69; laundry 70"},
 		{"71 at front bibb; 70 at rear bibb; 69 at kitchen", "front_bibb 71; rear_bibb 70; kitchen 69"},

@@ -55,7 +55,7 @@ func (m *message) events(s int) []event {
 			last := &evs[n-1]
 			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !(n > 1 && evs[n-2].num && m.ownNumber(i) && (m.prepared(evs[n-2].end) || strings.HasPrefix(m.text(last.at), "at "))) {
 				if last.points[len(last.points)-1] != it.point {
-					last.points = append(last.points, it.point)
+					last.points = append(last.points, twoPoints(it.point)...)
 				}
 				last.end = i
 				continue
@@ -77,10 +77,13 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		evs = append(evs, event{at: i, end: i, points: []string{it.point}, pair: -1})
+		evs = append(evs, event{at: i, end: i, points: twoPoints(it.point), pair: -1})
 	}
 	return m.inRows(evs)
 }
+
+// twoPoints parts a phrase that names two test points: "both sides of the prv".
+func twoPoints(s string) []string { return strings.Split(s, "+") }
 
 // ownNumber tells whether a number stands right behind the point at i: "94 at the meter
 // and the front bib 93".

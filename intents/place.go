@@ -150,7 +150,7 @@ func placeToBibb(s string) bool {
 
 func bibbToPlace(s string) bool {
 	switch s {
-	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "a", "la", "de", "el", "en", "del", "n", "-", "(", "to", "@", "is":
+	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en", "del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside", "outside":
 		return true
 	}
 	return false
@@ -159,7 +159,7 @@ func bibbToPlace(s string) bool {
 // ahead finds an item of a class within n items after i, with only fillers between.
 func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
 	for k := i + 1; k < len(m.items) && k <= i+n; k++ {
-		if m.is(k, c, "") && !m.is(k, cSkip, "") {
+		if m.is(k, c, "") && (!m.is(k, cSkip, "") || c == cPlace) {
 			return k
 		}
 		if m.items[k].num != nil || m.items[k].site || !filler(m.items[k].text) {

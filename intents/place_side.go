@@ -7,6 +7,9 @@ import "strings"
 // besidePRV reads "after" and "before" that stand for the two sides of the
 // regulator: "128 antes del regulador y 127 después".
 func (m *message) besidePRV(i int) string {
+	if m.is(i, cHint, "bothsides") && (m.numNear(i) || m.isMark(i-1, ",", ":")) && (m.has(cItem, "prv") || m.has(cItem, "check_valve") && m.text(i) != "in and out") {
+		return "street+after_prv" // "reg is junk: 119 both sides of it"
+	}
 	switch m.text(i) {
 	case "after", "despues", "aftr", "aft", "past", "behind":
 		if m.aheadBeside(i) {

@@ -38,6 +38,9 @@ func (m *message) drainOfTank(i int) bool {
 	if m.text(i) != "drain" {
 		return false
 	}
+	if k := m.right(i, 7, false, func(k int) bool { return m.is(k, cItem, "heater") }); k > 0 && m.belongsTo(i, k) {
+		return true // "the drain at the foot of the big heater"
+	}
 	if m.isNum(i+1) && m.has(cItem, "heater") && (i == 0 || m.items[i-1].mark) {
 		return true // "heater label 150 psi WP; drain 72"
 	}
@@ -56,6 +59,24 @@ func (m *message) hoseInList(i int) bool {
 		return false
 	}
 	return m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) || m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+}
+
+// belongsTo tells whether the thing at item a is said to be on, at or of that at b, with
+// at most a few words of where and which between.
+func (m *message) belongsTo(a, b int) bool {
+	led := false
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case "on", "of", "at", "off", "under", "in", "from":
+			led = true
+		case "the", "a", "that", "her", "his", "their", "foot", "bottom", "base":
+		default:
+			if !led || m.items[k].kinds != (classSet{}) || m.items[k].mark || m.items[k].num != nil {
+				return false
+			}
+		}
+	}
+	return led
 }
 
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".

@@ -6,6 +6,9 @@ func (m *message) shareUnits() {
 		if m.items[i].num == nil || m.items[i].unit == "" {
 			continue
 		}
+		if k := m.butNumber(i); k > 0 {
+			m.items[k].unit = m.items[i].unit
+		}
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
 				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
@@ -22,6 +25,19 @@ func (m *message) shareUnits() {
 			break
 		}
 	}
+}
+
+// butNumber finds the right number behind one that is denied: "not 5 bar at the meter
+// but 5.5"; 0 for none.
+func (m *message) butNumber(i int) int {
+	if t := m.text(i - 1); t != "not" && t != "no" {
+		return 0
+	}
+	k := m.right(i, 7, false, func(k int) bool { t := m.text(k); return t == "but" || t == "sino" })
+	if k < 0 || !m.isNum(k+1) || m.items[k+1].unit != "" {
+		return 0
+	}
+	return k + 1
 }
 
 // ranges joins "67-68", "67 or 68", "between 95 and 97", "could be 58 could be
@@ -48,6 +64,10 @@ func (m *message) ranges() {
 				}
 			case "to", "a", "thru", "through":
 				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") {
+					join = k
+				}
+			case ",":
+				if m.secondThought(i, k) {
 					join = k
 				}
 			case "and", "y", "&", "n", "adn", "nd":
@@ -104,6 +124,29 @@ func (m *message) ranges() {
 		a.role = roleTaken
 		m.note(join, "range", "middle of "+a.num.digits+" and "+b.num.digits)
 	}
+}
+
+// secondThought tells whether the number at j only says more nearly what the one at i
+// said: "eighty-two, eighty-three at the front", with one point behind and none before.
+func (m *message) secondThought(i, j int) bool {
+	a, b := &m.items[i], &m.items[j]
+	if d := b.value - a.value; d != 1 && d != -1 || a.unit != "" || a.value < 20 || i > 0 && !m.items[i-1].mark || !a.num.integer || !b.num.integer {
+		return false
+	}
+	points := 0
+	s := m.sents[a.sent]
+	for k := s.from; k < s.to; k++ {
+		if m.isNum(k) && k != i && k != j {
+			return false
+		}
+		if m.items[k].point != "" {
+			points++
+			if k < i {
+				return false
+			}
+		}
+	}
+	return points == 1
 }
 
 func (m *message) fromLeft(i int) bool {

@@ -347,10 +347,12 @@ func (m *message) collect() {
 			all = append(all, placed{r.at, r.Reading})
 			continue
 		}
-		for _, p := range r.points {
-			x := r.Reading
-			x.Point = assess.TestPoint(p)
-			all = append(all, placed{r.at, x})
+		for _, names := range r.points {
+			for _, p := range twoPoints(names) {
+				x := r.Reading
+				x.Point = assess.TestPoint(p)
+				all = append(all, placed{r.at, x})
+			}
 		}
 	}
 	for _, item := range m.equipment.order {

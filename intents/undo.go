@@ -213,7 +213,7 @@ func (u *undoer) entity(i int) int {
 	switch {
 	case strings.HasPrefix(body, "@") || strings.HasPrefix(body, "!"):
 		u.put(" ", i)
-	case strings.HasPrefix(body, "#"):
+	case strings.HasPrefix(body, "#"), formatting(body):
 		u.put(" ", i)
 	case strings.HasPrefix(target, "tel:"), strings.HasPrefix(target, "mailto:"):
 		u.put(" ", i) // a telephone number is neither a pressure nor a house
@@ -231,6 +231,15 @@ func (u *undoer) entity(i int) int {
 		return 0
 	}
 	return end + 1
+}
+
+// formatting tells whether a tag only says how text looks: "<b>", "</em>", "<br/>".
+func formatting(tag string) bool {
+	switch strings.ToLower(strings.Trim(tag, "/ ")) {
+	case "b", "i", "u", "p", "br", "em", "strong", "code", "pre", "div", "span", "ul", "li":
+		return true
+	}
+	return false
 }
 
 func unescape(s string) (string, int) {

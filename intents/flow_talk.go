@@ -1,0 +1,130 @@
+package intents
+
+import "lazyhand/assess"
+
+// Running and resting water told in words that no phrase of the lexicon foresees: a
+// word of using water ("hint uses") with who or what uses it. Who is nobody, says
+// that all rests: "not a soul using water", "none of the taps drawing".
+
+// flowTalk reads the word of using water, or of a quiet house, at item i.
+func (m *message) flowTalk(i int) assess.Flow {
+	switch {
+	case m.is(i, cHint, "quiet"):
+		if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wholehouse") && m.items[k].seg == m.items[i].seg }) >= 0 {
+			return assess.Static // "whole house hushed"
+		}
+	case m.is(i, cHint, "uses"):
+		f := m.usedBy(i)
+		if f == assess.Flowing && m.troubled(i) {
+			return "" // "hums when the toilet fills", "drops 15 psi when the tub fills"
+		}
+		return f
+	}
+	return ""
+}
+
+// usedBy tells whether the water that the word at i speaks of is used by somebody, by
+// nobody, or is no water at all: "the main runs 118".
+func (m *message) usedBy(i int) assess.Flow {
+	seg := m.items[i].seg
+	if m.isNum(i+1) && m.items[i+1].value > 6 {
+		return ""
+	}
+	led, tap := false, false
+	for k := i - 1; k >= 0 && k >= i-6 && m.items[k].seg == seg && m.items[k].sent == m.items[i].sent; k-- {
+		switch {
+		case m.is(k, cHint, "nobody"):
+			return assess.Static
+		case m.is(k, cItem, "") || m.is(k, cBurner, "") || m.is(k, cState, "") || m.is(k, cPoint, "street"):
+			return ""
+		case m.is(k, cNeg, ""):
+			if tap || m.tapBehind(i) {
+				return assess.Static // "no taps cracked"
+			}
+			return ""
+		case m.is(k, cHint, "whiles"):
+			led = true
+		case m.tap(k):
+			tap = true
+		}
+		if m.items[k].num != nil && m.items[k].value > 6 {
+			break
+		}
+	}
+	if tap && led || m.tapBehind(i) && (led || m.is(i, cHint, "opens")) {
+		return assess.Flowing
+	}
+	return ""
+}
+
+// nobodys tells whether nobody is said right before the tap at item k: "none of the taps open".
+func (m *message) nobodys(k int) bool {
+	seg := m.items[k].seg
+	return m.left(k, 4, false, func(j int) bool {
+		return m.items[j].seg == seg && (m.is(j, cHint, "nobody") || j >= k-2 && m.is(j, cNeg, "") && !m.is(j, cRetract, ""))
+	}) >= 0
+}
+
+// troubled tells whether the clause of item i tells a trouble or a drop, of which the
+// running water is only the occasion.
+func (m *message) troubled(i int) bool {
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].seg == m.items[i].seg && m.items[k].why == "a difference" {
+			return true
+		}
+	}
+	seg := m.items[i].seg
+	moves := func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == seg }
+	number := func(k int) bool { return m.items[k].num != nil && m.items[k].seg == seg }
+	return (m.left(i, 8, false, moves) >= 0 || m.right(i, 6, false, moves) >= 0) && m.left(i, 8, true, number) < 0 && m.right(i, 8, true, number) < 0
+}
+
+// tap tells whether item k is what water comes out of.
+func (m *message) tap(k int) bool {
+	return m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "") || m.is(k, cHint, "watered")
+}
+
+// tapBehind tells whether the word at i leads to a tap or to what is watered: "washing
+// the car", "flush a toilet", "using water".
+func (m *message) tapBehind(i int) bool {
+	for k := i + 1; k <= i+3 && k < len(m.items) && m.items[k].seg == m.items[i].seg; k++ {
+		if m.tap(k) {
+			return true
+		}
+		if !m.is(k, cDeterminer, "") && m.text(k) != "any" && m.text(k) != "some" && m.text(k) != "up" && m.text(k) != "of" {
+			return false
+		}
+	}
+	return false
+}
+
+// againstRest reads "open" and "shut" that tell two numbers of one gauge apart: "kitchen
+// 72 shut, 51 running", "72 dead / 51 flow".
+func (m *message) againstRest(i int) assess.Flow {
+	flows := m.is(i, cHint, "flows")
+	if !flows && !m.is(i, cHint, "rests") || !m.besideReading(i) {
+		return ""
+	}
+	other := "flows"
+	if flows {
+		other = "rests"
+	}
+	against := func(k int) bool { return m.is(k, cHint, other) && m.besideReading(k) }
+	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 || m.saysOf(m.items[i].sent, cState) || m.saysOf(m.items[i].sent, cBurner) || m.saysOf(m.items[i].sent, cItem) {
+		return ""
+	}
+	if flows {
+		return assess.Flowing
+	}
+	return assess.Static
+}
+
+// besideReading tells whether a number stands right before item i, with at most "with it" between.
+func (m *message) besideReading(i int) bool {
+	k := i - 1
+	for k > i-4 && (m.text(k) == "with" || m.text(k) == "w/" || m.text(k) == "it" || m.text(k) == "when" || m.text(k) == "its" || m.text(k) == "con") {
+		k--
+	}
+	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.text(i+1) == "and" || m.text(i+1) == "y")
+}
