@@ -56,7 +56,7 @@ func (m *message) places() {
 			its[i].text = "both"
 			continue
 		}
-		if m.drainOfTank(i) {
+		if m.drainOfTank(i) || m.is(i, cItem, "drain_valve") && !m.is(i, cPoint, "") && m.gaugedAt(i) {
 			its[i].point = string(assess.HeaterDrain)
 			continue
 		}

@@ -61,6 +61,30 @@ func (m *message) hoseInList(i int) bool {
 	return m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) || m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
 }
 
+// gaugedAt tells whether a number was read at the thing of item i: "82 off the drain of
+// the tank", "the drain at its foot showed 81".
+func (m *message) gaugedAt(i int) bool {
+	fits := func(k int) bool {
+		return m.isNum(k) && (m.items[k].unit == "" || pressureUnit(m.items[k].unit)) && !m.items[k].num.apos && m.items[k].value >= 20 && m.items[k].value <= 200
+	}
+	next := i + 1
+	for m.is(next, cClaim, "has") || m.isMark(next, ":", "=") || be(m.text(next)) {
+		next++
+	}
+	if fits(next) {
+		return true
+	}
+	k := i - 1
+	for k > 0 && m.is(k, cDeterminer, "") {
+		k--
+	}
+	switch m.text(k) {
+	case "at", "off", "on", "from", "en":
+		return fits(k-1)
+	}
+	return false
+}
+
 // belongsTo tells whether the thing at item a is said to be on, at or of that at b, with
 // at most a few words of where and which between.
 func (m *message) belongsTo(a, b int) bool {
