@@ -80,7 +80,7 @@ func (m *message) gaugedAt(i int) bool {
 	}
 	switch m.text(k) {
 	case "at", "off", "on", "from", "en":
-		return fits(k-1)
+		return fits(k - 1)
 	}
 	return false
 }
