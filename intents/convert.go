@@ -75,7 +75,7 @@ func (m *message) convert(s int) bool {
 	if len(nums) == 0 || to == "" {
 		return false
 	}
-	if !cue && (!m.shortSentence(s, 7) || m.unitBefore(s, nums[0])) {
+	if !cue && !m.shortSentence(s, 7) {
 		return false
 	}
 	pick := -1
@@ -94,17 +94,6 @@ func (m *message) convert(s int) bool {
 	a := m.addAsk(pick, AskConvert)
 	a.Value, a.Unit, a.To = &v, canon(m.items[pick].unit), to
 	return true
-}
-
-// unitBefore tells whether a unit stands before number item i with no word that asks
-// for it: the M of "W/M box = 68 lbs".
-func (m *message) unitBefore(s, i int) bool {
-	for k := m.sents[s].from; k < i; k++ {
-		if u, ok := m.val(k, cUnit); ok && (pressureUnit(u) || u == "metre" || u == "feet") && m.items[k].num == nil && m.text(k-1) != "in" && m.text(k-1) != "to" && m.text(k+1) != "for" {
-			return true
-		}
-	}
-	return false
 }
 
 func (m *message) readingCueWords(s int) bool {
