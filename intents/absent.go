@@ -120,6 +120,9 @@ func (m *message) itemAbsent(i int) bool {
 					return false
 				}
 			}
+			if (t == "couldnt" || t == "cant" || t == "didnt") && m.is(i-1, cDeterminer, "") && m.text(i-1) != "a" && m.text(i-1) != "an" {
+				return false // "couldn't see the regulator"
+			}
 			return k+1 < i
 		case "put", "putting", "install", "installed", "hung", "hooked up":
 			if m.text(k-1) == "never" {

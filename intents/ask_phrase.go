@@ -156,6 +156,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.addAsk(i, AskUndo)
 		se.asking = true
 	case AskCorrect:
+		if m.text(i-1) == "(" && m.text(i+1) == ")" {
+			return // "~88~ 78 (typo)" is put right already
+		}
 		if !m.correcting(s, i, begins) || m.hasAsk(AskHelp) || m.hasAsk(AskUndo) && !m.numberAfter(i) {
 			return
 		}

@@ -136,25 +136,31 @@ func (m *message) ofNewPart(a attribute) bool {
 // shared gives a fact of two things to the other one too: "prv and heater both 2015",
 // "prv and exp tank are fine".
 func (m *message) shared(a attribute, owner string, items []mentionOf) {
-	for k := 1; k < len(items); k++ {
-		x, y := items[k-1], items[k]
-		if y.item != owner || y.at > a.at || m.items[y.at].sent != m.items[a.at].sent || m.items[x.at].sent != m.items[y.at].sent || !m.joined(x.at, y.at) && m.text(a.at-1) != "both" || !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
-			continue
+	last := -1
+	for k, x := range items {
+		if x.item == owner && x.at < a.at && m.items[x.at].sent == m.items[a.at].sent {
+			last = k
 		}
-		both := m.text(x.at-1) == "both"
-		for j := y.at + 1; j < a.at; j++ {
-			switch m.text(j) {
-			case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
-				both = true
-			}
-			if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all")) {
-				return
-			}
+	}
+	if last < 1 || !m.saidOfAll(items[last].at, a.at) && m.text(items[last-1].at-1) != "both" {
+		return
+	}
+	f := m.equipment.facts[owner]
+	closed := false
+	for k := last - 1; k >= 0; k-- {
+		x, y := items[k], items[k+1]
+		switch {
+		case m.items[x.at].sent != m.items[y.at].sent:
+			return
+		case m.joined(x.at, y.at) || m.is(a.at-1, cHint, "both"):
+			closed = true
+		case !closed || !m.onlyMarks(x.at, y.at):
+			return // "prv, tank and heater": the "and" closes the list
 		}
-		if !both {
+		if !compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
 			return
 		}
-		f, g := m.equipment.facts[owner], m.equipment.get(x.item, x.at)
+		g := m.equipment.get(x.item, x.at)
 		if g.InstalledYear == nil && a.what != "cond" {
 			g.InstalledYear = f.InstalledYear
 		}
@@ -162,8 +168,23 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 			g.Condition = f.Condition
 		}
 		g.said = true
-		return
 	}
+}
+
+// saidOfAll tells whether what is said at item i is said of the item before it and of
+// those listed with it: "are all from 2025", "both went in in 2019 and both look good".
+func (m *message) saidOfAll(item, i int) bool {
+	all := false
+	for j := item + 1; j < i; j++ {
+		switch m.text(j) {
+		case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
+			all = true
+		}
+		if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all")) {
+			return false
+		}
+	}
+	return all
 }
 
 // wantedFor tells whether the material at item i is that of a part to come: "habría

@@ -177,6 +177,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 				return 0, 4, true // "Visit Tues 6/9, typing it up late"
 			}
 		}
+		if n := m.dayGone(i+1, wd); n > 0 {
+			return 0, n + 1, true // "tues 10th visit", written on the 11th
+		}
 		d, n := m.daysTo(wd), 1
 		// "Thursday the 18th", "Thursday June 18"
 		if _, k, ok := m.dayAt(i + 1); ok {
@@ -216,6 +219,30 @@ func (m *message) daysTo(wd time.Weekday) int {
 	return d
 }
 
+// ordinals are the ends of spoken days: "the twenty second".
+var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9}
+
+// dayGone returns how many items a day of this month takes at i that was such a
+// weekday and is over, else 0: the "10th" of "tues 10th".
+func (m *message) dayGone(i int, wd time.Weekday) int {
+	if !m.isNum(i) || !m.items[i].num.integer || m.items[i].value < 1 || m.items[i].value > 31 || i+1 >= len(m.items) {
+		return 0
+	}
+	n := 1
+	switch t := &m.toks[m.items[i+1].tok]; {
+	case m.items[i].num.ordinal:
+	case t.glued && (t.text == "th" || t.text == "st" || t.text == "nd" || t.text == "rd"):
+		n = 2
+	default:
+		return 0
+	}
+	day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: int(m.items[i].value)}
+	if !day.Before(m.ctx.Today) || day.In(time.UTC).Weekday() != wd {
+		return 0
+	}
+	return n
+}
+
 // dayAt reads "June 18", "18 de junio", "the 19th", "6/18".
 func (m *message) dayAt(i int) (assess.Date, int, bool) {
 	next := func(mon time.Month, day int) assess.Date {
@@ -242,6 +269,13 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		}
 		return false
 	}
+	// "june twenty second": the ordinal's end stands apart
+	ordinal := func(k int) int {
+		if m.isNum(k) && m.items[k].num.words && (m.items[k].value == 20 || m.items[k].value == 30) {
+			return ordinals[m.text(k+1)]
+		}
+		return 0
+	}
 	if mon, ok := months[m.text(i)]; ok && m.text(i) != "may" || m.text(i) == "may" && m.toks[m.items[i].tok].caps {
 		if mon == 0 {
 			mon = 5
@@ -255,6 +289,9 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		}
 		if d, ok := numAt(k); ok {
 			n := k + 1 - i
+			if o := ordinal(k); o > 0 {
+				d, n = d+o, n+1
+			}
 			if th(k + 1) {
 				n++
 			}

@@ -52,6 +52,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if it.text == "on" && (m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive")) {
 		return "" // "PRV: none on this house"
 	}
+	if it.text == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
+		return assess.Flowing // "zone 3 on"
+	}
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
 	}
@@ -275,7 +278,7 @@ func (m *message) flowAcross(a mention, s int) {
 	}
 	for k := before + 1; k < len(m.readings); k++ {
 		r := &m.readings[k]
-		if r.Flow != "" && r.Flow != a.flow || m.flowBetween(a.at, r.at) {
+		if r.Flow != "" && r.Flow != a.flow || m.flowBetween(a.at, r.at) || m.newHead(s, r.sent) {
 			break
 		}
 		r.Flow = a.flow

@@ -119,6 +119,20 @@ func (m *message) saysWhere(s int) bool {
 	return false
 }
 
+// newHead tells whether a head line stands between a head line s and sentence to: what
+// the first one said holds no longer. "Measured, nothing open: … Measured, heater on: …"
+func (m *message) newHead(s, to int) bool {
+	if !m.endsColon(s) {
+		return false
+	}
+	for j := s + 1; j < to; j++ {
+		if m.endsColon(j) {
+			return true
+		}
+	}
+	return false
+}
+
 func (m *message) isTwo(k int) bool {
 	return m.text(k) == "two" || m.text(k) == "dos" || m.items[k].num != nil && m.items[k].value == 2 && m.items[k].num.words
 }

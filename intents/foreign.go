@@ -100,6 +100,9 @@ func (m *message) rate(i int) bool {
 		return false
 	}
 	u, ok := m.val(i+2, cUnit)
+	if m.is(i+3, cHint, "earlier") {
+		return false // "63 an hour earlier"
+	}
 	return ok && (unitDays[u] > 0 || u == "hour" || u == "feet")
 }
 

@@ -23,6 +23,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.leadsOn(i) {
 		return ""
 	}
+	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && t != "with" && t != "w" && t != "w/" && t != "when" {
+		return "" // "pointed it out"
+	}
 	if t := m.text(i); (t == "w/o" || t == "without" || t == "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
 		return assess.Idle // "90 with the heater going and 66 w/o"
 	}

@@ -48,3 +48,16 @@ func (m *message) heaterSize(i int) bool {
 	topic, at := m.topicBefore(i)
 	return !m.is(at, cPart, "thermostat") && topic == "heater" && at >= i-3 && m.items[at].seg == it.seg || m.text(i-2) == "not" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].role == roleSize
 }
+
+// yearOfHeater tells whether a bare number of two digits in a row of a heater's facts is
+// its year: "wh 50g elec 14 sp 130".
+func (m *message) yearOfHeater(i int) bool {
+	it := &m.items[i]
+	if len(it.num.digits) != 2 || it.value < 3 || int(it.value) > m.ctx.Today.Year%100 || it.num.words {
+		return false
+	}
+	if m.isNum(i+1) || m.is(i+1, cUnit, "") || i+1 < len(m.items) && m.items[i+1].point != "" {
+		return false
+	}
+	return m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && m.isNum(i-2) && m.items[i-2].role == roleSize
+}

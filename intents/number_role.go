@@ -190,6 +190,12 @@ func (m *message) roleOf(i int) (role, string) {
 	if n.apos {
 		return roleYear, "apostrophe"
 	}
+	if it.unit == "" && m.afterDay(i) {
+		return roleIgnored, "time of day"
+	}
+	if it.unit == "" && m.yearOfHeater(i) {
+		return roleYear, "a heater's year in two digits"
+	}
 	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i)) {
 		return roleAge, "years of a thing"
 	}

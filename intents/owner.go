@@ -120,6 +120,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			return "", false, false
 		}
 	}
+	if a.what == "cond" && (m.saidOfIt(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both")) {
+		limit = 24 // "…, built in 1997, and it is stuck", "… and both look good"
+	}
 	if a.what == "year" || a.what == "age" {
 		limit = 12
 		if m.left(a.at, 12, true, func(k int) bool {
@@ -130,7 +133,8 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		}
 	}
 	if best >= 0 && cost <= limit {
-		return items[best].item, items[best].old || m.oldFact(a.at, items[best].at), true
+		old := items[best].item != "gauge" && (items[best].old || m.oldFact(a.at, items[best].at))
+		return items[best].item, old, true
 	}
 	if m.oldFact(a.at, a.at) {
 		return "", true, false
@@ -346,6 +350,15 @@ func (m *message) byPRV(k int) bool {
 		}
 	}
 	return false
+}
+
+// saidOfIt tells whether "it is" or the like stands right before item i.
+func (m *message) saidOfIt(i int) bool {
+	switch m.text(i - 1) {
+	case "its", "it", "it is":
+		return true
+	}
+	return be(m.text(i-1)) && m.text(i-2) == "it" || m.text(i-1) == "esta" && (m.text(i-2) == "y" || m.text(i-2) == "ya")
 }
 
 // copulaBefore tells whether "is", "es de" or the like leads to item i: then it is

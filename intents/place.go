@@ -14,6 +14,11 @@ func (m *message) places() {
 		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
 			continue
 		}
+		if m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~") {
+			m.unsay(i) // "~88~ 78 (typo)": the slip is struck out already
+			its[i].text = "aside"
+			continue
+		}
 		if p := m.besidePRV(i); p != "" {
 			its[i].point = p
 			continue

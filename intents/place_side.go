@@ -70,8 +70,11 @@ func (m *message) aheadBeside(i int) bool {
 
 // streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
 func (m *message) streetSide(i int) bool {
-	if m.text(i) != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
+	if m.items[i].n != 1 || m.toks[m.items[i].tok].text != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
 		return false
+	}
+	if s := m.items[i].sent; i == m.sents[s].from && m.closes(i+1) && m.carried(s) != "prv" && (m.has(cPoint, "") || m.has(cBibb, "") || m.has(cInitial, "")) {
+		return true // a line of a list: "ST 74"
 	}
 	return m.right(i, 8, true, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
 }

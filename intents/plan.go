@@ -163,6 +163,9 @@ func anyUsed(used []bool) bool {
 
 // past tells whether a moment lies behind: "last flushed", "2 weeks ago", "for 3 days".
 func (m *message) past(w moment) bool {
+	if m.text(w.end) == "on" && m.closes(w.end) {
+		return true // "follow-up visit, one month on"
+	}
 	switch m.text(w.end) {
 	case "ago", "back", "old", "later", "straight", "warranty":
 		return true

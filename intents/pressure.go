@@ -70,7 +70,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.afterTime(i) {
 		return roleIgnored, "a time after another"
 	}
-	if m.pointNear(i) {
+	if m.pointNear(i) || m.text(i+1) == "same" && it.value >= leastPSI && m.has(cPoint, "") {
 		return roleReading, "test point beside it"
 	}
 	// counts

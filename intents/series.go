@@ -39,3 +39,18 @@ func (m *message) afterTime(i int) bool {
 	k := m.left(i, 9, true, func(k int) bool { return m.clock(k) && m.text(k-1) == t })
 	return k >= 0 && m.isNum(i-2)
 }
+
+// afterDay tells whether the number at i is the time of a day to come: "tomorrow at 8".
+func (m *message) afterDay(i int) bool {
+	switch m.text(i - 1) {
+	case "at", "around", "by", "las":
+	default:
+		return false
+	}
+	for _, w := range m.moments {
+		if it := &m.items[i]; w.end <= i-1 && w.end >= i-3 && it.num.integer && it.value <= 12 {
+			return true
+		}
+	}
+	return false
+}

@@ -155,6 +155,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if m.is(i-1, cItem, "prv") && (m.text(i+1) == "set" || m.text(i+1) == "setting") && (i+2 >= len(m.items) || m.items[i+2].mark) {
 		return roleSetting, "setting behind it", true // "PRV 55# set"
 	}
+	if v := m.bothDeeds(i); v != nil {
+		it.owner = v.at + 1
+		return roleTo, bothAt, true
+	}
 	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
 		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) && !m.pointInClause(i) && !m.points(i) {
@@ -258,7 +262,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleSetting, "a word of setting", true
 	}
 	// "prv setting 60", "reguladora a 60"
-	if topic == "prv" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 {
+	if topic == "prv" && at >= 0 && (m.items[at].seg == it.seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
 		if m.left(i, 3, false, func(k int) bool {
 			t := m.text(k)
 			return t == "setting" || t == "set pressure" || t == "setpoint" || t == "set point" || t == "dial" || t == "calibrada" || t == "ajustada" || t == "calibrado" || t == "sp"
@@ -307,6 +311,39 @@ func (m *message) deedAtVerb(k int) bool {
 		}
 	}
 	return false
+}
+
+// labelBefore returns where the word that names a label stands right before item i, or i:
+// "tag setting 65".
+func (m *message) labelBefore(i int) int {
+	switch m.text(i - 1) {
+	case "tag", "label", "sticker", "placa", "etiqueta":
+		return i - 1
+	}
+	return i
+}
+
+// bothAt is why a number is what both parts of two deeds were set to.
+const bothAt = "both set to"
+
+// bothDeeds returns the deed whose two parts the number at i is told for: "installed
+// PRV and exp tank, both at 60".
+func (m *message) bothDeeds(i int) *verb {
+	k := i - 1
+	if m.prepBefore(i) {
+		k--
+	}
+	for m.is(k, cDid, "set") || m.is(k, cDid, "charged") {
+		k--
+	}
+	if !m.is(k, cHint, "both") || !m.isMark(k-1, ",", "(", "-", ".", "\n") && m.text(k-1) != "and" {
+		return nil
+	}
+	v := m.verbLeft(i, 14, "installed", "replaced")
+	if v == nil || !v.done || v.object != "prv" && v.object != "expansion_tank" || m.numsBetween(v.at, i) > 0 || m.pointBetween(v.at, i) {
+		return nil
+	}
+	return v
 }
 
 // deedBefore finds the last deed done on a part in the sentences before item i.

@@ -101,7 +101,7 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		}
 		switch t {
 		case "al", "left", "end", "up to", "finally", "al final", "post":
-			if t == "al" {
+			if t == "al" && m.text(i+1) != ":" {
 				return ""
 			}
 			if t == "left" && m.text(i+1) == "side" {

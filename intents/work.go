@@ -42,6 +42,11 @@ func (m *message) findWork() {
 		}
 		if it.role == roleTo {
 			w.ToPSI = &p
+			for k := range m.work {
+				if x := &m.work[k]; it.why == bothAt && m.items[x.at].sent == it.sent && x.at > w.at {
+					x.ToPSI = &p
+				}
+			}
 		} else {
 			w.FromPSI = &p
 		}
