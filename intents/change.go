@@ -162,7 +162,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 			return roleTo, v.what + " at", true
 		}
 	case ",":
-		if (i-2 == v.at || m.is(i-2, cItem, "tank") || m.is(i-2, cItem, "expansion_tank")) && v.what == "charged" && m.closes(i) {
+		if (i-2 == v.at || m.is(i-2, cPart, "air") || m.is(i-2, cItem, "tank") || m.is(i-2, cItem, "expansion_tank")) && v.what == "charged" && m.closes(i) {
 			m.items[i].owner = v.at + 1
 			return roleTo, "charged to", true
 		}

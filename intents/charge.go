@@ -36,6 +36,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if r, why, ok := m.leftWith(i); ok && why == "charged to" {
 		return r, why, true
 	}
+	if r, why, ok := m.airOnVisit(i); ok {
+		return r, why, true
+	}
 	if m.heldByTank(i) {
 		return roleCharge, "in the tank", true
 	}
@@ -91,6 +94,64 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// airOnVisit reads the air found in a tank before it was pumped up and the air left in
+// it, told beside the deed: "put air in the tank, 42 found, 60 left", "recharged it to 66;
+// I had found it at 41", "air in exp tank was 18, hit it with the pump, 58 now".
+func (m *message) airOnVisit(i int) (role, string, bool) {
+	if m.pointInClause(i) || m.points(i) {
+		return 0, "", false
+	}
+	var v *verb
+	for k := range m.verbs {
+		c := &m.verbs[k]
+		late := m.items[i].sent - m.items[c.at].sent
+		if c.what == "charged" && c.done && (late == 0 || late == 1) && abs(c.at-i) <= 12 && !m.pointBetween(min(c.at, i), max(c.at, i)) {
+			v = c
+		}
+	}
+	if v == nil || m.namedBetween(v.at, i, "expansion_tank") || m.rightTag(i, 3, cStatic, "") >= 0 || m.leftTag(i, 3, cStatic, "") >= 0 {
+		return 0, "", false
+	}
+	if topic, _ := m.topicBefore(i); v.at > i && topic != "expansion_tank" {
+		return 0, "", false
+	}
+	if n := m.nextNum(v.at); n >= 0 && n < i && m.items[n].role != roleTo && m.items[n].role != roleFrom && m.items[n].role != roleCharge && m.items[n].role != roleSize {
+		return 0, "", false
+	}
+	near := func(hint string) bool {
+		return m.is(i+1, cHint, hint) || m.is(i-1, cHint, hint) || m.text(i-1) == "at" && (m.is(i-2, cHint, hint) || m.is(i-2, cDeterminer, "") || m.text(i-2) == "it") && (m.is(i-2, cHint, hint) || m.is(i-3, cHint, hint))
+	}
+	switch {
+	case near("found"), near("airfound"):
+		m.items[i].owner = v.at + 1
+		return roleFrom, "air found", true
+	case !m.ownsNumberAs(v.at, roleTo) && near("airleft"):
+		m.items[i].owner = v.at + 1
+		return roleTo, "air left", true
+	}
+	return 0, "", false
+}
+
+// namedBetween tells whether equipment other than item stands between two items.
+func (m *message) namedBetween(a, b int, item string) bool {
+	for k := min(a, b) + 1; k < max(a, b); k++ {
+		if v, ok := m.val(k, cItem); ok && m.itemCode(k, v) != item {
+			return true
+		}
+	}
+	return false
+}
+
+// ownsNumberAs tells whether a number of that role belongs to the deed at item at.
+func (m *message) ownsNumberAs(at int, r role) bool {
+	for i := range m.items {
+		if m.items[i].owner == at+1 && m.items[i].role == r {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) pointBetween(a, b int) bool {
@@ -156,6 +217,9 @@ func (m *message) chargedIn(s int) bool {
 func (m *message) heldByTank(i int) bool {
 	if m.text(i+1) == "in it" || m.text(i+1) == "in" && m.text(i+2) == "it" {
 		topic, at := m.topicBefore(i)
+		if topic == "" {
+			return m.carried(m.items[i].sent) == "expansion_tank" // "… a fresh one on. Sixty pounds in it"
+		}
 		return topic == "expansion_tank" && !m.pointBetween(at, i) && i-at <= 8
 	}
 	if m.text(i+1) != "in" && m.text(i+1) != "en" {

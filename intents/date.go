@@ -36,7 +36,7 @@ func (m *message) dates() {
 			continue
 		}
 		if d, n, ok := m.dateAt(i); ok {
-			if d > 0 {
+			if d > 0 || m.is(i, cHint, "today") {
 				m.moments = append(m.moments, moment{at: i, end: i + n, days: d})
 			}
 			for k := i; k < i+n; k++ {
@@ -65,6 +65,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 			return 2, 2, true
 		}
 	case "day":
+		if m.text(i+1) == "after" && m.text(i+2) == "that" && len(m.moments) > 0 {
+			return m.moments[len(m.moments)-1].days + 1, 3, true
+		}
 		if m.text(i+1) == "after" && m.text(i+2) == "tomorrow" {
 			return 2, 3, true
 		}
@@ -161,6 +164,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		}
 		return 365, 1, true
 	}
+	if m.is(i, cHint, "today") {
+		return 0, 1, true
+	}
 	if wd, ok := weekdays[t]; ok {
 		if (t == "sun" || t == "sat" || t == "mon" || t == "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
 			return 0, 0, false
@@ -182,8 +188,15 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		}
 		d, n := m.daysTo(wd), 1
 		// "Thursday the 18th", "Thursday June 18"
-		if _, k, ok := m.dayAt(i + 1); ok {
-			n += k
+		k := i + 1
+		if m.text(k) == "," || m.text(k) == "the" && m.isNum(k+1) {
+			k++
+		}
+		if day, w, ok := m.dayAt(k); ok {
+			n = k + w - i
+			if days := day.Sub(m.ctx.Today); days > 0 && (days-d)%7 == 0 {
+				d = days // the day of the month knows which week
+			}
 		}
 		return d, n, true
 	}

@@ -6,6 +6,9 @@ import "strings"
 // after words that say it was done, a change of a setting told by a plain verb of
 // moving, a new part that is in.
 func (m *message) deedAt(i int) (verb, bool) {
+	if v, ok := m.rebuilds(i); ok {
+		return v, true
+	}
 	if what, ok := m.baseDeed(i); ok {
 		v := verb{at: i, what: what, objAt: -1}
 		m.judge(&v)
@@ -51,6 +54,30 @@ func (m *message) baseDeed(i int) (string, bool) {
 	return "", false
 }
 
+// headsReport tells whether the noun of a deed at i is the head of a report of it:
+// "heater changeout at 210 Wetherby Ct, 40 gal electric went in". A job only named or
+// planned reports nothing.
+func (m *message) headsReport(i int) bool {
+	k := i - 1
+	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 || m.sents[m.items[i].sent].question {
+		return false
+	}
+	for k--; k >= 0 && !m.isMark(k, "\n"); k-- {
+		if !m.items[k].mark && !m.items[k].site && !m.factual(k) && !m.is(k, cDeterminer, "") && m.text(k) != "to" && !m.is(k, cBefore, "") {
+			return false
+		}
+	}
+	if !m.closes(i) && m.text(i+1) != "at" && m.text(i+1) != "today" {
+		return false
+	}
+	for k = i + 1; k < len(m.items); k++ {
+		if it := &m.items[k]; it.num != nil && it.role == roleNone && it.unit != "other" || m.is(k, cHint, "wentin") || m.text(k) == "today" {
+			return true
+		}
+	}
+	return false
+}
+
 // moves tells whether a plain verb changes a setting: "brought the prv from 80 down
 // to 60", "backed the reg off", "took it down to 58".
 func (m *message) moves(i int) bool {
@@ -71,7 +98,8 @@ func (m *message) moves(i int) bool {
 			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank") {
 				obj = k
 			}
-		case "pressure", "setting", "house", "setpoint", "screw", "adjusting screw", "adjustment":
+		}
+		if m.is(k, cHint, "turned") {
 			obj = k
 		}
 		if obj >= 0 && m.text(k+1) != "pressure" && m.text(k+1) != "setting" {
@@ -88,6 +116,9 @@ func (m *message) moves(i int) bool {
 				return false // "took the prv off the shelf"
 			}
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
+		case "in", "out":
+			// "screwed the regulator in a little"
+			return m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn"
 		case "from", "to", "de", "a", "->":
 			return m.isNum(k+1) || m.isNum(k+2)
 		}
@@ -111,6 +142,9 @@ func (m *message) carriedTo(i int) string {
 func (m *message) byOthers(i int) bool {
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
 		return false
+	}
+	if m.text(i-1) == "whoever" {
+		return true
 	}
 	s := m.sents[m.items[i].sent]
 	k := i - 1
@@ -143,8 +177,8 @@ func (m *message) endsDeed(v *verb) bool {
 		return false
 	}
 	d := &m.verbs[n-1]
-	if !d.done || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" || d.at < m.sents[m.items[v.at].sent].from {
-		return false
+	if !d.done || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" || d.at < m.sents[m.items[v.at].sent].from && !(strings.HasPrefix(m.text(v.at-1), "it") && m.items[d.at].sent == m.items[v.at].sent-1) {
+		return false // but "… this morning. It is set to 55"
 	}
 	if v.object != "" && d.object != "" && v.object != d.object {
 		return false

@@ -302,7 +302,7 @@ func (m *message) yearsRole(i int) (role, string) {
 			return roleAge, "years in" // "heat pump, two years in"
 		}
 		return roleIgnored, "years of something else"
-	case "doing", "experience", "of", "warranty", "working", "married", "left", "here", "from", "each":
+	case "doing", "experience", "of", "warranty", "working", "married", "left", "here", "each":
 		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
 			return roleIgnored, "years of something else"
 		}

@@ -119,6 +119,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			return assess.ChargedTank, "expansion_tank", true
 		}
 	case "flushed":
+		if t := m.text(v.at - 1); t == "toilet" || t == "toilets" || t == "commode" {
+			return "", "", false // "when the toilet flushed"
+		}
 		next := m.text(v.at + 1)
 		if next == "the" || next == "a" || next == "out" {
 			next = m.text(v.at + 2)

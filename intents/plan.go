@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
 
 // planned is a follow-up on its way to a statement.
 type planned struct {
@@ -43,6 +47,9 @@ func (m *message) planSentence(s int) {
 		if w.at >= se.from && w.at < se.to && !m.past(w) {
 			whens = append(whens, w)
 		}
+	}
+	if n := len(whens); n > 1 {
+		whens = slices.DeleteFunc(whens, func(w moment) bool { return m.arrival(w, n) })
 	}
 	if len(acts) == 0 && len(whens) == 1 && m.reminds(s) {
 		// "ping me in a week about 14 Maple"
@@ -99,7 +106,7 @@ func (m *message) planSentence(s int) {
 		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code, InDays: &d}})
 		// the same clause's other words speak of the same thing
 		for k, b := range acts {
-			if !used[k] && (b.other || b.code == a.code) {
+			if !used[k] && (b.other || b.code == a.code) && (b.other || len(whens) == 1 || m.items[b.at].seg == m.items[a.at].seg) {
 				used[k] = true
 			}
 		}

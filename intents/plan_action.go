@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
@@ -27,6 +31,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		if code, ok := m.neededCode(obj); ok && (code != assess.OtherAction || obj == "drain_valve") {
 			return action{at: i, code: code, needed: true}, true
 		}
+	}
+	if m.looksAgain(i) && !m.denied(i) && !m.doneWords(s) && (m.willNear(i) || m.momentIn(s) || m.reminds(s)) {
+		return action{at: i, code: assess.Recheck, needed: m.willNear(i)}, true
 	}
 	if it.role == roleTaken || !it.kinds.has(cDo) && !it.kinds.has(cItem) {
 		return action{}, false
@@ -73,6 +80,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				return action{at: i, code: assess.Recheck, needed: will}, true
 			}
 		case "replace", "install", "set":
+			if t.value == "set" && m.booked(i) || t.value == "replace" && strings.HasSuffix(it.text, " go") && m.is(i+1, cDo, "") {
+				continue // "prv swap set for Friday", "someone needs to go turn it down"
+			}
 			if done && !m.ambiguousForm(i) {
 				continue
 			}
@@ -86,6 +96,11 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				continue
 			}
 			code, ok := m.planCode(t.value, i, s)
+			if strings.HasPrefix(it.text, "doing ") {
+				if c, told := m.meantAction(i); told {
+					code, ok = c, true
+				}
+			}
 			if !ok {
 				continue
 			}
@@ -107,7 +122,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	// "needs a prv", "quoted a tank"
-	if v, ok := m.val(i, cItem); ok && !m.needless(i) && (will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
+	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && (m.goodIdea(i) || will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
 			return action{at: i, code: code, needed: true}, true
 		}

@@ -12,6 +12,9 @@ func (m *message) needs(i int) bool {
 		if m.is(k, cHint, "needs") {
 			return !m.denied(k)
 		}
+		if m.items[k].site {
+			continue // "I owe 88 Parsons Green Rd an expansion tank"
+		}
 		switch m.text(k) {
 		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos", "necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos", "se recomienda", "le recomendamos":
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
@@ -36,6 +39,21 @@ func (m *message) needs(i int) bool {
 		}
 	}
 	return false
+}
+
+// onlyServed tells whether what is needed of the item at i is told after it and is no
+// new one: "wants the reg lowered", "needs the heater flushed".
+func (m *message) onlyServed(i int) bool {
+	k := i + 1
+	for m.is(k, cHint, "bit") || m.is(k, cDeterminer, "") {
+		k++
+	}
+	return (m.is(k, cDid, "") || m.is(k, cDo, "set") || m.is(k, cDo, "other")) && !m.is(k, cDo, "replace") && !m.is(k, cDo, "install") && !m.items[k].mark
+}
+
+// goodIdea tells whether the item at i is called a good idea: "expansion tank would help".
+func (m *message) goodIdea(i int) bool {
+	return m.is(i+1, cHint, "advised") || m.items[min(i+1, len(m.items)-1)].site && m.is(i+2, cHint, "advised")
 }
 
 // secondPlan gives a plan to change two things to the second one too: "back Thursday
@@ -110,16 +128,6 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 // planCode names the follow-up that a word of doing and what stands near it make.
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
-	if what == "replace" && strings.HasPrefix(m.text(i), "doing ") {
-		for k := len(m.verbs) - 1; k >= 0; k-- {
-			if v := &m.verbs[k]; v.at < i && v.planned && m.items[v.at].sent == s {
-				if v.what == "set" {
-					what = "set" // "was gonna turn it down, doing it tomorrow"
-				}
-				break
-			}
-		}
-	}
 	se := m.sents[s]
 	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
@@ -148,6 +156,9 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	}
 	if obj == "" && pastForm(m.text(i)) && m.strangeThing(i-1) {
 		return "", false // "she wants the meter box lid replaced"
+	}
+	if obj == "" && what == "install" && m.noTank() {
+		obj = "expansion_tank" // "no tank on this heater, I recommend adding one"
 	}
 	if obj == "" {
 		obj = m.lastFailed(se.from)

@@ -263,7 +263,7 @@ func (m *message) putsIn(i int) bool {
 		}
 		switch m.text(k) {
 		case "in", "on", "back in", "in there", "in for":
-			if part {
+			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
 				return true
 			}
 		}

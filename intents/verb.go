@@ -75,6 +75,9 @@ func (m *message) findVerbs() {
 			if m.p.classes[t.class] != cDid {
 				continue
 			}
+			if t.value == "set" && m.booked(i) {
+				continue // "prv swap set for june 24"
+			}
 			if t.value == "shut" && m.opensIt(i) {
 				continue // "somebody closed the main so I opened it"
 			}
@@ -141,6 +144,10 @@ func (m *message) judge(v *verb) {
 			v.negated = true // "nobody remembers when the tank was hung"
 			break
 		}
+		if m.text(k) == "to be" && k == v.at-1 {
+			v.planned = true // "the heater is to be replaced on Thursday"
+			break
+		}
 		if t := m.text(k); t == "nobody" || t == "no one" || t == "noone" || t == "nadie" {
 			v.negated = true
 			break
@@ -172,6 +179,9 @@ func (m *message) judge(v *verb) {
 		v.negated = true
 	}
 	v.object, v.objAt = m.objectOf(v)
+	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
+		v.what = "set" // "tightened the reg to 4 bar"
+	}
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && m.is(v.at, cHint, "stands") && !v.negated && !v.planned {
 		k := v.at - 1
@@ -198,7 +208,7 @@ func (m *message) judge(v *verb) {
 				v.state = true
 				v.object, v.objAt = m.topicBefore(v.at)
 			}
-		} else if be(m.text(v.at-1)) || m.text(v.at-1) == "its" || m.text(v.at-1) == "is" {
+		} else if t := m.text(v.at - 1); be(t) || strings.HasPrefix(t, "it ") {
 			v.state = true
 			if o, at := m.topicBefore(v.at); o != "" {
 				v.object, v.objAt = o, at
@@ -328,7 +338,7 @@ func (m *message) objectOf(v *verb) (string, int) {
 		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
 			return "heater", k // "set a new 50 gal electric"
 		}
-		if m.is(k, cPart, "strainer") {
+		if m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart") {
 			return "prv", k
 		}
 		if m.is(k, cPart, "air") {

@@ -1,0 +1,59 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// booked tells whether "set" at item i books a day for what stands before it: "prv swap
+// set for June 24".
+func (m *message) booked(i int) bool {
+	return (m.text(i+1) == "for" || m.text(i+1) == "up for" || m.text(i+1) == "on") && m.timeWordAt(i+2) && i > 0 && (m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
+}
+
+// looksAgain tells whether "again" at item i ends a promise to measure once more: "peek
+// at it again in 2 wks", "put the gauge on it again", "eyes on that number again".
+func (m *message) looksAgain(i int) bool {
+	if !m.is(i, cHint, "again") {
+		return false
+	}
+	return m.left(i, 9, true, func(k int) bool {
+		return m.is(k, cHint, "looks") && abs(m.items[k].seg-m.items[i].seg) <= 0
+	}) >= 0
+}
+
+// meantAction names what "doing it" at item i speaks of: the last thing to do that was
+// told before it, "prv wants lowering, 98 at the washer, doing it Wednesday".
+func (m *message) meantAction(i int) (assess.Action, bool) {
+	first := max(m.items[i].sent-1, 0)
+	for k := i - 1; k >= m.sents[first].from; k-- {
+		it := &m.items[k]
+		for _, t := range it.tags {
+			c := m.p.classes[t.class]
+			if c != cDo && c != cBase || m.is(k, cItem, "") || m.is(k, cPart, "") || strings.HasPrefix(it.text, "doing ") {
+				continue
+			}
+			switch t.value {
+			case "replace", "replaced":
+				return m.planCode("replace", k, it.sent)
+			case "install", "installed":
+				return m.planCode("install", k, it.sent)
+			case "set":
+				return m.planCode("set", k, it.sent)
+			case "recheck":
+				return assess.Recheck, !bareCheck(it.text)
+			}
+			if m.serviceNeeded(k) {
+				return assess.OtherAction, true
+			}
+		}
+	}
+	return "", false
+}
+
+// arrival tells whether a day is only when a part comes, while the sentence names
+// another for the job: "ordered the prv, lands wed, I'll be there thurs to swap it".
+func (m *message) arrival(w moment, days int) bool {
+	return days > 1 && m.left(w.at, 3, true, func(k int) bool { return m.is(k, cHint, "arrives") }) >= 0
+}

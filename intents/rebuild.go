@@ -1,0 +1,43 @@
+package intents
+
+// rebuilds reads what was done to the inside of a regulator at item i: "swapped spring
+// and diaphragm", "scrubbed the screen", "the reg got a new cartridge".
+func (m *message) rebuilds(i int) (verb, bool) {
+	if !m.is(i, cHint, "innerdeed") || m.is(i, cDid, "rebuilt") && !m.is(i, cHint, "cleans") {
+		return verb{}, false
+	}
+	inside := func(k int) bool {
+		return m.is(k, cHint, "inside") && m.items[k].point == "" && m.items[k].seg == m.items[i].seg
+	}
+	in := m.right(i, 6, true, inside)
+	if in < 0 {
+		in = m.left(i, 4, true, inside)
+	}
+	if in < 0 || m.insideOf(in, i) != "prv" {
+		return verb{}, false
+	}
+	v := verb{at: i, what: "rebuilt"}
+	m.judge(&v)
+	v.object, v.objAt = "prv", in
+	return v, true
+}
+
+// insideOf returns the equipment that the inner part at item in is of: what its clause
+// names, a faucet too, else what was told last.
+func (m *message) insideOf(in, deed int) string {
+	of := ""
+	for k := m.sents[m.items[in].sent].from; k < m.sents[m.items[in].sent].to; k++ {
+		if m.items[k].seg != m.items[in].seg && m.items[k].seg != m.items[deed].seg {
+			continue
+		}
+		if v, ok := m.val(k, cItem); ok && v != "gauge" {
+			of = m.itemCode(k, v)
+		} else if (m.items[k].point != "" && !m.items[k].weak || m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") || m.is(k, cBibb, "")) && !m.is(k, cHint, "inside") {
+			return "fixture"
+		}
+	}
+	if of == "" {
+		of = m.carriedTo(min(in, deed))
+	}
+	return of
+}
