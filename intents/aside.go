@@ -69,7 +69,7 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 			continue
 		}
 		switch {
-		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.momentIn2(s):
+		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.momentIn2(s) || m.is(k, cHint, "wentin") || m.newPart(k) >= 0:
 			return true
 		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
 			return true

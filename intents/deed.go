@@ -23,12 +23,12 @@ func (m *message) deedAt(i int) (verb, bool) {
 		return v, true
 	}
 	if k := m.newPart(i); k >= 0 {
-		o, _ := m.val(k, cItem)
+		o := m.partAt(k)
 		what := "replaced"
 		if m.right(k, 3, true, func(j int) bool { return m.text(j) == "none before" || m.text(j) == "had none" }) >= 0 {
 			what = "installed"
 		}
-		return verb{at: i, what: what, done: true, object: m.itemCode(k, o), objAt: k}, true
+		return verb{at: i, what: what, done: true, object: o, objAt: k}, true
 	}
 	return verb{}, false
 }

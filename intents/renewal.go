@@ -156,6 +156,7 @@ func (m *message) changeout(i int) int {
 // visit, else -1.
 func (m *message) newPart(i int) int {
 	it := i - 1
+	named := func(k int) bool { return m.is(k, cItem, "") || k > 0 && m.partAt(k) != "" }
 	switch {
 	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up" || m.is(i, cHint, "wentin"):
 		if be(m.text(it)) || m.text(it) == "now" {
@@ -195,7 +196,7 @@ func (m *message) newPart(i int) int {
 	default:
 		return -1
 	}
-	if !m.is(it, cItem, "") || m.is(it, cItem, "gauge") {
+	if it < 0 || !named(it) || m.is(it, cItem, "gauge") {
 		return -1
 	}
 	first := i
@@ -233,10 +234,14 @@ func (m *message) wentIn(i int) (verb, bool) {
 		}
 		v.what = "replaced"
 	default:
-		if v.object = m.partAt(i - 1); v.object == "" {
+		// "first PRV this place has ever had went in today"
+		for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-6 && !m.items[k].mark && v.object == ""; k-- {
+			v.object, v.objAt = m.partAt(k), k
+		}
+		if v.object == "" {
 			return verb{}, false
 		}
-		fresh = fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, "")
+		fresh = v.objAt == i-1 && (fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, ""))
 	}
 	return v, m.wentInNow(i, fresh)
 }

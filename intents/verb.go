@@ -75,6 +75,9 @@ func (m *message) findVerbs() {
 			if m.p.classes[t.class] != cDid {
 				continue
 			}
+			if strings.HasSuffix(it.text, "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays[m.items[i+1].unit] > 0) {
+				continue // "for a new one in 20 days"
+			}
 			if t.value == "set" && m.booked(i) {
 				continue // "prv swap set for june 24"
 			}
@@ -95,7 +98,8 @@ func (m *message) findVerbs() {
 			}
 			v := verb{at: i, what: t.value, objAt: -1}
 			m.judge(&v)
-			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.isNum(i+1) && len(m.items[i+1].num.digits) < 4 && (v.object == "expansion_tank" && (m.text(i+2) == "->" || m.text(i+2) == "to") || v.object == "" && len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank") {
+			tank := len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank"
+			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.isNum(i+1) && len(m.items[i+1].num.digits) < 4 && (v.object == "expansion_tank" && (tank || m.text(i+2) == "->" || m.text(i+2) == "to") || v.object == "" && tank) {
 				v.what = "charged" // "ET chgd 38 -> 62"
 			}
 			m.verbs = append(m.verbs, v)
