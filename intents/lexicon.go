@@ -37,6 +37,7 @@ type lexicon struct {
 	right    map[string]bool    // words that stand as they are, never for a term misspelt
 	never    map[string]bool    // words that never stand inside a street's name
 	heads    map[string]bool    // words that begin a street's name of two words: "Rio Seco"
+	thanks   map[string]bool    // words of thanks that may end a message
 	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
 	next     map[uint64]int32   // node<<32 | word -> node
 	first    []int32            // by word: the node it leads to from the root; 0 for none
@@ -54,7 +55,7 @@ type lexicon struct {
 
 func newLexicon() *lexicon {
 	return &lexicon{
-		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{},
+		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		cues: map[string]*wordCue{}, signs: map[string]*wordSigns{},
 	}
@@ -113,7 +114,7 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		}
 		return nil
 	}
-	if set := map[string]map[string]bool{"plain": l.plain, "right": l.right, "never": l.never, "heads": l.heads, "toward": l.toward}[fields[0]]; set != nil {
+	if set := map[string]map[string]bool{"plain": l.plain, "right": l.right, "never": l.never, "heads": l.heads, "toward": l.toward, "thanks": l.thanks}[fields[0]]; set != nil {
 		for _, w := range strings.Fields(body) {
 			set[fold(w)] = true
 		}

@@ -95,9 +95,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			if m.ownsNumber(v.at) {
 				return assess.ChargedTank, obj, true
 			}
-		case "heater":
+		case "heater", "softener", "recirc", "check_valve", "drain_valve", "gauge":
 			if carried && m.ownsNumber(v.at) {
-				return assess.SetPRV, "prv", true
+				return assess.SetPRV, "prv", true // none of them is set to a pressure
 			}
 		case "":
 			if m.ownsNumber(v.at) {

@@ -14,6 +14,29 @@ func (p *Parser) opened(toks []token) []token {
 	}
 }
 
+// thanked leaves out the word of thanks that ends a message: "hose bib by the driveway,
+// 97 thx". A message that is nothing else stays.
+func (p *Parser) thanked(toks []token) []token {
+	n := len(toks)
+	for n > 0 && toks[n-1].kind == mark {
+		n--
+	}
+	from := n
+	for from > 0 && toks[from-1].kind == word && !toks[from-1].quoted && p.lex.thanks[toks[from-1].text] {
+		from--
+	}
+	if from == n {
+		return toks
+	}
+	for from > 0 && toks[from-1].kind == mark && (toks[from-1].text == "," || toks[from-1].text == "-") {
+		from--
+	}
+	if from == 0 {
+		return toks
+	}
+	return toks[:from]
+}
+
 // hail is the length of the greeting or the preface that begins here, with the mark
 // after it.
 func (p *Parser) hail(toks []token) int {

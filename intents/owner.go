@@ -172,6 +172,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if a.what == "year" && !m.yearCue(a.at) && !m.itsA(a.at) {
 			return "", false, false
 		}
+		if a.what == "unknown" && m.sentHas(a.at, cPart) {
+			return "", false, false // "the needle's bent so who knows"
+		}
 		if c := m.carriedEquipment(a.at, a.what); c != "" {
 			return c, m.carriedOld(a.at, items), true
 		}
@@ -306,6 +309,9 @@ func (m *message) fuelNear(i int) bool {
 func (m *message) pronounClause(i int) bool {
 	s := m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		if m.text(k) == "from" && m.foreignNoun(k-1) {
+			return false // "old sheet from 2022"
+		}
 		switch m.text(k) {
 		case "it", "its", "that", "thats", "this", "one", "es", "esta", "tag", "label", "sticker", "dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says", "hes", "shes":
 			return true
@@ -313,6 +319,26 @@ func (m *message) pronounClause(i int) bool {
 	}
 	// or begins the line
 	return i == s.from || i == s.from+1
+}
+
+// sentHas tells whether the sentence of item i has a word of a class.
+func (m *message) sentHas(i int, c class) bool {
+	s := m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.is(k, c, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// foreignNoun tells whether the word at item i is a thing that the house's record does
+// not hold: "sheet", "arrestor".
+func (m *message) foreignNoun(i int) bool {
+	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.never[m.text(i)] {
+		return false
+	}
+	return m.items[i].tags == nil && !m.p.lex.plain[m.text(i)] && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
 }
 
 func (m *message) itsA(i int) bool {

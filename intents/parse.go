@@ -168,7 +168,7 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	}
 	m := &message{p: p, ctx: ctx, scratch: d, raw: text, explain: explain}
 	m.clean = undo(text, d)
-	m.toks = spoken(spelled(p.texted(p.opened(m.punctuate(joinSlips(joinBefore(tokenize(m.clean, d))))))))
+	m.toks = spoken(spelled(p.texted(p.thanked(p.opened(m.punctuate(joinSlips(joinBefore(tokenize(m.clean, d)))))))))
 	m.build()
 	m.understand()
 	return m

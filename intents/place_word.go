@@ -111,6 +111,9 @@ func (m *message) sparePart(i int) bool {
 			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
 		}
 	}
+	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+		return true // "drain valve is plastic"
+	}
 	if m.text(i) != "washer" {
 		return false
 	}

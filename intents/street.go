@@ -22,7 +22,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if t := &toks[j]; t.kind == word && j+1 < len(toks) {
 		if d, ok := p.gaz.directional[t.text]; ok {
 			k := j + 1
-			if toks[k].text == "." {
+			if toks[k].text == "." && !(len(t.text) == 2 && !t.caps && k+1 < len(toks) && toks[k+1].caps) {
 				k++
 			}
 			if k < len(toks) && toks[k].text != "side" {
