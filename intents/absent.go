@@ -40,6 +40,73 @@ func (m *message) named(s int, items []mentionOf) {
 	}
 }
 
+// lackedLater reads what is told to be wanting in a clause or a sentence of its own:
+// "looked for a tank and there isn't one", "tank goes in Friday. none there now",
+// "next door has a regulator. this place don't".
+func (m *message) lackedLater(items []mentionOf) {
+	if !m.kinds.has(cAbsent) && !m.kinds.has(cNeg) {
+		return
+	}
+	for i := range m.items {
+		if !(m.is(i, cAbsent, "") && refersBack(m.text(i)) || m.bareDont(i)) || m.sents[m.items[i].sent].asking {
+			continue
+		}
+		for k := len(items) - 1; k >= 0; k-- {
+			x := items[k]
+			if x.at > i || x.item == "gauge" || x.item == "drain_valve" || x.item == "heater" {
+				continue
+			}
+			if m.items[x.at].sent >= m.items[i].sent-1 && i-x.at <= 24 && !m.installs(x.item) && !m.workDoneOn(x.at) && !m.aboutThing(x.at-4, i) {
+				if f := m.equipment.get(x.item, x.at); !f.said {
+					no := false
+					f.Present, f.said = &no, true
+				}
+			}
+			break
+		}
+	}
+}
+
+// bareDont tells whether item i ends a clause about this house with a bare denial:
+// "this place don't".
+func (m *message) bareDont(i int) bool {
+	if t := m.text(i); t != "dont" && t != "doesnt" || !m.closes(i) {
+		return false
+	}
+	switch m.text(i - 1) {
+	case "place", "house", "one", "this place", "this house", "this one":
+		return true
+	}
+	return false
+}
+
+// refersBack tells whether a phrase of absence stands for what was named before it.
+func refersBack(s string) bool {
+	for _, w := range [...]string{" one", "none", " any", "does not have"} {
+		if strings.Contains(s, w) {
+			return true
+		}
+	}
+	return false
+}
+
+// aboutThing tells whether a part of something or a symptom is named among items from..to:
+// "looked for a date on the prv, couldn't find one".
+func (m *message) aboutThing(from, to int) bool {
+	for k := max(from, 0); k < to; k++ {
+		if m.is(k, cSym, "") {
+			return true
+		}
+		switch m.text(k + 1) {
+		case "on", "of", "for", "from":
+			if m.signsOf(k).has(signThing) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // houseGauge tells whether a gauge that is wanting is one of the house: "no gauge on
 // this house".
 func (m *message) houseGauge(i int) bool {
@@ -86,7 +153,7 @@ func (m *message) itemAbsent(i int) bool {
 		return true // "no tiene tanque ni check"
 	}
 	switch m.text(i + 1) {
-	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure":
+	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
 		return false // "no regulator setting marked"
 	}
 	// before
@@ -111,11 +178,15 @@ func (m *message) itemAbsent(i int) bool {
 					continue // "isn't a check valve or an exp tank"
 				}
 				switch m.text(j) {
+				case "the":
+					if j == k+1 && k == s.from {
+						return false // "not the regulator, it's fine"
+					}
 				case "put", "putting", "install", "installed", "hung", "hooked up":
 					if t != "never" {
 						return false
 					}
-				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here", "the":
+				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here":
 				default:
 					return false
 				}

@@ -128,6 +128,48 @@ func (m *message) turnsAge(i int) bool {
 	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "next" || m.text(i+1) == "now" || m.text(i+1) == "and" || m.text(i+1) == "years")
 }
 
+// unknownToo gives an unknown age told before two things to the second one: "no idea on
+// the age of the reg or the heater".
+func (m *message) unknownToo(at int, owner string, items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x, y := items[k-1], items[k]
+		if x.item != owner || x.at < at || y.at > x.at+3 || m.items[y.at].sent != m.items[at].sent {
+			continue
+		}
+		switch m.text(x.at + 1) {
+		case "or", "and", "nor", "n", "o", "ni", "y", "/":
+			f := m.equipment.get(y.item, y.at)
+			f.AgeUnknown, f.said = true, true
+		}
+		return
+	}
+}
+
+// stampedYear tells whether two digits are a year: "PRV has 98 stamped on it", "reg 06,
+// wh 15" beside one that begins with a zero, "put in twenty two".
+func (m *message) stampedYear(i int) bool {
+	it := &m.items[i]
+	if now := m.ctx.Today.Year % 100; int(it.value) > now && it.value < 70 || it.point != "" || m.points(i) {
+		return false
+	}
+	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
+		return true
+	}
+	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in") && m.itemIn(it.sent) != "" && m.closes(i) {
+		return true
+	}
+	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
+		return false
+	}
+	s := m.sents[it.sent]
+	for k := s.from; k < s.to; k++ {
+		if n := m.items[k].num; n != nil && k != i && len(n.digits) == 2 && n.digits[0] == '0' && n.integer && !n.words && m.is(k-1, cItem, "") {
+			return true
+		}
+	}
+	return false
+}
+
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
 	t := m.text(i)
@@ -255,7 +297,7 @@ func (m *message) original(items []mentionOf) {
 	if built < 0 {
 		return
 	}
-	y := int(m.items[built].value)
+	y := m.fullYear(m.items[built].value)
 	for i := range m.items {
 		if !m.is(i, cHint, "original") {
 			continue

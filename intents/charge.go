@@ -71,6 +71,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return roleCharge, "air found", true
 		}
 	}
+	if t := m.text(i - 1); (t == "holding" || t == "holds") && tank == "expansion_tank" && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
+		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
+	}
 	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && !m.pointBetween(at, i) && m.items[i].point == "" && !(i+1 < len(m.items) && m.items[i+1].point != "") {
 		if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
 			if v.what == "set" && v.done && m.prepBefore(i) {
@@ -84,7 +87,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		switch m.text(i - 1) {
-		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia":
+		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says", "said", "dice":
 			if !m.targeted(i) {
 				return roleCharge, "tank at", true
 			}

@@ -1,9 +1,16 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // condValue turns a condition round when it is denied: "not good", "not bad".
 func (m *message) condValue(i int, v string) string {
+	if t := m.text(i); strings.Contains(t, " no ") || strings.HasPrefix(t, "no ") {
+		return v // "aint got no air"
+	}
 	if m.left(i, 2, false, func(k int) bool {
 		switch m.text(k) {
 		case "not", "isnt", "no", "wasnt", "never", "doesnt", "aint", "tampoco":
@@ -46,7 +53,7 @@ func (m *message) adverb(i int) bool {
 			return true // "plugged solid"
 		}
 	case "working", "works":
-		if m.text(i+1) == "pressure" || m.text(i-1) == "max" {
+		if m.text(i+1) == "pressure" || m.text(i-1) == "max" || m.text(i-1) == "it" && m.text(i-2) == "how" || m.text(i-1) == "how it" {
 			return true
 		}
 	case "holds", "holding", "still holding":
@@ -88,7 +95,7 @@ func (m *message) otherNoun(i int) bool {
 	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {
 		return true // "hot water rusty", "drip's gone"
 	}
-	return k >= 0 && m.signsOf(k).has(signThing)
+	return k >= 0 && !m.is(k, cHint, "prvpart") && m.signsOf(k).has(signThing)
 }
 
 // ofOldPart tells whether a fact is of a part that was replaced on the visit: that
@@ -185,6 +192,28 @@ func (m *message) saidOfAll(item, i int) bool {
 		}
 	}
 	return all
+}
+
+// bothOf gives a condition told of two things in a sentence of its own to the two told
+// last: "tank and reg both 2016. both fine".
+func (m *message) bothOf(a attribute, items []mentionOf) bool {
+	s := m.items[a.at].sent
+	if a.what != "cond" || m.itemIn(s) != "" || m.left(a.at, 3, false, func(k int) bool { return m.text(k) == "both" || m.text(k) == "ambos" }) < 0 {
+		return false
+	}
+	v, _ := m.val(a.at, cCond)
+	v = m.condValue(a.at, v)
+	given := map[string]bool{}
+	for k := len(items) - 1; k >= 0 && len(given) < 2; k-- {
+		if x := items[k]; x.at < a.at && m.items[x.at].sent == s-1 && !given[x.item] {
+			f := m.equipment.get(x.item, x.at)
+			f.said, given[x.item] = true, true
+			if f.Condition == "" {
+				f.Condition = assess.Condition(v)
+			}
+		}
+	}
+	return len(given) > 0
 }
 
 // wantedFor tells whether the material at item i is that of a part to come: "habría

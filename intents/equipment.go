@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // equipmentSet gathers what the message says of each thing installed, in the
 // order first named.
@@ -75,6 +79,7 @@ func (m *message) findEquipment() {
 	for s := range m.sents {
 		m.named(s, items)
 	}
+	m.lackedLater(items)
 	// "40 gal, propane, from 2003, scaled up": a heater by its facts
 	for i := range m.items {
 		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.onTruck(i) && !m.heaterIn(m.items[i].sent) {
@@ -245,6 +250,9 @@ func (m *message) gasTalk(i int) bool {
 	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility":
 		return m.text(i+1) != "tank"
 	}
+	if m.signsOf(i-1).has(signSmell) || m.signsOf(i-2).has(signSmell) {
+		return true // "a rotten egg smell of gas"
+	}
 	switch m.text(i - 1) {
 	case "got", "smell", "for", "more", "some", "get", "buy", "the":
 		return m.text(i-1) != "the" || m.text(i+1) == ""
@@ -261,6 +269,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	said := a
 	if it := &m.items[a.at]; it.takesOver {
 		said.at = it.inherits // "prv 2010, no wait 2012"
+	}
+	if m.bothOf(a, items) {
+		return
 	}
 	owner, old, ok := m.ownerOf(said, items)
 	if !ok || old && !m.ofNewPart(a) || m.ofOldPart(a, owner) {
@@ -280,6 +291,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return
+	}
+	if t := m.text(a.at + 1); a.what == "cond" && strings.Contains(m.text(a.at), "scale") && (t == "came" || t == "out" || t == "came out" || t == "comes out") {
+		return // "flushed the heater, lots of scale came out"
 	}
 	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
 		return
@@ -306,14 +320,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	it := &m.items[a.at]
 	switch a.what {
 	case "year":
-		y := int(it.value)
-		if y < 100 {
-			c := m.ctx.Today.Year
-			y += c / 100 * 100
-			if y > c+1 {
-				y -= 100
-			}
-		}
+		y := m.fullYear(it.value)
 		if f.InstalledYear != nil {
 			return
 		}
@@ -360,9 +367,25 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	f.said = true
 	m.note(a.at, owner, a.what)
+	if a.what == "unknown" {
+		m.unknownToo(a.at, owner, items)
+	}
 	if a.what == "year" || a.what == "cond" || a.what == "age" {
 		m.shared(a, owner, items)
 	}
+}
+
+// fullYear is a year with its century: of two digits, the last such year.
+func (m *message) fullYear(v float64) int {
+	y := int(v)
+	if y < 100 {
+		c := m.ctx.Today.Year
+		y += c / 100 * 100
+		if y > c+1 {
+			y -= 100
+		}
+	}
+	return y
 }
 
 // replacedAt returns where the deed that replaced an item is told, -1 if none.

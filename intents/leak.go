@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
@@ -9,7 +13,7 @@ func (m *message) toilet(i int) bool {
 		if m.isNum(i + 1) {
 			return false
 		}
-	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
+	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
 	default:
 		return false
 	}
@@ -29,7 +33,7 @@ func (m *message) toilet(i int) bool {
 				}
 			}
 			if w := m.left(k, 3, false, func(j int) bool {
-				return m.text(j) == "when" || m.text(j) == "whenever" || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
+				return strings.HasPrefix(m.text(j), "when") || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
 			}); w >= 0 {
 				return false // "a foghorn whenever the toilet refills"
 			}

@@ -79,6 +79,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 			return "a difference", true
 		}
 	}
+	if t := m.text(i + 1); m.is(i-1, cSym, "creep") && pressureUnit(it.unit) && t != "to" && t != "->" && t != "-" {
+		return "a rise", true // "crept 10 psi in half an hour"
+	}
 	if m.targeted(i) {
 		return "a target or a limit", true
 	}

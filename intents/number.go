@@ -19,7 +19,7 @@ var numberWords = joinedTens(map[string]numberWord{
 	"fifteen": {'t', 15}, "sixteen": {'t', 16}, "seventeen": {'t', 17}, "eighteen": {'t', 18}, "nineteen": {'t', 19},
 	"twenty": {'x', 20}, "thirty": {'x', 30}, "forty": {'x', 40}, "fourty": {'x', 40}, "fifty": {'x', 50},
 	"sixty": {'x', 60}, "seventy": {'x', 70}, "eighty": {'x', 80}, "ninety": {'x', 90}, "ninty": {'x', 90},
-	"hundred": {'h', 100}, "thousand": {'k', 1000},
+	"hundred": {'h', 100}, "hunnerd": {'h', 100}, "hunnert": {'h', 100}, "hunderd": {'h', 100}, "thousand": {'k', 1000},
 	"uno": {'d', 1}, "un": {'d', 1}, "una": {'d', 1}, "dos": {'d', 2}, "tres": {'d', 3}, "cuatro": {'d', 4}, "cinco": {'d', 5},
 	"seis": {'d', 6}, "siete": {'d', 7}, "ocho": {'d', 8}, "nueve": {'d', 9},
 	"diez": {'t', 10}, "once": {'t', 11}, "doce": {'t', 12}, "trece": {'t', 13}, "catorce": {'t', 14}, "quince": {'t', 15},

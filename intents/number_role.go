@@ -216,6 +216,9 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) == 2 && n.integer && prev == "del" && m.is(i-2, cItem, "") && (it.value >= 80 || int(it.value) <= m.ctx.Today.Year%100) {
 			return roleYear, "del: a year of two digits"
 		}
+		if len(n.digits) == 2 && n.integer && m.stampedYear(i) {
+			return roleYear, "a year of two digits"
+		}
 		if len(n.digits) == 4 && n.integer && year(it.value) {
 			if int(it.value) > m.ctx.Today.Year+1 {
 				return roleIgnored, "no year yet"

@@ -116,7 +116,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			limit += 6
 		}
 		// a condition right after a number is not a condition: "holds 62"
-		if m.isNum(a.at+1) && (m.text(a.at) == "holds" || m.text(a.at) == "holding" || m.text(a.at) == "works" || m.text(a.at) == "working" || m.text(a.at) == "slow" || m.text(a.at) == "off by" && m.itemIn(it.sent) != "gauge" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
+		if m.isNum(a.at+1) && (m.text(a.at) == "holds" || m.text(a.at) == "holding" || m.text(a.at) == "works" || m.text(a.at) == "working" || m.text(a.at) == "passing" || m.text(a.at) == "slow" || m.text(a.at) == "off by" && m.itemIn(it.sent) != "gauge" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
 			return "", false, false
 		}
 	}
@@ -158,8 +158,14 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	case "charge":
 		return "expansion_tank", false, true
 	case "material":
-		done := slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve })
-		return "drain_valve", false, done // "screwed a brass one in"
+		if slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve }) {
+			return "drain_valve", false, true // "screwed a brass one in"
+		}
+		if m.itemIn(it.sent) == "" && (m.pronounClause(a.at) || m.left(a.at, 4, false, func(k int) bool { return strings.HasSuffix(m.text(k), "one") }) >= 0) {
+			c := m.carriedEquipment(a.at, a.what)
+			return c, false, c != "" // "found the drain. It is brass"
+		}
+		return "", false, false
 	}
 	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
 		return "prv", false, true // "body is corroded"
@@ -350,14 +356,18 @@ func (m *message) itsA(i int) bool {
 
 // carriedEquipment finds the item told last before item at that an attribute fits.
 func (m *message) carriedEquipment(at int, what string) string {
+	value := 40.0
+	if m.isNum(at) {
+		value = m.items[at].value
+	}
 	for k := at - 1; k >= 0; k-- {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			c := m.itemCode(k, v)
-			if c != "gauge" && compatible(what, c, "", 40) {
+			if c != "gauge" && compatible(what, c, "", value) {
 				return c
 			}
 		}
-		if m.byPRV(k) && compatible(what, "prv", "", 40) {
+		if m.byPRV(k) && compatible(what, "prv", "", value) {
 			return "prv"
 		}
 	}

@@ -26,7 +26,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
 		switch m.text(k) {
 		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
-			return !m.pointBetween(k, i)
+			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
 		}
 		return false
 	}) >= 0 && !m.points(i) {

@@ -10,7 +10,10 @@ func (m *message) neverServiced(i int) bool {
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg && !m.serviceWord(i) {
 		return false // "never touched the prv"
 	}
-	ok := func(k int) bool { t := m.text(k); return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" }
+	ok := func(k int) bool {
+		t := m.text(k)
+		return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
+	}
 	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
@@ -25,6 +28,9 @@ func (m *message) isService(k int) bool {
 // maintainedYear tells whether a year is that of the last service: "flushed in 2019".
 func (m *message) maintainedYear(i int) bool {
 	s := m.sents[m.items[i].sent]
+	if t := m.text(i - 1); (t == "last time" || m.text(i-2) == "last time") && m.left(i, 12, true, m.isService) >= 0 {
+		return true // "flushes it every year, last time 2025"
+	}
 	for k := i - 1; k >= s.from && k >= i-7; k-- {
 		if m.isService(k) {
 			// "flushed it, heater is a 2016"
@@ -61,10 +67,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 	y := 0
 	switch a.what {
 	case "year":
-		y = int(m.items[a.at].value)
-		if y < 100 {
-			y += 2000
-		}
+		y = m.fullYear(m.items[a.at].value)
 	case "ago":
 		y = m.ctx.Today.Year - int(m.items[a.at].value)
 	case "lastyear":

@@ -227,6 +227,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTemp, "thermostat", true
 		}
 	}
+	if k := m.left(i, 5, false, func(k int) bool { t := m.text(k); return t == "keep" || t == "keeps" || t == "kept" }); k >= 0 && topic == "heater" && k < at && it.unit == "" && it.value >= 100 && it.value <= 160 && !m.pointInClause(i) {
+		return roleTemp, "kept at", true // "they keep the heater at 120"
+	}
 	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
 		t := m.text(k)
 		return t == "thermostat" || t == "termostato" || t == "tstat" || t == "setpoint" || t == "set point"

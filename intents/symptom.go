@@ -195,7 +195,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return assess.LowFlow, true
 		}
 	case assess.DarkWater:
-		if strings.Contains(t, "discolo") && m.signIn(i, signRust) {
+		if strings.Contains(t, "discolo") && m.signIn(i, signRust) && !m.signIn(i, signDark) {
 			return assess.RustyWater, true
 		}
 	case assess.RustyWater:

@@ -29,6 +29,7 @@ const (
 	signRubber              // what a hose sheds: rubber, gasket
 	signTurns               // leads to a colour: runs, went, looks
 	signLike                // likens: like, color, "as dark as"
+	signTint                // tinge, cast: of a colour before it
 	signDarkly              // what dark water is likened to: ink, soot
 	signRustly              // what rusty water is likened to: tea, whiskey
 	signAfter               // may follow a colour that is of no thing: out, at, again
@@ -38,6 +39,8 @@ const (
 	signEndless             // runs on, "won't shut"
 	signLetsGo              // of a relief valve: pops, "lets go"
 	signBlocked             // of a relief valve: corked, isolated
+	signValve               // a valve that does not belong on a relief pipe
+	signOff                 // shut, closed
 	signFirm                // blast, firehose
 	signFaint               // drizzle, weak
 	signClimbs              // inching, gaining
@@ -54,9 +57,9 @@ var signNames = map[string]sign{
 	"water": signWater, "tap": signTap, "supply": signSupply, "pipe": signPipe, "gauge": signGauge, "relief": signRelief,
 	"toilet": signToilet, "gas": signGas, "smell": signSmell, "dark": signDark, "rust": signRust, "bits": signBits,
 	"rubber": signRubber, "turns": signTurns, "bang": signBang, "shuts": signShuts, "drips": signDrips,
-	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "firm": signFirm, "faint": signFaint,
+	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "valve": signValve, "off": signOff, "firm": signFirm, "faint": signFaint,
 	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
-	"like": signLike, "darkly": signDarkly, "rustly": signRustly, "after": signAfter,
+	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter,
 }
 
 // signSet is a set of signs, one bit each.
@@ -122,6 +125,8 @@ type symptomSign struct {
 var symptomSigns = []symptomSign{
 	// "the cork is still in the relief", "relief has been isolated"
 	{name: assess.ReliefBlocked, says: signs(signBlocked), needs: []signSet{signs(signRelief)}},
+	// "ball valve between the heater and its relief, and it's shut"
+	{name: assess.ReliefBlocked, says: signs(signOff), needs: []signSet{signs(signRelief), signs(signValve)}},
 	// "safety valve lets go at night"
 	{name: assess.ReliefDischarge, says: signs(signLetsGo), needs: []signSet{signs(signRelief)}, bars: signs(signBlocked)},
 	// "gas stink in the basement", "could nose gas"
@@ -136,6 +141,9 @@ var symptomSigns = []symptomSign{
 	// "looks like ink coming out the spout"
 	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
 	{name: assess.RustyWater, says: signs(signRustly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
+	// "a gray tinge"
+	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signTint)}, near: 1},
+	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signTint)}, near: 1},
 	// "ran it five minutes, never went gray"
 	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signTurns)}, near: 3, after: true},
 	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signTurns)}, near: 3, after: true},
@@ -150,7 +158,7 @@ var symptomSigns = []symptomSign{
 	// "plip plip all night"
 	{name: assess.Leak, says: signs(signDrips)},
 	// "taps are bone dry", "supply's gone dead"
-	{name: assess.NoWater, says: signs(signGone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot, signDrips), near: 3, after: true},
+	{name: assess.NoWater, says: signs(signGone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot, signDrips, signHeeds), near: 3, after: true},
 	// "zilch at every faucet"
 	{name: assess.NoWater, says: signs(signNone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot), near: 5},
 }
@@ -172,7 +180,7 @@ func (m *message) readSigns() {
 		}
 		rules := symptomSigns
 		if known := m.symptomIn(s); known == assess.ReliefDischarge {
-			rules = rules[:1] // "no way for the relief to dump, its outlet is plugged"
+			rules = rules[:2] // "no way for the relief to dump, its outlet is plugged"
 		} else if known != "" {
 			continue
 		}
@@ -183,7 +191,7 @@ func (m *message) readSigns() {
 				all |= set
 			}
 		}
-		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signThing, signHeeds) == 0 {
+		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signThing, signHeeds, signOff, signValve) == 0 {
 			continue // names things, says nothing of them
 		}
 		found := false
@@ -201,10 +209,10 @@ func (m *message) readSigns() {
 	}
 }
 
-// symptomIn returns the first symptom known of sentence s.
+// symptomIn returns the first symptom present that is known of sentence s.
 func (m *message) symptomIn(s int) assess.SymptomName {
 	for k := range m.symptoms {
-		if m.items[m.symptoms[k].at].sent == s {
+		if m.items[m.symptoms[k].at].sent == s && !m.symptoms[k].Absent {
 			return m.symptoms[k].Symptom.Symptom
 		}
 	}
@@ -213,8 +221,11 @@ func (m *message) symptomIn(s int) assess.SymptomName {
 
 // signsOf collects the signs of the words of item i.
 func (m *message) signsOf(i int) signSet {
+	if i < 0 || i >= len(m.items) {
+		return 0
+	}
 	it := &m.items[i]
-	if it.mark || it.site || it.num != nil || it.muted || it.kinds.has(cSkip) {
+	if it.mark || it.site || it.num != nil || it.muted || it.kinds.has(cSkip) && it.n > 1 {
 		return 0
 	}
 	if it.kinds.has(cRelief) {
@@ -226,12 +237,12 @@ func (m *message) signsOf(i int) signSet {
 		}
 		return 0
 	}
+	if it.kinds.has(cStatic) {
+		return signs(signShut)
+	}
 	var set signSet
 	if it.kinds.has(cNeg) {
 		set |= signs(signDeny)
-	}
-	if it.kinds.has(cStatic) {
-		set |= signs(signShut)
 	}
 	for k := it.tok; k < it.tok+it.n; k++ {
 		t := &m.toks[k]
@@ -258,7 +269,7 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
 	for n := range rules {
 		r := &rules[n]
 		for k, x := range seen {
-			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&signs(signDark, signRust) != 0 && r.says&signs(signDark, signRust) != 0 && m.coloursThing(x.at) {
+			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&signs(signDark, signRust, signGone) != 0 && m.coloursThing(x.at) {
 				continue
 			}
 			by, ok := r.met(seen, k)
@@ -305,8 +316,8 @@ func (r *symptomSign) met(seen []seenSign, k int) (by int, ok bool) {
 	return by, true
 }
 
-// coloursThing tells whether the colour at item i is that of a thing: "yellow house",
-// "black faucet", "the grey one".
+// coloursThing tells whether the colour or the like at item i is that of a thing or of
+// another word: "yellow house", "black faucet", "the grey one", "dead quiet".
 func (m *message) coloursThing(i int) bool {
 	n := i + 1
 	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" {
@@ -319,7 +330,7 @@ func (m *message) coloursThing(i int) bool {
 	if set == 0 {
 		return !m.items[n].mark
 	}
-	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signDeny) == 0
+	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
 }
 
 // supposed tells whether a symptom is only what somebody is to tell of or look for:
@@ -342,7 +353,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) {
+	if seen[k].set.has(signDeny) && !seen[k].set.has(signNone) {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {

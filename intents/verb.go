@@ -299,7 +299,9 @@ func (m *message) anyDone(before int) bool {
 func (m *message) changeAfter(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+3; k++ {
 		switch m.text(k) {
-		case "down", "up", "back", "from", "down to", "up to":
+		case "from":
+			return m.isNum(k + 1) // "set at 55 from what the dial says"
+		case "down", "up", "back", "down to", "up to":
 			return true
 		}
 	}
