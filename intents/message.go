@@ -178,7 +178,7 @@ func (m *message) build() {
 			}
 			if n >= 2 {
 				// "no pressure regulator": the longer name begins inside the phrase
-				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cDid, "") && p.has(p.lex.tags[node], cAsk, "") || p.has(p.lex.tags[nd], cCond, "") && (k >= 3 && p.has(p.lex.tags[node], cState, "") || !p.has(p.lex.tags[node], cCond, "") && p.lex.phrases[node] == "is done") || p.has(p.lex.tags[nd], cBefore, "") && n == 2 || p.has(p.lex.tags[nd], cSym, "") && denies(p.lex.phrases[node])) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
+				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cDid, "") && p.has(p.lex.tags[node], cAsk, "") || p.has(p.lex.tags[nd], cCond, "") && (k >= 3 && p.has(p.lex.tags[node], cState, "") || !p.has(p.lex.tags[node], cCond, "") && p.lex.phrases[node] == "is done") || p.has(p.lex.tags[nd], cBefore, "") && n == 2 || p.has(p.lex.tags[nd], cSym, "") && (k > n || denies(p.lex.phrases[node]))) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
 					node, n = p.lex.find(m.toks, i, i+n-1)
 					if n == 0 {
 						m.items = append(m.items, item{tok: i, n: 1, text: t.text})
