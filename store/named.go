@@ -38,22 +38,61 @@ type Around struct {
 }
 
 // SitesAround returns the houses that a slip could have made of s: those with
-// its number and street name, at most so many more of its street, and those with
-// its number on a street whose name is about as long.
-func (tx *Tx) SitesAround(s assess.Site, onStreet int) ([]Around, error) {
+// its number and street name, those of its street, and those with its number on
+// a street whose name is about as long and is alike. many tells that the street
+// has at least so many houses on record; then they are left out.
+func (tx *Tx) SitesAround(s assess.Site, onStreet int, alike func(street string) bool) (list []Around, many bool, err error) {
 	loose := s.Loose()
 	number, _, _ := strings.Cut(loose, " ")
-	return all(tx, func(scan func(...any) error) (a Around, err error) {
+	var onIt int
+	if _, err := tx.one([]any{&onIt}, sitesOnIt, s.Street(), onStreet); err != nil {
+		return nil, false, err
+	}
+	many = onIt >= onStreet
+	if many {
+		onIt = 0
+	}
+	// Of the streets only the names are read, all at once: nearly none is alike.
+	var names *string
+	if _, err := tx.one([]any{&names}, streetsWithNumber, number+" ", number+"!", len(loose)); err != nil {
+		return nil, false, err
+	}
+	ids := []any{loose, s.Street(), onIt}
+	if names != nil {
+		for line := range strings.SplitSeq(*names, "\n") {
+			id, rest, _ := strings.Cut(line, " ")
+			if anyPrefix(strings.TrimPrefix(rest, number+" "), alike) {
+				ids = append(ids, id)
+			}
+		}
+	}
+	list, err = all(tx, func(scan func(...any) error) (a Around, err error) {
 		err = scan(&a.ID, &a.Line, &a.Town, &a.Postcode, &a.Loose, &a.Street)
 		a.Named = a.ID
 		return a, err
-	}, sitesAround, loose, s.Street(), onStreet, number+" ", number+"!")
+	}, sitesAround+strings.Repeat(` UNION ALL SELECT ?+0`, len(ids)-3)+`)`, ids...)
+	return list, many, err
 }
 
-const sitesAround = `SELECT id, line, town, postcode, loose, street FROM site WHERE joined IS NULL AND id IN (
-	SELECT id FROM site WHERE loose = ?1
-	UNION ALL SELECT id FROM (SELECT id FROM site WHERE street = ?2 LIMIT ?3)
-	UNION ALL SELECT id FROM (SELECT id FROM site WHERE loose >= ?4 AND loose < ?5 AND length(loose) BETWEEN length(?1) - 2 AND length(?1) + 2 LIMIT 100))`
+const (
+	sitesOnIt         = `SELECT count(*) FROM (SELECT 1 FROM site WHERE street = ?||'' LIMIT ?+0)`
+	streetsWithNumber = `SELECT group_concat(id || ' ' || loose, char(10)) FROM (SELECT id, loose FROM site
+	WHERE loose >= ?||'' AND loose < ?||'' AND length(loose) BETWEEN ?3 - 2 AND ?3 + 2 LIMIT 100)`
+	sitesAround = `SELECT id, line, town, postcode, loose, street FROM site WHERE joined IS NULL AND id IN (
+	SELECT id FROM site WHERE loose = ?||'' UNION ALL SELECT id FROM (SELECT id FROM site WHERE street = ?||'' LIMIT ?+0)`
+)
+
+// anyPrefix tells whether a name, or what it is without its last words, is alike:
+// the number of a unit may stand behind it.
+func anyPrefix(name string, alike func(string) bool) bool {
+	for name != "" {
+		if alike(name) {
+			return true
+		}
+		name = name[:max(0, strings.LastIndexByte(name, ' '))]
+	}
+	return false
+}
 
 // Revised is a message that was put right, edited or taken back, and by what.
 type Revised struct {

@@ -154,7 +154,10 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 			_, err := tx.SitesNamed([]string{"elm", "oak"}, []string{"1187"}, 20)
 			return err
 		},
-		"houses a slip away": func() error { _, err := tx.SitesAround(house, 20); return err },
+		"houses a slip away": func() error {
+			_, _, err := tx.SitesAround(house, 20, func(string) bool { return true })
+			return err
+		},
 		"what was answered last": func() error {
 			if _, _, err := tx.QuestionAbout(1, "same"); err != nil {
 				return err

@@ -313,6 +313,9 @@ func isDisk(err error) bool {
 
 // plain says in a shop owner's words what SQLite's error means.
 func plain(err error) error {
+	if err == nil {
+		return nil
+	}
 	var e sqlite3.Error
 	if !errors.As(err, &e) {
 		return err

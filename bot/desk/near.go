@@ -19,11 +19,11 @@ func (t *turn) nearest(site store.SiteRecord) (store.SiteRecord, bool, error) {
 		s, err := t.tx.Site(site.ID)
 		return s, err == nil, err
 	}
-	around, err := t.tx.SitesAround(site.Site, fewOnStreet+2)
+	own := store.Around{SiteRecord: site, Loose: site.Loose(), Street: site.Street()}
+	around, many, err := t.tx.SitesAround(site.Site, fewOnStreet+2, func(street string) bool { return street != own.Street && nearNames(street, own.Street) })
 	if err != nil {
 		return store.SiteRecord{}, false, err
 	}
-	own := store.Around{SiteRecord: site, Loose: site.Loose(), Street: site.Street()}
 	onStreet := 0
 	for _, o := range around {
 		if o.Street == own.Street {
@@ -36,7 +36,7 @@ func (t *turn) nearest(site store.SiteRecord) (store.SiteRecord, bool, error) {
 			continue
 		}
 		r := nearness(o, own)
-		if r == byNumber && onStreet > fewOnStreet {
+		if r == byNumber && (many || onStreet > fewOnStreet) {
 			continue
 		}
 		if r > 0 && (rank == 0 || r < rank) {

@@ -126,6 +126,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.remember(site.ID); err != nil {
 		return err
 	}
+	t.kept = keptFrame{m.ID, f}
 	a, whole, err := t.judge(site, visit.Date, false)
 	if err != nil {
 		return err
@@ -187,7 +188,7 @@ func (t *turn) dayOf(m store.Message) assess.Date { return assess.DateOf(m.At.In
 // to that day. gone tells that something was taken away. It returns how the
 // house stands now and the whole visit of the day.
 func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a assess.Assessment, visit assess.Visit, err error) {
-	in, list, err := t.input(t.tx, site, t.day, t.lang)
+	in, list, err := t.input(t.tx, site, t.day, t.lang, t.kept)
 	if err != nil {
 		return a, visit, err
 	}
@@ -261,9 +262,16 @@ type told struct {
 	first, n int
 }
 
+// keptFrame is the frame of a message as it has just been kept: it need not be
+// read again.
+type keptFrame struct {
+	message int64
+	frame   intents.Frame
+}
+
 // input gathers what an assessment of the house may know: its visits, one a
 // day, the shop's valve lives, and what the street's other houses show.
-func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lang assess.Lang) (assess.Input, []told, error) {
+func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lang assess.Lang, kept keptFrame) (assess.Input, []told, error) {
 	in := assess.Input{Today: today, Shop: d.opt.Shop, Lang: lang}
 	reports, err := tx.Reports(site.ID)
 	if err != nil {
@@ -272,7 +280,9 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 	var list []told
 	for _, r := range reports {
 		var f intents.Frame
-		if err := json.Unmarshal(r.Frame, &f); err != nil {
+		if r.Message == kept.message {
+			f = kept.frame
+		} else if err := json.Unmarshal(r.Frame, &f); err != nil {
 			return in, nil, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
 		if n := len(in.Visits); n == 0 || in.Visits[n-1].Date != r.Day {

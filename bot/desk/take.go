@@ -37,6 +37,7 @@ type turn struct {
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
 
+	kept     keptFrame         // of the report that is being dealt with
 	which    *among            // the houses that the message may name
 	amended  store.Message     // the report that its frame puts right
 	righting bool              // the reply says what was put right
@@ -233,13 +234,15 @@ func (t *turn) read() error {
 			return err
 		}
 	}
-	site, remembered, err := t.site()
-	if err != nil {
-		return err
-	}
 	question, q, err := t.openQuestion()
 	if err != nil {
 		return err
+	}
+	site, remembered := store.SiteRecord{}, false
+	if q != nil || t.ahead == nil || t.ahead.Site == "" || len(reports(*t.ahead)) == 0 { // else it names its own house
+		if site, remembered, err = t.site(); err != nil {
+			return err
+		}
 	}
 	frame, err := t.understand(site, q)
 	if err != nil {
