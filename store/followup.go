@@ -47,13 +47,9 @@ func (tx *Tx) KeepFollowUp(f FollowUp) error {
 	if f.Urgency == "" {
 		f.Urgency = assess.Watch
 	}
-	_, err := tx.exec(`UPDATE follow_up SET was = `+earlier+` WHERE site = ? AND action = ? AND state = 'open' AND source <> ?`, f.Site, f.Action, f.Source)
-	if err != nil {
-		return err
-	}
-	_, err = tx.exec(`INSERT INTO follow_up (id, site, action, due, why, owner, source, opened, clock, urgency) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?7, ?8, ?9)
+	_, err := tx.exec(`INSERT INTO follow_up (id, site, action, due, why, owner, source, opened, clock, urgency) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?7, ?8, ?9)
 		ON CONFLICT (site, action) WHERE state = 'open' DO UPDATE
-		SET due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, urgency = excluded.urgency, posted = ''`,
+		SET was = CASE WHEN source <> excluded.source THEN `+earlier+` ELSE was END, due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, urgency = excluded.urgency, posted = ''`,
 		tx.idBefore("follow_up", f.Source, string(f.Action)), f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock, f.Urgency)
 	return err
 }
