@@ -46,6 +46,7 @@ func TestAPostCarriesItsWholeTextItsKeyAndItsButtons(t *testing.T) {
 	if _, found, _ := s.bot.Find(t.Context(), reply("reply:2", ts)); found {
 		t.Error("a post that was never said is found")
 	}
+	s.until("the message reached the desk", func() bool { return len(s.messages()) == 1 })
 	must(t, s.Press(t.Context(), practice.Press{User: "rosa", Channel: "field", TS: ref, ActionID: "desk:elsewhere:1"}))
 	s.until("the button reached the desk", func() bool { return len(s.messages()) == 2 })
 	b := s.messages()[1]
