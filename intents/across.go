@@ -121,18 +121,29 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.sents[j].header >= 0 && m.sents[j].header < i || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
+			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.saysOf(j, cGauged) || m.sents[j].header >= 0 && m.sents[j].header < i || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
 				pts = append(pts, p)
 			}
 		}
 		if len(pts) >= 1 && m.gaugeTalk(j) {
 			return pts[0]
 		}
-		if len(pts) == 1 && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract)) {
+		if len(pts) == 1 && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract) || j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}
 	}
 	return ""
+}
+
+// onlyNumber tells whether sentence s is a number and no more: "… found the back bib, it
+// was under a bush. 85."
+func (m *message) onlyNumber(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && it.num == nil && !it.site {
+			return false
+		}
+	}
+	return true
 }
 
 // gaugeTalk tells whether a sentence says where a gauge sits.
@@ -167,7 +178,7 @@ func (m *message) lonePoint(s int) string {
 			words++
 		}
 	}
-	if words <= 5 {
+	if words <= 5 || words <= 9 && m.saysOf(s, cGauged) {
 		return p
 	}
 	return ""
@@ -247,6 +258,10 @@ func (m *message) sameGauge(a, b int) bool {
 			return true
 		}
 		switch m.text(k) {
+		case "had":
+			if m.isNum(k + 1) {
+				return true // "front 60, had 118"
+			}
 		case "then", "later", "again", "same", "luego", "once", "when", "with", "while", "cuando", "con", "today", "still", "down to", "up to":
 			return true
 		}

@@ -44,6 +44,9 @@ func (m *message) convert(s int) bool {
 				cue = true
 			}
 		}
+		if m.is(i, cUnit, "") && m.text(i+1) == "for" && m.isNum(i+2) {
+			cue = true // "psi for 310 kpa"
+		}
 		switch m.text(i) {
 		case "?":
 			cue = true

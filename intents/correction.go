@@ -201,6 +201,9 @@ func (m *message) fatFingered(i int) bool {
 }
 
 func (m *message) fatFingeredAt(i int) bool {
+	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
+		return false // "that was a mistake, should be 85"
+	}
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
 		return (m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof")) && !(m.isNum(k-1) && m.toldBehind(k-1))
 	}) >= 0

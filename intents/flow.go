@@ -49,6 +49,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if it.text == "running" && (be(m.text(i-1)) || m.items[max(i-1, 0)].point != "") && (m.isNum(i+1) || m.text(i+1) == "at" && m.isNum(i+2)) && m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0 {
 		return "" // "the main is running 118"
 	}
+	if it.text == "on" && (m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0) {
+		return "" // "77 side bib on it", "the heater had not come on"
+	}
 	if it.text == "on" && (m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive")) {
 		return "" // "PRV: none on this house"
 	}
@@ -256,7 +259,7 @@ func (m *message) flowAcross(a mention, s int) {
 			before = k
 		}
 	}
-	if before >= 0 && !forward {
+	if before >= 0 && (!forward || before+1 == len(m.readings)) {
 		// both of a pair, or the last one
 		n := 1
 		if m.quantified(a.at) || m.closing(a.at) {

@@ -7,6 +7,15 @@ import "lazyhand/assess"
 // flowWithin spreads a flow over the readings lo..hi of its own sentence.
 func (m *message) flowWithin(a mention, lo, hi int) {
 	quantified := m.quantified(a.at)
+	if k := m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") }); k >= 0 && m.closes(a.at) {
+		// "street 114, after PRV 66 / tub 65, all of it with nothing running"
+		for k := 0; k < hi; k++ {
+			if m.readings[k].Flow == "" {
+				m.readings[k].Flow = a.flow
+			}
+		}
+		return
+	}
 	first, last := &m.readings[lo], &m.readings[hi-1]
 	seg := m.items[a.at].seg
 	switch {

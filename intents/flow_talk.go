@@ -120,6 +120,11 @@ func (m *message) againstRest(i int) assess.Flow {
 	return assess.Static
 }
 
+// shortPair tells whether the letter at item i is the S of "70S/52F".
+func (m *message) shortPair(i int) bool {
+	return i > 0 && m.text(i) == "s" && m.isNum(i-1) && m.isMark(i+1, "/") && m.isNum(i+2) && m.text(i+3) == "f"
+}
+
 // besideReading tells whether a number stands right before item i, with at most "with it" between.
 func (m *message) besideReading(i int) bool {
 	k := i - 1

@@ -49,6 +49,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 				return assess.Idle
 			}
 		}
+		if v == string(assess.Firing) && m.neverDid(i) {
+			return assess.Idle
+		}
 		return assess.HeaterState(v)
 	}
 	if m.isNum(i + 1) {
@@ -93,6 +96,19 @@ func (m *message) notNear(i int) bool {
 		}
 		return false
 	}) >= 0
+}
+
+// neverDid tells whether the firing at item i is denied right before it: "the heater
+// never kicked on", "burner hadn't lit".
+func (m *message) neverDid(i int) bool {
+	k := m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "never", "hadnt", "hasnt", "didnt", "nunca", "not":
+			return true
+		}
+		return false
+	})
+	return k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
 // leadsOn tells whether "on" or "off" is a preposition: "heater on a 30 amp

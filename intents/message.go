@@ -222,6 +222,10 @@ func (m *message) yesNo(i int) string {
 func (m *message) units() {
 	out := m.items[:0]
 	for i := 0; i < len(m.items); i++ {
+		if m.shortPair(i) {
+			m.say(i, "static")
+			m.say(i+3, "flowing")
+		}
 		it := m.items[i]
 		if it.num == nil {
 			out = append(out, it)
@@ -503,6 +507,12 @@ func (m *message) spanish() bool { return m.language() == assess.Spanish }
 // denies tells whether a phrase begins with a word of denial.
 func denies(s string) bool {
 	return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") || strings.HasPrefix(s, "zero ")
+}
+
+// say makes item i the word w of the lexicon.
+func (m *message) say(i int, w string) {
+	node := m.p.lex.first[m.p.lex.vocab[w]]
+	m.items[i].text, m.items[i].tags, m.items[i].kinds = w, m.p.lex.tags[node], m.p.kinds[node]
 }
 
 // unsay takes its meaning from item i: it is only a word here.

@@ -130,7 +130,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if next == "." && it.value < 10 && n.integer && (i == 0 || prev == "\n") && it.unit == "" {
 		return roleIgnored, "number of a list"
 	}
-	if m.sents[it.sent].asksConvert {
+	if m.sents[it.sent].asksConvert && !(it.unit == "" && m.pointInClause(i) && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].seg != it.seg) {
 		return roleAsked, "conversion"
 	}
 	switch it.unit {
@@ -233,7 +233,7 @@ func (m *message) roleOf(i int) (role, string) {
 				return roleIgnored, "name after " + prev
 			}
 		}
-		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
+		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && !(m.text(i-2) == "number" && m.pointNear(i)) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
 			return roleIgnored, "age or name"
 		}
 		if m.left(i, 4, false, func(k int) bool {

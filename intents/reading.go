@@ -72,6 +72,9 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	// the last separator whose clause has no word of its own before b
 	for k := hi - 1; k >= lo; k-- {
 		t := m.text(k)
+		if m.items[k].mark && t == "-" && k > 0 && m.items[k].seg == m.items[k-1].seg {
+			continue // "post-flush 69"
+		}
 		if m.items[k].mark && (t == "," || t == "/" || t == "(" || t == "-" || t == "|") || t == "and" || t == "then" || t == "but" || t == "y" || t == "so" || t == "pero" || t == "while" || t == "luego" {
 			// "62, then with the tub open, 55": the clause before belongs to 55
 			if m.items[k].mark && k > lo {

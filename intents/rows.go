@@ -167,6 +167,22 @@ func (m *message) toldBefore(i int) bool {
 // pointSlips puts right a test point that is taken back: "82 at the front. er no
 // that was the back one".
 func (m *message) pointSlips() {
+	for i := 1; i < len(m.items); i++ {
+		// "side bib not front, 72"
+		if m.text(i) != "not" {
+			continue
+		}
+		k, p := i+1, i-1
+		if m.is(k, cDeterminer, "") {
+			k++
+		}
+		for p > 0 && (m.items[p].role == roleTaken || m.isMark(p, ",")) {
+			p--
+		}
+		if k < len(m.items) && m.items[k].point != "" && m.items[p].point != "" && !m.isNum(k+1) && m.right(i, 8, false, m.isNum) > 0 {
+			m.items[k].point = ""
+		}
+	}
 	for i := range m.items {
 		if !m.is(i, cRetract, "") {
 			continue

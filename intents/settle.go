@@ -9,6 +9,7 @@ import (
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
 	m.whens()
+	m.saidTwice()
 	m.placeless()
 	m.foundAir()
 	m.foundSetting()
@@ -66,6 +67,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		if k := i + 1; m.is(k, cDeterminer, "") && m.is(k+1, cPoint, "irrigation") {
 			return ""
 		}
+	}
+	if t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 {
+		return assess.Before // "replaced the prv, front 60, had 118"
 	}
 	if (t == "till" || t == "til" || t == "until") && worked && m.left(i, 5, false, func(k int) bool { return m.is(k, cDid, "set") }) >= 0 {
 		return assess.After // "dialed the reg til the kitchen read 60"
@@ -150,6 +154,7 @@ func (m *message) whens() {
 	}
 	if worked {
 		m.wentTo()
+		defer m.sinceTheDeed()
 	}
 	if len(all) == 0 {
 		return
@@ -163,7 +168,7 @@ func (m *message) whens() {
 		if m.pastTense(all[best].at) {
 			// "as left the shower was at 57": a plain "was" gives way
 			for j := range all {
-				if !m.pastTense(all[j].at) && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && m.items[all[j].at].seg == m.items[r.at].seg {
+				if !m.pastTense(all[j].at) && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && (m.items[all[j].at].seg == m.items[r.at].seg || all[j].at == m.sents[r.sent].from) {
 					best = j
 				}
 			}
@@ -176,7 +181,7 @@ func (m *message) whens() {
 		s := m.items[a.at].sent
 		lo, hi := m.readingsOf(s)
 		if lo < hi {
-			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) {
+			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")) {
 				// "now 60 in the kitchen and 58 at the tub": what is joined to it too
 				for k := lo + 1; k < hi; k++ {
 					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && m.chained(m.readings[k-1].at, m.readings[k].at) {

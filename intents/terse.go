@@ -43,6 +43,9 @@ func (m *message) terseCorrection() bool {
 			}
 			no = true
 		case it.text == "not" || it.text == "no" && good >= 0:
+			if m.is(i+1, cRetract, "") || m.isMark(i+1, ",") {
+				return false // "front is 98, no sorry, 89 front"
+			}
 			denies = true
 		case filler(it.text) || it.point != "":
 		default:

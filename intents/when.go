@@ -38,6 +38,52 @@ func (m *message) wentTo() {
 	}
 }
 
+// saidTwice drops a reading that is only said again: "six seven, that's sixty seven",
+// "sorry, heater NOT firing, 92", "no wait, 80. 80 front".
+func (m *message) saidTwice() {
+	kept := m.readings[:0]
+	for k := range m.readings {
+		r := m.readings[k]
+		if n := len(kept); n > 0 && m.sameAgain(&kept[n-1], &r) {
+			kept[n-1].inherit = false
+			continue
+		}
+		kept = append(kept, r)
+	}
+	m.readings = kept
+}
+
+func (m *message) sameAgain(a, b *reading) bool {
+	if a.Reading != b.Reading || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] || !a.inherit && !b.inherit && !m.items[a.at].takesOver || b.sent > a.sent+1 {
+		return false
+	}
+	marks := true
+	for k := a.at + 1; k < b.at; k++ {
+		if t := m.text(k); m.is(k, cRetract, "") || t == "thats" || t == "that is" || t == "es decir" || t == "o sea" {
+			return true
+		}
+		marks = marks && m.items[k].mark
+	}
+	return marks && m.items[a.at].takesOver
+}
+
+// sinceTheDeed places a pressure that is told after the work at a point whose pressure
+// before it was told: "88 before I did anything at the front, turned the prv down and got 62".
+func (m *message) sinceTheDeed() {
+	for k := 1; k < len(m.readings); k++ {
+		r := &m.readings[k]
+		if r.When != "" || r.Peak || len(r.points) != 1 {
+			continue
+		}
+		for j := k - 1; j >= 0; j-- {
+			if b := &m.readings[j]; b.When == assess.Before && len(b.points) == 1 && b.points[0] == r.points[0] && m.workedBetween(b.at, r.at) {
+				r.When = assess.After
+				break
+			}
+		}
+	}
+}
+
 // leadsTo tells whether only "to" or an arrow lies between two numbers.
 func (m *message) leadsTo(a, b int) bool {
 	if b-a < 2 || b-a > 4 {
