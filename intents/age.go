@@ -155,7 +155,7 @@ func (m *message) stampedYear(i int) bool {
 	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}
-	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in") && m.itemIn(it.sent) != "" && m.closes(i) {
+	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in") && m.thingIn(it.sent) && m.closes(i) {
 		return true
 	}
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {

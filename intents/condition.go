@@ -38,6 +38,9 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "bien" && m.heightens(i) {
 		return true
 	}
+	if n := m.text(i + 1); n == "job" || n == "work" || n == "install" || n == "workmanship" {
+		return true // "nice clean job"
+	}
 	switch m.text(i) {
 	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding", "still holding":
 	default:

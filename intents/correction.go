@@ -227,11 +227,11 @@ func (m *message) takesBack(from, to int) bool {
 		if t := m.text(k); (t == "looked" || t == "checked" || t == "tapped") && (m.text(k+1) == "again" || m.text(k+2) == "again") {
 			return true
 		}
-		if m.is(k, cRetract, "") {
-			return true
-		}
 		if m.text(k) == "nope" && m.is(k-1, cItem, "") {
 			continue // "reg 06, wh 15, tank nope"
+		}
+		if m.is(k, cRetract, "") {
+			return true
 		}
 		switch m.text(k) {
 		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read", "let me correct", "correct that":

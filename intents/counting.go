@@ -16,6 +16,8 @@ func spelled(toks []token) []token {
 		switch {
 		case t.kind == mark && t.text == "..." && len(t.raw) > 3:
 			t.text = ":"
+		case t.kind == mark && t.text == "." && !t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && !toks[i+1].glued && toks[i+1].kind != mark:
+			t.text = ":" // "Recirculation pump . none"
 		case t.kind == mark && t.text == "?" && next(1) == "?":
 			continue
 		case t.kind == mark && t.text == "?" && next(1) == "," && len(out) > 0 && ageWord(out[len(out)-1].text):

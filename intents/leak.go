@@ -33,7 +33,7 @@ func (m *message) toilet(i int) bool {
 				}
 			}
 			if w := m.left(k, 3, false, func(j int) bool {
-				return strings.HasPrefix(m.text(j), "when") || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
+				return strings.HasPrefix(m.text(j), "when") || m.text(j) == "time" && (m.text(j-1) == "every" || m.text(j-1) == "each") || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
 			}); w >= 0 {
 				return false // "a foghorn whenever the toilet refills"
 			}

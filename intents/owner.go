@@ -167,6 +167,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		}
 		return "", false, false
 	}
+	if a.what == "cond" && m.itemIn(it.sent) == "" && (tankCond(it.text) || strings.HasPrefix(m.text(a.at-1), "bladder") || be(m.text(a.at-1)) && strings.HasPrefix(m.text(a.at-2), "bladder")) {
+		return "expansion_tank", false, true // "bladder's busted"
+	}
 	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
 		return "prv", false, true // "body is corroded"
 	}
@@ -319,7 +322,7 @@ func (m *message) pronounClause(i int) bool {
 			return false // "old sheet from 2022"
 		}
 		switch m.text(k) {
-		case "it", "its", "that", "thats", "this", "one", "es", "esta", "tag", "label", "sticker", "dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says", "hes", "shes":
+		case "it", "its", "that", "thats", "this", "one", "es", "esta", "condition", "tag", "label", "sticker", "dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says", "hes", "shes":
 			return true
 		}
 	}
@@ -412,6 +415,8 @@ func (m *message) copulaBefore(i int) bool {
 // gaugeDoubt are the conditions that doubt a gauge itself.
 func (m *message) gaugeDoubt(t string) bool {
 	switch t {
+	case "wide open", "stuck open", "stuck wide open":
+		return false
 	case "slow", "weak", "going", "lazy", "holding", "holds", "stuck", "flat", "drifting", "rough", "good", "fine", "ok", "clean", "quit", "gone", "off":
 		return t == "good" || t == "fine" || t == "stuck"
 	}

@@ -68,11 +68,14 @@ func (m *message) partTaken(i int) (string, int) {
 // partAt returns the part that item k names, by its name or by its size or fuel alone:
 // "a 2 gallon", "the old electric".
 func (m *message) partAt(k int) string {
+	if k < 0 || k >= len(m.items) {
+		return ""
+	}
 	if o, ok := m.val(k, cItem); ok && o != "gauge" {
 		return m.itemCode(k, o)
 	}
 	if it := &m.items[k]; it.num != nil && (it.unit == "gal" || it.unit == "litre") {
-		if j := k + 1; m.is(j, cItem, "") || m.is(j+1, cItem, "") && !m.items[j].mark {
+		if j := k + 1; m.is(j, cItem, "") || j < len(m.items) && m.is(j+1, cItem, "") && !m.items[j].mark {
 			return "" // the noun follows
 		}
 		if it.value >= 20 {

@@ -61,6 +61,9 @@ func (m *message) itemCode(k int, v string) string {
 			return "heater"
 		}
 	}
+	if m.text(k+1) == "up to" && m.text(k+2) == "temp" || m.text(k+2) == "up to" && m.text(k+3) == "temp" {
+		return "heater" // "tank's up to temp"
+	}
 	return "expansion_tank"
 }
 
@@ -302,6 +305,9 @@ func (m *message) settingWord(i int) bool {
 			return false
 		}
 		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
+	}
+	if topic, _ := m.topicBefore(i); !prv && topic == "prv" {
+		return m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "setting") && m.items[k].seg == it.seg }) >= 0 // "prv 2008, tag setting 65"
 	}
 	return prv && word
 }

@@ -122,6 +122,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 		return assess.Leak, true
 	}
+	if n := m.items[min(i+1, len(m.items)-1)]; (t == "takes" || t == "took" || t == "tarda") && n.num != nil && (n.unit == "min" || n.unit == "hour" || n.unit == "other") && m.text(i+2) == "to" && (m.text(i+3) == "fill" || m.text(i+3) == "fills") {
+		return assess.LowFlow, true // "takes 20 min to fill the tub"
+	}
 	switch t {
 	case "low", "baja", "bajita", "weak", "poor", "lousy", "wk":
 		if t == "wk" && m.is(i-1, cClaim, "says") && m.closes(i) {
@@ -215,6 +218,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 	case assess.Hammer:
+		if it := m.itemIn(m.items[i].sent); it == "expansion_tank" && m.text(i+1) == "like" {
+			return "", false // "tank's full of water, thunks like a log"
+		}
 		if t == "hammers" || t == "golpe" {
 			break
 		}

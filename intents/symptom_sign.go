@@ -273,6 +273,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
 				continue
 			}
 			by, ok := r.met(seen, k)
+			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") }) >= 0 {
+				continue // "somebody had valved off the exp tank"
+			}
 			if r.name == assess.NoWater && m.leakIn(m.items[x.at].seg, m.items[x.at].sent) {
 				continue // "the drip at the faucet quit"
 			}
