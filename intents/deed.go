@@ -39,7 +39,7 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	if m.is(i+1, cHint, "finished") && m.is(i-1, cItem, "") && len(m.asks) == 0 || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
+	if m.is(i+1, cHint, "finished") && m.is(i-1, cItem, "") && (len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
 		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
@@ -81,7 +81,8 @@ func (m *message) headsReport(i int) bool {
 // moves tells whether a plain verb changes a setting: "brought the prv from 80 down
 // to 60", "backed the reg off", "took it down to 58".
 func (m *message) moves(i int) bool {
-	if !m.is(i, cMove, "") && !(m.is(i, cHint, "moveword") && (m.is(i-1, cHad, "") || m.is(i-2, cHad, ""))) {
+	had := m.is(i, cHint, "moveword") && (m.is(i-1, cHad, "") || m.is(i-2, cHad, ""))
+	if !m.is(i, cMove, "") && !had {
 		return false
 	}
 	obj := -1
@@ -108,6 +109,9 @@ func (m *message) moves(i int) bool {
 	}
 	if obj < 0 {
 		return false
+	}
+	if had && m.is(obj, cItem, "prv") && m.closes(obj) {
+		return true // "all I did was turn the reg"
 	}
 	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
 		switch m.text(k) {

@@ -241,7 +241,7 @@ func (m *message) oldFact(at, item int) bool {
 				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {
 					return false // "old gas one out, 50 gallon heat pump one in"
 				}
-				if strings.HasPrefix(m.text(j), "new one") || m.text(j) == "new" && m.text(j+1) == "one" {
+				if strings.HasPrefix(m.text(j), "new one") || m.is(j, cPart, "new") {
 					return false // "old one was plastic, new one brass"
 				}
 				if t := m.text(j); (t == "for" || t == "with") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the") {

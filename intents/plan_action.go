@@ -41,7 +41,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	done, deed := false, false
 	for _, v := range m.verbs {
 		deed = deed || v.at == i && v.done
-		if v.at == i && v.done && !m.ambiguousForm(i) {
+		if v.at == i && v.done && (!m.ambiguousForm(i) || m.toldDone(i)) {
 			done = true
 		}
 		if v.at == i && v.negated {
@@ -83,7 +83,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if t.value == "set" && m.booked(i) || t.value == "replace" && strings.HasSuffix(it.text, " go") && m.is(i+1, cDo, "") {
 				continue // "prv swap set for Friday", "someone needs to go turn it down"
 			}
-			if done && !m.ambiguousForm(i) {
+			if done && (!m.ambiguousForm(i) || m.toldDone(i)) || deed && m.is(i, cBase, "") && !will && !m.momentNext(i) {
 				continue
 			}
 			if m.denied(i) {

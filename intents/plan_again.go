@@ -57,3 +57,31 @@ func (m *message) meantAction(i int) (assess.Action, bool) {
 func (m *message) arrival(w moment, days int) bool {
 	return days > 1 && m.left(w.at, 3, true, func(k int) bool { return m.is(k, cHint, "arrives") }) >= 0
 }
+
+// toldDone tells whether the word at i, which may be a thing to do as well, is told as
+// done: "reg was just set", "I set", "got it set".
+func (m *message) toldDone(i int) bool {
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4 && m.items[k].seg == m.items[i].seg; k-- {
+		if m.is(k, cWill, "") {
+			return false
+		}
+		if m.is(k, cHint, "told") || m.is(k, cHad, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// dayAhead tells whether a day or a span to come follows the word at i in its clause,
+// with no other thing to do between.
+func (m *message) dayAhead(i int) bool {
+	for k := i + 1; k < len(m.items) && k <= i+8 && m.items[k].seg == m.items[i].seg && m.items[k].sent == m.items[i].sent; k++ {
+		if t := m.text(k); t == "till" || t == "til" || t == "until" || m.is(k, cDo, "") && !m.is(k, cPart, "") || m.is(k, cDid, "") {
+			return false
+		}
+		if m.timeWordAt(k) || m.isNum(k) && unitDays[m.items[k].unit] > 0 && m.text(k-1) == "in" {
+			return true
+		}
+	}
+	return false
+}

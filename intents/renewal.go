@@ -83,7 +83,7 @@ func (m *message) partAt(k int) string {
 		}
 		return "expansion_tank"
 	}
-	if f, ok := m.val(k, cFuel); ok && (f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "")) && !m.gasTalk(k) && !m.is(k+1, cItem, "") {
+	if f, ok := m.val(k, cFuel); ok && (f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && m.items[k-1].unit == "gal") && !m.gasTalk(k) && !m.is(k+1, cItem, "") {
 		return "heater"
 	}
 	return ""
@@ -97,6 +97,9 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 	switch {
 	case m.is(i, cHint, "inplace"):
 		at = m.left(i, 6, true, func(k int) bool { return m.partAt(k) != "" })
+		for at > 0 && m.partAt(at-1) != "" {
+			at--
+		}
 		return "", at, true
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
@@ -162,7 +165,7 @@ func (m *message) newPart(i int) int {
 	named := func(k int) bool { return m.is(k, cItem, "") || k > 0 && m.partAt(k) != "" }
 	switch {
 	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up" || m.is(i, cHint, "wentin"):
-		if be(m.text(it)) || m.text(it) == "now" {
+		if m.text(it) == "now" || be(m.text(it)) && m.text(it) != "came" {
 			it--
 		}
 		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site && m.items[n].unit != "gal" && !m.is(n, cFuel, "") && !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") {
@@ -192,6 +195,9 @@ func (m *message) newPart(i int) int {
 		}
 		if m.text(n) == "," || m.text(n) == "and" {
 			n++
+		}
+		if m.is(it, cItem, "") && m.is(n, cPart, "old") {
+			break // "new drain cock on the heater, old one snapped"
 		}
 		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
 			return -1
@@ -271,6 +277,9 @@ func (m *message) putsIn(i int) bool {
 		}
 		switch m.text(k) {
 		case "in", "on", "back in", "in there", "in for":
+			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn" {
+				return false // "screwed the regulator in a little"
+			}
 			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
 				return true
 			}

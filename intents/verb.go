@@ -176,6 +176,9 @@ func (m *message) judge(v *verb) {
 	if s.question && s.asking && !(s.tells && v.at < s.askAt-1) || m.weWill(v.at) {
 		v.planned = true
 	}
+	if m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && m.dayAhead(v.at) {
+		v.planned = true // "rebuild that prv Thursday"
+	}
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
 		v.negated = true
 	}
