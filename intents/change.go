@@ -18,7 +18,7 @@ func (m *message) towards(k int) bool {
 // that they are no range: "charged the tank 40 to 60", "brought the prv up 45 to 55".
 func (m *message) turned(i, j int) bool {
 	v := m.verbLeft(i, 7, "set", "charged")
-	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) {
+	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) && !(m.isMark(v.at+1, ",") && i == v.at+2) {
 		return false
 	}
 	return !m.towards(i-1) && m.text(i-1) != "at" || m.text(i-1) == "up" || m.text(i-1) == "down"
@@ -149,8 +149,12 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	_, at := m.topicBefore(i)
-	if at > v.at && at != v.objAt {
+	if at > v.at && at != v.objAt && !m.is(at, cPart, "air") {
 		return 0, "", false
+	}
+	if m.ofTank(v) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(i-1) && m.items[i-1].role == roleSize) {
+		m.items[i].owner = v.at + 1
+		return roleTo, "the new tank's air", true // "rplcd xp tnk 2g 65#"
 	}
 	switch m.text(i - 1) {
 	case "left it at", "left at", "left her at", "left it set at", "left it on":
@@ -168,6 +172,11 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// ofTank tells whether a deed put in an expansion tank.
+func (m *message) ofTank(v *verb) bool {
+	return v.object == "expansion_tank" && (v.what == "installed" || v.what == "replaced")
 }
 
 // airs tells whether the word at i puts air into a tank: "put 60 psi in the tank",

@@ -23,6 +23,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return roleIgnored, "planned charge", true
 		}
 		it.owner = v.at + 1
+		if m.text(i-1) == "from" {
+			return roleFrom, "charged from", true
+		}
 		return roleTo, "charged to", true
 	}
 	// "set prv 60 and tank 60"
@@ -231,6 +234,9 @@ func (m *message) heldByTank(i int) bool {
 	for k := i + 2; k < len(m.items) && k <= i+4 && !m.items[k].mark; k++ {
 		if v, ok := m.val(k, cItem); ok {
 			return m.itemCode(k, v) == "expansion_tank"
+		}
+		if m.is(k, cHint, "newone") {
+			return m.carriedTo(i) == "expansion_tank"
 		}
 		if m.items[k].num != nil || m.items[k].point != "" {
 			return false

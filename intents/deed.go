@@ -6,6 +6,9 @@ import "strings"
 // after words that say it was done, a change of a setting told by a plain verb of
 // moving, a new part that is in.
 func (m *message) deedAt(i int) (verb, bool) {
+	if v, ok := m.firstOne(i); ok {
+		return v, true
+	}
 	if v, ok := m.rebuilds(i); ok {
 		return v, true
 	}
@@ -149,6 +152,9 @@ func (m *message) byOthers(i int) bool {
 	}
 	if m.text(i-1) == "whoever" {
 		return true
+	}
+	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, func(k int) bool { return m.is(k, cWhose, "other") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "neighbor just had her regulator swapped"
 	}
 	s := m.sents[m.items[i].sent]
 	k := i - 1

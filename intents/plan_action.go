@@ -19,6 +19,11 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			}
 		}
 	}
+	if (it.text == "goes" || it.text == "going") && m.text(i+1) == "up" && m.is(i-1, cItem, "") && m.momentSeg(i) {
+		if code, ok := m.planCode("install", i, s); ok {
+			return action{at: i, code: code, needed: true}, true // "expansion tank goes up Saturday"
+		}
+	}
 	if m.turnsDown(i) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.reminds(s)) {
 		return action{at: i, code: assess.SetPRV, needed: true}, true
 	}

@@ -238,7 +238,8 @@ func (m *message) wentIn(i int) (verb, bool) {
 	fresh := m.left(i, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0
 	switch t := m.text(i - 1); {
 	case m.is(i-1, cHint, "newone") || t == "new":
-		if v.object = m.carriedTo(i); v.object == "" || t == "one" && !fresh {
+		fresh = fresh || t != "one"
+		if v.object = m.carriedTo(i); v.object == "" || !fresh {
 			return verb{}, false
 		}
 		v.what = "replaced"
@@ -253,6 +254,33 @@ func (m *message) wentIn(i int) (verb, bool) {
 		fresh = v.objAt == i-1 && (fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, ""))
 	}
 	return v, m.wentInNow(i, fresh)
+}
+
+// firstOne reads the first regulator or tank of a house at item i: "gave 5214 Winslow a
+// tank, first one", "house got its very first regulator", "they never had a tank, they've
+// got one now".
+func (m *message) firstOne(i int) (verb, bool) {
+	s := m.sents[m.items[i].sent]
+	if s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
+		return verb{}, false
+	}
+	v := verb{at: i, what: "installed", done: true, objAt: i}
+	given := m.left(i, 6, true, func(k int) bool { return m.is(k, cHint, "given") }) >= 0
+	if m.text(i) == "one" {
+		now := m.text(i+1) == "now" || m.text(i-1) == "now"
+		for k := i - 1; k >= 0 && k >= i-16 && given && now; k-- {
+			if o, ok := m.val(k, cItem); ok {
+				v.object = m.itemCode(k, o)
+				return v, (v.object == "prv" || v.object == "expansion_tank") && m.itemAbsent(k)
+			}
+		}
+		return verb{}, false
+	}
+	if v.object = m.partAt(i); v.object != "prv" && v.object != "expansion_tank" {
+		return verb{}, false
+	}
+	first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }
+	return v, given && (m.left(i, 2, true, first) >= 0 || m.isMark(i+1, ",") && first(i+2))
 }
 
 // wentInNow tells whether what "went in" did so on this visit.
