@@ -105,6 +105,9 @@ func (db *DB) connect(ctx context.Context) (err error) {
 		return err
 	}
 	db.folding.pool.SetMaxOpenConns(1)
+	if _, err := db.folding.pool.ExecContext(ctx, "PRAGMA cache_size = 10"); err != nil { // it reads nothing
+		return err
+	}
 	return on(ctx, db.write, func(w *wire) error {
 		if _, _, err := w.run(fmt.Sprint("PRAGMA wal_autocheckpoint = ", tooLong), nil); err != nil {
 			return err
