@@ -62,6 +62,18 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); upTo && k >= 0 && it.value >= 100 && !m.pointBetween(k, i) {
 		return "a gauge's range", true
 	}
+	if prev == "of" && m.left(i, 5, false, func(k int) bool {
+		switch m.text(k) {
+		case "drop", "loss", "dip", "rise", "jump", "difference":
+			return m.items[k].seg == it.seg
+		}
+		return false
+	}) >= 0 {
+		return "a difference", true // "a drop in pressure of 20"
+	}
+	if prev == "-" && m.text(i-2) == "i" {
+		return "a highway", true
+	}
 	if prev == "avg" || prev == "average" || prev == "mean" || prev == "promedio" {
 		return "an average", true
 	}

@@ -250,6 +250,9 @@ func (m *message) signsOf(i int) signSet {
 			continue
 		}
 		w := m.p.lex.signs[t.text]
+		if n := len(t.text) - 1; w == nil && n > 2 && t.text[n] == 's' {
+			w = m.p.lex.signs[t.text[:n]] // "the stickers gone"
+		}
 		for n := 0; w == nil && n < len(t.cand); n++ {
 			w = m.p.lex.signs[m.p.lex.words[t.cand[n]]]
 		}
