@@ -32,6 +32,9 @@ func (m *message) adverb(i int) bool {
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}
+	if m.text(i-1) == "all" && m.itemIn(m.items[i].sent) == "" {
+		return true // "all good" of the whole house
+	}
 	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
 		return true // "todo normal" of the whole house
 	}

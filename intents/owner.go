@@ -184,6 +184,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if a.what == "unknown" && m.sentHas(a.at, cPart) {
 			return "", false, false // "the needle's bent so who knows"
 		}
+		if m.ofAnotherNoun(a) {
+			return "", false, false
+		}
 		if c := m.carriedEquipment(a.at, a.what); c != "" {
 			return c, m.carriedOld(a.at, items), true
 		}
@@ -192,86 +195,6 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		return "heater", false, true // "never flushed, 2011"
 	}
 	return "", false, false
-}
-
-// landmarkItem tells whether the item at i only says where another one before it is:
-// "the gauge by the reg".
-func (m *message) landmarkItem(i int, items []mentionOf) bool {
-	k := i - 1
-	if m.is(k, cDeterminer, "") || m.text(k) == "the" {
-		k--
-	}
-	switch m.text(k) {
-	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
-	default:
-		return false
-	}
-	for _, x := range items {
-		if x.at < k && x.at >= k-4 && m.items[x.at].seg == m.items[i].seg {
-			return true
-		}
-	}
-	return false
-}
-
-// oldFact tells whether a fact is of the part taken out: "old one was a 2004".
-func (m *message) oldFact(at, item int) bool {
-	s := m.sents[m.items[at].sent]
-	for k := at - 1; k >= s.from && k >= at-6; k-- {
-		switch m.text(k) {
-		case "took", "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
-			if m.is(k, cDid, "installed") || m.text(k) == "took" && m.text(k+1) != "out" {
-				return false
-			}
-			for j := k + 1; j < at; j++ {
-				if m.is(j, cDid, "installed") || m.items[j].mark || m.text(j) == "and" || m.text(j) == "y" {
-					return false
-				}
-			}
-			return m.hasDeed(m.items[at].sent, at)
-		case "in place of", "instead of", "where":
-			return false
-		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
-			if p := m.text(k - 1); p == "the" || p == "of" || p == "of the" {
-				if m.left(k, 4, true, func(j int) bool { return m.text(j) == "place" || m.text(j) == "instead" || m.text(j) == "where" }) >= 0 {
-					return false // "in place of the old one"
-				}
-			}
-			for j := k + 1; j < at; j++ {
-				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {
-					return false // "old gas one out, 50 gallon heat pump one in"
-				}
-				if strings.HasPrefix(m.text(j), "new one") || m.is(j, cPart, "new") {
-					return false // "old one was plastic, new one brass"
-				}
-				if t := m.text(j); (t == "for" || t == "with") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the") {
-					return false // "swapped the old one for a brass one"
-				}
-			}
-			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
-				return false
-			}
-			for _, v := range m.verbs {
-				if v.done && v.what == "replaced" && v.at > k && v.at < at && (v.at == m.changeVerb(v) || strings.HasPrefix(m.text(v.at), "new one")) {
-					return false // "pulled the old electric and stood up an 80 gal"
-				}
-				if v.done && v.what == "replaced" {
-					return true
-				}
-			}
-		}
-	}
-	return false
-}
-
-func (m *message) carriedOld(at int, items []mentionOf) bool {
-	old := false
-	for _, x := range items {
-		if x.at < at {
-			old = x.old
-		}
-	}
-	return old
 }
 
 // strongCond tells whether a condition is plain even at some distance from its item.
@@ -377,20 +300,6 @@ func (m *message) carriedEquipment(at int, what string) string {
 	return ""
 }
 
-// byPRV tells whether the test point at item k is named after the regulator, which a
-// word behind it may be of: "después de la reguladora 116, ya está pegada".
-func (m *message) byPRV(k int) bool {
-	if p := m.items[k].point; p != string(assess.AfterPRV) && p != string(assess.Street) {
-		return false
-	}
-	for _, w := range [...]string{"reguladora", "regulador", "prv", "regulator", " reg"} {
-		if strings.HasSuffix(m.text(k), w) {
-			return true
-		}
-	}
-	return false
-}
-
 // saidOfIt tells whether "it is" or the like stands right before item i.
 func (m *message) saidOfIt(i int) bool {
 	switch m.text(i - 1) {
@@ -444,13 +353,4 @@ func (m *message) factualRun(a, b int) bool {
 		return false
 	}
 	return true
-}
-
-// changeVerb returns where a verb stands that puts in a heater after the old one
-// was taken out, else -1.
-func (m *message) changeVerb(v verb) int {
-	if m.changeout(v.at) > 0 {
-		return v.at
-	}
-	return -1
 }

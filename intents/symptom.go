@@ -104,6 +104,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	}
 	if !namesToilet(t) && m.reliefNear(i) {
 		if m.is(i, cBlocked, "") {
+			if k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") }); k >= 0 && m.items[k].seg == m.items[i].seg {
+				return "", false // "T&P dumping, somebody had valved off the exp tank"
+			}
 			return assess.ReliefBlocked, true
 		}
 		if m.is(i, cHint, "spout") && m.anyIn(m.items[i].sent, func(k int) bool { return abs(k-i) <= 8 }, setOf(cBlocked)) {

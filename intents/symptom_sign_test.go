@@ -117,6 +117,12 @@ func TestFactsInOtherWords(t *testing.T) {
 		{"replaced the drain valve. The new one is brass.", "replaced_drain_valve; drain_valve brass"},
 		{"this place don't have a regulator", "prv none"},
 		{"flushed the heater, lots of scale came out", "flushed_heater"},
+		// what is told of something else is no fact of what was named before
+		{"softener there. says he measured 55 three years ago", "softener"},
+		{"drain valve is plastic. old sheet from 2022 says 100", "drain_valve plastic"},
+		{"drain valve is plastic. the sprinklers are weak", "drain_valve plastic; low_flow"},
+		{"heater from 2018. cant get a number that holds", "heater year 2018"},
+		{"check valve at the meter. it's only rusty out of the hot side", "check_valve; rusty_water"},
 		{"bladder's busted", "expansion_tank failed"},
 		{"fixin to hang em a tank on wednesday they never had one", "plan install_tank in 2; expansion_tank none"},
 		{"heat pump water heater sixty six gallon put in twenty two", "heater year 2022 66 gal heat_pump"},

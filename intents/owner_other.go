@@ -1,0 +1,148 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// What is told of an old part, of a landmark or of something that is no equipment.
+
+// landmarkItem tells whether the item at i only says where another one before it is:
+// "the gauge by the reg".
+func (m *message) landmarkItem(i int, items []mentionOf) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") || m.text(k) == "the" {
+		k--
+	}
+	switch m.text(k) {
+	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
+	default:
+		return false
+	}
+	for _, x := range items {
+		if x.at < k && x.at >= k-4 && m.items[x.at].seg == m.items[i].seg {
+			return true
+		}
+	}
+	return false
+}
+
+// ofAnotherNoun tells whether a fact in a sentence that names no equipment is told of
+// something else than what was named before: "he measured 55 three years ago", "old
+// sheet from 2022", "sprinklers are weak", "cant get a number that holds".
+func (m *message) ofAnotherNoun(a attribute) bool {
+	s := m.sents[m.items[a.at].sent]
+	switch a.what {
+	case "ago":
+		for k := s.from; k < s.to; k++ {
+			if m.is(k, cDid, "") || m.is(k, cHint, "wentin") || m.text(k) == "put" || m.is(k, cPart, "new") || m.text(k) == "new" {
+				return false
+			}
+		}
+		return !m.itsA(a.at)
+	case "year":
+		switch m.text(a.at - 1) {
+		case "from", "del", "dated":
+			n := a.at - 2
+			return n >= s.from && !m.items[n].mark && !m.items[n].site && m.items[n].num == nil && m.items[n].tags == nil && m.toks[m.items[n].tok].kind == word && len(m.text(n)) > 3
+		}
+	case "cond":
+		switch {
+		case strings.HasPrefix(m.text(a.at), "rust"):
+			return m.kinds.has(cWater) && m.anyIn(m.items[a.at].sent, func(int) bool { return true }, setOf(cWater))
+		case !m.strongCond(a.at):
+			return !m.saidOfIt(a.at) && !(a.at <= s.from+1) && m.left(a.at, 4, true, func(k int) bool {
+				switch m.text(k) {
+				case "it", "its", "it is", "one", "they", "thats", "that", "both":
+					return m.text(k) != "that" || k == s.from
+				}
+				return false
+			}) < 0
+		}
+	}
+	return false
+}
+
+// oldFact tells whether a fact is of the part taken out: "old one was a 2004".
+func (m *message) oldFact(at, item int) bool {
+	s := m.sents[m.items[at].sent]
+	for k := at - 1; k >= s.from && k >= at-6; k-- {
+		switch m.text(k) {
+		case "took", "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
+			if m.is(k, cDid, "installed") || m.text(k) == "took" && m.text(k+1) != "out" {
+				return false
+			}
+			for j := k + 1; j < at; j++ {
+				if m.is(j, cDid, "installed") || m.items[j].mark || m.text(j) == "and" || m.text(j) == "y" {
+					return false
+				}
+			}
+			return m.hasDeed(m.items[at].sent, at)
+		case "in place of", "instead of", "where":
+			return false
+		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
+			if p := m.text(k - 1); p == "the" || p == "of" || p == "of the" {
+				if m.left(k, 4, true, func(j int) bool { return m.text(j) == "place" || m.text(j) == "instead" || m.text(j) == "where" }) >= 0 {
+					return false // "in place of the old one"
+				}
+			}
+			for j := k + 1; j < at; j++ {
+				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {
+					return false // "old gas one out, 50 gallon heat pump one in"
+				}
+				if strings.HasPrefix(m.text(j), "new one") || m.is(j, cPart, "new") {
+					return false // "old one was plastic, new one brass"
+				}
+				if t := m.text(j); (t == "for" || t == "with") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the") {
+					return false // "swapped the old one for a brass one"
+				}
+			}
+			if (m.text(k) == "old" || m.text(k) == "viejo" || m.text(k) == "vieja") && (m.items[max(k-1, 0)].num != nil || m.text(k-1) == "years") {
+				return false
+			}
+			for _, v := range m.verbs {
+				if v.done && v.what == "replaced" && v.at > k && v.at < at && (v.at == m.changeVerb(v) || strings.HasPrefix(m.text(v.at), "new one")) {
+					return false // "pulled the old electric and stood up an 80 gal"
+				}
+				if v.done && v.what == "replaced" {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func (m *message) carriedOld(at int, items []mentionOf) bool {
+	old := false
+	for _, x := range items {
+		if x.at < at {
+			old = x.old
+		}
+	}
+	return old
+}
+
+// changeVerb returns where a verb stands that puts in a heater after the old one
+// was taken out, else -1.
+func (m *message) changeVerb(v verb) int {
+	if m.changeout(v.at) > 0 {
+		return v.at
+	}
+	return -1
+}
+
+// byPRV tells whether the test point at item k is named after the regulator, which a
+// word behind it may be of: "después de la reguladora 116, ya está pegada".
+func (m *message) byPRV(k int) bool {
+	if p := m.items[k].point; p != string(assess.AfterPRV) && p != string(assess.Street) {
+		return false
+	}
+	for _, w := range [...]string{"reguladora", "regulador", "prv", "regulator", " reg"} {
+		if strings.HasSuffix(m.text(k), w) {
+			return true
+		}
+	}
+	return false
+}
