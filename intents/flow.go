@@ -37,7 +37,7 @@ func (m *message) flowTag(i int) assess.Flow {
 		return assess.Flowing
 	}
 	it := &m.items[i]
-	if m.withList(i) {
+	if m.withList(i) || it.text == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
 		return assess.Flowing
 	}
 	if it.text == "st" && m.isNum(i+1) && m.right(i, 5, true, func(k int) bool { return m.text(k) == "fl" || m.text(k) == "res" }) >= 0 {

@@ -176,6 +176,9 @@ func (m *message) build() {
 					node, n = nd, k
 				}
 			}
+			if n >= 2 && p.has(p.lex.tags[node], cPoint, "") && p.timeOfJob(m.toks, i, i+n) {
+				node, n = p.lex.find(m.toks, i, i+1) // "after the reg swap" is a time
+			}
 			if n >= 2 {
 				// "no pressure regulator": the longer name begins inside the phrase
 				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cDid, "") && p.has(p.lex.tags[node], cAsk, "") || p.has(p.lex.tags[nd], cCond, "") && (k >= 3 && p.has(p.lex.tags[node], cState, "") || !p.has(p.lex.tags[node], cCond, "") && p.lex.phrases[node] == "is done") || p.has(p.lex.tags[nd], cBefore, "") && n == 2 || p.has(p.lex.tags[nd], cSym, "") && (k > n || denies(p.lex.phrases[node]))) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
@@ -197,6 +200,21 @@ func (m *message) build() {
 	}
 	m.units()
 	m.cut()
+}
+
+// timeOfJob tells whether the phrase of tokens i..end, "after the reg", is followed by
+// the noun of a job, so that it tells a time and no place.
+func (p *Parser) timeOfJob(toks []token, i, end int) bool {
+	switch toks[i].text {
+	case "after", "before", "post", "pre", "since", "aftr", "bfr":
+	default:
+		return false
+	}
+	if end >= len(toks) || toks[end].kind != word {
+		return false
+	}
+	id, ok := p.lex.vocab[toks[end].text]
+	return ok && p.has(p.lex.tags[p.lex.first[id]], cHint, "job")
 }
 
 // yesNo reads the "Y" and "N" of a check list: "ET N, softener: y".

@@ -64,8 +64,8 @@ func (m *message) events(s int) []event {
 				last.end = i
 				continue
 			}
-			if i == last.end+1 && indoors(it.point) && indoors(last.points[len(last.points)-1]) {
-				last.points, last.end = append(last.points, it.point), i // "kitchen tub and laundry"
+			if before := last.points[len(last.points)-1]; i == last.end+1 && before != it.point && (indoors(it.point) && indoors(before) || sided(it.point) && sided(before)) {
+				last.points, last.end = append(last.points, it.point), i // "kitchen tub and laundry", "front rear and side"
 				continue
 			}
 			// "front bib by the street": the later point only describes the first
@@ -103,6 +103,9 @@ func indoors(p string) bool {
 	}
 	return false
 }
+
+// sided tells whether a point is a bibb of a side of the house.
+func sided(p string) bool { return strings.HasSuffix(p, "_bibb") }
 
 // relates tells whether a place by the regulator at b describes the point at a:
 // "the front bib, which is ahead of the prv".

@@ -173,7 +173,7 @@ func (m *message) readingCue(i int) bool {
 		return true
 	}
 	r := m.right(i, 3, false, func(k int) bool {
-		return m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cState, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "") || m.is(k, cNow, "")
+		return m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cState, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "") || m.is(k, cNow, "") || k == i+1 && m.is(k, cHint, "all")
 	})
 	return r >= 0
 }

@@ -61,6 +61,10 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	if m.is(b-1, cNow, "") && !m.is(b+1, cNow, "") && !m.is(b+1, cBefore, "") && !m.is(b+1, cAfter, "") {
 		return b - 1
 	}
+	// "stat 66 res 48 kitchen": each number has its word before it
+	if k := m.leadWord(b); k > a && m.leadWord(a) >= 0 {
+		return k
+	}
 	// "94 pk ovrnght 121 lzy hnd": the words of a peak lead to its number
 	if k := m.leadingPeak(a, b); k > 0 {
 		return k
@@ -109,6 +113,19 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		return max(lo, hi)
 	}
 	return b
+}
+
+// leadWord returns the word of a state or a flow that leads to the number at i, with at
+// most "pressure" or the like between; -1 for none.
+func (m *message) leadWord(i int) int {
+	k := i - 1
+	for k >= 0 && k >= i-2 && (m.text(k) == "pressure" || m.text(k) == "psi" || m.text(k) == "reading" || m.isMark(k, ":", "=")) {
+		k--
+	}
+	if k >= 0 && (m.is(k, cState, "") || m.flowTag(k) != "") {
+		return k
+	}
+	return -1
 }
 
 // leadingPeak returns where words of a peak begin that stand right before the number at

@@ -129,6 +129,10 @@ func (m *message) same(i int) {
 			point = true // "same at the back"
 			break
 		}
+		if it.text == "ditto" && i+1 < len(m.items) && m.items[i+1].point != "" {
+			point = true // "kitchen 71, ditto laundry"
+			break
+		}
 		if i+1 < len(m.items) && !m.items[i+1].mark && m.text(i+1) != "and" && m.text(i+1) != "y" {
 			return
 		}
