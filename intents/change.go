@@ -65,6 +65,12 @@ func (m *message) altered(i int) (role, string, bool) {
 		it.owner = i - 2
 		return roleFrom, "down from … to", true
 	}
+	// "prv cut from 85 to sixty"
+	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && m.towards(j-1) && m.is(i-2, cBase, "set") && m.is(i-3, cItem, "prv") {
+		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})
+		it.owner = i - 2
+		return roleFrom, "from … to", true
+	}
 	// "prv was at 40, bumped it to 55"
 	if k := i - 1; m.text(k) == "at" || m.text(k) == "on" || m.text(k) == "was" || m.text(k) == "set" || m.text(k) == "set at" || m.text(k) == "was at" {
 		for k >= 0 && k > i-5 && !m.items[k].mark && !m.is(k, cItem, "") {

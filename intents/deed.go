@@ -12,6 +12,12 @@ func (m *message) deedAt(i int) (verb, bool) {
 	if v, ok := m.rebuilds(i); ok {
 		return v, true
 	}
+	if m.clearsHeater(i) {
+		v := verb{at: i, what: "flushed", objAt: -1}
+		m.judge(&v)
+		v.object = "heater"
+		return v, true
+	}
 	if what, ok := m.baseDeed(i); ok {
 		v := verb{at: i, what: what, objAt: -1}
 		m.judge(&v)

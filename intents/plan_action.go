@@ -85,7 +85,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				return action{at: i, code: assess.Recheck, needed: will}, true
 			}
 		case "replace", "install", "set":
-			if t.value == "set" && m.booked(i) || t.value == "replace" && strings.HasSuffix(it.text, " go") && m.is(i+1, cDo, "") {
+			if t.value == "set" && m.booked(i) || t.value == "replace" && strings.HasSuffix(it.text, " go") && (m.is(i+1, cDo, "") || m.is(i+1, cHint, "moveword")) {
 				continue // "prv swap set for Friday", "someone needs to go turn it down"
 			}
 			if done && (!m.ambiguousForm(i) || m.toldDone(i)) || deed && m.is(i, cBase, "") && !will && !m.momentNext(i) {

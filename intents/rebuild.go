@@ -7,7 +7,7 @@ func (m *message) rebuilds(i int) (verb, bool) {
 		return verb{}, false
 	}
 	inside := func(k int) bool {
-		return m.is(k, cHint, "inside") && m.items[k].point == "" && m.items[k].seg == m.items[i].seg
+		return (m.is(k, cHint, "inside") || m.is(k, cDid, "rebuilt") && k > i) && m.items[k].point == "" && m.items[k].seg == m.items[i].seg
 	}
 	in := m.right(i, 6, true, inside)
 	if in < 0 {
@@ -40,4 +40,15 @@ func (m *message) insideOf(in, deed int) string {
 		of = m.carriedTo(min(in, deed))
 	}
 	return of
+}
+
+// clearsHeater tells whether the word at i brings sediment out of a heater: "blew the
+// crud out of her hot water tank", "ran vinegar through the heater".
+func (m *message) clearsHeater(i int) bool {
+	if !m.is(i, cHint, "clears") || m.is(i, cDid, "flushed") && m.is(i+1, cItem, "heater") {
+		return false
+	}
+	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
+	return m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "sediment") && ours(k) }) >= 0 &&
+		m.right(i, 12, true, func(k int) bool { return m.is(k, cItem, "heater") && ours(k) }) >= 0
 }

@@ -91,8 +91,8 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		}
 	}
 	// "set the PRV to 60, was 95"
-	if prev == "was" || prev == "was at" || prev == "it was" || prev == "estaba en" || prev == "was set at" || (prev == "at" || prev == "en" || prev == "set" || prev == "set at") && (m.text(i-2) == "was" || m.text(i-2) == "estaba" || m.text(i-2) == "it was") {
-		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 5 && !m.pointBetween(p, i) && !(i+1 < len(m.items) && m.items[i+1].point != "") && !m.pointIn(m.items[i].seg, i) {
+	if prev == "was" || prev == "was at" || prev == "it was" || prev == "estaba en" || prev == "was set at" || (prev == "at" || prev == "en" || prev == "set" || prev == "set at") && (m.text(i-2) == "was" || m.text(i-2) == "estaba" || m.text(i-2) == "it was" || m.text(i-2) == "set" && m.text(i-3) == "was") {
+		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 6 && !m.placeBetween(p, i) && !(i+1 < len(m.items) && m.items[i+1].point != "") && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner
 			return roleFrom, "was, of a setting", true
 		}
@@ -128,6 +128,16 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	return 0, "", false
 }
 
+// placeBetween tells whether a test point, be it only "front", stands between two items.
+func (m *message) placeBetween(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if m.items[k].point != "" {
+			return true
+		}
+	}
+	return false
+}
+
 func (m *message) nextNum(i int) int {
 	s := m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to; k++ {
@@ -154,6 +164,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	topic, at := m.topicBefore(i)
 	if r, why, ok := m.leftWith(i); ok {
 		return r, why, true
+	}
+	if m.bothSetTo(i) {
+		return roleTo, "both at", true
 	}
 	if m.is(i-1, cItem, "prv") && (m.text(i+1) == "set" || m.text(i+1) == "setting") && (i+2 >= len(m.items) || m.items[i+2].mark) {
 		return roleSetting, "setting behind it", true // "PRV 55# set"
@@ -353,6 +366,20 @@ func (m *message) bothDeeds(i int) *verb {
 		return nil
 	}
 	return v
+}
+
+// bothSetTo tells whether the number at i is what the two parts of a deed were set to:
+// "changed out the prv and hung their first exp tank today, both at 60".
+func (m *message) bothSetTo(i int) bool {
+	k := i - 1
+	for m.text(k) == "at" || m.text(k) == "to" || m.text(k) == "set" || m.text(k) == "set at" || m.text(k) == "@" {
+		k--
+	}
+	if m.text(k) != "both" || k == i-1 || m.points(i) {
+		return false
+	}
+	v := m.verbLeft(k, 16, "installed", "replaced")
+	return v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && m.namesItem("prv") && m.namesItem("expansion_tank")
 }
 
 // deedBefore finds the last deed done on a part in the sentences before item i.

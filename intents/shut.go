@@ -6,7 +6,7 @@ import "strings"
 // cerré yo en la calle".
 func (m *message) shutsWater(i int) bool {
 	switch m.text(i) {
-	case "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
+	case "turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
 	default:
 		return false
 	}

@@ -32,6 +32,14 @@ func (m *message) findWork() {
 	// numbers that belong to a deed
 	for i := range m.items {
 		it := &m.items[i]
+		if it.why == "both at" {
+			for k := range m.work {
+				if a := m.work[k].Action; m.items[m.work[k].at].sent == it.sent && (a == assess.ReplacedPRV || a == assess.InstalledPRV || a == assess.ReplacedTank || a == assess.InstalledTank) {
+					p := toPSI(it.value, it.unit)
+					m.work[k].ToPSI = &p
+				}
+			}
+		}
 		if it.owner == 0 || it.role != roleTo && it.role != roleFrom {
 			continue
 		}
