@@ -54,6 +54,10 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 			k++
 			break
 		}
+		if day := k + 2; words == 0 && t.kind == number && t.num.value <= 31 && day < len(toks) && toks[k+1].text == "de" && months[toks[day].text] > 0 {
+			words, k = 3, day+1 // "Calle 5 de Mayo 120"
+			break
+		}
 		if t.kind != word {
 			break
 		}

@@ -219,7 +219,7 @@ func (m *message) contradicts(s int) bool {
 		switch {
 		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money || it.value < 15:
 			return false
-		case denial(m.text(i-1)) || (m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
+		case denial(m.text(i-1)) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") || (m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
 			denied++
 		default:
 			right++

@@ -14,7 +14,7 @@ func (m *message) corrections() {
 			continue
 		}
 		// "not 67 but 76", "no eran 67"
-		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "") {
+		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.text(i+1) == "en" || m.text(i+1) == "at" || m.text(i+1) == "in") {
 			// "era 68 no 86": the first is right
 			m.setRole(i, roleIgnored, "taken back")
 			continue

@@ -23,6 +23,9 @@ func (m *message) deedAt(i int) (verb, bool) {
 		m.judge(&v)
 		return v, true
 	}
+	if v, ok := m.jobLine(i); ok {
+		return v, true
+	}
 	if m.moves(i) {
 		v := verb{at: i, what: "set", objAt: -1}
 		m.judge(&v)
@@ -214,4 +217,36 @@ func (m *message) heaterAlone(k int) bool {
 		return false
 	}
 	return m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") || m.isNum(k-1) && m.items[k-1].unit == "gal"
+}
+
+// jobLine reads what a line headed as the job tells without a verb: "trabajo: reguladora
+// nueva a 60", "did: prv down to 60".
+func (m *message) jobLine(i int) (verb, bool) {
+	s := m.sents[m.items[i].sent]
+	if !m.is(i, cHint, "jobhead") || m.text(i+1) != ":" || i != s.from {
+		return verb{}, false
+	}
+	item := -1
+	for k := i + 2; k < s.to; k++ {
+		switch {
+		case m.is(k, cDid, "") || m.is(k, cBase, "") || m.is(k, cNeg, "") || m.is(k, cWill, ""):
+			return verb{}, false // it has a verb of its own
+		case item < 0 && m.is(k, cItem, "") && k <= i+5:
+			item = k
+		}
+	}
+	if item < 0 {
+		return verb{}, false
+	}
+	o, _ := m.val(item, cItem)
+	v := verb{at: i, done: true, object: m.itemCode(item, o), objAt: item}
+	switch {
+	case m.is(item-1, cPart, "new") || m.is(item+1, cPart, "new"):
+		v.what = "replaced"
+	case v.object == "prv" && m.right(item, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0:
+		v.what = "set"
+	default:
+		return verb{}, false
+	}
+	return v, true
 }

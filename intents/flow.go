@@ -13,6 +13,8 @@ func (m *message) flowTag(i int) assess.Flow {
 		return "" // "stat on the heater says 140"
 	case (m.is(i, cStatic, "") || m.is(i, cFlowing, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire") && strings.HasSuffix(m.text(i), " on") && (m.is(i+1, cDeterminer, "") || m.is(i+1, cHint, "possessive")):
 		return "" // "no water on the whole block", "sprinklers are on their own line"
+	case m.is(i, cStatic, "") && strings.Contains(m.text(i), "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0:
+		return "" // "whole house is quiet, no hammer"
 	case m.is(i, cStatic, ""):
 		return assess.Static
 	case m.is(i, cFlowing, ""):

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // How far the talk of running or resting water reaches over the readings of a sentence.
 
@@ -46,6 +50,16 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
+	case a.flow == assess.Flowing && (strings.HasPrefix(m.text(a.at), "open") || strings.HasPrefix(m.text(a.at), "abr")) && a.at > first.at && a.at < last.at && !quantified:
+		// "68 with all off, opened the shower and it dropped to 51"
+		for k := lo; k < hi; k++ {
+			if r := &m.readings[k]; r.at > a.at {
+				if r.Flow == "" {
+					r.Flow = a.flow
+				}
+				break
+			}
+		}
 	case quantified, a.flow == assess.Static && a.at < last.at && m.hasSym(first.sent, "creep"):
 		for k := lo; k < hi; k++ {
 			if m.readings[k].Flow == "" {
@@ -53,7 +67,32 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			}
 		}
 	}
-	// two points and one number are one clause
+	// "street 114, after PRV 66 / tub 65, all of it with nothing running"
+	if m.allOfIt(a.at) && a.at > last.at {
+		for k := lo - 1; k >= 0 && m.readings[k].Flow == ""; k-- {
+			m.readings[k].Flow = a.flow
+		}
+	}
+}
+
+// allOfIt tells whether the words before item i say that what follows holds of all that
+// was told: "all of it with nothing running".
+func (m *message) allOfIt(i int) bool {
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") && m.items[k].seg == m.items[i].seg }) >= 0
+}
+
+// quantifiedLine tells whether sentence s, which holds no reading and heads none, speaks
+// of all that was told before it: "all static, burner off".
+func (m *message) quantifiedLine(s int) bool {
+	if m.endsColon(s) {
+		return false
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.is(k, cHint, "both") || strings.HasPrefix(m.text(k), "all ") {
+			return true
+		}
+	}
+	return false
 }
 
 // flowRow reads flows in a row for numbers in a row: "static/residual 70/50".

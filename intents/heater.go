@@ -149,21 +149,25 @@ func (m *message) heaterNear(i int) bool {
 
 // burnerNear tells whether a heater or its burner stands close before the word at i.
 func (m *message) burnerNear(i int) bool {
-	if p := m.text(i - 1); p == "it" || p == "its" || (be(p) && m.text(i-2) == "it") {
+	if p := m.text(i - 1); p == "it" || p == "its" || p == "it was" || p == "it is" || (be(p) && m.text(i-2) == "it") {
 		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
 	}
 	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
 		return true
 	}
-	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == m.items[i].sent; k-- {
+	other := 0 // words that are no facts of a heater
+	for k := i - 1; k >= 0 && k >= i-14 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
 			return true
 		}
 		// "heater 30 gal electric 2009, off": its facts lie between
-		if m.is(k, cFuel, "") || m.text(k) == "," && m.factsBefore(k) || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+		if m.is(k, cFuel, "") || (m.text(k) == "," || m.text(k) == "-") && m.factsBefore(k) || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
 			continue
 		}
-		if i-k > 5 {
+		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {
+			continue // "a gas one of 40 gallons from 2006, cold"
+		}
+		if other++; other > 5 || other > 3 && m.text(i) == "out" {
 			return false
 		}
 		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
@@ -233,7 +237,7 @@ func (m *message) heaters() {
 			continue
 		}
 		// a line of its own: "both with the elements off"
-		if m.quantified(a.at) {
+		if m.quantified(a.at) || m.quantifiedLine(s) {
 			for k := range m.readings {
 				if r := &m.readings[k]; r.sent < s && r.Heater == "" {
 					r.Heater = a.state

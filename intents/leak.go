@@ -52,7 +52,7 @@ func (m *message) repaired(i int) bool {
 		if w.Action == assess.RepairedLeak && m.items[w.at].sent == m.items[i].sent {
 			return true
 		}
-		if w.Action == assess.RepairedLeak && m.text(i) != "leaks" {
+		if w.Action == assess.RepairedLeak && (m.text(i) != "leaks" || i < w.at) {
 			return !m.absent(i, assess.Leak)
 		}
 	}

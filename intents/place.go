@@ -14,6 +14,9 @@ func (m *message) places() {
 		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
 			continue
 		}
+		if m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving") {
+			continue // "Entrada: atrás 112 … Salida: atrás 61"
+		}
 		if m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~") {
 			m.unsay(i) // "~88~ 78 (typo)": the slip is struck out already
 			its[i].text = "aside"

@@ -197,7 +197,7 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
-	if a.at <= m.sents[s].from+1 && m.text(a.at) != "back" || m.reminds(s) {
+	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" || m.reminds(s) {
 		return true // "Flush again in a year"
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
@@ -300,7 +300,7 @@ func (m *message) failedTank() bool {
 			hi++
 		}
 		for j := lo; j <= hi; j++ {
-			if m.is(j, cCond, "failed") || m.is(j, cCond, "suspect") {
+			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !(m.is(j, cSym, "") && m.waterNear(j)) {
 				return true
 			}
 		}

@@ -96,8 +96,13 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		}
 		return assess.Before
 	}
-	if worked && m.is(i, cHint, "leaving") && m.text(i+1) == ":" && m.has(cBefore, "") {
-		return assess.After // "Llegada: atrás 104 … Salida: atrás 60"
+	if worked && m.text(i+1) == ":" {
+		switch {
+		case m.is(i, cHint, "leaving") && (m.has(cBefore, "") || m.headLine("enters")):
+			return assess.After // "Llegada: atrás 104 … Salida: atrás 60"
+		case m.is(i, cHint, "enters") && m.headLine("leaving"):
+			return assess.Before // "Entrada: … Trabajo: … Salida: …"
+		}
 	}
 	if m.is(i, cAfter, "") || m.is(i, cNow, "") {
 		if !worked {
@@ -184,7 +189,7 @@ func (m *message) whens() {
 			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")) {
 				// "now 60 in the kitchen and 58 at the tub": what is joined to it too
 				for k := lo + 1; k < hi; k++ {
-					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && m.chained(m.readings[k-1].at, m.readings[k].at) {
+					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && !m.workedBetween(m.readings[k-1].at, m.readings[k].at) && (m.chained(m.readings[k-1].at, m.readings[k].at) || m.opens(a.at) && m.plainList(m.readings[k-1].at, m.readings[k].at)) {
 						m.readings[k].When = a.when
 					}
 				}

@@ -27,7 +27,8 @@ func clitic(s string) bool {
 // come: a day to come stands in its clause, and no other verb that it may belong to.
 func (m *message) weWill(at int) bool {
 	t := strings.TrimSuffix(strings.TrimSuffix(m.text(at), " en"), " a")
-	if !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
+	base := m.ambiguousForm(at) && !pastForm(t) && strings.HasPrefix(t, "put") // "also put in a tank tomorrow"
+	if !base && !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
 		return false
 	}
 	s := m.sents[m.items[at].sent]

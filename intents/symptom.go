@@ -72,7 +72,7 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 		}
 	}
 	for i := range m.items {
-		if m.is(i, cHint, "denies") {
+		if m.is(i, cHint, "denies") || m.is(i, cHint, "drop") {
 			continue
 		}
 		if name == assess.DarkWater && (m.is(i, cColor, "") || m.is(i, cSym, "dark_water") || m.is(i, cSym, "rusty_water")) && !m.items[i].site || name == assess.Leak && (m.is(i, cSym, "leak") || m.is(i, cSym, "no_water")) {

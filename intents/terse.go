@@ -34,7 +34,7 @@ func (m *message) terseCorrection() bool {
 			}
 			good = i
 		case it.mark:
-		case first && (it.text == "era" || it.text == "eran" || it.text == "ponle"):
+		case good < 0 && (it.text == "era" || it.text == "eran" || it.text == "son" || it.text == "ponle" && first):
 			was = true
 		case first && (it.text == "no" || it.text == "nope" || it.text == "nah"):
 			// "no, 62"; "no 62" may be anything
@@ -42,7 +42,7 @@ func (m *message) terseCorrection() bool {
 				return false
 			}
 			no = true
-		case it.text == "not" || it.text == "no" && good >= 0:
+		case it.text == "not" || it.text == "no" && good >= 0 && (was || no):
 			if m.is(i+1, cRetract, "") || m.isMark(i+1, ",") {
 				return false // "front is 98, no sorry, 89 front"
 			}

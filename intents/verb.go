@@ -364,7 +364,11 @@ func (m *message) objectOf(v *verb) (string, int) {
 		}
 	}
 	// "prv replaced", "tank was charged", "flushed" after "heater:"
-	for k := v.at - 1; k >= s.from && k >= v.at-5; k-- {
+	reach := 5
+	if strings.HasPrefix(m.text(v.at), "ya ") || m.text(v.at-1) == "ya" {
+		reach = 8
+	}
+	for k := v.at - 1; k >= s.from && k >= v.at-reach; k-- {
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) && o != "gauge" {
 			return m.itemCode(k, o), k
 		}
@@ -374,8 +378,8 @@ func (m *message) objectOf(v *verb) (string, int) {
 		if m.is(k, cSym, "leak") && v.what == "fixed" {
 			return "leak", k
 		}
-		if m.items[k].mark && m.text(k) != ":" {
-			break
+		if m.items[k].mark && m.text(k) != ":" && !(m.text(k) == "," && strings.HasPrefix(m.text(k+1), "ya")) {
+			break // "boiler nuevo de gas, ya instalado"
 		}
 	}
 	return "", -1

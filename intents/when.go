@@ -136,3 +136,34 @@ func (m *message) falls() {
 		}
 	}
 }
+
+// opens tells whether item i is the first word of its sentence.
+func (m *message) opens(i int) bool {
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if !m.items[k].mark && m.text(k) != "and" && m.text(k) != "y" {
+			return false
+		}
+	}
+	return true
+}
+
+// plainList tells whether only commas and the names of test points lie between two
+// numbers: "Now kitchen 60, front bib 61".
+func (m *message) plainList(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if it := &m.items[k]; it.point == "" && it.role != roleTaken && m.text(k) != "," && !m.is(k, cDeterminer, "") && m.text(k) != "and" && m.text(k) != "y" && m.text(k) != "en" && m.text(k) != "at" {
+			return false
+		}
+	}
+	return true
+}
+
+// headLine tells whether a word of a hint heads a line, with a colon behind it.
+func (m *message) headLine(hint string) bool {
+	for i := range m.items {
+		if m.is(i, cHint, hint) && m.text(i+1) == ":" && i == m.sents[m.items[i].sent].from {
+			return true
+		}
+	}
+	return false
+}
