@@ -188,7 +188,9 @@ func (m *message) gasTalk(i int) bool {
 	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility":
 		return m.text(i+1) != "tank"
 	}
-	if m.signsOf(i-1).has(signSmell) || m.signsOf(i-2).has(signSmell) {
+	if smell := func(k int) bool {
+		return k >= 0 && m.items[k].sent == m.items[i].sent && m.signsOf(k).has(signSmell)
+	}; smell(i-1) || smell(i-2) {
 		return true // "a rotten egg smell of gas"
 	}
 	switch m.text(i - 1) {

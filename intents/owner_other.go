@@ -28,12 +28,17 @@ func (m *message) landmarkItem(i int, items []mentionOf) bool {
 	return false
 }
 
+// ofEquipment are classes of words that a year of something installed may follow.
+var ofEquipment = setOf(cItem, cPart, cFuel, cMaterial, cCond, cDid, cPresent, cHint)
+
 // ofAnotherNoun tells whether a fact in a sentence that names no equipment is told of
 // something else than what was named before: "he measured 55 three years ago", "old
 // sheet from 2022", "sprinklers are weak", "cant get a number that holds".
 func (m *message) ofAnotherNoun(a attribute) bool {
 	s := m.sents[m.items[a.at].sent]
 	switch a.what {
+	case "unknown":
+		return m.itemIn(m.items[a.at].sent) != "" // "the needle's bent so who knows"
 	case "ago":
 		for k := s.from; k < s.to; k++ {
 			if m.is(k, cDid, "") || m.is(k, cHint, "wentin") || m.text(k) == "put" || m.is(k, cPart, "new") || m.text(k) == "new" {
@@ -45,7 +50,13 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 		switch m.text(a.at - 1) {
 		case "from", "del", "dated":
 			n := a.at - 2
-			return n >= s.from && !m.items[n].mark && !m.items[n].site && m.items[n].num == nil && m.items[n].tags == nil && m.toks[m.items[n].tok].kind == word && len(m.text(n)) > 3
+			if n < s.from || m.items[n].mark || m.items[n].site {
+				return false
+			}
+			if m.items[n].num != nil {
+				return m.items[n].role == roleReading || m.items[n].role == roleIgnored // "says 74 from 2018"
+			}
+			return !m.items[n].kinds.meets(ofEquipment) && !be(m.text(n)) && len(m.text(n)) > 4 && !m.signsOf(n).has(signThing)
 		}
 	case "cond":
 		switch {
