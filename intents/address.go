@@ -167,7 +167,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old", "year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
 				a.score -= 3
 			}
-			if p.term(toks, i-1) {
+			if p.term(toks, i-1) && !p.lex.never[toks[i-1].text] {
 				a.score -= 2
 			}
 		}
@@ -181,12 +181,19 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	}
 	if i > 0 {
 		switch prev := toks[i-1].text; prev {
-		case "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion", "location", "loc", "about", "casa", "job", "over", "on", "del", "para", "sitio":
+		case "job":
+			if !s.suffixed && len(num) >= 4 {
+				return a, false // "job 66120, cell …"
+			}
+			a.score += 2
+		case "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion", "location", "loc", "about", "casa", "over", "on", "del", "para", "sitio":
 			a.score += 2
 		case "la", "el":
 			if i > 1 && (toks[i-2].text == "en" || toks[i-2].text == "de") {
 				a.score += 2 // "en la 880 sagebrush"
 			}
+		case "the", "that":
+			a.score += 0.5
 		case "to", "a":
 			if i > 1 && toks[i-2].kind == number {
 				a.score-- // "9 to 11"
@@ -205,6 +212,10 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 				}
 			}
 		case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
+			if i == 1 && prev == "is" {
+				a.score++ // "is 88 larkspur still low"
+				break
+			}
 			if i > 1 && prev == "psi" && toks[i-2].kind == number {
 				break // "66psi 27 hemlock"
 			}

@@ -102,6 +102,7 @@ func (m *message) build() {
 		}
 		t.cand = ids[at:len(ids):len(ids)]
 	}
+	m.toks = p.paused(m.toks)
 	m.sites = p.addresses(m.toks)
 	m.chooseSite()
 	inSite := slices.Grow(m.scratch.inSite[:0], len(m.toks))[:len(m.toks)] // 1+index of the street line

@@ -73,6 +73,7 @@ var changes = []change{
 	{"without apostrophes", 0.98, rewrite(func(s string) string { return apostrophe.ReplaceAllString(s, "$1$2") })},
 	{"sentences on lines of their own", 0.995, rewrite(func(s string) string { return sentenceEnd.ReplaceAllString(s, "\n$1") })},
 	{"dashes for commas", 0.985, rewrite(func(s string) string { return strings.ReplaceAll(s, ", ", " - ") })},
+	{"without commas and full stops", 0.89, rewrite(func(s string) string { return stops.ReplaceAllString(s, "$1") })},
 	{"behind a greeting", 0.99, func(l labelled, n int) (labelled, bool) {
 		greetings := []string{"hey ", "Morning, ", "ok so ", "Update: ", "fyi ", "hello. "}
 		if l.Frame.Statements == nil || chatter(l) || quotes(l) {
@@ -96,6 +97,7 @@ var changes = []change{
 
 var (
 	apostrophe  = regexp.MustCompile(`(\pL)['’](\pL)`)
+	stops       = regexp.MustCompile(`[.;,]+(\s|$)`)
 	sentenceEnd = regexp.MustCompile(`\. +([A-Z])`)
 )
 

@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+)
 
 // Streets whose names have no suffix: "12 Alder".
 
@@ -94,13 +98,28 @@ func (w *streetWalk) strange(end int) (score float64) {
 			score -= 1.5
 		}
 	}
-	if unknown && w.pointNumber(end) {
-		score += 0.5 // "27 hemlock front 66"
+	if unknown && (w.pointNumber(end) || w.toldOf(end)) {
+		score += 0.5 // "27 hemlock front 66", "27 hemlock needs a prv"
 	}
 	if unknown && w.from > 1 && w.toks[w.from-2].text != "\n" {
 		score += 0.5 // "66 parejo" begins a message as well
 	}
 	return score
+}
+
+// toldOf tells whether the word at k may tell something of the house named before it:
+// it is known, and neither a small word that goes with a number nor a test point.
+func (w *streetWalk) toldOf(k int) bool {
+	if k >= len(w.toks) || w.toks[k].kind != word {
+		return false
+	}
+	switch t := w.toks[k].text; t {
+	case "at", "on", "in", "en", "con", "sin", "from", "for", "to", "by", "or", "a", "and", "with", "when", "while", "cuando":
+		return false
+	default:
+		node, _ := w.p.lex.find(w.toks, k, k+1)
+		return w.p.lex.known(t) && !w.p.kinds[node].meets(ofNumbers)
+	}
 }
 
 // pointNumber tells whether a test point with a number of its own stands at k.
@@ -183,7 +202,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	meaning := func() bool {
 		node, _ := p.lex.find(w.toks, k, k+1)
-		return !p.kinds[node].within(classSet{}.with(cWill).with(cWord))
+		return p.kinds[node].meets(terms) || p.kinds[node].meets(requests)
 	}
 	if p.stop(w.toks, k) {
 		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.never[w.toks[k+1].text]) && !linking(t.text) && len(t.text) > 3 && !meaning()
@@ -201,6 +220,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
 		return false // "set at 50 supposedly"
 	}
+	if words == 0 && len(t.text) < 3 && w.dir == "" {
+		return false // "seventy fi-- seventy six"
+	}
 	if words == 0 && !w.tall() && core(p.gaz.suffix[t.text]) {
 		return false // "the 2 lane road"
 	}
@@ -208,14 +230,20 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	return term == 0 && (words == 0 && w.tall() || !p.slipOfTerm(t.text)) // "66 frontbib", "67 befor"
 }
 
+// requests are the classes of what is asked or planned.
+var requests = setOf(cAsk, cDo, cQuestion, cPresent, cAbsent, cTarget)
+
 // placed are the classes of words that a pressure is told of, never a street's name.
 var placed = setOf(cPoint, cPlace, cBibb, cItem, cState, cUnit, cNow, cBefore, cAfter)
+
+// ofNumbers are the classes of words that tell something of a number before them.
+var ofNumbers = setOf(cPoint, cPlace, cBibb, cFuel, cMaterial, cUnit, cBefore, cAfter, cNow, cPeak, cStatic, cFlowing)
 
 // slipOfTerm tells whether a word may be a term of the trade written wrong.
 func (p *Parser) slipOfTerm(w string) bool {
 	var room [8]int32
 	for _, id := range p.lex.candidates(w, room[:0]) {
-		if p.kinds[p.lex.first[id]].meets(terms) {
+		if p.kinds[p.lex.first[id]].meets(terms) && levenshtein.ComputeDistance(w, p.lex.words[id]) < 3 {
 			return true
 		}
 	}

@@ -1,0 +1,99 @@
+package intents
+
+import "slices"
+
+// What people write or dictate without any mark still has pauses. paused puts a comma
+// where one is heard before a pressure that is told with its place, "was 70 when they
+// bought the place | 97 at the hose bib", and a full stop before a new teller, "he swears
+// it is 80 in there | my gauge says 112". A message that has marks keeps its own.
+func (p *Parser) paused(toks []token) []token {
+	numbers := 0
+	for i := range toks {
+		switch t := &toks[i]; {
+		case t.quoted:
+			return toks
+		case t.kind == number:
+			numbers++
+		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark && (t.text == "," || t.text == "." || t.text == ":" || t.text == "\n" || t.text == ";") && i+1 < len(toks):
+			return toks
+		}
+	}
+	if numbers < 2 {
+		return toks
+	}
+	told := false // a number stands before
+	for i := 1; i < len(toks); i++ {
+		told = told || toks[i-1].kind == number
+		if !told {
+			continue
+		}
+		switch {
+		case toks[i].kind == number && p.toldWithPlace(toks, i) && p.breathBefore(toks, i):
+			toks = slices.Insert(toks, i, token{kind: mark, text: ",", raw: ",", span: span{toks[i-1].span.to, toks[i-1].span.to}})
+			i++
+		case p.tellsAnew(toks, i):
+			toks = slices.Insert(toks, i, token{kind: mark, text: ".", raw: ".", span: span{toks[i-1].span.to, toks[i-1].span.to}})
+			i++
+		}
+	}
+	return toks
+}
+
+// toldWithPlace tells whether the number at i is a pressure whose place follows: "97 at
+// the hose bib", "66# static at the kitchen".
+func (p *Parser) toldWithPlace(toks []token, i int) bool {
+	n := toks[i].num
+	if n.value > highestPressure || n.void || n.time || n.money || n.ordinal {
+		return false
+	}
+	for k := i + 1; k < len(toks) && k <= i+4; k++ {
+		node, m := p.lex.find(toks, k, min(k+4, len(toks)))
+		kinds := p.kinds[node]
+		switch {
+		case m > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)):
+			// the place's own number may follow: "st 120 tub 66"
+			return k+m >= len(toks) || toks[k+m].kind != number && p.gaz.suffix[toks[k+m].text] == ""
+		case toks[k].text == "#" || toks[k].text == "at" || toks[k].text == "on" || toks[k].text == "en" || m > 0 && kinds.meets(setOf(cDeterminer, cStatic, cFlowing)) || p.has(p.lex.tags[node], cUnit, "psi"):
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// breathBefore tells whether a clause may have ended before the number at i: what stands
+// there neither leads to a number nor is its place.
+func (p *Parser) breathBefore(toks []token, i int) bool {
+	prev := &toks[i-1]
+	if prev.kind != word || len(prev.text) < 3 || leadsToHouse(prev.text) || linking(prev.text) || prev.text == "or" || prev.text == "o" || p.gaz.unit[prev.text] != "" || p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
+		return false
+	}
+	node, n := p.lex.find(toks, i-1, i)
+	kinds := p.kinds[node]
+	if n > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)) {
+		for k := i - 2; k >= 0 && k >= i-5 && toks[k].kind == word; k-- {
+			if toks[k].text == "when" || toks[k].text == "cuando" {
+				return true // "cuando cierra la lavadora | 98 atras"
+			}
+		}
+		return false
+	}
+	return n == 0 || !kinds.meets(setOf(cClaim, cGauged, cNow, cBefore, cAfter, cPeak, cNeg, cDid, cMove, cStatic, cFlowing, cUnit))
+}
+
+// tellsAnew tells whether somebody begins to tell of their own reading at i.
+func (p *Parser) tellsAnew(toks []token, i int) bool {
+	if i+1 >= len(toks) || toks[i].kind != word || toks[i-1].kind != word {
+		return false
+	}
+	switch toks[i].text {
+	case "my":
+		return toks[i+1].text == "gauge"
+	case "i":
+		switch toks[i+1].text {
+		case "get", "got", "see", "read", "have", "found", "show":
+			return !p.lex.never[toks[i-1].text] && toks[i-1].text != "all" && toks[i-1].text != "what"
+		}
+	}
+	return false
+}
