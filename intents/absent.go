@@ -165,6 +165,9 @@ func (m *message) itemAbsent(i int) bool {
 		if m.is(k, cLacks, "") {
 			return true
 		}
+		if (t == "neither" || t == "nor") && m.anyIn(m.items[i].sent, func(j int) bool { return j > i }, setOf(cCond)) {
+			return false // "neither the prv nor the tank is any good"
+		}
 		switch t {
 		case "no", "without", "w/o", "sin", "ningun", "not a", "never had", "no hay", "nor", "ni", "lacks", "missing", "zero", "neither", "falta", "no tiene", "doesnt have", "hasnt got", "dont have", "didnt have":
 			if (t == "no" || t == "sin") && m.is(i, cItem, "") && k == i-1 && m.is(i+1, cSym, "") {

@@ -74,6 +74,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return roleCharge, "air found", true
 		}
 	}
+	if tank == "expansion_tank" && at == i-2 && m.text(i-1) == "pressure" && !m.points(i) {
+		return roleCharge, "the tank's pressure", true
+	}
 	if t := m.text(i - 1); (t == "holding" || t == "holds") && tank == "expansion_tank" && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}

@@ -11,6 +11,9 @@ func (m *message) condValue(i int, v string) string {
 	if t := m.text(i); strings.Contains(t, " no ") || strings.HasPrefix(t, "no ") {
 		return v // "aint got no air"
 	}
+	if v == "good" && m.left(i, 9, false, func(k int) bool { return m.text(k) == "neither" && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return "failed" // "neither the prv nor the tank is any good"
+	}
 	if m.left(i, 2, false, func(k int) bool {
 		switch m.text(k) {
 		case "not", "isnt", "no", "wasnt", "never", "doesnt", "aint", "tampoco":

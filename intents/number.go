@@ -167,6 +167,12 @@ func speak(toks []token, from, to int) []chunk {
 	if to == from {
 		return nil
 	}
+	if toks[from].text == "zero" && to-from == 1 && from > 0 {
+		switch toks[from-1].text {
+		case "wont", "doesnt", "didnt", "dont", "cant", "couldnt":
+			return nil // "gauge won't zero"
+		}
+	}
 	if (toks[from].text == "zero" || toks[from].text == "cero") && to-from == 1 && to < len(toks) && toks[to].kind == word {
 		switch toks[to].text {
 		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust", "creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes", "ruido", "drip", "complaints", "draw", "use", "drawing", "drawn", "gpm", "running":

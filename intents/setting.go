@@ -317,6 +317,10 @@ func (m *message) settingWord(i int) bool {
 		case m.is(k, cDid, "") && m.deedAtVerb(k):
 			return false
 		}
+		switch m.text(k + 1) {
+		case "around", "about", "roughly", "near":
+			word = word || m.is(k, cDid, "set") && k+2 == i
+		}
 		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
 	}
 	if topic, _ := m.topicBefore(i); !prv && topic == "prv" {

@@ -182,6 +182,9 @@ func (m *message) judge(v *verb) {
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
 		v.negated = true
 	}
+	if n := m.nextNum(v.at); m.text(v.at+1) == "sometime" || m.text(v.at+1) == "originally" || n > 0 && n <= v.at+4 && m.text(n+1) == "s" {
+		v.negated = true // "installed sometime in the 90s"
+	}
 	if m.byOthers(v.at) || m.whichWas(v.at) {
 		v.negated = true
 	}
