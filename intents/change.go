@@ -158,11 +158,24 @@ func (m *message) leftWith(i int) (role, string, bool) {
 	if at > v.at && at != v.objAt && !m.is(at, cPart, "air") {
 		return 0, "", false
 	}
-	if m.ofTank(v) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(i-1) && m.items[i-1].role == roleSize) {
+	k := i - 1
+	if m.isMark(k, ",") {
+		k--
+	}
+	if m.ofTank(v) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(k) && m.items[k].role == roleSize) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "the new tank's air", true // "rplcd xp tnk 2g 65#"
 	}
+	if t := m.text(i + 1); v.what != "set" && (t == "on" || t == "in") && m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "newone") }) >= 0 {
+		m.items[i].owner = v.at + 1
+		return roleTo, "of the new one", true // "swapped it, 60 on the new one"
+	}
 	switch m.text(i - 1) {
+	case "on":
+		if t := m.text(i - 2); (t == "its" || t == "it is" || t == "it" || t == "sits") && v.object == "prv" {
+			m.items[i].owner = v.at + 1
+			return roleTo, "it is on", true
+		}
 	case "left it at", "left at", "left her at", "left it set at", "left it on":
 		m.items[i].owner = v.at + 1
 		return roleTo, "left at", true

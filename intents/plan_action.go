@@ -101,7 +101,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				continue
 			}
 			code, ok := m.planCode(t.value, i, s)
-			if strings.HasPrefix(it.text, "doing ") {
+			if strings.HasPrefix(it.text, "doing ") && !m.is(i+1, cItem, "") {
 				if c, told := m.meantAction(i); told {
 					code, ok = c, true
 				}

@@ -231,7 +231,8 @@ func (m *message) newPart(i int) int {
 // one: "Tank went in too, 2 gallon, charged to 60", "so a new one went up with 60 in it",
 // "40 gal electric went in".
 func (m *message) wentIn(i int) (verb, bool) {
-	if !m.is(i, cHint, "wentin") || m.sents[m.items[i].sent].question {
+	placed := m.text(i) == "in" && m.closes(i) && m.is(i-1, cHint, "newone") // "new brass one in"
+	if !m.is(i, cHint, "wentin") && !placed || m.planish(m.items[i].sent) && placed || m.sents[m.items[i].sent].question {
 		return verb{}, false
 	}
 	v := verb{at: i, what: "installed", done: true, objAt: i - 1}

@@ -71,7 +71,7 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	if t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 {
 		return assess.Before // "replaced the prv, front 60, had 118"
 	}
-	if (t == "till" || t == "til" || t == "until") && worked && m.left(i, 5, false, func(k int) bool { return m.is(k, cDid, "set") }) >= 0 {
+	if (t == "till" || t == "til" || t == "until") && worked && m.verbLeft(i, 6, "set") != nil {
 		return assess.After // "dialed the reg til the kitchen read 60"
 	}
 	if m.is(i, cBefore, "") {

@@ -78,3 +78,20 @@ func TestSettingsBeforeAndAfterWork(t *testing.T) {
 		{"exp tank is full of water, new one tomorrow", "plan replace_tank in 1; expansion_tank failed"},
 	})
 }
+
+// The new one's setting, what the deed was done to, and how long it was turned.
+func TestSettingsOfTheNewOne(t *testing.T) {
+	says(t, [][2]string{
+		{"prv's been sticking so i swapped it, 60 on the new one", "replaced_prv to 60"},
+		{"backed the prv off till the kitchen read 58", "set_prv; 58 kitchen after"},
+		{"cranked the reg up, it's on 64", "set_prv to 64"},
+		{"prv strainer was plugged, cleaned it out", "rebuilt_prv"},
+		{"pulled the screen out of the prv and rinsed it", "rebuilt_prv"},
+		{"swing by and reread the gauge in ten days", "plan recheck in 10"},
+		{"parts are in, doing the reg tomorrow", "plan replace_prv in 1"},
+		{"the new reg's going in Tuesday", "plan replace_prv in 1"},
+		{"tank had 20 in it, brought it up to 60", "charged_tank to 60 from 20"},
+		{"bled the tank down from 90 to 60", "charged_tank to 60 from 90"},
+		{"recheck set for the 30th", "plan recheck in 15"},
+	})
+}
