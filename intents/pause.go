@@ -62,10 +62,10 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 }
 
 // breathBefore tells whether a clause may have ended before the number at i: what stands
-// there neither leads to a number nor is its place.
+// there neither leads to a number, as "lo" and "res" do, nor is its place.
 func (p *Parser) breathBefore(toks []token, i int) bool {
 	prev := &toks[i-1]
-	if prev.kind != word || len(prev.text) < 3 || leadsToHouse(prev.text) || linking(prev.text) || prev.text == "or" || prev.text == "o" || p.gaz.unit[prev.text] != "" || p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
+	if prev.kind != word || len(prev.text) < 3 || len(prev.text) < 4 && !p.lex.known(prev.text) || leadsToHouse(prev.text) || linking(prev.text) || prev.text == "or" || prev.text == "o" || p.gaz.unit[prev.text] != "" || p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
 		return false
 	}
 	node, n := p.lex.find(toks, i-1, i)
