@@ -192,6 +192,9 @@ func (m *message) continues(s int) bool {
 				return true
 			}
 		}
+		if m.is(i, cHint, "cold") && m.coldSpell(i) {
+			return true // "laundry 94 with the elements on; cold, 70"
+		}
 		switch m.text(i) {
 		case "same", "it", "then", "misma", "mismo", "again", "luego", "still", "later":
 			return true

@@ -44,7 +44,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 	switch {
 	case m.hasAsk(AskCorrect), r.When != "":
 		return true
-	case m.left(r.at, 4, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
+	case m.left(r.at, 6, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
 		return true
 	case pressureUnit(it.unit) && !others && (known || m.left(r.at, 2, false, func(k int) bool { return m.is(k, cHint, "found") }) >= 0):
 		return true // "complaint was poor pressure but I get 74 psi"

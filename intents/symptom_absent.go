@@ -160,7 +160,7 @@ func (m *message) listEnds(k, i int) bool {
 // "it isn't a no-water call".
 func (m *message) deniedAfterAll(i int) bool {
 	return m.left(i, 5, false, func(k int) bool {
-		return m.signsOf(k).has(signDeny) && m.text(k) != "no" && m.text(k) != "only" && m.items[k].seg == m.items[i].seg && !m.items[k].kinds.has(cSym)
+		return m.signsOf(k).has(signDeny) && m.text(k) != "no" && m.text(k) != "only" && m.items[k].seg == m.items[i].seg && !m.items[k].kinds.has(cSym) && !m.is(k, cLacks, "") && !m.is(k, cAbsent, "")
 	}) >= 0
 }
 
