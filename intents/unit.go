@@ -25,3 +25,150 @@ func round1(v float64) float64 {
 
 // pressureUnit tells whether a number's unit is one of pressure.
 func pressureUnit(u string) bool { _, ok := psiPer[u]; return ok }
+
+// units gives each number the unit that follows it.
+func (m *message) units() {
+	out := m.items[:0]
+	for i := 0; i < len(m.items); i++ {
+		if m.shortPair(i) {
+			m.say(i, "static")
+			m.say(i+3, "flowing")
+		}
+		it := m.items[i]
+		if it.num == nil {
+			out = append(out, it)
+			continue
+		}
+		next := i + 1
+		if next < len(m.items) {
+			n := m.items[next]
+			glued := m.toks[n.tok].glued
+			switch {
+			case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
+				it.unit = "psi"
+				i++
+			case n.mark && n.text == "\"":
+				// 3/4" pipe; a closing quotation mark when one stands before
+				if glued && (it.value < 3 || !it.num.integer) {
+					it.unit = "inch"
+					i++
+				}
+			case n.mark && n.text == "'" && glued:
+				it.unit = "feet"
+				i++
+				if k := m.headAfter(next + 1); k > 0 {
+					it.unit = "ft" // 140' of head
+					i += k
+				}
+			case n.mark && n.text == "-" && glued && next+1 < len(m.items) && m.toks[m.items[next+1].tok].glued:
+				// "5-gallon", "50-gal"
+				if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && m.items[next+1].num == nil {
+					it.unit = u
+					i += 2
+				}
+			default:
+				if (n.text == "more" || n.text == "mas" || n.text == "plus" || n.text == "odd" || n.text == "some" || n.text == "something" || n.text == "+") && next+1 < len(m.items) {
+					// "three more days"
+					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays[u] > 0 {
+						it.unit = u
+						i += 2
+						break
+					}
+				}
+				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(out, it, n, next, glued) {
+					it.unit = u
+					// "12 yrs old", "60 C": words beyond the unit stay
+					i++
+					if u == "deg" && i+1 < len(m.items) && m.items[i+1].n == 1 {
+						switch m.items[i+1].text {
+						case "f":
+							it.unit = "degf"
+							i++
+						case "c":
+							it.unit = "degc"
+							i++
+						}
+					}
+				}
+			}
+		}
+		if pressureUnit(it.unit) && it.num.integer && i+2 < len(m.items) && m.items[i+1].text == "y" && (m.items[i+2].text == "medio" || m.items[i+2].text == "media") {
+			it.value += 0.5 // "tres bares y medio"
+			i += 2
+		}
+		out = append(out, it)
+	}
+	m.items = out
+	// "62 m of head, house side 61 m"
+	for i := range m.items {
+		if u := m.items[i].unit; u == "m" || u == "ft" {
+			for k := range m.items {
+				if v := m.items[k].unit; v == "metre" && u == "m" || v == "feet" && u == "ft" {
+					m.items[k].unit = u
+				}
+			}
+		}
+	}
+}
+
+// headAfter measures "of head", "head", "of water" at item i.
+func (m *message) headAfter(i int) int {
+	of := 0
+	if m.text(i) == "of" {
+		of = 1
+	}
+	switch m.text(i + of) {
+	case "head", "hd", "wc":
+		return of + 1
+	case "water":
+		return of * 2
+	}
+	return 0
+}
+
+// unitFits tells whether a word after a number is its unit here; short words
+// are units only where nothing else makes sense. Before are the items before the number.
+func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
+	switch n.text {
+	case "f", "c":
+		return glued || m.toks[n.tok].caps || m.degrees(before, it, at)
+	case "m":
+		return true
+	case "d":
+		return glued || at+1 == len(m.items) || m.items[at+1].mark // "snooze 10 d"
+	case "g", "l":
+		return glued || it.value < 130 || n.text == "l" && it.value < 600
+	case "in":
+		return glued
+	case "min":
+		p := ""
+		if k := len(before) - 1; k >= 0 {
+			p = before[k].text
+		}
+		if (p == "max" || p == "hi" || p == "high" || p == "maximum" || p == "peak") && m.isNum(at+1) {
+			return false // "max 131 min 66"
+		}
+		return true
+	case "x", "mins", "second", "seconds", "sec", "ng":
+		return n.text != "second" || glued
+	case "bath":
+		return it.value < 8 // a house of "3 bath"; "80 bath" is a pressure
+	case "mas", "more", "pair", "others":
+		return n.text != "mas" || glued
+	case "hr":
+		return glued || it.value <= 12 || it.value == 24 || it.value == 48
+	case "h":
+		return it.value <= 96
+	case "am", "pm":
+		return it.value <= 12
+	case "meter":
+		return m.headAfter(at+1) > 0 || m.text(at+1) == "pipe" // "118 meter" is a pressure at the meter
+	case "noon":
+		return it.value == 12
+	case "kg", "kilos", "kgs", "kilo":
+		return it.value < 15
+	case "valves", "taps", "bibs", "bibbs", "faucets", "baths", "fixtures", "llaves", "gauges", "heaters", "tanks", "regulators":
+		return it.value < 15
+	}
+	return true
+}
