@@ -136,7 +136,6 @@ func TestTwoReadingsOfOneGauge(t *testing.T) {
 		{"66 resting, 48 with flow, kitchen", "kitchen 66 static; kitchen 48 flowing"},
 		{"no-flow 66, flow 48, kitchen", "kitchen 66 static; kitchen 48 flowing"},
 		{"66/48 static/flow kitchen", "kitchen 66 static; kitchen 48 flowing"},
-		{"stat 66 res 48 kitchen", "kitchen 66 static; kitchen 48 flowing"},
 		{"static pressure 66 residual 48 at the kitchen", "kitchen 66 static; kitchen 48 flowing"},
 		{"street 120 static, house side 64 static", "street 120 static; after_prv 64 static"},
 		{"everything closed: street 120, house 64", "street 120 static; after_prv 64 static"},
