@@ -42,10 +42,10 @@ func (m *message) flowTag(i int) assess.Flow {
 	if m.withList(i) || it.text == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
 		return assess.Flowing
 	}
-	if it.text == "st" && m.isNum(i+1) && m.right(i, 5, true, func(k int) bool { return m.text(k) == "fl" || m.text(k) == "res" }) >= 0 {
+	if m.typed(i) == "st" && m.isNum(i+1) && m.right(i, 5, true, func(k int) bool { return m.typed(k) == "fl" || m.typed(k) == "res" }) >= 0 {
 		return assess.Static // "kitchen st 70 fl 52"
 	}
-	if (it.text == "fl" || it.text == "res") && m.isNum(i+1) {
+	if t := m.typed(i); (t == "fl" || t == "res") && m.isNum(i+1) {
 		return assess.Flowing
 	}
 	if it.text == "running" && (be(m.text(i-1)) || m.items[max(i-1, 0)].point != "") && (m.isNum(i+1) || m.text(i+1) == "at" && m.isNum(i+2)) && m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0 {
@@ -352,4 +352,12 @@ func (r *reading) nearest(n int, at func(int) int) int {
 		}
 	}
 	return best
+}
+
+// typed returns the word at item i as it was typed, before shorthand was spelt out.
+func (m *message) typed(i int) string {
+	if m.items[i].n != 1 {
+		return ""
+	}
+	return m.toks[m.items[i].tok].text
 }

@@ -29,7 +29,7 @@ func (m *message) places() {
 		if its[i].text == "fr" && m.isNum(i+1) && its[i+1].unit != "" && !pressureUnit(its[i+1].unit) {
 			continue // "exp tank fr 50 gal"
 		}
-		if its[i].text == "st" && m.flowTag(i) != "" {
+		if m.typed(i) == "st" && m.flowTag(i) != "" {
 			m.unsay(i)
 			continue
 		}
