@@ -17,7 +17,7 @@ func TestSpanishTail(t *testing.T) {
 		{"agua fría 60 en la cocina con el boiler prendido", "60 kitchen firing"},
 		// before and after
 		{"97 en la cocina antes de mover el tornillo de la reguladora, después de moverlo 61 en la cocina", "61 kitchen after; 97 kitchen before; set_prv"},
-		{"traía 98 la de enfrente, cambié la reguladora y quedó en 58, enfrente 59", "59 front_bibb after; 98 front_bibb before; replaced_prv >58"},
+		{"traía 98 la de enfrente, cambié la reguladora y quedó en 58, enfrente 59", "59 front_bibb; 98 front_bibb before; replaced_prv >58"},
 		{"entrada: atrás 112\ntrabajo: reguladora nueva a 60\nsalida: atrás 61", "112 rear_bibb before; 61 rear_bibb after; replaced_prv >60"},
 		// put right
 		{"eran 75 no 57 en la cocina", "75 kitchen; ask correct"},
