@@ -11,6 +11,9 @@ func (m *message) ask() {
 	for s := range m.sents {
 		m.askSentence(s)
 	}
+	if n := len(m.items); n == 2 && m.items[0].site && m.items[1].text == "?" {
+		m.addAsk(0, AskHistory) // "14 Maple?"
+	}
 }
 
 // request tells whether a sentence is a question or asks for something.
@@ -106,7 +109,7 @@ func (m *message) askSentence(s int) {
 	if m.sizes(s) {
 		a := m.addAsk(se.from, AskTankSize)
 		m.tankNumbers(s, a)
-		se.asking = true
+		se.asking, se.asksSize, se.question = true, true, true
 		return
 	}
 	if m.asksHelp(s) {

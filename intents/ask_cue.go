@@ -28,9 +28,11 @@ var recipes = []recipe{
 	{about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)}, bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson)},
 	// "what have I promised people", "who needs a recheck this week"
 	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep)},
+	{about: AskDue, needs: []cueSet{cues(cueWh), cues(cueOwed), cues(cuePeriod)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueKeep, cueSite)},
 	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast, cueFinish, cueDefer)},
 	// "pressures at 14 Maple as a line"
 	{about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat)},
+	{about: AskTrend, needs: []cueSet{cues(cueAsks), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign, cueOther), amid: true},
 	// "draw the pressure over the last year", "has it been drifting"
 	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
 	// "owner would like the paperwork"
@@ -52,7 +54,7 @@ var recipes = []recipe{
 	// "what did Marco find at 14 Maple", "anything recorded there"
 	{about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand)},
 	// "prior numbers 14 Maple", "old results, 14 Maple"
-	{about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake, cueSumUp)},
+	{about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake)},
 	// "does 14 Maple have a tank?"
 	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
 	// "gimme 14 Maple"
@@ -152,6 +154,7 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 			continue
 		}
 		se.asking = true
+		se.question = se.question || set.has(cueAsks) && to == se.to && !amid
 		switch r.about {
 		case AskDue:
 			se.asksDue = true

@@ -11,7 +11,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 	switch about {
 	case AskHistory:
 		if t == "pull" || t == "show me" || t == "show" || t == "que hay en" || t == "muestra" {
-			if !req || m.otherAsk(s, AskHistory) || m.cuesOf(s, se.from, se.to).has(cueTrend) {
+			if !req || m.otherAsk(s, AskHistory) || m.cuesOf(s, se.from, se.to)&cues(cueTrend, cueOwed) != 0 {
 				return
 			}
 			if t == "pull" && m.text(i+1) != "up" && (m.site == nil || !begins) {
@@ -21,8 +21,11 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if t == "what was" || t == "what were" || t == "what happened" || t == "tell me about" || t == "how old is the" {
 			req = true
 		}
-		if m.hasAsk(AskHelp) {
-			return // "how do I look up a house"
+		if m.hasAsk(AskHelp) || m.text(i+1) == "as" {
+			return // "how do I look up a house", "history as a chart"
+		}
+		if reading && se.header >= 0 && !se.question {
+			return // "Readings for 14 Maple: front 73"
 		}
 		if reading && begins && m.site != nil && !m.otherAsk(s, AskHistory) {
 			// "what was it last time at 60 Elm, I've got 78 front today"
@@ -95,6 +98,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		}
 		m.addAsk(i, AskNextCheck)
 		se.asking, se.tells = true, true
+		se.question = se.question || begins && (strings.HasPrefix(t, "should") || strings.HasPrefix(t, "how do"))
 		if w := t[strings.LastIndexByte(t, ' ')+1:]; w != "next" && w != "nxt" && w != "now" && w != "first" {
 			se.askAt = i + 1 // "what should I test next front bib is 98" ends before its report
 		}
@@ -176,7 +180,7 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		if m.negLeft(i, 3) || m.will(i) {
 			return
 		}
-		if !m.followUpNoun(s) && !(s > 0 && m.shortSentence(s, 3) && m.sents[s-1].question && m.followUpNoun(s-1)) && !m.anyIn(s, func(k int) bool { return k != i && m.is(k, cHint, "closeit") }, setOf(cHint)) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
+		if !m.followUpNoun(s) && !(begins && s == 0 && len(m.clean.quoted) > 0 && m.shortSentence(s, 4)) && !(s > 0 && m.shortSentence(s, 3) && m.sents[s-1].question && m.followUpNoun(s-1)) && !m.anyIn(s, func(k int) bool { return k != i && m.is(k, cHint, "closeit") }, setOf(cHint)) && !(begins && (strings.HasPrefix(t, "mark") || strings.HasPrefix(t, "cross") || strings.HasPrefix(t, "close") || strings.HasPrefix(t, "check") || strings.HasPrefix(t, "cierra") || strings.HasPrefix(t, "clear"))) {
 			return
 		}
 		switch t {
@@ -193,6 +197,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 	case AskSnooze:
 		if reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now" {
 			return
+		}
+		if t == "give me" && m.text(i+1) == "the" {
+			return // "give me the list for friday"
 		}
 		if (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && m.text(i+1) != "en" {
 			return // "ahorita no puedo": chatter
@@ -244,6 +251,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 // botTalk tells whether "how do I" is about the bot.
 func (m *message) botTalk(s, i int) bool {
 	for k := i; k < m.sents[s].to; k++ {
+		if m.text(k) == "tell" && (m.text(k+1) == "if" || m.text(k+1) == "whether") {
+			return false
+		}
 		switch m.text(k) {
 		case "send", "log", "enter", "report", "tell you", "tell", "you", "bot", "type", "message", "reading", "readings", "correct", "undo", "fix", "ask", "write", "put in", "put", "get", "see", "delete", "cancel", "change", "snooze", "add", "record", "use", "this", "history", "take back", "mark", "remove", "submit", "post", "scratch that":
 			return true

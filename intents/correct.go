@@ -161,7 +161,7 @@ func (m *message) reportTalk(s int) bool {
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
 	se := m.sents[s]
-	if !se.question && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s)) {
+	if !se.question && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) {
 		return true
 	}
 	if se.question || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
@@ -171,11 +171,11 @@ func (m *message) correctsByCues(s int) bool {
 	if set.has(cueFalse) && set&cues(cueSent, cueEntry, cueLast) != 0 {
 		return s == 0 || !m.readingBefore(se.from)
 	}
-	opener := true
+	opener, amending := true, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case it.num != nil && it.role != roleDate && it.unit == "" && !m.fatFingeredAt(i):
+		case it.num != nil && it.role != roleDate && it.unit == "" && !m.fatFingeredAt(i) && !amending:
 			return false
 		case it.mark || it.num != nil || it.site:
 			continue
@@ -185,6 +185,7 @@ func (m *message) correctsByCues(s int) bool {
 			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
+			amending = amending || opener && c.has(cueAmend) // "put down 77 for the tub, I had it wrong"
 			opener = opener && c.has(cueSmall)
 		}
 	}
@@ -250,6 +251,30 @@ func (m *message) retells(s int) bool {
 			num = true
 		default:
 			return m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0
+		}
+	}
+	return false
+}
+
+// retellsAfter tells whether a sentence says what is right and then, at its end,
+// what was reported: "83 kitchen, my last said 38".
+func (m *message) retellsAfter(s int) bool {
+	se := m.sents[s]
+	nums, point := 0, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.kinds.has(cItem) && !m.is(i, cItem, "gauge"):
+			return false
+		case it.point != "":
+			point = true
+		case it.num == nil:
+		case it.value < 15 || it.unit != "" && !pressureUnit(it.unit) || it.num.time:
+			return false
+		case nums == 1:
+			return point && m.closes(i) && m.reported(i-1)
+		default:
+			nums++
 		}
 	}
 	return false

@@ -106,7 +106,7 @@ func (m *message) reported(k int) bool {
 	if m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k) == "mande" || m.text(k) == "dije" || m.text(k) == "puse" {
 		return true
 	}
-	return m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
+	return strings.HasPrefix(m.text(k), "my ") || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
 }
 
 // correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
@@ -205,6 +205,9 @@ func (m *message) fatFingeredAt(i int) bool {
 		return false // "that was a mistake, should be 85"
 	}
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
+		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && denial(m.text(m.nextNum(i)-1)) {
+			return false // "I transposed it, 68 front not 86"
+		}
 		return (m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof")) && !(m.isNum(k-1) && m.toldBehind(k-1))
 	}) >= 0
 }

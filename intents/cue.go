@@ -201,7 +201,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			switch {
 			case opener != 0:
 				here &^= cues(cueWh, cueAux, cueHow, cueShow)
-			case !here.has(cueSmall):
+			case !here.has(cueSmall) || here.has(cueWh) || here.has(cueAux) && m.asksOf(i):
 				if told {
 					here &^= cues(cueAux)
 				}
@@ -262,6 +262,16 @@ func (m *message) wordCues(k int) cueSet {
 		}
 	}
 	return t.cues
+}
+
+// asksOf tells whether a small word at item i asks of the house or of what was
+// spoken of: "is 14 Maple …", "is it …".
+func (m *message) asksOf(i int) bool {
+	if i+1 >= len(m.items) || i > m.sents[m.items[i].sent].from || m.items[i].n > 1 {
+		return false
+	}
+	next := &m.items[i+1]
+	return next.site || !next.mark && next.num == nil && m.wordCues(next.tok)&cues(cueIt, cueThat, cueHere) != 0
 }
 
 // paired tells whether the word before token k has cues together with it.

@@ -115,6 +115,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
+	if m.hasAsk(AskCorrect) && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0 {
+		return false // "the office typed 47, tech says it was 74, fix it"
+	}
 	// "customer says it's 60"
 	if k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {

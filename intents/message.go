@@ -68,6 +68,7 @@ type sentence struct {
 	asking      bool // holds a question or an instruction to the bot
 	asksConvert bool
 	asksDue     bool // wants the follow-ups that are due
+	asksSize    bool // wants the size of a tank
 	remembers   bool // told from memory as a whole
 	askAt       int  // 1+item of a question about the cause: numbers after it in its clause are its own
 	tells       bool // reports something beside its question

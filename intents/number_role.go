@@ -88,6 +88,12 @@ func (m *message) numbers() {
 	m.corrections()
 }
 
+// ordinal tells whether number item i is one in a row: "80th".
+func (m *message) ordinal(i int) bool {
+	_, ok := ordinalAt(m.toks, m.items[i].tok)
+	return ok
+}
+
 func year(v float64) bool { return v >= 1950 && v <= 2049 && v == float64(int(v)) }
 
 // nounBefore are words whose number is a name: codes, rooms, vehicles.
@@ -107,7 +113,7 @@ func (m *message) roleOf(i int) (role, string) {
 	switch {
 	case (m.text(i+1) == "birthday" || m.text(i+2) == "birthday") && m.itemIn(it.sent) != "":
 		return roleAge, "birthday"
-	case n.time, n.phone, n.money, n.percent, n.ordinal:
+	case n.time, n.phone, n.money, n.percent, m.ordinal(i):
 		return roleIgnored, "time, telephone, money or share"
 	}
 	prev, next := m.text(i-1), m.text(i+1)

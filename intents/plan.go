@@ -33,7 +33,7 @@ func (m *message) planSentence(s int) {
 	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
 		return
 	}
-	if se.snoozes || se.asksDue || se.aside {
+	if se.snoozes || se.asksDue || se.asksSize || se.aside {
 		return // the follow-ups it names are those asked about
 	}
 	var acts []action

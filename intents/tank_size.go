@@ -2,7 +2,7 @@ package intents
 
 func (m *message) tankTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if v, ok := m.val(i, cItem); ok && (v == "tank" || v == "expansion_tank") {
+		if v, ok := m.val(i, cItem); ok && (v == "tank" || v == "expansion_tank") || m.text(i) == "expansion" {
 			return true
 		}
 	}
@@ -77,6 +77,9 @@ func (m *message) tankNumbers(s int, a *Ask) {
 // result is the item that led here.
 func (m *message) labelOf(i, led int) (cueSet, int) {
 	it := &m.items[i]
+	if t := m.text(i + 1); (t == "to" || t == "a") && m.isNum(i+2) && !pressureUnit(m.items[i+2].unit) {
+		return cues(cueInlet), i // "55 to 130"
+	}
 	var loose cueSet
 	for k := i - 1; k > led && k >= i-4 && m.items[k].seg == it.seg && m.items[k].num == nil; k-- {
 		l := m.labelAt(k)
@@ -195,23 +198,33 @@ func (m *message) sizeDoes(s int) bool {
 // gal", "smallest tank for a 40 gal at 70 psi".
 func (m *message) sizingAsked(s int) bool {
 	se := m.sents[s]
-	gallons, sizing, wh := m.givesSizing(s, s+1), false, false
+	gallons, sizing, wh, psi := m.givesSizing(s, s+1), s > 0 && m.shortSentence(s-1, 4) && m.sizingWord(s-1), false, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill), it.kinds.has(cLacks), it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
+		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill) && !wh && !se.question, it.kinds.has(cLacks), it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
 			return false
 		case it.num != nil:
-			gallons = gallons || it.unit == "gal" || it.unit == "litre"
+			gallons = gallons || (it.unit == "gal" || it.unit == "litre") && !m.is(i+1, cItem, "expansion_tank") && m.text(i+1) != "expansion"
+			psi = psi || pressureUnit(it.unit)
 			continue
 		case it.mark || it.site:
 			continue
 		}
 		set := m.wordCues(it.tok)
-		sizing = sizing || set.has(cueSizing)
 		wh = wh || set.has(cueWh) && (i == se.from || m.items[i-1].mark || m.wordCues(m.items[i-1].tok).has(cueSmall))
 	}
-	return gallons && (sizing || wh)
+	return gallons && (sizing || wh || m.sizingWord(s) || psi && se.question)
+}
+
+// sizingWord tells whether a sentence has a word that asks for a size.
+func (m *message) sizingWord(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && !it.site && it.num == nil && m.wordCues(it.tok).has(cueSizing) {
+			return true
+		}
+	}
+	return false
 }
 
 // givesSizing tells whether sentence sn only lists what the short question of
