@@ -47,7 +47,7 @@ func title(w string) string {
 // houseNumber tells whether a number token can be a house number.
 func houseNumber(t *token) bool {
 	n := t.num
-	if n == nil || n.time || n.phone || n.money || n.percent || n.negative || n.apos {
+	if n == nil || n.time || n.phone || n.money || n.percent || n.negative || n.apos || n.ordinal {
 		return false
 	}
 	if !n.integer {

@@ -174,7 +174,7 @@ walk:
 			}
 			if n, ok := ordinalAt(toks, k); ok {
 				k += n - 1
-			} else if !(t.num.words && !w.spoken && (t.caps || w.opens())) {
+			} else if !(t.num.words && !w.spoken && (t.caps || w.opens()) || t.num.ordinal) {
 				break walk
 			}
 			words++

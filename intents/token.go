@@ -39,6 +39,7 @@ type numeral struct {
 	decimals int
 	words    bool // spoken: "ninety two"
 	negative bool
+	ordinal  bool // "19th"
 	apos     bool // '09
 	time     bool // 2:05
 	phone    bool
