@@ -31,8 +31,7 @@ var (
 		"intents":           {ours: []string{"assess"}, foreign: []string{"golang.org/x/text", "github.com/agnivade/levenshtein"}, never: worldly, noClock: true},
 		"schedule":          {foreign: []string{"github.com/robfig/cron/v3"}, never: worldly, noClock: true},
 		"config":            {foreign: []string{"github.com/spf13/viper", "github.com/spf13/pflag", "go.yaml.in/yaml/v3", "github.com/agnivade/levenshtein"}, never: []string{"net/http", "database/sql"}},
-		"store":             {ours: []string{"assess", "store/gather"}, foreign: []string{"github.com/mattn/go-sqlite3", "github.com/gofrs/flock", "golang.org/x/sys"}, never: []string{"net", "log"}, noClock: true},
-		"store/gather":      {never: worldly, noClock: true},                // C of ours in one place
+		"store":             {ours: []string{"assess"}, foreign: []string{"github.com/mattn/go-sqlite3", "github.com/gofrs/flock", "golang.org/x/sys"}, never: []string{"net", "log"}, noClock: true},
 		"store/storetest":   {never: []string{"net", "log"}, noClock: true}, // older records, for the tests of all who work with one
 		"bot/desk":          {ours: []string{"assess", "intents", "store", "schedule"}, foreign: []string{"*"}, never: []string{"net", "os", "log"}, noClock: true},
 		"bot/desk/talktest": {ours: []string{"bot/desk", "store", "schedule"}, never: []string{"net", "log"}, noClock: true}, // transcripts, for the tests of every desk.Chat

@@ -13,8 +13,6 @@ import (
 
 	"github.com/gofrs/flock"
 	_ "github.com/mattn/go-sqlite3" // the driver, under the name "sqlite3"
-
-	"lazyhand/store/gather"
 )
 
 // ErrLocked means that another process writes to the same record.
@@ -175,11 +173,7 @@ func dsn(path string, readOnly bool) string {
 	if readOnly {
 		return file + "&_query_only=on"
 	}
-	file += "&_cache_size=-8000&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
-	if name := gather.Name(); name != "" { // goes with synchronous=FULL only
-		file += "&vfs=" + name
-	}
-	return file
+	return file + "&_cache_size=-8000&_journal_mode=WAL&_synchronous=FULL&_txlock=immediate&_secure_delete=on"
 }
 
 // ours refuses a file that holds somebody else's tables, before anything in it

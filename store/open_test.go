@@ -220,8 +220,8 @@ func TestTheFileIsItsOwnersOnly(t *testing.T) {
 	}
 }
 
-// TestEveryCommitWaitsForTheDisk: what is gathered of the log is let out by the
-// wait for the disk, so that no commit may do without it.
+// TestEveryCommitWaitsForTheDisk: a message that was answered must outlive the
+// power's failing.
 func TestEveryCommitWaitsForTheDisk(t *testing.T) {
 	db := fresh(t)
 	if how := lines(t, db.write, "PRAGMA synchronous"); how[0] != "[2]" {
