@@ -393,15 +393,18 @@ func (m *message) collect() {
 	}
 }
 
-// chained tells whether two readings are joined by "and" alone.
+// chained tells whether two readings are joined by "and", or stand in a row: "kitchen
+// 61 shower 60".
 func (m *message) chained(a, b int) bool {
+	row := b > a+1
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
 		case "and", "y":
 			return true
 		}
+		row = row && m.items[k].point != ""
 	}
-	return false
+	return row
 }
 
 // foundAndLeft reads the two charges of a tank's service: "found 31, left 62".

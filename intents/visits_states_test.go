@@ -11,6 +11,7 @@ func TestSidesStatesAndTimesOfReadings(t *testing.T) {
 	}
 	for _, c := range []struct{ text, known, site, readings string }{
 		{"popped a gauge on the spigot by the AC unit, 68, 240 Quail Hollow Dr", "", "240 Quail Hollow Dr", "bibb 68"},
+		{"kitchen 61 shower 60 after i swapped the reg, 14 Cinder Ln", "", "14 Cinder Ln", "kitchen 61 after; bath 60 after"},
 		{"tbh 44 at the lav is not great, 17B Ferncliff", "", "17B Ferncliff", "bath 44"},
 		{"front hose 102, same at the back hose", "123 Elm St", "", "front_bibb 102; rear_bibb 102"},
 		{"shower arm adapter: 58 w nothing on, 41 w toilet filling", "123 Elm St", "", "bath 58 static; bath 41 flowing"},
