@@ -275,6 +275,8 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"last service on the heater was 2021", "heater maintained 2021"},
 		{"heater maintenance: never", "heater never maintained"},
 		{"heater never been touched", "heater never maintained"},
+		{"the prv there is a 2009, never been touched", "prv year 2009 never maintained"},
+		{"regulator has never been touched", "prv never maintained"},
 		{"prv setting 55", "prv set 55"},
 		{"prv currently set 55", "prv set 55"},
 		{"the regulator's set for 55 psi per the sticker", "prv set 55"},
