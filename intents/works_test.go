@@ -5,6 +5,9 @@ import "testing"
 // A part changed in two words: the old one taken out, the new one put in.
 func TestPartsChangedInTwoWords(t *testing.T) {
 	says(t, [][2]string{
+		{"the air in the tank was 20, took it up to 70", "charged_tank to 70 from 20"},
+		{"reg was at 95, took it down to 60, 61 kitchen now", "set_prv to 60 from 95; 61 kitchen after"},
+		{"gauge read 70, took it down and left", "70"},
 		{"The old pressure reducing valve was removed and a new one fitted, adjusted to 4.2 bar.", "replaced_prv to 60.9"},
 		{"had to cut the old regulator out, union was froze. New one soldered in and set for 65", "replaced_prv to 65"},
 		{"yanked that 1996 regulator and put a fresh one in at 62", "replaced_prv to 62"},
