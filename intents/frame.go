@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 
@@ -168,13 +169,11 @@ func (f *Frame) UnmarshalJSON(b []byte) error {
 }
 
 func statement(raw json.RawMessage) (assess.Statement, error) {
-	var head struct {
-		Kind string `json:"kind"`
-	}
-	if err := json.Unmarshal(raw, &head); err != nil {
+	kind, err := kindOf(raw)
+	if err != nil {
 		return nil, err
 	}
-	switch head.Kind {
+	switch kind {
 	case "reading":
 		return decode[assess.Reading](raw)
 	case "symptom":
@@ -188,7 +187,22 @@ func statement(raw json.RawMessage) (assess.Statement, error) {
 	case "ask":
 		return decode[Ask](raw)
 	}
-	return nil, fmt.Errorf("kind %q is not known", head.Kind)
+	return nil, fmt.Errorf("kind %q is not known", kind)
+}
+
+// kindOf returns a statement's kind. It stands first where MarshalJSON wrote it,
+// and then need not be looked for.
+func kindOf(raw json.RawMessage) (string, error) {
+	if rest, ok := bytes.CutPrefix(raw, []byte(`{"kind":"`)); ok {
+		if kind, _, ok := bytes.Cut(rest, []byte(`"`)); ok && !bytes.Contains(kind, []byte(`\`)) {
+			return string(kind), nil
+		}
+	}
+	var head struct {
+		Kind string `json:"kind"`
+	}
+	err := json.Unmarshal(raw, &head)
+	return head.Kind, err
 }
 
 func decode[S assess.Statement](raw json.RawMessage) (assess.Statement, error) {

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"encoding/json"
 	"fmt"
 	"slices"
 
@@ -282,7 +281,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		var f intents.Frame
 		if r.Message == kept.message {
 			f = kept.frame
-		} else if err := json.Unmarshal(r.Frame, &f); err != nil {
+		} else if err := f.UnmarshalJSON(r.Frame); err != nil {
 			return in, nil, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
 		if n := len(in.Visits); n == 0 || in.Visits[n-1].Date != r.Day {
