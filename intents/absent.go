@@ -149,8 +149,8 @@ func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
 // tank", "exp tank: none", "no expansion vessel is there".
 func (m *message) itemAbsent(i int) bool {
 	s := m.sents[m.items[i].sent]
-	if strings.HasPrefix(m.text(i), "ni ") || strings.HasPrefix(m.text(i), "sin ") {
-		return true // "no tiene tanque ni check"
+	if t := m.text(i); strings.HasPrefix(t, "ni ") || denies(t) {
+		return true // "no tiene tanque ni check", "no check"
 	}
 	switch m.text(i + 1) {
 	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":

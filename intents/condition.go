@@ -32,6 +32,9 @@ func (m *message) condValue(i int, v string) string {
 // adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
 // "whistles bad", "her ok", "ok to".
 func (m *message) adverb(i int) bool {
+	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
+		return true // "Tank OK. Gone.": the writer is
+	}
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}

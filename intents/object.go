@@ -146,6 +146,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	case "mended":
 		return assess.RepairedLeak, "leak", true
 	case "shut":
+		if m.text(v.at-1) == "found" {
+			return "", "", false // "curb stop found closed"
+		}
 		if k := m.right(v.at, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }); k >= 0 && (m.text(k-1) == "al" || m.text(k-1) == "del") {
 			return "", "", false // "le cerré la llave al boiler"
 		}

@@ -14,6 +14,9 @@ func (m *message) neverServiced(i int) bool {
 		t := m.text(k)
 		return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
 	}
+	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
+		return true // "no flush yet ever"
+	}
 	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
@@ -85,7 +88,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 					m.installedLastYear(a, items)
 					return
 				}
-				if m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
+				if m.text(k) == "new" || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
 					m.installedLastYear(a, items)
 					return
 				}

@@ -32,8 +32,11 @@ func (m *message) shutsWater(i int) bool {
 }
 
 // opensIt tells whether a valve that is called closed was only found so: "curb stop
-// closed, I opened it". Opening one is no work.
+// closed, I opened it", "curb stop found closed. Opened." Opening one is no work.
 func (m *message) opensIt(i int) bool {
+	if m.text(i-1) == "found" && m.text(i+1) == "." && strings.HasPrefix(m.text(i+2), "opened") {
+		return true
+	}
 	return m.right(i, 8, true, func(k int) bool {
 		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
 	}) >= 0
