@@ -65,6 +65,18 @@ func (m *message) altered(i int) (role, string, bool) {
 		it.owner = i - 2
 		return roleFrom, "down from … to", true
 	}
+	// "prv down to 60", "down to 60 with the prv"
+	if k := i - 1; m.text(k) == "down to" && m.left(i, 9, true, func(j int) bool { return m.is(j, cDid, "set") || m.is(j, cDo, "set") || m.is(j, cBase, "set") || m.is(j, cWill, "") }) < 0 {
+		at := k - 1
+		if w := m.text(i + 1); (w == "with" || w == "w" || w == "on" || w == "at" || w == "w/") && k == m.sents[it.sent].from {
+			at = m.right(i, 3, false, func(j int) bool { return m.is(j, cItem, "prv") })
+		}
+		if at >= 0 && m.is(at, cItem, "prv") && m.items[at].sent == it.sent {
+			m.verbs = append(m.verbs, verb{at: min(at, k), what: "set", done: true, object: "prv", objAt: at})
+			it.owner = min(at, k) + 1
+			return roleTo, "down to", true
+		}
+	}
 	// "prv cut from 85 to sixty"
 	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && m.towards(j-1) && m.is(i-2, cBase, "set") && m.is(i-3, cItem, "prv") {
 		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})
@@ -89,6 +101,29 @@ func (m *message) altered(i int) (role, string, bool) {
 		return roleFrom, "had been", true
 	}
 	return 0, "", false
+}
+
+// shifted tells whether a number is by how much a deed moved a setting: "turned the prv
+// down about 20 psi", "dropped it 15 lbs". What it was set to is told with a "to".
+func (m *message) shifted(i int) bool {
+	it := &m.items[i]
+	if it.value > 30 || it.unit != "" && !pressureUnit(it.unit) {
+		return false
+	}
+	k := i - 1
+	for k > 0 && m.is(k, cHint, "hedge") {
+		k--
+	}
+	if k < 0 || m.items[k].mark || m.items[k].seg != it.seg {
+		return false
+	}
+	if m.is(k, cHint, "shift") {
+		return true
+	}
+	way := m.is(k, cHint, "way")
+	return (way || m.is(k, cItem, "prv") || m.text(k) == "it") && m.left(i, 6, false, func(j int) bool {
+		return m.is(j, cHint, "shift") || way && (m.is(j, cDid, "set") || m.is(j, cMove, "") || m.is(j, cBase, "set")) && m.items[j].seg == it.seg
+	}) >= 0
 }
 
 // was tells whether a word of the past stands between two items.

@@ -548,6 +548,10 @@ func TestWhatWasDone(t *testing.T) {
 		{"water is off at the main until friday", "shut_off"},
 		{"closed the curb stop", "shut_off"},
 		{"shut the main valve", "shut_off"},
+		{"prv dn 2 60", "set_prv to 60"},
+		{"turned prv down 20, rear 63", "set_prv; 63 rear_bibb"},
+		{"raised the prv 5 psi, 60 kitchen", "set_prv; 60 kitchen"},
+		{"down to 60 with the prv, was 88 at rear bib now 61", "set_prv to 60; 88 rear_bibb before; 61 rear_bibb after"},
 	})
 }
 
@@ -573,6 +577,7 @@ func TestWhatWasNotDone(t *testing.T) {
 		{"was quoted $480 to put in an expansion tank", "plan install_tank"},
 		{"prv should be replaced", "plan replace_prv"},
 		{"main ball valve was half shut so I opened it up", "ask none"},
+		{"dropped it 15 lbs, 62 at the kitchen now", "62 kitchen"},
 		{"curb stop found closed. Opened. 72 front", "72 front_bibb"},
 		{"charged her 110, 66 front", "66 front_bibb"},
 		{"PRV needs to be changed, 66 front", "66 front_bibb; plan replace_prv"},

@@ -77,7 +77,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if prev == "avg" || prev == "average" || prev == "mean" || prev == "promedio" {
 		return "an average", true
 	}
-	if prev == "by" || (prev == "another" || prev == "extra") {
+	if prev == "by" || (prev == "another" || prev == "extra") || m.shifted(i) {
 		return "a difference", true
 	}
 	if k := m.left(i, 3, false, func(k int) bool {

@@ -8,6 +8,9 @@ func (p *Parser) texted(toks []token) []token {
 		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark && toks[i-1].text != "aftr" && toks[i-1].text != "after" && toks[i-1].text != "aft" && toks[i-1].text != "bfr" {
 			t.text = "to" // "turned down frm 90 t 62"
 		}
+		if t := &toks[i]; t.text == "2" && t.kind == number && toks[i+1].kind == number && !toks[i+1].glued && !t.glued && (toks[i-1].text == "dn" || toks[i-1].text == "dwn" || toks[i-1].text == "down") {
+			t.text, t.kind, toks[i-1].text = "to", word, "down" // "prv dn 2 60"
+		}
 	}
 	if es, en := languages(toks); es == 0 || es < en {
 		return toks
