@@ -66,7 +66,9 @@ func (m *message) altered(i int) (role, string, bool) {
 		return roleFrom, "down from … to", true
 	}
 	// "prv down to 60", "down to 60 with the prv"
-	if k := i - 1; m.text(k) == "down to" && m.left(i, 9, true, func(j int) bool { return m.is(j, cDid, "set") || m.is(j, cDo, "set") || m.is(j, cBase, "set") || m.is(j, cWill, "") }) < 0 {
+	if k := i - 1; m.text(k) == "down to" && m.left(i, 9, true, func(j int) bool {
+		return m.is(j, cDid, "set") || m.is(j, cDo, "set") || m.is(j, cBase, "set") || m.is(j, cWill, "")
+	}) < 0 {
 		at := k - 1
 		if w := m.text(i + 1); (w == "with" || w == "w" || w == "on" || w == "at" || w == "w/") && k == m.sents[it.sent].from {
 			at = m.right(i, 3, false, func(j int) bool { return m.is(j, cItem, "prv") })
