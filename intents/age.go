@@ -152,6 +152,9 @@ func (m *message) stampedYear(i int) bool {
 	if now := m.ctx.Today.Year % 100; int(it.value) > now && it.value < 70 || it.point != "" || m.points(i) {
 		return false
 	}
+	if m.is(i-1, cHint, "setting") {
+		return false // "setting 70 on the tag"
+	}
 	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}

@@ -247,6 +247,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 		}
 		switch m.text(k) {
 		case "bypassed", "disconnected", "unplugged", "hoses", "hose", "house", "home", "built", "casa", "roof", "since", "mangueras", "construida", "remodel", "washer", "been", "here":
+			if t := m.text(a.at + 1); m.text(k) == "since" && (t == "install" || t == "installed") {
+				return false // "never flushed since 2012 install"
+			}
 			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
 				return false // "prv's been in there since 2009"
 			}

@@ -33,6 +33,9 @@ func (m *message) heaterSize(i int) bool {
 	if !it.num.integer || m.pointInClause(i) {
 		return false
 	}
+	if m.inHeaterRow(i) {
+		return true
+	}
 	prev := m.text(i - 1)
 	fuel := m.is(i+1, cFuel, "") && !m.gasTalk(i+1)
 	if fuel && (prev == "a" || prev == "is" || prev == "new" || prev == "old" || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
@@ -65,4 +68,30 @@ func (m *message) yearOfHeater(i int) bool {
 		return false
 	}
 	return m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && m.isNum(i-2) && m.items[i-2].role == roleSize
+}
+
+// inHeaterRow tells whether the number at i stands beside a fuel in a row of facts that
+// a heater's name begins: "heater 1998, gas, 40", "htr 8 yrs old elec 40".
+func (m *message) inHeaterRow(i int) bool {
+	step := func(k, by int) int {
+		if k += by; m.isMark(k, ",", "/", "-") {
+			k += by
+		}
+		return k
+	}
+	if a, b := step(i, -1), step(i, 1); !(m.is(a, cFuel, "") && !m.gasTalk(a)) && !(m.is(b, cFuel, "") && !m.gasTalk(b)) || m.items[i].unit != "" {
+		return false
+	}
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-12; k-- {
+		switch {
+		case m.is(k, cItem, "heater"):
+			return true
+		case m.is(k, cItem, ""), m.items[k].point != "":
+			return false
+		case m.items[k].mark, m.items[k].num != nil && m.items[k].role != roleReading, m.is(k, cFuel, ""), m.is(k, cUnit, ""), m.is(k, cCond, ""), m.text(k) == "old":
+		default:
+			return false
+		}
+	}
+	return false
 }

@@ -33,6 +33,8 @@ type message struct {
 	asks      []asked
 	reports   int8 // whether any pressure is reported: 0 not looked yet, 1 no, 2 yes
 	symptoms  []symptomSeen
+	sections  []section
+	foundLeft bool // the note has heads of how things were found and left
 }
 
 // item is a phrase, a number, a mark or the street line: what rules look at.
@@ -360,6 +362,7 @@ func (m *message) understand() {
 	m.ask()
 	m.asides()
 	m.terse()
+	m.findSections()
 	m.findVerbs()
 	m.numbers()
 	m.findReadings()

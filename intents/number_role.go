@@ -120,7 +120,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if prev == "(" && next == ")" && m.isNum(i-2) && m.items[i-2].value == it.value {
 		return roleIgnored, "said again" // "sixty-eight (68)"
 	}
-	if next == ")" && prev == "," && it.unit == "" && n.integer {
+	if next == ")" && prev == "," && it.unit == "" && n.integer && !(len(n.digits) == 4 && year(it.value)) {
 		for k := i - 2; k >= 0 && k >= i-6; k-- {
 			if m.text(k) == "(" {
 				return roleIgnored, "aside"

@@ -120,6 +120,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			return "", false, false
 		}
 	}
+	if a.what == "cond" && limit < 12 && m.saidLast(a.at, items) {
+		limit = 12
+	}
 	if a.what == "cond" && (m.saidOfIt(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both")) {
 		limit = 24 // "…, built in 1997, and it is stuck", "… and both look good"
 	}
@@ -175,6 +178,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	}
 	if (a.what == "year" || a.what == "age") && m.fuelNear(a.at) && m.pronounClause(a.at) {
 		return "heater", false, true // "it's a 2013, 50 gallon, gas"
+	}
+	if c := m.factLine(a); c != "" {
+		return c, false, true
 	}
 	// "it's a 2005": the item told last
 	if m.pronounClause(a.at) || a.what == "age" || a.what == "unknown" || a.what == "year" && m.yearCue(a.at) {

@@ -157,3 +157,68 @@ func (m *message) byPRV(k int) bool {
 	}
 	return false
 }
+
+// saidLast tells whether the condition at i closes the list of facts of the only thing
+// that its sentence names: "Regulator untouched, 2017, good."
+func (m *message) saidLast(i int, items []mentionOf) bool {
+	if !m.closes(i) || !m.isMark(i-1, ",") && m.text(i-1) != "and" && m.text(i-1) != "y" {
+		return false
+	}
+	n := 0
+	for _, x := range items {
+		if m.items[x.at].sent == m.items[i].sent {
+			if n++; x.at > i {
+				return false
+			}
+		}
+	}
+	if n != 1 || m.text(i-1) != "," && !m.factual(i-2) {
+		return false
+	}
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if m.items[k].point != "" || m.items[k].role == roleReading || m.is(k, cSym, "") {
+			return false
+		}
+	}
+	return true
+}
+
+// factLine finds the thing that a year or a condition alone on its line is told of, in a
+// list of facts line by line: "heater tag / 50 gal / gas / 2016".
+func (m *message) factLine(a attribute) string {
+	if a.what != "year" && a.what != "cond" && a.what != "age" {
+		return ""
+	}
+	s := m.items[a.at].sent
+	se := m.sents[s]
+	if s == 0 || m.text(se.from-1) != "\n" || se.to-se.from > 5 {
+		return ""
+	}
+	for k := se.from; k < se.to; k++ {
+		if k != a.at && !m.items[k].mark && !m.factual(k) && !m.is(k, cAge, "") && !m.is(k, cHint, "factword") {
+			return ""
+		}
+	}
+	for j := s - 1; j >= 0 && j >= s-6; j-- {
+		facts := false
+		for k := m.sents[j].to - 1; k >= m.sents[j].from; k-- {
+			if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+				if c := m.itemCode(k, v); c != "gauge" && compatible(a.what, c, m.text(a.at), m.items[a.at].value) {
+					return c
+				}
+				return ""
+			}
+			facts = facts || m.factual(k)
+			if m.items[k].role == roleSize && m.items[k].value >= 20 || m.is(k, cFuel, "") && !m.gasTalk(k) {
+				return "heater"
+			}
+			if m.items[k].role == roleReading || m.items[k].point != "" {
+				return ""
+			}
+		}
+		if !facts {
+			return ""
+		}
+	}
+	return ""
+}

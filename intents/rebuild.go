@@ -3,6 +3,9 @@ package intents
 // rebuilds reads what was done to the inside of a regulator at item i: "swapped spring
 // and diaphragm", "scrubbed the screen", "the reg got a new cartridge".
 func (m *message) rebuilds(i int) (verb, bool) {
+	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) && (m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
+		return verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i}, true // "Did: kit in regulator, new seat"
+	}
 	if !m.is(i, cHint, "innerdeed") || m.is(i, cDid, "rebuilt") && !m.is(i, cHint, "cleans") {
 		return verb{}, false
 	}

@@ -10,6 +10,9 @@ func (m *message) neverServiced(i int) bool {
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg && !m.serviceWord(i) {
 		return false // "never touched the prv"
 	}
+	if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "since" }); k > 0 && m.isNum(k+1) && !m.is(k+2, cBase, "installed") && m.left(i, 4, true, func(k int) bool { return m.text(k) == "never" }) < 0 {
+		return false // "nobody has flushed it since 2017"
+	}
 	ok := func(k int) bool {
 		t := m.text(k)
 		return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
@@ -38,7 +41,7 @@ func (m *message) maintainedYear(i int) bool {
 		if m.isService(k) {
 			// "flushed it, heater is a 2016"
 			for j := k + 1; j < i; j++ {
-				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") {
+				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") && !m.is(j-2, cDid, "flushed") || m.text(i+1) == "install" {
 					return false
 				}
 				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
@@ -50,7 +53,7 @@ func (m *message) maintainedYear(i int) bool {
 		if m.items[k].mark && m.text(k) != ":" {
 			break
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") && !m.serviceWord(k-1) && !m.serviceWord(k-2) {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") && !m.serviceWord(k-1) && !m.serviceWord(k-2) && !(m.is(k-2, cDid, "flushed") && m.is(k-1, cDeterminer, "")) {
 			break
 		}
 	}

@@ -9,6 +9,8 @@ import (
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
 	m.whens()
+	m.underHeads()
+	m.columns()
 	m.saidTwice()
 	m.placeless()
 	m.foundAir()
@@ -143,7 +145,7 @@ func (m *message) touched(i int) bool {
 
 // whens places readings before and after the work of the message.
 func (m *message) whens() {
-	worked := len(m.work) > 0 || m.changed()
+	worked := len(m.work) > 0 || m.foundLeft || m.changed()
 	type told struct {
 		at   int
 		when assess.When
@@ -186,7 +188,7 @@ func (m *message) whens() {
 		s := m.items[a.at].sent
 		lo, hi := m.readingsOf(s)
 		if lo < hi {
-			if m.weakTime(a.at) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")) {
+			if m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")) {
 				// "now 60 in the kitchen and 58 at the tub": what is joined to it too
 				for k := lo + 1; k < hi; k++ {
 					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && !m.workedBetween(m.readings[k-1].at, m.readings[k].at) && (m.chained(m.readings[k-1].at, m.readings[k].at) || m.opens(a.at) && m.plainList(m.readings[k-1].at, m.readings[k].at)) {
@@ -284,6 +286,14 @@ func (m *message) closesList(at, lo, hi int) bool {
 	switch m.text(at) {
 	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found", "al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up", "when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything", "before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
 		return true
+	case "before", "after", "antes", "despues":
+		// "shower 58, kit 58 after"
+		for k := lo + 1; k < hi; k++ {
+			if m.readings[k-1].When != "" || !m.plainList(m.readings[k-1].at, m.readings[k].at) {
+				return false
+			}
+		}
+		return m.isMark(at+1, "\n", ".") || at+1 == len(m.items)
 	}
 	return m.touched(at)
 }

@@ -15,6 +15,10 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if j >= len(toks) {
 		return street{}, false
 	}
+	switch toks[j].text {
+	case "and", "but", "y", "pero":
+		return street{}, false // "put in 2019 and works well"
+	}
 	if s, ok := p.highway(toks, j); ok {
 		return s, true
 	}

@@ -96,6 +96,10 @@ func (m *message) findVerbs() {
 					continue
 				}
 			}
+			if it.text == "chg" && m.isNum(i+1) && (m.is(i-1, cItem, "expansion_tank") || m.isNum(i-1) && m.items[i-1].unit == "gal" || m.isMark(i-1, ",") && m.isNum(i-2) && m.items[i-2].unit == "gal") && m.text(i+2) != "->" && m.text(i+2) != "to" {
+				m.say(i, "precharge") // "ET 2g chg 60 ok"
+				break
+			}
 			v := verb{at: i, what: t.value, objAt: -1}
 			m.judge(&v)
 			tank := len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank"

@@ -1,0 +1,216 @@
+package intents
+
+import "lazyhand/assess"
+
+// Visit notes in sections: what stands under "FOUND", "Did:" or "As left" is told of
+// that part of the visit, and columns named in a line of their own are told of the
+// numbers below.
+
+// section is what stands under a head, items from to to.
+type section struct {
+	head     int
+	from, to int
+	when     assess.When // of a head that tells the state before or after work
+	job      bool        // the head of what was done
+}
+
+// findSections finds the heads of the message, each first in its line.
+func (m *message) findSections() {
+	if !m.kinds.has(cHint) && !m.kinds.has(cBefore) && !m.kinds.has(cAfter) {
+		return
+	}
+	for s := range m.sents {
+		i := m.sents[s].from
+		for i < m.sents[s].to && m.items[i].mark && m.text(i) != "\n" {
+			i++
+		}
+		sec, ok := m.sectionAt(i)
+		if !ok {
+			if n := len(m.sections); n > 0 && (m.sents[s].header >= 0 || m.text(i) == "\n") && m.sections[n-1].to == i && m.sections[n-1].job {
+				continue // "Heater: …" ends a list of work
+			}
+			if n := len(m.sections); n > 0 && m.sections[n-1].to >= m.sents[s].from {
+				if x := &m.sections[n-1]; m.text(x.from-1) == "\n" || m.sents[s].line == m.sents[m.items[x.head].sent].line {
+					x.to = m.sents[s].to
+				}
+			}
+			continue
+		}
+		m.sections = append(m.sections, sec)
+	}
+	m.pairHeads()
+}
+
+// sectionAt reads the head at item i.
+func (m *message) sectionAt(i int) (section, bool) {
+	if i+1 >= len(m.items) || m.items[i].mark || m.items[i].point != "" {
+		return section{}, false
+	}
+	if !m.isMark(i+1, ":", "\n", "-", "=", ">", "|") && !(m.text(i) == "al" && m.toks[m.items[i].tok].caps) {
+		return section{}, false // but "AL front 60": as left
+	}
+	sec := section{head: i, from: i + 1, to: m.sents[m.items[i].sent].to}
+	switch {
+	case m.is(i, cHint, "jobhead"):
+		sec.job = true
+	case m.is(i, cBefore, "") || m.is(i, cHint, "foundhead"):
+		sec.when = assess.Before
+	case m.is(i, cAfter, "") || m.is(i, cHint, "lefthead"):
+		sec.when = assess.After
+	default:
+		return section{}, false
+	}
+	return sec, true
+}
+
+// pairHeads tells whether the note has a head of how things were found and one of how
+// they were left: then work was done between the two, however it is told. Heads that
+// count only as a pair ("In:" and "Out:") are no heads alone.
+func (m *message) pairHeads() {
+	found, left := false, false
+	for _, x := range m.sections {
+		found = found || x.when == assess.Before && m.is(x.head, cHint, "foundhead")
+		left = left || x.when == assess.After && m.is(x.head, cHint, "lefthead")
+	}
+	if m.foundLeft = found && left; m.foundLeft {
+		return
+	}
+	kept := m.sections[:0]
+	for _, x := range m.sections {
+		if x.job || m.is(x.head, cBefore, "") || m.is(x.head, cAfter, "") {
+			kept = append(kept, x)
+		}
+	}
+	m.sections = kept
+}
+
+// underHeads gives readings that nothing else places in time that of their section.
+func (m *message) underHeads() {
+	if len(m.work) == 0 && !m.foundLeft {
+		return
+	}
+	for _, x := range m.sections {
+		for k := range m.readings {
+			if r := &m.readings[k]; x.when != "" && r.When == "" && r.at >= x.from && r.at < x.to && !m.jobBetween(x.from, r.at) {
+				r.When = x.when
+			}
+		}
+	}
+}
+
+// jobBetween tells whether work is told between two items.
+func (m *message) jobBetween(a, b int) bool {
+	for _, w := range m.work {
+		if w.at >= a && w.at < b {
+			return true
+		}
+	}
+	return false
+}
+
+// underJob tells whether item i stands under a head of what was done.
+func (m *message) underJob(i int) bool {
+	for _, x := range m.sections {
+		if x.job && i >= x.from && i < x.to {
+			return true
+		}
+	}
+	return false
+}
+
+// column is one of the columns that a line of heads names.
+type column struct {
+	when   assess.When
+	heater assess.HeaterState
+	flow   assess.Flow
+}
+
+// columns gives the numbers of a table what the heads of its columns say: "before
+// after" over "kitchen 96 58".
+func (m *message) columns() {
+	for s := 0; s+1 < len(m.sents) && len(m.readings) > 1; s++ {
+		cols := m.columnHeads(s)
+		if len(cols) < 2 {
+			continue
+		}
+		for lo := 0; lo < len(m.readings); {
+			hi := lo + 1
+			for hi < len(m.readings) && m.readings[hi].sent == m.readings[lo].sent {
+				hi++
+			}
+			if m.readings[lo].sent > s {
+				if hi-lo != len(cols) || !m.samePoint(lo, hi) {
+					break
+				}
+				for k, c := range cols {
+					m.readings[lo+k].inColumn(c)
+				}
+			}
+			lo = hi
+		}
+	}
+}
+
+// inColumn gives a reading what its column says.
+func (r *reading) inColumn(c column) {
+	if c.when != "" {
+		r.When = c.when
+	}
+	if c.heater != "" {
+		r.Heater = c.heater
+	}
+	if c.flow != "" {
+		r.Flow = c.flow
+	}
+}
+
+// samePoint tells whether the readings lo to hi are all of one test point.
+func (m *message) samePoint(lo, hi int) bool {
+	for k := lo + 1; k < hi; k++ {
+		a, b := &m.readings[lo], &m.readings[k]
+		if len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
+			return false
+		}
+	}
+	return true
+}
+
+// columnHeads reads a line that names columns and nothing else but what the rows are.
+func (m *message) columnHeads(s int) []column {
+	se := m.sents[s]
+	if m.text(se.to-1) != "\n" || se.to-se.from > 12 {
+		return nil
+	}
+	var cols []column
+	others := 0
+	for k := se.from; k < se.to; k++ {
+		it := &m.items[k]
+		switch {
+		case it.num != nil || it.site || it.point != "":
+			return nil
+		case it.mark:
+			if t := m.text(k); t == ":" && k+2 < se.to {
+				return nil
+			}
+		case m.is(k, cBefore, "") || m.is(k, cHint, "foundhead"):
+			cols = append(cols, column{when: assess.Before})
+		case m.is(k, cAfter, "") || m.is(k, cHint, "lefthead") || m.is(k, cNow, ""):
+			cols = append(cols, column{when: assess.After})
+		case m.is(k, cState, "idle"):
+			cols = append(cols, column{heater: assess.Idle})
+		case m.is(k, cState, "firing"):
+			cols = append(cols, column{heater: assess.Firing})
+		case m.is(k, cStatic, ""):
+			cols = append(cols, column{flow: assess.Static})
+		case m.is(k, cFlowing, ""):
+			cols = append(cols, column{flow: assess.Flowing})
+		case m.is(k, cPeak, ""):
+			return nil
+		default:
+			if others++; others > 2 {
+				return nil
+			}
+		}
+	}
+	return cols
+}
