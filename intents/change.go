@@ -18,7 +18,7 @@ func (m *message) towards(k int) bool {
 // that they are no range: "charged the tank 40 to 60", "brought the prv up 45 to 55".
 func (m *message) turned(i, j int) bool {
 	v := m.verbLeft(i, 7, "set", "charged")
-	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) && !(m.isMark(v.at+1, ",") && i == v.at+2) {
+	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) && !(m.isMark(i-1, ",") && (i == v.at+2 || i == v.objAt+2)) {
 		return false
 	}
 	return !m.towards(i-1) && m.text(i-1) != "at" || m.text(i-1) == "up" || m.text(i-1) == "down"
@@ -181,7 +181,14 @@ func (m *message) deedAfter(i int, what string) *verb {
 // out, left it at 58", "installed one at 60".
 func (m *message) leftWith(i int) (role, string, bool) {
 	v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "charged", "set")
-	if v == nil || !v.done || m.numsBetween(v.at, i) > 0 || m.points(i) || m.pointBetween(v.at, i) || m.pointInClause(i) {
+	if v == nil || !v.done || m.numsBetween(v.at, i) > 0 || m.points(i) {
+		return 0, "", false
+	}
+	if m.placeOfDeed(v, i) {
+		m.items[i].owner = v.at + 1
+		return roleTo, v.what + " there, at", true
+	}
+	if m.pointBetween(v.at, i) || m.pointInClause(i) {
 		return 0, "", false
 	}
 	obj := v.object
@@ -228,6 +235,31 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// placeOfDeed tells whether the one test point between the deed and the number at i only
+// says where the part was put in: "cut one in on the main at 60".
+func (m *message) placeOfDeed(v *verb, i int) bool {
+	if v.what != "installed" && v.what != "replaced" || m.text(i-1) != "at" && m.text(i-1) != "@" || m.items[i-2].point == "" || !m.settingLike(i) || m.items[i].value > 100 {
+		return false
+	}
+	k := i - 3
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	if t := m.text(k); t != "on" && t != "in" && t != "by" && t != "at" && t != "near" {
+		return false
+	}
+	for j := v.at; j < i; j++ {
+		if m.items[j].mark {
+			return false
+		}
+	}
+	obj := v.object
+	if obj == "" {
+		obj = m.carriedTo(v.at)
+	}
+	return obj == "prv" || obj == "expansion_tank"
 }
 
 // ofTank tells whether a deed put in an expansion tank.

@@ -42,6 +42,10 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if r, why, ok := m.airOnVisit(i); ok {
 		return r, why, true
 	}
+	if v := m.verbLeft(i, 9, "installed", "replaced"); v != nil && v.done && v.object == "expansion_tank" && m.is(i+1, cDid, "charged") && m.closes(i+1) && m.numsBetween(v.at, i) == 0 {
+		it.owner = v.at + 1
+		return roleTo, "… charge", true // "exp tank exchange done, 60 psi chg"
+	}
 	if m.heldByTank(i) {
 		return roleCharge, "in the tank", true
 	}

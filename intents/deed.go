@@ -9,6 +9,9 @@ func (m *message) deedAt(i int) (verb, bool) {
 	if v, ok := m.firstOne(i); ok {
 		return v, true
 	}
+	if v, ok := m.toldDeed(i); ok {
+		return v, true
+	}
 	if v, ok := m.rebuilds(i); ok {
 		return v, true
 	}
@@ -134,6 +137,9 @@ func (m *message) moves(i int) bool {
 			if t := m.text(k + 1); t == "the" || t == "my" || t == "a" {
 				return false // "took the prv off the shelf"
 			}
+			if m.text(k) == "off" && m.is(obj, cItem, "") && m.is(i, cHint, "takesout") && !m.is(k+1, cHint, "bit") && !m.isNum(k+1) {
+				return false // "took the bad reg off"
+			}
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
 		case "in", "out":
 			// "screwed the regulator in a little"
@@ -175,6 +181,9 @@ func (m *message) byOthers(i int) bool {
 	}
 	if k < s.from || m.items[k].seg != m.items[i].seg {
 		return false
+	}
+	if m.is(k, cWhose, "other") {
+		return true // "neighbor cranked her prv down"
 	}
 	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "he" && m.text(k) != "she" && m.text(k) != "him" && m.text(k) != "im" && m.text(k) != "hes" && m.text(k) != "shes" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
 		return true

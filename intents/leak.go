@@ -63,8 +63,8 @@ func (m *message) repaired(i int) bool {
 // at deed: it is told after it, of another place, and not as what was: "fixed the
 // shower leak, kitchen faucet still drips".
 func (m *message) anotherLeak(deed, i int) bool {
-	if i <= deed || m.items[deed].sent != m.items[i].sent {
-		return false
+	if i <= deed || m.items[deed].sent != m.items[i].sent || m.left(i, 3, true, func(k int) bool { return m.is(k, cHint, "stops") || m.is(k, cNeg, "") && !m.is(k-1, cNeg, "") }) >= 0 {
+		return false // "snugged the packing nut, hose bib quit dripping"
 	}
 	parted, place := false, false
 	for k := deed + 1; k < i; k++ {

@@ -260,7 +260,7 @@ func (m *message) leakPart(at int) bool {
 	}
 	leak, part, sure := false, false, m.is(at, cFitting, "sure")
 	for k := from; k < min(s.to, at+9); k++ {
-		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst")
+		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)
 		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
 			part = true
 			leak = leak || k > at && m.leakedBefore(from)

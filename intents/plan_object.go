@@ -331,7 +331,7 @@ func pastForm(t string) bool {
 		return true
 	}
 	first, _, _ := strings.Cut(t, " ")
-	return strings.HasSuffix(first, "ed")
+	return strings.HasSuffix(first, "ed") || strings.HasSuffix(first, "ada") || strings.HasSuffix(first, "ado")
 }
 
 // quotes tells whether a word offers something for a price.

@@ -16,6 +16,12 @@ func (m *message) rebuilds(i int) (verb, bool) {
 	if in < 0 {
 		in = m.left(i, 4, true, inside)
 	}
+	if in < 0 && m.is(i, cHint, "cleans") {
+		// "reg sieve was full of pebbles, cleaned and reassembled"
+		in = m.left(i, 12, true, func(k int) bool {
+			return m.is(k, cHint, "inside") && m.items[k].point == "" && m.insideOf(k, k) == "prv"
+		})
+	}
 	if in < 0 || m.insideOf(in, i) != "prv" {
 		return verb{}, false
 	}

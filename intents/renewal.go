@@ -10,13 +10,23 @@ func (m *message) exchanged(i int) (verb, bool) {
 		return verb{}, false
 	}
 	out := m.takenBefore(i, part)
-	if out == "" {
+	if out == "" || m.moment(i+1, i+6) {
 		return verb{}, false
 	}
 	v := verb{at: i, what: "replaced"}
 	m.judge(&v)
 	v.object, v.objAt, v.renews = out, at, true
 	return v, true
+}
+
+// moment tells whether a day to come is told among items from..to.
+func (m *message) moment(from, to int) bool {
+	for _, w := range m.moments {
+		if w.days > 0 && w.at >= from && w.at < to {
+			return true
+		}
+	}
+	return false
 }
 
 // takenBefore returns the part that was taken out before item i, in its sentence or the
@@ -29,6 +39,13 @@ func (m *message) takenBefore(i int, want string) string {
 			if o, _ := m.partTaken(k); o != "" && (want == "" || o == want) {
 				return o
 			}
+		case m.text(k) == "off" || m.text(k) == "out":
+			// "plastic drain off the heater, brass ball valve on"
+			if o := m.partAt(k - 1); o != "" && m.items[k].seg != m.items[i].seg && (want == "" || o == want) {
+				return o
+			}
+		case m.is(i, cHint, "inplace") && m.is(k, cPart, "old") && m.partAt(k+1) != "" && (want == "" || m.partAt(k+1) == want):
+			return m.partAt(k + 1) // "old heater's at the curb, new 50 gal gas is running in its place"
 		case m.is(k, cHint, "puts"):
 		case m.is(k, cWill, "") && !m.wasWill(k), m.timeWordAt(k):
 			return ""
@@ -101,6 +118,8 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 			at--
 		}
 		return "", at, true
+	case (m.text(i) == "on" || m.text(i) == "in") && m.closes(i) && m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg }) >= 0:
+		return "drain_valve", i - 1, true // "brass ball valve on"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
 			return "", -1, false // "put a fresh one in"
@@ -118,8 +137,11 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 			return o, k, true
 		}
 		switch t := m.text(k); {
+		case m.is(k, cHint, "newone") && m.is(i, cPart, "new"):
+			return "", -1, true // "in with a new 3/4 one"
 		case m.is(k, cHint, "newone") || m.is(k, cPart, "new"):
 			fresh = true
+		case m.isNum(k) && m.is(i, cPart, "new") && !m.pressureLike(k):
 		case m.is(k, cMaterial, ""), m.is(k, cFuel, ""), m.is(k, cDeterminer, ""):
 		case fresh && (m.is(k, cHint, "wentin") || t == "in" || t == "on" || t == "up" || t == "unit"):
 			return "", -1, true
@@ -305,9 +327,13 @@ func (m *message) putsIn(i int) bool {
 			continue
 		}
 		switch m.text(k) {
+		case "into", "onto":
+			if part {
+				return true // "threaded a brass drain into the heater"
+			}
 		case "in", "on", "back in", "in there", "in for":
-			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn" {
-				return false // "screwed the regulator in a little"
+			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {
+				return false // "screwed the regulator in a little", "put the prv on 62"
 			}
 			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
 				return true

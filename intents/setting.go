@@ -29,7 +29,7 @@ func (m *message) topicBefore(i int) (string, int) {
 
 // heaterState tells whether item k names the heater with its state: "old htr out".
 func (m *message) heaterState(k int) bool {
-	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced"))
+	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced") || m.is(k-2, cHint, "takesout") && strings.HasPrefix(m.text(k), "dead"))
 }
 
 // carried returns the equipment last named before sentence s.
@@ -73,7 +73,13 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	if r, why, ok := m.dialled(i); ok {
 		return r, why, true
 	}
+	if r, why, ok := m.foundLeft(i); ok {
+		return r, why, true
+	}
 	if r, why, ok := m.altered(i); ok {
+		return r, why, true
+	}
+	if r, why, ok := m.putTo(i); ok {
 		return r, why, true
 	}
 	// Y of X to Y

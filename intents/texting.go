@@ -7,6 +7,11 @@ func (p *Parser) texted(toks []token) []token {
 	for i := 1; i+1 < len(toks); i++ {
 		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark && toks[i-1].text != "aftr" && toks[i-1].text != "after" && toks[i-1].text != "aft" && toks[i-1].text != "bfr" {
 			t.text = "to" // "turned down frm 90 t 62"
+		} else if p.twoForTo(toks, i) {
+			t.kind, t.text, t.num = word, "to", nil
+			if toks[i-1].text == "dn" {
+				toks[i-1].text = "down"
+			}
 		}
 		if t := &toks[i]; t.text == "2" && t.kind == number && toks[i+1].kind == number && !toks[i+1].glued && !t.glued && (toks[i-1].text == "dn" || toks[i-1].text == "dwn" || toks[i-1].text == "down") {
 			t.text, t.kind, toks[i-1].text = "to", word, "down" // "prv dn 2 60"
@@ -37,6 +42,24 @@ func (p *Parser) texted(toks []token) []token {
 	}
 	joinTens(toks)
 	return toks
+}
+
+// twoForTo tells whether the "2" at i stands for "to": "prv dn 2 60", "bck fri 2 recheck".
+func (p *Parser) twoForTo(toks []token, i int) bool {
+	t, prev, next := &toks[i], &toks[i-1], &toks[i+1]
+	if t.kind != number || t.num.digits != "2" || t.glued || next.glued || prev.kind != word {
+		return false
+	}
+	if next.kind == number {
+		return next.num.value >= 20 && next.num.value <= 150 && (prev.text == "dn" || prev.text == "dwn" || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set"))
+	}
+	return weekdays[prev.text] > 0 && p.means(next.text, cDo, "") || p.means(prev.text, cHint, "wants") && p.means(next.text, cDo, "")
+}
+
+// means tells whether a word alone has a class of the lexicon.
+func (p *Parser) means(w string, c class, value string) bool {
+	id, ok := p.lex.vocab[w]
+	return ok && p.has(p.lex.tags[p.lex.first[id]], c, value)
 }
 
 // namesStreet tells whether the word at i is a street's suffix, or stands between a

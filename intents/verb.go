@@ -197,7 +197,7 @@ func (m *message) judge(v *verb) {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
 	// "PRV set to 60": nobody set it
-	if v.what == "set" && m.is(v.at, cHint, "stands") && !v.negated && !v.planned {
+	if v.what == "set" && (m.is(v.at, cHint, "stands") || m.is(v.at, cHint, "isset") && m.is(v.at-1, cHint, "present")) && !v.negated && !v.planned {
 		k := v.at - 1
 		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
 			k--
@@ -344,9 +344,13 @@ func (m *message) objectOf(v *verb) (string, int) {
 			}
 		}
 	}
+	if k := v.at - 1; k >= s.from && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) && (m.text(v.at+1) == "and" || m.text(v.at+1) == "y") && pastForm(m.text(v.at)) {
+		o, _ := m.val(k, cItem)
+		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
+	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
-			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") {
+			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" || m.innerOf(v, k) || o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") {
 				continue
 			}
 			return m.itemCode(k, o), k
@@ -390,6 +394,23 @@ func (m *message) objectOf(v *verb) (string, int) {
 		}
 	}
 	return "", -1
+}
+
+// innerOf tells whether the item at k is only where a small part was put in: "put a new
+// valve core in the expansion tank".
+func (m *message) innerOf(v *verb, k int) bool {
+	if v.what != "installed" && v.what != "replaced" {
+		return false
+	}
+	j := k - 1
+	for m.is(j, cDeterminer, "") {
+		j--
+	}
+	if t := m.text(j); t != "in" && t != "into" && t != "on" && t != "onto" || j <= v.at+1 {
+		return false
+	}
+	n := j - 1
+	return m.is(n, cFitting, "part") || m.strangeThing(n)
 }
 
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.

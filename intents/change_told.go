@@ -1,0 +1,268 @@
+package intents
+
+// A change of a setting told without a word of setting: "prv down to 58", "retuned the
+// prv at 2208 Ashwillow to 60", "Reg setting: found 84, left 63", "put the reg at 55".
+
+// putTo reads the number at i as what the regulator of its clause was put to by a
+// particle, an unknown verb of the past or a word of putting.
+func (m *message) putTo(i int) (role, string, bool) {
+	if !m.kinds.has(cItem) || !m.settingLike(i) {
+		return 0, "", false
+	}
+	k := i - 1
+	loose := false // "at", "on": only a word of putting says that it was put there
+	switch {
+	case m.towards(k):
+	case m.is(k, cHint, "putat"):
+		loose = true
+	default:
+		return 0, "", false
+	}
+	particle := m.is(k, cHint, "particle")
+	for k--; k >= 0 && k >= i-9 && m.items[k].seg == m.items[i].seg && !m.is(k, cItem, "prv"); k-- {
+		switch it := &m.items[k]; {
+		case m.is(k, cHint, "particle"):
+			particle = true
+		case it.site, m.is(k, cHint, "bit"), m.is(k, cDeterminer, ""), m.is(k, cHint, "possessive"), m.text(k) == "at", m.text(k) == "another", m.text(k) == "the way":
+		case it.num != nil && it.value <= 15, particle && m.workedWord(k):
+		default:
+			return 0, "", false
+		}
+	}
+	if k < 0 || !m.is(k, cItem, "prv") || m.items[k].seg != m.items[i].seg {
+		if k = i + 2; particle && m.is(i+1, cHint, "withit") {
+			for m.is(k, cDeterminer, "") {
+				k++
+			}
+		}
+		if !m.is(k, cItem, "prv") || m.points(i) {
+			return 0, "", false
+		}
+		return m.settledAt(k, i, roleTo, "put to, with") // "down to 60 with the prv"
+	}
+	if !particle && m.placeInClause(i) {
+		return 0, "", false
+	}
+	verb := k - 1
+	for m.is(verb, cDeterminer, "") || m.is(verb, cHint, "possessive") || m.is(verb, cPart, "") || m.text(verb) == "with" || m.text(verb) == "w" {
+		verb--
+	}
+	put := verb >= 0 && m.items[verb].seg == m.items[k].seg && (m.is(verb, cHint, "puts") && !m.is(verb, cHint, "putlater") || !loose && m.workedWord(verb))
+	if !put && (loose || !particle) || m.is(verb, cDid, "") {
+		return 0, "", false
+	}
+	if m.openDenied(m.items[k].sent, i) {
+		return roleIgnored, "planned or wanted", true
+	}
+	return m.settledAt(k, i, roleTo, "put to")
+}
+
+// settingLike tells whether the number at i can be what a regulator is set to.
+func (m *message) settingLike(i int) bool {
+	it := &m.items[i]
+	psi := toPSI(it.value, it.unit)
+	return (it.unit == "" || pressureUnit(it.unit)) && psi >= 20 && psi <= 150
+}
+
+// workedWord tells whether item k is a word that may tell a deed though the lexicon
+// knows none of it: a form of the past, or a plain verb of moving.
+func (m *message) workedWord(k int) bool {
+	it := &m.items[k]
+	if it.mark || it.num != nil || it.site {
+		return false
+	}
+	if m.is(k, cMove, "") {
+		return true
+	}
+	n := len(it.text)
+	return it.tags == nil && n > 4 && it.text[n-2:] == "ed" && it.text != "need"
+}
+
+// openDenied tells whether the clauses of sentence s up to item i plan, want, ask or
+// deny what they tell.
+func (m *message) openDenied(s, i int) bool {
+	se := m.sents[s]
+	if se.question || se.asking {
+		return true
+	}
+	for k := se.from; k < i; k++ {
+		if m.items[k].seg == m.items[i].seg && (m.is(k, cWill, "") && !m.wasWill(k) || m.is(k, cTarget, "") || m.is(k, cNeg, "") || m.is(k, cHint, "meant") || m.is(k, cWhose, "other")) {
+			return true
+		}
+	}
+	for _, w := range m.moments {
+		if w.days > 0 && w.at > i && w.at <= i+6 && m.items[w.at].seg == m.items[i].seg && m.items[w.at].sent == s {
+			return true
+		}
+	}
+	return false
+}
+
+// placeInClause tells whether the clause of the number at i names a test point.
+func (m *message) placeInClause(i int) bool {
+	for k := m.sents[m.items[i].sent].from; k < m.sents[m.items[i].sent].to; k++ {
+		if m.items[k].seg == m.items[i].seg && m.items[k].point != "" && !m.is(k, cHint, "particle") {
+			return true
+		}
+	}
+	return false
+}
+
+// settledAt gives the number at i to a deed of setting told at the item of the part.
+func (m *message) settledAt(item, i int, r role, why string) (role, string, bool) {
+	what, object := "set", "prv"
+	if v, _ := m.val(item, cItem); m.itemCode(item, v) == "expansion_tank" || m.is(item, cPart, "air") {
+		what, object = "charged", "expansion_tank"
+	}
+	known := false
+	for k := range m.verbs {
+		if v := &m.verbs[k]; v.at == item {
+			v.what, v.object, v.objAt, v.done, v.state, known = what, object, item, true, false, true
+		}
+	}
+	if !known {
+		m.verbs = append(m.verbs, verb{at: item, what: what, done: true, object: object, objAt: item})
+	}
+	m.items[i].owner = item + 1
+	return r, why, true
+}
+
+// foundLeft reads two numbers as what a part was found at and left at: "found the prv on
+// 84, left it 63", "PRV was set at 80 I took it down to 62", "reset the prv, 4 bar, it was
+// 6 bar". Where a test point is named in the sentence they are pressures of that point.
+func (m *message) foundLeft(i int) (role, string, bool) {
+	it := &m.items[i]
+	if !m.kinds.has(cHint) || !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
+		return 0, "", false
+	}
+	if p := m.prevPressure(i); p >= 0 && m.items[p].why == foundAt {
+		it.owner = m.items[p].owner
+		return roleTo, "left at", true
+	}
+	part := m.partOfSetting(i)
+	if part < 0 {
+		return 0, "", false
+	}
+	j := m.nextPressure(i)
+	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg && !m.pointInSentence(it.sent) && m.closesWell(i) {
+		return roleSetting, "found at", true // "found the prv on 75 and that's where I left it"
+	}
+	if j < 0 || m.items[j].value == it.value || it.unit != m.items[j].unit && it.unit != "" || m.pointInSentence(it.sent) || m.nextPressure(j) >= 0 || m.prevPressure(i) >= 0 || m.openDenied(it.sent, j) {
+		return 0, "", false
+	}
+	switch {
+	case m.leadsIn(i, "foundat") && (m.leadsIn(j, "leftat") || m.movedTo(i, j)):
+		for k := range m.verbs {
+			if v := &m.verbs[k]; v.at > i && v.at < j && v.done && (v.what == "set" || v.what == "charged") {
+				if !m.is(part, cItem, "prv") {
+					v.what, v.object, v.objAt = "charged", "expansion_tank", part
+				}
+				it.owner = v.at + 1
+				return roleFrom, foundAt, true
+			}
+		}
+		return m.settledAt(part, i, roleFrom, foundAt)
+	case m.leadsIn(j, "foundat") && m.isMark(i-1, ","):
+		if v := m.verbLeft(i, 5, "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") {
+			it.owner = v.at + 1
+			return roleTo, "set, and told what it was", true
+		}
+	}
+	return 0, "", false
+}
+
+// closesWell tells whether nothing but a word that it was left so follows the number at
+// i in its clause.
+func (m *message) closesWell(i int) bool {
+	return m.closes(i) || m.is(i+1, cUnit, "") && m.closes(i+1) || m.text(i+1) == "and"
+}
+
+// movedTo tells whether a word that moves a setting stands between the numbers at i and
+// j, the second being where it was moved to.
+func (m *message) movedTo(i, j int) bool {
+	if !m.towards(j - 1) {
+		return false
+	}
+	for k := i + 1; k < j; k++ {
+		if m.is(k, cDid, "set") || m.is(k, cDid, "charged") || m.is(k, cMove, "") || m.is(k, cHint, "shifted") {
+			return true
+		}
+	}
+	return false
+}
+
+// pressureLike tells whether the number at k may be a pressure by its size and unit.
+func (m *message) pressureLike(k int) bool {
+	it := &m.items[k]
+	return it.num != nil && it.role != roleTaken && it.role != roleDate && toPSI(it.value, it.unit) >= 10 && (it.unit == "" || pressureUnit(it.unit)) && !it.num.time && !it.num.money && !it.num.apos && len(it.num.digits) < 4
+}
+
+// nextPressure returns the next number of the sentence after item i that may be a
+// pressure, else -1; prevPressure the one before.
+func (m *message) nextPressure(i int) int {
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if m.pressureLike(k) {
+			return k
+		}
+	}
+	return -1
+}
+
+func (m *message) prevPressure(i int) int {
+	for k := i - 1; k >= m.sents[m.items[i].sent].from; k-- {
+		if m.pressureLike(k) {
+			return k
+		}
+	}
+	return -1
+}
+
+// pointInSentence tells whether sentence s names a test point.
+func (m *message) pointInSentence(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].point != "" && !m.is(k, cHint, "particle") && !m.is(k, cItem, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// foundAt is why a number is what a part was found set at.
+const foundAt = "found at, then left at"
+
+// leadsIn tells whether the word that leads to the number at i is of a hint: "left it at
+// 63", "it had been 80".
+func (m *message) leadsIn(i int, hint string) bool {
+	for k := i - 1; k >= 0 && k >= i-5 && !m.isMark(k, ",", ".", "\n", "/"); k-- {
+		switch {
+		case m.is(k, cHint, hint):
+			return true
+		case m.items[k].num != nil || m.items[k].site:
+			return false
+		case m.items[k].mark, m.is(k, cItem, ""), m.is(k, cDeterminer, ""), m.is(k, cHint, "putat"), m.is(k, cPart, "air"):
+		default:
+			if t := m.text(k); t != "it" && t != "her" && t != "about" && t != "set" && t != "to" && t != "that" && t != "up" && t != "down" {
+				return false
+			}
+		}
+	}
+	return false
+}
+
+// partOfSetting returns the regulator, the tank or its air that the number at i speaks
+// of: the last one named before it, be it in the sentence before; else -1.
+func (m *message) partOfSetting(i int) int {
+	first := m.sents[max(m.items[i].sent-1, 0)].from
+	for k := i - 1; k >= first; k-- {
+		if m.is(k, cPart, "air") {
+			return k
+		}
+		if v, ok := m.val(k, cItem); ok && v != "gauge" && !m.taken(k) {
+			if c := m.itemCode(k, v); c == "prv" || c == "expansion_tank" {
+				return k
+			}
+			return -1
+		}
+	}
+	return -1
+}

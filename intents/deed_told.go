@@ -1,0 +1,172 @@
+package intents
+
+import "strings"
+
+// Deeds told by other words than a verb of work and its object: "gave the heater a good
+// rinse", "flush on the heater's done", "hose bib quit dripping", "tee'd a tank into the
+// cold line, first one they've had".
+
+// toldDeed reads such a deed at item i.
+func (m *message) toldDeed(i int) (verb, bool) {
+	if !m.kinds.has(cHint) && !m.kinds.has(cSym) {
+		return verb{}, false
+	}
+	var v verb
+	switch {
+	case m.placesFirst(i, &v), m.givesAir(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
+		return v, true
+	}
+	return verb{}, false
+}
+
+// tellsDeed makes v the deed at item i and tells whether it was done.
+func (m *message) tellsDeed(v *verb, i int, what, object string, objAt int) bool {
+	*v = verb{at: i, what: what, objAt: -1}
+	m.judge(v)
+	v.what, v.object, v.objAt = what, object, objAt
+	v.done = !v.negated && !v.planned
+	return true
+}
+
+// placesFirst reads a regulator or a tank that was put in where there was none: "strapped
+// up an exp tank where there was just bare pipe", "gave the house the tank it never had".
+func (m *message) placesFirst(i int, v *verb) bool {
+	if !m.is(i, cHint, "puts") && !m.is(i, cHint, "places") && !m.is(i, cHint, "given") && !m.workedWord(i) || m.is(i+1, cNeg, "") {
+		return false
+	}
+	k := m.right(i, 6, true, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "") || m.is(k, cDid, "") })
+	if k < 0 || m.is(k, cDid, "") || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	o := m.partAt(k)
+	return (o == "prv" || o == "expansion_tank") && m.noneYet(k) && m.tellsDeed(v, i, "installed", o, k)
+}
+
+// noneYet tells whether the sentence says that the house had no such thing as the part
+// at item k before.
+func (m *message) noneYet(k int) bool {
+	first := func(j int) bool {
+		t := m.text(j)
+		return (t == "first" || t == "1st" || t == "primer" || t == "primera") && !m.is(j+1, cItem, "")
+	}
+	if m.left(k, 3, true, func(j int) bool { return m.text(j) == "first" || m.text(j) == "primer" }) >= 0 {
+		return true
+	}
+	for j := k + 1; j < m.sents[m.items[k].sent].to && j <= k+9; j++ {
+		switch {
+		case m.is(j, cItem, ""):
+			return false
+		case m.is(j, cAbsent, ""), m.is(j, cLacks, "") && m.closes(j), first(j):
+			return true
+		case m.text(j) == "never" && m.right(j, 2, true, func(n int) bool { return m.text(n) == "had" || m.text(n) == "one" }) >= 0:
+			return true
+		case m.text(j) == "where" && m.right(j, 5, true, func(n int) bool { return m.is(n, cHint, "nobody") || m.is(n, cHint, "barepipe") }) >= 0:
+			return true
+		}
+	}
+	return false
+}
+
+// givesAir reads air that was put into a tank, without a number or before it: "gave the
+// exp tank some air", "le puse air al exp tank hasta 55".
+func (m *message) givesAir(i int, v *verb) bool {
+	if !m.is(i, cHint, "putsair") && !m.is(i, cHint, "given") && !m.is(i, cHint, "puts") || m.is(i, cDid, "charged") {
+		return false
+	}
+	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
+	air := m.right(i, 5, false, func(k int) bool { return ours(k) && m.is(k, cPart, "air") && !m.is(k-1, cPart, "new") })
+	tank := m.right(i, 8, false, func(k int) bool { return ours(k) && (m.is(k, cItem, "expansion_tank") || m.is(k, cItem, "tank")) })
+	if air < 0 || tank < 0 || m.text(air) == "bladder" || tank < air && air != tank+1 && !m.is(air-1, cHint, "bit") && m.text(air-1) != "more" {
+		return false
+	}
+	return m.tellsDeed(v, i, "charged", "expansion_tank", tank)
+}
+
+// givesFlush reads a flush that was given to the heater: "gave the hot water tank a good
+// rinse out", "le di flush al boiler", "se le dio su lavada al calentador".
+func (m *message) givesFlush(i int, v *verb) bool {
+	if !m.is(i, cHint, "given") && !m.is(i, cHint, "givesflush") {
+		return false
+	}
+	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
+	flush := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cHint, "flushnoun") })
+	heater := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cItem, "heater") })
+	if flush < 0 || heater < 0 && !(m.is(i+1, cHint, "goes") && m.carriedTo(i) == "heater") || m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cNeg, "") }) >= 0 {
+		return false
+	}
+	return m.tellsDeed(v, i, "flushed", "heater", heater)
+}
+
+// nounDone reads a job told by its noun and a word that it is done: "flush job on the
+// heater's done", "the annual flush of the water heater was carried out", "recharge of
+// the tank complete".
+func (m *message) nounDone(i int, v *verb) bool {
+	what, ok := m.val(i, cBase)
+	if !ok || m.sents[m.items[i].sent].question || m.is(i, cDid, "") && m.is(i-1, cHad, "") {
+		return false
+	}
+	item := -1
+	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+9 && !m.items[k].mark; k++ {
+		switch {
+		case m.is(k, cNeg, ""), m.is(k, cWill, ""):
+			return false
+		case item < 0 && m.is(k, cItem, ""):
+			if item = k; m.text(k-1) == "on" || m.text(k-1) == "of" || m.is(k-1, cDeterminer, "") && (m.text(k-2) == "on" || m.text(k-2) == "of" || m.text(k-2) == "for") {
+				continue
+			}
+			return false
+		case m.is(k, cHint, "finished"), m.is(k, cHint, "carriedout"):
+			o := m.partAt(item)
+			return item >= 0 && m.left(i, 5, true, func(j int) bool { return m.is(j, cNeg, "") || m.is(j, cWill, "") || m.is(j, cHint, "needs") }) < 0 && m.tellsDeed(v, i, what, o, item)
+		}
+	}
+	return false
+}
+
+// stopsLeak reads a leak that was made to stop: "hose bib quit dripping" beside a part
+// that was worked on, "got the shower to stop dripping", "the leak under the sink has been
+// taken care of".
+func (m *message) stopsLeak(i int, v *verb) bool {
+	if !m.is(i, cSym, "leak") || m.is(i, cNeg, "") {
+		return false
+	}
+	over := m.right(i, 7, true, func(k int) bool { return m.items[k].seg == m.items[i].seg && m.is(k, cHint, "over") })
+	if over >= 0 && m.right(i, over-i, true, func(k int) bool { return m.is(k, cNeg, "") || m.is(k, cWill, "") && k < over }) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
+		return m.tellsDeed(v, i, "mended", "leak", i)
+	}
+	stop := m.left(i, 3, true, func(k int) bool { return m.is(k, cHint, "stops") && m.items[k].seg == m.items[i].seg })
+	if stop < 0 {
+		return false
+	}
+	if m.left(stop, 5, true, func(k int) bool { return m.text(k) == "got" }) >= 0 {
+		return m.tellsDeed(v, i, "mended", "leak", i)
+	}
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if m.items[k].seg != m.items[i].seg && (m.workedWord(k) || m.is(k, cDid, "")) && m.right(k, 4, true, func(j int) bool { return m.is(j, cFitting, "") && m.items[j].seg == m.items[k].seg }) >= 0 {
+			return m.tellsDeed(v, i, "mended", "leak", i)
+		}
+	}
+	return false
+}
+
+// freshInside reads new inner parts of a regulator told without a verb: "fresh spring and
+// seat in the pressure reducer, reused the body", "repair kit into the PRV".
+func (m *message) freshInside(i int, v *verb) bool {
+	if !m.is(i, cPart, "new") && !m.is(i, cHint, "kits") || i > m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site && m.text(i-1) != "and" {
+		return false
+	}
+	in := m.is(i, cHint, "kits")
+	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+8; k++ {
+		switch {
+		case m.is(k, cHint, "inside") && m.items[k].point == "" && !m.is(k, cItem, ""):
+			in = true
+		case in && (m.is(k, cItem, "prv") || strings.HasPrefix(m.text(k), "into the ")):
+			return m.tellsDeed(v, i, "rebuilt", "prv", k)
+		case m.text(k) == "and" || m.text(k) == "," || m.text(k) == "&" || m.is(k, cDeterminer, ""):
+		case in && (m.text(k) == "in" || m.text(k) == "into" || m.text(k) == "for" || m.text(k) == "on" || m.text(k) == "inside" || m.text(k) == "to"):
+		default:
+			return false
+		}
+	}
+	return false
+}
