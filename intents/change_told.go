@@ -127,10 +127,10 @@ func (m *message) settledAt(item, i int, r role, why string) (role, string, bool
 	return r, why, true
 }
 
-// foundLeft reads two numbers as what a part was found at and left at: "found the prv on
+// foundThenLeft reads two numbers as what a part was found at and left at: "found the prv on
 // 84, left it 63", "PRV was set at 80 I took it down to 62", "reset the prv, 4 bar, it was
 // 6 bar". Where a test point is named in the sentence they are pressures of that point.
-func (m *message) foundLeft(i int) (role, string, bool) {
+func (m *message) foundThenLeft(i int) (role, string, bool) {
 	it := &m.items[i]
 	if !m.kinds.has(cHint) || !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
 		return 0, "", false

@@ -73,7 +73,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	if r, why, ok := m.dialled(i); ok {
 		return r, why, true
 	}
-	if r, why, ok := m.foundLeft(i); ok {
+	if r, why, ok := m.foundThenLeft(i); ok {
 		return r, why, true
 	}
 	if r, why, ok := m.altered(i); ok {

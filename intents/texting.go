@@ -9,12 +9,9 @@ func (p *Parser) texted(toks []token) []token {
 			t.text = "to" // "turned down frm 90 t 62"
 		} else if p.twoForTo(toks, i) {
 			t.kind, t.text, t.num = word, "to", nil
-			if toks[i-1].text == "dn" {
+			if w := toks[i-1].text; w == "dn" || w == "dwn" {
 				toks[i-1].text = "down"
 			}
-		}
-		if t := &toks[i]; t.text == "2" && t.kind == number && toks[i+1].kind == number && !toks[i+1].glued && !t.glued && (toks[i-1].text == "dn" || toks[i-1].text == "dwn" || toks[i-1].text == "down") {
-			t.text, t.kind, toks[i-1].text = "to", word, "down" // "prv dn 2 60"
 		}
 	}
 	if es, en := languages(toks); es == 0 || es < en {
