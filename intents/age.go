@@ -158,6 +158,9 @@ func (m *message) stampedYear(i int) bool {
 	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}
+	if t := m.text(i - 1); (t == "a" || t == "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && (m.is(i-3, cItem, "prv") || m.is(i-3, cItem, "softener") || m.is(i-3, cItem, "recirc")) {
+		return true // "prv is a 98"
+	}
 	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in") && m.thingIn(it.sent) && m.closes(i) {
 		return true
 	}
@@ -171,6 +174,15 @@ func (m *message) stampedYear(i int) bool {
 		}
 	}
 	return false
+}
+
+// spokenYear tells whether "oh nine" is a year: beside a thing or a house that was built,
+// where no pressure is told.
+func (m *message) spokenYear(i int) bool {
+	if m.points(i) || m.items[i].point != "" || m.items[i].unit != "" {
+		return false
+	}
+	return m.thingIn(m.items[i].sent) || m.itemIn(m.items[i].sent) != "" || m.yearCue(i)
 }
 
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".

@@ -79,6 +79,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 		m.tankNumbers(s, a)
 		se.asking = true
 	case AskNextCheck:
+		if m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "theyask") }) >= 0 {
+			return // "homeowner asks why her water is gray"
+		}
 		if strings.HasPrefix(t, "why") || strings.HasPrefix(t, "por que") || strings.HasPrefix(t, "porque") || t == "how come" {
 			if !se.question && !begins {
 				return

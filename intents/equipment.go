@@ -68,6 +68,9 @@ func (m *message) findEquipment() {
 	var items []mentionOf
 	for i := range m.items {
 		v, ok := m.val(i, cItem)
+		if !ok && be(m.text(i+1)) && m.items[i].point == "heater_drain" && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
+			v, ok = "heater", true // "bottom of the heater is flaking"
+		}
 		if !ok || m.items[i].role == roleTaken || m.items[i].mark {
 			continue
 		}
@@ -100,7 +103,7 @@ func (m *message) findEquipment() {
 	m.original(items)
 	var attrs []attribute
 	for i := range m.items {
-		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question {
+		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
 		}
 		if found := m.attributeAt(i); len(found) > 0 && !m.onTruck(i) {
@@ -111,6 +114,25 @@ func (m *message) findEquipment() {
 		m.give(a, items)
 	}
 	m.likewise(items)
+}
+
+// beforeAsk tells whether item i stands in a clause told before the question of its
+// sentence: "reg went in around 2013, what have we got on this house".
+func (m *message) beforeAsk(i int) bool {
+	asked := false
+	for k := range m.asks {
+		at := m.asks[k].at
+		asked = asked || at > i && m.items[at].sent == m.items[i].sent && m.items[at].seg != m.items[i].seg
+	}
+	if !asked {
+		return false
+	}
+	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+		if m.items[k].seg == m.items[i].seg && m.is(k, cItem, "") {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) pointUsed(i int) bool {
@@ -237,6 +259,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
 		return
+	}
+	if a.what == "cond" && m.is(a.at, cSym, "rusty_water") && m.waterNear(a.at) && !m.is(a.at-1, cItem, "") {
+		return // "el agua sale cafecita, como con óxido"
 	}
 	if t := m.text(a.at - 1); a.what == "cond" && (t == "as" || m.text(a.at) == "going" && (m.text(a.at+1) == "to" || m.text(a.at+1) == "in" || m.text(a.at+1) == "on")) {
 		return

@@ -1,10 +1,6 @@
 package intents
 
-import (
-	"strings"
-
-	"lazyhand/assess"
-)
+import "lazyhand/assess"
 
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
@@ -32,15 +28,28 @@ func (m *message) toilet(i int) bool {
 					return false
 				}
 			}
-			if w := m.left(k, 3, false, func(j int) bool {
-				return strings.HasPrefix(m.text(j), "when") || m.text(j) == "time" && (m.text(j-1) == "every" || m.text(j-1) == "each") || m.text(j) == "every time" || m.text(j) == "each time" || m.text(j) == "cuando"
-			}); w >= 0 {
+			if m.atTimes(k) {
 				return false // "a foghorn whenever the toilet refills"
 			}
 			return !(m.text(k-1) == "with" || m.text(k-2) == "with" || m.text(k-1) == "w/" || m.text(k-1) == "con")
 		}
 	}
 	return false
+}
+
+// atTimes tells whether what stands at item i only says when something else is heard:
+// "a foghorn whenever the toilet refills", "three knocks right after the toilet fills".
+func (m *message) atTimes(i int) bool {
+	return m.left(i, 3, false, func(k int) bool { return m.signsOf(k).has(signWhen) }) >= 0
+}
+
+// looksSo tells whether "lks" at item i is "looks": a colour or a likeness follows.
+func (m *message) looksSo(i int) bool {
+	if m.toks[m.items[i].tok].text != "lks" {
+		return false
+	}
+	const coloured = 1<<signDark | 1<<signRust | 1<<signDarkly | 1<<signRustly | 1<<signLike
+	return m.is(i+1, cColor, "") || m.signsOf(i+1)&coloured != 0 || m.text(i+1) == "lk" || m.text(i+1) == "good" || m.text(i+1) == "ok"
 }
 
 // repaired tells whether the leak at item i was mended on the visit.

@@ -297,6 +297,10 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 		}
 		return thousands(toks, i, to, rest, k)
 	case 'o':
+		// "oh nine", a year of two digits; its role says whether it is one
+		if c, d := numClass(toks, i+1, to); c == 'd' && i+2 == to {
+			return d, "0" + strconv.Itoa(d), 2
+		}
 		return 0, "", 0
 	}
 	first, k := two(toks, i, to)

@@ -216,7 +216,7 @@ func (m *message) roleOf(i int) (role, string) {
 		if m.text(i+1) == "/" && m.isNum(i+2) && it.value >= 1 && it.value <= 12 && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 			return roleIgnored, "month of a date"
 		}
-		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && !n.words {
+		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && (!n.words || m.spokenYear(i)) {
 			return roleYear, "leading zero"
 		}
 		if len(n.digits) == 2 && n.integer && prev == "del" && m.is(i-2, cItem, "") && (it.value >= 80 || int(it.value) <= m.ctx.Today.Year%100) {

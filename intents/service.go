@@ -13,6 +13,9 @@ func (m *message) neverServiced(i int) bool {
 	if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "since" }); k > 0 && m.isNum(k+1) && !m.is(k+2, cBase, "installed") && m.left(i, 4, true, func(k int) bool { return m.text(k) == "never" }) < 0 {
 		return false // "nobody has flushed it since 2017"
 	}
+	if x := m.itemIn(m.items[i].sent); m.text(i) == "touched" && !m.serviceWord(i) && x != "" && x != "heater" {
+		return false // "factory preset of 50 on the reducer, never touched"
+	}
 	ok := func(k int) bool {
 		t := m.text(k)
 		return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
@@ -20,7 +23,7 @@ func (m *message) neverServiced(i int) bool {
 	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
 		return true // "no flush yet ever"
 	}
-	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
+	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" || m.text(k) == "once" || m.text(k) == "one time" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
 	}) >= 0

@@ -24,7 +24,7 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || m.ofSomethingElse(i) || m.supposed(i) {
+		if !ok || name != assess.GasSmell && m.ofSomethingElse(i) || m.supposed(i) {
 			continue
 		}
 		absent := m.absent(i, name)
@@ -172,11 +172,14 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	}
 	switch assess.SymptomName(v) {
 	case assess.Leak:
-		if namesToilet(t) && (m.text(i-1) == "when" || m.text(i-1) == "whenever" || m.text(i-2) == "when" || m.text(i-2) == "whenever") {
+		if namesToilet(t) && m.atTimes(i) {
 			return "", false // "a foghorn whenever a toilet refills"
 		}
 		if m.repaired(i) || m.is(i, cCond, "") && m.isItemNear(i) && (t == "weeping" || t == "seeping") {
 			return "", false
+		}
+		if m.looksSo(i) {
+			return "", false // "wtr lks inky"
 		}
 		if n := m.text(i + 1); t == "drips" && m.toks[m.items[i].tok].text != t && (n == "to" || m.isNum(i+1) || n == "from") {
 			return "", false // "prssr drps to 40"
@@ -237,6 +240,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent) {
 			return assess.ReliefDischarge, true // "felt the relief pipe, not a drop"
 		}
+		if t == "nada de agua" && m.is(i+1, cColor, "") {
+			return "", false // "nada de agua negra"
+		}
 		if m.text(i) == "no water" {
 			switch m.text(i + 1) {
 			case "on":
@@ -252,6 +258,10 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 		if m.text(i) == "sin agua" && m.text(i+1) == "caliente" || m.text(i+1) == "hot" {
 			return "", false
+		}
+	case assess.GasSmell:
+		if strings.Contains(t, "rotten") && m.waterNear(i) {
+			return "", false // "hot water smells like rotten eggs": the anode's
 		}
 	case assess.Swings:
 		if d := m.text(i - 1); t == "swing" && (d == "the" || d == "a" || d == "porch") {

@@ -81,7 +81,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	for k := i - 1; k >= s.from && k >= i-10; k-- {
 		t := m.text(k)
 		switch t {
-		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "nadie", "tampoco", "nunca", "cero", "no more":
+		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "nada de agua", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "nadie", "tampoco", "nunca", "cero", "no more":
 			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
 				return false
 			}
@@ -178,5 +178,5 @@ func (m *message) contradicted(i int) bool {
 	case "isnt", "doesnt", "didnt", "hasnt", "arent":
 		return true
 	}
-	return false
+	return m.is(k, cHint, "nothere")
 }

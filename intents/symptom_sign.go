@@ -49,6 +49,7 @@ const (
 	signNone                // zilch, squat
 	signHot                 // only the hot water
 	signHeeds               // asks to be told or to look: "call us if", "see if"
+	signWhen                // only says when: whenever, after
 	signThing               // a noun that is no equipment: tag, elevator
 	signDeny                // not, never, none
 )
@@ -59,7 +60,7 @@ var signNames = map[string]sign{
 	"rubber": signRubber, "turns": signTurns, "bang": signBang, "shuts": signShuts, "drips": signDrips,
 	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "valve": signValve, "off": signOff, "firm": signFirm, "faint": signFaint,
 	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
-	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter,
+	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter, "when": signWhen,
 }
 
 // signSet is a set of signs, one bit each.
@@ -191,7 +192,7 @@ func (m *message) readSigns() {
 				all |= set
 			}
 		}
-		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signThing, signHeeds, signOff, signValve) == 0 {
+		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signWhen, signThing, signHeeds, signOff, signValve) == 0 {
 			continue // names things, says nothing of them
 		}
 		found := false
@@ -217,6 +218,16 @@ func (m *message) symptomIn(s int) assess.SymptomName {
 		}
 	}
 	return ""
+}
+
+// deniedIn tells whether a symptom is known to be absent by sentence s.
+func (m *message) deniedIn(name assess.SymptomName, s int) bool {
+	for k := range m.symptoms {
+		if x := &m.symptoms[k]; x.Absent && x.Symptom.Symptom == name && m.items[x.at].sent == s {
+			return true
+		}
+	}
+	return false
 }
 
 // signsOf collects the signs of the words of item i.
@@ -285,6 +296,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
 				continue
 			}
+			if m.deniedIn(r.name, m.items[x.at].sent) {
+				return true // "agua limpia, nada de agua negra": the words denied it
+			}
 			m.addSymptom(x.at, r.name, m.signDenied(seen, k) || by >= 0 && m.is(seen[by].at-1, cNeg, "") || by >= 0 && m.is(seen[by].at-2, cNeg, "") && m.is(seen[by].at-1, cDeterminer, ""))
 			return true
 		}
@@ -326,8 +340,8 @@ func (r *symptomSign) met(seen []seenSign, k int) (by int, ok bool) {
 // another word: "yellow house", "black faucet", "the grey one", "dead quiet".
 func (m *message) coloursThing(i int) bool {
 	n := i + 1
-	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" {
-		return true // "la negra 72"
+	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && !m.signsOf(n).has(signBits) {
+		return true // "la negra 72", but "that gray stuff"
 	}
 	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil || m.items[n].site {
 		return false
@@ -359,7 +373,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) && !seen[k].set.has(signNone) {
+	if seen[k].set.has(signDeny) && !seen[k].set.has(signNone) && !seen[k].set.has(signEndless) {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {

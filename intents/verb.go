@@ -315,7 +315,7 @@ func (m *message) changeAfter(at int) bool {
 			return true
 		}
 	}
-	return false
+	return m.right(at, 5, true, func(k int) bool { return m.text(k) == "by" && (m.text(k+1) == "me" || m.text(k+1) == "us") }) >= 0
 }
 
 func (m *message) objectRight(at int) bool {
