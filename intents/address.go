@@ -72,7 +72,7 @@ func (p *Parser) addresses(toks []token) []address {
 				out = append(out, a)
 				i = a.to - 1
 			}
-		case t.kind == word && (t.caps || p.lex.heads[t.text] || i > 0 && leadsToStreet(toks[i-1].text)):
+		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && leadsToStreet(toks[i-1].text)):
 			a, ok := p.numberLast(toks, i)
 			if !ok && i > 0 && leadsToStreet(toks[i-1].text) {
 				a, ok = p.streetFirst(toks, i)
@@ -257,7 +257,7 @@ func roomly(s string) bool {
 }
 
 // stop tells whether a token is a word that is no name.
-func (p *Parser) stop(toks []token, k int) bool { return p.lex.plain[toks[k].text] }
+func (p *Parser) stop(toks []token, k int) bool { return p.lex.of(&toks[k]).plain }
 
 // known tells whether the lexicon has the word.
 func (l *lexicon) known(w string) bool { _, ok := l.vocab[w]; return ok }

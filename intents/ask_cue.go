@@ -207,6 +207,5 @@ func (m *message) opensQuestionAt(i int) bool {
 
 // opensQuestion tells whether a word begins a question or an order: "what", "show".
 func (p *Parser) opensQuestion(word string) bool {
-	w := p.lex.cues[word]
-	return w != nil && w.alone&cues(cueWh, cueShow) != 0
+	return p.lex.look(word).cue.alone&cues(cueWh, cueShow) != 0
 }

@@ -120,33 +120,17 @@ func (l *lexicon) addCue(name, body string) error {
 		w := strings.Fields(strings.ReplaceAll(fold(phrase), "-", " ")) // "go-back" is two words
 		switch {
 		case len(w) == 3 && w[1] == "...":
-			l.cue(w[0]).parted = append(l.cue(w[0]).parted, parted{w[2], cues(c)})
+			e := l.entry(w[0])
+			e.parted = append(e.parted, parted{w[2], cues(c)})
 		case len(w) == 1:
-			l.cue(w[0]).alone |= cues(c)
+			l.entry(w[0]).cue.alone |= cues(c)
 		case len(w) == 2:
-			l.cue(w[0]).before[w[1]] |= cues(c)
+			l.entry(w[0]).cue.pair(l.entry(w[1]), cues(c))
 		default:
 			return fmt.Errorf("the cue %q is not one word or two, nor a verb parted from its particle by ...", phrase)
 		}
 	}
 	return nil
-}
-
-// wordCue is what a word lends a clause.
-type wordCue struct {
-	alone  cueSet
-	before map[string]cueSet // with the word after it
-	parted []parted          // a verb's, with a particle further on
-}
-
-// cue returns the entry of a word, a new one for a new word.
-func (l *lexicon) cue(word string) *wordCue {
-	c := l.cues[word]
-	if c == nil {
-		c = &wordCue{before: map[string]cueSet{}}
-		l.cues[word] = c
-	}
-	return c
 }
 
 // parted is the particle of a verb that stands apart from it, and what both lend
@@ -237,17 +221,14 @@ func (m *message) wordCues(k int) cueSet {
 		return t.cues
 	}
 	t.cued = true
-	w := m.p.lex.cues[t.text]
-	if w == nil {
-		return 0
-	}
-	t.cues = w.alone
+	w := m.p.lex.of(t)
+	t.cues = w.cue.alone
 	next := k + 1
 	if next+1 < len(m.toks) && m.toks[next].text == "-" && m.toks[next].glued && m.toks[next+1].glued {
 		next++ // "go-back", "roll-up"
 	}
-	if next < len(m.toks) && m.toks[next].kind == word {
-		if pair := w.before[m.toks[next].text]; pair.has(cuePlain) {
+	if len(w.cue.pairs) > 0 && next < len(m.toks) && m.toks[next].kind == word {
+		if pair := w.cue.with(m.p.lex.of(&m.toks[next])); pair.has(cuePlain) {
 			t.cues = pair
 		} else {
 			t.cues |= pair
@@ -279,8 +260,8 @@ func (m *message) paired(k int) bool {
 	if k == 0 || m.toks[k-1].kind != word {
 		return false
 	}
-	w := m.p.lex.cues[m.toks[k-1].text]
-	return w != nil && w.before[m.toks[k].text] != 0
+	w := m.p.lex.of(&m.toks[k-1])
+	return len(w.cue.pairs) > 0 && w.cue.with(m.p.lex.of(&m.toks[k])) != 0
 }
 
 // timeWordAt tells whether the word at item i names a day or a span.

@@ -17,14 +17,14 @@ func (p *Parser) joined(w string) (first, second int32) {
 		if !ok {
 			continue
 		}
-		na := l.next[uint64(uint32(a))]
+		na := l.first[a]
 		if na == 0 {
 			continue
 		}
-		if n := l.next[uint64(na)<<32|uint64(uint32(b))]; n != 0 && l.tags[n] != nil {
+		if n, ok := l.after(na, b); ok && l.tags[n] != nil {
 			return n, 0
 		}
-		nb := l.next[uint64(uint32(b))]
+		nb := l.first[b]
 		if p.kinds[na].meets(joinable) && p.kinds[nb].meets(joinable) {
 			return na, nb
 		}

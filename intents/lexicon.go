@@ -49,15 +49,17 @@ type lexicon struct {
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	classes  map[string]classID
 	names    []string
-	cues     map[string]*wordCue // what a word lends a clause
-	signs    map[string]*wordSigns
+	entries  map[string]*entry // by word: all that is known of it
+	byID     []*entry          // the same, by word of the vocabulary
+	kids     []int32           // by node: where its branches begin
+	branches []branch
 }
 
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
 		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
-		cues: map[string]*wordCue{}, signs: map[string]*wordSigns{},
+		entries: map[string]*entry{},
 	}
 }
 
@@ -240,12 +242,40 @@ func (l *lexicon) step(node, word int32) int32 {
 	return n
 }
 
+// branch leads from a node of the trie by a word to the next node.
+type branch struct{ word, node int32 }
+
+// grown lays the trie out for looking: the branches of a node stand side by side, in
+// the order of their words. Most nodes have none or one.
+func (l *lexicon) grown() {
+	l.first = make([]int32, len(l.words))
+	l.kids = make([]int32, len(l.tags)+1)
+	for key := range l.next {
+		l.kids[key>>32+1]++
+	}
+	for n := range l.tags {
+		l.kids[n+1] += l.kids[n]
+	}
+	l.branches = make([]branch, len(l.next))
+	at := slices.Clone(l.kids)
+	for key, node := range l.next {
+		from, word := int32(key>>32), int32(uint32(key))
+		if from == 0 {
+			l.first[word] = node
+		}
+		l.branches[at[from]] = branch{word, node}
+		at[from]++
+	}
+	for n := range l.tags {
+		slices.SortFunc(l.branches[l.kids[n]:l.kids[n+1]], func(a, b branch) int { return cmp.Compare(a.word, b.word) })
+	}
+	l.next = nil
+}
+
 // index prepares the look-up of words written short or wrong.
 func (l *lexicon) index() {
-	l.first = make([]int32, len(l.words))
-	for id := range l.words {
-		l.first[id] = l.next[uint64(uint32(id))]
-	}
+	l.grown()
+	l.enter()
 	for id, w := range l.words {
 		if s := consonants(w); len(s) >= 2 && s != w {
 			l.skeleton[s] = append(l.skeleton[s], int32(id))
@@ -493,8 +523,20 @@ func (l *lexicon) after(node, word int32) (int32, bool) {
 		n := l.first[word]
 		return n, n != 0
 	}
-	n, ok := l.next[uint64(node)<<32|uint64(uint32(word))]
-	return n, ok
+	kids := l.branches[l.kids[node]:l.kids[node+1]]
+	for len(kids) > 8 {
+		if half := len(kids) / 2; kids[half].word > word {
+			kids = kids[:half]
+		} else {
+			kids = kids[half:]
+		}
+	}
+	for _, b := range kids {
+		if b.word == word {
+			return b.node, true
+		}
+	}
+	return 0, false
 }
 
 func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {

@@ -93,8 +93,8 @@ func (m *message) build() {
 		if id := p.possessive(m.toks, i); id > 0 {
 			ids = append(ids, id)
 		}
-		if id, ok := p.lex.vocab[t.text]; ok {
-			ids = append(ids, id)
+		if e := p.lex.of(t); e.id >= 0 {
+			ids = append(ids, e.id)
 		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
 			ids = p.lex.candidates(t.text, ids) // "htr": no part of a street's name
 		}
@@ -124,9 +124,9 @@ func (m *message) build() {
 			continue
 		}
 		if s := m.yesNo(i); s != "" {
-			t.text = s
+			t.text, t.entry = s, p.lex.look(s)
 			at := len(ids)
-			ids = append(ids, p.lex.vocab[s])
+			ids = append(ids, t.entry.id)
 			t.cand = ids[at:len(ids):len(ids)]
 			continue
 		}

@@ -43,12 +43,9 @@ func (p *Parser) hail(toks []token) int {
 	if len(toks) < 2 || toks[0].kind != word || toks[0].quoted {
 		return 0
 	}
-	w := p.lex.cues[toks[0].text]
-	if w == nil {
-		return 0
-	}
-	n, set := 1, w.alone
-	if pair := w.before[toks[1].text]; pair.has(cueHail) || pair.has(cuePreface) {
+	w := p.lex.look(toks[0].text)
+	n, set := 1, w.cue.alone
+	if pair := w.cue.with(p.lex.look(toks[1].text)); pair.has(cueHail) || pair.has(cuePreface) {
 		n, set = 2, pair
 	}
 	marked := n < len(toks) && toks[n].kind == mark && opensAfter(toks[n].text)

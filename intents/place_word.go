@@ -141,7 +141,7 @@ func (m *message) possessive(i int) string {
 	if !ok {
 		return ""
 	}
-	v, _ := m.p.value(l.tags[l.next[uint64(uint32(id))]], cPoint)
+	v, _ := m.p.value(l.tags[l.first[id]], cPoint)
 	return v
 }
 

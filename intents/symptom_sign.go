@@ -76,12 +76,6 @@ func signs(ss ...sign) signSet {
 
 func (s signSet) has(x sign) bool { return s>>x&1 != 0 }
 
-// wordSigns are the signs of a word, alone and before another word.
-type wordSigns struct {
-	alone  signSet
-	before map[string]signSet
-}
-
 // addSigns keeps a word or a pair of words of a sign line.
 func (l *lexicon) addSigns(name, body string) error {
 	s, ok := signNames[name]
@@ -93,19 +87,11 @@ func (l *lexicon) addSigns(name, body string) error {
 		if len(w) != 1 && len(w) != 2 {
 			return fmt.Errorf("the sign %q is not one word or two", phrase)
 		}
-		e := l.signs[w[0]]
-		if e == nil {
-			e = &wordSigns{}
-			l.signs[w[0]] = e
+		if e := l.entry(w[0]); len(w) == 1 {
+			e.sign.alone |= signs(s)
+		} else {
+			e.sign.pair(l.entry(w[1]), signs(s))
 		}
-		if len(w) == 1 {
-			e.alone |= signs(s)
-			continue
-		}
-		if e.before == nil {
-			e.before = map[string]signSet{}
-		}
-		e.before[w[1]] |= signs(s)
 	}
 	return nil
 }
@@ -260,22 +246,34 @@ func (m *message) signsOf(i int) signSet {
 		if t.kind != word {
 			continue
 		}
-		w := m.p.lex.signs[t.text]
-		if n := len(t.text) - 1; w == nil && n > 2 && t.text[n] == 's' {
-			w = m.p.lex.signs[t.text[:n]] // "the stickers gone"
+		e := m.p.lex.of(t)
+		if e.sign.none() {
+			e = m.signedInstead(t, e)
 		}
-		for n := 0; w == nil && n < len(t.cand); n++ {
-			w = m.p.lex.signs[m.p.lex.words[t.cand[n]]]
-		}
-		if w == nil {
-			continue
-		}
-		set |= w.alone
-		if w.before != nil && k+1 < len(m.toks) {
-			set |= w.before[m.toks[k+1].text]
+		set |= e.sign.alone
+		if len(e.sign.pairs) > 0 && k+1 < len(m.toks) && m.toks[k+1].kind == word {
+			set |= e.sign.with(m.p.lex.of(&m.toks[k+1]))
 		}
 	}
 	return set
+}
+
+// signedInstead finds a word with signs that stands behind a token of none: the
+// singular, "the stickers gone", or what it is a misspelling of.
+func (m *message) signedInstead(t *token, e *entry) *entry {
+	if n := len(t.text) - 1; e.one != nil && !e.one.sign.none() {
+		return e.one
+	} else if e == stranger && n > 2 && t.text[n] == 's' {
+		if one := m.p.lex.look(t.text[:n]); !one.sign.none() {
+			return one
+		}
+	}
+	for _, id := range t.cand {
+		if w := m.p.lex.byID[id]; !w.sign.none() {
+			return w
+		}
+	}
+	return stranger
 }
 
 // signsTell adds the first symptom that the signs seen in a clause tell.

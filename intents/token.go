@@ -27,6 +27,7 @@ type token struct {
 	short  bool   // typed short, text is the whole word: "d" for "de"
 	num    *numeral
 	cand   []int32 // lexicon words that it may stand for
+	entry  *entry  // what the lexicon knows of its text, once asked
 	cues   cueSet  // what it lends a clause that may ask, once cued
 	cued   bool
 }

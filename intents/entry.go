@@ -1,0 +1,107 @@
+package intents
+
+// entry is all that the lexicon knows of one word. A token looks for its entry once;
+// what any rule wants to know of the word is then at hand.
+type entry struct {
+	id     int32 // in the vocabulary, where it is a word of some phrase; else -1
+	cue    lends[cueSet]
+	parted []parted // particles that part from this verb
+	sign   lends[signSet]
+	one    *entry // of a plural: the thing in the singular
+	plain  bool   // an everyday word that is no term and no street
+	right  bool   // stands as it is, never for a term misspelt
+	never  bool   // never inside a street's name
+	heads  bool   // begins a street's name of two words
+}
+
+// stranger is the entry of every word that the lexicon does not know.
+var stranger = &entry{id: -1}
+
+// lends is what a word lends to its clause, alone and together with the word after it.
+type lends[S ~uint64] struct {
+	alone S
+	pairs []lentWith[S]
+}
+
+type lentWith[S ~uint64] struct {
+	next *entry
+	set  S
+}
+
+// with returns what the word lends together with the one after it.
+func (l *lends[S]) with(next *entry) S {
+	for i := range l.pairs {
+		if l.pairs[i].next == next {
+			return l.pairs[i].set
+		}
+	}
+	return 0
+}
+
+// pair adds to what the word lends together with the one after it.
+func (l *lends[S]) pair(next *entry, set S) {
+	for i := range l.pairs {
+		if l.pairs[i].next == next {
+			l.pairs[i].set |= set
+			return
+		}
+	}
+	l.pairs = append(l.pairs, lentWith[S]{next, set})
+}
+
+// none tells whether the word lends nothing, alone or before any other.
+func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
+
+// entry returns the entry of a word, a new one for a new word.
+func (l *lexicon) entry(w string) *entry {
+	e := l.entries[w]
+	if e == nil {
+		e = &entry{id: -1}
+		l.entries[w] = e
+	}
+	return e
+}
+
+// look finds the entry of a word.
+func (l *lexicon) look(w string) *entry {
+	if e := l.entries[w]; e != nil {
+		return e
+	}
+	return stranger
+}
+
+// of returns the entry of a token, which keeps it.
+func (l *lexicon) of(t *token) *entry {
+	if t.entry == nil {
+		t.entry = l.look(t.text)
+	}
+	return t.entry
+}
+
+// enter completes the entries when all words are read.
+func (l *lexicon) enter() {
+	for id, w := range l.words {
+		l.entry(w).id = int32(id)
+	}
+	for w := range l.plain {
+		l.entry(w).plain = true
+	}
+	for w := range l.right {
+		l.entry(w).right = true
+	}
+	for w := range l.never {
+		l.entry(w).never = true
+	}
+	for w := range l.heads {
+		l.entry(w).heads = true
+	}
+	for w, e := range l.entries {
+		if n := len(w) - 1; n > 2 && w[n] == 's' {
+			e.one = l.entries[w[:n]]
+		}
+	}
+	l.byID = make([]*entry, len(l.words))
+	for id, w := range l.words {
+		l.byID[id] = l.entries[w]
+	}
+}
