@@ -328,6 +328,8 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 		rest, m := below1000(toks, i+k+1, to)
 		total := first*1000 + rest
 		return total, strconv.Itoa(total), k + 1 + m
+	case c2 == 'z' && first > 0 && first < 10 && i+k+1 == to:
+		return first * 10, strconv.Itoa(first * 10), k + 1 // "seven zero"
 	case c2 == 'o' || c2 == 'z' && k >= 1 && first > 0:
 		// "one oh five", "eighteen oh four", "dieciocho cero cuatro"
 		if c3, d := numClass(toks, i+k+1, to); c3 == 'd' {

@@ -53,7 +53,7 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !(n > 1 && evs[n-2].num && m.ownNumber(i) && (m.prepared(evs[n-2].end) || strings.HasPrefix(m.text(last.at), "at "))) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !(n > 1 && evs[n-2].num && m.ownNumber(i) && (m.prepared(evs[n-2].end) || where(m.text(last.at)))) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -85,11 +85,16 @@ func (m *message) events(s int) []event {
 // twoPoints parts a phrase that names two test points: "both sides of the prv".
 func twoPoints(s string) []string { return strings.Split(s, "+") }
 
+// where tells whether a place is told with its preposition: "108 out front".
+func where(s string) bool {
+	return strings.HasPrefix(s, "at ") || strings.HasPrefix(s, "out ") || strings.HasPrefix(s, "up ")
+}
+
 // ownNumber tells whether a number stands right behind the point at i: "94 at the meter
-// and the front bib 93".
+// and the front bib 93", "108 out front and the back is 59".
 func (m *message) ownNumber(i int) bool {
 	k := i + 1
-	for k < len(m.items) && m.items[k].role == roleTaken {
+	for k < len(m.items) && (m.items[k].role == roleTaken || k == i+1 && be(m.text(k))) {
 		k++
 	}
 	return m.isNum(k)
