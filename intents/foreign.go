@@ -10,6 +10,8 @@ import "strings"
 // this visit, and whether it is one at all.
 func (m *message) foreign(i int) (string, bool) {
 	switch {
+	case m.fraction(i):
+		return "a fraction of an inch", true
 	case m.converts(i):
 		return "a conversion", true
 	case m.rating(i):
@@ -152,9 +154,43 @@ func (m *message) labelled(i int) bool {
 			}
 			return m.left(i, 3, false, limit) >= 0 || m.right(i, 3, true, limit) >= 0
 		}
+		if m.is(k, cTarget, "") && m.settingRange(i) {
+			return true // "label says max inlet 300, outlet 25 to 75"
+		}
 	}
 	k := m.right(i, 5, true, func(k int) bool { return m.is(k, cWhose, "label") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && m.is(k-1, cDeterminer, "") && !m.points(i)
+}
+
+// settingRange tells whether a number is an end of the wide range that a regulator can be
+// set in: "outlet 25 to 75".
+func (m *message) settingRange(i int) bool {
+	wide := func(a, b int) bool {
+		return m.isNum(a) && m.isNum(b) && (m.text(a+1) == "to" || m.text(a+1) == "-") && m.items[b].value-m.items[a].value >= 40
+	}
+	return wide(i, i+2) || wide(i-2, i)
+}
+
+// fraction tells whether a number is half of the size of a wrench or a pipe: "a 9/16".
+func (m *message) fraction(i int) bool {
+	size := func(a, b int) bool {
+		if !m.isNum(a) || !m.isNum(b) || m.text(a+1) != "/" || !m.toks[m.items[b].tok].glued || m.items[a].value >= m.items[b].value {
+			return false
+		}
+		switch m.items[b].value {
+		case 2, 4, 8, 16, 32:
+			return true
+		}
+		return false
+	}
+	return size(i, i+2) || size(i-2, i)
+}
+
+// secondTyre tells whether a number follows another one of tyres: "truck 2 front left is
+// at 22 psi, rear right 30".
+func (m *message) secondTyre(i int) bool {
+	p := m.prevNum(i)
+	return p >= 0 && m.items[p].sent == m.items[i].sent && m.items[p].why == "tyres" && (m.text(i-1) == "left" || m.text(i-1) == "right")
 }
 
 // own tells whether item k turns to what the writer found: "I get 110", "ours", "here", "today".

@@ -29,7 +29,7 @@ func (m *message) pressureRole(i int) (role, string) {
 			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
 		}
 		return false
-	}) >= 0 && !m.points(i) {
+	}) >= 0 && !m.points(i) || m.secondTyre(i) {
 		return roleIgnored, "tyres"
 	}
 	// from X to Y

@@ -153,6 +153,9 @@ func TestNumbersThatAreNoPressure(t *testing.T) {
 		{"40 gal, 40k btu, laundry 64", "laundry 64"},
 		{"3/4 prv, laundry 64", "laundry 64"},
 		{"1 1/4 line, meter 94", "street 94"},
+		{"turned it with a 9/16, laundry 62", "laundry 62"},
+		{"prv label says max inlet 300, outlet 25 to 75. washer 83", "laundry 83"},
+		{"truck 2 front left is at 22 psi, rear right 30, somebody air it up", ""},
 	})
 }
 
@@ -202,6 +205,16 @@ func TestUnitsAndRanges(t *testing.T) {
 }
 
 // Which test point goes with which number.
+// A dictating machine writes digits as words, one by one.
+func TestDigitsOneByOne(t *testing.T) {
+	reads(t, [][2]string{
+		{"side spigot seven zero psi", "side_bibb 70"},
+		{"kitchen six five psi", "kitchen 65"},
+		{"one oh eight out front and the back is fifty nine", "front_bibb 108; rear_bibb 59"},
+		{"108 out front and 59 out back", "front_bibb 108; rear_bibb 59"},
+	})
+}
+
 func TestPairing(t *testing.T) {
 	reads(t, [][2]string{
 		{"K 57#", "kitchen 57"},
@@ -406,5 +419,7 @@ func TestPeakAndWhen(t *testing.T) {
 		{"I told you kitchen sixty one and laundry sixty two and that's wrong it's kitchen fifty one and laundry fifty two", "kitchen 51; laundry 52"},
 		{"rear 90. looked again, it's 80. 80 is right", "rear_bibb 80"},
 		{"seventeen not seventy at the kitchen", "kitchen 17"},
+		{"i'd 86 in the shower to begin with, tweaked the prv, finished up with 58 in the shower", "bath 86 before; bath 58 after"},
+		{"following the regulator rebuild, laundry 57", "laundry 57 after"},
 	})
 }
