@@ -156,6 +156,9 @@ func (m *message) itemAbsent(i int) bool {
 	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
 		return false // "no regulator setting marked"
 	}
+	if m.is(i+1, cHint, "jobnoun") {
+		return false // "no reg swap for us here"
+	}
 	if m.is(i+1, cState, "") || m.text(i+1) == "firing" || m.text(i+1) == "fired" {
 		return false // "no htr firing"
 	}

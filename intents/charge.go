@@ -46,7 +46,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		it.owner = v.at + 1
 		return roleTo, "… charge", true // "exp tank exchange done, 60 psi chg"
 	}
-	if m.heldByTank(i) {
+	if m.heldByTank(i) || m.gaugedTank(i) {
 		return roleCharge, "in the tank", true
 	}
 	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
@@ -226,6 +226,20 @@ func (m *message) chargedIn(s int) bool {
 		}
 	}
 	return false
+}
+
+// gaugedTank tells whether the number at i is what a gauge on the tank showed: "stuck my
+// tire gauge on the expansion tank, forty one".
+func (m *message) gaugedTank(i int) bool {
+	topic, at := m.topicBefore(i)
+	if topic != "expansion_tank" || !m.closes(i) || i-at > 3 || !m.isMark(i-1, ",", ":", "-") && !m.is(i-1, cClaim, "") {
+		return false
+	}
+	on := at - 1
+	for m.is(on, cDeterminer, "") {
+		on--
+	}
+	return m.text(on) == "on" && m.left(on, 4, true, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "tire gauge" }) >= 0
 }
 
 // heldByTank tells whether a pressure is said to be in the tank: "50 lbs in the

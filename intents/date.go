@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"strings"
 	"time"
 
 	"lazyhand/assess"
@@ -36,7 +37,7 @@ func (m *message) dates() {
 			continue
 		}
 		if d, n, ok := m.dateAt(i); ok {
-			if d > 0 || m.is(i, cHint, "today") {
+			if d > 0 || m.is(i, cHint, "today") || m.is(i, cHint, "daytime") {
 				m.moments = append(m.moments, moment{at: i, end: i + n, days: d})
 			}
 			for k := i; k < i+n; k++ {
@@ -145,6 +146,12 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 					return 0, 0, false
 				}
 			}
+			if m.text(i+n) == "and" && m.text(i+n+1) == "a" && m.text(i+n+2) == "half" || m.text(i+n) == "y" && strings.HasPrefix(m.text(i+n+1), "medi") {
+				if m.text(i+n) == "y" {
+					n--
+				}
+				return unitDays[u] * 3 / 2, n + 3, true // "a month and a half", "mes y medio"
+			}
 			if x := m.text(i + n); x == "ago" || x == "old" || x == "and" || x == "back" {
 				return 0, 0, false
 			}
@@ -164,8 +171,14 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		}
 		return 365, 1, true
 	}
-	if m.is(i, cHint, "today") {
-		return 0, 1, true
+	if m.is(i, cHint, "today") || m.is(i, cHint, "daytime") && m.is(i-1, cWill, "") && m.is(i-1, cDo, "") {
+		return 0, 1, true // "coming back this afternoon"
+	}
+	if m.isNum(i) && m.items[i].unit == "hour" && m.items[i].value >= 24 && int(m.items[i].value)%24 == 0 && (m.text(i-1) == "in" || m.text(i-1) == "within" || m.text(i-1) == "en") {
+		return int(m.items[i].value) / 24, 1, true
+	}
+	if (t == "week" || t == "semana") && m.text(i+1) == "after" && len(m.moments) > 0 && m.closes(i+1) {
+		return m.moments[len(m.moments)-1].days + 7, 2, true // "prv friday and tank the week after"
 	}
 	if wd, ok := weekdays[t]; ok {
 		if (t == "sun" || t == "sat" || t == "mon" || t == "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
@@ -187,6 +200,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 			return 0, n + 1, true // "tues 10th visit", written on the 11th
 		}
 		d, n := m.daysTo(wd), 1
+		if w := m.weekAfter(i + 1); w > 0 {
+			return m.nextWeek(wd), 1 + w, true
+		}
 		// "Thursday the 18th", "Thursday June 18"
 		k := i + 1
 		if m.text(k) == "," || m.text(k) == "the" && m.isNum(k+1) {
@@ -232,8 +248,32 @@ func (m *message) daysTo(wd time.Weekday) int {
 	return d
 }
 
+// weekAfter returns how many items say that a weekday before item i is one of next week:
+// "Friday of next week", "el viernes de la semana que viene"; 0 if they do not.
+func (m *message) weekAfter(i int) int {
+	k := i
+	for m.text(k) == "of" || m.text(k) == "de" || m.is(k, cDeterminer, "") && k > i {
+		k++
+	}
+	switch {
+	case k == i && m.text(k) != "next" && m.text(k) != "nxt":
+		return 0
+	case (m.text(k) == "next" || m.text(k) == "nxt" || m.text(k) == "proxima") && (m.text(k+1) == "week" || m.text(k+1) == "wk" || m.text(k+1) == "semana"):
+		return k + 2 - i
+	case m.text(k) == "semana" && m.text(k+1) == "que" && (m.text(k+2) == "viene" || m.text(k+2) == "entra"):
+		return k + 3 - i
+	}
+	return 0
+}
+
+// nextWeek counts the days to a weekday of the week that begins next Monday.
+func (m *message) nextWeek(wd time.Weekday) int {
+	monday := func(d time.Weekday) int { return (int(d) + 6) % 7 }
+	return 7 - monday(m.ctx.Today.In(time.UTC).Weekday()) + monday(wd)
+}
+
 // ordinals are the ends of spoken days: "the twenty second".
-var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9}
+var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12, "thirteenth": 13, "fourteenth": 14, "fifteenth": 15, "sixteenth": 16, "seventeenth": 17, "eighteenth": 18, "nineteenth": 19, "twentieth": 20, "thirtieth": 30}
 
 // dayGone returns how many items a day of this month takes at i that was such a
 // weekday and is over, else 0: the "10th" of "tues 10th".
@@ -285,7 +325,9 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 	// "june twenty second": the ordinal's end stands apart
 	ordinal := func(k int) int {
 		if m.isNum(k) && m.items[k].num.words && (m.items[k].value == 20 || m.items[k].value == 30) {
-			return ordinals[m.text(k+1)]
+			if o := ordinals[m.text(k+1)]; o < 10 {
+				return o
+			}
 		}
 		return 0
 	}
@@ -315,6 +357,18 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 		}
 		return assess.Date{}, 0, false
 	}
+	if d := ordinals[m.text(i)]; d > 0 && m.text(i-1) == "the" {
+		// "the first of July", "on the fifth"
+		if mon, ok := months[m.text(i+2)]; ok && m.text(i+1) == "of" && (d != 4 || mon != time.July) { // the Fourth is a feast
+			return next(mon, d), 3, true
+		}
+		switch m.text(i - 2) {
+		case "on", "by", "for", "until", "till", "due":
+			if !m.countsThing(i+1) && m.text(i+1) != "one" && m.text(i+1) != "of" && !m.is(i+1, cItem, "") && m.items[min(i+1, len(m.items)-1)].point == "" {
+				return m.dayOfMonth(d), 1, true
+			}
+		}
+	}
 	if d, ok := numAt(i); ok {
 		if m.text(i+1) == "de" || m.text(i+1) == "of" || th(i+1) && m.text(i+2) == "of" {
 			k := i + 2
@@ -342,27 +396,25 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 			}
 		}
 		if p := m.text(i - 1); th(i+1) && !m.countsThing(i+2) && (p == "the" || p == "on" || p == "by" || p == "for" || p == "due" || p == "until" || p == "till" || p == "el" || i > 0 && weekdays[p] > 0) {
-			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
-			if !m.ctx.Today.Before(day) {
-				day.Month++
-				if day.Month > 12 {
-					day.Month, day.Year = 1, day.Year+1
-				}
-			}
-			return day, 2, true
+			return m.dayOfMonth(d), 2, true
 		}
 		if p := m.text(i - 1); p == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && m.items[i].num.integer && !(i+1 < len(m.items) && m.items[i+1].point != "") {
-			day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
-			if !m.ctx.Today.Before(day) {
-				day.Month++
-				if day.Month > 12 {
-					day.Month, day.Year = 1, day.Year+1
-				}
-			}
-			return day, 1, true
+			return m.dayOfMonth(d), 1, true
 		}
 	}
 	return assess.Date{}, 0, false
+}
+
+// dayOfMonth is the next day of that number, of this month or the one after.
+func (m *message) dayOfMonth(d int) assess.Date {
+	day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: d}
+	if !m.ctx.Today.Before(day) {
+		day.Month++
+		if day.Month > 12 {
+			day.Month, day.Year = 1, day.Year+1
+		}
+	}
+	return day
 }
 
 // planBefore tells whether what stands close before item i is something to do:

@@ -182,7 +182,7 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cFuel, "") && !m.gasTalk(i) {
 		add("fuel")
 	}
-	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) {
+	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) && !(m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "replace") && strings.HasPrefix(m.text(k), "go") }) >= 0 && m.momentSeg(i)) {
 		add("material")
 	}
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {

@@ -56,14 +56,8 @@ func (m *message) planSentence(s int) {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
-	if len(acts) == 0 && len(whens) == 1 {
-		if i := m.itemAndDay(se, whens[0]); i >= 0 {
-			v, _ := m.val(i, cItem)
-			if code, ok := m.neededCode(m.itemCode(i, v)); ok && code != assess.OtherAction {
-				d := whens[0].days
-				m.plans = append(m.plans, planned{i, assess.Plan{Action: code, InDays: &d}})
-			}
-		}
+	if len(acts) == 0 {
+		m.plans = append(m.plans, m.itemsAndDays(se, whens)...)
 	}
 	used := make([]bool, len(acts))
 	for _, w := range whens {
@@ -138,25 +132,6 @@ func (m *message) planSentence(s int) {
 		used[k] = true
 		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code}})
 	}
-}
-
-// itemAndDay returns the item of a line that tells nothing but an item and a day to
-// come, as a note ends: "tanque el miércoles", "new prv Friday"; else -1.
-func (m *message) itemAndDay(se sentence, w moment) int {
-	item := -1
-	for k := se.from; k < se.to; k++ {
-		switch {
-		case k >= w.at && k < w.end, m.items[k].mark && m.text(k) != ",", m.is(k, cDeterminer, ""), m.is(k, cPart, "new"):
-		case m.is(k, cItem, "") && item < 0 && k < w.at:
-			item = k
-		default:
-			return -1
-		}
-	}
-	if se.question || w.span {
-		return -1
-	}
-	return item
 }
 
 func anyUsed(used []bool) bool {

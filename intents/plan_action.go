@@ -40,6 +40,12 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	if m.looksAgain(i) && !m.denied(i) && !m.doneWords(s) && (m.willNear(i) || m.momentIn(s) || m.reminds(s)) {
 		return action{at: i, code: assess.Recheck, needed: m.willNear(i)}, true
 	}
+	if it.kinds.has(cHint) && m.looksAhead(i, s) {
+		return action{at: i, code: assess.Recheck, needed: m.willNear(i)}, true
+	}
+	if a, ok := m.plannedDeed(i, s); ok {
+		return a, true
+	}
 	if it.role == roleTaken || !it.kinds.has(cDo) && !it.kinds.has(cItem) {
 		return action{}, false
 	}
@@ -105,6 +111,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 				if c, told := m.meantAction(i); told {
 					code, ok = c, true
 				}
+			}
+			if !ok && t.value != "set" {
+				code, ok = m.pronounAction(i, s)
 			}
 			if !ok {
 				continue
@@ -193,6 +202,9 @@ func (m *message) willNear(i int) bool {
 	}
 	if m.kinds.has(cHint) && m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "hang an exp tank next trip"
+	}
+	if m.is(i-1, cHint, "meant") && m.text(i-1) == "id" || m.right(i, 2, true, func(k int) bool { return m.is(k, cHint, "advised") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "no tank, I'd put one in", "heater replacement quoted"
 	}
 	// "prv needs replaced", "por cambiar"
 	for k := i - 1; k >= s.from && k >= i-3; k-- {

@@ -72,6 +72,12 @@ func (m *message) toldDone(i int) bool {
 	return false
 }
 
+// laterIn tells whether a later visit is named after the word at i in its clause: "adj reg
+// next trip".
+func (m *message) laterIn(i int) bool {
+	return m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0
+}
+
 // dayAhead tells whether a day or a span to come follows the word at i in its clause,
 // with no other thing to do between.
 func (m *message) dayAhead(i int) bool {

@@ -18,6 +18,7 @@ type verb struct {
 // verbs finds the words of work and says whether the work was done.
 func (m *message) findVerbs() {
 	m.falls()
+	m.unswallow()
 	for i := range m.items {
 		it := &m.items[i]
 		if m.airs(i) {
@@ -180,7 +181,7 @@ func (m *message) judge(v *verb) {
 	if s.question && s.asking && !(s.tells && v.at < s.askAt-1) || m.weWill(v.at) {
 		v.planned = true
 	}
-	if m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && m.dayAhead(v.at) {
+	if m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at)) {
 		v.planned = true // "rebuild that prv Thursday"
 	}
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
