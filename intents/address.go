@@ -56,9 +56,8 @@ func houseNumber(t *token) bool {
 	return n.value >= 1 && len(n.digits) <= 6 && n.digits[0] != '0'
 }
 
-// addresses finds the street lines in toks.
-func (p *Parser) addresses(toks []token) []address {
-	var out []address
+// addresses appends the street lines in toks.
+func (p *Parser) addresses(toks []token, out []address) []address {
 	for i := 0; i < len(toks); i++ {
 		t := &toks[i]
 		switch {

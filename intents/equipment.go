@@ -65,7 +65,7 @@ type mentionOf struct {
 
 // findEquipment gives each attribute to the item that it is said of.
 func (m *message) findEquipment() {
-	var items []mentionOf
+	items := m.scratch.named[:0]
 	for i := range m.items {
 		v, ok := m.val(i, cItem)
 		if !ok && be(m.text(i+1)) && m.items[i].point == "heater_drain" && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
@@ -101,7 +101,7 @@ func (m *message) findEquipment() {
 		}
 	}
 	m.original(items)
-	var attrs []attribute
+	attrs := m.scratch.attrs[:0]
 	for i := range m.items {
 		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
@@ -114,6 +114,7 @@ func (m *message) findEquipment() {
 		m.give(a, items)
 	}
 	m.likewise(items)
+	m.scratch.named, m.scratch.attrs = items, attrs
 }
 
 // beforeAsk tells whether item i stands in a clause told before the question of its

@@ -96,7 +96,7 @@ func (m *message) build() {
 		if e := p.lex.of(t); e.id >= 0 {
 			ids = append(ids, e.id)
 		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
-			ids = p.lex.candidates(t.text, ids) // "htr": no part of a street's name
+			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
 		}
 		if t.short {
 			if id, ok := p.lex.vocab[fold(t.raw)]; ok {
@@ -106,7 +106,8 @@ func (m *message) build() {
 		t.cand = ids[at:len(ids):len(ids)]
 	}
 	m.toks = p.paused(m.toks)
-	m.sites = p.addresses(m.toks)
+	m.sites = p.addresses(m.toks, m.scratch.sites[:0])
+	m.scratch.sites = m.sites
 	m.chooseSite()
 	inSite := slices.Grow(m.scratch.inSite[:0], len(m.toks))[:len(m.toks)] // 1+index of the street line
 	clear(inSite)
@@ -131,9 +132,7 @@ func (m *message) build() {
 			continue
 		}
 		if len(t.cand) == 0 || vowelless(t.text) {
-			at := len(ids)
-			ids = p.lex.candidates(t.text, ids)
-			t.cand = ids[at:len(ids):len(ids)]
+			t.cand = m.scratch.candidates(p.lex, t.text)
 		}
 	}
 	m.items = slices.Grow(m.scratch.items[:0], len(m.toks))

@@ -18,7 +18,7 @@ type event struct {
 // events lists the points and readings of a sentence in order; neighbours that
 // are one thing are joined.
 func (m *message) events(s int) []event {
-	var evs []event
+	evs := m.scratch.events[:0]
 	se := m.sents[s]
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -29,13 +29,13 @@ func (m *message) events(s int) []event {
 				evs[n-1].end = i
 				continue
 			}
-			evs = append(evs, event{at: i, end: i, num: true, nums: []int{i}, pair: -1})
+			evs = append(evs, event{at: i, end: i, num: true, nums: m.scratch.number(i), pair: -1})
 			continue
 		}
 		if ((it.text == "same" || it.text == "misma" || it.text == "mismo") && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
-					evs = append(evs, event{at: i, end: i, points: []string{q}, pair: -1})
+					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})
 					continue
 				}
 			}
@@ -44,7 +44,7 @@ func (m *message) events(s int) []event {
 				p = m.earlierPoint(i)
 			}
 			if p != "" {
-				evs = append(evs, event{at: i, end: i, points: []string{p}, pair: -1})
+				evs = append(evs, event{at: i, end: i, points: m.scratch.point(p), pair: -1})
 				continue
 			}
 		}
@@ -77,8 +77,13 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		evs = append(evs, event{at: i, end: i, points: twoPoints(it.point), pair: -1})
+		points := m.scratch.point(it.point)
+		if strings.Contains(it.point, "+") {
+			points = twoPoints(it.point)
+		}
+		evs = append(evs, event{at: i, end: i, points: points, pair: -1})
 	}
+	m.scratch.events = evs
 	return m.inRows(evs)
 }
 

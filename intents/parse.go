@@ -121,40 +121,11 @@ func (p *Parser) Parse(text string, ctx Context) Frame {
 	return f
 }
 
-// scratch is the room that one message after the other is worked on, so that a
-// parser does not ask for new memory for each. Nothing of it outlives Parse: a
-// frame holds copies.
-type scratch struct {
-	out    []byte
-	from   []int32
-	toks   []token
-	items  []item
-	nums   []numeral
-	sents  []sentence
-	words  []int32
-	inSite []int
-}
-
-// numeral returns room for one number.
-func (d *scratch) numeral() *numeral {
-	if len(d.nums) == cap(d.nums) {
-		d.nums = make([]numeral, 0, 2*cap(d.nums)+8) // tokens keep hold of the old ones
-	}
-	d.nums = append(d.nums, numeral{})
-	return &d.nums[len(d.nums)-1]
-}
-
-// clear forgets the message, keeping the room.
-func (d *scratch) clear() {
-	clear(d.toks)
-	clear(d.items)
-	d.nums = d.nums[:0]
-}
-
 // read does all the work of Parse; with explain it keeps its decisions.
 func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *message {
 	if len(text) > longest {
-		m := &message{p: p, ctx: ctx, scratch: d, raw: text[:longest], explain: explain}
+		m := d.message()
+		m.p, m.ctx, m.raw, m.explain = p, ctx, text[:longest], explain
 		m.clean = undo(m.raw, d)
 		m.toks = tokenize(m.clean, d)
 		m.tooLong()
@@ -166,7 +137,8 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	if len(ctx.Sites) > 0 {
 		text = p.spellOut(text, ctx.Sites, d)
 	}
-	m := &message{p: p, ctx: ctx, scratch: d, raw: text, explain: explain}
+	m := d.message()
+	m.p, m.ctx, m.raw, m.explain = p, ctx, text, explain
 	m.clean = undo(text, d)
 	m.toks = spoken(spelled(p.texted(p.thanked(p.opened(m.punctuate(joinSlips(joinBefore(tokenize(m.clean, d)))))))))
 	m.build()

@@ -101,7 +101,11 @@ func (m *message) onlyMarks(a, b int) bool {
 	return true
 }
 
+// rowOf returns the points of one row and the numbers of another.
 func rowOf(names, values []event) (points []string, nums []int) {
+	if len(names) == 1 && len(values) == 1 {
+		return names[0].points, values[0].nums
+	}
 	for _, e := range names {
 		points = append(points, e.points...)
 	}

@@ -1,7 +1,8 @@
 package intents
 
 import (
-	"sort"
+	"cmp"
+	"slices"
 
 	"lazyhand/assess"
 )
@@ -354,24 +355,26 @@ func (m *message) seps(a, b int) int {
 	return m.separators(a, b)
 }
 
+// toldAt is a statement with the item that it stands at.
+type toldAt struct {
+	at int
+	s  assess.Statement
+}
+
 // collect writes the statements in the order told.
 func (m *message) collect() {
-	type placed struct {
-		at int
-		s  assess.Statement
-	}
-	var all []placed
+	all := m.scratch.said[:0]
 	for k := range m.readings {
 		r := &m.readings[k]
 		if len(r.points) == 0 {
-			all = append(all, placed{r.at, r.Reading})
+			all = append(all, toldAt{r.at, r.Reading})
 			continue
 		}
 		for _, names := range r.points {
 			for _, p := range twoPoints(names) {
 				x := r.Reading
 				x.Point = assess.TestPoint(p)
-				all = append(all, placed{r.at, x})
+				all = append(all, toldAt{r.at, x})
 			}
 		}
 	}
@@ -380,21 +383,23 @@ func (m *message) collect() {
 		if f == nil || f.empty() {
 			continue
 		}
-		all = append(all, placed{f.at, f.Equipment})
+		all = append(all, toldAt{f.at, f.Equipment})
 	}
 	for _, s := range m.symptoms {
-		all = append(all, placed{s.at, s.Symptom})
+		all = append(all, toldAt{s.at, s.Symptom})
 	}
 	for _, w := range m.work {
-		all = append(all, placed{w.at, w.Work})
+		all = append(all, toldAt{w.at, w.Work})
 	}
 	for _, p := range m.plans {
-		all = append(all, placed{p.at, p.Plan})
+		all = append(all, toldAt{p.at, p.Plan})
 	}
 	for _, a := range m.asks {
-		all = append(all, placed{a.at, a.Ask})
+		all = append(all, toldAt{a.at, a.Ask})
 	}
-	sort.SliceStable(all, func(i, j int) bool { return all[i].at < all[j].at })
+	slices.SortStableFunc(all, func(a, b toldAt) int { return cmp.Compare(a.at, b.at) })
+	m.scratch.said = all
+	m.frame.Statements = slices.Grow(m.frame.Statements, len(all))
 	for _, p := range all {
 		m.frame.Statements = append(m.frame.Statements, p.s)
 	}

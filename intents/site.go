@@ -65,6 +65,9 @@ func (m *message) tooLong() {
 
 // twoHouses tells whether the message speaks of two houses.
 func (m *message) twoHouses() bool {
+	if len(m.sites) < 2 {
+		return false
+	}
 	var lines []string
 	for _, a := range m.sites {
 		if a.score < 0 || a.quoted && !m.site.quoted {

@@ -132,7 +132,10 @@ func undo(raw string, d *scratch) clean {
 	if quote >= 0 {
 		c.quoted = append(c.quoted, span{quote, len(u.out)})
 	}
-	c.text, c.from = string(u.out), u.off
+	if c.text = raw; string(u.out) != raw { // most messages are clean as they come
+		c.text = string(u.out)
+	}
+	c.from = u.off
 	d.out, d.from = u.out, u.off
 	return c
 }

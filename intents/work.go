@@ -166,7 +166,7 @@ func (m *message) newFact(v *verb, k int) bool {
 
 // mergeWork joins deeds that are one: "replaced the prv and set it to 60".
 func (m *message) mergeWork() {
-	var out []workDone
+	out := m.work[:0]
 	for _, w := range m.work {
 		merged := false
 		for k := range out {
