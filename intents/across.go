@@ -61,8 +61,13 @@ func (m *message) toldLater(k int) string {
 	s := m.readings[k].sent
 	if k+1 < len(m.readings) {
 		n := &m.readings[k+1]
-		if n.sent <= s+2 && len(n.points) == 1 && m.saysOf(s, cPeak) && m.saysOf(n.sent, cNow) {
-			return n.points[0]
+		if n.sent <= s+2 && m.saysOf(s, cPeak) && m.saysOf(n.sent, cNow) {
+			if len(n.points) == 1 {
+				return n.points[0]
+			}
+			if len(n.points) == 0 && n.sent+1 < len(m.sents) {
+				return m.lonePoint(n.sent + 1) // "max 133 / now 74 / gauge on front bib"
+			}
 		}
 	}
 	series := m.inSeries(m.readings[k].at)
@@ -149,7 +154,7 @@ func (m *message) onlyNumber(s int) bool {
 // gaugeTalk tells whether a sentence says where a gauge sits.
 func (m *message) gaugeTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cGauged, "") || m.is(i, cItem, "gauge") {
+		if m.is(i, cGauged, "") || m.is(i, cItem, "gauge") || m.text(i) == "lazy hand" {
 			return true
 		}
 	}

@@ -67,6 +67,9 @@ var recipes = []recipe{
 // than the phrases in it: "take my report on 9 Elm back" asks for no report.
 func (m *message) askFirst(s int) bool {
 	se := &m.sents[s]
+	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
+		return false // "Do next: replace tank in 2 weeks"
+	}
 	for i := se.from; i < se.to; i++ {
 		if it := &m.items[i]; it.num != nil && it.role != roleDate && unitDays[it.unit] == 0 && it.unit != "hour" && !it.num.time {
 			return false
@@ -78,6 +81,9 @@ func (m *message) askFirst(s int) bool {
 // askByCues asks what a sentence without any known phrase wants, clause by clause.
 func (m *message) askByCues(s int) {
 	se := &m.sents[s]
+	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
+		return
+	}
 	from := se.from
 	for i := se.from; i < se.to; i++ {
 		if i > from+1 && m.opensQuestionAt(i) {

@@ -8,6 +8,9 @@ func (m *message) askPhrase(s, i, first int, about About, req bool) {
 	t := m.text(i)
 	begins := i == first
 	reading := m.readingLike(s)
+	if (about == AskSummary || about == AskNextCheck) && m.isMark(i+1, ":") && !m.closes(i+1) {
+		return // "Summary: OK house.", "Do next: replace tank"
+	}
 	switch about {
 	case AskHistory:
 		if t == "pull" || t == "show me" || t == "show" || t == "que hay en" || t == "muestra" {

@@ -181,6 +181,9 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		return m.moments[len(m.moments)-1].days + 7, 2, true // "prv friday and tank the week after"
 	}
 	if wd, ok := weekdays[t]; ok {
+		if t == "wed" && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’") {
+			return 0, 0, false // "we'd put it in on Thursday"
+		}
 		if (t == "sun" || t == "sat" || t == "mon" || t == "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
 			return 0, 0, false
 		}
@@ -465,6 +468,9 @@ func (m *message) spans() {
 			continue
 		}
 		d := int(it.value*float64(unitDays[it.unit]) + 0.5)
+		if it.unit == "month" && it.value == 12 {
+			d = unitDays["year"] // twelve months are a year
+		}
 		mo := moment{at: i, end: i + 1, days: d, span: true}
 		k := len(m.moments)
 		m.moments = append(m.moments, mo)

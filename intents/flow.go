@@ -253,6 +253,9 @@ func (m *message) withList(i int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
+	if a.flow == assess.Flowing && m.saysOf(s, cColor) {
+		return // "Ran the tub, yes gray." tells of the water, not of the gauge
+	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
 	// readings before and after
 	before := -1

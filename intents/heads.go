@@ -30,7 +30,7 @@ func (m *message) findSections() {
 				continue // "Heater: …" ends a list of work
 			}
 			if n := len(m.sections); n > 0 && m.sections[n-1].to >= m.sents[s].from {
-				if x := &m.sections[n-1]; m.text(x.from-1) == "\n" || m.sents[s].line == m.sents[m.items[x.head].sent].line {
+				if x := &m.sections[n-1]; m.text(x.head+1) == "\n" || m.sents[s].line == m.sents[m.items[x.head].sent].line {
 					x.to = m.sents[s].to
 				}
 			}
@@ -112,6 +112,17 @@ func (m *message) jobBetween(a, b int) bool {
 func (m *message) underJob(i int) bool {
 	for _, x := range m.sections {
 		if x.job && i >= x.from && i < x.to {
+			return true
+		}
+	}
+	return false
+}
+
+// underFound tells whether item i stands under a head of how things were found: "found:
+// water off at the meter" is no work.
+func (m *message) underFound(i int) bool {
+	for _, x := range m.sections {
+		if x.when == assess.Before && i >= x.from && i < x.to {
 			return true
 		}
 	}

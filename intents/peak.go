@@ -80,9 +80,20 @@ func (m *message) highOfTwo(i int) bool {
 	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) {
 		return false
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && m.has(cNow, "") {
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && (m.has(cNow, "") || m.gaugeLeftOn(i)) {
 		return true // "high 139 / right now 74"
 	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }
 	return m.right(i, 7, true, low) >= 0 || m.left(i, 7, true, low) >= 0
+}
+
+// gaugeLeftOn tells whether a line before item i says that a gauge hung for a time:
+// "gauge hung on the rear bib overnight".
+func (m *message) gaugeLeftOn(i int) bool {
+	for s := m.items[i].sent - 1; s >= 0; s-- {
+		if m.saysOf(s, cPeak) {
+			return true
+		}
+	}
+	return false
 }

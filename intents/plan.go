@@ -26,6 +26,15 @@ func (m *message) findPlans() {
 	for s := range m.sents {
 		m.planSentence(s)
 	}
+	m.plans = slices.DeleteFunc(m.plans, m.datedToo)
+}
+
+// datedToo tells whether a plan without a day only names the need of what another one
+// gives a day: "Tank: none, want one / Install tank Thursday".
+func (m *message) datedToo(p planned) bool {
+	return p.InDays == nil && p.Action != assess.OtherAction && slices.ContainsFunc(m.plans, func(q planned) bool {
+		return q.Action == p.Action && q.InDays != nil
+	})
 }
 
 func (m *message) planSentence(s int) {
@@ -147,6 +156,9 @@ func anyUsed(used []bool) bool {
 func (m *message) past(w moment) bool {
 	if m.text(w.end) == "on" && m.closes(w.end) {
 		return true // "follow-up visit, one month on"
+	}
+	if t := m.text(w.end); w.span && (t == "after" || t == "since") && w.at <= m.sents[m.items[w.at].sent].from+4 && m.items[w.at].sent == 0 && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {
+		return true // "recheck visit, 2 wks after reg swap"
 	}
 	switch m.text(w.end) {
 	case "ago", "back", "old", "later", "straight", "warranty":

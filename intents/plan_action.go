@@ -110,6 +110,8 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if strings.HasPrefix(it.text, "doing ") && !m.is(i+1, cItem, "") {
 				if c, told := m.meantAction(i); told {
 					code, ok = c, true
+				} else if !ok && m.momentSeg(i) && m.has(cSym, "leak") {
+					return action{at: i, code: assess.OtherAction, needed: true}, true // "toilet runs, doing it tomorrow"
 				}
 			}
 			if !ok && t.value != "set" {

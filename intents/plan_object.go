@@ -23,10 +23,16 @@ func (m *message) needs(i int) bool {
 				return false
 			}
 			return m.needs(k - 1)
-		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "our", "bigger", "another", "that", "otra", "otro":
-			if m.text(k) == "for" && m.isNum(k-1) {
+		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "on", "our", "bigger", "another", "that", "otra", "otro":
+			if (m.text(k) == "for" || m.text(k) == "on") && m.is(k-1, cHint, "pricing") {
+				return true // "gave a price for a heater"
+			}
+			if m.text(k) == "on" && !m.isNum(k-1) {
+				return false
+			}
+			if (m.text(k) == "for" || m.text(k) == "on") && m.isNum(k-1) {
 				for j := m.sents[m.items[i].sent].from; j < k; j++ {
-					if m.quotes(m.text(j)) {
+					if m.quotes(m.text(j)) || m.is(j, cHint, "pricing") {
 						return true
 					}
 				}
@@ -309,6 +315,9 @@ func (m *message) serviceNeeded(i int) bool {
 func (m *message) headsVisit(i, s int) bool {
 	if s != 0 || m.planish(s) && !m.is(i, cWill, "") || !m.anyReadingLike() {
 		return false
+	}
+	if m.is(i, cHint, "visitname") && i == m.sents[s].from && !m.momentNext(i) {
+		return true // "recheck visit, 2 wks after reg swap"
 	}
 	switch m.text(i) {
 	case "follow up", "followup", "f/u", "fu", "recheck", "check", "check up", "revision", "seguimiento":

@@ -12,7 +12,7 @@ func (m *message) shareUnits() {
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
 				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
-					if u := m.items[i].unit; pressureUnit(u) && m.items[k].value < 300 || (u == "week" || u == "month" || u == "day" || u == "year") && k >= i-2 {
+					if u := m.items[i].unit; pressureUnit(u) && (m.items[k].value < 300 || u == "kpa" && m.items[k].value < 1500) || (u == "week" || u == "month" || u == "day" || u == "year") && k >= i-2 {
 						m.items[k].unit = u
 					}
 				}

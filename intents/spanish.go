@@ -176,7 +176,7 @@ func (m *message) placesTime(i int) bool { return m.is(i, cBefore, "") || m.is(i
 // or a word of planning, makes it one to come.
 func bareCheck(t string) bool {
 	switch t {
-	case "check", "check pressure", "check the pressure", "check back", "check pressures", "revision":
+	case "check", "check pressure", "check the pressure", "check back", "check pressures", "revision", "look see", "look-see":
 		return true
 	}
 	for _, w := range [...]string{"checar", "revisar", "medir", "medirla", "para checar", "para revisar", "para medir"} {

@@ -123,25 +123,15 @@ func (m *message) waterNear(i int) bool {
 // lookedFor tells whether a symptom is only what is to be looked for: "check for creep
 // again in two weeks".
 func (m *message) lookedFor(i int) bool {
-	if m.text(i-1) != "for" {
-		return false
+	if m.text(i-1) == "for" || m.text(i-1) == "por" {
+		return m.is(i-2, cHint, "looksfor") || m.text(i-2) == "out" && m.text(i-3) == "eye"
 	}
-	switch m.text(i - 2) {
-	case "check", "watch", "look", "listen", "test", "checking", "watching", "looking", "listening", "testing", "eye out":
-		return true
-	}
-	return m.text(i-2) == "out" && m.text(i-3) == "eye"
+	return m.is(i, cSym, "leak") && m.is(i+1, cHint, "lookout") // "leak check: dry"
 }
 
 // cleared tells whether what was looked for at item i was not there.
 func (m *message) cleared(i int) bool {
-	return m.right(i, 6, true, func(k int) bool {
-		switch m.text(k) {
-		case "clear", "none", "nothing", "clean", "nada":
-			return true
-		}
-		return false
-	}) >= 0
+	return m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "cleared") || m.is(k, cHint, "denies") || m.is(k, cDry, "") }) >= 0
 }
 
 // ofSomethingElse tells whether what drips or hums at item i is no part of a

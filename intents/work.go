@@ -16,7 +16,7 @@ func (m *message) findWork() {
 		if !v.done || m.items[v.at].role == roleTaken {
 			continue
 		}
-		if m.pastService(v) {
+		if m.pastService(v) || v.what == "shut" && m.underFound(v.at) {
 			continue
 		}
 		a, obj, ok := m.workOf(v)
