@@ -30,9 +30,6 @@ func (m *message) altered(i int) (role, string, bool) {
 	if it.unit != "" && !pressureUnit(it.unit) || it.num.decimals == 0 && it.value < 10 && it.unit == "" {
 		return 0, "", false
 	}
-	if r, why, ok := m.foundThenSet(i); ok {
-		return r, why, true
-	}
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
 	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) && (it.unit == "" || m.items[j].unit == it.unit) {
 		at := i - 1
@@ -331,53 +328,3 @@ func (m *message) foundSetting() {
 		delete(m.equipment.facts, "prv")
 	}
 }
-
-// foundThenSet reads the two numbers of a regulator or a tank that was found at one and
-// set to the other: "tank air found 12 set 60", "reg was 74, left 60".
-func (m *message) foundThenSet(i int) (role, string, bool) {
-	it := &m.items[i]
-	lead := func(k int, hint string) int {
-		switch m.text(k) {
-		case "to", "at", "en", "a":
-			k--
-		}
-		if m.is(k, cHint, hint) {
-			return k
-		}
-		return -1
-	}
-	if p := m.prevNum(i); p >= 0 && i-p <= 4 && m.items[p].role == roleFrom && m.items[p].why == foundAt && lead(i-1, "setnow") >= 0 {
-		it.owner = m.items[p].owner
-		return roleTo, "found … set", true
-	}
-	found := lead(i-1, "foundat")
-	if found < 0 {
-		return 0, "", false
-	}
-	j, at := m.nextNum(i), found-1
-	for m.is(at, cPart, "air") || m.isMark(at, ":", "-") || m.text(at) == "setting" || m.text(at) == "pressure" {
-		at--
-	}
-	if j < 0 || j > i+4 || lead(j-1, "setnow") < 0 || m.points(i) || m.points(j) {
-		return 0, "", false
-	}
-	c, ok := m.val(at, cItem)
-	if !ok || m.items[at].sent != it.sent {
-		return 0, "", false
-	}
-	v := verb{at: at, done: true, object: m.itemCode(at, c), objAt: at}
-	switch v.object {
-	case "prv":
-		v.what = "set"
-	case "expansion_tank":
-		v.what = "charged"
-	default:
-		return 0, "", false
-	}
-	m.verbs = append(m.verbs, v)
-	it.owner = at + 1
-	return roleFrom, foundAt, true
-}
-
-// foundAt is why a number is the setting that something was found at.
-const foundAt = "found … set, before"
