@@ -419,7 +419,7 @@ func TestPeakAndWhen(t *testing.T) {
 		{"I told you kitchen sixty one and laundry sixty two and that's wrong it's kitchen fifty one and laundry fifty two", "kitchen 51; laundry 52"},
 		{"rear 90. looked again, it's 80. 80 is right", "rear_bibb 80"},
 		{"seventeen not seventy at the kitchen", "kitchen 17"},
-		{"i'd 86 in the shower to begin with, tweaked the prv, finished up with 58 in the shower", "bath 86 before; bath 58 after"},
+		{"I had 86 in the shower to begin with, tweaked the prv, finished up with 58 in the shower", "bath 86 before; bath 58 after"},
 		{"following the regulator rebuild, laundry 57", "laundry 57 after"},
 	})
 }
