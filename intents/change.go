@@ -195,6 +195,9 @@ func (m *message) leftWith(i int) (role, string, bool) {
 	if obj == "" {
 		obj = m.carriedTo(v.at)
 	}
+	if obj == "heater" && v.what == "replaced" && m.is(i-1, cAfter, "") && m.items[i].value >= 105 && m.items[i].value <= 150 && m.items[i].unit == "" {
+		return roleTemp, "the heater left at", true
+	}
 	if obj != "prv" && obj != "expansion_tank" {
 		return 0, "", false
 	}

@@ -23,6 +23,7 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"no check needed on the tank", "ask none"},
 		{"tank ok. gone.", "expansion_tank good"},
 		{"prv new last year", "prv year 2025"},
+		{"swapped the water heater, left it at 125", "heater 125 F; replaced_heater"},
 		{"heater is a 2023, no flush yet ever", "heater year 2023 never maintained"},
 		{"there wasn't an expansion tank", "expansion_tank none"},
 		{"expansion tank: there isn't one", "expansion_tank none"},

@@ -6,6 +6,8 @@ import "strings"
 // an old sheet or a label shows, a rating, a temperature, a sum. This room keeps
 // those out of the readings.
 
+const othersNumber = "somebody else's number"
+
 // foreign tells whose number item i is when it is not a pressure measured on
 // this visit, and whether it is one at all.
 func (m *message) foreign(i int) (string, bool) {
@@ -19,7 +21,7 @@ func (m *message) foreign(i int) (string, bool) {
 	case m.labelled(i):
 		return "on a label", true
 	case m.told(i):
-		return "somebody else's number", true
+		return othersNumber, true
 	case m.items[i].unit != "" && m.rate(i):
 		return "a rate", true
 	case m.plannedValue(i):
@@ -208,7 +210,7 @@ func (m *message) told(i int) bool {
 	s := m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.items[k].num != nil && m.pointNear(i) {
+		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.items[k].num != nil && !(m.items[k].why == othersNumber && m.text(k-1) == "at") && m.pointNear(i) {
 			break // "HOA says 70 max. it's 75 at the front": the second is ours
 		}
 		v, whose := m.val(k, cWhose)

@@ -23,6 +23,9 @@ func (m *message) dialled(i int) (role, string, bool) {
 		m.unsay(i - 1)
 		return roleTemp, "heater on", true
 	}
+	if i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.value >= 105 && it.value <= 150 {
+		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
+	}
 	topic, at := m.topicBefore(i)
 	if k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") }); k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
 		// "turned the heater down from 140": no heater is down here

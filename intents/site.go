@@ -83,6 +83,12 @@ func (m *message) twoHouses() bool {
 			lines = append(lines, a.line)
 		}
 	}
+	if len(lines) == 1 {
+		if n := m.nextDoor(); n != "" {
+			_, street, _ := strings.Cut(lines[0], " ")
+			lines = append(lines, n+" "+street)
+		}
+	}
 	if len(lines) < 2 {
 		return false
 	}
@@ -92,6 +98,38 @@ func (m *message) twoHouses() bool {
 	}
 	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
 	return true
+}
+
+// nextDoor returns the number of the house beside that is told with a number of its
+// own: "front 92 at 801 Coral Bean. next door at 803 it's 91"; "" for none.
+func (m *message) nextDoor() string {
+	if !m.kinds.has(cWhose) {
+		return ""
+	}
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num == nil || !it.num.integer || it.unit != "" || it.value < 10 || !m.is(i-1, cWhose, "other") && !m.is(i-2, cWhose, "other") {
+			continue
+		}
+		if t := m.text(i - 1); m.is(i-2, cWhose, "other") && t != "at" && t != "in" && t != "@" {
+			continue
+		}
+		if house, _, _ := strings.Cut(m.site.line, " "); house != it.num.digits && m.nextNum(i) > 0 && !m.hearsay(i, m.nextNum(i)) {
+			return it.num.digits
+		}
+	}
+	return ""
+}
+
+// hearsay tells whether what stands between two items is what somebody told: "neighbor at
+// 803 told me he has 91".
+func (m *message) hearsay(from, to int) bool {
+	for k := from + 1; k < to; k++ {
+		if m.is(k, cHint, "told") {
+			return true
+		}
+	}
+	return false
 }
 
 // sameStreet tells whether two street lines differ in the house number only: "12 elk run
