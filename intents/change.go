@@ -209,7 +209,11 @@ func (m *message) leftWith(i int) (role, string, bool) {
 	if m.isMark(k, ",") {
 		k--
 	}
-	if m.ofTank(v) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(k) && m.items[k].role == roleSize) {
+	if m.isMark(i-1, "(") && i-2 == v.objAt && m.isMark(i+1, ")") && m.settingLike(i) {
+		m.items[i].owner = v.at + 1
+		return roleTo, "in brackets behind it", true // "replaced prv (60)"
+	}
+	if (m.ofTank(v) || v.object == "prv" && v.what != "set" && m.settingLike(i)) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(k) && m.items[k].role == roleSize) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "the new tank's air", true // "rplcd xp tnk 2g 65#"
 	}
@@ -232,7 +236,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 			return roleTo, v.what + " at", true
 		}
 	case ",":
-		if (i-2 == v.at || m.is(i-2, cPart, "air") || m.is(i-2, cItem, "tank") || m.is(i-2, cItem, "expansion_tank")) && v.what == "charged" && m.closes(i) {
+		if (i-2 == v.at || m.is(i-2, cHint, "wholehouse") || m.is(i-2, cPart, "air") || m.is(i-2, cItem, "tank") || m.is(i-2, cItem, "expansion_tank")) && v.what == "charged" && m.closes(i) {
 			m.items[i].owner = v.at + 1
 			return roleTo, "charged to", true
 		}

@@ -35,6 +35,9 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
 		return true // "Tank OK. Gone.": the writer is
 	}
+	if n := m.text(i + 1); m.text(i) == "going" && (n == "up" || n == "in" || n == "on" || n == "back") {
+		return true // "tank's going up Friday"
+	}
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}

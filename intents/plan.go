@@ -287,7 +287,7 @@ func (m *message) failedTank() bool {
 			hi++
 		}
 		for j := lo; j <= hi; j++ {
-			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !(m.is(j, cSym, "") && m.waterNear(j)) {
+			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !m.adverb(j) && !(m.is(j, cSym, "") && m.waterNear(j)) {
 				return true
 			}
 		}

@@ -84,7 +84,8 @@ func (m *message) looksAhead(i, s int) bool {
 		}
 		return false
 	}
-	return near(i) && (m.left(i, 4, true, looks) >= 0 || m.right(i, 2, true, looks) >= 0)
+	verb := m.is(i, cHint, "measures") && (m.text(i-1) == "to" || m.text(i-1) == "and") && m.is(i+1, cHint, "goes") // "to gauge it"
+	return near(i) && (verb || m.left(i, 4, true, looks) >= 0 || m.right(i, 2, true, looks) >= 0)
 }
 
 // pronounAction names what "swap it" at item i speaks of where no part was named as such:

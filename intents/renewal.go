@@ -163,7 +163,7 @@ func (m *message) changeout(i int) int {
 		return -1
 	}
 	size := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil })
-	if size < 0 || m.items[size].unit != "gal" && m.items[size].unit != "litre" || m.items[size].value < 20 {
+	if size < 0 || m.items[size].unit != "gal" && m.items[size].unit != "litre" && !m.heaterSize(size) || m.items[size].value < 20 {
 		return -1
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
@@ -218,8 +218,11 @@ func (m *message) newPart(i int) int {
 		if m.text(n) == "," || m.text(n) == "and" {
 			n++
 		}
-		if m.is(it, cItem, "") && m.is(n, cPart, "old") {
-			break // "new drain cock on the heater, old one snapped"
+		if m.is(it, cItem, "") && (m.is(n, cPart, "old") || m.newAt(n)) {
+			break // "new drain cock on the heater, old one snapped", "new prv @ 60"
+		}
+		if m.is(it, cItem, "") && m.isMark(it+1, ",") && m.is(n, cPart, "new") && m.newPart(n) >= 0 {
+			break // "new heater, new exp tank at 60"
 		}
 		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
 			return -1
@@ -247,6 +250,16 @@ func (m *message) newPart(i int) int {
 		return -1
 	}
 	return it
+}
+
+// newAt tells whether nothing follows but what a new part is set to: "@ 60", "60 psi".
+func (m *message) newAt(n int) bool {
+	if t := m.text(n); t == "at" || t == "@" {
+		n++
+	} else if !m.isNum(n) || !pressureUnit(m.items[n].unit) {
+		return false
+	}
+	return m.isNum(n) && m.settingLike(n) && m.items[n].value <= 100 && m.closes(n) && m.text(n+1) != "/"
 }
 
 // wentIn reads a part that "went in" on this visit, by its name, its size or as the new
