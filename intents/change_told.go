@@ -86,6 +86,9 @@ func (m *message) openDenied(s, i int) bool {
 		return true
 	}
 	for k := se.from; k < i; k++ {
+		if m.deedDone(k) {
+			continue // "had to back the prv off to 58"
+		}
 		if m.items[k].seg == m.items[i].seg && (m.is(k, cWill, "") && !m.wasWill(k) || m.is(k, cTarget, "") || m.is(k, cNeg, "") || m.is(k, cHint, "meant") || m.is(k, cWhose, "other")) {
 			return true
 		}
@@ -93,6 +96,16 @@ func (m *message) openDenied(s, i int) bool {
 	for _, w := range m.moments {
 		if w.days > 0 && w.at > i && w.at <= i+6 && m.items[w.at].seg == m.items[i].seg && m.items[w.at].sent == s {
 			return true
+		}
+	}
+	return false
+}
+
+// deedDone tells whether the word at item i tells a deed done.
+func (m *message) deedDone(i int) bool {
+	for _, v := range m.verbs {
+		if v.at == i {
+			return v.done
 		}
 	}
 	return false
@@ -241,6 +254,9 @@ func (m *message) leadsIn(i int, hint string) bool {
 			return false
 		case m.items[k].mark, m.is(k, cItem, ""), m.is(k, cDeterminer, ""), m.is(k, cHint, "putat"), m.is(k, cPart, "air"):
 		default:
+			if hint == "foundat" && (m.is(k, cDid, "set") || m.is(k, cHint, "hedge")) {
+				continue // "was cranked to 95", "only had 12"
+			}
 			if t := m.text(k); t != "it" && t != "her" && t != "about" && t != "set" && t != "to" && t != "that" && t != "up" && t != "down" {
 				return false
 			}

@@ -22,6 +22,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		if v.planned || v.negated {
 			return roleIgnored, "planned charge", true
 		}
+		if m.text(i+1) == "more" || m.text(i-1) == "another" {
+			return roleIgnored, "by how much it was charged", true
+		}
 		it.owner = v.at + 1
 		if m.text(i-1) == "from" {
 			return roleFrom, "charged from", true

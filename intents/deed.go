@@ -57,6 +57,9 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if m.underJob(i) && !m.willNear(i) && !m.is(i-1, cNeg, "") {
 		return what, true // "Did: adjust PRV"
 	}
+	if (m.text(i+1) == ticked || m.text(i+2) == ticked) && (m.is(i-1, cItem, "") || m.is(i+1, cItem, "")) {
+		return what, true // "heater flush ✅"
+	}
 	if m.is(i+1, cHint, "finished") && m.is(i-1, cItem, "") && (len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
 		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}

@@ -134,6 +134,12 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 	if over >= 0 && m.right(i, over-i, true, func(k int) bool { return m.is(k, cNeg, "") || m.is(k, cWill, "") && k < over }) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
 		return m.tellsDeed(v, i, "mended", "leak", i)
 	}
+	if m.newFitting(i) {
+		return m.tellsDeed(v, i, "mended", "leak", i)
+	}
+	if m.underJob(i) && m.isMark(i-1, ":", ",", "-", "\n", "/") && !m.sents[m.items[i].sent].question {
+		return m.tellsDeed(v, i, "mended", "leak", i) // "Done: leak at tub spout, heater flush"
+	}
 	stop := m.left(i, 3, true, func(k int) bool { return m.is(k, cHint, "stops") && m.items[k].seg == m.items[i].seg })
 	if stop < 0 {
 		return false
@@ -169,4 +175,17 @@ func (m *message) freshInside(i int, v *verb) bool {
 		}
 	}
 	return false
+}
+
+// newFitting tells whether the leak at item i is that of a fitting which a new one took the
+// place of: "new hose bib out front, old one leaked", "new supply line, was dripping".
+func (m *message) newFitting(i int) bool {
+	if m.left(i, 3, true, func(k int) bool { return m.is(k, cPart, "old") || m.is(k, cBefore, "") }) < 0 || m.left(i, 3, true, func(k int) bool { return m.is(k, cNeg, "") || m.text(k) == "still" }) >= 0 {
+		return false
+	}
+	first := m.sents[m.items[i].sent].from
+	for first < i && m.items[first].mark {
+		first++
+	}
+	return m.is(first, cPart, "new") && m.items[first].seg != m.items[i].seg && m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") }) >= 0 && !m.moment(first, m.sents[m.items[i].sent].to)
 }

@@ -40,6 +40,13 @@ func (m *message) takenBefore(i int, want string) string {
 				return o
 			}
 		case m.text(k) == "off" || m.text(k) == "out":
+			if m.isMark(k+1, ":", "-", "=") {
+				for j := k + 2; j <= k+5 && j < i; j++ {
+					if o := m.partAt(j); o != "" && (want == "" || o == want) {
+						return o // "out: old prv / in: new one"
+					}
+				}
+			}
 			// "plastic drain off the heater, brass ball valve on"
 			if o := m.partAt(k - 1); o != "" && m.items[k].seg != m.items[i].seg && (want == "" || o == want) {
 				return o
@@ -118,6 +125,9 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 			at--
 		}
 		return "", at, true
+	case m.text(i) == "in" && m.isMark(i+1, ":", "-", "="):
+		at = m.right(i, 5, true, func(k int) bool { return m.partAt(k) != "" || m.is(k, cHint, "newone") })
+		return m.partAt(at), at, at >= 0 // "out: old prv / in: new one"
 	case (m.text(i) == "on" || m.text(i) == "in") && m.closes(i) && m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg }) >= 0:
 		return "drain_valve", i - 1, true // "brass ball valve on"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
@@ -217,6 +227,9 @@ func (m *message) newPart(i int) int {
 		}
 		if m.text(n) == "," || m.text(n) == "and" {
 			n++
+		}
+		if m.is(it, cItem, "") && (m.text(it+1) == ticked || m.underJob(i) && m.closes(it)) {
+			break // "new prv ✅", "done: new prv, flush"
 		}
 		if m.is(it, cItem, "") && (m.is(n, cPart, "old") || m.newAt(n)) {
 			break // "new drain cock on the heater, old one snapped", "new prv @ 60"

@@ -85,6 +85,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
 				return false
 			}
+			if m.right(k, 2, true, func(j int) bool { return m.is(j, cBase, "fixed") && j < i }) >= 0 {
+				return false // "couldn't fix the leak"
+			}
 			if t == "zero" && m.isNum(k) {
 				return false
 			}
@@ -99,6 +102,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			return false
 		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
 			continue
+		}
+		if m.is(k+1, cBase, "fixed") && k+1 < i {
+			return false // "couldn't fix the leak"
 		}
 		if deniesSymptom(t) || m.is(k, cLacks, "") || m.is(k, cNeg, "") && strings.Contains(t, " ") {
 			return true

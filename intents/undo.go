@@ -85,7 +85,11 @@ func undo(raw string, d *scratch) clean {
 			i++
 		case b == ':':
 			if n := emojiCode(raw, i); n > 0 {
-				u.put(" ", i)
+				if strings.Contains(raw[i:i+n], "check_mark") {
+					u.put(" "+ticked+" ", i)
+				} else {
+					u.put(" ", i)
+				}
 				i += n
 				continue
 			}
@@ -257,6 +261,9 @@ func unescape(s string) (string, int) {
 	return "", 0
 }
 
+// ticked stands for the picture that says that something is done.
+const ticked = "✅"
+
 // emojiCode measures ":wrench:" or ":+1::skin-tone-2:"; a time such as 10:30:45 is none.
 func emojiCode(s string, i int) int {
 	if i > 0 && s[i-1] >= '0' && s[i-1] <= '9' && !(i >= 2 && s[i-2] == ':') {
@@ -348,6 +355,8 @@ func (u *undoer) rune(r rune, at, size int) {
 		} else {
 			u.put(norm.NFKC.String(string(r)), at)
 		}
+	case r == '✅' || r == '✔' || r == '☑':
+		u.put(" "+ticked+" ", at)
 	default:
 		u.put(" ", at) // emoji and other pictures
 	}

@@ -242,7 +242,7 @@ func (m *message) judge(v *verb) {
 	if t := m.text(v.at); v.what == "charged" && ((t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") || strings.HasPrefix(t, "precargad") && (m.is(v.at-1, cItem, "") || m.isNum(v.at-1))) && !v.negated && !v.planned && v.object == "expansion_tank" {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
 	}
-	if v.state && m.endsDeed(v) {
+	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
 	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
@@ -358,6 +358,9 @@ func (m *message) objectOf(v *verb) (string, int) {
 		}
 		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
 			return "heater", k // "set a new 50 gal electric"
+		}
+		if v.what == "flushed" && m.partAt(k) == "heater" {
+			return "heater", k // "drained and flushed the 40 gal"
 		}
 		if m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart") {
 			return "prv", k
