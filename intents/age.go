@@ -49,7 +49,7 @@ func (m *message) sameAge(items []mentionOf) {
 		}
 		at := -1
 		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent; j++ {
-			if m.is(j, cHint, "sameage") {
+			if m.is(j, cHint, "sameage") || m.closes(j) && (m.text(j) == "same" || m.text(j) == "the same" || m.text(j) == "igual") {
 				at = j
 				break
 			}
@@ -125,7 +125,7 @@ func (m *message) turnsAge(i int) bool {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })
-	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "next" || m.text(i+1) == "now" || m.text(i+1) == "and" || m.text(i+1) == "years")
+	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "in" && !m.isNum(i+2) || m.text(i+1) == "last" || m.text(i+1) == "next" || m.text(i+1) == "now" || m.text(i+1) == "and" || m.text(i+1) == "years")
 }
 
 // unknownToo gives an unknown age told before two things to the second one: "no idea on
@@ -161,7 +161,7 @@ func (m *message) stampedYear(i int) bool {
 	if t := m.text(i - 1); (t == "a" || t == "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && (m.is(i-3, cItem, "prv") || m.is(i-3, cItem, "softener") || m.is(i-3, cItem, "recirc")) {
 		return true // "prv is a 98"
 	}
-	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in") && m.thingIn(it.sent) && m.closes(i) {
+	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in" || (m.text(i-1) == "in" || m.text(i-1) == "back in") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put" }) >= 0) && m.thingIn(it.sent) && m.closes(i) {
 		return true
 	}
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
@@ -174,6 +174,19 @@ func (m *message) stampedYear(i int) bool {
 		}
 	}
 	return false
+}
+
+// monthOfDate tells whether the number at i is the month of a date that a thing bears, its
+// year behind a stroke: "prv dated 3/14".
+func (m *message) monthOfDate(i int) bool {
+	if i < 0 || !m.isNum(i) || !m.isMark(i+1, "/") || !m.isNum(i+2) || m.isMark(i+3, "/") || m.isMark(i-1, "/") {
+		return false
+	}
+	mo, yr := &m.items[i], &m.items[i+2]
+	if !mo.num.integer || mo.value < 1 || mo.value > 12 || !yr.num.integer || len(yr.num.digits) != 2 || yr.value > 70 && yr.value < 80 || int(yr.value) > m.ctx.Today.Year%100 && yr.value < 70 {
+		return false
+	}
+	return m.thingIn(mo.sent) && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "stamp") }) >= 0
 }
 
 // spokenYear tells whether "oh nine" is a year: beside a thing or a house that was built,
@@ -242,7 +255,7 @@ func (m *message) ageUnknown(i int) bool {
 		}
 		if m.left(i, 6, true, func(k int) bool {
 			switch m.text(k) {
-			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin":
+			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin", "no trae", "no tiene":
 				return m.text(k) != "no" || t != "ano" || true
 			}
 			return false
@@ -253,7 +266,7 @@ func (m *message) ageUnknown(i int) bool {
 			case "date", "tag", "fecha":
 				return m.text(i+1) != "yet" && m.text(i+1) != "set" && m.left(i, 4, true, func(k int) bool {
 					t := m.text(k)
-					return t == "no" && k >= i-2 && m.text(k+1) != "wait" || t == "read" || t == "cant" || t == "couldnt" || t == "find" && m.is(k-1, cNeg, "")
+					return (t == "no" || t == "no trae" || t == "no tiene") && k >= i-2 && m.text(k+1) != "wait" || t == "read" || t == "cant" || t == "couldnt" || t == "find" && m.is(k-1, cNeg, "")
 				}) >= 0
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {

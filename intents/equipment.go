@@ -71,6 +71,9 @@ func (m *message) findEquipment() {
 		if !ok && be(m.text(i+1)) && m.items[i].point == "heater_drain" && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
 			v, ok = "heater", true // "bottom of the heater is flaking"
 		}
+		if !ok && m.items[i].point == "heater_drain" && strings.Contains(m.text(i), "drain") && (m.is(i+1, cCond, "") || be(m.text(i+1)) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
+			v, ok = "drain_valve", true // "heater drain is plugged up"
+		}
 		if !ok || m.items[i].role == roleTaken || m.items[i].mark {
 			continue
 		}

@@ -216,6 +216,12 @@ func (m *message) roleOf(i int) (role, string) {
 		if m.text(i+1) == "/" && m.isNum(i+2) && it.value >= 1 && it.value <= 12 && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 			return roleIgnored, "month of a date"
 		}
+		if m.monthOfDate(i) {
+			return roleIgnored, "month of a date"
+		}
+		if m.isMark(i-1, "/") && m.monthOfDate(i-2) {
+			return roleYear, "year of a date"
+		}
 		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && (!n.words || m.spokenYear(i)) {
 			return roleYear, "leading zero"
 		}

@@ -17,6 +17,8 @@ func (m *message) landmarkItem(i int, items []mentionOf) bool {
 	}
 	switch m.text(k) {
 	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
+	case "on":
+		return m.is(k-1, cItem, "gauge") // "gauge on the PRV is busted"
 	default:
 		return false
 	}

@@ -361,6 +361,9 @@ func (m *message) putsIn(i int) bool {
 			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {
 				return false // "screwed the regulator in a little", "put the prv on 62"
 			}
+			if m.text(i) == "got" && m.text(i-1) != "i" && m.text(i-1) != "we" && (m.is(k+1, cDeterminer, "") || m.is(k+1, cHint, "room")) {
+				return false // "they got a softener in the garage"
+			}
 			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
 				return true
 			}

@@ -23,7 +23,7 @@ func (m *message) neverServiced(i int) bool {
 	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
 		return true // "no flush yet ever"
 	}
-	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" || m.text(k) == "once" || m.text(k) == "one time" }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
+	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool { return m.text(k) == "ever" || m.text(k) == "once" || m.text(k) == "one time" || m.text(k) == "since" && (m.text(k+1) == "new" || m.text(k+1) == "it") }) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
 	}) >= 0
@@ -37,7 +37,7 @@ func (m *message) isService(k int) bool {
 // maintainedYear tells whether a year is that of the last service: "flushed in 2019".
 func (m *message) maintainedYear(i int) bool {
 	s := m.sents[m.items[i].sent]
-	if t := m.text(i - 1); (t == "last time" || m.text(i-2) == "last time") && m.left(i, 12, true, m.isService) >= 0 {
+	if t := m.text(i - 1); (t == "last time" || m.text(i-2) == "last time" || (t == "one" || t == "was") && m.text(i-2) == "last" || t == "last one") && m.left(i, 12, true, m.isService) >= 0 {
 		return true // "flushes it every year, last time 2025"
 	}
 	for k := i - 1; k >= s.from && k >= i-7; k-- {
@@ -94,7 +94,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 					m.installedLastYear(a, items)
 					return
 				}
-				if m.text(k) == "new" || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
+				if m.text(k) == "new" || m.is(k, cPart, "new") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
 					m.installedLastYear(a, items)
 					return
 				}

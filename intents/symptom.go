@@ -178,6 +178,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.repaired(i) || m.is(i, cCond, "") && m.isItemNear(i) && (t == "weeping" || t == "seeping") {
 			return "", false
 		}
+		if strings.Contains(t, "revento") && m.is(i, cCond, "") && m.itemIn(m.items[i].sent) == "expansion_tank" {
+			return "", false // "el tanque se reventó por dentro"
+		}
 		if m.looksSo(i) {
 			return "", false // "wtr lks inky"
 		}
@@ -224,7 +227,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 	case assess.Hammer:
-		if it := m.itemIn(m.items[i].sent); it == "expansion_tank" && m.text(i+1) == "like" {
+		if it := m.itemIn(m.items[i].sent); it == "expansion_tank" && (m.text(i+1) == "like" || m.text(i+1) == "when" && m.is(i, cCond, "")) {
 			return "", false // "tank's full of water, thunks like a log"
 		}
 		if t == "hammers" || t == "golpe" {

@@ -24,9 +24,12 @@ func (m *message) reliefNear(i int) bool {
 			return true
 		}
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
+			if m.is(i, cDry, "") && k == i-1 && m.text(k) == "," {
+				continue // "watched the relief for an hour, dry"
+			}
 			break
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored && m.items[k].role != roleDuration && unitDays[m.items[k].unit] == 0 && m.items[k].unit != "hour" && m.items[k].unit != "min" {
 			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
 	}
@@ -140,7 +143,7 @@ func (m *message) ofSomethingElse(i int) bool {
 	s := m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		it := &m.items[k]
-		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.kinds.has(cStatic) || it.num != nil {
+		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.kinds.has(cStatic) || it.num != nil && it.role == roleReading {
 			return false
 		}
 		for j := it.tok; j < it.tok+it.n && !it.mark && !it.site; j++ {
@@ -152,12 +155,15 @@ func (m *message) ofSomethingElse(i int) bool {
 	if i+1 >= s.to {
 		return false
 	}
+	reach := i + 5
 	switch m.toks[m.items[i+1].tok].text {
 	case "on", "along", "at", "down":
+	case "in":
+		reach = i + 3 // "no leaks in my roof"
 	default:
-		return false
+		reach = i + 1 // "leaky pen"
 	}
-	for k := i + 1; k < s.to && k <= i+5 && !m.items[k].mark; k++ {
+	for k := i + 1; k < s.to && k <= reach && !m.items[k].mark; k++ {
 		it := &m.items[k]
 		if it.num != nil || it.site || it.kinds.has(cItem) || it.kinds.has(cPipe) {
 			break

@@ -288,8 +288,8 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
 			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") }) >= 0 {
 				continue // "somebody had valved off the exp tank"
 			}
-			if r.name == assess.NoWater && m.leakIn(m.items[x.at].seg, m.items[x.at].sent) {
-				continue // "the drip at the faucet quit"
+			if r.name == assess.NoWater && (m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
+				continue // "the drip at the faucet quit", "house gauge is dead"
 			}
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
 				continue
@@ -383,7 +383,7 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		}
 	}
 	for j := k + 1; j < len(seen); j++ {
-		if seen[j].set.has(signDeny) && m.closes(seen[j].at) {
+		if seen[j].set.has(signDeny) && m.closes(seen[j].at) || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
 			return true
 		}
 	}
