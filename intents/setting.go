@@ -14,7 +14,7 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cPart, "air") {
 			return "expansion_tank", k
 		}
-		if m.heaterState(k) {
+		if m.heaterState(k) || m.text(k) == "hot water" && (m.is(k+1, cDid, "set") || be(m.text(k+1)) && m.is(k+2, cDid, "set")) {
 			return "heater", k
 		}
 		if m.is(k, cFuel, "") && !m.gasTalk(k) {
@@ -280,7 +280,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleTemp, "thermostat", true
 	}
 	// "heater is 50 gal gas, dial at 120"
-	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && m.prepBefore(i) {
+	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && (m.prepBefore(i) || m.text(i-1) == "reads" || m.text(i-1) == "says" || m.text(i-1) == "shows") {
 		return roleTemp, "thermostat", true
 	}
 	if m.settingWord(i) {

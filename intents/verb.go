@@ -97,7 +97,7 @@ func (m *message) findVerbs() {
 					continue
 				}
 			}
-			if it.text == "chg" && m.isNum(i+1) && (m.is(i-1, cItem, "expansion_tank") || m.isNum(i-1) && m.items[i-1].unit == "gal" || m.isMark(i-1, ",") && m.isNum(i-2) && m.items[i-2].unit == "gal") && m.text(i+2) != "->" && m.text(i+2) != "to" {
+			if it.text == "chg" && m.isNum(i+1) && (m.is(i-1, cItem, "expansion_tank") || m.isNum(i-1) && (m.items[i-1].unit == "gal" || len(m.items[i-1].num.digits) == 4) || m.isMark(i-1, ",") && m.isNum(i-2) && m.items[i-2].unit == "gal") && m.text(i+2) != "->" && m.text(i+2) != "to" {
 				m.say(i, "precharge") // "ET 2g chg 60 ok"
 				break
 			}
@@ -200,7 +200,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.is(v.at, cHint, "stands") || m.is(v.at, cHint, "isset") && m.is(v.at-1, cHint, "present")) && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.is(k, cWhose, "label") || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
 			k--
 		}
 		prior := k
