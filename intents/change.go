@@ -306,9 +306,14 @@ func (m *message) airs(i int) bool {
 	return false
 }
 
+var airFirstGate = onlyWith(cHint, "putsair")
+
 // airFirst tells whether a Spanish word of putting at i puts a number of air into a
 // tank: "le puse 55 de aire al tanque", "le eché 60 libras de aire".
 func (m *message) airFirst(i int) bool {
+	if m.shut(airFirstGate) {
+		return false
+	}
 	if !m.is(i, cHint, "putsair") || !m.isNum(i+1) || m.items[i+1].unit != "" && !pressureUnit(m.items[i+1].unit) {
 		return false
 	}

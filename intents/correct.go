@@ -283,6 +283,9 @@ func (m *message) retellsAfter(s int) bool {
 // opensReported tells whether a sentence begins with what was reported, or has it
 // put right: "told you 110 …", "dispatch typed 47 …, fix it".
 func (m *message) opensReported(s int) bool {
+	if !m.cuedWith(s, cueSent) {
+		return false
+	}
 	set := m.cuesOf(s, m.sents[s].from, m.sents[s].to)
 	if !set.has(cueSent) || set.has(cueWh) {
 		return false
@@ -298,6 +301,18 @@ func (m *message) opensReported(s int) bool {
 			}
 			if c.has(cueSent) || !c.has(cueSmall) {
 				return c.has(cueSent)
+			}
+		}
+	}
+	return false
+}
+
+// cuedWith tells whether a word of sentence s has a cue.
+func (m *message) cuedWith(s int, c cue) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		for k := m.items[i].tok; k < m.items[i].tok+m.items[i].n; k++ {
+			if m.toks[k].kind == word && m.wordCues(k).has(c) {
+				return true
 			}
 		}
 	}

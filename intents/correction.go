@@ -64,9 +64,14 @@ func (m *message) corrections() {
 	}
 }
 
+var disownedGate = onlyWith(cHint, "wrong")
+
 // disowned voids the numbers of an earlier report that a message calls wrong: "I
 // told you kitchen 61 and that's wrong, it's 51", "that 79 is wrong, it's 97".
 func (m *message) disowned() {
+	if m.shut(disownedGate) {
+		return
+	}
 	for w := range m.items {
 		if !m.is(w, cHint, "wrong") {
 			continue

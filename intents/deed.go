@@ -234,9 +234,14 @@ func (m *message) heaterAlone(k int) bool {
 	return m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") || m.isNum(k-1) && m.items[k-1].unit == "gal"
 }
 
+var jobLineGate = onlyWith(cHint, "jobhead")
+
 // jobLine reads what a line headed as the job tells without a verb: "trabajo: reguladora
 // nueva a 60", "did: prv down to 60".
 func (m *message) jobLine(i int) (verb, bool) {
+	if m.shut(jobLineGate) {
+		return verb{}, false
+	}
 	s := m.sents[m.items[i].sent]
 	if !m.is(i, cHint, "jobhead") || m.text(i+1) != ":" || i != s.from {
 		return verb{}, false

@@ -67,9 +67,14 @@ func (m *message) noneYet(k int) bool {
 	return false
 }
 
+var givesAirGate = onlyWith(cPart, "air")
+
 // givesAir reads air that was put into a tank, without a number or before it: "gave the
 // exp tank some air", "le puse air al exp tank hasta 55".
 func (m *message) givesAir(i int, v *verb) bool {
+	if m.shut(givesAirGate) {
+		return false
+	}
 	if !m.is(i, cHint, "putsair") && !m.is(i, cHint, "given") && !m.is(i, cHint, "puts") || m.is(i, cDid, "charged") {
 		return false
 	}
@@ -82,9 +87,14 @@ func (m *message) givesAir(i int, v *verb) bool {
 	return m.tellsDeed(v, i, "charged", "expansion_tank", tank)
 }
 
+var givesFlushGate = onlyWith(cHint, "flushnoun")
+
 // givesFlush reads a flush that was given to the heater: "gave the hot water tank a good
 // rinse out", "le di flush al boiler", "se le dio su lavada al calentador".
 func (m *message) givesFlush(i int, v *verb) bool {
+	if m.shut(givesFlushGate) {
+		return false
+	}
 	if !m.is(i, cHint, "given") && !m.is(i, cHint, "givesflush") {
 		return false
 	}
@@ -123,10 +133,15 @@ func (m *message) nounDone(i int, v *verb) bool {
 	return false
 }
 
+var stopsLeakGate = onlyWith(cSym, "leak")
+
 // stopsLeak reads a leak that was made to stop: "hose bib quit dripping" beside a part
 // that was worked on, "got the shower to stop dripping", "the leak under the sink has been
 // taken care of".
 func (m *message) stopsLeak(i int, v *verb) bool {
+	if m.shut(stopsLeakGate) {
+		return false
+	}
 	if !m.is(i, cSym, "leak") || m.is(i, cNeg, "") {
 		return false
 	}

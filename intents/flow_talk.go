@@ -6,8 +6,13 @@ import "lazyhand/assess"
 // word of using water ("hint uses") with who or what uses it. Who is nobody, says
 // that all rests: "not a soul using water", "none of the taps drawing".
 
+var flowTalkGate = onlyWith(cHint, "quiet", "uses")
+
 // flowTalk reads the word of using water, or of a quiet house, at item i.
 func (m *message) flowTalk(i int) assess.Flow {
+	if m.shut(flowTalkGate) {
+		return ""
+	}
 	switch {
 	case m.is(i, cHint, "quiet"):
 		if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wholehouse") && m.items[k].seg == m.items[i].seg }) >= 0 {
@@ -99,9 +104,14 @@ func (m *message) tapBehind(i int) bool {
 	return false
 }
 
+var againstRestGate = onlyWith(cHint, "flows", "rests")
+
 // againstRest reads "open" and "shut" that tell two numbers of one gauge apart: "kitchen
 // 72 shut, 51 running", "72 dead / 51 flow".
 func (m *message) againstRest(i int) assess.Flow {
+	if m.shut(againstRestGate) {
+		return ""
+	}
 	flows := m.is(i, cHint, "flows")
 	if !flows && !m.is(i, cHint, "rests") || !m.besideReading(i) {
 		return ""

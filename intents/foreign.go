@@ -264,8 +264,13 @@ func (m *message) advised(i int) bool {
 	return m.is(i-1, cClaim, "says") && m.text(i-2) == "i" && !m.pointNear(i) && m.items[i].unit == ""
 }
 
+var lineTestGate = onlyWith(cHint, "linetest")
+
 // lineTest reads the pressure that new pipes or gas were tested with.
 func (m *message) lineTest(i int) bool {
+	if m.shut(lineTestGate) {
+		return false
+	}
 	if r := m.right(i, 6, false, func(k int) bool { return m.is(k, cHint, "linetest") }); r >= 0 && !m.pointBetween(i, r) && !m.points(i) {
 		return true
 	}

@@ -21,8 +21,9 @@ var lexiconFiles embed.FS
 // tag is one meaning of a phrase: a class ("point", "item", "verb" …) and a
 // value within it.
 type tag struct {
-	class classID
-	value string
+	class   classID
+	meaning meaning
+	value   string
 }
 
 type classID uint8

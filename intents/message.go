@@ -17,6 +17,7 @@ type message struct {
 	toks    []token
 	items   []item
 	kinds   classSet // the classes of all items
+	holds   [meanings]bool
 	sents   []sentence
 	sites   []address
 	site    *address
@@ -200,6 +201,12 @@ func (m *message) build() {
 	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
 	for i := range m.items {
 		m.kinds = m.kinds.union(m.items[i].kinds)
+		m.hold(m.items[i].tags)
+	}
+	if p.ungated {
+		for i := range m.holds {
+			m.holds[i] = true
+		}
 	}
 	m.units()
 	m.cut()
@@ -388,6 +395,7 @@ func denies(s string) bool {
 func (m *message) say(i int, w string) {
 	node := m.p.lex.first[m.p.lex.vocab[w]]
 	m.items[i].text, m.items[i].tags, m.items[i].kinds = w, m.p.lex.tags[node], m.p.kinds[node]
+	m.hold(m.items[i].tags)
 }
 
 // unsay takes its meaning from item i: it is only a word here.

@@ -16,6 +16,7 @@ type Parser struct {
 	classes   []class    // by classID of the lexicon
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
 	scratches sync.Pool  // of *scratch: room to work on
+	ungated   bool       // every gate is open
 }
 
 // Word is a word of the shop's own, from its configuration: Says is what people
@@ -49,6 +50,9 @@ func New(words ...Word) (*Parser, error) {
 		p.classes = append(p.classes, c)
 	}
 	for _, tags := range p.lex.tags {
+		for i := range tags {
+			tags[i].meaning = meaningOf(p.classes[tags[i].class], tags[i].value)
+		}
 		p.kinds = append(p.kinds, p.classesOf(tags))
 	}
 	p.scratches.New = func() any { return new(scratch) }
@@ -95,7 +99,7 @@ func (l *lexicon) addShopWord(w Word) error {
 			for i, s := range says {
 				alts[i] = []string{contraction(s)}
 			}
-			l.add(alts, tag{l.classOf(cls), value}, 0, 0)
+			l.add(alts, tag{class: l.classOf(cls), value: value}, 0, 0)
 			return nil
 		}
 	}

@@ -12,9 +12,14 @@ func (m *message) booked(i int) bool {
 	return (m.text(i+1) == "for" || m.text(i+1) == "up for" || m.text(i+1) == "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 && (m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
 }
 
+var looksAgainGate = onlyWith(cHint, "again")
+
 // looksAgain tells whether "again" at item i ends a promise to measure once more: "peek
 // at it again in 2 wks", "put the gauge on it again", "eyes on that number again".
 func (m *message) looksAgain(i int) bool {
+	if m.shut(looksAgainGate) {
+		return false
+	}
 	if !m.is(i, cHint, "again") {
 		return false
 	}

@@ -1,8 +1,13 @@
 package intents
 
+var rebuildsGate = onlyWith(cHint, "inside", "innerdeed")
+
 // rebuilds reads what was done to the inside of a regulator at item i: "swapped spring
 // and diaphragm", "scrubbed the screen", "the reg got a new cartridge".
 func (m *message) rebuilds(i int) (verb, bool) {
+	if m.shut(rebuildsGate) {
+		return verb{}, false
+	}
 	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) && (m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
 		return verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i}, true // "Did: kit in regulator, new seat"
 	}
@@ -51,9 +56,14 @@ func (m *message) insideOf(in, deed int) string {
 	return of
 }
 
+var clearsHeaterGate = onlyWith(cHint, "clears")
+
 // clearsHeater tells whether the word at i brings sediment out of a heater: "blew the
 // crud out of her hot water tank", "ran vinegar through the heater".
 func (m *message) clearsHeater(i int) bool {
+	if m.shut(clearsHeaterGate) {
+		return false
+	}
 	if !m.is(i, cHint, "clears") || m.is(i, cDid, "flushed") && m.is(i+1, cItem, "heater") {
 		return false
 	}

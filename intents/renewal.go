@@ -113,10 +113,15 @@ func (m *message) partAt(k int) string {
 	return ""
 }
 
+var putPartGate = append(onlyWith(cHint, "inplace", "newone", "wentin", "puts"), meaningOf(cPart, "new"), meaningOf(cDid, "installed"))
+
 // putPart returns the part that a word at i puts in and where it is named, "" when it is
 // only called new or one; ok is false when nothing is put in, or another thing: "put it
 // back", "new gauge".
 func (m *message) putPart(i int) (part string, at int, ok bool) {
+	if m.shut(putPartGate) && !m.kinds.has(cMaterial) {
+		return "", -1, false
+	}
 	fresh := false
 	switch {
 	case m.is(i, cHint, "inplace"):
@@ -275,10 +280,15 @@ func (m *message) newAt(n int) bool {
 	return m.isNum(n) && m.settingLike(n) && m.items[n].value <= 100 && m.closes(n) && m.text(n+1) != "/"
 }
 
+var wentInGate = onlyWith(cHint, "wentin", "newone")
+
 // wentIn reads a part that "went in" on this visit, by its name, its size or as the new
 // one: "Tank went in too, 2 gallon, charged to 60", "so a new one went up with 60 in it",
 // "40 gal electric went in".
 func (m *message) wentIn(i int) (verb, bool) {
+	if m.shut(wentInGate) {
+		return verb{}, false
+	}
 	placed := m.text(i) == "in" && m.closes(i) && m.is(i-1, cHint, "newone") // "new brass one in"
 	if !m.is(i, cHint, "wentin") && !placed || m.planish(m.items[i].sent) && placed || m.sents[m.items[i].sent].question {
 		return verb{}, false
@@ -305,10 +315,15 @@ func (m *message) wentIn(i int) (verb, bool) {
 	return v, m.wentInNow(i, fresh)
 }
 
+var firstOneGate = onlyWith(cHint, "given")
+
 // firstOne reads the first regulator or tank of a house at item i: "gave 5214 Winslow a
 // tank, first one", "house got its very first regulator", "they never had a tank, they've
 // got one now".
 func (m *message) firstOne(i int) (verb, bool) {
+	if m.shut(firstOneGate) {
+		return verb{}, false
+	}
 	s := m.sents[m.items[i].sent]
 	if s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
 		return verb{}, false

@@ -121,9 +121,14 @@ func (m *message) fallsAlone(i int) bool {
 	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing)) && !m.has(cItem, "prv")
 }
 
+var fallsGate = onlyWith(cHint, "falls")
+
 // falls takes the work out of words that say what a pressure did by itself: "it
 // dropped to 78", "flow at the tub dropped to 31".
 func (m *message) falls() {
+	if m.shut(fallsGate) {
+		return
+	}
 	for i := range m.items {
 		if !m.is(i, cHint, "falls") || m.text(i+1) != "to" && m.text(i+1) != "from" && m.text(i+1) != "down" && m.text(i+1) != "back" {
 			continue

@@ -1,0 +1,49 @@
+package intents
+
+// A gate spares a rule the messages that it cannot read. Most rules hang on a word or
+// two that few messages hold, yet they look at every item of every message; a gate asks
+// once whether the message holds any of those words at all. It is declared beside its
+// rule, names meanings that the rule cannot do without, and may change no reading:
+// TestGatesChangeNothing reads with all of them open.
+type gate []meaning
+
+// meaning is the place of a class and value in a table of what a message holds. Two may
+// fall on one place: then a gate is open that could be shut.
+type meaning uint16
+
+// meanings is the size of that table.
+const meanings = 512
+
+// onlyWith is the gate of a rule that needs one of some values of a class.
+func onlyWith(c class, values ...string) gate {
+	var g gate
+	for _, v := range values {
+		g = append(g, meaningOf(c, v))
+	}
+	return g
+}
+
+func meaningOf(c class, value string) meaning {
+	h := uint32(c) + 17
+	for i := range len(value) {
+		h = h*31 + uint32(value[i])
+	}
+	return meaning(h % meanings)
+}
+
+// shut tells whether the message holds nothing that the gate asks for.
+func (m *message) shut(g gate) bool {
+	for _, x := range g {
+		if m.holds[x] {
+			return false
+		}
+	}
+	return true
+}
+
+// hold notes that the message holds the meanings of tags.
+func (m *message) hold(tags []tag) {
+	for _, t := range tags {
+		m.holds[t.meaning] = true
+	}
+}
