@@ -288,6 +288,13 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}) >= 0 {
 		return
 	}
+	if t := m.text(a.at); a.what == "cond" && owner == "drain_valve" && (strings.HasPrefix(t, "weep") || strings.HasPrefix(t, "seep")) {
+		m.addSymptom(a.at, assess.Leak, false) // "Drain valve is plastic and weeping."
+		return
+	}
+	if t := m.text(a.at - 1); a.what == "material" && (t == "old" || t == "viejo" || t == "vieja") && strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+		return // "Brass drain valve installed, old plastic one broke"
+	}
 	f := m.equipment.get(owner, a.at)
 	it := &m.items[a.at]
 	switch a.what {

@@ -295,7 +295,7 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"drain valve's a cheap plastic one", "drain_valve plastic"},
 		{"plastic drain valve on the heater, crusty", "drain_valve plastic suspect"},
 		{"drain valve is seized", "drain_valve failed"},
-		{"drain valve is plastic and weeping", "drain_valve plastic suspect"},
+		{"drain valve is plastic and weeping", "drain_valve plastic; leak"},
 		{"prv is bad", "prv failed"},
 		{"prv bad", "prv failed"},
 		{"prv is a goner", "prv failed"},

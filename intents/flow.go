@@ -253,6 +253,9 @@ func (m *message) withList(i int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
+	if a.flow == assess.Static && m.hasSym(s, "creep") && m.readingsEnd(s) {
+		return // "kitchen 69 / shut everything 20 min, no creep": another test
+	}
 	if a.flow == assess.Flowing && m.saysOf(s, cColor) {
 		return // "Ran the tub, yes gray." tells of the water, not of the gauge
 	}
@@ -363,4 +366,9 @@ func (m *message) typed(i int) string {
 		return ""
 	}
 	return m.toks[m.items[i].tok].text
+}
+
+// readingsEnd tells whether no reading follows sentence s.
+func (m *message) readingsEnd(s int) bool {
+	return len(m.readings) == 0 || m.readings[len(m.readings)-1].sent < s
 }

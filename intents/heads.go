@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
 
 // Visit notes in sections: what stands under "FOUND", "Did:" or "As left" is told of
 // that part of the visit, and columns named in a line of their own are told of the
@@ -116,6 +120,26 @@ func (m *message) underJob(i int) bool {
 		}
 	}
 	return false
+}
+
+// beforeAndAfter tells a reading twice that stayed the same over the work: "kitchen 63
+// both before and after".
+func (m *message) beforeAndAfter() {
+	if len(m.work) == 0 || !m.kinds.has(cBefore) {
+		return
+	}
+	for k := range m.readings {
+		for i := m.readings[k].at + 1; i <= m.readings[k].at+4 && i+2 < m.sents[m.readings[k].sent].to; i++ {
+			if !m.is(i, cBefore, "") || m.text(i+1) != "and" && m.text(i+1) != "y" && m.text(i+1) != "&" || !m.is(i+2, cAfter, "") || m.isNum(i+3) {
+				continue
+			}
+			m.readings[k].When = assess.Before
+			after := m.readings[k]
+			after.When = assess.After
+			m.readings = slices.Insert(m.readings, k+1, after)
+			return
+		}
+	}
 }
 
 // underFound tells whether item i stands under a head of how things were found: "found:

@@ -75,6 +75,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !off && !on {
 		return ""
 	}
+	if off && m.isMark(i-1, ":") && m.is(i-2, cHint, "breaker") {
+		return assess.Idle // "Breaker: off"
+	}
 	if !m.burnerNear(i) {
 		return ""
 	}

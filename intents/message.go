@@ -364,6 +364,7 @@ func (m *message) understand() {
 	}
 	m.fromRecord()
 	m.places()
+	m.pointedBack()
 	m.dates()
 	m.ask()
 	m.asides()

@@ -187,6 +187,9 @@ func (m *message) roleOf(i int) (role, string) {
 	if (prev == "<" || prev == ">" && m.text(i-2) != "-" && m.text(i-2) != "=") && !m.toks[it.tok].quoted {
 		return roleIgnored, "a limit"
 	}
+	if it.value == 0 && m.text(i+1) == "charge" {
+		return roleIgnored, "no charge"
+	}
 	if it.value == 0 && m.is(i+1, cSym, "") {
 		return roleIgnored, "none of it"
 	}

@@ -135,6 +135,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			limit = 22
 		}
 	}
+	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
+		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
+	}
 	if best >= 0 && cost <= limit {
 		old := items[best].item != "gauge" && (items[best].old || m.oldFact(a.at, items[best].at))
 		return items[best].item, old, true

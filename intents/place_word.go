@@ -156,3 +156,23 @@ func (m *message) shortBoth(i int) bool {
 	}
 	return false
 }
+
+// pointedBack gives "that bib", "esa llave" the test point that was named before it:
+// "fixed the leak at the back bib, now 72 at that bib".
+func (m *message) pointedBack() {
+	if !m.kinds.has(cPoint) {
+		return
+	}
+	for i := 1; i < len(m.items); i++ {
+		it := &m.items[i]
+		if it.mark || it.num != nil || !m.is(i-1, cHint, "thatone") || it.point != "bibb" && !(it.point == "" && m.is(i, cHint, "tapword")) {
+			continue
+		}
+		for k := i - 2; k >= 0; k-- {
+			if p := m.items[k].point; p != "" && p != "bibb" {
+				it.point, it.weak = p, false
+				break
+			}
+		}
+	}
+}

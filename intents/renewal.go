@@ -216,6 +216,8 @@ func (m *message) newPart(i int) int {
 				return -1
 			}
 		}
+	case m.is(i, cPart, "new") && m.saidNew(i) >= 0:
+		return m.saidNew(i) // "Exp tank: also new, charged 68"
 	case m.is(i, cPart, "new") && m.text(i) != "replacement":
 		// "new prv, set to 58": the part stands after the word
 		if i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
@@ -227,6 +229,10 @@ func (m *message) newPart(i int) int {
 			}
 		}
 		n := it + 1
+		switch m.text(n) {
+		case "too", "also", "as well":
+			n++ // "New tank too, charged to 76"
+		}
 		if m.text(n) == "(" && m.text(n+2) == ")" {
 			n += 3 // "new exp tank (none before), charged 60"
 		}
@@ -281,6 +287,22 @@ func (m *message) newAt(n int) bool {
 }
 
 var wentInGate = onlyWith(cHint, "wentin", "newone")
+
+// saidNew returns the item of a line that calls it new and tells what it was set to when
+// it went in: "Exp tank: also new, charged 68"; else -1.
+func (m *message) saidNew(i int) int {
+	if !m.isMark(i+1, ",") || !m.is(i+2, cDid, "set") && !m.is(i+2, cDid, "charged") {
+		return -1
+	}
+	k := i - 1
+	for k > 0 && (m.text(k) == "also" || m.isMark(k, ":", "-") || be(m.text(k))) {
+		k--
+	}
+	if k == i-1 || !m.is(k, cItem, "") || m.is(k, cItem, "gauge") || m.sents[m.items[i].sent].from != k {
+		return -1
+	}
+	return k
+}
 
 // wentIn reads a part that "went in" on this visit, by its name, its size or as the new
 // one: "Tank went in too, 2 gallon, charged to 60", "so a new one went up with 60 in it",

@@ -41,6 +41,9 @@ func (m *message) carried(s int) string {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			return m.itemCode(k, v)
 		}
+		if m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") {
+			return "heater" // "New tankless at 350 Sedge Ln … set 120"
+		}
 	}
 	return ""
 }

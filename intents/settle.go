@@ -12,6 +12,7 @@ func (m *message) settle() {
 	m.whens()
 	m.underHeads()
 	m.columns()
+	m.beforeAndAfter()
 	m.saidTwice()
 	m.placeless()
 	m.foundAir()

@@ -27,6 +27,9 @@ func (m *message) findSymptoms() {
 		if !ok || name != assess.GasSmell && m.ofSomethingElse(i) || m.supposed(i) {
 			continue
 		}
+		if m.isMark(i+1, ":") && m.right(i, 8, true, func(k int) bool { return m.is(k, cSym, "") }) >= 0 {
+			continue // "Ruido: no hay golpes": the head of its line
+		}
 		absent := m.absent(i, name)
 		if m.lookedFor(i) {
 			if !m.cleared(i) {

@@ -134,6 +134,8 @@ func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
 		return glued || m.toks[n.tok].caps || m.degrees(before, it, at)
 	case "m":
 		return true
+	case "zone":
+		return at+1 == len(m.items) || m.items[at+1].num == nil // but "manifold 39 zone 2 running"
 	case "d":
 		return glued || at+1 == len(m.items) || m.items[at+1].mark // "snooze 10 d"
 	case "g", "l":

@@ -145,7 +145,11 @@ func (m *message) falls() {
 
 // opens tells whether item i is the first word of its sentence.
 func (m *message) opens(i int) bool {
-	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+	first := m.sents[m.items[i].sent].from
+	if h := m.sents[m.items[i].sent].header; h >= 0 && h < i {
+		first = h // "All of it makes sense: before 128 front, 129 meter"
+	}
+	for k := first; k < i; k++ {
 		if !m.items[k].mark && m.text(k) != "and" && m.text(k) != "y" {
 			return false
 		}
