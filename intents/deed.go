@@ -40,7 +40,9 @@ func (m *message) deedAt(i int) (verb, bool) {
 	if k := m.newPart(i); k >= 0 {
 		o := m.partAt(k)
 		what := "replaced"
-		if m.right(k, 9, true, func(j int) bool { return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none" }) >= 0 {
+		if m.right(k, 9, true, func(j int) bool {
+			return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none"
+		}) >= 0 {
 			what = "installed"
 		}
 		return verb{at: i, what: what, done: true, object: o, objAt: k}, true
