@@ -1,6 +1,9 @@
 package intents
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // splitQuestions parts a sentence that asks for two things, so that each is read
 // by itself: "what's due, and what's the story on 9 Elm", "plot 9 Elm and print
@@ -10,6 +13,12 @@ func (m *message) splitQuestions() {
 		se := m.sents[s]
 		wh, asks := m.asksFirst(se)
 		if !asks {
+			if i := m.toldThenAsked(se); i > 0 {
+				told, asked := se, se
+				told.to, asked.from, told.question = i+1, i+1, false
+				m.sents[s] = told
+				m.sents = slices.Insert(m.sents, s+1, asked)
+			}
 			continue
 		}
 		for i := se.from + 2; i+1 < se.to; i++ {
@@ -43,6 +52,58 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 		}
 	}
 	return false, false
+}
+
+// toldThenAsked returns the comma after which a sentence that first tells what was
+// measured or seen goes on to ask: "82 at the back tap, did we get the same last visit?",
+// "water's orange on the hot side, what have we seen there before". It returns 0 for none.
+func (m *message) toldThenAsked(se sentence) int {
+	tells, measured, at := false, false, false
+	for i := se.from; i+1 < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.kinds.has(cItem) && !m.is(i, cItem, "heater") || it.num != nil && it.unit == "gal":
+			return 0 // what is told goes with the question: "40 gal, 60 psi, what tank"
+		case it.num != nil && it.value >= 20 && !it.num.money && !it.num.time:
+			measured = true
+			at = at || pressureUnit(it.unit)
+		case it.kinds.meets(pointClasses):
+			at = true
+		case it.kinds.has(cSym), it.kinds.has(cColor):
+			tells = true
+		}
+		if m.text(i) != "," || !(tells || measured && at) {
+			continue
+		}
+		if m.turnsToAsk(i+1) && m.right(i, se.to, true, m.isNum) < 0 {
+			return i
+		}
+	}
+	return 0
+}
+
+// pointClasses are the classes of words that say where a gauge was.
+var pointClasses = setOf(cPoint, cPlace, cBibb, cFixture)
+
+// turnsToAsk tells whether a clause that begins at item i asks.
+func (m *message) turnsToAsk(i int) bool {
+	it := &m.items[i]
+	if it.mark || it.site || it.num != nil {
+		return false
+	}
+	if m.wordCues(it.tok).has(cueWh) {
+		return true
+	}
+	verb, rest, _ := strings.Cut(m.text(i)+" "+m.text(i+1), " ")
+	who, _, _ := strings.Cut(rest, " ")
+	switch verb {
+	case "did", "have", "has", "was", "is", "are", "do", "does", "should", "can":
+		switch who {
+		case "i", "we", "you", "they", "anybody", "anyone", "that", "it", "this", "there":
+			return true
+		}
+	}
+	return false
 }
 
 // asksAgain tells whether item i joins another question or order to what stands

@@ -73,7 +73,9 @@ func (m *message) convert(s int) bool {
 	}
 	if k := m.spokenOf(s, to); len(nums) == 0 && cue && k >= 0 {
 		nums = append(nums, k)
-		m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
+		if !m.anyIn(s-1, func(int) bool { return true }, pointClasses) { // else it was measured, and asked about besides
+			m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
+		}
 	}
 	if len(nums) == 0 || to == "" {
 		return false
@@ -138,6 +140,17 @@ func (m *message) spokenOf(s int, to string) int {
 			return -1
 		}
 		at = i
+	}
+	if at < 0 && to != "psi" && m.anyIn(s-1, func(int) bool { return true }, pointClasses) {
+		// "54 in the shower, what's that in bar"
+		for i := m.sents[s-1].from; i < m.sents[s-1].to; i++ {
+			if n := m.items[i].num; n != nil && m.items[i].unit == "" && m.items[i].value >= 20 {
+				at = i
+			}
+		}
+		if at >= 0 {
+			m.items[at].unit = "psi"
+		}
 	}
 	return at
 }

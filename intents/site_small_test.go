@@ -314,6 +314,7 @@ func TestTwoHousesInSmallLetters(t *testing.T) {
 	for _, text := range []string{
 		"12 elk run is 80 front heater idle, and next door 14 elk run is 62 front",
 		"12 ice house ln rear 70 and next door 14 ice house ln rear 95",
+		"front 92 at 801 Coral Bean. next door at 803 it's 91 front too",
 		"two houses: 11 jasper ct 80 front, 15 jasper ct 94 front",
 	} {
 		f := p.Parse(text, intents.Context{})
