@@ -125,7 +125,7 @@ func (m *message) nextDoor() string {
 // 803 told me he has 91".
 func (m *message) hearsay(from, to int) bool {
 	for k := from + 1; k < to; k++ {
-		if m.is(k, cHint, "told") {
+		if m.is(k, cHint, "hearsay") {
 			return true
 		}
 	}
