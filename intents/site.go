@@ -65,7 +65,7 @@ func (m *message) tooLong() {
 
 // twoHouses tells whether the message speaks of two houses.
 func (m *message) twoHouses() bool {
-	if len(m.sites) < 2 {
+	if len(m.sites) == 0 || len(m.sites) == 1 && !m.kinds.has(cWhose) {
 		return false
 	}
 	var lines []string
@@ -103,9 +103,6 @@ func (m *message) twoHouses() bool {
 // nextDoor returns the number of the house beside that is told with a number of its
 // own: "front 92 at 801 Coral Bean. next door at 803 it's 91"; "" for none.
 func (m *message) nextDoor() string {
-	if !m.kinds.has(cWhose) {
-		return ""
-	}
 	for i := range m.items {
 		it := &m.items[i]
 		if it.num == nil || !it.num.integer || it.unit != "" || it.value < 10 || !m.is(i-1, cWhose, "other") && !m.is(i-2, cWhose, "other") {
