@@ -58,6 +58,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			air = r
 		}
 	}
+	if air > 0 && air < i && m.isNum(air-1) && m.items[air-1].role == roleCharge && m.items[air].seg != it.seg {
+		air = -1 // "ET holds 52 lbs air, 64 sys at K"
+	}
 	tank, at := m.topicBefore(i)
 	if air >= 0 {
 		if m.pointBetween(min(air, i), max(air, i)) {

@@ -50,7 +50,7 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "bien" && m.heightens(i) {
 		return true
 	}
-	if n := m.text(i + 1); n == "job" || n == "work" || n == "install" || n == "workmanship" {
+	if n := m.text(i + 1); n == "job" || n == "rinse" || n == "flush" || n == "look" || n == "work" || n == "install" || n == "workmanship" {
 		return true // "nice clean job"
 	}
 	switch m.text(i) {
@@ -147,6 +147,9 @@ func (m *message) ofNewPart(a attribute) bool {
 	if t := m.text(a.at - 2); (t == "for" || t == "with") && (m.text(a.at-1) == "a" || m.text(a.at-1) == "new") {
 		return true
 	}
+	if k := m.left(a.at, 5, true, func(k int) bool { return m.text(k) == "now" && m.text(k+1) == "a" }); k >= 0 && m.items[k].seg == m.items[a.at].seg {
+		return true // "heater now a 65 gal heat pump, took the old one to the dump"
+	}
 	for _, v := range m.verbs {
 		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at || v.renews && a.at >= min(v.at, max(v.objAt, 0)) {
 			return true
@@ -202,7 +205,7 @@ func (m *message) saidOfAll(item, i int) bool {
 		case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
 			all = true
 		}
-		if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all")) {
+		if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all" || m.text(j+1) == "and" && m.text(j+2) == "both")) {
 			return false
 		}
 	}

@@ -50,6 +50,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if a.what == "cond" && x.at < a.at && m.landmarkItem(x.at, items) {
 			continue // "house gauge by the reg bit the dust"
 		}
+		if a.what == "cond" && x.at > a.at && m.besideOf(x.at) {
+			continue // "pinhole above the heater"
+		}
 		c := float64(abs(x.at - a.at))
 		// facts in a row are one thing's: "tank 2 gal, also 2013, good"
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {

@@ -11,21 +11,34 @@ import (
 // landmarkItem tells whether the item at i only says where another one before it is:
 // "the gauge by the reg".
 func (m *message) landmarkItem(i int, items []mentionOf) bool {
-	k := i - 1
-	if m.is(k, cDeterminer, "") || m.text(k) == "the" {
-		k--
-	}
-	switch m.text(k) {
-	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
-	case "on":
+	k := m.prepOf(i)
+	if m.text(k) == "on" {
 		return m.is(k-1, cItem, "gauge") // "gauge on the PRV is busted"
-	default:
+	}
+	if !m.besideOf(i) {
 		return false
 	}
 	for _, x := range items {
 		if x.at < k && x.at >= k-4 && m.items[x.at].seg == m.items[i].seg {
 			return true
 		}
+	}
+	return false
+}
+
+// prepOf returns where the word stands that may place something by the item at i.
+func (m *message) prepOf(i int) int {
+	if k := i - 1; m.is(k, cDeterminer, "") || m.text(k) == "the" {
+		return k - 1
+	}
+	return i - 1
+}
+
+// besideOf tells whether the item at i only says where something is: "above the heater".
+func (m *message) besideOf(i int) bool {
+	switch m.text(m.prepOf(i)) {
+	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
+		return true
 	}
 	return false
 }

@@ -24,14 +24,17 @@ func (m *message) reliefNear(i int) bool {
 			return true
 		}
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
-			if m.is(i, cDry, "") && k == i-1 && m.text(k) == "," {
-				continue // "watched the relief for an hour, dry"
+			if m.text(k) == "," && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2) {
+				continue // "watched the relief for an hour, dry", "relief rated 150, not dripping"
 			}
 			break
 		}
 		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored && m.items[k].role != roleDuration && unitDays[m.items[k].unit] == 0 && m.items[k].unit != "hour" && m.items[k].unit != "min" {
 			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
+	}
+	if t := m.text(s.from); (t == "its" || t == "it" || t == "it is") && m.is(i, cBlocked, "") && i <= s.from+5 && m.items[i].sent > 0 && m.reliefIn(m.items[i].sent-1) {
+		return true // "the relief valve dumps at night. It's not capped"
 	}
 	for k := i + 1; k < s.to && k <= i+5; k++ {
 		if m.is(k, cRelief, "") {
