@@ -101,9 +101,14 @@ func (m *message) headsReport(i int) bool {
 	return false
 }
 
+var movesGate = onlyWith(cHint, "moveword")
+
 // moves tells whether a plain verb changes a setting: "brought the prv from 80 down
 // to 60", "backed the reg off", "took it down to 58".
 func (m *message) moves(i int) bool {
+	if m.shut(movesGate) && !m.kinds.has(cMove) {
+		return false
+	}
 	had := m.is(i, cHint, "moveword") && (m.is(i-1, cHad, "") || m.is(i-2, cHad, ""))
 	if !m.is(i, cMove, "") && !had {
 		return false
