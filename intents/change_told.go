@@ -145,7 +145,7 @@ func (m *message) settledAt(item, i int, r role, why string) (role, string, bool
 // 6 bar". Where a test point is named in the sentence they are pressures of that point.
 func (m *message) foundThenLeft(i int) (role, string, bool) {
 	it := &m.items[i]
-	if !m.kinds.has(cHint) || !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
+	if !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
 		return 0, "", false
 	}
 	if p := m.prevPressure(i); p >= 0 && m.items[p].why == foundAt {
@@ -175,6 +175,15 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 			}
 		}
 		return m.settledAt(part, i, roleFrom, foundAt)
+	case m.is(part, cItem, "prv") && m.leadsIn(j, "foundat") && m.leadsIn(i, "leftat"):
+		return m.settledAt(part, i, roleTo, "left, and told what it was") // "reg now at 58, was 90"
+	case m.isMark(i+1, "/") && j == i+2 && m.verbLeft(i, 3, "set") != nil && m.settingLike(i) && m.settingLike(j):
+		v := m.verbLeft(i, 3, "set")
+		if !v.done || v.object != "prv" {
+			break
+		}
+		it.owner = v.at + 1
+		return roleFrom, foundAt, true // "prv adj 88/60"
 	case m.leadsIn(j, "foundat") && m.isMark(i-1, ","):
 		if v := m.verbLeft(i, 5, "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") {
 			it.owner = v.at + 1

@@ -35,6 +35,9 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
 		return true // "Tank OK. Gone.": the writer is
 	}
+	if m.text(i) == "good" && m.is(i+1, cHint, "flushnoun") {
+		return true // "gave it a good rinse"
+	}
 	if n := m.text(i + 1); m.text(i) == "going" && (n == "up" || n == "in" || n == "on" || n == "back") {
 		return true // "tank's going up Friday"
 	}

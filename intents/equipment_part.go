@@ -85,13 +85,13 @@ func (m *message) newWords(a, deed int) bool {
 		return false
 	}
 	for _, v := range m.verbs {
-		if v.renews && v.at == deed && v.objAt >= 0 && v.objAt <= a {
+		if (v.renews || v.what == "installed") && v.at == deed && v.objAt >= 0 && v.objAt <= a {
 			return true // "50 gallon propane in its place"
 		}
 	}
 	for k := a - 1; k >= m.sents[m.items[a].sent].from && k >= a-4; k-- {
-		if m.is(k, cPart, "new") {
-			return true
+		if m.is(k, cPart, "new") || m.text(k) == "now" {
+			return true // "heater now a 65 gal heat pump"
 		}
 	}
 	return false

@@ -130,7 +130,7 @@ func (m *message) roleOf(i int) (role, string) {
 			}
 		}
 	}
-	if next == ")" && (i == 0 || m.items[i-1].mark) && n.integer && it.value < 20 {
+	if next == ")" && (i == 0 || m.items[i-1].mark) && n.integer && it.value < 20 && it.unit == "" {
 		return roleIgnored, "number of a list"
 	}
 	if next == "." && it.value < 10 && n.integer && (i == 0 || prev == "\n") && it.unit == "" {

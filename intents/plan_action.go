@@ -69,7 +69,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done || m.doneWords(s) && !m.nextAfterDone(s, i) {
 				return action{}, false
 			}
-			if m.headsVisit(i, s) {
+			if m.headsVisit(i, s) || m.leftOut(i) {
 				return action{}, false
 			}
 			if bareCheck(m.text(i)) {
@@ -140,6 +140,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	// "needs a prv", "quoted a tank"
 	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && (m.goodIdea(i) || will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
+			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && (t == "at" || t == "to" || t == "on" || t == "around" || t == "under" || t == "down to") && m.isNum(i+2) && m.settingLike(i+2) {
+				code = assess.SetPRV // "customer wants the prv at 50"
+			}
 			return action{at: i, code: code, needed: true}, true
 		}
 	}
@@ -246,6 +249,16 @@ func (m *message) refused(i int) bool {
 		}
 	}
 	return false
+}
+
+// leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",
+// "skip the recheck".
+func (m *message) leftOut(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.text(k) == "skip" || m.text(k) == "need to" && m.text(k-1) == "no" || m.refused(i)
 }
 
 // denied tells whether what is to be done is denied: "will replace nothing".

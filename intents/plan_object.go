@@ -38,7 +38,7 @@ func (m *message) needs(i int) bool {
 				}
 			}
 		default:
-			if m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") || m.is(k, cMaterial, "") {
+			if m.is(k, cDeterminer, "") || m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") || m.is(k, cMaterial, "") {
 				continue // "quoted a 50 gal gas heater"
 			}
 			return false

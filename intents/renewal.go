@@ -134,7 +134,7 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 		at = m.right(i, 5, true, func(k int) bool { return m.partAt(k) != "" || m.is(k, cHint, "newone") })
 		return m.partAt(at), at, at >= 0 // "out: old prv / in: new one"
 	case (m.text(i) == "on" || m.text(i) == "in") && m.closes(i) && m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg }) >= 0:
-		return "drain_valve", i - 1, true // "brass ball valve on"
+		return "drain_valve", m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") }), true // "brass ball valve on"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
 			return "", -1, false // "put a fresh one in"
@@ -232,6 +232,13 @@ func (m *message) newPart(i int) int {
 		switch m.text(n) {
 		case "too", "also", "as well":
 			n++ // "New tank too, charged to 76"
+		}
+		if t := m.text(n); t == "on" || t == "under" || t == "in" {
+			for n++; n < len(m.items) && n <= it+6 && !m.items[n].mark; n++ {
+			}
+			if !m.isMark(n, ",") || !m.is(n+1, cPart, "old") {
+				return -1 // but "new boiler drain on the bottom of the heater, old one wouldn't open"
+			}
 		}
 		if m.text(n) == "(" && m.text(n+2) == ")" {
 			n += 3 // "new exp tank (none before), charged 60"

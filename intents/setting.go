@@ -2,73 +2,7 @@ package intents
 
 import "strings"
 
-// topicBefore returns the equipment that the words before item i are about: the
-// nearest item named before it in the sentence, else the last one of the
-// sentences before.
-func (m *message) topicBefore(i int) (string, int) {
-	s := m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from; k-- {
-		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
-			return m.itemCode(k, v), k
-		}
-		if m.is(k, cPart, "air") {
-			return "expansion_tank", k
-		}
-		if m.heaterState(k) || m.text(k) == "hot water" && (m.is(k+1, cDid, "set") || be(m.text(k+1)) && m.is(k+2, cDid, "set")) {
-			return "heater", k
-		}
-		if m.is(k, cFuel, "") && !m.gasTalk(k) {
-			return "heater", k
-		}
-		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" && !(strings.HasPrefix(m.text(k), "temp") && (m.text(k-1) == "water" || m.text(k-1) == "hot" || m.text(k-1) == "hot water" || m.pointInClause(i))) {
-			return "heater", k
-		}
-	}
-	return "", -1
-}
-
-// heaterState tells whether item k names the heater with its state: "old htr out".
-func (m *message) heaterState(k int) bool {
-	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced") || m.is(k-2, cHint, "takesout") && strings.HasPrefix(m.text(k), "dead"))
-}
-
-// carried returns the equipment last named before sentence s.
-func (m *message) carried(s int) string {
-	if s >= len(m.sents) {
-		return ""
-	}
-	for k := m.sents[s].from - 1; k >= 0; k-- {
-		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
-			return m.itemCode(k, v)
-		}
-		if m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") {
-			return "heater" // "New tankless at 350 Sedge Ln … set 120"
-		}
-	}
-	return ""
-}
-
 func (m *message) taken(k int) bool { return m.items[k].role == roleTaken }
-
-// itemCode returns the code of an item; "tank" alone is the expansion tank
-// unless a heater's size or fuel is said of it.
-func (m *message) itemCode(k int, v string) string {
-	if v != "tank" {
-		return v
-	}
-	for j := max(0, k-3); j < min(len(m.items), k+3); j++ {
-		if m.items[j].sent != m.items[k].sent {
-			continue
-		}
-		if m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].unit == "gal" || m.items[j].unit == "litre") && m.items[j].value >= 20 {
-			return "heater"
-		}
-	}
-	if m.text(k+1) == "up to" && m.text(k+2) == "temp" || m.text(k+2) == "up to" && m.text(k+3) == "temp" {
-		return "heater" // "tank's up to temp"
-	}
-	return "expansion_tank"
-}
 
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
@@ -290,7 +224,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleSetting, "a word of setting", true
 	}
 	// "prv setting 60", "reguladora a 60"
-	if topic == "prv" && at >= 0 && (m.items[at].seg == it.seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
+	if topic == "prv" && at >= 0 && !m.is(i-1, cHint, "shift") && (m.items[at].seg == it.seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
 		if m.left(i, 3, false, func(k int) bool {
 			t := m.text(k)
 			return t == "setting" || t == "set pressure" || t == "setpoint" || t == "set point" || t == "dial" || t == "calibrada" || t == "ajustada" || t == "calibrado" || t == "sp"
@@ -309,8 +243,8 @@ func (m *message) settingRole(i int) (role, string, bool) {
 // for 60 on the prv".
 func (m *message) settingWord(i int) bool {
 	it := &m.items[i]
-	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 {
-		return false
+	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 || m.is(i-1, cHint, "shift") {
+		return false // "regulator setting lowered 20 lbs"
 	}
 	s := m.sents[it.sent]
 	prv, word := false, false

@@ -325,7 +325,7 @@ func (u *undoer) rune(r rune, at, size int) {
 	case r == '•' || r == '◦' || r == '▪' || r == '●' || r == '‣' || r == '·' || r == '∙':
 		u.put("\n", at)
 	case r == '→' || r == '➡' || r == '⇒':
-		u.put(" to ", at)
+		u.put(" -> ", at)
 	case r == '°' || r == 'º' || r == '˚':
 		u.put(" deg ", at)
 	case r == 'ª' || r == '¿' || r == '¡':

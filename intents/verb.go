@@ -190,6 +190,9 @@ func (m *message) judge(v *verb) {
 	if n := m.nextNum(v.at); m.text(v.at+1) == "sometime" || m.text(v.at+1) == "originally" || n > 0 && n <= v.at+4 && m.text(n+1) == "s" {
 		v.negated = true // "installed sometime in the 90s"
 	}
+	if m.is(v.at-1, cClaim, "says") && (m.is(v.at, cBase, "") || m.text(v.at) == "set it") && m.text(v.at-2) != "i" || m.text(s.from) == "when" && (m.text(s.from+1) == "was" || m.text(s.from+1) == "did") {
+		v.planned = true // "boss said set it to 60", "when was the tank put in at 50 Thrush Ln"
+	}
 	if m.byOthers(v.at) || m.whichWas(v.at) {
 		v.negated = true
 	}
@@ -317,104 +320,6 @@ func (m *message) changeAfter(at int) bool {
 		}
 	}
 	return m.right(at, 5, true, func(k int) bool { return m.text(k) == "by" && (m.text(k+1) == "me" || m.text(k+1) == "us") }) >= 0
-}
-
-func (m *message) objectRight(at int) bool {
-	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
-		if m.is(k, cItem, "") || m.is(k, cPart, "air") {
-			return true
-		}
-		if m.items[k].num != nil || m.items[k].mark {
-			return false
-		}
-	}
-	return false
-}
-
-// objectOf finds what a deed was done to.
-func (m *message) objectOf(v *verb) (string, int) {
-	s := m.sents[m.items[v.at].sent]
-	if strings.HasPrefix(m.text(v.at), "new one") {
-		// "pulled the old regulator, new one in"
-		for k := v.at - 1; k >= s.from && k >= v.at-8; k-- {
-			if o, ok := m.val(k, cItem); ok && o != "gauge" {
-				return m.itemCode(k, o), k
-			}
-			if m.heaterState(k) {
-				return "heater", k
-			}
-		}
-	}
-	if k := v.at - 1; k >= s.from && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) && (m.text(v.at+1) == "and" || m.text(v.at+1) == "y") && pastForm(m.text(v.at)) {
-		o, _ := m.val(k, cItem)
-		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
-	}
-	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
-		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
-			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn") || m.innerOf(v, k) || o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") {
-				continue
-			}
-			return m.itemCode(k, o), k
-		}
-		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
-			return "heater", k // "set a new 50 gal electric"
-		}
-		if v.what == "flushed" && m.partAt(k) == "heater" {
-			return "heater", k // "drained and flushed the 40 gal"
-		}
-		if m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart") {
-			return "prv", k
-		}
-		if m.is(k, cPart, "air") {
-			return "expansion_tank", k
-		}
-		if m.items[k].point == "heater_drain" && (v.what == "replaced" || v.what == "installed") {
-			return "drain_valve", k
-		}
-		if m.text(k) == "no" || m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && m.text(k) != "(" && m.text(k) != ")" && m.text(k) != ":" && m.text(k) != "/" && m.text(k) != "\"" {
-			break
-		}
-		if m.is(k, cSym, "leak") && (v.what == "fixed" || v.what == "replaced") {
-			return "leak", k
-		}
-	}
-	// "prv replaced", "tank was charged", "flushed" after "heater:"
-	reach := 5
-	if strings.HasPrefix(m.text(v.at), "ya ") || m.text(v.at-1) == "ya" {
-		reach = 8
-	}
-	for k := v.at - 1; k >= s.from && k >= v.at-reach; k-- {
-		if o, ok := m.val(k, cItem); ok && !m.taken(k) && o != "gauge" {
-			return m.itemCode(k, o), k
-		}
-		if m.is(k, cPart, "strainer") {
-			return "prv", k
-		}
-		if m.is(k, cSym, "leak") && v.what == "fixed" {
-			return "leak", k
-		}
-		if m.items[k].mark && m.text(k) != ":" && !(m.text(k) == "," && strings.HasPrefix(m.text(k+1), "ya")) {
-			break // "boiler nuevo de gas, ya instalado"
-		}
-	}
-	return "", -1
-}
-
-// innerOf tells whether the item at k is only where a small part was put in: "put a new
-// valve core in the expansion tank".
-func (m *message) innerOf(v *verb, k int) bool {
-	if v.what != "installed" && v.what != "replaced" {
-		return false
-	}
-	j := k - 1
-	for m.is(j, cDeterminer, "") {
-		j--
-	}
-	if t := m.text(j); t != "in" && t != "into" && t != "on" && t != "onto" || j <= v.at+1 {
-		return false
-	}
-	n := j - 1
-	return m.is(n, cFitting, "part") || m.strangeThing(n)
 }
 
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.

@@ -1,0 +1,103 @@
+package intents
+
+import "strings"
+
+// What a verb of work was done to.
+
+func (m *message) objectRight(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
+		if m.is(k, cItem, "") || m.is(k, cPart, "air") {
+			return true
+		}
+		if m.items[k].num != nil || m.items[k].mark {
+			return false
+		}
+	}
+	return false
+}
+
+// objectOf finds what a deed was done to.
+func (m *message) objectOf(v *verb) (string, int) {
+	s := m.sents[m.items[v.at].sent]
+	if strings.HasPrefix(m.text(v.at), "new one") {
+		// "pulled the old regulator, new one in"
+		for k := v.at - 1; k >= s.from && k >= v.at-8; k-- {
+			if o, ok := m.val(k, cItem); ok && o != "gauge" {
+				return m.itemCode(k, o), k
+			}
+			if m.heaterState(k) {
+				return "heater", k
+			}
+		}
+	}
+	if k := v.at - 1; k >= s.from && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) && (m.text(v.at+1) == "and" || m.text(v.at+1) == "y") && pastForm(m.text(v.at)) {
+		o, _ := m.val(k, cItem)
+		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
+	}
+	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
+		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
+			if o == "gauge" || m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn") || m.innerOf(v, k) || o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") {
+				continue
+			}
+			return m.itemCode(k, o), k
+		}
+		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
+			return "heater", k // "set a new 50 gal electric"
+		}
+		if v.what == "flushed" && m.partAt(k) == "heater" {
+			return "heater", k // "drained and flushed the 40 gal"
+		}
+		if m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart") {
+			return "prv", k
+		}
+		if m.is(k, cPart, "air") {
+			return "expansion_tank", k
+		}
+		if m.items[k].point == "heater_drain" && (v.what == "replaced" || v.what == "installed") {
+			return "drain_valve", k
+		}
+		if m.text(k) == "no" || m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && m.text(k) != "(" && m.text(k) != ")" && m.text(k) != ":" && m.text(k) != "/" && m.text(k) != "\"" {
+			break
+		}
+		if m.is(k, cSym, "leak") && (v.what == "fixed" || v.what == "replaced") {
+			return "leak", k
+		}
+	}
+	// "prv replaced", "tank was charged", "flushed" after "heater:"
+	reach := 5
+	if strings.HasPrefix(m.text(v.at), "ya ") || m.text(v.at-1) == "ya" {
+		reach = 8
+	}
+	for k := v.at - 1; k >= s.from && k >= v.at-reach; k-- {
+		if o, ok := m.val(k, cItem); ok && !m.taken(k) && o != "gauge" {
+			return m.itemCode(k, o), k
+		}
+		if m.is(k, cPart, "strainer") {
+			return "prv", k
+		}
+		if m.is(k, cSym, "leak") && v.what == "fixed" {
+			return "leak", k
+		}
+		if m.items[k].mark && m.text(k) != ":" && !(m.text(k) == "," && strings.HasPrefix(m.text(k+1), "ya")) {
+			break // "boiler nuevo de gas, ya instalado"
+		}
+	}
+	return "", -1
+}
+
+// innerOf tells whether the item at k is only where a small part was put in: "put a new
+// valve core in the expansion tank".
+func (m *message) innerOf(v *verb, k int) bool {
+	if v.what != "installed" && v.what != "replaced" {
+		return false
+	}
+	j := k - 1
+	for m.is(j, cDeterminer, "") {
+		j--
+	}
+	if t := m.text(j); t != "in" && t != "into" && t != "on" && t != "onto" || j <= v.at+1 {
+		return false
+	}
+	n := j - 1
+	return m.is(n, cFitting, "part") || m.items[n].tags == nil && !m.items[n].mark && m.items[n].num == nil && !smallWord(m.text(n))
+}
