@@ -119,7 +119,7 @@ var putPartGate = append(onlyWith(cHint, "inplace", "newone", "wentin", "puts"),
 // only called new or one; ok is false when nothing is put in, or another thing: "put it
 // back", "new gauge".
 func (m *message) putPart(i int) (part string, at int, ok bool) {
-	if m.shut(putPartGate) && !m.kinds.has(cMaterial) {
+	if m.shut(putPartGate) && !m.kinds.has(cMaterial) && !m.kinds.has(cOff) {
 		return "", -1, false
 	}
 	fresh := false

@@ -190,7 +190,7 @@ func (m *message) judge(v *verb) {
 	if n := m.nextNum(v.at); m.text(v.at+1) == "sometime" || m.text(v.at+1) == "originally" || n > 0 && n <= v.at+4 && m.text(n+1) == "s" {
 		v.negated = true // "installed sometime in the 90s"
 	}
-	if m.is(v.at-1, cClaim, "says") && (m.is(v.at, cBase, "") || m.text(v.at) == "set it") && m.text(v.at-2) != "i" || m.text(s.from) == "when" && (m.text(s.from+1) == "was" || m.text(s.from+1) == "did") {
+	if m.text(v.at-1) == "said" && (m.is(v.at, cBase, "") || m.text(v.at) == "set it") && m.text(v.at-2) != "i" || m.text(s.from) == "when" && (m.text(s.from+1) == "was" || m.text(s.from+1) == "did") {
 		v.planned = true // "boss said set it to 60", "when was the tank put in at 50 Thrush Ln"
 	}
 	if m.byOthers(v.at) || m.whichWas(v.at) {
