@@ -53,6 +53,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		return roleCharge, "in the tank", true
 	}
 	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
+	if air > 0 && m.isNum(air-1) && m.items[air].seg != it.seg {
+		air = -1 // "ET holds 52 lbs air, 64 sys": that air has its number
+	}
 	if air < 0 {
 		if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "air") }); r >= 0 && m.items[r].seg == it.seg {
 			air = r

@@ -416,7 +416,7 @@ func (m *message) tempRole(i int) (role, string) {
 	if water >= 0 && (heater < 0 || water < heater) && !se.asking {
 		return roleIgnored, "temperature of water or air"
 	}
-	if heater < 0 && m.carried(it.sent) != "heater" && !se.asking {
+	if heater < 0 && m.carried(it.sent) != "heater" && !se.asking && !(m.is(i+1, cHint, "setting") && m.heaterIn(it.sent)) {
 		return roleIgnored, "temperature of something"
 	}
 	if m.items[i].sent < len(m.sents) && m.sents[it.sent].asking {

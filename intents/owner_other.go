@@ -131,7 +131,7 @@ func (m *message) oldFact(at, item int) bool {
 				if v.done && v.what == "replaced" && v.at > k && v.at < at && (v.at == m.changeVerb(v) || strings.HasPrefix(m.text(v.at), "new one")) {
 					return false // "pulled the old electric and stood up an 80 gal"
 				}
-				if v.done && v.what == "replaced" {
+				if v.done && (v.what == "replaced" || v.what == "installed" && v.object == "drain_valve") {
 					return true
 				}
 			}
