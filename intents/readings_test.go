@@ -154,6 +154,8 @@ func TestNumbersThatAreNoPressure(t *testing.T) {
 		{"3/4 prv, laundry 64", "laundry 64"},
 		{"1 1/4 line, meter 94", "street 94"},
 		{"turned it with a 9/16, laundry 62", "laundry 62"},
+		{"running over there now, eta 15", ""},
+		{"tank holds 52 lbs air, laundry 64", "laundry 64"},
 		{"prv label says max inlet 300, outlet 25 to 75. washer 83", "laundry 83"},
 		{"truck 2 front left is at 22 psi, rear right 30, somebody air it up", ""},
 	})
