@@ -86,6 +86,9 @@ func (m *message) converts(i int) bool {
 
 // sum reads money told without its sign: "charged her 95", "quote of 95".
 func (m *message) sum(i int) bool {
+	if m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].value < 20 {
+		return true // "2 for 120"
+	}
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
 }

@@ -134,7 +134,7 @@ func (m *message) sizes(s int) bool {
 	if !m.tankTalk(s) {
 		return false
 	}
-	if m.sizeDoes(s) || m.sizingAsked(s) {
+	if m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s) {
 		return true
 	}
 	if m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
@@ -164,6 +164,18 @@ func (m *message) sizes(s int) bool {
 		}
 	}
 	return ask && size
+}
+
+// tankFor reads "tank for 75 gal, inlet 48, heater at 125?".
+func (m *message) tankFor(s int) bool {
+	se := m.sents[s]
+	for i := se.from; se.question && i < se.to; i++ {
+		if v, _ := m.val(i, cItem); (v == "tank" || v == "expansion_tank") && m.text(i+1) == "for" {
+			gallons := func(k int) bool { return m.isNum(k) && m.items[k].unit == "gal" && m.items[k].value >= 20 }
+			return gallons(i+2) || gallons(i+3)
+		}
+	}
+	return false
 }
 
 // sizeDoes tells whether a sentence asks which tank a heater takes or whether a
