@@ -90,7 +90,7 @@ func (m *message) sum(i int) bool {
 		return true // "2 for 120"
 	}
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
+	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
 }
 
 // eyesight reads "20/20".

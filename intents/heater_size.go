@@ -15,7 +15,7 @@ func (m *message) volumeUsed(i int) bool {
 		}
 	}
 	switch m.text(i - 1) {
-	case "used", "lost", "leaked", "uses", "loses", "wasted", "dumped", "drained":
+	case "used", "lost", "leaked", "uses", "loses", "wasted", "dumped", "drained", "pulled", "filled", "caught", "bailed":
 		return true
 	}
 	return false

@@ -172,11 +172,11 @@ func (m *message) roleOf(i int) (role, string) {
 	if (prev == "las" || prev == "los" || prev == "all" || prev == "both" || prev == "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
 		return roleIgnored, "count"
 	}
-	if m.text(i+1) == "s" && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) {
+	if m.text(i+1) == "s" && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) || m.halfHeard(i) {
 		if m.pointNear(i) {
 			m.askPlace(i)
 		}
-		return roleIgnored, "vague" // "mid 60s at the kitchen", "rear tap 8 5 psi"
+		return roleIgnored, "vague" // "mid 60s at the kitchen", "rear tap 8 5 psi", "front ninety ate"
 	}
 	if m.text(i+1) == "y" && (m.text(i+2) == "tantos" || m.text(i+2) == "pico") || m.text(i+1) == "something" {
 		return roleIgnored, "vague"

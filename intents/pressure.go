@@ -32,6 +32,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	}) >= 0 && !m.points(i) || m.secondTyre(i) {
 		return roleIgnored, "tyres"
 	}
+	if why, ok := m.anotherKind(i); ok {
+		return roleIgnored, why
+	}
 	// from X to Y
 	if r, why, ok := m.fromTo(i); ok {
 		return r, why

@@ -162,6 +162,7 @@ func (m *message) whens() {
 		}
 	}
 	if worked {
+		m.beforeAndAfter()
 		m.wentTo()
 		defer m.sinceTheDeed()
 	}
@@ -171,7 +172,7 @@ func (m *message) whens() {
 	for k := range m.readings {
 		r := &m.readings[k]
 		best := r.nearest(len(all), func(j int) int { return all[j].at })
-		if best < 0 || r.Peak && m.pastTense(all[best].at) {
+		if best < 0 || r.When != "" || r.Peak && m.pastTense(all[best].at) {
 			continue
 		}
 		if m.pastTense(all[best].at) {

@@ -177,3 +177,49 @@ func (m *message) headLine(hint string) bool {
 	}
 	return false
 }
+
+// beforeAndAfter reads two pressures that "before" and "after" are told of in their
+// order: "before/after at the rear 118/61", "before at the rear 118 after 61". The point
+// must be the same, and the sentence hold no third pressure.
+func (m *message) beforeAndAfter() {
+	if !m.kinds.has(cBefore) || !m.kinds.has(cAfter) {
+		return
+	}
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if lo, hi := m.readingsOf(a.sent); hi-lo != 2 || lo != k-1 || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
+			continue
+		}
+		first, second := m.timesOf(a.sent)
+		if first < 0 || second < 0 || first > a.at || a.When != "" || b.When != "" {
+			continue
+		}
+		inRow := m.onlyMarks(first, second) && second < a.at && m.onlyMarks(a.at, b.at)
+		if inRow || second > a.at && second < b.at && b.at-second <= 2 {
+			a.When, b.When = assess.Before, assess.After
+			if m.is(first, cAfter, "") {
+				a.When, b.When = assess.After, assess.Before
+			}
+		}
+	}
+}
+
+// timesOf returns the word of before and that of after in sentence s, in the order told,
+// -1 where there is none or more than one.
+func (m *message) timesOf(s int) (first, second int) {
+	first, second = -1, -1
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if w := m.timeWord(k, true); w == "" || m.is(k, cNow, "") || m.pastTense(k) {
+			continue
+		}
+		switch {
+		case first < 0:
+			first = k
+		case second < 0 && m.is(first, cBefore, "") != m.is(k, cBefore, ""):
+			second = k
+		default:
+			return -1, -1
+		}
+	}
+	return first, second
+}

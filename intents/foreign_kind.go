@@ -1,0 +1,113 @@
+package intents
+
+// Numbers of another kind: the hardness of the water, the settings of a pump's switch,
+// the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
+
+// anotherKind tells what item i counts when its clause says that it measures something
+// other than the pressure of a house. It is asked before any setting is looked for.
+func (m *message) anotherKind(i int) (string, bool) {
+	it := &m.items[i]
+	switch {
+	case m.ofPumpSwitch(i):
+		return "where a pump's switch cuts in or out", true
+	case m.scaleEnd(i):
+		return "a gauge's range", true
+	case m.weighed(i):
+		return "a weight", true
+	case it.unit != "":
+		return "", false
+	case m.otherMeasure(i):
+		return "measured, but no pressure", true
+	case m.scaldCheck(i):
+		return "a temperature", true
+	case m.minutesIn(i):
+		return "minutes to come", true
+	case m.soManyFor(i):
+		return "a price", true
+	}
+	return "", false
+}
+
+// hintBefore returns a word of a hint in the clause of item i, before it; -1 for none.
+func (m *message) hintBefore(i, n int, over bool, hint string) int {
+	k := m.left(i, n, over, func(k int) bool { return m.is(k, cHint, hint) })
+	if k >= 0 && m.items[k].seg != m.items[i].seg {
+		return -1
+	}
+	return k
+}
+
+// ofPumpSwitch reads what a well's pump starts and stops at: "pressure switch 40/60",
+// "pump kicks on at 40 and off at 60".
+func (m *message) ofPumpSwitch(i int) bool {
+	k := m.hintBefore(i, 7, true, "pumpswitch")
+	return k >= 0 && !m.pointBetween(k, i)
+}
+
+// scaleEnd reads the last number of a gauge's face: "gauge maxes out at 200".
+func (m *message) scaleEnd(i int) bool {
+	switch m.items[i].value {
+	case 60, 100, 150, 160, 200, 300:
+	default:
+		return false
+	}
+	k := m.hintBefore(i, 2, false, "scaleend")
+	if k < 0 || k < i-1 && m.text(i-1) != "at" && m.text(i-1) != "to" && m.text(i-1) != "en" || m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") }) < 0 {
+		return false
+	}
+	if m.is(k, cPeak, "") {
+		m.unsay(k)
+	}
+	return true
+}
+
+// weighed reads pounds that are a weight: "the tank weighs 40 lbs".
+func (m *message) weighed(i int) bool {
+	return m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
+}
+
+// otherMeasure reads "hardness 18 at the kitchen", "battery at 80". A test point between
+// has the number, unless it only says where: "hardness at the kitchen 22".
+func (m *message) otherMeasure(i int) bool {
+	k := m.hintBefore(i, 6, false, "otherkind")
+	if k < 0 {
+		return false
+	}
+	if m.pointBetween(k, i) {
+		switch m.text(k + 1) {
+		case "at", "of", "from", "in", "test", "on", "en", "de":
+		default:
+			return false
+		}
+	}
+	return m.left(i, i-k, false, func(j int) bool { return j > k && m.is(j, cHint, "ofpressure") }) < 0
+}
+
+// scaldCheck reads the warmth of taps told in a row: "scald check: lav 121, tub 119".
+func (m *message) scaldCheck(i int) bool {
+	if v := m.items[i].value; v < 85 || v > 160 {
+		return false
+	}
+	k := m.left(i, 14, true, func(k int) bool { return m.is(k, cHint, "scaldcheck") })
+	return k >= 0 && m.left(i, i-k, true, func(j int) bool { return j > k && m.is(j, cHint, "ofpressure") }) < 0
+}
+
+// minutesIn reads "rear in 20": nobody is told a pressure so.
+func (m *message) minutesIn(i int) bool {
+	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
+}
+
+// soManyFor reads "2 for 120".
+func (m *message) soManyFor(i int) bool {
+	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)
+}
+
+// halfHeard tells whether a spoken ten ends in a word that may be its digit, written as
+// it sounds: "ninety fo", "front sixty ate", and "rear at seventy for" at an end.
+func (m *message) halfHeard(i int) bool {
+	n := m.items[i].num
+	if !n.words || m.items[i].unit != "" || int(n.value)%10 != 0 || n.value < 20 || i+1 >= len(m.items) {
+		return false
+	}
+	return m.is(i+1, cHint, "digitsound") || m.is(i+1, cHint, "digitword") && (i+2 == len(m.items) || m.items[i+2].mark)
+}
