@@ -24,6 +24,10 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "minutes to come", true
 	case m.soManyFor(i):
 		return "a price", true
+	case m.lengthOf(i):
+		return "a length", true
+	case m.beside(i):
+		return "a difference", true
 	}
 	return "", false
 }
@@ -110,4 +114,30 @@ func (m *message) halfHeard(i int) bool {
 		return false
 	}
 	return m.is(i+1, cHint, "digitsound") || m.is(i+1, cHint, "digitword") && (i+2 == len(m.items) || m.items[i+2].mark)
+}
+
+// lengthOf reads inches and feet told without their unit: "box is 18 deep", "60 of pex",
+// "12 by 14", "60 from the house".
+func (m *message) lengthOf(i int) bool {
+	switch {
+	case m.is(i+1, cHint, "lengthways"):
+		return true
+	case m.text(i+1) == "of" && m.is(i+2, cHint, "pipestuff"):
+		return true
+	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
+		return true
+	case m.text(i+1) == "from" && m.text(i+2) == "the" && m.is(i+3, cHint, "wholehouse"):
+		return true
+	}
+	return false
+}
+
+// beside reads by how much a pressure lies off another: "20 under at the kitchen", "front
+// 12 above setpoint", "rear up 14", which a number of its own may follow: "up 14 to 88".
+func (m *message) beside(i int) bool {
+	switch m.text(i + 1) {
+	case "over", "under", "above", "below", "short":
+		return m.items[i].value <= 40 && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "at" || m.text(i+2) == "on" || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
+	}
+	return (m.text(i-1) == "up" || m.text(i-1) == "down") && m.items[i].value < 40 && i > 1 && m.items[i-2].point != "" && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "to" || m.text(i+1) == "from")
 }

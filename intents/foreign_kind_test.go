@@ -26,6 +26,13 @@ func TestNumbersOfAnotherKind(t *testing.T) {
 		{"ninety fo at the front", ""},
 		{"front ninety ate", ""},
 		{"rear ninety for", ""},
+		{"meter box is 18 deep, 105 at the meter", "street 105"},
+		{"ran 60 of pex to the kitchen", ""},
+		{"rear deck is 12 by 14, rear bib 60", "rear_bibb 60"},
+		{"walked 200 yards to the meter", ""},
+		{"20 under at the kitchen", ""},
+		{"front 12 above setpoint", ""},
+		{"rear up 14", ""},
 		{"rear is ninety five", "rear_bibb 95"},
 		{"front ninety for the third time", "front_bibb 90"},
 	})

@@ -162,7 +162,7 @@ func (m *message) whens() {
 		}
 	}
 	if worked {
-		m.beforeAndAfter()
+		m.inTurn()
 		m.wentTo()
 		defer m.sinceTheDeed()
 	}

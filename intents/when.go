@@ -178,10 +178,10 @@ func (m *message) headLine(hint string) bool {
 	return false
 }
 
-// beforeAndAfter reads two pressures that "before" and "after" are told of in their
+// inTurn reads two pressures that "before" and "after" are told of in their
 // order: "before/after at the rear 118/61", "before at the rear 118 after 61". The point
 // must be the same, and the sentence hold no third pressure.
-func (m *message) beforeAndAfter() {
+func (m *message) inTurn() {
 	if !m.kinds.has(cBefore) || !m.kinds.has(cAfter) {
 		return
 	}
