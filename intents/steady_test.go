@@ -37,7 +37,7 @@ func TestReadingIsSteady(t *testing.T) {
 	}
 	step := 1
 	if testing.Short() {
-		step = 12
+		step = 7
 	}
 	for _, c := range changes {
 		t.Run(c.name, func(t *testing.T) {
