@@ -22,10 +22,12 @@ func (m *message) splitQuestions() {
 			continue
 		}
 		for i := se.from + 2; i+1 < se.to; i++ {
-			if !m.asksAgain(i) {
+			told := m.tellsAfter(i, se.to)
+			if !told && !m.asksAgain(i) {
 				continue
 			}
 			first, second := se, se
+			second.question = se.question && !told
 			first.to, second.from = i+1, i+1
 			first.question = se.question || wh
 			m.sents[s] = first
@@ -81,6 +83,31 @@ func (m *message) toldThenAsked(se sentence) int {
 	}
 	return 0
 }
+
+// tellsAfter tells whether the comma at item i ends a question or an order and somebody's
+// complaint follows: "plot all we have on 44 Oak, she says the pressure surges all day".
+func (m *message) tellsAfter(i, to int) bool {
+	if m.text(i) != "," {
+		return false
+	}
+	who, _, _ := strings.Cut(m.text(i+1), " ")
+	switch who {
+	case "somebody", "someone", "they", "she", "he", "caller", "shes", "hes", "theyre":
+	default:
+		if who == "im" || !person(who) && !m.is(i+1, cWhose, "person") {
+			return false
+		}
+	}
+	for k := i + 2; k < to; k++ {
+		if m.items[k].kinds.meets(complaints) {
+			return true
+		}
+	}
+	return false
+}
+
+// complaints are the classes of words that tell of a symptom.
+var complaints = setOf(cSym, cColor, cRelief)
 
 // pointClasses are the classes of words that say where a gauge was.
 var pointClasses = setOf(cPoint, cPlace, cBibb, cFixture)
