@@ -166,7 +166,7 @@ func TestLabelledMessages(t *testing.T) {
 }
 
 // floorWordings is what the parser reaches on rare ways to say each thing.
-const floorWordings = 0.965
+const floorWordings = 0.945
 
 // Everything a message can say, in wordings as far apart as people's: few of them
 // turn up in one shop, some of them in every one.
@@ -182,7 +182,7 @@ func TestRareWordings(t *testing.T) {
 
 // floorHeldBack is what the parser reaches on messages that it was not made on.
 // It says what to expect of a crew's messages; the floors above do not.
-const floorHeldBack = 0.87
+const floorHeldBack = 0.88
 
 // Messages that nobody looks at while working on the parser: they only measure.
 // Whoever reads their misses moves the file to the others and has new ones
