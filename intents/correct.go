@@ -119,8 +119,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return numBefore && numAfter && t != "i sent" && t != "i gave" && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
 	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
 		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
-	case "my bad":
-		return begins || last
+	case "my bad", "made a mistake", "i made a mistake", "my mistake", "mistake on my part", "my error":
+		return last || begins && (t == "my bad" || numAfter && !numBefore) // "my mistake, it was 64"
 	case "i typed", "i wrote", "i put", "i entered":
 		if t == "i put" && !last && !quoted && !m.isNum(i+1) && !m.isNum(i+2) && !m.isNum(i+3) {
 			return false // "I put a new fill valve in"
