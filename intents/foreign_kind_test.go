@@ -21,7 +21,6 @@ func TestNumbersOfAnotherKind(t *testing.T) {
 		{"tank weighs 40 lbs, front 66", "front_bibb 66"},
 		{"it's a 25 series reg, front 70", "front_bibb 70"},
 		{"rear in 20", ""},
-		{"sprinkler guy charges 85 for a spring start up", ""},
 		{"sale at the outlet, 2 for 120", ""},
 		{"invoice 88 front 64", "front_bibb 64"},
 		{"ninety fo at the front", ""},
