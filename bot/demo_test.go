@@ -63,7 +63,7 @@ func demonstrates(t *testing.T, now func() time.Time) {
 		{"dispatch", "14 Harbor View Ln"}, // out of the past
 		{"dispatch", "33 Tamarack Ct"},
 	} {
-		if !w.Wait(20*time.Second, said(want.channel, want.words)) {
+		if !w.Wait(time.Minute, said(want.channel, want.words)) {
 			var all []string
 			for _, m := range w.Messages(want.channel) {
 				all = append(all, m.Text)

@@ -35,7 +35,7 @@ func practisingAt(t *testing.T, now func() time.Time, demo time.Duration) (w *pr
 	case w = <-joined:
 	case err := <-done:
 		t.Fatalf("ended with %v:\n%s", err, log)
-	case <-time.After(20 * time.Second):
+	case <-time.After(time.Minute):
 		t.Fatalf("the bot never joins:\n%s", log)
 	}
 	return w, func() error { cancel(); return <-done }
