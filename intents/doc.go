@@ -17,17 +17,20 @@
 //     The phrases are data, in the folder lexicon.
 //   - Street lines are found and the house is chosen (address and its parts,
 //     street, highway, site, named), so that their numbers are nothing else.
-//   - What is asked of the bot is known before its numbers are read (ask, cue,
-//     convert, tank_size, correct, terse), and so are the days told (date).
+//   - A sentence that tells and asks is parted (ask_split). What is asked of the bot
+//     is known before its numbers are read (ask, cue, convert, tank_size, correct,
+//     terse), and so are the days told (date).
 //   - Every number gets one role (number_role): a pressure, an age, a size, a
 //     setting, … or none. Each room knows one role (pressure, setting, charge,
-//     change, age, heater_dial), and one keeps out what is somebody else's
-//     (foreign, memory).
+//     change, change_told, age, heater_dial), and three keep out what is somebody
+//     else's or no pressure of water (foreign, foreign_kind, memory).
 //   - Pressures are paired with test points by least cost (pair, rows, series,
 //     across), and get the state of the heater, the flow and the time (heater,
 //     flow, peak, when).
 //   - Work, plans, equipment and symptoms are gathered (verb, object, deed, work;
-//     plan; equipment, owner, condition, absent; symptom).
+//     plan; equipment, owner, condition, absent; symptom); deed_told and plan_told
+//     read those told without a verb of work. The heads of a note's parts say what
+//     stands under them (heads).
 //   - What reaches across clauses is settled (settle); numbers that nothing makes
 //     a pressure of this house are taken back and asked about (placeless).
 //
