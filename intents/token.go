@@ -301,8 +301,8 @@ func digits(s string, i int, d *scratch) token {
 				text += s[n:m]
 				n = m
 			}
-		} else if n+1 < len(s) && s[n] == ',' && isDigit(s[n+1]) && n-i <= 2 && !(n+2 < len(s) && isDigit(s[n+2])) && (n+2 >= len(s) || s[n+2] != ',') {
-			// "4,2 bar": a decimal comma, one digit after it
+		} else if n+1 < len(s) && s[n] == ',' && isDigit(s[n+1]) && n-i <= 2 && !(n+2 < len(s) && isDigit(s[n+2])) && (n+2 >= len(s) || s[n+2] != ',') && !(i > 1 && s[i-1] == ',' && isDigit(s[i-2])) {
+			// "4,2 bar": a decimal comma, one digit after it; "60,62,7" is a list
 			num.decimals, num.integer = 1, false
 			text += "." + s[n+1:n+2]
 			n += 2
