@@ -46,6 +46,7 @@ func TestOwnWordsOfCrews(t *testing.T) {
 		{"88 psi at the side spigot, whats that in bar", "side_bibb 88"},
 		{"54 en la regadera, cuanto es eso en bar?", "bath 54"},
 		{"71 cold 104 when the burner ran, laundry", "laundry 71 idle; laundry 104 firing"},
+		{"reads 84 out back overnight high 97", "rear_bibb 84; rear_bibb 97 peak"},
 		{"idle: 71 front. firing: 90 front", "front_bibb 71 idle; front_bibb 90 firing"},
 		{"71 idle / 90 firing, front", "front_bibb 71 idle; front_bibb 90 firing"},
 		{"front 71 w/ heater off, 90 w/ heater on", "front_bibb 71 idle; front_bibb 90 firing"},

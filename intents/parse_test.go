@@ -22,8 +22,15 @@ var stop = regexp.MustCompile(`(\pL)\.(\d)`)
 // struck finds a digit struck in place of a letter, as in "n1nety".
 var struck = regexp.MustCompile(`(?i)[a-z][013][a-z]`)
 
+// unstruck writes the letters in place of such digits.
+func unstruck(text string) string {
+	return struck.ReplaceAllStringFunc(text, func(s string) string {
+		return s[:1] + strings.NewReplacer("0", "o", "1", "i", "3", "e").Replace(s[1:2]) + s[2:]
+	})
+}
+
 // wordy finds a number written in words, or with a fraction.
-var wordy = regexp.MustCompile(`(?i)zero|cero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)
+var wordy = regexp.MustCompile(`(?i)zero|cero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|ty\d|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)
 
 // told tells whether a pressure stands in a text: as it is, converted from
 // another unit, or as the middle of two numbers.
@@ -73,7 +80,7 @@ func FuzzParse(f *testing.F) {
 		if _, err := json.Marshal(frame); err != nil {
 			t.Fatal(err)
 		}
-		if wordy.MatchString(text) || struck.MatchString(text) {
+		if wordy.MatchString(text) || wordy.MatchString(unstruck(text)) {
 			return
 		}
 		for _, s := range frame.Statements {

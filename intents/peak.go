@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
 	for i := range m.items {
@@ -21,9 +23,13 @@ func (m *message) peaks() {
 		if m.nightOf(i) {
 			continue
 		}
-		best := -1
+		best, led := -1, m.highLeads(i)
 		for k := range m.readings {
 			r := &m.readings[k]
+			if r.at == led {
+				best = k
+				break
+			}
 			if r.sent != m.items[i].sent {
 				continue
 			}
@@ -47,6 +53,15 @@ func (m *message) peaks() {
 			m.readings[lo].Peak = true
 		}
 	}
+}
+
+// highLeads returns the number that a night's high leads to, so that it is not that of the
+// reading before: "84 out back overnight high 97"; -1 for none.
+func (m *message) highLeads(i int) int {
+	if t := m.text(i); (strings.HasSuffix(t, " high") || strings.HasSuffix(t, " max") || strings.HasSuffix(t, " peak")) && m.isNum(i+1) {
+		return i + 1
+	}
+	return -1
 }
 
 // nowNear tells whether a reading is told as the present one.
