@@ -56,10 +56,14 @@ type lexicon struct {
 	branches []branch
 }
 
+// nodes is about how many nodes the phrases grow into. To make room as they
+// come would take a third of the time that the program takes to start.
+const nodes = 180_000
+
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
-		next: map[uint64]int32{}, tags: make([][]tag, 1), phrases: make([]string, 1), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
+		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
 		entries: map[string]*entry{},
 	}
 }
@@ -237,7 +241,11 @@ func (l *lexicon) step(node, word int32) int32 {
 	if !ok {
 		n = int32(len(l.tags))
 		l.tags = append(l.tags, nil)
-		l.phrases = append(l.phrases, strings.TrimSpace(l.phrases[node]+" "+l.words[word]))
+		phrase := l.words[word]
+		if node != 0 {
+			phrase = l.phrases[node] + " " + phrase
+		}
+		l.phrases = append(l.phrases, phrase)
 		l.next[key] = n
 	}
 	return n
