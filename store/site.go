@@ -3,6 +3,7 @@ package store
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -45,12 +46,17 @@ func (tx *Tx) SitesLike(s assess.Site) ([]SiteRecord, error) {
 		SiteRecord
 		as assess.Site // its own name
 	}
+	var forms []any
+	for _, f := range s.LooseForms() {
+		forms = append(forms, f)
+	}
+	one := strings.TrimSuffix(strings.Repeat("?||'', ", len(forms)), ", ")
 	near, err := all(tx, func(scan func(...any) error) (like, error) {
 		var l like
 		err := scan(&l.ID, &l.Named, &l.Line, &l.Town, &l.Postcode, &l.as.Line, &l.as.Town, &l.as.Postcode)
 		return l, err
 	}, `SELECT s.id, n.id, s.line, s.town, s.postcode, n.line, n.town, n.postcode
-		FROM site n JOIN site s ON s.id = ifnull(n.joined, n.id) WHERE n.loose = ?||'' ORDER BY n.joined IS NOT NULL, n.id`, s.Loose())
+		FROM site n JOIN site s ON s.id = ifnull(n.joined, n.id) WHERE n.loose IN (`+one+`) ORDER BY n.joined IS NOT NULL, n.id`, forms...)
 	if err != nil {
 		return nil, err
 	}
@@ -98,9 +104,9 @@ func (tx *Tx) AddSite(s assess.Site, source int64) (SiteRecord, error) {
 }
 
 // FillSite takes over what a fuller spelling of the same house tells: the
-// suffix, the town, the postcode.
+// suffix or the rest of the street's name, the town, the postcode.
 func (tx *Tx) FillSite(id int64, s assess.Site) error {
-	_, err := tx.exec(`UPDATE site SET line = ?, key = ?, town = ?, postcode = ? WHERE id = ?`, s.Line, s.Key(), s.Town, s.Postcode, id)
+	_, err := tx.exec(`UPDATE site SET line = ?, key = ?, loose = ?, street = ?, town = ?, postcode = ? WHERE id = ?`, s.Line, s.Key(), s.Loose(), s.Street(), s.Town, s.Postcode, id)
 	return err
 }
 
