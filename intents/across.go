@@ -31,6 +31,10 @@ func (m *message) pointsAcross() {
 				continue
 			}
 		}
+		if p := m.quotedPoint(); p != "" {
+			r.points, r.inherit = []string{p}, true
+			continue
+		}
 		if p := m.toldLater(k); p != "" {
 			r.points, r.inherit = []string{p}, true
 			continue

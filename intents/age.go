@@ -314,7 +314,7 @@ func (m *message) original(items []mentionOf) {
 		b := m.left(i, 5, false, func(k int) bool {
 			switch m.text(k) {
 			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
-				return true
+				return m.text(k-2) != "for" || m.text(k-1) != "the" // "prv for the house 2020"
 			}
 			return m.is(k, cHint, "original")
 		})

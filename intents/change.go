@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // A change of a setting is told as two numbers, "85 -> 60", "was at 40, bumped it to
 // 55", or as one at the end of a deed, "swapped the reg out, left it at 58".
@@ -339,4 +343,38 @@ func (m *message) foundSetting() {
 	if f.empty() {
 		delete(m.equipment.facts, "prv")
 	}
+}
+
+// othersSetting: what somebody else had set a regulator to belongs to the deed that set it
+// anew: "whoever set it at 90 was wrong, dialed it to 65", "last guy left the prv at 95, set
+// it to 60".
+func (m *message) othersSetting() {
+	for k := range m.work {
+		w := &m.work[k]
+		if w.Action != assess.SetPRV || w.ToPSI == nil || w.FromPSI != nil {
+			continue
+		}
+		i := w.at - 1
+		for i >= 0 && i > w.at-14 && m.items[i].num == nil {
+			i--
+		}
+		if i >= 0 && m.isNum(i) && m.items[i].role == roleIgnored && m.items[i].why != "what was wanted" && m.settingLike(i) && m.setByOthers(i) && toPSI(m.items[i].value, m.items[i].unit) != *w.ToPSI {
+			p := toPSI(m.items[i].value, m.items[i].unit)
+			w.FromPSI = &p
+		}
+	}
+}
+
+// setByOthers tells whether the clause of the number at i says that somebody had set or
+// left a regulator at it.
+func (m *message) setByOthers(i int) bool {
+	who, part := false, false
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-9 && m.items[k].seg == m.items[i].seg; k-- {
+		who = who || m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k))
+		part = part || m.is(k, cItem, "prv") || m.text(k) == "it" || m.is(k, cDid, "set")
+		if m.items[k].point != "" || m.is(k, cTarget, "") || m.is(k, cWill, "") || m.is(k, cHint, "wants") || strings.HasPrefix(m.text(k), "want") {
+			return false
+		}
+	}
+	return who && part && (m.prepBefore(i) || m.is(i-1, cDid, "set"))
 }

@@ -291,3 +291,27 @@ func (m *message) partOfSetting(i int) int {
 	}
 	return -1
 }
+
+// movesBy reads a setting that was moved by so much at item i: "took 15 psi off at the prv",
+// "backed it off 12 lbs at the reg", "added another 5 at the prv".
+func (m *message) movesBy(i int, v *verb) bool {
+	if !m.is(i, cMove, "") && !m.is(i, cHint, "shift") && !m.is(i, cHint, "movesby") && !m.is(i, cDid, "set") {
+		return false
+	}
+	n := i + 1
+	for n <= i+4 && !m.isNum(n) && (m.is(n, cHint, "hedge") || m.is(n, cHint, "way") || m.text(n) == "it" || m.text(n) == "another" || m.text(n) == "about" || m.text(n) == "a") {
+		n++
+	}
+	if !m.isNum(n) || m.items[n].value > 40 || m.items[n].unit != "" && !pressureUnit(m.items[n].unit) || m.items[n].seg != m.items[i].seg {
+		return false
+	}
+	k := n + 1
+	for k <= n+5 && (m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cHint, "particle") || m.is(k, cHint, "whereto") || m.is(k, cDeterminer, "") || m.text(k) == "of" || m.text(k) == "with" || m.text(k) == "from" || m.text(k) == "more") {
+		k++
+	}
+	if !m.is(k, cItem, "prv") || k == n+1 || !m.tellsDeed(v, i, "set", "prv", k) {
+		return false
+	}
+	m.setRole(n, roleIgnored, "a difference")
+	return true
+}

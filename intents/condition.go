@@ -113,6 +113,9 @@ func (m *message) otherNoun(i int) bool {
 	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
 		k--
 	}
+	if m.inPlace(k, i) {
+		return false
+	}
 	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {
 		return true // "hot water rusty", "drip's gone"
 	}
@@ -245,4 +248,18 @@ func (m *message) bothOf(a attribute, items []mentionOf) bool {
 func (m *message) wantedFor(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool { return m.text(k) == "por" || m.text(k) == "for" })
 	return k >= 0 && m.willNear(k)
+}
+
+// inPlace tells whether item k only says where a piece of equipment is whose condition
+// stands at i: "recirc pump under the sink is dead".
+func (m *message) inPlace(k, i int) bool {
+	if k < 2 || k >= i || m.items[k].mark {
+		return false
+	}
+	for j := k - 1; j > 0 && j >= k-3; j-- {
+		if m.is(j, cHint, "whereto") {
+			return m.is(j-1, cItem, "")
+		}
+	}
+	return false
 }

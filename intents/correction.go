@@ -108,6 +108,9 @@ func (m *message) reported(k int) bool {
 	if !m.is(k, cHint, "reported") {
 		return false
 	}
+	if n := k + 1; m.is(n, cItem, "gauge") || m.is(n, cDeterminer, "") && m.is(n+1, cItem, "") {
+		return false // "I put the gauge on the side spigot"
+	}
 	if m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k) == "mande" || m.text(k) == "dije" || m.text(k) == "puse" {
 		return true
 	}
@@ -206,6 +209,9 @@ func (m *message) fatFingered(i int) bool {
 }
 
 func (m *message) fatFingeredAt(i int) bool {
+	if len(m.clean.quoted) > 0 && m.isMark(i-1, ",", "-", ":", ".") && m.is(i-2, cHint, "thatone") {
+		return false // "> kitchen 58" "fat fingered that, 85"
+	}
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
 		return false // "that was a mistake, should be 85"
 	}

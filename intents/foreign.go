@@ -294,6 +294,9 @@ func (m *message) warmth(i int) bool {
 	if it.value < 85 || it.value > 180 {
 		return false
 	}
+	if m.degreesToo(i) {
+		return true
+	}
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
@@ -301,7 +304,7 @@ func (m *message) warmth(i int) bool {
 		case "hot water":
 			return true
 		}
-		return m.is(k, cHint, "warm")
+		return m.is(k, cHint, "warm") && !(m.is(k, cHint, "weather") && m.placeAfter(i))
 	})
 	if k >= 0 && (m.items[k].seg == it.seg || i-k <= 2) && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark && i-k > 2 }) < 0 {
 		return true
@@ -311,6 +314,34 @@ func (m *message) warmth(i int) bool {
 	}
 	k = m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "weather") })
 	return k >= 0 && m.items[k].seg == it.seg && !m.pointBetween(i, k) && m.text(i-1) != "pressure"
+}
+
+// degreesToo tells whether the number at i goes on with a temperature of water: "inlet
+// water is 48 degrees, outlet 118".
+func (m *message) degreesToo(i int) bool {
+	p := m.prevNum(i)
+	if p < 0 || !strings.HasPrefix(m.items[p].unit, "deg") {
+		return false
+	}
+	side := false
+	for k := p + 1; k < i; k++ {
+		if m.is(k, cHint, "waterside") {
+			side = true
+		} else if !m.items[k].mark && !be(m.text(k)) && m.text(k) != "and" && m.text(k) != "y" && !m.is(k, cUnit, "") && !m.is(k, cDeterminer, "") {
+			return false
+		}
+	}
+	return side
+}
+
+// placeAfter tells whether a side of the house follows the number at i: "outside 119 in
+// back, 64 in front".
+func (m *message) placeAfter(i int) bool {
+	k := i + 1
+	for m.text(k) == "in" || m.text(k) == "at" || m.text(k) == "out" || m.text(k) == "on" || m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cPlace, "") || k < len(m.items) && m.items[k].point != ""
 }
 
 // inYear reads "moved here in 98", "be there in 45": a number of two digits after

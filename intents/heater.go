@@ -121,6 +121,9 @@ func (m *message) leadsOn(i int) bool {
 	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") {
 		return false
 	}
+	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "")) {
+		return true // "heater idle on all of these"
+	}
 	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so") {
 		return true // "couldn't find a date on it"
 	}

@@ -315,8 +315,11 @@ func (m *message) carriedEquipment(at int, what string) string {
 // saidOfIt tells whether "it is" or the like stands right before item i.
 func (m *message) saidOfIt(i int) bool {
 	switch m.text(i - 1) {
-	case "its", "it", "it is":
+	case "its", "it", "it is", "this one":
 		return true
+	}
+	if be(m.text(i-1)) && m.text(i-2) == "this one" {
+		return true // "new prv goes in next week, this one is stuck"
 	}
 	return be(m.text(i-1)) && m.text(i-2) == "it" || m.text(i-1) == "esta" && (m.text(i-2) == "y" || m.text(i-2) == "ya")
 }

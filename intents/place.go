@@ -84,7 +84,7 @@ func (m *message) places() {
 			if m.runsInList(i) {
 				continue
 			}
-			if m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
+			if v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
 				continue
 			}
 			its[i].point = v

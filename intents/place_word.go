@@ -176,3 +176,20 @@ func (m *message) pointedBack() {
 		}
 	}
 }
+
+// valved tells whether the main or a valve in the street at item i was only closed or
+// opened, so that no number is one of it: "before I closed the main the front was at 126".
+func (m *message) valved(i int) bool {
+	k := i + 1
+	for be(m.text(k)) || m.is(k, cHint, "barely") {
+		k++
+	}
+	if k > i+1 && (m.is(k, cHint, "changed") || m.is(k, cHint, "valves")) {
+		return true // "main was half shut"
+	}
+	k = i - 1
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.is(k, cHint, "valves") && m.text(k) != "off" && m.text(k) != "open" && m.items[k].sent == m.items[i].sent
+}

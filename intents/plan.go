@@ -27,6 +27,23 @@ func (m *message) findPlans() {
 		m.planSentence(s)
 	}
 	m.plans = slices.DeleteFunc(m.plans, m.datedToo)
+	m.plans = slices.DeleteFunc(m.plans, m.doneSince)
+}
+
+// doneSince tells whether a plan without a day only tells the need of what was done on the
+// visit: "last time I quoted the tank, today I put it in".
+func (m *message) doneSince(p planned) bool {
+	return p.InDays == nil && slices.ContainsFunc(m.work, func(w workDone) bool {
+		switch p.Action {
+		case assess.InstallTank, assess.ReplaceTank:
+			return w.Action == assess.InstalledTank || w.Action == assess.ReplacedTank
+		case assess.ReplacePRV:
+			return w.Action == assess.ReplacedPRV || w.Action == assess.InstalledPRV
+		case assess.SetPRV:
+			return w.Action == assess.SetPRV
+		}
+		return false
+	})
 }
 
 // datedToo tells whether a plan without a day only names the need of what another one
@@ -67,6 +84,9 @@ func (m *message) planSentence(s int) {
 	}
 	if len(acts) == 0 {
 		m.plans = append(m.plans, m.itemsAndDays(se, whens)...)
+		if !slices.ContainsFunc(m.plans, func(p planned) bool { return p.at >= se.from && p.at < se.to }) {
+			m.plans = append(m.plans, m.bookedItems(whens)...)
+		}
 	}
 	used := make([]bool, len(acts))
 	for _, w := range whens {
@@ -93,6 +113,7 @@ func (m *message) planSentence(s int) {
 			}
 		}
 		if best < 0 {
+			m.plans = append(m.plans, m.itemToo(se, w)...)
 			continue
 		}
 		a := acts[best]

@@ -141,3 +141,60 @@ func (m *message) itemsAndDays(se sentence, whens []moment) []planned {
 	}
 	return out
 }
+
+// bookedItems gives the item that a clause says to be booked for a day its follow-up: "118
+// kitchen, prv booked for Wednesday", "tank is on the schedule for the 20th".
+func (m *message) bookedItems(whens []moment) []planned {
+	var out []planned
+	for _, w := range whens {
+		item, booked := -1, false
+		for k := w.at - 1; k >= 0 && k >= w.at-9 && m.items[k].seg == m.items[w.at].seg && m.items[k].sent == m.items[w.at].sent; k-- {
+			booked = booked || m.is(k, cHint, "booked")
+			if m.is(k, cItem, "") {
+				item = k
+			}
+			if m.is(k, cNeg, "") || m.is(k, cDid, "") && !m.is(k, cHint, "booked") {
+				booked, item = false, -1
+				break
+			}
+		}
+		if item < 0 || !booked {
+			continue
+		}
+		v, _ := m.val(item, cItem)
+		if code, ok := m.neededCode(m.itemCode(item, v)); ok {
+			d := w.days
+			out = append(out, planned{item, assess.Plan{Action: code, InDays: &d}})
+		}
+	}
+	return out
+}
+
+// itemToo gives the item right before a second day of its sentence the follow-up that the
+// first one has: "replacing the tank tomorrow and the prv in a week".
+func (m *message) itemToo(se sentence, w moment) []planned {
+	k := w.at - 1
+	for k > se.from && (m.text(k) == "in" || m.text(k) == "on" || m.text(k) == "en" || m.text(k) == "el" || m.text(k) == "a" || m.text(k) == "for") {
+		k--
+	}
+	v, ok := m.val(k, cItem)
+	if !ok {
+		return nil
+	}
+	first := k - 1
+	for m.is(first, cDeterminer, "") {
+		first--
+	}
+	if t := m.text(first); t != "and" && t != "," && t != "y" && t != "then" && t != "&" {
+		return nil
+	}
+	code, ok := m.neededCode(m.itemCode(k, v))
+	if !ok || code == assess.OtherAction || len(m.plans) == 0 {
+		return nil
+	}
+	if code == assess.InstallTank && m.plans[len(m.plans)-1].Action == assess.ReplacePRV && !m.noTank() {
+		code = assess.ReplaceTank
+	}
+	d := w.days
+	return []planned{{k, assess.Plan{Action: code, InDays: &d}}}
+}

@@ -17,6 +17,7 @@ func (m *message) settle() {
 	m.placeless()
 	m.foundAir()
 	m.foundSetting()
+	m.othersSetting()
 }
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.
