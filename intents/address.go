@@ -16,7 +16,8 @@ type address struct {
 	score    float64
 	suffixed bool
 	quoted   bool
-	unitFrom int // a unit typed before the house number; -1 if none
+	void     bool // taken back: "at 1208 X Rd, sorry 1280 X Rd"
+	unitFrom int  // a unit typed before the house number; -1 if none
 	unitTo   int
 }
 

@@ -164,7 +164,7 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	switch {
-	case m.leadsIn(i, "foundat") && (m.leadsIn(j, "leftat") || m.movedTo(i, j)):
+	case m.leadsIn(i, "foundat") && !m.settingRange(i) && (m.leadsIn(j, "leftat") || m.movedTo(i, j)):
 		for k := range m.verbs {
 			if v := &m.verbs[k]; v.at > i && v.at < j && v.done && (v.what == "set" || v.what == "charged") {
 				if !m.is(part, cItem, "prv") {

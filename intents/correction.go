@@ -5,6 +5,7 @@ import "strings"
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
 func (m *message) corrections() {
 	m.disowned()
+	m.misread()
 	for i := range m.items {
 		if m.items[i].num != nil && m.factual(i) {
 			m.correctFact(i)
@@ -286,4 +287,33 @@ func (m *message) eitherOr(i int) bool {
 	m.setRole(i, roleIgnored, "one of two")
 	m.setRole(j, roleIgnored, "one of two")
 	return true
+}
+
+var misreadGate = onlyWith(cHint, "misreadas")
+
+// misread takes back a pressure that the words behind it call wrong, where a word of what
+// is right leads to the next one: "kitchen 81, off by ten, ought to be 91".
+func (m *message) misread() {
+	if m.shut(misreadGate) {
+		return
+	}
+	for w := range m.items {
+		if !m.is(w, cHint, "misreadas") {
+			continue
+		}
+		a, b := m.prevNum(w), w+1
+		for b < len(m.items) && b <= w+7 && (m.items[b].num == nil || m.is(b-1, cHint, "misreadas")) {
+			b++
+		}
+		if a < 0 || !m.isNum(b) {
+			continue
+		}
+		right := m.left(b, 3, true, func(k int) bool { return k > w && m.is(k, cHint, "shouldbe") })
+		if m.items[a].role != roleReading || right < 0 || w-a > 5 || m.points(b) && !m.points(a) {
+			continue
+		}
+		m.setRole(b, roleReading, "put right")
+		m.items[b].inherits, m.items[b].takesOver = a, true
+		m.setRole(a, roleIgnored, "called wrong")
+	}
 }

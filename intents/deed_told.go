@@ -13,7 +13,7 @@ func (m *message) toldDeed(i int) (verb, bool) {
 	}
 	var v verb
 	switch {
-	case m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
+	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
 		return v, true
 	}
 	return verb{}, false
@@ -203,4 +203,30 @@ func (m *message) newFitting(i int) bool {
 		first++
 	}
 	return m.is(first, cPart, "new") && m.items[first].seg != m.items[i].seg && m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") }) >= 0 && !m.moment(first, m.sents[m.items[i].sent].to)
+}
+
+// jobAsTime reads a job that only times of readings tell, one before and one after it:
+// "prior to the prv swap 108 front, post swap 62 front".
+func (m *message) jobAsTime(i int, v *verb) bool {
+	if !m.is(i, cHint, "job") || !m.kinds.has(cBefore) || m.sents[m.items[i].sent].question {
+		return false
+	}
+	what, ok := m.val(i, cBase)
+	if !ok || what == "fixed" {
+		what = "replaced"
+	}
+	item := i - 1
+	if !m.is(item, cItem, "") || m.left(item, 4, true, func(k int) bool { return m.is(k, cBefore, "") }) < 0 {
+		return false
+	}
+	for k := i + 1; k < len(m.items); k++ {
+		if m.is(k, cDid, "") && !m.is(k, cAfter, "") {
+			return false // told in words of its own
+		}
+		if m.is(k, cAfter, "") && !m.is(k, cNow, "") && m.right(k, 8, true, func(j int) bool { return m.items[j].num != nil }) >= 0 {
+			o := m.partAt(item)
+			return m.tellsDeed(v, i, what, o, item)
+		}
+	}
+	return false
 }

@@ -47,8 +47,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	prev := m.text(i - 1)
 	// differences
 	switch m.text(i + 1) {
-	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase", "decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop":
-		if t := m.text(i + 1); (t == "low" || t == "high" || t == "off" || t == "short") && !pressureUnit(it.unit) {
+	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase", "decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop", "more", "mas", "too":
+		if t := m.text(i + 1); (t == "low" || t == "high" || t == "off" || t == "short" || t == "more" || t == "mas" || t == "too") && !pressureUnit(it.unit) {
 			break
 		}
 		if m.text(i+1) == "off" && m.text(i+2) == "the" {

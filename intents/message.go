@@ -209,6 +209,7 @@ func (m *message) build() {
 		}
 	}
 	m.units()
+	m.joinRows()
 	m.cut()
 }
 
@@ -363,6 +364,7 @@ func (m *message) understand() {
 		return
 	}
 	m.fromRecord()
+	m.houseAgain()
 	m.places()
 	m.pointedBack()
 	m.dates()

@@ -76,6 +76,13 @@ func spoken(toks []token) []token {
 			i++
 			continue
 		}
+		if n := halfBar(toks, i); n > 0 {
+			last := toks[i+n-1]
+			out = append(out, token{kind: number, text: "1/2", raw: t.raw, span: span{t.span.from, last.span.to}, glued: t.glued, quoted: t.quoted, caps: t.caps,
+				num: &numeral{value: 0.5, digits: "1/2", decimals: 1, words: true}})
+			i += n
+			continue
+		}
 		if _, ok := numberWords[t.text]; !ok && !(t.text == "buck") || t.caps && i > 0 && len(out) > 0 && out[len(out)-1].kind == number && !out[len(out)-1].num.words && t.raw != strings.ToUpper(t.raw) {
 			out = append(out, t)
 			i++

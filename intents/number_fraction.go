@@ -117,3 +117,21 @@ func withFraction(toks []token, i, n int) token {
 	t.span.to = last.span.to
 	return t
 }
+
+// halfBar measures "half a" before "bar", "medio" before "bar"; 0 for none.
+func halfBar(toks []token, i int) int {
+	n := 1
+	switch toks[i].text {
+	case "half":
+		for i+n < len(toks) && (toks[i+n].text == "a" || toks[i+n].text == "of") {
+			n++
+		}
+	case "medio", "media":
+	default:
+		return 0
+	}
+	if i+n >= len(toks) || toks[i+n].text != "bar" && toks[i+n].text != "bars" {
+		return 0
+	}
+	return n
+}

@@ -225,6 +225,9 @@ func (m *message) roleOf(i int) (role, string) {
 		if m.isMark(i-1, "/") && m.monthOfDate(i-2) {
 			return roleYear, "year of a date"
 		}
+		if m.dayOfVisit(i) {
+			return roleIgnored, "a day"
+		}
 		if len(n.digits) == 2 && n.digits[0] == '0' && n.integer && (!n.words || m.spokenYear(i)) {
 			return roleYear, "leading zero"
 		}

@@ -231,7 +231,7 @@ func (m *message) moneyTalk(i int) bool {
 	}
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
 		switch m.text(k) {
-		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
+		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
 			t := m.text(k)
 			if t == "charged" && (person(m.text(k+1)) || m.text(k+1) == "her" || m.text(k+1) == "him" || m.text(k+1) == "them" || m.text(k+1) == "customer") {
 				return true

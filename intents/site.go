@@ -5,7 +5,11 @@ import "strings"
 // chooseSite picks the street line of the message among the candidates.
 func (m *message) chooseSite() {
 	best := -1
+	m.takenBackSites()
 	for k := range m.sites {
+		if m.sites[k].void {
+			continue
+		}
 		if best < 0 || m.sites[k].score > m.sites[best].score+0.01 || m.sites[best].quoted && !m.sites[k].quoted && m.sites[k].score >= 5 {
 			best = k
 		}
@@ -16,7 +20,7 @@ func (m *message) chooseSite() {
 	b := m.sites[best]
 	for k := range m.sites {
 		a := &m.sites[k]
-		if k == best {
+		if k == best || a.void {
 			continue
 		}
 		strong := a.suffixed && a.score >= 5.5 || a.suffixed && sameStreet(a.line, b.line)
@@ -70,7 +74,7 @@ func (m *message) twoHouses() bool {
 	}
 	var lines []string
 	for _, a := range m.sites {
-		if a.score < 0 || a.quoted && !m.site.quoted {
+		if a.score < 0 || a.void || a.quoted && !m.site.quoted {
 			continue
 		}
 		same := false

@@ -1,0 +1,79 @@
+package intents
+
+import "strings"
+
+// A street line that is put right within the message: "at 1208 X Rd, sorry 1280 X Rd",
+// "1208 X Rd, no wait 1280".
+
+// takenBackSites voids a street line that the words behind it take back for the next one.
+func (m *message) takenBackSites() {
+	for k := range m.sites {
+		a := &m.sites[k]
+		for j := range m.sites {
+			b := &m.sites[j]
+			if j == k || b.from < a.to || b.from > a.to+6 || b.quoted || a.quoted {
+				continue
+			}
+			if m.retractTokens(a.to, b.from) {
+				a.void = true
+			}
+		}
+	}
+}
+
+// retractTokens tells whether the tokens from to to only take back what stands before.
+func (m *message) retractTokens(from, to int) bool {
+	found := false
+	for i := from; i < to; {
+		t := &m.toks[i]
+		if t.kind == mark {
+			if t.text == "?" || t.text == "\n" {
+				return false
+			}
+			i++
+			continue
+		}
+		if t.kind != word {
+			return false
+		}
+		node, n := m.p.lex.find(m.toks, i, to)
+		switch {
+		case n > 0 && m.p.has(m.p.lex.tags[node], cRetract, ""):
+			found = true
+		case t.text == "no" || t.text == "it" || t.text == "its" || t.text == "thats" || t.text == "at" || t.text == "is" || t.text == "that" || t.text == "i":
+			n = 1
+		default:
+			return false
+		}
+		i += max(n, 1)
+	}
+	return found
+}
+
+// houseAgain puts the house number right that is said again alone: "1208 Alder Rd, no wait
+// 1280, kitchen 66".
+func (m *message) houseAgain() {
+	if m.site == nil || !m.kinds.has(cRetract) {
+		return
+	}
+	for i := range m.items {
+		if !m.items[i].site || m.items[i].tok != m.site.from {
+			continue
+		}
+		k := i + 1
+		for k < len(m.items) && k <= i+4 && (m.items[k].mark && !m.isMark(k, "\n", "?") || m.is(k, cRetract, "") || m.text(k) == "no" || m.text(k) == "its") {
+			k++
+		}
+		if !m.isNum(k) || k < i+2 || !m.is(k-1, cRetract, "") && !m.is(k-2, cRetract, "") || !m.closes(k) || m.items[k].unit != "" || !m.items[k].num.integer || m.nextNum(k) < 0 && m.site.from > 0 {
+			return
+		}
+		house, street, ok := strings.Cut(m.site.line, " ")
+		if !ok || house == m.items[k].num.digits || abs(len(house)-len(m.items[k].num.digits)) > 1 || len(house) < 3 {
+			return
+		}
+		m.site.line = m.items[k].num.digits + " " + street
+		m.frame.Site = m.site.line
+		m.setRole(k, roleIgnored, "the house number put right")
+		return
+	}
+}
