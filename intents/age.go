@@ -176,6 +176,15 @@ func (m *message) stampedYear(i int) bool {
 	return false
 }
 
+// houseYear tells whether two digits are the year of the house, told for a thing that is
+// original to it: "la casa es del 98 y la reguladora es la original".
+func (m *message) houseYear(i int) bool {
+	if t := m.text(i - 1); t != "del" && t != "from" && t != "in" || !m.has(cHint, "original") || m.points(i) {
+		return false
+	}
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "wholehouse") }) >= 0
+}
+
 // monthOfDate tells whether the number at i is the month of a date that a thing bears, its
 // year behind a stroke: "prv dated 3/14".
 func (m *message) monthOfDate(i int) bool {
@@ -207,7 +216,7 @@ func (m *message) ageUnknown(i int) bool {
 			near = 2
 		}
 		unknown := func(k int) bool { return m.is(k, cUnknown, "") }
-		if m.left(i, near, true, unknown) >= 0 || near > 2 && m.right(i, 5, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
+		if m.left(i, near, true, unknown) >= 0 || near > 2 && m.right(i, 8, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
 			return !m.sents[m.items[i].sent].question && (near > 2 || !m.closes(i))
 		}
 	}

@@ -103,7 +103,7 @@ func (m *message) askByCues(s int) {
 	if m.askClause(s, from, se.to) || from == se.from {
 		return
 	}
-	if !m.askClause(s, se.from, se.to) && m.readingLike(s) {
+	if !m.askClause(s, se.from, se.to) {
 		m.askBesideReading(s)
 	}
 }

@@ -53,7 +53,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		return roleCharge, "in the tank", true
 	}
 	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
-	if air > 0 && m.isNum(air-1) && m.items[air].seg != it.seg {
+	if own := air - 1; air > 0 && m.items[air].seg != it.seg && (m.isNum(own) || (m.text(own) == "de" || m.text(own) == "of") && m.isNum(own-1)) {
 		air = -1 // "ET holds 52 lbs air, 64 sys": that air has its number
 	}
 	if air < 0 {

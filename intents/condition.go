@@ -53,6 +53,12 @@ func (m *message) adverb(i int) bool {
 	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
 		return true // "todo normal" of the whole house
 	}
+	if m.ofMatters(i) {
+		return true
+	}
+	if m.text(i) == "clean" && (m.is(i-1, cDid, "") || m.is(i-2, cDid, "")) {
+		return true // "flushed it clean"
+	}
 	if m.text(i) == "bien" && m.heightens(i) {
 		return true
 	}
@@ -104,6 +110,19 @@ func (m *message) heightens(i int) bool {
 		return false
 	}
 	return m.is(i+1, cCond, "") || m.is(i+1, cSym, "") || m.strangeThing(i+1)
+}
+
+// ofMatters tells whether a condition is said of how things are and of no thing: "88 past
+// the reg, that's not good", "67 so that's fine".
+func (m *message) ofMatters(i int) bool {
+	k := i - 1
+	for t := m.text(k); t == "not" || t == "too" || t == "so" || t == "is" || t == "isnt"; t = m.text(k) {
+		k--
+	}
+	if t := m.text(k); t != "thats" && t != "that" && t != "eso" && t != "which" {
+		return false
+	}
+	return m.closes(i) && (k == 0 || m.items[k-1].mark || m.items[k-1].role == roleReading || m.text(k-1) == "so" || m.text(k-1) == "and")
 }
 
 // otherNoun tells whether a condition is said of a thing that is no equipment: "the

@@ -11,6 +11,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" {
 		return ""
 	}
+	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
+		return "" // "old heater out, new one in"
+	}
 	if strings.HasSuffix(m.text(i), "out") && m.left(i, 9, true, func(k int) bool {
 		switch m.text(k) {
 		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
@@ -61,6 +64,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	}
 	if m.is(i, cHint, "cold") && m.coldSpell(i) {
 		return assess.Idle
+	}
+	if m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i) {
+		return assess.Idle // "front 72 apagado"
 	}
 	if t := m.text(i); (t == "apagado" || t == "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
 		return assess.Idle

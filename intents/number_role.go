@@ -234,6 +234,9 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) == 2 && n.integer && prev == "del" && m.is(i-2, cItem, "") && (it.value >= 80 || int(it.value) <= m.ctx.Today.Year%100) {
 			return roleYear, "del: a year of two digits"
 		}
+		if len(n.digits) == 2 && n.integer && m.houseYear(i) {
+			return roleYear, "the house's year"
+		}
 		if len(n.digits) == 2 && n.integer && m.stampedYear(i) {
 			return roleYear, "a year of two digits"
 		}
@@ -399,7 +402,7 @@ func (m *message) tempRole(i int) (role, string) {
 	for k := i + 1; k < se.to && k <= i+4; k++ {
 		switch m.text(k) {
 		case "out", "outside", "coming", "inlet", "water", "coming in", "here", "in", "weather", "today", "at", "out here", "afuera":
-			if water < 0 && !(m.text(k) == "in" && m.text(k+1) != "the") && !(m.text(k) == "at" && m.items[min(k+1, len(m.items)-1)].point == "" && m.items[min(k+2, len(m.items)-1)].point == "") {
+			if water < 0 && !(m.text(k) == "in" && m.text(k+1) != "the") && !(m.text(k) == "at" && m.items[min(k+1, len(m.items)-1)].point == "" && m.items[min(k+2, len(m.items)-1)].point == "" && !m.is(k+1, cHint, "tapword") && !m.is(k+2, cHint, "tapword")) {
 				water = k - i
 			}
 		case "thermostat", "tstat", "stat", "termostato", "thermostats":

@@ -126,7 +126,10 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "cond" && limit < 12 && m.saidLast(a.at, items) {
 		limit = 12
 	}
-	if a.what == "cond" && (m.saidOfIt(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both")) {
+	if (a.what == "ago" || a.what == "year" || a.what == "age") && m.saidOfSubject(a.at) {
+		limit = 24 // "it is electric, and it was installed nine years ago"
+	}
+	if a.what == "cond" && (m.saidOfIt(a.at) || m.saidOfSubject(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both")) {
 		limit = 24 // "…, built in 1997, and it is stuck", "… and both look good"
 	}
 	if a.what == "year" || a.what == "age" {
@@ -322,6 +325,25 @@ func (m *message) saidOfIt(i int) bool {
 		return true // "new prv goes in next week, this one is stuck"
 	}
 	return be(m.text(i-1)) && m.text(i-2) == "it" || m.text(i-1) == "esta" && (m.text(i-2) == "y" || m.text(i-2) == "ya")
+}
+
+// saidOfSubject tells whether a fact at item i is the predicate of a clause that names
+// nothing: "…, was installed in 2012", "… and appears to be in good condition", "and it
+// was put in nine years ago".
+func (m *message) saidOfSubject(i int) bool {
+	s, k, verbs := m.sents[m.items[i].sent], i-1, 0
+	for ; k > s.from && k >= i-7; k-- {
+		switch t := m.text(k); {
+		case m.is(k, cHint, "wentin"), m.is(k, cHint, "appears"), be(t), m.is(k, cDid, "installed"):
+			verbs++
+		case t == "it", t == "it is", t == "it was", t == "its":
+			return k > s.from && (m.items[k-1].mark || m.text(k-1) == "and")
+		case t == "in", t == "to", t == "around", t == "about":
+		default:
+			return verbs > 0 && (m.items[k].mark || t == "and")
+		}
+	}
+	return false
 }
 
 // copulaBefore tells whether "is", "es de" or the like leads to item i: then it is

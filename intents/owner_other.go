@@ -13,7 +13,7 @@ import (
 func (m *message) landmarkItem(i int, items []mentionOf) bool {
 	k := m.prepOf(i)
 	if m.text(k) == "on" {
-		return m.is(k-1, cItem, "gauge") // "gauge on the PRV is busted"
+		return m.is(k-1, cItem, "") // "gauge on the PRV is busted"
 	}
 	if !m.besideOf(i) {
 		return false
@@ -28,7 +28,7 @@ func (m *message) landmarkItem(i int, items []mentionOf) bool {
 
 // prepOf returns where the word stands that may place something by the item at i.
 func (m *message) prepOf(i int) int {
-	if k := i - 1; m.is(k, cDeterminer, "") || m.text(k) == "the" {
+	if k := i - 1; m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") {
 		return k - 1
 	}
 	return i - 1

@@ -11,6 +11,10 @@ import (
 func (m *message) places() {
 	its := m.items
 	for i := 0; i < len(its); i++ {
+		if m.backAt(i) {
+			its[i].point = string(assess.RearBibb)
+			continue
+		}
 		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
 			continue
 		}

@@ -10,13 +10,17 @@ func (m *message) initial(i int) string {
 		return ""
 	}
 	fits := func(k int) bool {
-		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 && len(m.items[k].num.digits) <= 3 || m.items[k].unit == "psi")
+		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 && len(m.items[k].num.digits) <= 3 || pressureUnit(m.items[k].unit))
+	}
+	before := i - 1
+	if t := m.text(before); t == "at" || t == "@" {
+		before-- // "3.6 bar @ K"
 	}
 	next := i + 1
 	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
 		next += 2 // "F/R 84/66"
 	}
-	if !fits(next) && !(fits(i-1) && (m.items[i-1].unit == "psi" || v == "kitchen" && m.isMark(i+1, "/", ","))) {
+	if !fits(next) && !(fits(before) && (pressureUnit(m.items[before].unit) || v == "kitchen" && m.isMark(i+1, "/", ","))) {
 		return ""
 	}
 	if v == "kitchen" {
@@ -30,6 +34,12 @@ func (m *message) initial(i int) string {
 		return v
 	}
 	return ""
+}
+
+// backAt tells whether "back at" before a number is the rear bibb's: "front spigot at 89,
+// back at 90".
+func (m *message) backAt(i int) bool {
+	return m.text(i) == "back at" && m.isNum(i+1) && m.items[i+1].value >= leastPSI && !m.items[i+1].num.time && (m.items[i+1].unit == "" || pressureUnit(m.items[i+1].unit)) && (m.isMark(i-1, ",", "/", ";") || m.text(i-1) == "and" || m.text(i-1) == "n") && m.isNum(m.prevNum(i))
 }
 
 // drainOfTank reads the drain of a heater that is named by its size: "the drain of

@@ -26,6 +26,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
 		switch m.text(k) {
 		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
+			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
+				return false // "truck 3 just phoned in 98 at the rear bib"
+			}
 			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
 		}
 		return false

@@ -67,7 +67,7 @@ func (m *message) maintainedYear(i int) bool {
 			break
 		}
 		if m.isService(k) {
-			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" || m.text(i-1) == "last" || m.items[i].role == roleAgo
+			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" && k == i+1 || m.text(i-1) == "last" || m.items[i].role == roleAgo
 		}
 	}
 	return false

@@ -92,6 +92,9 @@ func (m *message) labelOf(i, led int) (cueSet, int) {
 		}
 	}
 	for k := i + 1; k < len(m.items) && k <= i+3 && m.items[k].seg == it.seg && m.items[k].num == nil; k++ {
+		if m.is(k, cHint, "whiles") {
+			break // "a 130 grados con agua entrando a 60"
+		}
 		l := m.labelAt(k)
 		if l != 0 && (!l.has(cueLoose) || loose == 0 && k == i+1 && m.closes(k)) {
 			return l, k
@@ -253,6 +256,8 @@ func (m *message) givesSizing(s, sn int) bool {
 			return false
 		case it.num != nil && (it.unit == "gal" || it.unit == "litre"):
 			gal = true
+		case it.num != nil && pressureUnit(it.unit) && it.point == "":
+			cue = true
 		}
 		switch m.text(i) {
 		case "inlet", "incoming", "rise", "set", "setpoint", "entrada":
