@@ -134,7 +134,7 @@ func (m *message) askSentence(s int) {
 			continue
 		}
 		for _, t := range it.tags {
-			if m.p.classes[t.class] != cAsk {
+			if t.class != cAsk {
 				continue
 			}
 			m.askPhrase(s, i, firstWord, About(t.value), req)
@@ -192,7 +192,7 @@ func (m *message) isWorkNoun(i int) bool {
 func (m *message) otherAsk(s int, not About) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		for _, t := range m.items[i].tags {
-			if m.p.classes[t.class] == cAsk && About(t.value) != not {
+			if t.class == cAsk && About(t.value) != not {
 				switch About(t.value) {
 				case AskTrend, AskReport, AskTankSize, AskSummary:
 					return true

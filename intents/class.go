@@ -82,46 +82,39 @@ var classNames = map[string]class{
 }
 
 // classSet is a set of classes, one bit each.
-type classSet [2]uint64
+type classSet uint64
 
-func (s classSet) has(c class) bool { return s[c>>6&1]>>(c&63)&1 != 0 }
+// There is one bit for every class; a 65th class does not compile.
+const _ = uint(63 - cWord)
 
-// with adds a class to the set.
-func (s classSet) with(c class) classSet {
-	s[c>>6] |= 1 << (c & 63)
-	return s
-}
-
-// union returns the classes of both sets.
-func (s classSet) union(t classSet) classSet { return classSet{s[0] | t[0], s[1] | t[1]} }
-
-// within tells whether all classes of the set are in t.
-func (s classSet) within(t classSet) bool { return s[0]&^t[0] == 0 && s[1]&^t[1] == 0 }
+func (s classSet) has(c class) bool { return s>>c&1 != 0 }
 
 // meets tells whether the sets share a class.
-func (s classSet) meets(t classSet) bool { return s[0]&t[0] != 0 || s[1]&t[1] != 0 }
+func (s classSet) meets(t classSet) bool { return s&t != 0 }
+
+// within tells whether all classes of the set are in t.
+func (s classSet) within(t classSet) bool { return s&^t == 0 }
 
 // setOf returns the set of classes.
 func setOf(cs ...class) (s classSet) {
 	for _, c := range cs {
-		s = s.with(c)
+		s |= 1 << c
 	}
 	return s
 }
 
 // classesOf returns the classes of tags.
-func (p *Parser) classesOf(tags []tag) classSet {
-	var s classSet
+func classesOf(tags []tag) (s classSet) {
 	for _, t := range tags {
-		s = s.with(p.classes[t.class])
+		s |= 1 << t.class
 	}
 	return s
 }
 
 // has tells whether tags hold a class with a value; an empty value is any.
 func (p *Parser) has(tags []tag, c class, value string) bool {
-	for _, t := range tags {
-		if p.classes[t.class] == c && (value == "" || t.value == value) {
+	for i := range tags {
+		if tags[i].class == c && (value == "" || tags[i].value == value) {
 			return true
 		}
 	}
@@ -130,9 +123,9 @@ func (p *Parser) has(tags []tag, c class, value string) bool {
 
 // value returns the value of the first tag of a class.
 func (p *Parser) value(tags []tag, c class) (string, bool) {
-	for _, t := range tags {
-		if p.classes[t.class] == c {
-			return t.value, true
+	for i := range tags {
+		if tags[i].class == c {
+			return tags[i].value, true
 		}
 	}
 	return "", false

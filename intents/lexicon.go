@@ -21,12 +21,10 @@ var lexiconFiles embed.FS
 // tag is one meaning of a phrase: a class ("point", "item", "verb" …) and a
 // value within it.
 type tag struct {
-	class   classID
+	class   class
 	meaning meaning
 	value   string
 }
-
-type classID uint8
 
 // lexicon holds phrases in a trie over words. Read-only once built.
 type lexicon struct {
@@ -48,11 +46,9 @@ type lexicon struct {
 	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
-	classes  map[string]classID
-	names    []string
-	entries  map[string]*entry // by word: all that is known of it
-	byID     []*entry          // the same, by word of the vocabulary
-	kids     []int32           // by node: where its branches begin
+	entries  map[string]*entry  // by word: all that is known of it
+	byID     []*entry           // the same, by word of the vocabulary
+	kids     []int32            // by node: where its branches begin
 	branches []branch
 }
 
@@ -63,7 +59,7 @@ const nodes = 180_000
 func newLexicon() *lexicon {
 	return &lexicon{
 		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
-		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{}, classes: map[string]classID{}, names: []string{},
+		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
 		entries: map[string]*entry{},
 	}
 }
@@ -133,7 +129,11 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	if fields[0] == "sign" && len(fields) == 2 {
 		return l.addSigns(fields[1], body)
 	}
-	t := tag{class: l.classOf(fields[0])}
+	c, ok := classNames[fields[0]]
+	if !ok {
+		return fmt.Errorf("there is no class %q", fields[0])
+	}
+	t := tag{class: c}
 	if len(fields) > 1 {
 		t.value = fields[1]
 	}
@@ -145,16 +145,6 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		l.add(alts, t, 0, 0)
 	}
 	return nil
-}
-
-func (l *lexicon) classOf(name string) classID {
-	id, ok := l.classes[name]
-	if !ok {
-		id = classID(len(l.names))
-		l.names = append(l.names, name)
-		l.classes[name] = id
-	}
-	return id
 }
 
 // alternatives splits "[a b _] word $def" into the words possible at each place;
@@ -216,7 +206,7 @@ func (l *lexicon) add(alts [][]string, t tag, at int, node int32) {
 		n := node
 		for _, one := range strings.Split(w, "+") {
 			id := l.word(fold(one))
-			if c := classNames[l.names[t.class]]; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose {
+			if c := t.class; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose {
 				l.spelt[id] = true
 			}
 			n = l.step(n, id)

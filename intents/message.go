@@ -200,7 +200,7 @@ func (m *message) build() {
 	}
 	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
 	for i := range m.items {
-		m.kinds = m.kinds.union(m.items[i].kinds)
+		m.kinds |= m.items[i].kinds
 		m.hold(m.items[i].tags)
 	}
 	if p.ungated {
@@ -402,4 +402,4 @@ func (m *message) say(i int, w string) {
 }
 
 // unsay takes its meaning from item i: it is only a word here.
-func (m *message) unsay(i int) { m.items[i].tags, m.items[i].kinds = nil, classSet{} }
+func (m *message) unsay(i int) { m.items[i].tags, m.items[i].kinds = nil, 0 }

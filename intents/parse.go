@@ -13,7 +13,6 @@ import (
 type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
-	classes   []class    // by classID of the lexicon
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
 	scratches sync.Pool  // of *scratch: room to work on
 	ungated   bool       // every gate is open
@@ -42,18 +41,11 @@ func New(words ...Word) (*Parser, error) {
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}
-	for _, name := range p.lex.names {
-		c, ok := classNames[name]
-		if !ok {
-			return nil, fmt.Errorf("the lexicon has a class %q that the parser does not know", name)
-		}
-		p.classes = append(p.classes, c)
-	}
 	for _, tags := range p.lex.tags {
 		for i := range tags {
-			tags[i].meaning = meaningOf(p.classes[tags[i].class], tags[i].value)
+			tags[i].meaning = meaningOf(tags[i].class, tags[i].value)
 		}
-		p.kinds = append(p.kinds, p.classesOf(tags))
+		p.kinds = append(p.kinds, classesOf(tags))
 	}
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil
@@ -99,7 +91,7 @@ func (l *lexicon) addShopWord(w Word) error {
 			for i, s := range says {
 				alts[i] = []string{contraction(s)}
 			}
-			l.add(alts, tag{class: l.classOf(cls), value: value}, 0, 0)
+			l.add(alts, tag{class: classNames[cls], value: value}, 0, 0)
 			return nil
 		}
 	}

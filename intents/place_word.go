@@ -105,7 +105,7 @@ func (m *message) belongsTo(a, b int) bool {
 			led = true
 		case "the", "a", "that", "her", "his", "their", "foot", "bottom", "base":
 		default:
-			if !led || m.items[k].kinds != (classSet{}) || m.items[k].mark || m.items[k].num != nil {
+			if !led || m.items[k].kinds != 0 || m.items[k].mark || m.items[k].num != nil {
 				return false
 			}
 		}

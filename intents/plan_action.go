@@ -61,7 +61,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	}
 	will := m.willNear(i)
 	for _, t := range it.tags {
-		if m.p.classes[t.class] != cDo {
+		if t.class != cDo {
 			continue
 		}
 		switch t.value {

@@ -35,7 +35,7 @@ func (m *message) meantAction(i int) (assess.Action, bool) {
 	for k := i - 1; k >= m.sents[first].from; k-- {
 		it := &m.items[k]
 		for _, t := range it.tags {
-			c := m.p.classes[t.class]
+			c := t.class
 			if c != cDo && c != cBase || m.is(k, cItem, "") || m.is(k, cPart, "") || strings.HasPrefix(it.text, "doing ") {
 				continue
 			}

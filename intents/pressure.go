@@ -117,7 +117,7 @@ func (m *message) pressureRole(i int) (role, string) {
 }
 
 // sidelong are the classes of words that a number may still count.
-var sidelong = classSet{}.with(cWhose).with(cNamed).with(cInitial).with(cHint)
+var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
 
 // unknownNoun tells whether item i is a word that the number before it may count.
 func (m *message) unknownNoun(i int) bool {

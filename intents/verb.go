@@ -73,7 +73,7 @@ func (m *message) findVerbs() {
 			continue
 		}
 		for _, t := range it.tags {
-			if m.p.classes[t.class] != cDid {
+			if t.class != cDid {
 				continue
 			}
 			if strings.HasSuffix(it.text, "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays[m.items[i+1].unit] > 0) {
