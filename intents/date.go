@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -30,10 +31,19 @@ var months = map[string]time.Month{
 // unitDays are the days of a unit of time, as the desk counts them.
 var unitDays = map[string]int{"day": 1, "week": 7, "month": 30, "year": 365}
 
+var dayOpener = opener{
+	hints: []string{"today", "daytime"},
+	words: slices.Concat(
+		[]string{"tomorrow", "tmrw", "tmw", "tmrrw", "tomorow", "tommorow", "tommorrow", "tmro", "tomrrow", "mnn", "2moro", "tomo", "2morrow", "manana", "pasado", "day", "hoy"},
+		[]string{"next", "nxt", "proxima", "proximo", "siguiente", "semana", "week", "mes", "ano", "half", "medio", "few", "couple", "par", "a", "an", "one", "un", "una", "another", "otra", "otro"},
+		[]string{"fortnight", "quincena", "annually", "yearly"},
+		wordsOf(weekdays), wordsOf(months), wordsOf(ordinals)),
+}
+
 // dates finds the days and spans of time told.
 func (m *message) dates() {
 	for i := 0; i < len(m.items); i++ {
-		if m.items[i].mark || m.items[i].site {
+		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(keyDay, i) {
 			continue
 		}
 		if d, n, ok := m.dateAt(i); ok {

@@ -19,8 +19,8 @@ func (m *message) earlierDay() {
 	}
 	at, ago := -1, 0
 	for i := range m.items {
-		if person(m.text(i)) || m.is(i, cNow, "") || m.text(i) == "today" || m.text(i) == "hoy" {
-			return
+		if m.items[i].num == nil && !m.begins(keyAgo, i) {
+			continue
 		}
 		n, ok := m.agoAt(i)
 		if !ok {
@@ -33,6 +33,11 @@ func (m *message) earlierDay() {
 	}
 	if at < 0 {
 		return
+	}
+	for i := range m.items {
+		if person(m.text(i)) || m.is(i, cNow, "") || m.text(i) == "today" || m.text(i) == "hoy" {
+			return
+		}
 	}
 	for _, r := range m.readings {
 		if r.sent != m.items[at].sent {
@@ -57,6 +62,8 @@ func (m *message) since(i int) bool {
 	}
 	return false
 }
+
+var agoOpener = opener{words: append(wordsOf(weekdays), "yesterday", "ayer", "antier", "anteayer", "antes de ayer", "day before yesterday")}
 
 // agoAt reads a day gone by at item i, in days before today.
 func (m *message) agoAt(i int) (days int, ok bool) {

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -153,6 +154,15 @@ func (m *message) pointUsed(i int) bool {
 	return false
 }
 
+var factOpener = opener{
+	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
+	hints:   []string{"served", "serviced"},
+	words: slices.Concat(
+		[]string{"unk", "unknown", "desconocida", "desconocido", "unknwn"},
+		[]string{"this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last"},
+		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label", "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}), // ageUnknown
+}
+
 // attributeAt reads what item i says of some equipment.
 func (m *message) attributeAt(i int) []attribute {
 	it := &m.items[i]
@@ -176,6 +186,9 @@ func (m *message) attributeAt(i int) []attribute {
 			add("charge")
 		}
 		return out
+	}
+	if !m.begins(keyFact, i) {
+		return nil
 	}
 	if it.tags == nil {
 		switch it.text {

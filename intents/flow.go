@@ -1,13 +1,26 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
 )
 
+var flowOpener = opener{
+	classes: setOf(cStatic, cFlowing),
+	hints:   []string{"flows", "rests", "quiet", "uses"},
+	words: slices.Concat(
+		[]string{"flow", "st", "fl", "res", "with", "w/", "w", "con"},
+		[]string{"running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida"},
+		[]string{"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados"}),
+}
+
 // flowTag reads the running or resting of water at item i.
 func (m *message) flowTag(i int) assess.Flow {
+	if !m.begins(keyFlow, i) {
+		return ""
+	}
 	switch {
 	case m.text(i) == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1):
 		return "" // "stat on the heater says 140"

@@ -41,6 +41,14 @@ func (m *message) shut(g gate) bool {
 	return true
 }
 
+// openAll opens all gates, and makes every rule try every item.
+func (m *message) openAll() {
+	m.allKeys = ^keySet(0)
+	for i := range m.holds {
+		m.holds[i] = true
+	}
+}
+
 // hold notes that the message holds the meanings of tags.
 func (m *message) hold(tags []tag) {
 	for _, t := range tags {

@@ -1,13 +1,26 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
 )
 
+var stateOpener = opener{
+	classes: setOf(cState, cOn, cOff),
+	hints:   []string{"cold"},
+	words: slices.Concat(
+		[]string{"w/o", "without", "wo", "apagado", "off"},
+		[]string{"fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando"},
+		[]string{"quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged"}),
+}
+
 // heaterTag reads the heater's state at item i.
 func (m *message) heaterTag(i int) assess.HeaterState {
+	if !m.begins(keyState, i) {
+		return ""
+	}
 	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" {
 		return ""
 	}

@@ -17,6 +17,7 @@ type message struct {
 	toks    []token
 	items   []item
 	kinds   classSet // the classes of all items
+	allKeys keySet   // of every item, besides its own
 	holds   [meanings]bool
 	sents   []sentence
 	sites   []address
@@ -44,6 +45,7 @@ type item struct {
 	text      string
 	tags      []tag
 	kinds     classSet // the classes among tags
+	keys      keySet   // the rules that may begin here
 	num       *numeral
 	unit      string // of a number
 	mark      bool
@@ -145,16 +147,18 @@ func (m *message) build() {
 		}
 		if k := inSite[i]; k > 0 {
 			a := m.sites[k-1]
-			m.items = append(m.items, item{tok: i, n: a.to - i, text: "«site»", site: true})
+			it := m.add(i, a.to-i)
+			it.text, it.site = "«site»", true
 			i = a.to
 			continue
 		}
 		switch t.kind {
 		case mark:
-			m.items = append(m.items, item{tok: i, n: 1, text: t.text, mark: true})
+			m.add(i, 1).mark = true
 			i++
 		case number:
-			m.items = append(m.items, item{tok: i, n: 1, text: t.text, num: t.num, value: t.num.value})
+			it := m.add(i, 1)
+			it.num, it.value = t.num, t.num.value
 			i++
 		default:
 			end := i + 1
@@ -164,12 +168,12 @@ func (m *message) build() {
 			node, n := p.lex.find(m.toks, i, end)
 			if n == 0 {
 				if a, b := p.joined(t.text); a != 0 {
-					m.items = append(m.items, item{tok: i, n: 1, text: p.lex.phrases[a], tags: p.lex.tags[a], kinds: p.kinds[a]})
+					m.means(m.add(i, 1), a)
 					if b != 0 {
-						m.items = append(m.items, item{tok: i, n: 1, text: p.lex.phrases[b], tags: p.lex.tags[b], kinds: p.kinds[b]})
+						m.means(m.add(i, 1), b)
 					}
 				} else {
-					m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+					m.add(i, 1)
 				}
 				i++
 				continue
@@ -188,13 +192,13 @@ func (m *message) build() {
 				if nd, k := p.lex.find(m.toks, i+n-1, min(end+2, len(m.toks))); k >= 2 && inSite[min(i+n+k-2, len(m.toks)-1)] == 0 && (p.has(p.lex.tags[nd], cItem, "") || p.has(p.lex.tags[nd], cRelief, "") || p.has(p.lex.tags[nd], cDid, "") && p.has(p.lex.tags[node], cAsk, "") || p.has(p.lex.tags[nd], cCond, "") && (k >= 3 && p.has(p.lex.tags[node], cState, "") || !p.has(p.lex.tags[node], cCond, "") && p.lex.phrases[node] == "is done") || p.has(p.lex.tags[nd], cBefore, "") && n == 2 || p.has(p.lex.tags[nd], cSym, "") && (k > n || denies(p.lex.phrases[node]))) && !p.has(p.lex.tags[node], cItem, "") && !p.has(p.lex.tags[node], cPoint, "") {
 					node, n = p.lex.find(m.toks, i, i+n-1)
 					if n == 0 {
-						m.items = append(m.items, item{tok: i, n: 1, text: t.text})
+						m.add(i, 1)
 						i++
 						continue
 					}
 				}
 			}
-			m.items = append(m.items, item{tok: i, n: n, text: p.lex.phrases[node], tags: p.lex.tags[node], kinds: p.kinds[node]})
+			m.means(m.add(i, n), node)
 			i += n
 		}
 	}
@@ -204,13 +208,28 @@ func (m *message) build() {
 		m.hold(m.items[i].tags)
 	}
 	if p.ungated {
-		for i := range m.holds {
-			m.holds[i] = true
-		}
+		m.openAll()
 	}
 	m.units()
 	m.joinRows()
 	m.cut()
+}
+
+// add appends an item of n tokens, a word as it is typed.
+func (m *message) add(tok, n int) *item {
+	t := &m.toks[tok]
+	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
+	it := &m.items[len(m.items)-1]
+	if n == 1 && t.kind == word {
+		it.keys = m.p.lex.of(t).keys
+	}
+	return it
+}
+
+// means makes an item the phrase of a node of the lexicon.
+func (m *message) means(it *item, node int32) {
+	it.text, it.tags, it.kinds = m.p.lex.phrases[node], m.p.lex.tags[node], m.p.kinds[node]
+	it.keys |= m.p.keys[node]
 }
 
 // timeOfJob tells whether the phrase of tokens i..end, "after the reg", is followed by
@@ -397,7 +416,8 @@ func denies(s string) bool {
 // say makes item i the word w of the lexicon.
 func (m *message) say(i int, w string) {
 	node := m.p.lex.first[m.p.lex.vocab[w]]
-	m.items[i].text, m.items[i].tags, m.items[i].kinds = w, m.p.lex.tags[node], m.p.kinds[node]
+	m.means(&m.items[i], node)
+	m.kinds |= m.items[i].kinds
 	m.hold(m.items[i].tags)
 }
 

@@ -14,6 +14,7 @@ type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
+	keys      []keySet   // by node of the lexicon: the rules that may begin at its phrase
 	scratches sync.Pool  // of *scratch: room to work on
 	ungated   bool       // every gate is open
 }
@@ -38,14 +39,21 @@ func New(words ...Word) (*Parser, error) {
 			return nil, err
 		}
 	}
+	ring := newKeyring()
+	for w, keys := range ring.words {
+		if !strings.Contains(w, " ") {
+			p.lex.entry(w).keys = keys
+		}
+	}
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}
-	for _, tags := range p.lex.tags {
+	for node, tags := range p.lex.tags {
 		for i := range tags {
 			tags[i].meaning = meaningOf(tags[i].class, tags[i].value)
 		}
 		p.kinds = append(p.kinds, classesOf(tags))
+		p.keys = append(p.keys, ring.of(p.lex.phrases[node], tags))
 	}
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil

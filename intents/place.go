@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+var placeOpener = opener{
+	classes: setOf(cPoint, cPlace, cBibb, cInitial),
+	hints:   []string{"bothsides", "enters", "leaves"},
+	words:   []string{"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes", "st", "bth", "drain", "house", "casa", "hose", "abajo"},
+}
+
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
 func (m *message) places() {
@@ -24,6 +30,9 @@ func (m *message) places() {
 		if m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~") {
 			m.unsay(i) // "~88~ 78 (typo)": the slip is struck out already
 			its[i].text = "aside"
+			continue
+		}
+		if !m.begins(keyPlace, i) && !m.is(i, cItem, "drain_valve") && !strings.HasSuffix(its[i].text, "s") {
 			continue
 		}
 		if p := m.besidePRV(i); p != "" {

@@ -57,9 +57,14 @@ func (f *fact) empty() bool {
 	return e == (assess.Equipment{}) && !f.named
 }
 
+var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{"had", "till", "til", "until"}}
+
 // timeWord tells whether item i places a reading before or after work: weak
 // words ("was", "now") only count beside work.
 func (m *message) timeWord(i int, worked bool) assess.When {
+	if !m.begins(keyTime, i) {
+		return ""
+	}
 	t := m.text(i)
 	if m.items[i].point != "" || m.items[i].mark {
 		return ""

@@ -99,8 +99,18 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 	m.note(i, string(name), "symptom")
 }
 
+var symptomOpener = opener{
+	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
+	words: slices.Concat(
+		[]string{"running", "runs", "runs at", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua"}, // toilet
+		[]string{"takes", "took", "tarda", "low", "baja", "bajita", "weak", "poor", "lousy", "wk", "knock", "black"}),
+}
+
 // symptomAt reads a symptom at item i.
 func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
+	if !m.begins(keySymptom, i) {
+		return "", false
+	}
 	t := m.text(i)
 	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
 		return "", false

@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // verb is a word of work in the message.
 type verb struct {
@@ -15,12 +18,26 @@ type verb struct {
 	renews  bool // puts in a part after its like was taken out
 }
 
+var deedOpener = opener{
+	classes: setOf(cDid, cBase, cMove, cSym, cPart),
+	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword"},
+	words: slices.Concat(
+		[]string{"put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw"},                                                      // airs
+		[]string{"set", "set a", "stood", "stood up", "put in", "put in a", "hung", "landed"},                                                // changeout
+		[]string{"in", "on", "in place", "up", "one"},                                                                                        // newPart, firstOne
+		[]string{"quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta"},                                                          // nameNew
+		[]string{"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro"}), // shutsWater
+}
+
 // verbs finds the words of work and says whether the work was done.
 func (m *message) findVerbs() {
 	m.falls()
 	m.unswallow()
 	for i := range m.items {
 		it := &m.items[i]
+		if !m.begins(keyDeed, i) && !m.workedWord(i) && (it.num == nil || it.unit != "turn") && m.shut(firstOneGate) {
+			continue
+		}
 		if m.airs(i) {
 			v := verb{at: i, what: "charged", objAt: -1}
 			m.judge(&v)
