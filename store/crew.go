@@ -85,15 +85,15 @@ func (tx *Tx) People() ([]Person, error) {
 // LastReportIn returns the newest message of a thread that still reports
 // something; author limits it to one person's, empty does not.
 func (tx *Tx) LastReportIn(channel, thread, author string) (Message, bool, error) {
-	return first(tx.messages(`WHERE id = (SELECT r.message FROM message m JOIN report r ON r.message = m.id
+	return first(tx.messages(`WHERE id = (SELECT r.message FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
 		WHERE m.id IN `+thread12+` AND (?3 = '' OR m.author = ?3) ORDER BY m.at DESC, m.id DESC LIMIT 1)`, channel, thread, author))
 }
 
 // ReportsBy returns a person's newest reports, newest first; a few, of those
 // that are known as theirs.
 func (tx *Tx) ReportsBy(author string, limit int) ([]Report, error) {
-	return all(tx, scanReport, `SELECT r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message
-		WHERE r.message IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT ?2`, author, limit)
+	return all(tx, scanReport, `SELECT `+reportColumns+`, m.frame FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
+		WHERE m.id IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT ?2`, author, limit)
 }
 
 // WordingsOf returns a message and its edits, oldest first.
@@ -103,5 +103,5 @@ func (tx *Tx) WordingsOf(id int64) ([]Message, error) {
 
 // ReportOf returns what a message reported.
 func (tx *Tx) ReportOf(message int64) (Report, bool, error) {
-	return first(all(tx, scanReport, `SELECT r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message WHERE r.message = ?`, message))
+	return first(all(tx, scanReport, `SELECT `+reportColumns+`, m.frame FROM message m JOIN report r ON r.site = m.site AND r.message = m.id WHERE m.id = ?`, message))
 }

@@ -40,10 +40,10 @@ type Row struct {
 var columns = []string{"site", "town", "postcode", "date", "said_at", "who", "author", "psi", "point", "heater", "flow", "peak", "when", "side", "fair", "message", "also"}
 
 const exportRows = `SELECT ifnull(t.line, s.line), ifnull(t.town, s.town), ifnull(t.postcode, s.postcode), r.day, r.at, ifnull(nullif(p.name, ''), r.author), r.author,
-	d.psi, ifnull(d.point, ''), ifnull(d.heater, ''), ifnull(d.flow, ''), ifnull(d.peak, 0), ifnull(d.moment, ''), ifnull(d.side, ''), ifnull(d.fair, ''), r.message, m.frame, ifnull(d.n, 0)
+	CAST(d.value ->> 0 AS REAL), ifnull(d.value ->> 1, ''), ifnull(d.value ->> 2, ''), ifnull(d.value ->> 3, ''), ifnull(d.value ->> 4, 0), ifnull(d.value ->> 5, ''), ifnull(d.value ->> 6, ''), ifnull(d.value ->> 7, ''), r.message, m.frame, ifnull(d.key, 0)
 	FROM report r JOIN site s ON s.id = r.site LEFT JOIN site t ON t.id = s.joined JOIN message m ON m.id = r.message LEFT JOIN person p ON p.id = r.author
-	LEFT JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.message
-	ORDER BY r.message, d.n`
+	LEFT JOIN json_each(r.readings) d
+	ORDER BY r.message, d.key`
 
 // Export writes every reading on record, in the order of the reports, as "csv"
 // or "jsonl". Cells of the CSV that a spreadsheet would take for a formula are

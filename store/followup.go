@@ -64,7 +64,7 @@ func (tx *Tx) TakeBackFollowUps(message int64, at time.Time) error {
 	if _, err := tx.exec(`UPDATE follow_up SET state = 'dropped', ended = ? WHERE source = ? AND state = 'open'`, millis(at), message); err != nil {
 		return err
 	}
-	_, err := tx.exec(`UPDATE OR IGNORE follow_up SET state = 'open', ended = NULL, ended_by = NULL WHERE ended_by = ? AND state = 'done'`, message)
+	_, err := tx.exec(`UPDATE OR IGNORE follow_up SET state = 'open', ended = NULL, ended_by = NULL WHERE ended = (SELECT at FROM message WHERE id = ?1) AND ended_by = ?1 AND state = 'done'`, message)
 	return err
 }
 

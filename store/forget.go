@@ -84,13 +84,15 @@ func (tx *Tx) forgetHouse(site SiteRecord, reads func(text string) []assess.Site
 		return out, err
 	}
 	for _, s := range []string{
+		`DELETE FROM report WHERE (site, message) IN (SELECT site, id FROM message WHERE id IN (SELECT id FROM gone))`,
+		`DELETE FROM report WHERE site IN (SELECT id FROM gone_site)`,
 		`UPDATE message SET site = NULL WHERE site IN (SELECT id FROM gone_site)`,
 		`UPDATE person SET site = NULL WHERE site IN (SELECT id FROM gone_site)`,
-		`DELETE FROM report WHERE site IN (SELECT id FROM gone_site) OR message IN (SELECT id FROM gone)`,
 		`DELETE FROM equipment WHERE site IN (SELECT id FROM gone_site)`,
 		`DELETE FROM question WHERE message IN (SELECT id FROM gone)`,
 		`DELETE FROM correction WHERE message IN (SELECT id FROM gone) OR by IN (SELECT id FROM gone)`,
 		`DELETE FROM follow_up WHERE site IN (SELECT id FROM gone_site) OR source IN (SELECT id FROM gone) OR opened IN (SELECT id FROM gone)`,
+		`UPDATE follow_up SET ended_by = NULL WHERE ended_by IN (SELECT id FROM gone)`,
 		`DELETE FROM alert_step WHERE alert IN (SELECT id FROM gone_alert)`,
 		`DELETE FROM alert WHERE id IN (SELECT id FROM gone_alert)`,
 		`UPDATE site SET source = NULL WHERE source IN (SELECT id FROM gone)`,
@@ -302,7 +304,7 @@ func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgott
 				n = len(ids)
 				for _, id := range ids {
 					for _, q := range []string{
-						`DELETE FROM report WHERE message = ?`,
+						dropReport,
 						`DELETE FROM correction WHERE message = ?1 OR by = ?1`,
 						`UPDATE message SET sum = 0, text = '', links = '[]', frame = NULL, state = 'retracted', by = NULL WHERE id = ?`,
 					} {

@@ -178,7 +178,8 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 // and was said or put right last.
 func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
 	return first(tx.messages(`WHERE id = (SELECT message FROM (
-			SELECT message, at, (SELECT max(c.by) FROM correction c WHERE c.message = report.message) AS fixed FROM report WHERE message IN `+toldBy1+` AND author = ?1 ORDER BY at DESC, message DESC LIMIT 8)
+			SELECT r.message, r.at, (SELECT max(c.by) FROM correction c WHERE c.message = r.message) AS fixed FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
+			WHERE m.id IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT 8)
 		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author))
 }
 

@@ -284,7 +284,7 @@ func TestDamageIsToldAfterAStepToo(t *testing.T) {
 	}
 	defer db.Close()
 	faults, err := db.Integrity(t.Context())
-	if err != nil || len(faults) != 2 || !strings.Contains(faults[0], "message 11 is not what was written") || !strings.Contains(faults[1], "have no report") {
+	if err != nil || len(faults) != 2 || !strings.Contains(faults[0], "message 11 is not what was written") || !strings.Contains(faults[1], "not filed with it") {
 		t.Errorf("%q %v", faults, err)
 	}
 	if n := lines(t, db.write, `SELECT count(*) FROM reading`); n[0] != "[13]" {
@@ -370,7 +370,7 @@ func stopsWithinAStep(t *testing.T, old int) {
 			if _, _, err := w.run(p, nil); err != nil {
 				return err
 			}
-			if i%8 != 7 {
+			if i%8 != 7 && i < len(parts)-1 {
 				continue
 			}
 			as := filepath.Join(t.TempDir(), "record.db")
@@ -390,7 +390,7 @@ func stopsWithinAStep(t *testing.T, old int) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < 100_000 {
+	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < 32_000 {
 		t.Fatalf("nothing of the step has reached the disk: %v", err)
 	}
 	for i, as := range left {

@@ -63,8 +63,8 @@ func (tx *Tx) QuestionAbout(message int64, kind string) (Question, bool, error) 
 func (tx *Tx) LastAnswered(channel, thread, author, kind string) (Question, bool, error) {
 	return first(all(tx, scanQuestion, `SELECT q.id, q.message, q.channel, q.thread, q.author, q.at, q.kind, q.body FROM question q
 		WHERE q.id = (SELECT max(a.id) FROM question a WHERE (a.message IN `+thread12+`
-			OR a.message = (SELECT r.message FROM report r WHERE r.message IN (SELECT value FROM json_each((SELECT told FROM person WHERE id = ?3))) AND r.author = ?3 ORDER BY r.at DESC, r.message DESC LIMIT 1)) AND a.channel = ?1 AND a.kind = ?4 AND a.state = 'answered')
-		AND NOT EXISTS (SELECT 1 FROM report r WHERE r.message IN `+thread12+` AND r.message > q.message)`, channel, thread, author, kind))
+			OR a.message = (SELECT r.message FROM message m JOIN report r ON r.site = m.site AND r.message = m.id WHERE m.id IN (SELECT value FROM json_each((SELECT told FROM person WHERE id = ?3))) AND r.author = ?3 ORDER BY r.at DESC, r.message DESC LIMIT 1)) AND a.channel = ?1 AND a.kind = ?4 AND a.state = 'answered')
+		AND NOT EXISTS (SELECT 1 FROM message m JOIN report r ON r.site = m.site AND r.message = m.id WHERE m.id IN `+thread12+` AND m.id > q.message)`, channel, thread, author, kind))
 }
 
 // Answered returns the answered questions of a kind, oldest first.

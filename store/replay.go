@@ -20,7 +20,7 @@ type Replay struct {
 }
 
 // derived tables in the order in which they can be emptied.
-var derived = []string{"reading", "report", "equipment", "question", "follow_up", "alert_step", "alert"}
+var derived = []string{"report", "equipment", "question", "follow_up", "alert_step", "alert"}
 
 // remembered tables are kept aside during a replay under "was_" and their name.
 var remembered = []string{"site", "follow_up", "alert", "alert_step", "due"}
@@ -50,17 +50,20 @@ func (tx *Tx) Replay() (*Replay, error) {
 		`CREATE INDEX temp.was_alert_opened ON was_alert (opened)`,
 		`CREATE INDEX temp.was_follow_up_opened ON was_follow_up (opened, action)`,
 		`CREATE INDEX temp.was_follow_up_id ON was_follow_up (id)`,
-		// What was taken back before it ever arrived stays gone; the rest is
-		// taken anew. A frame that stands (blank, imported) is no parser's.
-		`UPDATE message SET site = NULL, by = NULL, tries = 0, error = '',
-			state = CASE WHEN state = 'retracted' AND by IS NULL THEN state ELSE 'taken' END,
-			frame = CASE WHEN blank = 1 OR kind = 'imported' THEN frame END`,
 		`UPDATE person SET site = NULL, site_at = 0, told = '[]'`,
 	)
 	for _, t := range derived {
 		steps = append(steps, `DELETE FROM `+t)
 	}
-	steps = append(steps, `UPDATE site SET joined = NULL WHERE joined IS NOT NULL`, `DELETE FROM site`)
+	steps = append(steps,
+		// What was taken back before it ever arrived stays gone; the rest is
+		// taken anew. A frame that stands (blank, imported) is no parser's.
+		`UPDATE message SET site = NULL, by = NULL, tries = 0, error = '',
+			state = CASE WHEN state = 'retracted' AND by IS NULL THEN state ELSE 'taken' END,
+			frame = CASE WHEN blank = 1 OR kind = 'imported' THEN frame END`,
+		`UPDATE site SET joined = NULL WHERE joined IS NOT NULL`,
+		`DELETE FROM site`,
+	)
 	for _, s := range steps {
 		if _, err := tx.exec(s); err != nil {
 			return nil, err
@@ -258,7 +261,7 @@ var comparisons = []string{
 	`SELECT 'filed', m.id, m.at, m.author, m.text,
 		ifnull((SELECT s.line || ' ' || w.day || ifnull(' ' || w.psi || ' psi', '') FROM was_site s WHERE s.id = w.site), ''),
 		ifnull((SELECT s.line || ' ' || r.day || ifnull(' ' || r.house_psi || ' psi', '') FROM site s WHERE s.id = r.site), '')
-		FROM message m LEFT JOIN was_report w ON w.message = m.id LEFT JOIN report r ON r.message = m.id
+		FROM message m LEFT JOIN was_report w ON w.message = m.id LEFT JOIN report r ON r.site = m.site AND r.message = m.id
 		WHERE (w.site IS NOT r.site OR w.day IS NOT r.day OR w.psi IS NOT r.house_psi) ORDER BY m.id`,
 	`SELECT 'alert', a.opened, a.raised_at, '', s.line, ifnull(w.state || ' ' || w.codes, ''), a.state || ' ' || a.codes
 		FROM alert a JOIN site s ON s.id = a.site LEFT JOIN was_alert w ON w.id = a.id

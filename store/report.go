@@ -2,7 +2,6 @@ package store
 
 import (
 	"encoding/json"
-	"slices"
 	"time"
 
 	"lazyhand/assess"
@@ -16,6 +15,13 @@ type Report struct {
 	At      time.Time
 	Author  string
 	Frame   json.RawMessage // the message's; read only
+	judged  kept            // known of what Reports returns
+}
+
+// kept is what a report's row says of a verdict.
+type kept struct {
+	Verdict
+	readings string // as JSON
 }
 
 // Verdict is what an assessment made of a report; it is derived and can be
@@ -29,69 +35,67 @@ type Verdict struct {
 	Unfinished bool
 }
 
-// AddReport keeps a report. A message has one; a second one replaces it.
+// AddReport keeps a report, and files its message under its house. A message
+// has one; a second one replaces it.
 func (tx *Tx) AddReport(r Report) error {
-	if _, err := tx.exec(`DELETE FROM report WHERE message = ?`, r.Message); err != nil {
+	if _, err := tx.DropReport(r.Message); err != nil {
 		return err
 	}
-	_, err := tx.exec(`INSERT INTO report (message, site, day, at, author) VALUES (?, ?, ?, ?, ?)`,
-		r.Message, r.Site, r.Day.String(), millis(r.At), r.Author)
+	if _, err := tx.exec(`UPDATE message SET site = ?1 WHERE id = ?2 AND site IS NOT ?1`, r.Site, r.Message); err != nil {
+		return err
+	}
+	_, err := tx.exec(`INSERT INTO report (site, day, at, message, author) VALUES (?, ?, ?, ?, ?)`,
+		r.Site, r.Day.String(), millis(r.At), r.Message, r.Author)
 	return err
 }
 
 // DropReport takes back what a message reported; reported is false when that
 // was nothing.
 func (tx *Tx) DropReport(message int64) (reported bool, err error) {
-	n, err := tx.exec(`DELETE FROM report WHERE message = ?`, message)
+	n, err := tx.exec(dropReport, message)
 	return n > 0, err
 }
 
-// judgedReading is a reading as it is kept.
-type judgedReading struct {
+const dropReport = `DELETE FROM report WHERE site = (SELECT site FROM message WHERE id = ?1) AND message = ?1`
+
+// keptReading is a reading as a report's row has it.
+type keptReading struct {
 	assess.Reading
 	Side assess.Side
 	Fair assess.Fair
 }
 
-// Judge keeps the verdict on a report and its readings, in the order told. What
-// is kept already is left alone.
+// MarshalJSON writes the reading as the list that the table's comment tells.
+func (k keptReading) MarshalJSON() ([]byte, error) {
+	peak := 0
+	if k.Peak {
+		peak = 1
+	}
+	return json.Marshal([]any{k.PSI, k.Point, k.Heater, k.Flow, peak, k.When, k.Side, k.Fair})
+}
+
+// Judge keeps the verdict on a report that Reports returned and its readings, in
+// the order told. What is kept already is left alone.
 func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.JudgedReading) error {
-	_, err := tx.exec(`UPDATE report SET house_psi = ?1, street_psi = ?2, band = ?3, valve_work = ?4, unfinished = ?5 WHERE message = ?6
-		AND NOT (house_psi IS ?1 AND street_psi IS ?2 AND band = ?3 AND valve_work = ?4 AND unfinished = ?5)`,
-		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, r.Message)
-	if err != nil {
-		return err
-	}
-	day := r.Day.String()
-	kept, err := all(tx, func(scan func(...any) error) (k judgedReading, err error) {
-		err = scan(&k.PSI, &k.Point, &k.Heater, &k.Flow, &k.Peak, &k.When, &k.Side, &k.Fair)
-		return k, err
-	}, `SELECT psi, point, heater, flow, peak, moment, side, fair FROM reading WHERE site = ?+0 AND day = ?||'' AND report = ?+0 ORDER BY n`, r.Site, day, r.Message)
-	if err != nil {
-		return err
-	}
 	main := false
-	list := make([]judgedReading, len(read))
+	list := make([]keptReading, len(read))
 	for i, r := range read {
-		list[i] = judgedReading{r, assess.UnsureSide, assess.Doubtful}
+		list[i] = keptReading{r, assess.UnsureSide, assess.Doubtful}
 		if i < len(judged) {
 			list[i].Side, list[i].Fair = judged[i].Side, judged[i].Fair
 		}
 		main = main || list[i].Side == assess.StreetSide && list[i].Fair == assess.FairYes
 	}
-	if slices.Equal(kept, list) {
+	readings, err := json.Marshal(list)
+	if err != nil {
+		return err
+	}
+	if now := (kept{v, string(readings)}); now.same(r.judged) {
 		return nil
 	}
-	if len(kept) > 0 {
-		if _, err := tx.exec(`DELETE FROM reading WHERE site = ? AND day = ? AND report = ?`, r.Site, day, r.Message); err != nil {
-			return err
-		}
-	}
-	for i, j := range list {
-		if _, err := tx.exec(`INSERT INTO reading (site, day, report, n, psi, point, heater, flow, peak, moment, side, fair) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
-			r.Site, day, r.Message, i, j.PSI, j.Point, j.Heater, j.Flow, j.Peak, j.When, j.Side, j.Fair); err != nil {
-			return err
-		}
+	if _, err := tx.exec(`UPDATE report SET house_psi = ?, street_psi = ?, band = ?, valve_work = ?, unfinished = ?, readings = ? WHERE site = ? AND day = ? AND at = ? AND message = ?`,
+		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, string(readings), r.Site, r.Day.String(), millis(r.At), r.Message); err != nil {
+		return err
 	}
 	if main {
 		_, err = tx.exec(`UPDATE site SET main = 1 WHERE id = ? AND main = 0`, r.Site)
@@ -99,12 +103,24 @@ func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.
 	return err
 }
 
+// same tells whether two rows say the same.
+func (k kept) same(o kept) bool {
+	equal := func(a, b *float64) bool { return a == b || a != nil && b != nil && *a == *b }
+	return k.readings == o.readings && equal(k.HousePSI, o.HousePSI) && equal(k.StreetPSI, o.StreetPSI) &&
+		k.Band == o.Band && k.ValveWork == o.ValveWork && k.Unfinished == o.Unfinished
+}
+
+// reportColumns are those of a report r; scanReport wants its message's frame
+// after them.
+const reportColumns = `r.message, r.site, r.day, r.at, r.author, r.house_psi, r.street_psi, r.band, r.valve_work, r.unfinished, r.readings`
+
 func scanReport(scan func(...any) error) (Report, error) {
 	var r Report
 	var day string
 	var frame *string
 	var at int64
-	if err := scan(&r.Message, &r.Site, &day, &at, &r.Author, &frame); err != nil {
+	v := &r.judged
+	if err := scan(&r.Message, &r.Site, &day, &at, &r.Author, &v.HousePSI, &v.StreetPSI, &v.Band, &v.ValveWork, &v.Unfinished, &v.readings, &frame); err != nil {
 		return r, err
 	}
 	r.At = fromMillis(at)
@@ -114,7 +130,7 @@ func scanReport(scan func(...any) error) (Report, error) {
 	return r, r.Day.UnmarshalText([]byte(day))
 }
 
-const reportsOfSite = `SELECT r.message, r.site, r.day, r.at, r.author, m.frame FROM report r JOIN message m ON m.id = r.message
+const reportsOfSite = `SELECT ` + reportColumns + `, m.frame FROM report r JOIN message m ON m.id = r.message
 	WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day, r.at, r.message`
 
 // Reports returns what was reported about a house, oldest first.
@@ -143,7 +159,7 @@ type Tally struct {
 // Tally counts the reports from one day up to, not including, another.
 func (tx *Tx) Tally(from, to assess.Date) (Tally, error) {
 	var n Tally
-	_, err := tx.one([]any{&n.Houses, &n.Readings, &n.Fair}, `SELECT count(DISTINCT r.site), count(d.n), ifnull(sum(d.fair = 'yes'), 0)
-		FROM report r LEFT JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.message WHERE r.day >= ? AND r.day < ?`, from.String(), to.String())
+	_, err := tx.one([]any{&n.Houses, &n.Readings, &n.Fair}, `SELECT count(DISTINCT r.site), count(d.key), ifnull(sum(d.value ->> 7 = 'yes'), 0)
+		FROM report r LEFT JOIN json_each(r.readings) d WHERE r.day >= ? AND r.day < ?`, from.String(), to.String())
 	return n, err
 }

@@ -25,7 +25,7 @@ func (tx *Tx) ReportsBetween(from, to assess.Date, limit int) ([]SpanReport, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
 	}, `SELECT r.site, s.line, r.day, r.author, r.house_psi, r.band,
-			(SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.message), (SELECT count(*) FROM reading d WHERE d.site = r.site AND d.day = r.day AND d.report = r.message AND d.fair = 'yes')
+			json_array_length(r.readings), (SELECT count(*) FROM json_each(r.readings) d WHERE d.value ->> 7 = 'yes')
 		FROM report r JOIN site s ON s.id = r.site WHERE r.day >= ? AND r.day < ? ORDER BY r.day, r.message LIMIT ?`, from.String(), to.String(), limit)
 }
 
@@ -43,8 +43,8 @@ func (tx *Tx) StreetsRead(from, to assess.Date, limit int) ([]string, error) {
 	return all(tx, func(scan func(...any) error) (string, error) {
 		var s string
 		return s, scan(&s)
-	}, `SELECT DISTINCT s.street FROM report r JOIN reading d ON d.site = r.site AND d.day = r.day AND d.report = r.message JOIN site s ON s.id = r.site
-		WHERE r.day >= ? AND r.day < ? AND d.side = 'street' AND d.fair = 'yes' ORDER BY s.street LIMIT ?`, from.String(), to.String(), limit)
+	}, `SELECT DISTINCT s.street FROM reading r JOIN site s ON s.id = r.site
+		WHERE r.day >= ? AND r.day < ? AND r.side = 'street' AND r.fair = 'yes' ORDER BY s.street LIMIT ?`, from.String(), to.String(), limit)
 }
 
 // SiteReading is a reading as it stands in a house's story.
@@ -64,6 +64,6 @@ func (tx *Tx) ReadingsOf(site int64) ([]SiteReading, error) {
 			return r, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
-	}, `SELECT d.day, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d JOIN report r ON r.message = d.report
-		WHERE d.site IN `+groupOf1+` ORDER BY d.day, r.at, d.report, d.n`, site)
+	}, `SELECT d.day, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d
+		WHERE d.site IN `+groupOf1+` ORDER BY d.day, d.at, d.report, d.n`, site)
 }

@@ -151,10 +151,10 @@ func (db *DB) Integrity(ctx context.Context) ([]string, error) {
 			return err
 		}
 		var report int64
-		if found, err := tx.one([]any{&report}, `SELECT report FROM reading WHERE report NOT IN (SELECT message FROM report) LIMIT 1`); err != nil {
+		if found, err := tx.one([]any{&report}, `SELECT r.message FROM report r LEFT JOIN message m ON m.id = r.message WHERE m.site IS NOT r.site LIMIT 1`); err != nil {
 			return err
 		} else if found {
-			faults = append(faults, fmt.Sprintf("readings of report %d have no report", report))
+			faults = append(faults, fmt.Sprintf("what is kept as the report of message %d is not filed with it", report))
 		}
 		return nil
 	})

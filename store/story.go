@@ -79,7 +79,7 @@ type AtHouse struct {
 }
 
 const readingsOfStreet = `SELECT s.line, r.day, r.psi, r.point, r.side, r.fair FROM site s JOIN reading r ON r.site = s.id
-	WHERE s.street = ? AND r.day >= ? ORDER BY s.id, r.day, r.report, r.n LIMIT ?`
+	WHERE s.street = ? AND r.day >= ? ORDER BY s.id, r.day, r.at, r.report, r.n LIMIT ?`
 
 // ReadingsOfStreet returns all readings at the houses of a street since a day,
 // house by house.
@@ -256,7 +256,7 @@ func (tx *Tx) LastReport(site int64) (Report, bool, error) {
 	return first(all(tx, scanReport, lastReport, site))
 }
 
-const lastReport = `SELECT r.message, r.site, r.day, r.at, r.author, NULL FROM report r WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day DESC, r.at DESC LIMIT 1`
+const lastReport = `SELECT ` + reportColumns + `, NULL FROM report r WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day DESC, r.at DESC LIMIT 1`
 
 // ByClock tells whether the calendar has opened a follow-up for an action after
 // that message, with those words.

@@ -92,10 +92,11 @@ func makeRecord(t *testing.T, file string, houses int) {
 			SELECT m, printf('C0FIELD/%d.%06d', at / 1000, m), 'said', 'C0FIELD', printf('%d.%06d', at / 1000, m), printf('%d.%06d', at / 1000, m), printf('U%05d', m % 40), at,
 			printf('%d rear tap, heater idle, %d at the meter, %s', psi, psi + 40, ` + line + `),
 			printf('{"site":"%s","statements":[{"kind":"reading","psi":%d,"point":"rear_bibb","heater":"idle"},{"kind":"reading","psi":%d,"point":"street","flow":"static"}]}', ` + line + `, psi, psi + 40), h + 1 FROM v`,
-		visit + `INSERT INTO report (message, site, day, at, author, house_psi, band) SELECT m, h + 1, day, at, printf('U%05d', m % 40), psi, 'in_band' FROM v`,
-		visit + `INSERT INTO reading (site, day, report, n, psi, point, heater, flow, peak, moment, side, fair)
-			SELECT h + 1, day, m, n, psi + 40 * (n = 1), CASE n WHEN 1 THEN 'street' ELSE 'rear_bibb' END, 'idle', 'static', 0, '', CASE n WHEN 1 THEN 'street' ELSE 'house' END, 'yes'
-			FROM v, (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) WHERE n < 2 + (m + h) % 2 ORDER BY h, v, n`,
+		visit + `INSERT INTO report (message, site, day, at, author, house_psi, band, readings)
+			SELECT m, h + 1, day, at, printf('U%05d', m % 40), psi, 'in_band',
+				(SELECT json_group_array(json_array(psi + 40 * (n = 1), CASE n WHEN 1 THEN 'street' ELSE 'rear_bibb' END, 'idle', 'static', 0, '', CASE n WHEN 1 THEN 'street' ELSE 'house' END, 'yes'))
+					FROM (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) WHERE n < 2 + (m + h) % 2)
+			FROM v ORDER BY h, v`,
 		h + `INSERT INTO equipment (site, item, n, installed) SELECT h + 1, 'prv', 0, CAST(2005 + h % 20 AS TEXT) FROM h`,
 		h + `INSERT INTO follow_up (site, action, due, why, owner, source, opened)
 			SELECT h + 1, 'recheck', date('2026-01-01', printf('+%d days', h % 365)), 'yearly reading', 'U00001', 4 * h + 4, 4 * h + 4 FROM h`,
