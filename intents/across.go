@@ -173,7 +173,10 @@ func (m *message) lonePoint(s int) string {
 		if m.items[i].mark && m.text(i) == "," && p != "" && words <= 6 {
 			return p
 		}
-		if m.items[i].num != nil {
+		if n := m.items[i].num; n != nil {
+			if n.time || m.items[i].unit == "hour" || m.items[i].role == roleDate {
+				continue // "Gauge was on the rear bib since 5 pm"
+			}
 			return ""
 		}
 		if q := m.items[i].point; q != "" && m.items[i].role != roleTaken {

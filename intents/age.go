@@ -323,7 +323,7 @@ func (m *message) original(items []mentionOf) {
 		b := m.left(i, 5, false, func(k int) bool {
 			switch m.text(k) {
 			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
-				return m.text(k-2) != "for" || m.text(k-1) != "the" // "prv for the house 2020"
+				return !m.partFor(k) // "prv for the house 2020"
 			}
 			return m.is(k, cHint, "original")
 		})
@@ -349,4 +349,14 @@ func (m *message) original(items []mentionOf) {
 		}
 	}
 	m.setRole(built, roleIgnored, "the house's year")
+}
+
+// partFor tells whether a part is said to be for the house at item k: "PRV for the pool house 2013".
+func (m *message) partFor(k int) bool {
+	for j := k - 1; j > 0 && j >= k-3 && !m.items[j].mark; j-- {
+		if m.text(j) == "for" {
+			return m.is(j-1, cItem, "")
+		}
+	}
+	return false
 }

@@ -174,6 +174,11 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 				return roleFrom, foundAt, true
 			}
 		}
+		if v := m.verbLeft(i, 4, "set", "charged"); v != nil && v.done && v.object == "" && m.text(i-1) == "from" {
+			v.object = map[bool]string{true: "prv", false: "expansion_tank"}[m.is(part, cItem, "prv")]
+			it.owner = v.at + 1
+			return roleFrom, foundAt, true // "I turned it from 95 to 65"
+		}
 		return m.settledAt(part, i, roleFrom, foundAt)
 	case m.is(part, cItem, "prv") && m.leadsIn(j, "foundat") && m.leadsIn(i, "leftat"):
 		return m.settledAt(part, i, roleTo, "left, and told what it was") // "reg now at 58, was 90"

@@ -210,8 +210,8 @@ func (m *message) fatFingered(i int) bool {
 }
 
 func (m *message) fatFingeredAt(i int) bool {
-	if len(m.clean.quoted) > 0 && m.isMark(i-1, ",", "-", ":", ".") && m.is(i-2, cHint, "thatone") {
-		return false // "> kitchen 58" "fat fingered that, 85"
+	if len(m.clean.quoted) > 0 && m.left(i, 4, true, func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
+		return false // "> kitchen 58" "fat fingered that, it's 85"
 	}
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
 		return false // "that was a mistake, should be 85"

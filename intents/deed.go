@@ -277,3 +277,14 @@ func (m *message) jobLine(i int) (verb, bool) {
 	}
 	return v, true
 }
+
+// switchesPower tells whether "switched" at item i turns something on or off: "after I
+// switched the elements off".
+func (m *message) switchesPower(i int) bool {
+	if !strings.HasPrefix(m.text(i), "switched") {
+		return false
+	}
+	return m.right(i, 4, true, func(k int) bool {
+		return m.items[k].seg == m.items[i].seg && (m.is(k, cState, "") || m.is(k, cOff, "") || m.text(k) == "on")
+	}) >= 0
+}

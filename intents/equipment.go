@@ -295,7 +295,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
 				return false // "prv's been in there since 2009"
 			}
-			return m.items[k].seg == m.items[a.at].seg && !(m.text(k-1) == "the" && m.text(k-2) == "for" && m.is(k-3, cItem, ""))
+			return m.items[k].seg == m.items[a.at].seg && !m.partFor(k)
 		}
 		return false
 	}) >= 0 {

@@ -140,6 +140,9 @@ func (m *message) flowTag(i int) assess.Flow {
 			case "everything", "all", "todo", "todas", "ll", "each", "todos":
 				return assess.Static
 			}
+			if m.is(k, cHint, "allofit") && m.left(i, 6, true, func(j int) bool { return m.is(j, cItem, "heater") || m.is(j, cBurner, "") }) < 0 && m.text(i) != "off" {
+				return assess.Static // "108 there with all of it closed"
+			}
 		}
 	}
 	if f := m.againstRest(i); f != "" {
@@ -272,6 +275,9 @@ func (m *message) flowAcross(a mention, s int) {
 	if a.flow == assess.Flowing && m.saysOf(s, cColor) {
 		return // "Ran the tub, yes gray." tells of the water, not of the gauge
 	}
+	if m.anyText(s, "spinning", "spins", "turning") {
+		return // "Meter was spinning with the house shut." tells of a leak
+	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
 	// readings before and after
 	before := -1
@@ -283,7 +289,7 @@ func (m *message) flowAcross(a mention, s int) {
 	if before >= 0 && (!forward || before+1 == len(m.readings)) {
 		// both of a pair, or the last one
 		n := 1
-		if m.quantified(a.at) || m.closing(a.at) {
+		if m.quantified(a.at) || m.closing(a.at) || m.flowAlone(a, s) {
 			n = m.howMany(a.at)
 		}
 		last, many := m.readings[before].sent, n > 1

@@ -67,6 +67,13 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			}
 		}
 	}
+	if w := m.restedWith(a.at); w >= 0 && a.flow == assess.Static {
+		for k := hi - 1; k >= lo; k-- {
+			if r := &m.readings[k]; r.at < w && r.Flow == "" && (k+1 == hi || m.readings[k+1].at > w || m.chained(r.at, m.readings[k+1].at)) {
+				r.Flow = a.flow
+			}
+		}
+	}
 	// "street 114, after PRV 66 / tub 65, all of it with nothing running"
 	if m.allOfIt(a.at) && a.at > last.at {
 		for k := lo - 1; k >= 0 && m.readings[k].Flow == ""; k-- {
@@ -209,4 +216,40 @@ func (m *message) headed(a, b int) bool {
 		}
 	}
 	return false
+}
+
+// anyText tells whether sentence s holds one of the words.
+func (m *message) anyText(s int, words ...string) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		for _, w := range words {
+			if m.text(k) == w {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// flowAlone tells whether sentence s says nothing but that all water rested: "Nobody was
+// using water." Then it was so at all taps told before.
+func (m *message) flowAlone(a mention, s int) bool {
+	if a.flow != assess.Static || m.sents[s].header >= 0 && m.sents[s].to-m.sents[s].from > 8 {
+		return false
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].point != "" || m.is(k, cItem, "") || m.is(k, cState, "") || m.items[k].num != nil {
+			return false
+		}
+	}
+	return m.sents[s].to-m.sents[s].from <= 8
+}
+
+// restedWith tells whether the resting water at item i is told together with the heater's
+// state, behind a list of taps: "rear 78 and side 79 with the heater off and everything shut".
+func (m *message) restedWith(i int) int {
+	state := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") || m.is(k, cOff, "") })
+	if state < 0 || m.text(state+1) != "and" && !m.isMark(state+1, ",") {
+		return -1
+	}
+	return m.left(state, 4, true, func(k int) bool { return m.is(k, cHint, "whiles") || m.text(k) == "with" })
 }

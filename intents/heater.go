@@ -13,7 +13,7 @@ var stateOpener = opener{
 	words: slices.Concat(
 		[]string{"w/o", "without", "wo", "apagado", "off"},
 		[]string{"fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando"},
-		[]string{"quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged"}),
+		[]string{"quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged", "of"}),
 }
 
 // heaterTag reads the heater's state at item i.
@@ -21,7 +21,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !m.begins(keyState, i) {
 		return ""
 	}
-	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" {
+	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" && !m.misspeltOff(i) {
 		return ""
 	}
 	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
@@ -65,6 +65,12 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 				return assess.Idle
 			}
 		}
+		if t := m.text(i - 1); v == string(assess.Idle) && m.text(i) == "idle" && t == "not" {
+			return assess.Firing // "heater was firing not idle"
+		}
+		if v == string(assess.Idle) && m.text(i) == "se apago" && m.is(i+1, cDeterminer, "") && m.is(i+2, cPoint, "") {
+			return "" // "cuando se apaga la lavadora"
+		}
 		if v == string(assess.Firing) && m.neverDid(i) {
 			return assess.Idle
 		}
@@ -88,7 +94,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	switch m.text(i) {
 	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
 		on = on || true
-	case "quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged":
+	case "quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged", "of":
 		off = true
 	}
 	if !off && !on {
@@ -186,7 +192,7 @@ func (m *message) burnerNear(i int) bool {
 			return true
 		}
 		// "heater 30 gal electric 2009, off": its facts lie between
-		if m.is(k, cFuel, "") || (m.text(k) == "," || m.text(k) == "-") && m.factsBefore(k) || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+		if m.is(k, cFuel, "") || (m.text(k) == "," || m.text(k) == "-" || m.text(k) == ")") && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
 			continue
 		}
 		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {

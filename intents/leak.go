@@ -52,6 +52,12 @@ func (m *message) looksSo(i int) bool {
 	return m.is(i+1, cColor, "") || m.signsOf(i+1)&coloured != 0 || m.text(i+1) == "lk" || m.text(i+1) == "good" || m.text(i+1) == "ok"
 }
 
+// brokeAndMended tells whether what burst before the deed at item at was mended by it:
+// "split on the line to the rear bib - repaired".
+func (m *message) brokeAndMended(at int) bool {
+	return m.is(at, cDid, "fixed") && pastForm(m.text(at)) && m.closes(at) && m.items[at-1].mark && m.left(at, 9, true, func(k int) bool { return m.is(k, cFitting, "burst") }) >= 0
+}
+
 // repaired tells whether the leak at item i was mended on the visit.
 func (m *message) repaired(i int) bool {
 	for _, w := range m.work {

@@ -132,6 +132,9 @@ func runEnd(toks []token, i int) int {
 			break
 		}
 		if _, ok := numberWords[t.text]; ok {
+			if t.text == "once" && n > i && englishNumber(toks[n-1].text) {
+				break // "ninety one once it quit firing"
+			}
 			n++
 			continue
 		}

@@ -358,8 +358,8 @@ func (m *message) repeats(i int, pts []string) bool {
 		}
 		return false
 	}) >= 0
-	if !stays && !right && !m.onlyAgain(i) {
-		return false
+	if !stays && !right && !m.onlyAgain(i) || m.kinds.has(cBefore) && m.left(i, 8, true, func(k int) bool { return m.is(k, cAfter, "") && !m.is(k, cBefore, "") }) >= 0 {
+		return false // "before I started 79 and when I was finished it still gave 79"
 	}
 	for _, r := range m.readings {
 		if (r.sent == m.items[i].sent || r.sent == m.items[i].sent-1) && r.PSI == toPSI(m.items[i].value, m.items[i].unit) {

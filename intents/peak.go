@@ -95,7 +95,7 @@ func (m *message) highOfTwo(i int) bool {
 	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) {
 		return false
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && (m.has(cNow, "") || m.gaugeLeftOn(i)) {
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && (m.has(cNow, "") || m.gaugeLeftOn(i) || m.nextNum(i+1) > 0 && m.right(i, 6, true, func(k int) bool { return m.is(k, cBefore, "") }) > 0) {
 		return true // "high 139 / right now 74"
 	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }

@@ -198,7 +198,7 @@ func (m *message) runs(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+3 {
 		switch m.text(k) {
-		case "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+		case "next door", "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
 			k++
 			continue
 		}

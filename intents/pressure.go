@@ -173,7 +173,7 @@ func (m *message) readingCue(i int) bool {
 		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
 			return true
 		}
-		return m.is(k, cHint, "cue") || m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
+		return m.is(k, cHint, "cue") || k == i-1 && m.highOfTwo(k) || m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
 	})
 	if l >= 0 {
 		return true

@@ -78,6 +78,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 			return ""
 		}
 	}
+	if t == "it was" && (m.text(i-1) == "read" || m.text(i-1) == "looked" || m.text(i-1) == "checked" || m.text(i-1) == "i read") {
+		return "" // "the pressure there when I read it was 76"
+	}
 	if t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 {
 		return assess.Before // "replaced the prv, front 60, had 118"
 	}

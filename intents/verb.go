@@ -96,6 +96,9 @@ func (m *message) findVerbs() {
 			if strings.HasSuffix(it.text, "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays[m.items[i+1].unit] > 0) {
 				continue // "for a new one in 20 days"
 			}
+			if t.value == "replaced" && m.switchesPower(i) {
+				continue
+			}
 			if t.value == "set" && m.booked(i) {
 				continue // "prv swap set for june 24"
 			}
@@ -296,11 +299,22 @@ func be(s string) bool {
 func (m *message) verbBefore(at, upTo int) bool {
 	s := m.sents[m.items[at].sent]
 	for k := at; k >= s.from && k >= at-8; k-- {
-		if m.is(k, cDid, "") && k != upTo {
+		if m.is(k, cDid, "") && k != upTo && !m.stateAt(k) {
 			return true
 		}
 		if m.text(k) == "i" || m.text(k) == "we" || m.text(k) == "ive" {
 			return true
+		}
+	}
+	return false
+}
+
+// stateAt tells whether the word at item k, told before, is a state and no deed: "heater set
+// to 120, prv set to 60".
+func (m *message) stateAt(k int) bool {
+	for j := range m.verbs {
+		if m.verbs[j].at == k {
+			return m.verbs[j].state
 		}
 	}
 	return false

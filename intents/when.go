@@ -77,12 +77,30 @@ func (m *message) sinceTheDeed() {
 			continue // the order of telling alone says nothing
 		}
 		for j := k - 1; j >= 0; j-- {
+			if m.wentThere(r) {
+				break
+			}
 			if b := &m.readings[j]; b.When == assess.Before && len(b.points) == 1 && b.points[0] == r.points[0] && m.workedBetween(b.at, r.at) {
 				r.When = assess.After
 				break
 			}
 		}
 	}
+}
+
+// wentThere places a pressure that a tap went to by a setting told just before it: "I set
+// it to 65 and the rear bib went to 65".
+func (m *message) wentThere(r *reading) bool {
+	if m.text(r.at-1) != "to" || !m.is(r.at-2, cHint, "moves") {
+		return false
+	}
+	for _, w := range m.work {
+		if w.Action == assess.SetPRV && w.at < r.at && m.items[w.at].sent == r.sent && r.at-w.at < 14 {
+			r.When = assess.After
+			return true
+		}
+	}
+	return false
 }
 
 // leadsTo tells whether only "to" or an arrow lies between two numbers.
