@@ -3,6 +3,7 @@ package intents
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
 func (m *message) punctuate(toks []token) []token {
 	toks = arrows(toks)
+	headMarks(toks)
 	real, said := 0, 0
 	for i := range toks {
 		t := &toks[i]
@@ -150,4 +151,30 @@ func joinSlips(toks []token) []token {
 		out = append(out, t)
 	}
 	return out
+}
+
+// headMarks makes colons of the signs that set off the heads of a note's lines: "Meter > 117"
+// over "House side > 116".
+func headMarks(toks []token) {
+	heads := func(do func(i int)) {
+		words := 0
+		for i := range toks {
+			switch t := &toks[i]; {
+			case t.kind == mark && t.text == "\n":
+				words = 0
+			case t.kind == word && words >= 0:
+				words++
+			case t.kind == mark && (t.text == ">" || t.text == "->") && words > 0 && words <= 4 && !t.glued && i+1 < len(toks) && !toks[i+1].glued:
+				do(i)
+				words = -1
+			default:
+				words = -1
+			}
+		}
+	}
+	n := 0
+	heads(func(int) { n++ })
+	if n >= 3 {
+		heads(func(i int) { toks[i].text = ":" })
+	}
 }

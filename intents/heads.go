@@ -2,6 +2,7 @@ package intents
 
 import (
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -50,7 +51,7 @@ func (m *message) sectionAt(i int) (section, bool) {
 	if i+1 >= len(m.items) || m.items[i].mark || m.items[i].point != "" {
 		return section{}, false
 	}
-	if !m.isMark(i+1, ":", "\n", "-", "=", ">", "|") && !(m.text(i) == "al" && m.toks[m.items[i].tok].caps) {
+	if !m.isMark(i+1, ":", "\n", "-", "=", ">", "|") && !(m.text(i) == "al" && m.toks[m.items[i].tok].caps) && !m.capitalHead(i) {
 		return section{}, false // but "AL front 60": as left
 	}
 	sec := section{head: i, from: i + 1, to: m.sents[m.items[i].sent].to}
@@ -248,4 +249,23 @@ func (m *message) columnHeads(s int) []column {
 		}
 	}
 	return cols
+}
+
+// capitalHead tells whether item i is a head in capitals without a mark, one of several in
+// its note: "SITE 5006 S Bisbee Rd", "FOUND shower 31 / kitchen 35".
+func (m *message) capitalHead(i int) bool {
+	capital := func(k int) bool {
+		t := &m.toks[m.items[k].tok]
+		return t.kind == word && len(t.raw) > 2 && strings.ToUpper(t.raw) == t.raw
+	}
+	if !capital(i) || m.items[i].n != 1 || capital(i+1) && !m.items[i+1].site {
+		return false
+	}
+	heads := 0
+	for k := range m.items {
+		if (k == 0 || m.isMark(k-1, "\n")) && capital(k) && k+1 < len(m.items) && (m.items[k+1].site || !capital(k+1)) {
+			heads++
+		}
+	}
+	return heads >= 3
 }

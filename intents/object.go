@@ -258,6 +258,9 @@ func (m *message) leakPart(at int) bool {
 	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
 		from = max(m.sents[k].from, at-16)
 	}
+	if m.brokeAndMended(at) {
+		return true
+	}
 	leak, part, sure := false, false, m.is(at, cFitting, "sure")
 	for k := from; k < min(s.to, at+9); k++ {
 		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // quotedPoint returns the test point of the quoted line that the message puts right, ""
 // where the line tells none or several: "> laundry 55" over "that's my typo, it was 65".
@@ -22,4 +26,29 @@ func (m *message) quotedPoint() string {
 		}
 	}
 	return point
+}
+
+// ownQuote tells whether quoted lines are the writer's own note, set off from its head or
+// without any word beside them: a line that answers somebody comes after what it quotes.
+func ownQuote(text string, quoted []span) bool {
+	if len(quoted) < 2 {
+		return false
+	}
+	if quoted[0].from > 0 {
+		head := strings.ToLower(text[:quoted[0].from])
+		for _, w := range [...]string{"wrong", "fix", "correct", "should", "not ", "mine", "report", "this one", "said", "sent", "?"} {
+			if strings.Contains(head, w) {
+				return false
+			}
+		}
+		return strings.Contains(head, "\n")
+	}
+	end := 0
+	for _, q := range quoted {
+		if strings.TrimSpace(text[end:q.from]) != "" {
+			return false
+		}
+		end = q.to
+	}
+	return strings.TrimSpace(text[end:]) == ""
 }

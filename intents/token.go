@@ -121,6 +121,10 @@ func tokenize(c clean, d *scratch) []token {
 			i++
 		case isDigit(b):
 			t := digits(s, i, d)
+			if end := t.span.to; t.num.integer && len(t.num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && !wordByte(s, end+1) && !wordByte(s, i-1) {
+				t.num.value, t.num.digits = t.num.value*10, t.num.digits+"0" // "6o", "12O": the letter for the digit
+				t.text, t.raw, t.span.to = t.num.digits, s[i:end+1], end+1
+			}
 			i = t.span.to
 			add(t)
 		case b == '\'' && i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) && !wordByte(s, i-1):

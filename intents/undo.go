@@ -136,6 +136,9 @@ func undo(raw string, d *scratch) clean {
 	if quote >= 0 {
 		c.quoted = append(c.quoted, span{quote, len(u.out)})
 	}
+	if ownQuote(string(u.out), c.quoted) {
+		c.quoted = nil
+	}
 	if c.text = raw; string(u.out) != raw { // most messages are clean as they come
 		c.text = string(u.out)
 	}
