@@ -265,6 +265,10 @@ func (m *message) afterAbsent(i int) bool {
 		case "none", "no", "missing", "absent", "ninguno", "ninguna", "not present", "nope", "n/a", "nada", "not there", "not installed", "no tiene", "no hay":
 			if m.text(k) == "no" && k+1 < len(m.items) && !m.items[k+1].mark {
 				switch m.text(k + 1) {
+				case "there", "there is none", "there isnt", "there is", "none":
+					return m.right(k, 3, true, func(j int) bool {
+						return strings.HasSuffix(m.text(j), "none") || strings.HasSuffix(m.text(j), "isnt") || m.is(j, cAbsent, "")
+					}) >= 0
 				case "hay", "tiene", "lleva", "existe":
 					return true
 				}

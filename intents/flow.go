@@ -126,7 +126,7 @@ func (m *message) flowTag(i int) assess.Flow {
 				break
 			}
 		}
-	case "off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados":
+	case "off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados", "shut down":
 		for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == it.sent; k-- {
 			t := m.text(k)
 			if m.items[k].num != nil || m.items[k].mark || m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
@@ -279,6 +279,8 @@ func (m *message) flowAcross(a mention, s int) {
 		return // "Meter was spinning with the house shut." tells of a leak
 	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
+	all := m.anyText(s, "readings", "numbers", "lecturas") && !m.endsColon(s) // "Readings one by one with all else closed."
+	forward = forward && !all
 	// readings before and after
 	before := -1
 	for k := range m.readings {
@@ -289,7 +291,7 @@ func (m *message) flowAcross(a mention, s int) {
 	if before >= 0 && (!forward || before+1 == len(m.readings)) {
 		// both of a pair, or the last one
 		n := 1
-		if m.quantified(a.at) || m.closing(a.at) || m.flowAlone(a, s) {
+		if m.quantified(a.at) || m.closing(a.at) || all || m.flowAlone(a, s) {
 			n = m.howMany(a.at)
 		}
 		last, many := m.readings[before].sent, n > 1

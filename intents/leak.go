@@ -55,7 +55,7 @@ func (m *message) looksSo(i int) bool {
 // brokeAndMended tells whether what burst before the deed at item at was mended by it:
 // "split on the line to the rear bib - repaired".
 func (m *message) brokeAndMended(at int) bool {
-	return m.is(at, cDid, "fixed") && pastForm(m.text(at)) && m.closes(at) && m.items[at-1].mark && m.left(at, 9, true, func(k int) bool { return m.is(k, cFitting, "burst") }) >= 0
+	return m.is(at, cDid, "fixed") && pastForm(m.text(at)) && m.closes(at) && m.isMark(at-1, ",", "-", ":", "(") && m.left(at, 9, true, func(k int) bool { return m.is(k, cFitting, "burst") }) >= 0
 }
 
 // repaired tells whether the leak at item i was mended on the visit.
@@ -146,4 +146,14 @@ func (m *message) notColor(i int) bool {
 		return true // "brown for a minute then clear"
 	}
 	return (t == "not" || t == "isnt" || t == "wasnt" || t == "never") && m.closes(i) && !m.isItemNear(i)
+}
+
+// leakOver tells whether the sentence of item i says that a leak is over: "drip is gone".
+func (m *message) leakOver(i int) bool {
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if m.is(k, cSym, "leak") && (ended(m.text(k+1)) || be(m.text(k+1)) && ended(m.text(k+2))) {
+			return true
+		}
+	}
+	return false
 }

@@ -172,7 +172,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if (prev == "las" || prev == "los" || prev == "all" || prev == "both" || prev == "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
 		return roleIgnored, "count"
 	}
-	if m.text(i+1) == "s" && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) || m.halfHeard(i) {
+	if t := m.text(i + 1); (t == "s" || t == "o") && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) || m.halfHeard(i) {
 		if m.pointNear(i) {
 			m.askPlace(i)
 		}

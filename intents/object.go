@@ -14,6 +14,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	if obj == "" && (v.what == "set" || v.what == "charged") {
 		obj = m.partOfDeed(v)
 	}
+	if obj == "" {
+		obj = m.headedBy(v)
+	}
 	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
 		if n := m.right(v.at, 3, true, func(k int) bool { return m.items[k].num != nil }); n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15 && (v.what == "installed" || v.what == "replaced") {
 			obj = "expansion_tank" // "pulled the old tank, hung a 2 gal"
@@ -105,6 +108,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			}
 		}
 	case "rebuilt":
+		if obj != "prv" && strings.HasSuffix(m.text(v.at), "cartridge") && m.leakOver(v.at) {
+			return assess.RepairedLeak, "leak", true // "New cartridge, drip is gone"
+		}
 		if (m.text(v.at) == "cleaned" || m.text(v.at) == "limpie" || m.text(v.at) == "cleaned out" || m.text(v.at) == "limpiamos" || m.text(v.at) == "se limpio" || m.text(v.at) == "le limpie" || m.text(v.at) == "cleared" || m.text(v.at) == "rinsed" || m.text(v.at) == "cleaned up" || m.text(v.at) == "repare") && (obj != "prv" || carried) {
 			return "", "", false
 		}
@@ -172,6 +178,20 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		return assess.ShutOff, "", true
 	}
 	return "", "", false
+}
+
+// headedBy returns the part that heads the line of a deed, or that a rebuild is told right
+// behind: "exp tank: new one too, swapped", "prv from 2001, rebuilt w kit".
+func (m *message) headedBy(v *verb) string {
+	s := m.sents[m.items[v.at].sent]
+	topic, at := m.topicBefore(v.at)
+	switch {
+	case v.what == "replaced" && s.header > at && at >= s.from && (topic == "prv" || topic == "expansion_tank"):
+		return topic
+	case v.what == "rebuilt" && topic == "prv" && m.isMark(v.at-1, ",") && (pastForm(m.text(v.at)) || m.text(v.at) == "rebuilt") && m.text(v.at) != "cleaned" && !m.isNum(v.at+1) && m.text(v.at+1) != "in" && m.factualRun(at, v.at):
+		return topic
+	}
+	return ""
 }
 
 // partOfDeed returns the part that a deed before v in its sentence put in, when

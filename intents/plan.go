@@ -269,6 +269,9 @@ func (m *message) lastFailed(at int) string {
 			c := m.itemCode(k, v)
 			if c == "prv" || c == "expansion_tank" {
 				for j := max(0, k-6); j < min(len(m.items), k+12); j++ {
+					if j < k && m.items[j].sent != m.items[k].sent {
+						continue // "regulator's shot. Tank's fine. Swap is on me for Friday"
+					}
 					if m.is(j, cCond, "failed") || m.is(j, cCond, "suspect") {
 						return c
 					}

@@ -115,7 +115,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done && !will && !m.momentSeg(i) || deed && !will && pastForm(m.text(i)) {
 				continue // "prv replaced Monday" is told, not planned
 			}
-			if !will && !m.momentSeg(i) && !m.headerPlan(s) && !(m.is(i-1, cItem, "") && m.momentNext(i)) {
+			if !will && !m.momentSeg(i) && !m.headerPlan(s) && !m.orders(i, s) && !(m.is(i-1, cItem, "") && m.momentNext(i)) {
 				continue
 			}
 			code, ok := m.planCode(t.value, i, s)
@@ -159,6 +159,17 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	return action{}, false
+}
+
+// orders tells whether the word at i begins its sentence as an order, with a day named in
+// it: "Replace it within the month, put it down for 30 days".
+func (m *message) orders(i, s int) bool {
+	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s)
+}
+
+// orderForm tells whether a word of doing has the form of an order.
+func orderForm(t string) bool {
+	return !pastForm(t) && !strings.HasSuffix(strings.SplitN(t, " ", 2)[0], "ing")
 }
 
 // momentNext tells whether a day follows the word at i, past no more than the house:

@@ -121,8 +121,8 @@ func tokenize(c clean, d *scratch) []token {
 			i++
 		case isDigit(b):
 			t := digits(s, i, d)
-			if end := t.span.to; t.num.integer && len(t.num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && !wordByte(s, end+1) && !wordByte(s, i-1) {
-				t.num.value, t.num.digits = t.num.value*10, t.num.digits+"0" // "6o", "12O": the letter for the digit
+			if end := t.span.to; t.num.integer && len(t.num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {
+				t.num.value, t.num.digits = t.num.value*10, t.num.digits+"0" // "6o (sixty)": the letter for the digit, and the number said again
 				t.text, t.raw, t.span.to = t.num.digits, s[i:end+1], end+1
 			}
 			i = t.span.to
@@ -147,10 +147,10 @@ func tokenize(c clean, d *scratch) []token {
 			t.raw = s[i:t.span.to]
 			i = t.span.to
 			add(t)
-		case b == '$' && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ' && i+2 < len(s) && isDigit(s[i+2])):
+		case b == '$' && i+1 < len(s) && (isDigit(s[i+1]) || (s[i+1] == ' ' || s[i+1] == ':') && i+2 < len(s) && (isDigit(s[i+2]) || s[i+2] == ' ' && i+3 < len(s) && isDigit(s[i+3]))):
 			j := i + 1
-			if s[j] == ' ' {
-				j++
+			for s[j] == ' ' || s[j] == ':' {
+				j++ // "$ 95", "$: 95"
 			}
 			t := digits(s, j, d)
 			t.num.money = true

@@ -265,6 +265,17 @@ func (m *message) judge(v *verb) {
 	if t := m.text(v.at); v.what == "charged" && ((t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") || strings.HasPrefix(t, "precargad") && (m.is(v.at-1, cItem, "") || m.isNum(v.at-1))) && !v.negated && !v.planned && v.object == "expansion_tank" {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
 	}
+	if k := v.at - 1; v.what == "set" && (m.text(k) == "it" || m.text(k) == "got") && m.left(k+1, 4, true, func(k int) bool { return m.is(k, cHint, "someone") }) >= 0 && m.left(v.at, 3, true, func(k int) bool { return m.text(k) == "got" || m.text(k) == "has" }) >= 0 {
+		v.state, v.planned, v.negated = true, false, false // "somebody's got it set at 75"
+		if v.object == "" {
+			v.object, v.objAt = m.topicBefore(v.at)
+		}
+	}
+	if v.what == "charged" && v.object == "" && m.text(v.at) == "charged" && m.text(v.at+1) == "at" && m.isMark(v.at-1, ",") {
+		if topic, at := m.topicBefore(v.at); topic == "expansion_tank" && m.factualRun(at, v.at) && !m.verbBefore(at, v.at) && !m.anyDone(v.at) {
+			v.what, v.state, v.object, v.objAt = "set", true, topic, at // "Expansion tank 8 litres, charged at 4.0 bar, good"
+		}
+	}
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
@@ -345,12 +356,12 @@ func (m *message) changeAfter(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+3; k++ {
 		switch m.text(k) {
 		case "from":
-			return m.isNum(k + 1) // "set at 55 from what the dial says"
+			return m.isNum(k+1) && !year(m.items[k+1].value) // "set at 55 from what the dial says", "set to 60 from 2016"
 		case "down", "up", "back", "down to", "up to":
 			return true
 		}
 	}
-	return m.right(at, 5, true, func(k int) bool { return m.text(k) == "by" && (m.text(k+1) == "me" || m.text(k+1) == "us") }) >= 0
+	return m.right(at, 8, true, func(k int) bool { return m.text(k) == "by" && (m.text(k+1) == "me" || m.text(k+1) == "us") }) >= 0
 }
 
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.
