@@ -13,7 +13,7 @@ var flowOpener = opener{
 	words: slices.Concat(
 		[]string{"flow", "st", "fl", "res", "with", "w/", "w", "con"},
 		[]string{"running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida"},
-		[]string{"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados"}),
+		[]string{"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados", "shut down"}),
 }
 
 // flowTag reads the running or resting of water at item i.

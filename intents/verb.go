@@ -20,7 +20,7 @@ type verb struct {
 
 var deedOpener = opener{
 	classes: setOf(cDid, cBase, cMove, cSym, cPart),
-	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword"},
+	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby"},
 	words: slices.Concat(
 		[]string{"put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw"},                                                      // airs
 		[]string{"set", "set a", "stood", "stood up", "put in", "put in a", "hung", "landed"},                                                // changeout
