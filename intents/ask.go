@@ -137,7 +137,7 @@ func (m *message) askSentence(s int) {
 			if t.class != cAsk {
 				continue
 			}
-			m.askPhrase(s, i, firstWord, About(t.value), req)
+			m.weighAsk(s, i, firstWord, About(t.value), req)
 		}
 	}
 	if !se.asking && m.correctsByCues(s) {

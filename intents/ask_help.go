@@ -1,0 +1,52 @@
+package intents
+
+var (
+	botTalks = phrases(`send | log | enter | report | tell you | tell | you | bot | type | message | reading
+		| readings | correct | undo | fix | ask | write | put in | put | get | see | delete | cancel | change
+		| snooze | add | record | use | this | history | take back | mark | remove | submit | post | scratch that`)
+	writes = phrases(`escribir | mandar | meter | registrar | anotar | reportar | type | send | log | enter | submit
+		| mando | meto | registro | anoto | reporto | escribo | write | text you | report | put in | use | usar
+		| uso | manda | mandas | pongo | poner`)
+)
+
+// botTalk tells whether "how do I" is about the bot.
+func (m *message) botTalk(s, i int) bool {
+	for k := i; k < m.sents[s].to; k++ {
+		if m.text(k) == "tell" && (m.text(k+1) == "if" || m.text(k+1) == "whether") {
+			return false
+		}
+		if botTalks[m.text(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+// asksHelp tells whether a sentence asks how to tell the bot something.
+func (m *message) asksHelp(s int) bool {
+	if m.readingLike(s) || m.site != nil {
+		return false
+	}
+	how, write, thing := false, false, m.sents[s].question
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch t := m.text(i); t {
+		case "how", "como", "que", "what", "how do i", "how to", "how should i", "how do you", "whats the way", "cual":
+			how = true
+		case "bot", "lectura", "lecturas", "reading", "readings", "you", "te", "mensaje", "message", "reporte":
+			thing = true
+		default:
+			write = write || writes[t]
+		}
+	}
+	return how && write && thing && (m.sents[s].question || m.has2(s, "bot"))
+}
+
+// wants tells whether a sentence tells that somebody wants something.
+func (m *message) wants(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && !it.site && it.num == nil && m.wordCues(it.tok).has(cueWant) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,149 @@
+package intents
+
+import "strings"
+
+var (
+	takesBackNow = phrases(`scratch that | never mind that | strike that | forget that | ignore that | disregard
+		| disregard that`)
+	takesBackLast = phrases(`borra | borrar | quita | cancela | olvida | ignora | elimina | anula | erase | undo
+		| quita la | quita el | borra el | borra la | quita lo | borra lo | cancel that | remove that`)
+	weakDone = phrases(`complete | done | finished | completed | handled | is done | hecho | hecha | listo
+		| lista | took care of | taken care of | ya esta | ya quedo | terminado | terminada | closed out | its done
+		| got done | already done | marca | close the | did the | did that | that one`)
+	putsOff = phrases(`snooze | not now | ask me again | remind me later | postpone | ask again | ask me later
+		| snz | recuerdame otra vez | ahorita no | preguntame | put it off | put that off | push it back
+		| postpone it | hold off | defer | recorrelo | push that | push it | bump it | kick it | move it | move that
+		| push it out | put off | pospone | recorre | pasalo para | dejalo para | muevelo | delay it | delay`)
+	putsOffTo = phrases("push | bump | kick | slide | move | push the | mueve")
+	weakLater = phrases("later | not now | hold off | ahora no")
+	weakHelp  = phrases(`help me | ayuda | como le hago | how should i | how do you | que haces | instructions
+		| como pongo | can i send | how do i`)
+)
+
+func (m *message) askUndo(p askPhrase) {
+	switch {
+	case m.hasAsk(AskDone) || m.negLeft(p.at, 2) && p.text != "never mind that":
+		return
+	case p.begins && m.cuesAround(p)&cues(cueForeign, cueErrand) != 0:
+		return
+	case takesBackNow[p.text] && m.midNumbers(p.at):
+		return
+	case takesBackLast[p.text] && !p.begins && !m.lastTalk(p.s):
+		return
+	case p.reading || m.numberToKeep(p.s, p.at):
+		m.noteTold(p, AskCorrect)
+	case !m.hasAsk(AskCorrect):
+		m.noteAsk(p, AskUndo)
+	}
+}
+
+func (m *message) askCorrect(p askPhrase) {
+	switch {
+	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
+		return // "~88~ 78 (typo)" is put right already
+	case !m.correcting(p.s, p.at, p.begins) || m.hasAsk(AskHelp) || m.hasAsk(AskUndo) && !m.numberAfter(p.at):
+		return
+	}
+	for k := range m.asks {
+		if m.asks[k].About == AskUndo {
+			m.asks[k].About = AskCorrect
+		}
+	}
+	m.noteTold(p, AskCorrect)
+}
+
+func (m *message) askDone(p askPhrase) {
+	se := &m.sents[p.s]
+	switch {
+	case se.question && !strings.HasPrefix(p.text, "mark"):
+		return
+	case m.negLeft(p.at, 3) || m.will(p.at):
+		return
+	case !m.closesSomething(p):
+		return
+	case weakDone[p.text] && m.isWorkNoun(p.at):
+		return
+	case p.text == "marca" && (m.isNum(p.at+1) || !p.begins):
+		return // "marca 85" is a reading
+	}
+	m.noteTold(p, AskDone)
+	se.closes = true
+}
+
+// closesSomething tells whether there is a follow-up that a phrase says to be done: its
+// own sentence names one or gives the order, or it answers what was asked or quoted.
+func (m *message) closesSomething(p askPhrase) bool {
+	switch {
+	case m.followUpNoun(p.s):
+		return true // "recheck is done"
+	case p.begins && p.s == 0 && len(m.clean.quoted) > 0 && m.shortSentence(p.s, 4):
+		return true // "done" below a quoted reminder
+	case p.s > 0 && m.shortSentence(p.s, 3) && m.sents[p.s-1].question && m.followUpNoun(p.s-1):
+		return true // "the recheck at 9 Elm? done"
+	case p.begins && beginsWith(p.text, "mark", "cross", "close", "check", "cierra", "clear"):
+		return true // "mark 9 Elm done"
+	}
+	return m.anyIn(p.s, func(k int) bool { return k != p.at && m.is(k, cHint, "closeit") }, setOf(cHint))
+}
+
+func (m *message) askSnooze(p askPhrase) {
+	i, t, next := p.at, p.text, m.text(p.at+1)
+	switch {
+	case p.reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now":
+		return
+	case t == "give me" && next == "the":
+		return // "give me the list for friday"
+	case (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && next != "en":
+		return // "ahorita no puedo": chatter
+	case m.is(i, cHint, "notyet") && (!p.begins || !m.momentIn2(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
+		return
+	case t == "delay" && !p.begins && !m.followUpNoun(p.s):
+		return
+	case !m.surelyPutsOff(p) && !m.putsOffNamed(p):
+		return
+	case weakLater[t] && !m.followUpNoun(p.s) && !p.begins:
+		return
+	case t == "ahorita no" && !m.shortSentence(p.s, 3):
+		return // "ahorita no puedo"
+	case t == "later":
+		return
+	}
+	m.noteAsk(p, AskSnooze)
+	m.sents[p.s].snoozes = true
+}
+
+// surelyPutsOff tells whether a phrase can only put a follow-up off: "remind me later",
+// "dale otra semana", "push to Friday".
+func (m *message) surelyPutsOff(p askPhrase) bool {
+	switch t, next := p.text, m.text(p.at+1); {
+	case putsOff[t] || m.is(p.at, cHint, "putoff") || beginsWith(t, "pospon", "aplaza", "recuerdamel", "retrasa", "atrasa", "snu", "snoozea"):
+		return true
+	case t == "dale" || t == "dame":
+		return next == "otra" || next == "otro"
+	default:
+		return putsOffTo[t] && p.begins && m.momentIn2(p.s)
+	}
+}
+
+// putsOffNamed tells whether a phrase puts off a follow-up that its sentence names.
+func (m *message) putsOffNamed(p askPhrase) bool {
+	if !m.followUpNoun(p.s) || !p.begins && !m.momentIn2(p.s) {
+		return false
+	}
+	return p.begins || m.items[p.at-1].mark || m.site != nil || m.followUpBefore(p.at)
+}
+
+func (m *message) askHelp(p askPhrase) {
+	short := m.shortSentence(p.s, 4)
+	switch t := p.text; {
+	case t == "help" && (!short || p.reading || m.site != nil || m.reporting()):
+		return
+	case weakHelp[t] && p.reading:
+		return
+	case (t == "que haces" || t == "help me") && !short:
+		return
+	case t == "how do i" && !m.botTalk(p.s, p.at):
+		return
+	}
+	m.noteAsk(p, AskHelp)
+}

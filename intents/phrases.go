@@ -1,0 +1,26 @@
+package intents
+
+import "strings"
+
+// phraseSet is a table of words and phrases that one rule knows by their letters, as the
+// lexicon spells them. What means the same to many rules is a class of the lexicon.
+type phraseSet map[string]bool
+
+// phrases makes a table of what is written as in the lexicon: "not a | never had | no".
+func phrases(list string) phraseSet {
+	set := phraseSet{}
+	for p := range strings.SplitSeq(list, "|") {
+		set[strings.TrimSpace(p)] = true
+	}
+	return set
+}
+
+// beginsWith tells whether s begins with one of the stems: "pospon", "aplaza".
+func beginsWith(s string, stems ...string) bool {
+	for _, stem := range stems {
+		if strings.HasPrefix(s, stem) {
+			return true
+		}
+	}
+	return false
+}
