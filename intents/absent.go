@@ -153,7 +153,8 @@ func (m *message) itemAbsent(i int) bool {
 		return true // "no tiene tanque ni check", "no check"
 	}
 	switch m.text(i + 1) {
-	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues", "trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
+	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues",
+		"trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
 		return false // "no regulator setting marked"
 	}
 	if m.is(i+1, cHint, "jobnoun") {
@@ -172,7 +173,9 @@ func (m *message) itemAbsent(i int) bool {
 			return false // "neither the prv nor the tank is any good"
 		}
 		switch t {
-		case "no", "without", "w/o", "sin", "ningun", "not a", "never had", "no hay", "nor", "ni", "lacks", "missing", "zero", "neither", "falta", "no tiene", "doesnt have", "hasnt got", "dont have", "didnt have":
+		case "no", "without", "w/o", "sin", "ningun", "not a", "never had", "no hay", "nor", "ni", "lacks",
+			"missing", "zero", "neither", "falta", "no tiene", "doesnt have", "hasnt got", "dont have",
+			"didnt have":
 			if (t == "no" || t == "sin") && m.is(i, cItem, "") && k == i-1 && m.is(i+1, cSym, "") {
 				return false // "no tank leak"
 			}
@@ -195,7 +198,9 @@ func (m *message) itemAbsent(i int) bool {
 					if t != "never" {
 						return false
 					}
-				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene", "hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even", "really", "actually", "seeing", "with", "here":
+				case "or", "nor", "have", "see", "find", "a", "an", "got", "any", "no", "had", "trae", "tiene",
+					"hay", "veo", "tuvo", "un", "una", "ha", "tenia", "tienen", "been", "ever", "own", "even",
+					"really", "actually", "seeing", "with", "here":
 				default:
 					return false
 				}
@@ -208,7 +213,10 @@ func (m *message) itemAbsent(i int) bool {
 			if m.text(k-1) == "never" {
 				continue
 			}
-		case "or", "and", "is", "are", "there", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre", "encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene", "thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con", "in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
+		case "or", "and", "is", "are", "there", "a", "an", "any", "new", "working", "trae", "le", "se", "encontre",
+			"encontramos", "encuentro", "vi", "vimos", "ve", "hallo", "traia", "existe", "cuentan", "hay", "tiene",
+			"thermal", "the", "real", "o", "y", "un", "una", "tienen", "veo", "lleva", "tenia", "cuenta", "con",
+			"in line", "proper", "have", "see", "n", "find", "had", "ever", "been", "seeing", "got":
 			continue
 		case ",":
 			// "no check valve, softener or recirc"
@@ -246,7 +254,8 @@ func (m *message) afterAbsent(i int) bool {
 			return true
 		}
 		switch m.text(k) {
-		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the", "esta", "en el medidor", "?", "en", "porque", "because", "they", "she", "he", "pues":
+		case "«site»", ":", "=", "-", "at", "meter", "present", "is", "was", "at the meter", "on", "heater", "the",
+			"esta", "en el medidor", "?", "en", "porque", "because", "they", "she", "he", "pues":
 			k++
 			continue
 		case "n":

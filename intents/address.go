@@ -164,7 +164,8 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		a.score -= 0.5
 		if i > 0 {
 			switch toks[i-1].text {
-			case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old", "year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
+			case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old",
+				"year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
 				a.score -= 3
 			}
 			if p.term(toks, i-1) && !p.lex.never[toks[i-1].text] {

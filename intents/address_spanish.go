@@ -193,7 +193,9 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 // noStreet are words that begin a line and no street's name.
 func noStreet(s string) bool {
 	switch s {
-	case "servicio", "cliente", "domicilio", "direccion", "casa", "reporte", "visita", "fecha", "hora", "tecnico", "sra", "sr", "srta", "don", "dona", "senora", "senor", "familia", "estimado", "buenos", "buenas", "total", "orden", "ticket":
+	case "servicio", "cliente", "domicilio", "direccion", "casa", "reporte", "visita", "fecha", "hora", "tecnico",
+		"sra", "sr", "srta", "don", "dona", "senora", "senor", "familia", "estimado", "buenos", "buenas", "total",
+		"orden", "ticket":
 		return true
 	}
 	return false

@@ -292,7 +292,10 @@ func (m *message) ageUnknown(i int) bool {
 func (m *message) yearCue(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "installed", "from", "dated", "tag", "date", "stamped", "since", "year", "made", "mfg", "built", "put in", "del", "de", "ano", "etiqueta", "label", "sticker", "its", "vintage", "instalado", "instalada", "desde", "original", "age", "inst", "install", "says", "mfd", "manufactured", "born", "new in", "circa":
+		case "installed", "from", "dated", "tag", "date", "stamped", "since", "year", "made", "mfg", "built",
+			"put in", "del", "de", "ano", "etiqueta", "label", "sticker", "its", "vintage", "instalado",
+			"instalada", "desde", "original", "age", "inst", "install", "says", "mfd", "manufactured", "born",
+			"new in", "circa":
 			return true
 		}
 		return false

@@ -196,15 +196,28 @@ func (m *message) slip() (s slip, ok bool) {
 		case "no", "nope", "nah":
 			s.cue = true
 			deny = len(s.values) > 0 // "atrás, no enfrente"; at the start it only says that something is wrong
-		case "i put", "i typed", "i wrote", "i said", "i entered", "i sent", "i gave", "put", "typed", "said", "wrote", "puse", "dije", "escribi", "anote", "le puse", "mande", "fat fingered", "mistyped", "i had", "i logged", "misread", "transposed", "change", "cambia":
+		case "i put", "i typed", "i wrote", "i said", "i entered", "i sent", "i gave", "put", "typed", "said",
+			"wrote", "puse", "dije", "escribi", "anote", "le puse", "mande", "fat fingered", "mistyped", "i had",
+			"i logged", "misread", "transposed", "change", "cambia":
 			s.cue = true
 			deny = m.valueAfter(i, 2)
-		case "should be", "should have been", "should say", "shouldve been", "shoulda been", "should of been", "supposed to be", "should read", "that should be", "that should have been", "should", "debe ser", "deberia ser", "debio ser", "debe decir", "deberia decir", "its supposed to be", "supposed to say", "to", "por", "its really", "its actually", "is really", "really":
+		case "should be", "should have been", "should say", "shouldve been", "shoulda been", "should of been",
+			"supposed to be", "should read", "that should be", "that should have been", "should", "debe ser",
+			"deberia ser", "debio ser", "debe decir", "deberia decir", "its supposed to be", "supposed to say",
+			"to", "por", "its really", "its actually", "is really", "really":
 			for k := range s.values {
 				s.values[k].wrong = true
 			}
 			s.cue = s.cue || t != "to" && t != "por"
-		case "actually", "sorry", "oops", "whoops", "oop", "sry", "my bad", "typo", "correction", "correccion", "corrijo", "wait", "no wait", "hold on", "i meant", "meant", "i mean", "mean", "meant to say", "meant to type", "meant to put", "make it", "make that", "correct", "correct that", "fix", "fix that", "perdon", "perdona", "disculpa", "quise decir", "quise poner", "digo", "mejor dicho", "mejor", "dicho", "me equivoque", "espera", "error mio", "error", "ponle", "ponlo", "cambialo a", "rather", "scratch that", "scratch", "it was actually", "actually it was", "it was really", "perdon era", "perdon eran", "wrong number", "wrong reading", "wrong tap", "wrong one", "wrong spot", "wrong", "strike that", "let me correct", "change that to", "change it to", "bad number", "no perdon", "wrong point", "shouldve", "mistake", "equivocado", "equivocada":
+		case "actually", "sorry", "oops", "whoops", "oop", "sry", "my bad", "typo", "correction", "correccion",
+			"corrijo", "wait", "no wait", "hold on", "i meant", "meant", "i mean", "mean", "meant to say",
+			"meant to type", "meant to put", "make it", "make that", "correct", "correct that", "fix", "fix that",
+			"perdon", "perdona", "disculpa", "quise decir", "quise poner", "digo", "mejor dicho", "mejor", "dicho",
+			"me equivoque", "espera", "error mio", "error", "ponle", "ponlo", "cambialo a", "rather",
+			"scratch that", "scratch", "it was actually", "actually it was", "it was really", "perdon era",
+			"perdon eran", "wrong number", "wrong reading", "wrong tap", "wrong one", "wrong spot", "wrong",
+			"strike that", "let me correct", "change that to", "change it to", "bad number", "no perdon",
+			"wrong point", "shouldve", "mistake", "equivocado", "equivocada":
 			s.cue = true
 		case "meant for":
 			return s, false
@@ -238,7 +251,10 @@ func (m *message) valueAfter(i, n int) bool {
 // slipFiller are further words that say nothing in a correction.
 func slipFiller(s string) bool {
 	switch s {
-	case "the reading", "that reading", "my reading", "number", "on that", "last", "last one", "my last", "the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso", "la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado", "faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been":
+	case "the reading", "that reading", "my reading", "number", "on that", "last", "last one", "my last",
+		"the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso",
+		"la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado",
+		"faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been":
 		return true
 	}
 	return false

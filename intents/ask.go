@@ -29,7 +29,15 @@ func (m *message) request(s int) bool {
 		}
 		n++
 		switch m.text(i) {
-		case "send", "show", "show me", "give", "need", "get", "pull", "pull up", "can", "could", "please", "pls", "plz", "want", "mandame", "manda", "dame", "pasame", "ensename", "bot", "porfa", "quiero", "necesito", "make", "run", "print", "lets", "gimme", "lemme", "let", "i need", "look up", "list", "puedes", "muestrame", "muestra", "email", "hey bot", "me", "wanna", "tell", "give me", "draw", "do", "por favor", "ocupo", "saca", "sacame", "haz", "hazme", "draw up", "imprime", "mandale", "enviame", "tell me", "generate", "create", "build", "looking", "bring up", "export", "share", "whats", "what", "when", "which", "who", "how", "any", "que", "cual", "cuales", "cuando", "quien", "como", "cuanto", "is", "are", "did", "does", "have", "hows", "do we", "where", "whn", "wht", "send me", "hx", "cuantos", "cuantas":
+		case "send", "show", "show me", "give", "need", "get", "pull", "pull up", "can", "could", "please", "pls",
+			"plz", "want", "mandame", "manda", "dame", "pasame", "ensename", "bot", "porfa", "quiero", "necesito",
+			"make", "run", "print", "lets", "gimme", "lemme", "let", "i need", "look up", "list", "puedes",
+			"muestrame", "muestra", "email", "hey bot", "me", "wanna", "tell", "give me", "draw", "do",
+			"por favor", "ocupo", "saca", "sacame", "haz", "hazme", "draw up", "imprime", "mandale", "enviame",
+			"tell me", "generate", "create", "build", "looking", "bring up", "export", "share", "whats", "what",
+			"when", "which", "who", "how", "any", "que", "cual", "cuales", "cuando", "quien", "como", "cuanto",
+			"is", "are", "did", "does", "have", "hows", "do we", "where", "whn", "wht", "send me", "hx", "cuantos",
+			"cuantas":
 			return true
 		}
 		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && n == 1 {
@@ -82,7 +90,10 @@ func (m *message) followUpNoun(s int) bool {
 			return true
 		}
 		switch m.text(i) {
-		case "follow up", "followup", "f/u", "fu", "reminder", "follow ups", "recheck", "plan", "task", "to do", "seguimiento", "recordatorio", "pendiente", "visit", "return visit", "that one", "due", "callback", "recall", "revision", "check", "ticket", "appointment", "cita", "la revision", "el seguimiento", "item", "that tank", "chequeo", "la de":
+		case "follow up", "followup", "f/u", "fu", "reminder", "follow ups", "recheck", "plan", "task", "to do",
+			"seguimiento", "recordatorio", "pendiente", "visit", "return visit", "that one", "due", "callback",
+			"recall", "revision", "check", "ticket", "appointment", "cita", "la revision", "el seguimiento",
+			"item", "that tank", "chequeo", "la de":
 			return true
 		}
 	}
@@ -155,7 +166,10 @@ func (m *message) askSentence(s int) {
 
 func filler(s string) bool {
 	switch s {
-	case "hey", "hi", "ok", "okay", "so", "bot", "oye", "please", "pls", "and", "hola", "hello", "also", "actually", "oh", "yo", "um", "well", "porfa", "y", "can", "you", "could", "pues", "por favor", "a", "the", "el", "la", "lazyhand", "alright", "now", "just", "lets", "go ahead and", "i", "you can", "need", "want", "por", "favor", "plz", "sorry", "oops":
+	case "hey", "hi", "ok", "okay", "so", "bot", "oye", "please", "pls", "and", "hola", "hello", "also",
+		"actually", "oh", "yo", "um", "well", "porfa", "y", "can", "you", "could", "pues", "por favor", "a", "the",
+		"el", "la", "lazyhand", "alright", "now", "just", "lets", "go ahead and", "i", "you can", "need", "want",
+		"por", "favor", "plz", "sorry", "oops":
 		return true
 	}
 	return false
@@ -227,7 +241,10 @@ func (m *message) shortSentence(s, n int) bool {
 func (m *message) weekTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "week", "weeks", "team", "crew", "equipo", "semana", "month", "mes", "last week", "this week", "weekly", "semanal", "shop", "everybody", "everyone", "we", "us", "last month", "summary", "friday", "today", "day", "guys", "muchachos", "office", "techs", "esta semana", "team summary", "yesterday", "year":
+		case "week", "weeks", "team", "crew", "equipo", "semana", "month", "mes", "last week", "this week",
+			"weekly", "semanal", "shop", "everybody", "everyone", "we", "us", "last month", "summary", "friday",
+			"today", "day", "guys", "muchachos", "office", "techs", "esta semana", "team summary", "yesterday",
+			"year":
 			return true
 		}
 	}

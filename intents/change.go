@@ -157,7 +157,8 @@ func (m *message) lastTo(i int) int {
 			return -1
 		}
 		switch m.text(k) {
-		case ",", ";", ".", "(", "it", "was", "had been", "had", "at", "it was", "was at", "set", "set at", "from", "used to be", "that", "only", "been", "before", "was set at", "sitting at":
+		case ",", ";", ".", "(", "it", "was", "had been", "had", "at", "it was", "was at", "set", "set at", "from",
+			"used to be", "that", "only", "been", "before", "was set at", "sitting at":
 		default:
 			return -1
 		}

@@ -106,7 +106,9 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		switch m.text(i - 1) {
-		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a", "en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says", "said", "dice":
+		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a",
+			"en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says",
+			"said", "dice":
 			if m.is(i+1, cPeak, "") && (m.text(i-1) == "says" || m.text(i-1) == "dice" || m.text(i-1) == "is") {
 				return roleIgnored, "what the tank is rated", true // "says 150 max on the sticker"
 			}

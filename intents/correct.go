@@ -60,7 +60,10 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	last := false
 	for k := max(0, i-longestSentence); k < min(len(m.items), i+13); k++ {
 		switch m.text(k) {
-		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report", "last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report", "last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine", "just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
+		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report",
+			"last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report",
+			"last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine",
+			"just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
 			last = true
 		}
 		if m.is(k, cAsk, "history") && (m.text(k) == "last reading" || m.text(k) == "ultima lectura" || m.text(k) == "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
@@ -75,7 +78,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return last || quoted || m.reportTalk(s)
 	case "supposed to be", "thats supposed to be", "no thats supposed to be", "no its supposed to be":
 		return (quoted || last) && numAfter
-	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been", "should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir", "deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
+	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been",
+		"should of said", "shoulda said", "should have said", "should have been", "shouldve been", "debe decir",
+		"deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
 		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore // "should read 60 and reads 95"
@@ -105,7 +110,11 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return last || !numBefore && numAfter
 	case "actually it was", "it was actually", "it was really":
 		return !numBefore && numAfter
-	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my", "correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that", "edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong", "puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran", "not what i meant", "fix that":
+	case "the last one was", "my last one was", "last reading was wrong", "last report was wrong", "correct my",
+		"correct that", "fix my last", "fix the last", "change my last", "update my last", "amend", "amend that",
+		"edit my last", "wrong number", "wrong reading", "bad number", "i put the wrong", "put it in wrong",
+		"puse mal", "lo puse mal", "anote mal", "escribi mal", "error mio", "perdon era", "perdon eran",
+		"not what i meant", "fix that":
 		if t == "fix that" && !begins && !last && !numAfter {
 			return false // "I'll stop by and fix that drip"
 		}
@@ -146,7 +155,9 @@ func (m *message) numbersAfter(s, i, n int) bool {
 func (m *message) reportTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "last", "report", "reading", "reporte", "lectura", "that one", "that", "number", "mine", "last one", "one", "entry", "numero", "message", "mensaje", "my last", "mi", "my", "last reading", "ultima lectura", "mia", "ultima", "ultimo", "logged", "posted", "sent", "mande", "post":
+		case "last", "report", "reading", "reporte", "lectura", "that one", "that", "number", "mine", "last one",
+			"one", "entry", "numero", "message", "mensaje", "my last", "mi", "my", "last reading",
+			"ultima lectura", "mia", "ultima", "ultimo", "logged", "posted", "sent", "mande", "post":
 			return true
 		}
 		if m.is(i, cAsk, "history") && strings.Contains(m.text(i), "last") {

@@ -249,7 +249,11 @@ func (m *message) takesBack(from, to int) bool {
 			return true
 		}
 		switch m.text(k) {
-		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that", "rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant", "i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope", "sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read", "let me correct", "correct that":
+		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that",
+			"rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant",
+			"i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope",
+			"sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read",
+			"let me correct", "correct that":
 			return true
 		case "no":
 			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") {

@@ -224,7 +224,11 @@ func answerFiller(s string) bool {
 		return true
 	}
 	switch s {
-	case "one", "ones", "it", "its", "is", "was", "house", "casa", "de", "del", "en", "at", "on", "number", "numero", "that", "this", "thats", "of", "es", "la de", "el de", "era", "fue", "it was", "it is", "tap", "reading", "lectura", "psi", "street", "calle", "mean", "i mean", "meant", "i meant", "quise decir", "actually", "las", "los", "lo", "my", "in", "for", "sir", "thanks", "gracias", "maam", "bud", "at the", "on the", "in the":
+	case "one", "ones", "it", "its", "is", "was", "house", "casa", "de", "del", "en", "at", "on", "number",
+		"numero", "that", "this", "thats", "of", "es", "la de", "el de", "era", "fue", "it was", "it is", "tap",
+		"reading", "lectura", "psi", "street", "calle", "mean", "i mean", "meant", "i meant", "quise decir",
+		"actually", "las", "los", "lo", "my", "in", "for", "sir", "thanks", "gracias", "maam", "bud", "at the",
+		"on the", "in the":
 		return true
 	}
 	return false
@@ -233,7 +237,9 @@ func answerFiller(s string) bool {
 // affirms tells whether a word says yes.
 func affirms(s string) bool {
 	switch s {
-	case "yes", "yep", "yeah", "yup", "ya", "correct", "right", "si", "sip", "claro", "ok", "okay", "y", "affirmative", "exacto", "simon", "sure", "exactly", "same", "same house", "same one", "misma", "mismo", "igual", "asi", "asi es", "correcto", "thats right":
+	case "yes", "yep", "yeah", "yup", "ya", "correct", "right", "si", "sip", "claro", "ok", "okay", "y",
+		"affirmative", "exacto", "simon", "sure", "exactly", "same", "same house", "same one", "misma", "mismo",
+		"igual", "asi", "asi es", "correcto", "thats right":
 		return true
 	}
 	return false
@@ -242,7 +248,8 @@ func affirms(s string) bool {
 // refuses tells whether a word says no.
 func refuses(s string) bool {
 	switch s {
-	case "no", "nope", "nah", "neither", "none", "ninguno", "ninguna", "n", "not", "different", "another", "other", "otra", "distinta", "diferente", "wrong", "negative", "nel", "tampoco", "no es", "no era", "isnt", "wasnt":
+	case "no", "nope", "nah", "neither", "none", "ninguno", "ninguna", "n", "not", "different", "another", "other",
+		"otra", "distinta", "diferente", "wrong", "negative", "nel", "tampoco", "no es", "no era", "isnt", "wasnt":
 		return true
 	}
 	return false

@@ -206,7 +206,9 @@ func (m *message) attributeAt(i int) []attribute {
 		add("cond")
 	}
 	switch it.text {
-	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last":
+	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year",
+		"el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week",
+		"el mes pasado", "year before last", "the year before last":
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {

@@ -80,7 +80,8 @@ func (m *message) flowTag(i int) assess.Flow {
 		return ""
 	}
 	switch it.text {
-	case "running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
+	case "running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going",
+		"opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida":
 		if m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") || m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv") {
 			return ""
 		}
@@ -227,7 +228,9 @@ func (m *message) quantified(i int) bool {
 			continue
 		}
 		switch m.text(k) {
-		case "both", "all", "each", "every", "either", "any", "todas", "todos", "ambas", "ambos", "throughout", "them", "las dos", "los dos", "three", "everywhere", "whole", "toda", "todo", "entire", "times", "dos", "tres", "two":
+		case "both", "all", "each", "every", "either", "any", "todas", "todos", "ambas", "ambos", "throughout",
+			"them", "las dos", "los dos", "three", "everywhere", "whole", "toda", "todo", "entire", "times", "dos",
+			"tres", "two":
 			return true
 		}
 		if m.items[k].num != nil && m.items[k].num.words && m.items[k].value <= 4 {

@@ -9,7 +9,9 @@ func (m *message) toilet(i int) bool {
 		if m.isNum(i + 1) {
 			return false
 		}
-	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua":
+	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts",
+		"hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua",
+		"botando", "tirando", "tirando agua":
 	default:
 		return false
 	}

@@ -47,7 +47,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	prev := m.text(i - 1)
 	// differences
 	switch m.text(i + 1) {
-	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase", "decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop", "more", "mas", "too":
+	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase",
+		"decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop",
+		"more", "mas", "too":
 		if t := m.text(i + 1); (t == "low" || t == "high" || t == "off" || t == "short" || t == "more" || t == "mas" || t == "too") && !pressureUnit(it.unit) {
 			break
 		}
@@ -82,7 +84,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	if k := m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
-		case "lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it":
+		case "lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops",
+			"sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it":
 			return true
 		}
 		return false
@@ -103,7 +106,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	if r := m.right(last, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
 		switch m.text(r) {
-		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting", "from the factory", "spec", "stamped", "by code", "per code", "by law":
+		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target",
+			"range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting",
+			"from the factory", "spec", "stamped", "by code", "per code", "by law":
 			return "a limit", true
 		}
 	}
@@ -186,7 +191,10 @@ func (m *message) pastVerb(i int) bool {
 
 func timely(s string) bool {
 	switch s {
-	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter", "last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago", "previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in", "el mes pasado", "hace tiempo", "historically", "on file":
+	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter",
+		"last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago",
+		"previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in",
+		"el mes pasado", "hace tiempo", "historically", "on file":
 		return true
 	}
 	return false

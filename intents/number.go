@@ -185,7 +185,9 @@ func speak(toks []token, from, to int) []chunk {
 	}
 	if (toks[from].text == "zero" || toks[from].text == "cero") && to-from == 1 && to < len(toks) && toks[to].kind == word {
 		switch toks[to].text {
-		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust", "creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes", "ruido", "drip", "complaints", "draw", "use", "drawing", "drawn", "gpm", "running":
+		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust",
+			"creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes",
+			"ruido", "drip", "complaints", "draw", "use", "drawing", "drawn", "gpm", "running":
 			return nil
 		}
 	}
@@ -231,7 +233,8 @@ func speak(toks []token, from, to int) []chunk {
 
 func countable(s string) bool {
 	switch s {
-	case "year", "years", "yr", "yrs", "week", "weeks", "month", "months", "day", "days", "hour", "hours", "ano", "anos", "mes", "meses", "semana", "semanas", "dia", "dias", "bar", "gallon", "gal", "point", "wk", "mo":
+	case "year", "years", "yr", "yrs", "week", "weeks", "month", "months", "day", "days", "hour", "hours", "ano",
+		"anos", "mes", "meses", "semana", "semanas", "dia", "dias", "bar", "gallon", "gal", "point", "wk", "mo":
 		return true
 	}
 	return false

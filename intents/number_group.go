@@ -50,7 +50,9 @@ func cutInTwo(toks []token, out []chunk) []chunk {
 // leadsToHouse tells whether a house number follows a word rather than a pressure.
 func leadsToHouse(s string) bool {
 	switch s {
-	case "at", "to", "for", "from", "of", "about", "on", "by", "site", "address", "location", "job", "house", "number", "this", "is", "its", "im", "de", "del", "en", "el", "la", "casa", "a", "over", "okay", "ok", "hey", "so", "uh", "um", "and":
+	case "at", "to", "for", "from", "of", "about", "on", "by", "site", "address", "location", "job", "house",
+		"number", "this", "is", "its", "im", "de", "del", "en", "el", "la", "casa", "a", "over", "okay", "ok",
+		"hey", "so", "uh", "um", "and":
 		return true
 	}
 	return false
@@ -60,7 +62,8 @@ func leadsToHouse(s string) bool {
 func streetFollows(toks []token, from int) bool {
 	for k := from; k < len(toks) && k < from+4 && toks[k].kind == word; k++ {
 		switch toks[k].text {
-		case "street", "st", "drive", "dr", "road", "rd", "lane", "ln", "avenue", "ave", "court", "ct", "circle", "way", "place", "pl", "boulevard", "blvd", "terrace", "trail", "parkway":
+		case "street", "st", "drive", "dr", "road", "rd", "lane", "ln", "avenue", "ave", "court", "ct", "circle",
+			"way", "place", "pl", "boulevard", "blvd", "terrace", "trail", "parkway":
 			return k > from
 		}
 	}

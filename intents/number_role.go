@@ -99,7 +99,15 @@ func year(v float64) bool { return v >= 1950 && v <= 2049 && v == float64(int(v)
 // nounBefore are words whose number is a name: codes, rooms, vehicles.
 func nounBefore(s string) bool {
 	switch s {
-	case "code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van", "unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num", "route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo", "combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay", "building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point", "test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura", "camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm", "box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#", "mile", "la":
+	case "code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van",
+		"unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num",
+		"route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo",
+		"combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay",
+		"building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point",
+		"test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura",
+		"camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm",
+		"box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#",
+		"mile", "la":
 		return true
 	}
 	return false
@@ -305,7 +313,10 @@ func (m *message) points(i int) bool {
 
 func person(s string) bool {
 	switch s {
-	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son", "daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena", "homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident", "man", "woman", "lady's", "im", "gentleman":
+	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",
+		"daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena",
+		"homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident",
+		"man", "woman", "lady's", "im", "gentleman":
 		return true
 	}
 	return false

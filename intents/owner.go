@@ -215,7 +215,13 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 // strongCond tells whether a condition is plain even at some distance from its item.
 func (m *message) strongCond(i int) bool {
 	switch m.text(i) {
-	case "good", "fine", "ok", "okay", "gone", "bad", "off", "slow", "weak", "clean", "normal", "great", "quit", "going", "perfect", "broken", "broke", "rough", "lazy", "passing", "flat", "junk", "bueno", "bien", "buena", "malo", "mala", "sirve", "solid", "working", "works", "holds", "holding", "sound", "happy", "fail", "sketchy", "gd", "no good", "no problem", "no problems", "no issues", "stuck", "frozen", "cracked", "rusty", "rusted", "bronce", "roto", "rota", "weeping", "seeping", "rusting", "rough ", "going out", "cooked", "fried", "debil", "falla", "fading", "drifting", "still good", "still holding", "accurate", "spot on", "se fue", "reads high", "reads low", "off by", "ng":
+	case "good", "fine", "ok", "okay", "gone", "bad", "off", "slow", "weak", "clean", "normal", "great", "quit",
+		"going", "perfect", "broken", "broke", "rough", "lazy", "passing", "flat", "junk", "bueno", "bien",
+		"buena", "malo", "mala", "sirve", "solid", "working", "works", "holds", "holding", "sound", "happy",
+		"fail", "sketchy", "gd", "no good", "no problem", "no problems", "no issues", "stuck", "frozen", "cracked",
+		"rusty", "rusted", "bronce", "roto", "rota", "weeping", "seeping", "rusting", "rough ", "going out",
+		"cooked", "fried", "debil", "falla", "fading", "drifting", "still good", "still holding", "accurate",
+		"spot on", "se fue", "reads high", "reads low", "off by", "ng":
 		return false
 	}
 	return true
@@ -260,7 +266,9 @@ func (m *message) pronounClause(i int) bool {
 			return false // "old sheet from 2022"
 		}
 		switch m.text(k) {
-		case "it", "its", "that", "thats", "this", "one", "es", "esta", "condition", "tag", "label", "sticker", "dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says", "hes", "shes":
+		case "it", "its", "that", "thats", "this", "one", "es", "esta", "condition", "tag", "label", "sticker",
+			"dated", "date", "stamped", "age", "from", "etiqueta", "placa", "year", "ano", "del", "de", "says",
+			"hes", "shes":
 			return true
 		}
 	}

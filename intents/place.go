@@ -163,7 +163,8 @@ func (m *message) places() {
 
 func placeToBibb(s string) bool {
 	switch s {
-	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd", "cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
+	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",
+		"cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
 		return true
 	}
 	return false
@@ -171,7 +172,9 @@ func placeToBibb(s string) bool {
 
 func bibbToPlace(s string) bool {
 	switch s {
-	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en", "del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside", "outside":
+	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en",
+		"del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside",
+		"outside":
 		return true
 	}
 	return false
@@ -210,7 +213,8 @@ func (m *message) runs(i int) bool {
 			return false // "the main is running 118"
 		}
 		return true
-	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida", "llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
+	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida",
+		"llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
 		if m.text(k) == "on" {
 			switch m.text(k + 1) {
 			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
@@ -260,7 +264,9 @@ func (m *message) occasion(i int) bool {
 
 func (m *message) verbAfter(i int) bool {
 	switch m.text(i + 1) {
-	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles", "fills", "off", "cierra", "clicks", "quits", "changes", "finishes", "flushes", "shut off", "valve", "shts", "para", "goes", "opens", "comes", "cycle", "is", "gets":
+	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles",
+		"fills", "off", "cierra", "clicks", "quits", "changes", "finishes", "flushes", "shut off", "valve", "shts",
+		"para", "goes", "opens", "comes", "cycle", "is", "gets":
 		return true
 	}
 	return false
@@ -269,7 +275,8 @@ func (m *message) verbAfter(i int) bool {
 // hoseAfter tells whether the fixture only names a part: "washer hoses".
 func (m *message) hoseAfter(i int) bool {
 	switch m.text(i + 1) {
-	case "hose", "hoses", "cartridge", "handle", "drain", "light", "remodel", "table", "door", "floor", "ceiling", "wall", "cabinet", "window", "st", "leak", "leaks", "drip", "drips", "curtain", "fan", "rug", "mat":
+	case "hose", "hoses", "cartridge", "handle", "drain", "light", "remodel", "table", "door", "floor", "ceiling",
+		"wall", "cabinet", "window", "st", "leak", "leaks", "drip", "drips", "curtain", "fan", "rug", "mat":
 		return !m.isNum(i+2) && !m.isNum(i-1)
 	}
 	return false

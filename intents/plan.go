@@ -213,7 +213,16 @@ func (m *message) promised(s int, a action) bool {
 			return true // "en dos semanas les lavo el boiler"
 		}
 		switch m.text(i) {
-		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in", "coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit", "need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to", "schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need", "sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u", "follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit", "recuerda", "wants", "well", "want", "should", "ping me", "returning", "heading back", "head back", "swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there", "run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar", "pasar":
+		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in",
+			"coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit",
+			"need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to",
+			"schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need",
+			"sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u",
+			"follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit",
+			"recuerda", "wants", "well", "want", "should", "ping me", "returning", "heading back", "head back",
+			"swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there",
+			"run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar",
+			"pasar":
 			return true
 		}
 	}
@@ -255,7 +264,10 @@ func (m *message) headerPlan(s int) bool {
 	}
 	for k := m.sents[s].from; k < m.sents[s].header; k++ {
 		switch m.text(k) {
-		case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit", "recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente", "next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending", "seguimiento", "falta", "sched", "scheduled", "plan de accion":
+		case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit",
+			"recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente",
+			"next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending",
+			"seguimiento", "falta", "sched", "scheduled", "plan de accion":
 			return true
 		}
 	}

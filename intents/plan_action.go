@@ -255,7 +255,8 @@ func (m *message) wasWill(k int) bool {
 	switch m.text(k) {
 	case "back":
 		return m.items[k].point != "" && m.numNear(k)
-	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote", "estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
+	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
+		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
 		return m.text(k) == "im" && m.text(k+1) != "back" && m.text(k+1) != "replacing" && m.text(k+1) != "going" || m.text(k) == "well" || m.text(k) == "came back" || m.text(k) == "please" || m.text(k) == "pls" || m.text(k) == "favor" || m.text(k) == "porfa" || m.text(k) == "por favor"
 	}
 	return false

@@ -16,7 +16,12 @@ func (m *message) needs(i int) bool {
 			continue // "I owe 88 Parsons Green Rd an expansion tank"
 		}
 		switch m.text(k) {
-		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted", "quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid", "estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated", "cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos", "necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos", "se recomienda", "le recomendamos":
+		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted",
+			"quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid",
+			"estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated",
+			"cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos",
+			"necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos",
+			"se recomienda", "le recomendamos":
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
 		case "and", "y", "plus":
 			if !m.is(k-1, cItem, "") {
@@ -346,7 +351,8 @@ func pastForm(t string) bool {
 // quotes tells whether a word offers something for a price.
 func (m *message) quotes(t string) bool {
 	switch t {
-	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende", "sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
+	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende",
+		"sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
 		return true
 	}
 	return false

@@ -170,7 +170,12 @@ func (m *message) readingCue(i int) bool {
 	}
 	l := m.left(i, 5, false, func(k int) bool {
 		switch m.text(k) {
-		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi", "static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura", "lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling", "registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da", "dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee", "quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
+		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi",
+			"static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura",
+			"lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling",
+			"registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da",
+			"dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee",
+			"quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
 			return true
 		}
 		return m.is(k, cHint, "cue") || k == i-1 && m.highOfTwo(k) || m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
@@ -234,7 +239,11 @@ func (m *message) moneyTalk(i int) bool {
 	}
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
 		switch m.text(k) {
-		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice", "price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax", "cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing":
+		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice",
+			"price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax",
+			"cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar",
+			"payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito",
+			"payment", "cotice", "billing":
 			t := m.text(k)
 			if t == "charged" && (person(m.text(k+1)) || m.text(k+1) == "her" || m.text(k+1) == "him" || m.text(k+1) == "them" || m.text(k+1) == "customer") {
 				return true

@@ -89,7 +89,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	}
 	if m.is(i, cBefore, "") {
 		switch t {
-		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start", "starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio", "first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
+		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start",
+			"starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio",
+			"first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
 			if !worked {
 				return ""
 			}
@@ -148,7 +150,8 @@ func (m *message) touched(i int) bool {
 		}
 	}
 	switch m.text(i) {
-	case "before i touched anything", "before touching anything", "antes de tocar", "before work", "pre work", "before i did", "before i touched", "before i adjusted", "before i started":
+	case "before i touched anything", "before touching anything", "antes de tocar", "before work", "pre work",
+		"before i did", "before i touched", "before i adjusted", "before i started":
 		return true
 	}
 	return false
@@ -283,7 +286,9 @@ func (m *message) endsColon(s int) bool {
 // weakTime are words that place only the number beside them.
 func (m *message) weakTime(i int) bool {
 	switch m.text(i) {
-	case "was", "were", "it was", "now", "nw", "had been", "estaba", "estaban", "traia", "tenia", "ahora", "ahorita", "right now", "currently", "down to", "up to", "before", "after", "settled", "ya quedo", "quedo", "left", "found", "live", "current":
+	case "was", "were", "it was", "now", "nw", "had been", "estaba", "estaban", "traia", "tenia", "ahora",
+		"ahorita", "right now", "currently", "down to", "up to", "before", "after", "settled", "ya quedo", "quedo",
+		"left", "found", "live", "current":
 		return true
 	}
 	return m.is(i, cNow, "")
@@ -296,7 +301,10 @@ func (m *message) closesList(at, lo, hi int) bool {
 		return false
 	}
 	switch m.text(at) {
-	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found", "al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up", "when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything", "before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
+	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
+		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
+		"when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything",
+		"before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
 		return true
 	case "before", "after", "antes", "despues":
 		// "shower 58, kit 58 after"

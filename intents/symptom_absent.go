@@ -81,7 +81,10 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	for k := i - 1; k >= s.from && k >= i-10; k-- {
 		t := m.text(k)
 		switch t {
-		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont", "nor", "neither", "sin", "ni", "nada de", "nada de agua", "no sign of", "no signs of", "free of", "zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent", "nobody", "nadie", "tampoco", "nunca", "cero", "no more":
+		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont",
+			"nor", "neither", "sin", "ni", "nada de", "nada de agua", "no sign of", "no signs of", "free of",
+			"zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent",
+			"nobody", "nadie", "tampoco", "nunca", "cero", "no more":
 			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
 				return false
 			}
@@ -100,7 +103,11 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 				continue
 			}
 			return false
-		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign", "of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye", "oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real", "feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing", "hearing", "is", "was":
+		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign",
+			"of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye",
+			"oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real",
+			"feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing",
+			"hearing", "is", "was":
 			continue
 		}
 		if m.is(k+1, cBase, "fixed") && k+1 < i {
@@ -135,7 +142,8 @@ func ended(t string) bool {
 // "customer denies hammer".
 func deniesSymptom(t string) bool {
 	switch t {
-	case "couldnt", "denies", "denied", "never had", "no complaints", "no complaint", "no longer", "didnt see", "couldnt find", "didnt find", "didnt hear", "no reports", "dont hear", "doesnt hear", "not getting":
+	case "couldnt", "denies", "denied", "never had", "no complaints", "no complaint", "no longer", "didnt see",
+		"couldnt find", "didnt find", "didnt hear", "no reports", "dont hear", "doesnt hear", "not getting":
 		return true
 	}
 	return false

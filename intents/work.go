@@ -114,7 +114,9 @@ func (m *message) pastService(v *verb) bool {
 			return true
 		}
 		switch m.text(k) {
-		case "last year", "last month", "last summer", "last spring", "last fall", "last winter", "years ago", "year ago", "el ano pasado", "a while back", "a while ago", "ago", "hace un ano", "el mes pasado", "last visit", "last time", "hace anos":
+		case "last year", "last month", "last summer", "last spring", "last fall", "last winter", "years ago",
+			"year ago", "el ano pasado", "a while back", "a while ago", "ago", "hace un ano", "el mes pasado",
+			"last visit", "last time", "hace anos":
 			return true
 		}
 	}
