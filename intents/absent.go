@@ -261,7 +261,7 @@ func (m *message) afterAbsent(i int) bool {
 		case "n":
 			return m.closes(k) // "ET N"
 		case ",":
-			if m.is(k+1, cAbsent, "") || m.is(k+2, cAbsent, "") && !m.is(k+1, cItem, "") && (person(m.text(k+1)) || m.text(k+1) == "they" || m.text(k+1) == "house" || m.text(k+1) == "there" || m.text(k+1) == "it") {
+			if m.is(k+1, cAbsent, "") || m.is(k+2, cAbsent, "") && !m.is(k+1, cItem, "") && (person(m.text(k+1)) || m.says(k+1, "they", "house", "there", "it")) {
 				return true
 			}
 			switch m.text(k + 1) {

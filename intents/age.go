@@ -16,7 +16,7 @@ func (m *message) likewise(items []mentionOf) {
 		}) >= 0 {
 			same = true // "no idea how old the prv is, same for the heater"
 		}
-		if t := m.text(x.at + 1); (t == "too" || t == "also" || t == "as well" || t == "likewise" || t == "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark && m.items[items[k-1].at].sent == m.items[x.at].sent {
+		if t := m.text(x.at + 1); oneOf(t, "too", "also", "as well", "likewise", "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark && m.items[items[k-1].at].sent == m.items[x.at].sent {
 			same = true // "heater's a 2014, tank too"
 		}
 		if !same {
@@ -125,7 +125,7 @@ func (m *message) turnsAge(i int) bool {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })
-	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "in" && !m.isNum(i+2) || m.text(i+1) == "last" || m.text(i+1) == "next" || m.text(i+1) == "now" || m.text(i+1) == "and" || m.text(i+1) == "years")
+	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "in" && !m.isNum(i+2) || m.says(i+1, "last", "next", "now", "and", "years"))
 }
 
 // unknownToo gives an unknown age told before two things to the second one: "no idea on
@@ -161,7 +161,7 @@ func (m *message) stampedYear(i int) bool {
 	if t := m.text(i - 1); (t == "a" || t == "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && (m.is(i-3, cItem, "prv") || m.is(i-3, cItem, "softener") || m.is(i-3, cItem, "recirc")) {
 		return true // "prv is a 98"
 	}
-	if it.num.words && (m.text(i-1) == "put in" || m.text(i-1) == "installed" || m.text(i-1) == "went in" || (m.text(i-1) == "in" || m.text(i-1) == "back in") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put" }) >= 0) && m.thingIn(it.sent) && m.closes(i) {
+	if it.num.words && (m.says(i-1, "put in", "installed", "went in") || (m.text(i-1) == "in" || m.text(i-1) == "back in") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put" }) >= 0) && m.thingIn(it.sent) && m.closes(i) {
 		return true
 	}
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
@@ -275,12 +275,12 @@ func (m *message) ageUnknown(i int) bool {
 			case "date", "tag", "fecha":
 				return m.text(i+1) != "yet" && m.text(i+1) != "set" && m.left(i, 4, true, func(k int) bool {
 					t := m.text(k)
-					return (t == "no" || t == "no trae" || t == "no tiene") && k >= i-2 && m.text(k+1) != "wait" || t == "read" || t == "cant" || t == "couldnt" || t == "find" && m.is(k-1, cNeg, "")
+					return oneOf(t, "no", "no trae", "no tiene") && k >= i-2 && m.text(k+1) != "wait" || oneOf(t, "read", "cant", "couldnt") || t == "find" && m.is(k-1, cNeg, "")
 				}) >= 0
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {
 					t := m.text(k)
-					return t == "no se" || t == "se" && m.text(k-1) == "no" || t == "sabe" || t == "sabemos" || t == "know" || t == "knows" || t == "idea" || t == "saben" || t == "sabia"
+					return t == "no se" || t == "se" && m.text(k-1) == "no" || oneOf(t, "sabe", "sabemos", "know", "knows", "idea", "saben", "sabia")
 				}) >= 0
 			}
 		}

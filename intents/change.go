@@ -37,7 +37,7 @@ func (m *message) altered(i int) (role, string, bool) {
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
 	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) && (it.unit == "" || m.items[j].unit == it.unit) {
 		at := i - 1
-		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.text(at) == "from" || m.text(at) == "set" || m.text(at) == "setting" || m.text(at) == "air") {
+		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.says(at, "from", "set", "setting", "air")) {
 			at--
 		}
 		v := m.verbLeft(i, 7, "set", "charged")
@@ -90,7 +90,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		return roleFrom, "from … to", true
 	}
 	// "prv was at 40, bumped it to 55"
-	if k := i - 1; m.text(k) == "at" || m.text(k) == "on" || m.text(k) == "was" || m.text(k) == "set" || m.text(k) == "set at" || m.text(k) == "was at" {
+	if k := i - 1; m.says(k, "at", "on", "was", "set", "set at", "was at") {
 		for k >= 0 && k > i-5 && !m.items[k].mark && !m.is(k, cItem, "") {
 			k--
 		}
@@ -236,7 +236,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "left at", true
 	case "at", "@":
-		if (m.is(i-2, cItem, "") || m.text(i-2) == "it" || m.text(i-2) == "one" || m.text(i-2) == ")" || m.text(i-2) == "in" || m.text(i-2) == "on" || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
+		if (m.is(i-2, cItem, "") || m.says(i-2, "it", "one", ")", "in", "on") || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
 			m.items[i].owner = v.at + 1
 			return roleTo, v.what + " at", true
 		}

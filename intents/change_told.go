@@ -304,14 +304,14 @@ func (m *message) movesBy(i int, v *verb) bool {
 		return false
 	}
 	n := i + 1
-	for n <= i+4 && !m.isNum(n) && (m.is(n, cHint, "hedge") || m.is(n, cHint, "way") || m.text(n) == "it" || m.text(n) == "another" || m.text(n) == "about" || m.text(n) == "a") {
+	for n <= i+4 && !m.isNum(n) && (m.is(n, cHint, "hedge") || m.is(n, cHint, "way") || m.says(n, "it", "another", "about", "a")) {
 		n++
 	}
 	if !m.isNum(n) || m.items[n].value > 40 || m.items[n].unit != "" && !pressureUnit(m.items[n].unit) || m.items[n].seg != m.items[i].seg {
 		return false
 	}
 	k := n + 1
-	for k <= n+5 && (m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cHint, "particle") || m.is(k, cHint, "whereto") || m.is(k, cDeterminer, "") || m.text(k) == "of" || m.text(k) == "with" || m.text(k) == "from" || m.text(k) == "more") {
+	for k <= n+5 && (m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cHint, "particle") || m.is(k, cHint, "whereto") || m.is(k, cDeterminer, "") || m.says(k, "of", "with", "from", "more")) {
 		k++
 	}
 	if !m.is(k, cItem, "prv") || k == n+1 || !m.tellsDeed(v, i, "set", "prv", k) {

@@ -32,7 +32,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		return roleTo, "charged to", true
 	}
 	// "set prv 60 and tank 60"
-	if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && m.is(i-1, cItem, "") && (m.text(i-2) == "and" || m.text(i-2) == "y" || m.text(i-2) == ",") {
+	if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && m.is(i-1, cItem, "") && m.says(i-2, "and", "y", ",") {
 		if c, _ := m.val(i-1, cItem); m.itemCode(i-1, c) == "expansion_tank" {
 			m.verbs = append(m.verbs, verb{at: i - 1, what: "charged", done: true, object: "expansion_tank", objAt: i - 1})
 			it.owner = i

@@ -94,7 +94,7 @@ func (m *message) adverb(i int) bool {
 		return m.text(i) == "ok" || m.text(i) == "okay"
 	}
 	k := i - 1
-	for k >= 0 && (m.text(k) == "pretty" || m.text(k) == "real" || m.text(k) == "really" || m.text(k) == "so" || m.text(k) == "up" || m.text(k) == "too" || m.text(k) == "very" || m.text(k) == "bien") {
+	for k >= 0 && m.says(k, "pretty", "real", "really", "so", "up", "too", "very", "bien") {
 		k--
 	}
 	if m.text(i) == "bad" && k >= 0 && m.items[k].sent == m.items[i].sent && (m.is(k, cCond, "") || m.is(k, cSym, "")) {
@@ -161,7 +161,7 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
 			switch m.text(k) {
 			case "with", "for", "w/", "w", "con", "por":
-				return m.text(k+1) == "a" || m.text(k+1) == "new" || m.text(k+1) == "un" || m.text(k+1) == "una" || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
+				return m.says(k+1, "a", "new", "un", "una") || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
 			}
 			return false
 		}) >= 0

@@ -54,7 +54,7 @@ func (m *message) convert(s int) bool {
 			cue = true
 		}
 		if u, ok := m.val(i, cUnit); ok && canon(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
-			if to == "" || m.text(i-1) == "in" || m.text(i-1) == "to" || m.text(i-1) == "en" || m.text(i-1) == "a" || m.text(i-1) == "into" || m.text(i-1) == "many" || m.text(i-1) == "cuantas" || m.text(i-1) == "cuantos" {
+			if to == "" || m.says(i-1, "in", "to", "en", "a", "into", "many", "cuantas", "cuantos") {
 				from, to = to, canon(u)
 			}
 		}

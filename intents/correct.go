@@ -66,7 +66,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 			"just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
 			last = true
 		}
-		if m.is(k, cAsk, "history") && (m.text(k) == "last reading" || m.text(k) == "ultima lectura" || m.text(k) == "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
+		if m.is(k, cAsk, "history") && m.says(k, "last reading", "ultima lectura", "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
 			last = true
 		}
 	}
@@ -96,7 +96,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "correction", "correccion", "corrijo", "corrige", "corrige eso":
 		return begins || last
 	case "era", "eran":
-		if p := m.text(i - 1); !numBefore && numAfter && (p == "," || p == "perdon" || p == "perdona") && (m.text(0) == "perdon" || m.text(0) == "perdona" || m.text(0) == "disculpa") {
+		if p := m.text(i - 1); !numBefore && numAfter && oneOf(p, ",", "perdon", "perdona") && m.says(0, "perdon", "perdona", "disculpa") {
 			return true
 		}
 		if !numBefore && numAfter && i > 0 && m.is(0, cAsk, "correct") {

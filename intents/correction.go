@@ -15,7 +15,7 @@ func (m *message) corrections() {
 			continue
 		}
 		// "not 67 but 76", "no eran 67"
-		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.text(i+1) == "en" || m.text(i+1) == "at" || m.text(i+1) == "in") {
+		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")) {
 			// "era 68 no 86": the first is right
 			m.setRole(i, roleIgnored, "taken back")
 			continue
@@ -233,7 +233,7 @@ func (m *message) toldBehind(i int) bool {
 // setsRight tells whether a word behind the number at k says that it replaces the
 // one before: "front 71... 81 actually".
 func (m *message) setsRight(k int) bool {
-	return (m.text(k+1) == "actually" || m.text(k+1) == "sorry" || m.text(k+1) == "rather" || m.text(k+1) == "perdon") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
+	return m.says(k+1, "actually", "sorry", "rather", "perdon") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
 }
 
 // takesBack tells whether the words between two numbers take the first back.

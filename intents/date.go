@@ -112,7 +112,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 			}
 		}
 	case "semana", "mes", "ano":
-		if m.text(i+1) == "que" && (m.text(i+2) == "viene" || m.text(i+2) == "entra") || m.text(i+1) == "entrante" || m.text(i+1) == "proxima" || m.text(i+1) == "proximo" {
+		if m.text(i+1) == "que" && (m.text(i+2) == "viene" || m.text(i+2) == "entra") || m.says(i+1, "entrante", "proxima", "proximo") {
 			d := map[string]int{"semana": 7, "mes": 30, "ano": 365}[t]
 			if m.text(i+1) == "que" {
 				return d, 3, true
@@ -184,7 +184,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 	if m.is(i, cHint, "today") || m.is(i, cHint, "daytime") && m.is(i-1, cWill, "") && m.is(i-1, cDo, "") {
 		return 0, 1, true // "coming back this afternoon"
 	}
-	if m.isNum(i) && m.items[i].unit == "hour" && m.items[i].value >= 24 && int(m.items[i].value)%24 == 0 && (m.text(i-1) == "in" || m.text(i-1) == "within" || m.text(i-1) == "en") {
+	if m.isNum(i) && m.items[i].unit == "hour" && m.items[i].value >= 24 && int(m.items[i].value)%24 == 0 && m.says(i-1, "in", "within", "en") {
 		return int(m.items[i].value) / 24, 1, true
 	}
 	if (t == "week" || t == "semana") && m.text(i+1) == "after" && len(m.moments) > 0 && m.closes(i+1) {
@@ -194,7 +194,7 @@ func (m *message) dateAt(i int) (days, n int, ok bool) {
 		if t == "wed" && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’") {
 			return 0, 0, false // "we'd put it in on Thursday"
 		}
-		if (t == "sun" || t == "sat" || t == "mon" || t == "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
+		if oneOf(t, "sun", "sat", "mon", "martes") && (m.text(i-1) == "the" || m.text(i-1) == "in the" || m.text(i-1) == "el" && t == "sun") {
 			return 0, 0, false
 		}
 		if p := m.text(i - 1); p == "last" || p == "since" || p == "this past" || p == "pasado" || m.text(i+1) == "pasado" {
@@ -271,7 +271,7 @@ func (m *message) weekAfter(i int) int {
 	switch {
 	case k == i && m.text(k) != "next" && m.text(k) != "nxt":
 		return 0
-	case (m.text(k) == "next" || m.text(k) == "nxt" || m.text(k) == "proxima") && (m.text(k+1) == "week" || m.text(k+1) == "wk" || m.text(k+1) == "semana"):
+	case m.says(k, "next", "nxt", "proxima") && m.says(k+1, "week", "wk", "semana"):
 		return k + 2 - i
 	case m.text(k) == "semana" && m.text(k+1) == "que" && (m.text(k+2) == "viene" || m.text(k+2) == "entra"):
 		return k + 3 - i
@@ -403,12 +403,12 @@ func (m *message) dayAt(i int) (assess.Date, int, bool) {
 					n = 5
 				}
 				p := m.text(i - 1)
-				if p == "on" || p == "el" || p == "for" || p == "by" || p == "para" || p == "due" || p == "dated" || n == 5 || m.planBefore(i) && !pipeSize(d, day) {
+				if oneOf(p, "on", "el", "for", "by", "para", "due", "dated") || n == 5 || m.planBefore(i) && !pipeSize(d, day) {
 					return next(time.Month(d), day), n, true
 				}
 			}
 		}
-		if p := m.text(i - 1); th(i+1) && !m.countsThing(i+2) && (p == "the" || p == "on" || p == "by" || p == "for" || p == "due" || p == "until" || p == "till" || p == "el" || i > 0 && weekdays[p] > 0) {
+		if p := m.text(i - 1); th(i+1) && !m.countsThing(i+2) && (oneOf(p, "the", "on", "by", "for", "due", "until", "till", "el") || i > 0 && weekdays[p] > 0) {
 			return m.dayOfMonth(d), 2, true
 		}
 		if p := m.text(i - 1); p == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && m.items[i].num.integer && !(i+1 < len(m.items) && m.items[i+1].point != "") {

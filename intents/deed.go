@@ -186,7 +186,7 @@ func (m *message) byOthers(i int) bool {
 	}
 	s := m.sents[m.items[i].sent]
 	k := i - 1
-	for k >= s.from && (m.text(k) == "just" || m.text(k) == "already" || m.text(k) == "had" || m.text(k) == "has" || m.text(k) == "previously") {
+	for k >= s.from && m.says(k, "just", "already", "had", "has", "previously") {
 		k--
 	}
 	if k < s.from || m.items[k].seg != m.items[i].seg {
@@ -195,7 +195,7 @@ func (m *message) byOthers(i int) bool {
 	if m.is(k, cWhose, "other") {
 		return true // "neighbor cranked her prv down"
 	}
-	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && m.text(k) != "he" && m.text(k) != "she" && m.text(k) != "him" && m.text(k) != "im" && m.text(k) != "hes" && m.text(k) != "shes" && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
+	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
 		return true
 	}
 	if !be(m.text(k)) && m.text(k) != "got" {
@@ -218,7 +218,7 @@ func (m *message) endsDeed(v *verb) bool {
 		return false
 	}
 	d := &m.verbs[n-1]
-	if !d.done || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" || d.at < m.sents[m.items[v.at].sent].from && !(strings.HasPrefix(m.text(v.at-1), "it") && m.items[d.at].sent == m.items[v.at].sent-1) {
+	if !d.done || !oneOf(d.what, "replaced", "installed", "rebuilt") || d.at < m.sents[m.items[v.at].sent].from && !(strings.HasPrefix(m.text(v.at-1), "it") && m.items[d.at].sent == m.items[v.at].sent-1) {
 		return false // but "… this morning. It is set to 55"
 	}
 	if v.object != "" && d.object != "" && v.object != d.object {

@@ -121,7 +121,7 @@ func (m *message) nounDone(i int, v *verb) bool {
 		case m.is(k, cNeg, ""), m.is(k, cWill, ""):
 			return false
 		case item < 0 && m.is(k, cItem, ""):
-			if item = k; m.text(k-1) == "on" || m.text(k-1) == "of" || m.is(k-1, cDeterminer, "") && (m.text(k-2) == "on" || m.text(k-2) == "of" || m.text(k-2) == "for") {
+			if item = k; m.text(k-1) == "on" || m.text(k-1) == "of" || m.is(k-1, cDeterminer, "") && m.says(k-2, "on", "of", "for") {
 				continue
 			}
 			return false
@@ -184,7 +184,7 @@ func (m *message) freshInside(i int, v *verb) bool {
 		case in && (m.is(k, cItem, "prv") || strings.HasPrefix(m.text(k), "into the ")):
 			return m.tellsDeed(v, i, "rebuilt", "prv", k)
 		case m.text(k) == "and" || m.text(k) == "," || m.text(k) == "&" || m.is(k, cDeterminer, ""):
-		case in && (m.text(k) == "in" || m.text(k) == "into" || m.text(k) == "for" || m.text(k) == "on" || m.text(k) == "inside" || m.text(k) == "to"):
+		case in && m.says(k, "in", "into", "for", "on", "inside", "to"):
 		default:
 			return false
 		}

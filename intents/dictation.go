@@ -71,7 +71,10 @@ func spokenOn(a, b numberWord) bool {
 // dotted are abbreviations written with a point that ends no sentence.
 func dotted(s string) bool {
 	switch s {
-	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs", "ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept", "co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm", "ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop", "rep", "ref":
+	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs",
+		"ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept",
+		"co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm",
+		"ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop", "rep", "ref":
 		return true
 	}
 	return false

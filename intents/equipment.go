@@ -261,7 +261,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if at := m.replacedAt(owner); at >= 0 && a.at < at && !m.newWords(a.at, at) {
 		return // a fact of the part taken out
 	}
-	if t := m.text(a.at); a.what == "cond" && (t == "stuck" || t == "holding" || t == "working") && (m.text(a.at+1) == "the" || m.text(a.at+1) == "my" || m.text(a.at+1) == "a") {
+	if t := m.text(a.at); a.what == "cond" && oneOf(t, "stuck", "holding", "working") && m.says(a.at+1, "the", "my", "a") {
 		return // "stuck the gauge on …"
 	}
 	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
@@ -273,7 +273,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return
 	}
-	if t := m.text(a.at + 1); a.what == "cond" && strings.Contains(m.text(a.at), "scale") && (t == "came" || t == "out" || t == "came out" || t == "comes out") {
+	if t := m.text(a.at + 1); a.what == "cond" && strings.Contains(m.text(a.at), "scale") && oneOf(t, "came", "out", "came out", "comes out") {
 		return // "flushed the heater, lots of scale came out"
 	}
 	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
@@ -282,7 +282,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && m.is(a.at, cSym, "rusty_water") && m.waterNear(a.at) && !m.is(a.at-1, cItem, "") {
 		return // "el agua sale cafecita, como con óxido"
 	}
-	if t := m.text(a.at - 1); a.what == "cond" && (t == "as" || m.text(a.at) == "going" && (m.text(a.at+1) == "to" || m.text(a.at+1) == "in" || m.text(a.at+1) == "on")) {
+	if t := m.text(a.at - 1); a.what == "cond" && (t == "as" || m.text(a.at) == "going" && m.says(a.at+1, "to", "in", "on")) {
 		return
 	}
 	if a.what == "year" && m.left(a.at, 3, false, func(k int) bool {
@@ -294,7 +294,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 			if t := m.text(a.at + 1); m.text(k) == "since" && (t == "install" || t == "installed") {
 				return false // "never flushed since 2012 install"
 			}
-			if t := m.text(k); (t == "since" || t == "been" || t == "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
+			if t := m.text(k); oneOf(t, "since", "been", "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
 				return false // "prv's been in there since 2009"
 			}
 			return m.items[k].seg == m.items[a.at].seg && !m.partFor(k)
@@ -307,7 +307,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 		m.addSymptom(a.at, assess.Leak, false) // "Drain valve is plastic and weeping."
 		return
 	}
-	if t := m.text(a.at - 1); a.what == "material" && (t == "old" || t == "viejo" || t == "vieja") && strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+	if t := m.text(a.at - 1); a.what == "material" && oneOf(t, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return // "Brass drain valve installed, old plastic one broke"
 	}
 	f := m.equipment.get(owner, a.at)

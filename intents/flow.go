@@ -95,7 +95,7 @@ func (m *message) flowTag(i int) assess.Flow {
 			}
 			switch t {
 			case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
-				if it.text == "on" && (i-k > 2 && !m.closes(i) || t == "no" || m.text(i+1) == "it" || m.text(i+1) == "the" || m.text(i+1) == "that") && m.text(i-1) != "water" {
+				if it.text == "on" && (i-k > 2 && !m.closes(i) || t == "no" || m.says(i+1, "it", "the", "that")) && m.text(i-1) != "water" {
 					return ""
 				}
 				return assess.Static

@@ -138,7 +138,7 @@ func (m *message) shortPair(i int) bool {
 // besideReading tells whether a number stands right before item i, with at most "with it" between.
 func (m *message) besideReading(i int) bool {
 	k := i - 1
-	for k > i-4 && (m.text(k) == "with" || m.text(k) == "w/" || m.text(k) == "it" || m.text(k) == "when" || m.text(k) == "its" || m.text(k) == "con") {
+	for k > i-4 && m.says(k, "with", "w/", "it", "when", "its", "con") {
 		k--
 	}
 	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.text(i+1) == "and" || m.text(i+1) == "y")

@@ -33,7 +33,7 @@ func (m *message) foreign(i int) (string, bool) {
 	}
 	if m.items[i].unit == "" {
 		switch {
-		case (m.text(i-1) == "turned" || m.text(i-1) == "turns" || m.text(i-1) == "turning") && (person(m.text(i-2)) || m.is(i-2, cWhose, "person")):
+		case m.says(i-1, "turned", "turns", "turning") && (person(m.text(i-2)) || m.is(i-2, cWhose, "person")):
 			return "a person's age", true
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
@@ -285,7 +285,7 @@ func (m *message) lineTest(i int) bool {
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
 	it := &m.items[i]
-	if m.text(i+1) == "out" && (m.text(i-1) == "its" || m.text(i-1) == "was" || m.text(i-1) == "is") && (i+2 >= len(m.items) || m.items[i+2].mark || m.is(i+2, cHint, "weather") || m.text(i+2) == "there" || m.text(i+2) == "today") {
+	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") && (i+2 >= len(m.items) || m.items[i+2].mark || m.is(i+2, cHint, "weather") || m.text(i+2) == "there" || m.text(i+2) == "today") {
 		return true // "it's 96 out"
 	}
 	if strings.HasPrefix(m.text(i-1), "temp") {
@@ -300,7 +300,7 @@ func (m *message) warmth(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
-			return m.text(k+1) == "coming" || m.text(k+1) == "coming out" || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot" || m.text(k+1) == "caliente" || m.text(k+1) == "is" || m.text(k+1) == "was" || m.text(k+1) == "comes"
+			return m.text(k+1) == "coming" || m.text(k+1) == "coming out" || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot" || m.says(k+1, "caliente", "is", "was", "comes")
 		case "hot water":
 			return true
 		}

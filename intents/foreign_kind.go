@@ -56,7 +56,7 @@ func (m *message) scaleEnd(i int) bool {
 		return false
 	}
 	k := m.hintBefore(i, 2, false, "scaleend")
-	if k < 0 || k < i-1 && m.text(i-1) != "at" && m.text(i-1) != "to" && m.text(i-1) != "en" || m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") }) < 0 {
+	if k < 0 || k < i-1 && !m.says(i-1, "at", "to", "en") || m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") }) < 0 {
 		return false
 	}
 	if m.is(k, cPeak, "") {

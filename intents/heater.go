@@ -21,7 +21,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !m.begins(keyState, i) {
 		return ""
 	}
-	if m.items[i].tags == nil && m.text(i) != "fired" && m.text(i) != "hot" && m.text(i) != "heats" && m.text(i) != "fire" && m.text(i) != "fires" && m.text(i) != "quiet" && m.text(i) != "asleep" && m.text(i) != "tripped" && m.text(i) != "unplugged" && m.text(i) != "trabajando" && m.text(i) != "andando" && !m.misspeltOff(i) {
+	if m.items[i].tags == nil && !m.says(i, "fired", "hot", "heats", "fire", "fires", "quiet", "asleep", "tripped", "unplugged", "trabajando", "andando") && !m.misspeltOff(i) {
 		return ""
 	}
 	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
@@ -39,10 +39,10 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.leadsOn(i) {
 		return ""
 	}
-	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && t != "with" && t != "w" && t != "w/" && t != "when" {
+	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !oneOf(t, "with", "w", "w/", "when") {
 		return "" // "pointed it out"
 	}
-	if t := m.text(i); (t == "w/o" || t == "without" || t == "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
+	if t := m.text(i); oneOf(t, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
 		return assess.Idle // "90 with the heater going and 66 w/o"
 	}
 	if v, ok := m.val(i, cState); ok {
@@ -54,7 +54,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if (m.text(i) == "prendido" || m.text(i) == "prendida" || m.text(i) == "encendido" || m.text(i) == "encendida" || m.text(i) == "lit" || m.text(i) == "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
+			if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
@@ -192,7 +192,7 @@ func (m *message) burnerNear(i int) bool {
 			return true
 		}
 		// "heater 30 gal electric 2009, off": its facts lie between
-		if m.is(k, cFuel, "") || (m.text(k) == "," || m.text(k) == "-" || m.text(k) == ")") && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+		if m.is(k, cFuel, "") || (m.says(k, ",", "-", ")")) && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
 			continue
 		}
 		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {

@@ -38,13 +38,13 @@ func (m *message) heaterSize(i int) bool {
 	}
 	prev := m.text(i - 1)
 	fuel := m.is(i+1, cFuel, "") && !m.gasTalk(i+1)
-	if fuel && (prev == "a" || prev == "is" || prev == "new" || prev == "old" || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
+	if fuel && (oneOf(prev, "a", "is", "new", "old") || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
 	if p := m.text(i - 3); prev == "de" && m.is(i-2, cFuel, "") && (strings.HasSuffix(p, "uno") || p == "otro") {
 		return true // "adentro uno eléctrico de 50"
 	}
-	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (p == "a" || p == "is" || p == "its" || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {
+	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (oneOf(p, "a", "is", "its") || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {
 		return true // "it's a 2016 gas 40"
 	}
 	if prev == "de" && (m.is(i-2, cItem, "heater") || m.is(i-2, cFuel, "") && m.is(i-3, cItem, "heater")) && !m.is(i+1, cUnit, "") {

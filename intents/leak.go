@@ -144,7 +144,7 @@ func (m *message) notColor(i int) bool {
 	if t == "more" && m.items[max(i-2, 0)].mark && m.left(i, 5, false, func(k int) bool { return m.is(k, cColor, "") }) >= 0 {
 		return true
 	}
-	if n := m.text(i + 1); i == m.sents[m.items[i].sent].from && (n == "for" || n == "at" || n == "at first" || n == "when" || n == "until" || n == "till") {
+	if n := m.text(i + 1); i == m.sents[m.items[i].sent].from && oneOf(n, "for", "at", "at first", "when", "until", "till") {
 		return true // "brown for a minute then clear"
 	}
 	return (t == "not" || t == "isnt" || t == "wasnt" || t == "never") && m.closes(i) && !m.isItemNear(i)

@@ -16,7 +16,7 @@ func (m *message) targeted(i int) bool {
 		case "over", "under", "above", "below", "at least", "more than", "less than", "than":
 			switch m.text(k - 1) {
 			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not", "it", "needs", "is anything", "less", "more":
-				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.text(k-2) == "should" || m.text(k-2) == "must" || m.text(k-2) == "needs" || m.text(k-2) == "to" || m.text(k-2) == "keep" || m.text(k-2) == "want" || m.text(k-2) == "get"
+				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.says(k-2, "should", "must", "needs", "to", "keep", "want", "get")
 			}
 			return false
 		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
@@ -50,7 +50,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase",
 		"decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop",
 		"more", "mas", "too":
-		if t := m.text(i + 1); (t == "low" || t == "high" || t == "off" || t == "short" || t == "more" || t == "mas" || t == "too") && !pressureUnit(it.unit) {
+		if t := m.text(i + 1); oneOf(t, "low", "high", "off", "short", "more", "mas", "too") && !pressureUnit(it.unit) {
 			break
 		}
 		if m.text(i+1) == "off" && m.text(i+2) == "the" {
@@ -238,7 +238,7 @@ func (m *message) longAgo(i int) bool {
 		return false
 	}
 	it := &m.items[i]
-	if p := m.text(i + 1); (p == "in" || p == "back in" || p == "en") && m.isNum(i+2) && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
+	if p := m.text(i + 1); oneOf(p, "in", "back in", "en") && m.isNum(i+2) && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 		return int(m.items[i+2].value) < m.ctx.Today.Year
 	}
 	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == it.sent; k-- {

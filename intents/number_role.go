@@ -177,7 +177,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if (prev == "las" || prev == "la" && it.value == 1) && it.value <= 12 && it.unit == "" && m.text(i-2) == "a" {
 		return roleIgnored, "time of day"
 	}
-	if (prev == "las" || prev == "los" || prev == "all" || prev == "both" || prev == "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
+	if oneOf(prev, "las", "los", "all", "both", "the") && it.value <= 6 && it.value >= 2 && it.unit == "" && n.integer && (m.isNum(i+1) || m.is(i+1, cFixture, "")) {
 		return roleIgnored, "count"
 	}
 	if t := m.text(i + 1); (t == "s" || t == "o") && m.toks[m.items[i+1].tok].glued || n.integer && m.digitsApart(i) || m.halfHeard(i) {
@@ -257,12 +257,12 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) >= 4 && n.integer && !n.words {
 			return roleIgnored, "too long for a pressure"
 		}
-		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && m.text(i-2) != "reading" && m.text(i-2) != "readings" && m.text(i-2) != "test" && m.text(i-2) != "unit" && !(m.text(i-2) == "number" && m.items[min(i+1, len(m.items)-1)].point != "") {
+		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && !m.says(i-2, "reading", "readings", "test", "unit") && !(m.text(i-2) == "number" && m.items[min(i+1, len(m.items)-1)].point != "") {
 			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1) {
 				return roleIgnored, "name after " + prev
 			}
 		}
-		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && !(m.text(i-2) == "number" && m.pointNear(i)) && m.text(i-2) != "reading" && m.text(i-2) != "la" && m.text(i-2) != "point" && m.text(i-2) != "unit" && m.text(i-2) != "test" {
+		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && !(m.text(i-2) == "number" && m.pointNear(i)) && !m.says(i-2, "reading", "la", "point", "unit", "test") {
 			return roleIgnored, "age or name"
 		}
 		if m.left(i, 4, false, func(k int) bool {

@@ -111,7 +111,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if obj != "prv" && strings.HasSuffix(m.text(v.at), "cartridge") && m.leakOver(v.at) {
 			return assess.RepairedLeak, "leak", true // "New cartridge, drip is gone"
 		}
-		if (m.text(v.at) == "cleaned" || m.text(v.at) == "limpie" || m.text(v.at) == "cleaned out" || m.text(v.at) == "limpiamos" || m.text(v.at) == "se limpio" || m.text(v.at) == "le limpie" || m.text(v.at) == "cleared" || m.text(v.at) == "rinsed" || m.text(v.at) == "cleaned up" || m.text(v.at) == "repare") && (obj != "prv" || carried) {
+		if (m.says(v.at, "cleaned", "limpie", "cleaned out", "limpiamos", "se limpio", "le limpie", "cleared", "rinsed", "cleaned up", "repare")) && (obj != "prv" || carried) {
 			return "", "", false
 		}
 		if obj == "prv" {
@@ -162,7 +162,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			// "water shut off", not "when the washer shut off"
 			ok := false
 			for j := v.at - 5; j <= v.at+4; j++ {
-				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.text(j) == "main" || m.text(j) == "i" || m.text(j) == "house" || m.text(j) == "at the curb" || m.text(j) == "curb" || m.text(j) == "meter" || m.text(j) == "at the meter") {
+				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.says(j, "main", "i", "house", "at the curb", "curb", "meter", "at the meter")) {
 					ok = true
 				}
 			}
@@ -203,7 +203,7 @@ func (m *message) partOfDeed(v *verb) string {
 		if d.at >= v.at {
 			continue
 		}
-		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || d.what != "replaced" && d.what != "installed" && d.what != "rebuilt" {
+		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || !oneOf(d.what, "replaced", "installed", "rebuilt") {
 			return ""
 		}
 		for k := max(d.at, d.objAt) + 1; k < v.at; k++ {

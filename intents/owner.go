@@ -119,7 +119,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			limit += 6
 		}
 		// a condition right after a number is not a condition: "holds 62"
-		if m.isNum(a.at+1) && (m.text(a.at) == "holds" || m.text(a.at) == "holding" || m.text(a.at) == "works" || m.text(a.at) == "working" || m.text(a.at) == "passing" || m.text(a.at) == "slow" || m.text(a.at) == "off by" && m.itemIn(it.sent) != "gauge" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
+		if m.isNum(a.at+1) && (m.says(a.at, "holds", "holding", "works", "working", "passing", "slow") || m.text(a.at) == "off by" && m.itemIn(it.sent) != "gauge" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
 			return "", false, false
 		}
 	}

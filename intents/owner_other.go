@@ -120,7 +120,7 @@ func (m *message) oldFact(at, item int) bool {
 				if strings.HasPrefix(m.text(j), "new one") || m.is(j, cPart, "new") {
 					return false // "old one was plastic, new one brass"
 				}
-				if t := m.text(j); (t == "for" || t == "with" || t == "por") && (m.text(j+1) == "a" || m.text(j+1) == "new" || m.text(j+1) == "the" || m.text(j+1) == "uno" || m.text(j+1) == "una" || m.text(j+1) == "otro") {
+				if t := m.text(j); oneOf(t, "for", "with", "por") && m.says(j+1, "a", "new", "the", "uno", "una", "otro") {
 					return false // "swapped the old one for a brass one"
 				}
 			}

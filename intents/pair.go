@@ -32,7 +32,7 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: m.scratch.number(i), pair: -1})
 			continue
 		}
-		if ((it.text == "same" || it.text == "misma" || it.text == "mismo") && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
+		if (oneOf(it.text, "same", "misma", "mismo") && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})
@@ -292,11 +292,11 @@ func (m *message) cost(a, b *event) float64 {
 			}
 		case t == "and" || t == "y" || t == "but" || t == "then" || t == "pero" || t == "while":
 			c += 2
-		case t == "at" || t == "on" || t == "en" || t == "in" || t == "from" || t == "off" || t == "n" || t == "out of" || t == "@" || t == "del" || t == "de" || t == "for":
+		case oneOf(t, "at", "on", "en", "in", "from", "off", "n", "out of", "@", "del", "de", "for"):
 			if !b.num {
 				c -= 0.4
 			}
-		case t == "is" || t == "was" || t == "reads" || t == "read" || t == "shows" || t == "marca" || t == "showed" || t == "has" || t == "es" || t == "got" || t == "gave" || t == "had" || t == "at" || t == "reading" || t == "rds" || t == "registers" || t == "da":
+		case oneOf(t, "is", "was", "reads", "read", "shows", "marca", "showed", "has", "es", "got", "gave", "had", "at", "reading", "rds", "registers", "da"):
 			if b.num {
 				c -= 0.4
 			} else {

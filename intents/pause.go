@@ -14,7 +14,7 @@ func (p *Parser) paused(toks []token) []token {
 			return toks
 		case t.kind == number:
 			numbers++
-		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark && (t.text == "," || t.text == "." || t.text == ":" || t.text == "\n" || t.text == ";") && i+1 < len(toks):
+		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark && oneOf(t.text, ",", ".", ":", "\n", ";") && i+1 < len(toks):
 			return toks
 		}
 	}

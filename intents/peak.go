@@ -14,7 +14,7 @@ func (m *message) peaks() {
 				continue
 			}
 		}
-		if (t == "max" || t == "maximum" || t == "maximo" || t == "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading || be(m.text(i+1)) && m.isNum(i+2) && m.items[i+2].role != roleReading) {
+		if oneOf(t, "max", "maximum", "maximo", "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading || be(m.text(i+1)) && m.isNum(i+2) && m.items[i+2].role != roleReading) {
 			continue
 		}
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {

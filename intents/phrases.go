@@ -24,3 +24,16 @@ func beginsWith(s string, stems ...string) bool {
 	}
 	return false
 }
+
+// oneOf tells whether s is one of some words.
+func oneOf(s string, words ...string) bool {
+	for _, w := range words {
+		if s == w {
+			return true
+		}
+	}
+	return false
+}
+
+// says tells whether item i reads as one of some words.
+func (m *message) says(i int, words ...string) bool { return oneOf(m.text(i), words...) }

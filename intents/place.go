@@ -201,7 +201,8 @@ func (m *message) runs(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+3 {
 		switch m.text(k) {
-		case "next door", "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet", "tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+		case "next door", "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet",
+			"tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
 			k++
 			continue
 		}
@@ -299,7 +300,7 @@ func (m *message) numNear(i int) bool {
 // laundry open".
 func (m *message) runsInList(i int) bool {
 	k := i + 1
-	for k < len(m.items) && k <= i+6 && (m.text(k) == "and" || m.text(k) == "y" || m.text(k) == "," || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
+	for k < len(m.items) && k <= i+6 && (m.says(k, "and", "y", ",") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
 		k++
 		if m.is(k, cFlowing, "") && m.text(k-1) == "and" {
 			return true

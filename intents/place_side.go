@@ -89,7 +89,7 @@ func (m *message) leadsOver(i int) bool {
 
 // turnedBack tells whether "back" belongs to a verb: "dialed the reg back".
 func (m *message) turnedBack(i int) bool {
-	if m.text(i) == "back" && m.text(i-1) == "and" && m.isNum(i-2) && (m.text(i-3) == "to" || m.text(i-3) == "down to" || m.text(i-3) == "up to") && !m.isNum(i+1) {
+	if m.text(i) == "back" && m.text(i-1) == "and" && m.isNum(i-2) && m.says(i-3, "to", "down to", "up to") && !m.isNum(i+1) {
 		return true // "swings from 50 to 80 and back"
 	}
 	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {

@@ -152,7 +152,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	// "needs a prv", "quoted a tank"
 	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && (m.goodIdea(i) || will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
-			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && (t == "at" || t == "to" || t == "on" || t == "around" || t == "under" || t == "down to") && m.isNum(i+2) && m.settingLike(i+2) {
+			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && oneOf(t, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2) {
 				code = assess.SetPRV // "customer wants the prv at 50"
 			}
 			return action{at: i, code: code, needed: true}, true
@@ -257,7 +257,7 @@ func (m *message) wasWill(k int) bool {
 		return m.items[k].point != "" && m.numNear(k)
 	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
 		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
-		return m.text(k) == "im" && m.text(k+1) != "back" && m.text(k+1) != "replacing" && m.text(k+1) != "going" || m.text(k) == "well" || m.text(k) == "came back" || m.text(k) == "please" || m.text(k) == "pls" || m.text(k) == "favor" || m.text(k) == "porfa" || m.text(k) == "por favor"
+		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") || m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
 	}
 	return false
 }

@@ -9,7 +9,7 @@ import (
 // booked tells whether "set" at item i books a day for what stands before it: "prv swap
 // set for June 24".
 func (m *message) booked(i int) bool {
-	return (m.text(i+1) == "for" || m.text(i+1) == "up for" || m.text(i+1) == "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 && (m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
+	return m.says(i+1, "for", "up for", "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 && (m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
 }
 
 var looksAgainGate = onlyWith(cHint, "again")

@@ -206,7 +206,7 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	default:
 		switch obj {
 		case "prv", "":
-			if t := m.text(i); obj == "" && !m.has(cItem, "prv") && t != "turn it down" && t != "turn it up" && t != "crank it down" && t != "bring it down" {
+			if t := m.text(i); obj == "" && !m.has(cItem, "prv") && !oneOf(t, "turn it down", "turn it up", "crank it down", "bring it down") {
 				return "", false
 			}
 			return assess.SetPRV, true

@@ -174,7 +174,7 @@ func (m *message) bookedItems(whens []moment) []planned {
 // first one has: "replacing the tank tomorrow and the prv in a week".
 func (m *message) itemToo(se sentence, w moment) []planned {
 	k := w.at - 1
-	for k > se.from && (m.text(k) == "in" || m.text(k) == "on" || m.text(k) == "en" || m.text(k) == "el" || m.text(k) == "a" || m.text(k) == "for") {
+	for k > se.from && m.says(k, "in", "on", "en", "el", "a", "for") {
 		k--
 	}
 	v, ok := m.val(k, cItem)

@@ -13,7 +13,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	// fuel pressure, tyres
 	if t := m.left(i, 3, false, func(k int) bool {
-		return m.text(k) == "wanted" || m.text(k) == "asked for" || (m.text(k) == "wants" || m.text(k) == "quiere" || m.text(k) == "queria" || m.text(k) == "want" || m.text(k) == "pide") && k >= i-2
+		return m.text(k) == "wanted" || m.text(k) == "asked for" || m.says(k, "wants", "quiere", "queria", "want", "pide") && k >= i-2
 	}); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
 		return roleIgnored, "what was wanted"
 	}
@@ -245,10 +245,10 @@ func (m *message) moneyTalk(i int) bool {
 			"payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito",
 			"payment", "cotice", "billing":
 			t := m.text(k)
-			if t == "charged" && (person(m.text(k+1)) || m.text(k+1) == "her" || m.text(k+1) == "him" || m.text(k+1) == "them" || m.text(k+1) == "customer") {
+			if t == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")) {
 				return true
 			}
-			if (t == "charge" || t == "charged" || t == "check" || t == "debe" || t == "total" || t == "quoted" || t == "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
+			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
 				break
 			}
 			for j := k + 1; j < i; j++ {

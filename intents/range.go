@@ -12,7 +12,7 @@ func (m *message) shareUnits() {
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
 				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
-					if u := m.items[i].unit; pressureUnit(u) && (m.items[k].value < 300 || u == "kpa" && m.items[k].value < 1500) || (u == "week" || u == "month" || u == "day" || u == "year") && k >= i-2 {
+					if u := m.items[i].unit; pressureUnit(u) && (m.items[k].value < 300 || u == "kpa" && m.items[k].value < 1500) || oneOf(u, "week", "month", "day", "year") && k >= i-2 {
 						m.items[k].unit = u
 					}
 				}
@@ -78,11 +78,11 @@ func (m *message) ranges() {
 		}
 		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) {
 			x, y := m.text(i+1), m.text(i+2)
-			if x == "or" && (y == "maybe" || y == "so" || y == "like") || x == "maybe" && y == "or" || x == "could" && y == "be" || x == "," && (y == "or" || y == "maybe" || y == "o") {
+			if x == "or" && oneOf(y, "maybe", "so", "like") || x == "maybe" && y == "or" || x == "could" && y == "be" || x == "," && oneOf(y, "or", "maybe", "o") {
 				join = i + 3
 			}
 		}
-		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might" || m.text(i+1) == "maybe" || m.text(i+1) == "may") && (m.text(i+2) == "be" || m.text(i+2) == "b") {
+		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && m.says(i+1, "could", "might", "maybe", "may") && (m.text(i+2) == "be" || m.text(i+2) == "b") {
 			join = i + 3
 		}
 		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might") && m.text(i+2) == "be" {

@@ -79,7 +79,7 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		if m.items[k].mark && t == "-" && k > 0 && m.items[k].seg == m.items[k-1].seg {
 			continue // "post-flush 69"
 		}
-		if m.items[k].mark && (t == "," || t == "/" || t == "(" || t == "-" || t == "|") || t == "and" || t == "then" || t == "but" || t == "y" || t == "so" || t == "pero" || t == "while" || t == "luego" {
+		if m.items[k].mark && oneOf(t, ",", "/", "(", "-", "|") || oneOf(t, "and", "then", "but", "y", "so", "pero", "while", "luego") {
 			// "62, then with the tub open, 55": the clause before belongs to 55
 			if m.items[k].mark && k > lo {
 				for j := k - 1; j >= lo; j-- {

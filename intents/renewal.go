@@ -273,7 +273,7 @@ func (m *message) newPart(i int) int {
 		}
 	}
 	for k := first - 1; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.text(k) == "put" || m.text(k) == "putting" || m.text(k) == "get" || m.text(k) == "back" {
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.says(k, "put", "putting", "get", "back") {
 			return -1
 		}
 	}

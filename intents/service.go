@@ -18,13 +18,13 @@ func (m *message) neverServiced(i int) bool {
 	}
 	ok := func(k int) bool {
 		t := m.text(k)
-		return t == "never" || t == "nunca" || t == "jamas" || t == "nvr" || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
+		return oneOf(t, "never", "nunca", "jamas", "nvr") || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
 	}
 	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
 		return true // "no flush yet ever"
 	}
-	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return t == "hasnt" || t == "not" || t == "havent" }) >= 0 && m.right(i, 2, true, func(k int) bool {
-		return m.text(k) == "ever" || m.text(k) == "once" || m.text(k) == "one time" || m.text(k) == "since" && (m.text(k+1) == "new" || m.text(k+1) == "it")
+	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return oneOf(t, "hasnt", "not", "havent") }) >= 0 && m.right(i, 2, true, func(k int) bool {
+		return m.says(k, "ever", "once", "one time") || m.text(k) == "since" && (m.text(k+1) == "new" || m.text(k+1) == "it")
 	}) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
 		t := m.text(k)
 		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"

@@ -20,7 +20,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		return r, why, true
 	}
 	// Y of X to Y
-	if (prev == "to" || prev == "a" || prev == "down to" || prev == "up to" || prev == "hasta" || prev == "->") && (m.isNum(i-2) || m.isNum(i-3)) {
+	if oneOf(prev, "to", "a", "down to", "up to", "hasta", "->") && (m.isNum(i-2) || m.isNum(i-3)) {
 		x := i - 2
 		if !m.isNum(x) {
 			x = i - 3
@@ -34,14 +34,14 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		}
 	}
 	// "set the PRV to 60, was 95"
-	if prev == "was" || prev == "was at" || prev == "it was" || prev == "estaba en" || prev == "was set at" || (prev == "at" || prev == "en" || prev == "set" || prev == "set at") && (m.text(i-2) == "was" || m.text(i-2) == "estaba" || m.text(i-2) == "it was" || m.text(i-2) == "set" && m.text(i-3) == "was") {
+	if oneOf(prev, "was", "was at", "it was", "estaba en", "was set at") || oneOf(prev, "at", "en", "set", "set at") && (m.says(i-2, "was", "estaba", "it was") || m.text(i-2) == "set" && m.text(i-3) == "was") {
 		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 6 && !m.placeBetween(p, i) && !(i+1 < len(m.items) && m.items[i+1].point != "") && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner
 			return roleFrom, "was, of a setting", true
 		}
 	}
 	// "set PRV, 80 to 62"
-	if j := m.nextNum(i); j > 0 && j-i <= 2 && (m.text(j-1) == "to" || m.text(j-1) == "a" || m.text(j-1) == "down to" || m.text(j-1) == "up to") && prev != "to" && prev != "at" {
+	if j := m.nextNum(i); j > 0 && j-i <= 2 && m.says(j-1, "to", "a", "down to", "up to") && prev != "to" && prev != "at" {
 		if v := m.verbLeft(i, 7, "set", "charged"); v != nil && v.done && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i) && !m.points(i) {
 			m.items[i].owner = v.at + 1
 			return roleFrom, "… to …", true
@@ -54,7 +54,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		if v.done || v.state {
-			if j := m.nextNum(i); j > 0 && (m.text(j-1) == "to" || m.text(j-1) == "a" || m.text(j-1) == "down to" || m.text(j-1) == "up to" || m.text(j-1) == "hasta") && j-i <= 3 {
+			if j := m.nextNum(i); j > 0 && m.says(j-1, "to", "a", "down to", "up to", "hasta") && j-i <= 3 {
 				m.items[i].owner = v.at + 1
 				v.state, v.done = false, true
 				return roleFrom, "from … to", true
@@ -186,7 +186,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTemp, "thermostat", true
 		}
 	}
-	if k := m.left(i, 5, false, func(k int) bool { t := m.text(k); return t == "keep" || t == "keeps" || t == "kept" }); k >= 0 && topic == "heater" && k < at && it.unit == "" && it.value >= 100 && it.value <= 160 && !m.pointInClause(i) {
+	if k := m.left(i, 5, false, func(k int) bool { t := m.text(k); return oneOf(t, "keep", "keeps", "kept") }); k >= 0 && topic == "heater" && k < at && it.unit == "" && it.value >= 100 && it.value <= 160 && !m.pointInClause(i) {
 		return roleTemp, "kept at", true // "they keep the heater at 120"
 	}
 	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
@@ -217,7 +217,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleTemp, "thermostat", true
 	}
 	// "heater is 50 gal gas, dial at 120"
-	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && (m.prepBefore(i) || m.text(i-1) == "reads" || m.text(i-1) == "says" || m.text(i-1) == "shows") {
+	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && (m.prepBefore(i) || m.says(i-1, "reads", "says", "shows")) {
 		return roleTemp, "thermostat", true
 	}
 	if m.settingWord(i) {
@@ -227,7 +227,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if topic == "prv" && at >= 0 && !m.is(i-1, cHint, "shift") && (m.items[at].seg == it.seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
 		if m.left(i, 3, false, func(k int) bool {
 			t := m.text(k)
-			return t == "setting" || t == "set pressure" || t == "setpoint" || t == "set point" || t == "dial" || t == "calibrada" || t == "ajustada" || t == "calibrado" || t == "sp"
+			return oneOf(t, "setting", "set pressure", "setpoint", "set point", "dial", "calibrada", "ajustada", "calibrado", "sp")
 		}) >= 0 || at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i)) {
 			if m.left(at, 4, false, func(k int) bool { return m.is(k, cDo, "set") && !m.is(k, cDid, "") }) >= 0 {
 				return roleIgnored, "planned setting", true // "mañana le bajo a la reguladora a 60"

@@ -40,7 +40,7 @@ func (m *message) retractTokens(from, to int) bool {
 		switch {
 		case n > 0 && m.p.has(m.p.lex.tags[node], cRetract, ""):
 			found = true
-		case t.text == "no" || t.text == "it" || t.text == "its" || t.text == "thats" || t.text == "at" || t.text == "is" || t.text == "that" || t.text == "i":
+		case oneOf(t.text, "no", "it", "its", "thats", "at", "is", "that", "i"):
 			n = 1
 		default:
 			return false

@@ -92,7 +92,7 @@ func (m *message) onePut(i int) bool {
 // reguladora", "doesn't need a tank".
 func (m *message) needless(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cWill, "") && (m.text(k-1) == "no" || m.text(k-1) == "doesnt" || m.text(k-1) == "dont" || m.text(k-1) == "ya no" || clitic(m.text(k-1)) && m.text(k-2) == "no")
+		return m.is(k, cWill, "") && (m.says(k-1, "no", "doesnt", "dont", "ya no") || clitic(m.text(k-1)) && m.text(k-2) == "no")
 	}) >= 0
 }
 
@@ -100,7 +100,7 @@ func (m *message) needless(i int) bool {
 // días a medir".
 func (m *message) toMeasure(s, i int) bool {
 	for k := i + 1; k < m.sents[s].to && k <= i+8; k++ {
-		if t := m.text(k); (t == "a" || t == "para") && (m.is(k+1, cDo, "recheck") || m.text(k+1) == "medir" || m.text(k+1) == "medirla" || m.text(k+1) == "ver" || m.text(k+1) == "tomar") {
+		if t := m.text(k); (t == "a" || t == "para") && (m.is(k+1, cDo, "recheck") || m.says(k+1, "medir", "medirla", "ver", "tomar")) {
 			return true
 		}
 		if m.items[k].mark || m.is(k, cItem, "") {

@@ -138,7 +138,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 		return assess.Leak, true
 	}
-	if n := m.items[min(i+1, len(m.items)-1)]; (t == "takes" || t == "took" || t == "tarda") && n.num != nil && (n.unit == "min" || n.unit == "hour" || n.unit == "other") && m.text(i+2) == "to" && (m.text(i+3) == "fill" || m.text(i+3) == "fills") {
+	if n := m.items[min(i+1, len(m.items)-1)]; oneOf(t, "takes", "took", "tarda") && n.num != nil && oneOf(n.unit, "min", "hour", "other") && m.text(i+2) == "to" && (m.text(i+3) == "fill" || m.text(i+3) == "fills") {
 		return assess.LowFlow, true // "takes 20 min to fill the tub"
 	}
 	switch t {

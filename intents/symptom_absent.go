@@ -30,7 +30,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 			if m.text(k) == "no" && k+1 < s.to && !m.items[k+1].mark {
 				break
 			}
-			if k == i+1 && m.text(k) != "neg" && m.text(k) != "none" && m.text(k) != "ninguna" && m.text(k) != "ninguno" && m.text(k) != "nada" && m.text(k) != "nope" && m.text(k) != "negative" {
+			if k == i+1 && !m.says(k, "neg", "none", "ninguna", "ninguno", "nada", "nope", "negative") {
 				break
 			}
 			return true

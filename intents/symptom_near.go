@@ -9,7 +9,7 @@ func (m *message) reliefNear(i int) bool {
 	}
 	s := m.sents[m.items[i].sent]
 	it := i - 1
-	for t := m.text(it); t == "been" || t == "has" || t == "still" || t == "always" || t == "just" || t == "constantly" || t == "is" || t == "was"; t = m.text(it) {
+	for t := m.text(it); oneOf(t, "been", "has", "still", "always", "just", "constantly", "is", "was"); t = m.text(it) {
 		it--
 	}
 	if t := m.text(it); t == "its" || t == "it" || t == "it is" || t == "theyre" {
@@ -33,7 +33,7 @@ func (m *message) reliefNear(i int) bool {
 			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
 	}
-	if t := m.text(s.from); (t == "its" || t == "it" || t == "it is") && m.is(i, cBlocked, "") && i <= s.from+5 && m.items[i].sent > 0 && m.reliefIn(m.items[i].sent-1) {
+	if t := m.text(s.from); oneOf(t, "its", "it", "it is") && m.is(i, cBlocked, "") && i <= s.from+5 && m.items[i].sent > 0 && m.reliefIn(m.items[i].sent-1) {
 		return true // "the relief valve dumps at night. It's not capped"
 	}
 	for k := i + 1; k < s.to && k <= i+5; k++ {

@@ -145,7 +145,7 @@ func (m *message) sizes(s int) bool {
 	}
 	ask, size := m.sents[s].question || m.request(s), false
 	for i := m.sents[s].from; i+1 < m.sents[s].to; i++ {
-		if t := m.text(i); (t == "which" || t == "what" || t == "how" || t == "que") && (m.text(i+1) == "size" || m.text(i+1) == "big" || m.text(i+1) == "tamano") {
+		if t := m.text(i); oneOf(t, "which", "what", "how", "que") && m.says(i+1, "size", "big", "tamano") {
 			ask = true
 		}
 	}

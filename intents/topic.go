@@ -22,7 +22,7 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cFuel, "") && !m.gasTalk(k) {
 			return "heater", k
 		}
-		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" && !(strings.HasPrefix(m.text(k), "temp") && (m.text(k-1) == "water" || m.text(k-1) == "hot" || m.text(k-1) == "hot water" || m.pointInClause(i))) {
+		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" && !(strings.HasPrefix(m.text(k), "temp") && (m.says(k-1, "water", "hot", "hot water") || m.pointInClause(i))) {
 			return "heater", k
 		}
 	}

@@ -67,7 +67,7 @@ func (m *message) units() {
 					i += 2
 				}
 			default:
-				if (n.text == "more" || n.text == "mas" || n.text == "plus" || n.text == "odd" || n.text == "some" || n.text == "something" || n.text == "+") && next+1 < len(m.items) {
+				if oneOf(n.text, "more", "mas", "plus", "odd", "some", "something", "+") && next+1 < len(m.items) {
 					// "three more days"
 					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays[u] > 0 {
 						it.unit = u

@@ -136,7 +136,7 @@ func (m *message) judge(v *verb) {
 	s := m.sents[m.items[v.at].sent]
 	from := max(s.from, v.at-7)
 	for k := v.at - 1; k >= from; k-- {
-		if m.items[k].mark && (m.text(k) == "," || m.text(k) == "(" || m.text(k) == "/" || m.text(k) == "-") || m.items[k].seg != m.items[v.at].seg {
+		if m.items[k].mark && m.says(k, ",", "(", "/", "-") || m.items[k].seg != m.items[v.at].seg {
 			break
 		}
 		if m.items[k].num != nil {
@@ -157,7 +157,7 @@ func (m *message) judge(v *verb) {
 			v.negated = true // "no le moví a la reguladora"
 			break
 		}
-		if m.is(k, cNeg, "") && v.at-k <= 4 && m.text(k) != "no" && m.text(k) != "none" && m.text(k) != "cero" && m.text(k) != "zero" && m.text(k) != "free of" && m.text(k) != "nothing" {
+		if m.is(k, cNeg, "") && v.at-k <= 4 && !m.says(k, "no", "none", "cero", "zero", "free of", "nothing") {
 			v.negated = true
 			break
 		}
@@ -165,7 +165,7 @@ func (m *message) judge(v *verb) {
 			v.planned = true
 			break
 		}
-		if t := m.text(k); (t == "if" || t == "whether") && v.at-k <= 5 && (m.text(k-1) == "asked" || m.text(k-1) == "asking" || m.text(k-1) == "asks" || m.text(k-1) == "wondering") {
+		if t := m.text(k); (t == "if" || t == "whether") && v.at-k <= 5 && m.says(k-1, "asked", "asking", "asks", "wondering") {
 			v.planned = true
 			break
 		}
@@ -223,7 +223,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.is(v.at, cHint, "stands") || m.is(v.at, cHint, "isset") && m.is(v.at-1, cHint, "present")) && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.text(k) == "still" || m.text(k) == "factory" || m.text(k) == "says" || m.text(k) == "sticker says" || m.text(k) == "label says" || m.is(k, cWhose, "label") || m.text(k) == "sticker" || m.text(k) == "dice" || m.text(k) == ":" || m.text(k) == "temp" || m.text(k) == "was" || m.text(k) == "looks" || m.text(k) == "to" || m.text(k) == "seems" || m.text(k) == "appears" || m.text(k) == "currently") {
+		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.says(k, "still", "factory", "says", "sticker says", "label says") || m.is(k, cWhose, "label") || m.says(k, "sticker", "dice", ":", "temp", "was", "looks", "to", "seems", "appears", "currently")) {
 			k--
 		}
 		prior := k
@@ -279,7 +279,7 @@ func (m *message) judge(v *verb) {
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
-	if t := m.text(v.at); (t == "dropped" || t == "moved" || t == "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
+	if t := m.text(v.at); oneOf(t, "dropped", "moved", "dropped it") && v.object != "prv" && !(t == "dropped it" && m.has(cItem, "prv")) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
@@ -344,7 +344,7 @@ func (m *message) adjustedSince(item, at int) bool {
 
 func (m *message) anyDone(before int) bool {
 	for _, v := range m.verbs {
-		if v.at < before && v.done && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
+		if v.at < before && v.done && oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {
 			return true
 		}
 	}

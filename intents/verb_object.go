@@ -56,7 +56,7 @@ func (m *message) objectOf(v *verb) (string, int) {
 		if m.items[k].point == "heater_drain" && (v.what == "replaced" || v.what == "installed") {
 			return "drain_valve", k
 		}
-		if m.text(k) == "no" || m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && m.text(k) != "(" && m.text(k) != ")" && m.text(k) != ":" && m.text(k) != "/" && m.text(k) != "\"" {
+		if m.text(k) == "no" || m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && !m.says(k, "(", ")", ":", "/", "\"") {
 			break
 		}
 		if m.is(k, cSym, "leak") && (v.what == "fixed" || v.what == "replaced") {
