@@ -134,22 +134,8 @@ func (m *message) askSentence(s int) {
 		}
 		return
 	}
-	req := m.request(s)
-	firstWord := se.from
-	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || filler(m.text(firstWord))) {
-		firstWord++
-	}
-	for i := se.from; i < se.to; i++ {
-		it := &m.items[i]
-		if it.tags == nil {
-			continue
-		}
-		for _, t := range it.tags {
-			if t.class != cAsk {
-				continue
-			}
-			m.weighAsk(s, i, firstWord, About(t.value), req)
-		}
+	if m.kinds.has(cAsk) {
+		m.askByPhrases(s)
 	}
 	if !se.asking && m.correctsByCues(s) {
 		m.addAsk(se.from, AskCorrect)
@@ -161,6 +147,26 @@ func (m *message) askSentence(s int) {
 	// "snooze … 2 weeks": the time
 	if se.snoozes {
 		m.snoozeDays(s)
+	}
+}
+
+// askByPhrases asks what the phrases of a sentence want.
+func (m *message) askByPhrases(s int) {
+	se := &m.sents[s]
+	req := m.request(s)
+	firstWord := se.from
+	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || filler(m.text(firstWord))) {
+		firstWord++
+	}
+	for i := se.from; i < se.to; i++ {
+		if !m.items[i].kinds.has(cAsk) {
+			continue
+		}
+		for _, t := range m.items[i].tags {
+			if t.class == cAsk {
+				m.weighAsk(s, i, firstWord, About(t.value), req)
+			}
+		}
 	}
 }
 

@@ -1,5 +1,7 @@
 package intents
 
+import "math/bits"
+
 // recipe is a way of asking: each set of needs must be met by one of its cues,
 // none of bars may be present. amid allows it beside a report; first looks for it
 // before the phrases of the lexicon, in sentences without a number.
@@ -62,6 +64,33 @@ var recipes = []recipe{
 	// "what's the likely culprit"
 	{about: AskNextCheck, needs: []cueSet{cues(cueAsks), cues(cuePuzzle)}, bars: cues(cueForeign, cueErrand, cueTell, cuePaper), amid: true},
 }
+
+// derived are the cues that no word lends.
+var derived = cues(cueSite, cueItem, cueGallons, cueReading, cueSpan, cueAsks, cueOrders, cueOther)
+
+// hook returns the rarest cues that a recipe cannot do without.
+func (r *recipe) hook() cueSet {
+	best := ^cueSet(0)
+	for _, n := range r.needs {
+		if n&derived == 0 && bits.OnesCount64(uint64(n)) < bits.OnesCount64(uint64(best)) {
+			best = n
+		}
+	}
+	return best
+}
+
+// hooksOf joins the hooks of all recipes, or of those that are looked for first: a
+// sentence with none of them asks in none of these ways.
+func hooksOf(first bool) (all cueSet) {
+	for k := range recipes {
+		if r := &recipes[k]; r.first || !first {
+			all |= r.hook()
+		}
+	}
+	return all
+}
+
+var askHooks, firstHooks = hooksOf(false), hooksOf(true)
 
 // askFirst asks what a whole sentence without a number wants where cues are surer
 // than the phrases in it: "take my report on 9 Elm back" asks for no report.
@@ -147,6 +176,9 @@ func (m *message) opensClause(i, to int) bool {
 func (m *message) askClause(s, from, to int) bool { return m.askOne(s, from, to, false) }
 
 func (m *message) askOne(s, from, to int, first bool) bool {
+	if hooks := m.cuesIn(s); hooks&askHooks == 0 || first && hooks&firstHooks == 0 {
+		return false
+	}
 	set := m.cuesOf(s, from, to)
 	se := &m.sents[s]
 	amid := m.reporting()

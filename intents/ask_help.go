@@ -43,6 +43,9 @@ func (m *message) asksHelp(s int) bool {
 
 // wants tells whether a sentence tells that somebody wants something.
 func (m *message) wants(s int) bool {
+	if !m.cuesIn(s).has(cueWant) {
+		return false
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		if it := &m.items[i]; !it.mark && !it.site && it.num == nil && m.wordCues(it.tok).has(cueWant) {
 			return true

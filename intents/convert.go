@@ -2,8 +2,14 @@ package intents
 
 import "strings"
 
+// A conversion needs a unit other than psi.
+var convertGate = onlyWith(cUnit, "bar", "kpa", "ft", "feet", "m", "metre", "mpa", "kgcm")
+
 // convert reads a question for a unit conversion.
 func (m *message) convert(s int) bool {
+	if m.shut(convertGate) {
+		return false
+	}
 	se := m.sents[s]
 	canon := func(u string) string {
 		switch u {

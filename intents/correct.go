@@ -172,10 +172,10 @@ func (m *message) reportTalk(s int) bool {
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
 	se := m.sents[s]
-	if !se.question && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) {
+	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) {
 		return true
 	}
-	if se.question || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
+	if se.question || m.cuesIn(s)&cues(cueFalse, cueMistake, cueAmend) == 0 || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
 		return false
 	}
 	set := m.cuesOf(s, se.from, se.to)
@@ -294,7 +294,7 @@ func (m *message) retellsAfter(s int) bool {
 // opensReported tells whether a sentence begins with what was reported, or has it
 // put right: "told you 110 …", "dispatch typed 47 …, fix it".
 func (m *message) opensReported(s int) bool {
-	if !m.cuedWith(s, cueSent) {
+	if !m.cuesIn(s).has(cueSent) {
 		return false
 	}
 	set := m.cuesOf(s, m.sents[s].from, m.sents[s].to)
@@ -312,18 +312,6 @@ func (m *message) opensReported(s int) bool {
 			}
 			if c.has(cueSent) || !c.has(cueSmall) {
 				return c.has(cueSent)
-			}
-		}
-	}
-	return false
-}
-
-// cuedWith tells whether a word of sentence s has a cue.
-func (m *message) cuedWith(s int, c cue) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		for k := m.items[i].tok; k < m.items[i].tok+m.items[i].n; k++ {
-			if m.toks[k].kind == word && m.wordCues(k).has(c) {
-				return true
 			}
 		}
 	}

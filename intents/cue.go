@@ -143,6 +143,33 @@ type parted struct {
 // widestParting is how many words a verb and its particle may stand apart.
 const widestParting = 9
 
+// cuesIn returns the cues of all words of sentence s, whatever stands beside them, and
+// that of a question mark: what its clauses lack is not among them.
+func (m *message) cuesIn(s int) cueSet {
+	se := &m.sents[s]
+	if se.cued {
+		return se.cues
+	}
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.site || it.num != nil:
+		case it.mark:
+			if it.text == "?" {
+				se.cues |= cues(cueMark)
+			}
+		default:
+			for k := it.tok; k < it.tok+it.n; k++ {
+				if m.toks[k].kind == word {
+					se.cues |= m.wordCues(k)
+				}
+			}
+		}
+	}
+	se.cued = true
+	return se.cues
+}
+
 // cuesOf collects the cues of items from..to of sentence s.
 func (m *message) cuesOf(s, from, to int) cueSet {
 	var set, opener cueSet

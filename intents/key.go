@@ -23,12 +23,13 @@ const (
 	keyTime              // before or after the work
 	keyFact              // a fact of equipment
 	keySymptom
+	keyTank // talk of a tank
 )
 
 // openers are what each rule may begin at, by its key.
 var openers = [...]opener{
 	keyDay: dayOpener, keyAgo: agoOpener, keyPlace: placeOpener, keyDeed: deedOpener, keyAction: actionOpener,
-	keyFlow: flowOpener, keyState: stateOpener, keyTime: timeOpener, keyFact: factOpener, keySymptom: symptomOpener,
+	keyFlow: flowOpener, keyState: stateOpener, keyTime: timeOpener, keyFact: factOpener, keySymptom: symptomOpener, keyTank: tankTalkOpener,
 }
 
 // opener is what a rule may begin at: items of some classes, with some hints, or of some
@@ -36,6 +37,7 @@ var openers = [...]opener{
 type opener struct {
 	classes classSet
 	hints   []string // values of the class hint
+	items   []string // values of the class item
 	words   []string
 }
 
@@ -46,12 +48,13 @@ type keySet uint64
 type keyring struct {
 	classes [64]keySet
 	hints   map[string]keySet
+	items   map[string]keySet
 	words   map[string]keySet
 }
 
 // newKeyring sorts openers by what opens them.
 func newKeyring() *keyring {
-	r := &keyring{hints: map[string]keySet{}, words: map[string]keySet{}}
+	r := &keyring{hints: map[string]keySet{}, items: map[string]keySet{}, words: map[string]keySet{}}
 	for k, o := range openers {
 		bit := keySet(1) << k
 		for c := range r.classes {
@@ -61,6 +64,9 @@ func newKeyring() *keyring {
 		}
 		for _, h := range o.hints {
 			r.hints[h] |= bit
+		}
+		for _, v := range o.items {
+			r.items[v] |= bit
 		}
 		for _, w := range o.words {
 			r.words[w] |= bit
@@ -74,8 +80,11 @@ func (r *keyring) of(phrase string, tags []tag) keySet {
 	s := r.words[phrase]
 	for _, t := range tags {
 		s |= r.classes[t.class]
-		if t.class == cHint {
+		switch t.class {
+		case cHint:
 			s |= r.hints[t.value]
+		case cItem:
+			s |= r.items[t.value]
 		}
 	}
 	return s
@@ -83,6 +92,9 @@ func (r *keyring) of(phrase string, tags []tag) keySet {
 
 // begins tells whether a rule may begin at item i.
 func (m *message) begins(k key, i int) bool { return (m.items[i].keys|m.allKeys)>>k&1 != 0 }
+
+// holdsKey tells whether a rule may begin anywhere in the message.
+func (m *message) holdsKey(k key) bool { return (m.keys|m.allKeys)>>k&1 != 0 }
 
 // wordsOf returns the words of a table.
 func wordsOf[V any](table map[string]V) []string { return slices.Collect(maps.Keys(table)) }

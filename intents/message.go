@@ -17,6 +17,7 @@ type message struct {
 	toks    []token
 	items   []item
 	kinds   classSet // the classes of all items
+	keys    keySet   // the keys of all items
 	allKeys keySet   // of every item, besides its own
 	holds   [meanings]bool
 	sents   []sentence
@@ -81,6 +82,9 @@ type sentence struct {
 	snoozes     bool // puts a follow-up off
 	aside       bool // speaks of no house
 	header      int  // item index of a colon after a first word, -1 if none
+	numbers     int  // how many numbers it has
+	cued        bool
+	cues        cueSet // of all its words, once cued
 }
 
 // build finds the street lines, looks the words up and cuts sentences.
@@ -205,6 +209,7 @@ func (m *message) build() {
 	m.scratch.words, m.scratch.inSite, m.scratch.items = ids, inSite, m.items
 	for i := range m.items {
 		m.kinds |= m.items[i].kinds
+		m.keys |= m.items[i].keys
 		m.hold(m.items[i].tags)
 	}
 	if p.ungated {
@@ -336,6 +341,9 @@ func (m *message) cut() {
 			if !m.items[i].mark {
 				words++
 			}
+			if m.items[i].num != nil {
+				s.numbers++
+			}
 		}
 	}
 }
@@ -418,6 +426,7 @@ func (m *message) say(i int, w string) {
 	node := m.p.lex.first[m.p.lex.vocab[w]]
 	m.means(&m.items[i], node)
 	m.kinds |= m.items[i].kinds
+	m.keys |= m.items[i].keys
 	m.hold(m.items[i].tags)
 }
 

@@ -8,6 +8,7 @@ import (
 
 var placeOpener = opener{
 	classes: setOf(cPoint, cPlace, cBibb, cInitial),
+	items:   []string{"drain_valve"},
 	hints:   []string{"bothsides", "enters", "leaves"},
 	words:   []string{"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes", "st", "bth", "drain", "house", "casa", "hose", "abajo"},
 }
@@ -32,7 +33,7 @@ func (m *message) places() {
 			its[i].text = "aside"
 			continue
 		}
-		if !m.begins(keyPlace, i) && !m.is(i, cItem, "drain_valve") && !strings.HasSuffix(its[i].text, "s") {
+		if !m.begins(keyPlace, i) && !strings.HasSuffix(its[i].text, "s") {
 			continue
 		}
 		if p := m.besidePRV(i); p != "" {

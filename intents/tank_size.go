@@ -1,6 +1,11 @@
 package intents
 
+var tankTalkOpener = opener{items: []string{"tank", "expansion_tank"}, words: []string{"expansion"}}
+
 func (m *message) tankTalk(s int) bool {
+	if !m.holdsKey(keyTank) {
+		return false
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		if v, ok := m.val(i, cItem); ok && (v == "tank" || v == "expansion_tank") || m.text(i) == "expansion" {
 			return true

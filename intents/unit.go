@@ -55,6 +55,7 @@ func (m *message) units() {
 				}
 			case n.mark && n.text == "'" && glued:
 				it.unit = "feet"
+				m.holds[meaningOf(cUnit, "feet")] = true
 				i++
 				if k := m.headAfter(next + 1); k > 0 {
 					it.unit = "ft" // 140' of head
