@@ -279,12 +279,12 @@ func (m *message) ofTank(v *verb) bool {
 	return v.object == "expansion_tank" && (v.what == "installed" || v.what == "replaced")
 }
 
+var airWords = opener{words: []string{"put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw"}}
+
 // airs tells whether the word at i puts air into a tank: "put 60 psi in the tank",
 // "gave the exp tank 55 lbs".
 func (m *message) airs(i int) bool {
-	switch m.text(i) {
-	case "put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw":
-	default:
+	if !m.said(i, keyAirs) {
 		return m.airFirst(i)
 	}
 	num, tank := false, false

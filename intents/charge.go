@@ -52,12 +52,12 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if m.heldByTank(i) || m.gaugedTank(i) {
 		return roleCharge, "in the tank", true
 	}
-	air := m.left(i, 5, false, func(k int) bool { return m.is(k, cPart, "air") })
+	air := m.leftTag(i, 5, cPart, "air")
 	if own := air - 1; air > 0 && m.items[air].seg != it.seg && (m.isNum(own) || (m.text(own) == "de" || m.text(own) == "of") && m.isNum(own-1)) {
 		air = -1 // "ET holds 52 lbs air, 64 sys": that air has its number
 	}
 	if air < 0 {
-		if r := m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "air") }); r >= 0 && m.items[r].seg == it.seg {
+		if r := m.rightTag(i, 3, cPart, "air"); r >= 0 && m.items[r].seg == it.seg {
 			air = r
 		}
 	}

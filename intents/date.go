@@ -43,7 +43,7 @@ var dayOpener = opener{
 // dates finds the days and spans of time told.
 func (m *message) dates() {
 	for i := 0; i < len(m.items); i++ {
-		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(keyDay, i) {
+		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(i, keyDay) {
 			continue
 		}
 		if d, n, ok := m.dateAt(i); ok {

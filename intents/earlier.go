@@ -19,7 +19,7 @@ func (m *message) earlierDay() {
 	}
 	at, ago := -1, 0
 	for i := range m.items {
-		if m.items[i].num == nil && !m.begins(keyAgo, i) {
+		if m.items[i].num == nil && !m.begins(i, keyAgo) {
 			continue
 		}
 		n, ok := m.agoAt(i)

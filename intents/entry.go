@@ -8,7 +8,8 @@ type entry struct {
 	parted []parted // particles that part from this verb
 	sign   lends[signSet]
 	one    *entry // of a plural: the thing in the singular
-	keys   keySet // the rules that may begin at it
+	keys   key    // the rules that may begin at it
+	typed  key    // those that may where it was typed for another word
 	plain  bool   // an everyday word that is no term and no street
 	right  bool   // stands as it is, never for a term misspelt
 	never  bool   // never inside a street's name

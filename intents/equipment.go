@@ -158,10 +158,11 @@ var factOpener = opener{
 	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
 	hints:   []string{"served", "serviced"},
 	words: slices.Concat(
-		[]string{"unk", "unknown", "desconocida", "desconocido", "unknwn"},
 		[]string{"this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last"},
 		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label", "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}), // ageUnknown
 }
+
+var unreadWords = opener{words: []string{"unk", "unknown", "desconocida", "desconocido", "unknwn"}}
 
 // attributeAt reads what item i says of some equipment.
 func (m *message) attributeAt(i int) []attribute {
@@ -187,14 +188,11 @@ func (m *message) attributeAt(i int) []attribute {
 		}
 		return out
 	}
-	if !m.begins(keyFact, i) {
+	if !m.begins(i, keyFact|keyUnread) {
 		return nil
 	}
-	if it.tags == nil {
-		switch it.text {
-		case "unk", "unknown", "desconocida", "desconocido", "unknwn":
-			add("unknown")
-		}
+	if it.tags == nil && m.said(i, keyUnread) {
+		add("unknown")
 	}
 	if m.is(i, cFuel, "") && !m.gasTalk(i) {
 		add("fuel")

@@ -11,14 +11,15 @@ var flowOpener = opener{
 	classes: setOf(cStatic, cFlowing),
 	hints:   []string{"flows", "rests", "quiet", "uses"},
 	words: slices.Concat(
-		[]string{"flow", "st", "fl", "res", "with", "w/", "w", "con"},
+		[]string{"flow", "with", "w/", "w", "con"},
 		[]string{"running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida"},
 		[]string{"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados", "shut down"}),
+	typed: []string{"st", "fl", "res"},
 }
 
 // flowTag reads the running or resting of water at item i.
 func (m *message) flowTag(i int) assess.Flow {
-	if !m.begins(keyFlow, i) {
+	if !m.begins(i, keyFlow) {
 		return ""
 	}
 	switch {

@@ -84,10 +84,15 @@ func (m *message) converts(i int) bool {
 	return ok && pressureUnit(u) && u != it.unit && !m.points(i)
 }
 
+var sumGate = onlyWith(cHint, "sum")
+
 // sum reads money told without its sign: "charged her 95", "quote of 95".
 func (m *message) sum(i int) bool {
 	if m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].value < 20 {
 		return true // "2 for 120"
+	}
+	if m.shut(sumGate) {
+		return false
 	}
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
@@ -141,9 +146,14 @@ func (m *message) rating(i int) bool {
 	return false
 }
 
+var labelGate = onlyWith(cWhose, "label")
+
 // labelled reads what stands on a tag or plate: "tag: max inlet 300", "25-75 on the
 // plate". The writer's own number ends the label's.
 func (m *message) labelled(i int) bool {
+	if m.shut(labelGate) && !m.kinds.has(cTarget) {
+		return false
+	}
 	s := m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
 		if m.own(k) || m.text(k) == "but" || m.text(k) == "pero" {
@@ -206,7 +216,7 @@ func (m *message) own(k int) bool {
 // told reads the number of another house, the water company or an old paper:
 // "neighbor has 95", "the 2021 report had 130", "she measured 45 herself".
 func (m *message) told(i int) bool {
-	if m.hasAsk(AskCorrect) {
+	if !m.kinds.has(cWhose) || m.hasAsk(AskCorrect) {
 		return false
 	}
 	it := &m.items[i]
@@ -281,6 +291,8 @@ func (m *message) lineTest(i int) bool {
 	return k >= 0 && !m.own(k) && !m.pointBetween(k, i) && !m.points(i)
 }
 
+var warmOpener = opener{hints: []string{"warm", "weather"}, words: []string{"water", "waters", "agua", "hot water", "thermometer"}}
+
 // warmth reads a temperature told without degrees: "water is 118 at the tub", "104
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
@@ -296,6 +308,9 @@ func (m *message) warmth(i int) bool {
 	}
 	if m.degreesToo(i) {
 		return true
+	}
+	if !m.holdsKey(keyWarm) {
+		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {

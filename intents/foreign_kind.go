@@ -34,6 +34,9 @@ func (m *message) anotherKind(i int) (string, bool) {
 
 // hintBefore returns a word of a hint in the clause of item i, before it; -1 for none.
 func (m *message) hintBefore(i, n int, over bool, hint string) int {
+	if !m.kinds.has(cHint) {
+		return -1
+	}
 	k := m.left(i, n, over, func(k int) bool { return m.is(k, cHint, hint) })
 	if k >= 0 && m.items[k].seg != m.items[i].seg {
 		return -1
@@ -41,9 +44,14 @@ func (m *message) hintBefore(i, n int, over bool, hint string) int {
 	return k
 }
 
+var pumpSwitchGate = onlyWith(cHint, "pumpswitch")
+
 // ofPumpSwitch reads what a well's pump starts and stops at: "pressure switch 40/60",
 // "pump kicks on at 40 and off at 60".
 func (m *message) ofPumpSwitch(i int) bool {
+	if m.shut(pumpSwitchGate) {
+		return false
+	}
 	k := m.hintBefore(i, 7, true, "pumpswitch")
 	return k >= 0 && !m.pointBetween(k, i)
 }
@@ -70,9 +78,14 @@ func (m *message) weighed(i int) bool {
 	return m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
 }
 
+var otherMeasureGate = onlyWith(cHint, "otherkind")
+
 // otherMeasure reads "hardness 18 at the kitchen", "battery at 80". A test point between
 // has the number, unless it only says where: "hardness at the kitchen 22".
 func (m *message) otherMeasure(i int) bool {
+	if m.shut(otherMeasureGate) {
+		return false
+	}
 	k := m.hintBefore(i, 6, false, "otherkind")
 	if k < 0 {
 		return false
@@ -87,9 +100,11 @@ func (m *message) otherMeasure(i int) bool {
 	return m.left(i, i-k, false, func(j int) bool { return j > k && m.is(j, cHint, "ofpressure") }) < 0
 }
 
+var scaldCheckGate = onlyWith(cHint, "scaldcheck")
+
 // scaldCheck reads the warmth of taps told in a row: "scald check: lav 121, tub 119".
 func (m *message) scaldCheck(i int) bool {
-	if v := m.items[i].value; v < 85 || v > 160 {
+	if v := m.items[i].value; v < 85 || v > 160 || m.shut(scaldCheckGate) {
 		return false
 	}
 	k := m.left(i, 14, true, func(k int) bool { return m.is(k, cHint, "scaldcheck") })

@@ -43,7 +43,7 @@ func (m *message) shut(g gate) bool {
 
 // openAll opens all gates, and makes every rule try every item.
 func (m *message) openAll() {
-	m.allKeys = ^keySet(0)
+	m.allKeys = ^key(0)
 	for i := range m.holds {
 		m.holds[i] = true
 	}

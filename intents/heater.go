@@ -18,7 +18,7 @@ var stateOpener = opener{
 
 // heaterTag reads the heater's state at item i.
 func (m *message) heaterTag(i int) assess.HeaterState {
-	if !m.begins(keyState, i) {
+	if !m.begins(i, keyState) {
 		return ""
 	}
 	if m.items[i].tags == nil && !m.says(i, "fired", "hot", "heats", "fire", "fires", "quiet", "asleep", "tripped", "unplugged", "trabajando", "andando") && !m.misspeltOff(i) {

@@ -9,92 +9,130 @@ import (
 // message and begin at few: a day begins at the name of a day, never at "the". What a
 // rule may begin at, its opener, is declared beside it; every phrase of the lexicon, and
 // every word, carries the keys of all rules that it opens, so that a rule asks for one
-// bit. Like a gate a key may change no reading: TestGatesChangeNothing opens all.
-type key uint8
+// bit. Like a gate such a key may change no reading: TestGatesChangeNothing opens all.
+//
+// A key whose opener is a list of words is at the same time that list: said tells
+// whether an item is one of them.
+type key uint64
 
 const (
-	keyDay    key = iota // a day or a span of time to come
-	keyAgo               // a day gone by
-	keyPlace             // a test point
-	keyDeed              // something done
-	keyAction            // something to do
-	keyFlow              // water that runs or rests
-	keyState             // the heater's state
-	keyTime              // before or after the work
-	keyFact              // a fact of equipment
-	keySymptom
-	keyTank // talk of a tank
+	keyDay     key = 1 << iota // a day or a span of time to come
+	keyAgo                     // a day gone by
+	keyPlace                   // a test point
+	keyDeed                    // something done
+	keyAction                  // something to do
+	keyFlow                    // water that runs or rests
+	keyState                   // the heater's state
+	keyTime                    // before or after the work
+	keyFact                    // a fact of equipment
+	keySymptom                 // a symptom
+	keyTank                    // talk of a tank
+	keyTyre
+	keyLimit
+	keyWarm
+
+	// Lists of words.
+	keyWants
+	keyFalls
+	keySays
+	keyWas
+	keyAirs
+	keySets
+	keyPutNew
+	keyShutsOff
+	keyTurns
+	keyRefills
+	keyUnread
 )
 
-// openers are what each rule may begin at, by its key.
-var openers = [...]opener{
-	keyDay: dayOpener, keyAgo: agoOpener, keyPlace: placeOpener, keyDeed: deedOpener, keyAction: actionOpener,
-	keyFlow: flowOpener, keyState: stateOpener, keyTime: timeOpener, keyFact: factOpener, keySymptom: symptomOpener, keyTank: tankTalkOpener,
+// openers are what each rule may begin at.
+var openers = [...]struct {
+	key key
+	opener
+}{
+	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyDeed, deedOpener}, {keyAction, actionOpener},
+	{keyFlow, flowOpener}, {keyState, stateOpener}, {keyTime, timeOpener}, {keyFact, factOpener}, {keySymptom, symptomOpener},
+	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
+	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
+	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
 }
 
 // opener is what a rule may begin at: items of some classes, with some hints, or of some
-// words, as they are typed or as the lexicon spells them.
+// words.
 type opener struct {
 	classes classSet
 	hints   []string // values of the class hint
 	items   []string // values of the class item
-	words   []string
+	words   []string // as the item has them
+	typed   []string // as they were typed, whatever the lexicon makes of them
 }
-
-// keySet is a set of keys, one bit each.
-type keySet uint64
 
 // keyring tells the keys of phrases and words.
 type keyring struct {
-	classes [64]keySet
-	hints   map[string]keySet
-	items   map[string]keySet
-	words   map[string]keySet
+	classes [64]key
+	hints   map[string]key
+	items   map[string]key
+	words   map[string]key
+	typed   map[string]key
 }
 
 // newKeyring sorts openers by what opens them.
 func newKeyring() *keyring {
-	r := &keyring{hints: map[string]keySet{}, items: map[string]keySet{}, words: map[string]keySet{}}
-	for k, o := range openers {
-		bit := keySet(1) << k
+	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{}}
+	for _, o := range openers {
 		for c := range r.classes {
 			if o.classes.has(class(c)) {
-				r.classes[c] |= bit
+				r.classes[c] |= o.key
 			}
 		}
-		for _, h := range o.hints {
-			r.hints[h] |= bit
+		add := func(keys map[string]key, words []string) {
+			for _, w := range words {
+				keys[w] |= o.key
+			}
 		}
-		for _, v := range o.items {
-			r.items[v] |= bit
-		}
-		for _, w := range o.words {
-			r.words[w] |= bit
-		}
+		add(r.hints, o.hints)
+		add(r.items, o.items)
+		add(r.words, o.words)
+		add(r.typed, o.typed)
 	}
 	return r
 }
 
 // of returns the keys of a phrase with its tags.
-func (r *keyring) of(phrase string, tags []tag) keySet {
-	s := r.words[phrase]
+func (r *keyring) of(phrase string, tags []tag) key {
+	k := r.words[phrase]
 	for _, t := range tags {
-		s |= r.classes[t.class]
+		k |= r.classes[t.class]
 		switch t.class {
 		case cHint:
-			s |= r.hints[t.value]
+			k |= r.hints[t.value]
 		case cItem:
-			s |= r.items[t.value]
+			k |= r.items[t.value]
 		}
 	}
-	return s
+	return k
 }
 
-// begins tells whether a rule may begin at item i.
-func (m *message) begins(k key, i int) bool { return (m.items[i].keys|m.allKeys)>>k&1 != 0 }
+// enter gives the words of the lexicon their keys.
+func (r *keyring) enter(l *lexicon) {
+	for w, k := range r.words {
+		l.entry(w).keys = k
+	}
+	for w, k := range r.typed {
+		l.entry(w).typed = k
+	}
+}
+
+// begins tells whether a rule, or any of some, may begin at item i.
+func (m *message) begins(i int, k key) bool { return (m.items[i].keys|m.allKeys)&k != 0 }
 
 // holdsKey tells whether a rule may begin anywhere in the message.
-func (m *message) holdsKey(k key) bool { return (m.keys|m.allKeys)>>k&1 != 0 }
+func (m *message) holdsKey(k key) bool { return (m.keys|m.allKeys)&k != 0 }
+
+// said tells whether item i is one of a list of words.
+func (m *message) said(i int, k key) bool {
+	return i >= 0 && i < len(m.items) && m.items[i].keys&k != 0
+}
 
 // wordsOf returns the words of a table.
 func wordsOf[V any](table map[string]V) []string { return slices.Collect(maps.Keys(table)) }

@@ -2,20 +2,11 @@ package intents
 
 import "lazyhand/assess"
 
+var refillWords = opener{words: []string{"runs at", "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua"}}
+
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
-	switch m.text(i) {
-	case "runs at":
-		if m.isNum(i + 1) {
-			return false
-		}
-	case "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts",
-		"hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua",
-		"botando", "tirando", "tirando agua":
-	default:
-		return false
-	}
-	if m.text(i) == "keeps" && m.text(i+1) != "cycling" {
+	if !m.said(i, keyRefills) || m.text(i) == "runs at" && m.isNum(i+1) || m.text(i) == "keeps" && m.text(i+1) != "cycling" {
 		return false
 	}
 	switch m.text(i - 1) {

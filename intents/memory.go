@@ -2,9 +2,16 @@ package intents
 
 import "strings"
 
+var (
+	limitOpener = opener{classes: setOf(cTarget), words: []string{"over", "under", "above", "below", "at least", "more than", "less than", "than", "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate"}}
+	fallWords   = opener{words: []string{"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it"}}
+	sayWords    = opener{words: []string{"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists"}}
+	wasWords    = opener{words: []string{"was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been", "had been", "marco", "got"}}
+)
+
 // targeted tells whether a number is said to be a target or a limit.
 func (m *message) targeted(i int) bool {
-	if m.hasAsk(AskCorrect) {
+	if !m.holdsKey(keyLimit) || m.hasAsk(AskCorrect) {
 		return false
 	}
 	seg := m.items[i].seg
@@ -61,8 +68,10 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	upTo := prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") || prev == "goes to" ||
 		prev == "up to" && (m.text(i-2) == "goes" || m.text(i-2) == "reads" || m.text(i-2) == "read")
 	upTo = upTo || prev == "at" && (m.text(i-2) == "tops out" || m.text(i-2) == "maxes out" || m.text(i-2) == "stops")
-	if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); upTo && k >= 0 && it.value >= 100 && !m.pointBetween(k, i) {
-		return "a gauge's range", true
+	if upTo && it.value >= 100 {
+		if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); k >= 0 && !m.pointBetween(k, i) {
+			return "a gauge's range", true
+		}
 	}
 	if prev == "of" && m.left(i, 5, false, func(k int) bool {
 		switch m.text(k) {
@@ -82,17 +91,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if prev == "by" || (prev == "another" || prev == "extra") || m.shifted(i) {
 		return "a difference", true
 	}
-	if k := m.left(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops",
-			"sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it":
-			return true
-		}
-		return false
-	}); k >= 0 && m.items[k].seg == it.seg {
-		if !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" || prev == "hasta") {
-			return "a difference", true
-		}
+	if m.afterFall(i) && !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" || prev == "hasta") {
+		return "a difference", true
 	}
 	if t := m.text(i + 1); m.is(i-1, cSym, "creep") && pressureUnit(it.unit) && t != "to" && t != "->" && t != "-" {
 		return "a rise", true // "crept 10 psi in half an hour"
@@ -104,7 +104,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if m.text(i+1) == "-" && m.isNum(i+2) {
 		last = i + 2 // "25-75 en la placa"
 	}
-	if r := m.right(last, 3, false, func(k int) bool { return m.is(k, cTarget, "") }); r >= 0 && m.items[r].seg == it.seg {
+	if r := m.rightTag(last, 3, cTarget, ""); r >= 0 && m.items[r].seg == it.seg {
 		switch m.text(r) {
 		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target",
 			"range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting",
@@ -118,22 +118,21 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	return "", false
 }
 
+// afterFall tells whether a word of falling or rising stands before the number at i.
+func (m *message) afterFall(i int) bool {
+	if !m.holdsKey(keyFalls) {
+		return false
+	}
+	k := m.left(i, 3, false, func(k int) bool { return m.said(k, keyFalls) })
+	return k >= 0 && m.items[k].seg == m.items[i].seg
+}
+
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
 	if m.hasAsk(AskCorrect) && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0 {
 		return false // "the office typed 47, tech says it was 74, fix it"
 	}
-	// "customer says it's 60"
-	if k := m.left(i, 4, false, func(k int) bool {
-		switch m.text(k) {
-		case "says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists":
-			return true
-		}
-		return false
-	}); k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i) {
-		return true
-	}
-	if m.othersWords(i) || m.longAgo(i) {
+	if m.saidBy(i) || m.othersWords(i) || m.longAgo(i) {
 		return true
 	}
 	if t := m.text(i + 1); (t == "today" || t == "hoy") || m.items[min(i+1, len(m.items)-1)].point != "" && (m.text(i+2) == "today" || m.text(i+2) == "hoy") {
@@ -146,8 +145,11 @@ func (m *message) remembered(i int) bool {
 	if m.text(i+1) == "then" && m.pastVerb(i) {
 		return true
 	}
-	if k := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }); k >= 0 && m.pastVerb(i) {
+	if m.pastVerb(i) && m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }) >= 0 {
 		return true
+	}
+	if !m.kinds.has(cMemory) {
+		return false
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
 		for j := k + 1; j < i; j++ {
@@ -178,15 +180,18 @@ func (m *message) remembered(i int) bool {
 	return false
 }
 
+// saidBy tells whether the number at i is what somebody said: "customer says it's 60".
+func (m *message) saidBy(i int) bool {
+	if !m.holdsKey(keySays) {
+		return false
+	}
+	k := m.left(i, 4, false, func(k int) bool { return m.said(k, keySays) })
+	return k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i)
+}
+
 // pastVerb tells whether the number is told as past: "was 70".
 func (m *message) pastVerb(i int) bool {
-	return m.left(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been", "had been", "marco", "got":
-			return true
-		}
-		return false
-	}) >= 0
+	return m.holdsKey(keyWas) && m.left(i, 3, false, func(k int) bool { return m.said(k, keyWas) }) >= 0
 }
 
 func timely(s string) bool {
@@ -203,6 +208,9 @@ func timely(s string) bool {
 // othersWords tells whether a number stands between quotation marks after
 // somebody else's name and a word of saying.
 func (m *message) othersWords(i int) bool {
+	if strings.IndexByte(m.clean.text, '"') < 0 {
+		return false
+	}
 	s := m.sents[m.items[i].sent]
 	open, closed := -1, false
 	for k := s.from; k < s.to; k++ {

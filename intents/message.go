@@ -17,8 +17,8 @@ type message struct {
 	toks    []token
 	items   []item
 	kinds   classSet // the classes of all items
-	keys    keySet   // the keys of all items
-	allKeys keySet   // of every item, besides its own
+	keys    key      // the keys of all items
+	allKeys key      // of every item, besides its own
 	holds   [meanings]bool
 	sents   []sentence
 	sites   []address
@@ -46,7 +46,7 @@ type item struct {
 	text      string
 	tags      []tag
 	kinds     classSet // the classes among tags
-	keys      keySet   // the rules that may begin here
+	keys      key      // the rules that may begin here
 	num       *numeral
 	unit      string // of a number
 	mark      bool
@@ -226,7 +226,8 @@ func (m *message) add(tok, n int) *item {
 	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
 	it := &m.items[len(m.items)-1]
 	if n == 1 && t.kind == word {
-		it.keys = m.p.lex.of(t).keys
+		e := m.p.lex.of(t)
+		it.keys = e.keys | e.typed
 	}
 	return it
 }
@@ -234,7 +235,10 @@ func (m *message) add(tok, n int) *item {
 // means makes an item the phrase of a node of the lexicon.
 func (m *message) means(it *item, node int32) {
 	it.text, it.tags, it.kinds = m.p.lex.phrases[node], m.p.lex.tags[node], m.p.kinds[node]
-	it.keys |= m.p.keys[node]
+	it.keys = m.p.keys[node]
+	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
+		it.keys |= m.p.lex.of(t).typed
+	}
 }
 
 // timeOfJob tells whether the phrase of tokens i..end, "after the reg", is followed by
@@ -419,6 +423,13 @@ func (m *message) spanish() bool { return m.language() == assess.Spanish }
 // denies tells whether a phrase begins with a word of denial.
 func denies(s string) bool {
 	return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") || strings.HasPrefix(s, "zero ")
+}
+
+// call makes item i the word w, which means nothing.
+func (m *message) call(i int, w string) {
+	m.unsay(i)
+	m.items[i].text, m.items[i].keys = w, m.p.lex.look(w).keys
+	m.keys |= m.items[i].keys
 }
 
 // say makes item i the word w of the lexicon.

@@ -58,10 +58,16 @@ func (m *message) right(i, n int, over bool, ok func(k int) bool) int {
 }
 
 func (m *message) leftTag(i, n int, c class, value string) int {
+	if !m.kinds.has(c) {
+		return -1
+	}
 	return m.left(i, n, false, func(k int) bool { return m.is(k, c, value) })
 }
 
 func (m *message) rightTag(i, n int, c class, value string) int {
+	if !m.kinds.has(c) {
+		return -1
+	}
 	return m.right(i, n, false, func(k int) bool { return m.is(k, c, value) })
 }
 

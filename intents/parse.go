@@ -14,7 +14,7 @@ type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
-	keys      []keySet   // by node of the lexicon: the rules that may begin at its phrase
+	keys      []key      // by node of the lexicon: the rules that may begin at its phrase
 	scratches sync.Pool  // of *scratch: room to work on
 	ungated   bool       // every gate is open
 }
@@ -40,11 +40,7 @@ func New(words ...Word) (*Parser, error) {
 		}
 	}
 	ring := newKeyring()
-	for w, keys := range ring.words {
-		if !strings.Contains(w, " ") {
-			p.lex.entry(w).keys = keys
-		}
-	}
+	ring.enter(p.lex)
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}

@@ -10,7 +10,8 @@ var placeOpener = opener{
 	classes: setOf(cPoint, cPlace, cBibb, cInitial),
 	items:   []string{"drain_valve"},
 	hints:   []string{"bothsides", "enters", "leaves"},
-	words:   []string{"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes", "st", "bth", "drain", "house", "casa", "hose", "abajo"},
+	words:   []string{"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes", "drain", "house", "casa", "hose", "abajo"},
+	typed:   []string{"st", "bth"},
 }
 
 // places joins a side of the house and a hose bibb into one test point, and
@@ -29,11 +30,10 @@ func (m *message) places() {
 			continue // "Entrada: atrás 112 … Salida: atrás 61"
 		}
 		if m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~") {
-			m.unsay(i) // "~88~ 78 (typo)": the slip is struck out already
-			its[i].text = "aside"
+			m.call(i, "aside") // "~88~ 78 (typo)": the slip is struck out already
 			continue
 		}
-		if !m.begins(keyPlace, i) && !strings.HasSuffix(its[i].text, "s") {
+		if !m.begins(i, keyPlace) && !strings.HasSuffix(its[i].text, "s") {
 			continue
 		}
 		if p := m.besidePRV(i); p != "" {
@@ -74,8 +74,7 @@ func (m *message) places() {
 			continue
 		}
 		if m.shortBoth(i) {
-			m.unsay(i)
-			its[i].text = "both"
+			m.call(i, "both")
 			continue
 		}
 		if m.drainOfTank(i) || m.is(i, cItem, "drain_valve") && !m.is(i, cPoint, "") && m.gaugedAt(i) {

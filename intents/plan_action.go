@@ -1,7 +1,6 @@
 package intents
 
 import (
-	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -10,15 +9,13 @@ import (
 var actionOpener = opener{
 	classes: setOf(cDo, cItem),
 	hints:   []string{"again", "measured"},
-	words: slices.Concat(
-		[]string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "uno", "una"},
-		[]string{"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bringing", "knock", "take", "taking", "ease", "back"}), // turnsDown
+	words:   []string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "uno", "una"},
 }
 
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
-	if !m.begins(keyAction, i) && (len(m.verbs) == 0 || !m.begins(keyDeed, i) && !m.workedWord(i)) {
+	if !m.begins(i, keyAction|keyTurns) && (len(m.verbs) == 0 || !m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) && !m.workedWord(i)) {
 		return action{}, false
 	}
 	if (it.text == "putting" || it.text == "put" || it.text == "hang" || it.text == "stick") && (it.text != "putting" || m.momentSeg(i)) {

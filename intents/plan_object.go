@@ -260,12 +260,12 @@ func (m *message) goesIn(i int) bool {
 	return false
 }
 
+var turnWords = opener{words: []string{"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bringing", "knock", "take", "taking", "ease", "back", "put"}}
+
 // turnsDown tells whether the word at i sets the regulator with the particle
 // parted from it: "turn the prv down".
 func (m *message) turnsDown(i int) bool {
-	switch m.text(i) {
-	case "turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bringing", "knock", "take", "taking", "ease", "back", "put":
-	default:
+	if !m.said(i, keyTurns) {
 		return false
 	}
 	prv := false

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+var (
+	wantWords  = opener{words: []string{"wanted", "asked for", "wants", "quiere", "queria", "want", "pide"}}
+	tyreOpener = opener{words: []string{"tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare"}}
+)
+
 // pressureRole decides a number that can be a pressure.
 func (m *message) pressureRole(i int) (role, string) {
 	it := &m.items[i]
@@ -11,28 +16,15 @@ func (m *message) pressureRole(i int) (role, string) {
 	if s.asking && m.askTakes(i) || s.question && m.right(i, 5, true, func(k int) bool { return m.text(k) == "enough" }) >= 0 {
 		return roleAsked, "question" // "is 35 m of head enough for a shower?"
 	}
-	// fuel pressure, tyres
-	if t := m.left(i, 3, false, func(k int) bool {
-		return m.text(k) == "wanted" || m.text(k) == "asked for" || m.says(k, "wants", "quiere", "queria", "want", "pide") && k >= i-2
-	}); t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
-		return roleIgnored, "what was wanted"
+	if m.holdsKey(keyWants) {
+		t := m.left(i, 3, false, func(k int) bool {
+			return m.said(k, keyWants) && (k >= i-2 || m.text(k) == "wanted" || m.text(k) == "asked for")
+		})
+		if t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
+			return roleIgnored, "what was wanted"
+		}
 	}
-	if topic, _ := m.topicBefore(i); topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
-		switch m.text(k) {
-		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
-			return true
-		}
-		return false
-	}) >= 0 || m.left(i, 6, false, func(k int) bool {
-		switch m.text(k) {
-		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
-			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
-				return false // "truck 3 just phoned in 98 at the rear bib"
-			}
-			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
-		}
-		return false
-	}) >= 0 && !m.points(i) || m.secondTyre(i) {
+	if m.ofTyres(i) {
 		return roleIgnored, "tyres"
 	}
 	if why, ok := m.anotherKind(i); ok {
@@ -114,6 +106,30 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleReading, "among terms of the trade"
 	}
 	return roleIgnored, "nothing says that it is a pressure"
+}
+
+// ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.
+func (m *message) ofTyres(i int) bool {
+	if !m.holdsKey(keyTyre) {
+		return false
+	}
+	topic, _ := m.topicBefore(i)
+	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
+		switch m.text(k) {
+		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
+			return true
+		}
+		return false
+	}) >= 0 || m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
+			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
+				return false // "truck 3 just phoned in 98 at the rear bib"
+			}
+			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
+		}
+		return false
+	}) >= 0 && !m.points(i) || m.secondTyre(i)
 }
 
 // sidelong are the classes of words that a number may still count.

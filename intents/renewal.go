@@ -169,12 +169,12 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 	return "", -1, fresh
 }
 
+var setWords = opener{words: []string{"set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed"}}
+
 // changeout returns the size of the new heater when the word at i puts one in
 // after an old one was taken out: "pulled the old electric and set a 50 gal gas".
 func (m *message) changeout(i int) int {
-	switch m.text(i) {
-	case "set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed":
-	default:
+	if !m.said(i, keySets) {
 		return -1
 	}
 	size := m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil })

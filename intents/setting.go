@@ -186,8 +186,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTemp, "thermostat", true
 		}
 	}
-	if k := m.left(i, 5, false, func(k int) bool { t := m.text(k); return oneOf(t, "keep", "keeps", "kept") }); k >= 0 && topic == "heater" && k < at && it.unit == "" && it.value >= 100 && it.value <= 160 && !m.pointInClause(i) {
-		return roleTemp, "kept at", true // "they keep the heater at 120"
+	if topic == "heater" && it.unit == "" && it.value >= 100 && it.value <= 160 {
+		if k := m.left(i, 5, false, func(k int) bool { return m.says(k, "keep", "keeps", "kept") }); k >= 0 && k < at && !m.pointInClause(i) {
+			return roleTemp, "kept at", true // "they keep the heater at 120"
+		}
 	}
 	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
 		t := m.text(k)
@@ -195,10 +197,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}) >= 0 {
 		return roleTemp, "thermostat", true
 	}
-	if m.left(i, 3, false, func(k int) bool {
+	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.left(i, 3, false, func(k int) bool {
 		t := m.text(k)
 		return t == "setpoint" || t == "set point" || t == "thermostat" || t == "termostato"
-	}) >= 0 && it.unit == "" && it.value >= 90 && it.value <= 180 {
+	}) >= 0 {
 		return roleTemp, "thermostat", true
 	}
 	// "la reguladora está en 65 según el tornillo"
@@ -238,10 +240,15 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	return 0, "", false
 }
 
+var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))
+
 // settingWord tells whether a clause gives the number at i as what its regulator is
 // set to: "prv sits at 58 on its dial", "regulator has a setting of 4 bar", "he's set
 // for 60 on the prv".
 func (m *message) settingWord(i int) bool {
+	if m.shut(settingWordGate) {
+		return false
+	}
 	it := &m.items[i]
 	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 || m.is(i-1, cHint, "shift") {
 		return false // "regulator setting lowered 20 lbs"

@@ -62,7 +62,7 @@ var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"
 // timeWord tells whether item i places a reading before or after work: weak
 // words ("was", "now") only count beside work.
 func (m *message) timeWord(i int, worked bool) assess.When {
-	if !m.begins(keyTime, i) {
+	if !m.begins(i, keyTime) {
 		return ""
 	}
 	t := m.text(i)

@@ -2,12 +2,12 @@ package intents
 
 import "strings"
 
+var shutOffWords = opener{words: []string{"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro"}}
+
 // shutsWater tells whether the word at i closes the house's water: "el agua la
 // cerré yo en la calle".
 func (m *message) shutsWater(i int) bool {
-	switch m.text(i) {
-	case "turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro":
-	default:
+	if !m.said(i, keyShutsOff) {
 		return false
 	}
 	if m.is(i, cDid, "") {

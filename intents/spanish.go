@@ -70,6 +70,9 @@ func (m *message) leftAt(i int) bool {
 		k-- // "ya quedó la reguladora nueva en 60"
 	}
 	t := m.text(k)
+	if t == "" || t[0] != 'q' && t[0] != 'y' && t[0] != 's' && t[0] != 'l' {
+		return false
+	}
 	for _, w := range [...]string{"quedo", "ya quedo", "se quedo", "quedando", "la deje", "lo deje"} {
 		if t == w || len(t) > len(w) && t[:len(w)+1] == w+" " {
 			return true
@@ -249,11 +252,11 @@ func (m *message) fromBefore() {
 	}
 }
 
+var putNewWords = opener{words: []string{"quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta"}}
+
 // nameNew reads "ya quedó la reguladora nueva": it was put in on this visit.
 func (m *message) nameNew(i int) bool {
-	switch m.text(i) {
-	case "quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta":
-	default:
+	if !m.said(i, keyPutNew) {
 		return false
 	}
 	for k := i + 1; k <= i+3 && k < len(m.items); k++ {

@@ -101,14 +101,12 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
-	words: slices.Concat(
-		[]string{"running", "runs", "runs at", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua"}, // toilet
-		[]string{"takes", "took", "tarda", "low", "baja", "bajita", "weak", "poor", "lousy", "wk", "knock", "black"}),
+	words:   []string{"takes", "took", "tarda", "low", "baja", "bajita", "weak", "poor", "lousy", "wk", "knock", "black"},
 }
 
 // symptomAt reads a symptom at item i.
 func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
-	if !m.begins(keySymptom, i) {
+	if !m.begins(i, keySymptom|keyRefills) {
 		return "", false
 	}
 	t := m.text(i)

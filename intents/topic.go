@@ -4,12 +4,18 @@ import "strings"
 
 // What the words before an item are about.
 
+// topics are the classes of words that what follows is about.
+var topics = setOf(cItem, cPart, cState, cFuel)
+
 // topicBefore returns the equipment that the words before item i are about: the
 // nearest item named before it in the sentence, else the last one of the
 // sentences before.
 func (m *message) topicBefore(i int) (string, int) {
 	s := m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
+		if !m.items[k].kinds.meets(topics) && m.items[k].text != "hot water" {
+			continue
+		}
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			return m.itemCode(k, v), k
 		}

@@ -9,11 +9,10 @@ var psiPer = map[string]float64{
 
 // toPSI converts a number with its unit to psi, rounded to 0.1.
 func toPSI(v float64, unit string) float64 {
-	f, ok := psiPer[unit]
-	if !ok {
-		f = 1
+	if unit != "psi" && pressureUnit(unit) {
+		v *= psiPer[unit]
 	}
-	return round1(v * f)
+	return round1(v)
 }
 
 func round1(v float64) float64 {
@@ -24,7 +23,13 @@ func round1(v float64) float64 {
 }
 
 // pressureUnit tells whether a number's unit is one of pressure.
-func pressureUnit(u string) bool { _, ok := psiPer[u]; return ok }
+func pressureUnit(u string) bool {
+	switch u {
+	case "psi", "bar", "kpa", "ft", "m", "mpa", "kgcm":
+		return true
+	}
+	return false
+}
 
 // units gives each number the unit that follows it.
 func (m *message) units() {

@@ -1,9 +1,6 @@
 package intents
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // verb is a word of work in the message.
 type verb struct {
@@ -21,12 +18,7 @@ type verb struct {
 var deedOpener = opener{
 	classes: setOf(cDid, cBase, cMove, cSym, cPart),
 	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby"},
-	words: slices.Concat(
-		[]string{"put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw"},                                                      // airs
-		[]string{"set", "set a", "stood", "stood up", "put in", "put in a", "hung", "landed"},                                                // changeout
-		[]string{"in", "on", "in place", "up", "one"},                                                                                        // newPart, firstOne
-		[]string{"quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta"},                                                          // nameNew
-		[]string{"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro"}), // shutsWater
+	words:   []string{"in", "on", "in place", "up", "one"},
 }
 
 // verbs finds the words of work and says whether the work was done.
@@ -35,7 +27,7 @@ func (m *message) findVerbs() {
 	m.unswallow()
 	for i := range m.items {
 		it := &m.items[i]
-		if !m.begins(keyDeed, i) && !m.workedWord(i) && (it.num == nil || it.unit != "turn") && m.shut(firstOneGate) {
+		if !m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) && !m.workedWord(i) && (it.num == nil || it.unit != "turn") && m.shut(firstOneGate) {
 			continue
 		}
 		if m.airs(i) {
@@ -366,6 +358,9 @@ func (m *message) changeAfter(at int) bool {
 
 // doneVerb finds the nearest verb left of item i in its sentence, of the kinds given.
 func (m *message) verbLeft(i, n int, kinds ...string) *verb {
+	if len(m.verbs) == 0 {
+		return nil
+	}
 	s := m.sents[m.items[i].sent]
 	for j := len(m.verbs) - 1; j >= 0; j-- {
 		v := &m.verbs[j]
