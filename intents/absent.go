@@ -19,12 +19,11 @@ func (m *message) named(s int, items []mentionOf) {
 			continue // "instantáneo, sin tanque"
 		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
-			if m.installs(it.item) || it.item == "gauge" && !m.houseGauge(it.at) || it.item == "heater" && !m.plainNo(it.at) || it.item == "drain_valve" && !m.plainNo(it.at) || m.symptomOf(it.at) || m.workDoneOn(it.at) {
-				continue
+			if m.lackCounts(it) {
+				f := m.equipment.get(it.item, it.at)
+				no := false
+				f.Present, f.said = &no, true
 			}
-			f := m.equipment.get(it.item, it.at)
-			no := false
-			f.Present, f.said = &no, true
 			continue
 		}
 		if m.unwanted(it.at) || m.onTruck(it.at) {
@@ -32,12 +31,37 @@ func (m *message) named(s int, items []mentionOf) {
 		}
 		switch it.item {
 		case "expansion_tank", "check_valve", "softener", "recirc":
-			if it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()) || m.workOn(it.at) || m.planOn(it.at) || m.sents[s].asking || it.old || m.text(it.at) == "tank" && m.items[it.at].tags != nil && m.weakTank(it.at) {
-				continue
+			if m.onlyNamed(it) {
+				m.equipment.get(it.item, it.at).named = true
 			}
-			m.equipment.get(it.item, it.at).named = true
 		}
 	}
+}
+
+// lackCounts tells whether the denial of an item says that the house has none: "no gauge"
+// is the tech's own, "no tank leak" denies the leak, and what was put in is there now.
+func (m *message) lackCounts(it mentionOf) bool {
+	switch {
+	case m.installs(it.item) || m.workDoneOn(it.at) || m.symptomOf(it.at):
+		return false
+	case it.item == "gauge":
+		return m.houseGauge(it.at)
+	case it.item == "heater", it.item == "drain_valve":
+		return m.plainNo(it.at)
+	}
+	return true
+}
+
+// onlyNamed tells whether an item is named as one of the house, and neither work nor a
+// plan nor a question speaks of it.
+func (m *message) onlyNamed(it mentionOf) bool {
+	switch {
+	case it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()):
+		return false
+	case it.old || m.workOn(it.at) || m.planOn(it.at) || m.sents[m.items[it.at].sent].asking:
+		return false
+	}
+	return m.text(it.at) != "tank" || m.items[it.at].tags == nil || !m.weakTank(it.at)
 }
 
 // lackedLater reads what is told to be wanting in a clause or a sentence of its own:
@@ -245,7 +269,8 @@ func (m *message) listed(k, i int) bool {
 }
 
 func (m *message) afterAbsent(i int) bool {
-	if k := m.right(i, 14, true, func(k int) bool { return m.is(k, cAbsent, "") && strings.HasPrefix(m.text(k), "so n") }); k >= 0 && m.right(i, k-i, true, func(j int) bool { return m.is(j, cItem, "") && j < k }) < 0 {
+	soNone := m.right(i, 14, true, func(k int) bool { return m.is(k, cAbsent, "") && strings.HasPrefix(m.text(k), "so n") })
+	if soNone >= 0 && m.right(i, soNone-i, true, func(k int) bool { return m.is(k, cItem, "") && k < soNone }) < 0 {
 		return true // "where the tank ought to be there's a plug, so none"
 	}
 	k := i + 1

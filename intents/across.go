@@ -130,7 +130,7 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && (!m.items[i].weak || m.saysOf(j, cGauged) || m.sents[j].header >= 0 && m.sents[j].header < i || m.sents[j].to-m.sents[j].from <= 2 || m.text(i+1) == "one" && m.sents[j].to-m.sents[j].from <= 4) && m.items[i].role != roleTaken {
+			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.items[i].weak || m.weakPointCounts(j, i)) {
 				pts = append(pts, p)
 			}
 		}
@@ -142,6 +142,13 @@ func (m *message) headPoint(s int) string {
 		}
 	}
 	return ""
+}
+
+// weakPointCounts tells whether a word like "back" at item i of sentence j names its test
+// point with no number beside it: "gauge is on the back", "points: front and back", "Back.".
+func (m *message) weakPointCounts(j, i int) bool {
+	s := m.sents[j]
+	return m.saysOf(j, cGauged) || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
 }
 
 // onlyNumber tells whether sentence s is a number and no more: "… found the back bib, it

@@ -9,7 +9,7 @@ package intents
 func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
 	k, std := i, ""
-	for k < len(toks) && k < i+5 && toks[k].kind == word && (toks[k].caps || !p.lex.plain[toks[k].text] && !p.lex.never[toks[k].text]) && (!p.term(toks, k) || core(p.gaz.suffix[toks[k].text])) {
+	for k < len(toks) && k < i+5 && p.mayName(toks, k) {
 		if s := p.gaz.suffix[toks[k].text]; k > i && core(s) {
 			std = s
 			break
@@ -39,6 +39,16 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	}
 	a.house, a.line, a.to = k, toks[k].num.digits+" "+name+" "+std, k+1
 	return a, true
+}
+
+// mayName tells whether the word at k may stand in a street's name that comes before its
+// number: "Alder St 12".
+func (p *Parser) mayName(toks []token, k int) bool {
+	t := &toks[k]
+	if t.kind != word || !t.caps && (p.lex.plain[t.text] || p.lex.never[t.text]) {
+		return false
+	}
+	return !p.term(toks, k) || core(p.gaz.suffix[t.text])
 }
 
 // placeWord tells whether a word may stand between a street and its house number:

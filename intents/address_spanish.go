@@ -2,7 +2,10 @@ package intents
 
 import "strings"
 
-var spanishStreet = map[string]bool{"calle": true, "via": true, "avenida": true, "av": true, "ave": true, "camino": true, "paseo": true, "privada": true, "calzada": true, "callejon": true, "cerrada": true, "carretera": true, "boulevard": true, "bulevar": true, "circuito": true, "andador": true, "prolongacion": true, "vereda": true, "rincon": true, "senda": true, "sendero": true, "calz": true, "priv": true, "cda": true, "rua": true, "glorieta": true, "pasaje": true, "ruta": true, "cjon": true, "loma": true, "placita": true}
+// spanishStreet are the words that a street's name begins with in Spanish.
+var spanishStreet = phrases(`calle | via | avenida | av | ave | camino | paseo | privada | calzada | callejon | cerrada
+	| carretera | boulevard | bulevar | circuito | andador | prolongacion | vereda | rincon | senda | sendero | calz
+	| priv | cda | rua | glorieta | pasaje | ruta | cjon | loma | placita`)
 
 // spanishName reads "Calle Luna", "Avenida del Sol" after a house number: no
 // suffix follows.
@@ -49,7 +52,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	name := k
 	for k < len(toks) && words < 4 {
 		t := &toks[k]
-		if t.kind == number && words == 0 && t.num.integer && len(t.num.digits) <= 3 && k+1 < len(toks) && (toks[k+1].kind == number || toks[k+1].text == "#" || toks[k+1].text == "numero" || toks[k+1].text == "num" || toks[k+1].text == "no") {
+		if t.kind == number && words == 0 && t.num.integer && len(t.num.digits) <= 3 && numberAhead(toks, k+1) {
 			words++
 			k++
 			break
@@ -119,6 +122,11 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	a.unit(p, toks)
 	a.townAfter(p, toks)
 	return a, true
+}
+
+// numberAhead tells whether the house's number is told at k: "calle 8 #45", "calle 8 numero 45".
+func numberAhead(toks []token, k int) bool {
+	return k < len(toks) && (toks[k].kind == number || oneOf(toks[k].text, "#", "numero", "num", "no"))
 }
 
 // ofStreet returns where a street's name begins after "de": "el 4 de Heron Bayou

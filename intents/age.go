@@ -16,7 +16,8 @@ func (m *message) likewise(items []mentionOf) {
 		}) >= 0 {
 			same = true // "no idea how old the prv is, same for the heater"
 		}
-		if t := m.text(x.at + 1); oneOf(t, "too", "also", "as well", "likewise", "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark && m.items[items[k-1].at].sent == m.items[x.at].sent {
+		if m.says(x.at+1, "too", "also", "as well", "likewise", "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark &&
+			m.items[items[k-1].at].sent == m.items[x.at].sent {
 			same = true // "heater's a 2014, tank too"
 		}
 		if !same {
@@ -125,7 +126,8 @@ func (m *message) turnsAge(i int) bool {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })
-	return k >= 0 && m.items[k].point == "" && (m.closes(i) || m.text(i+1) == "this year" || m.text(i+1) == "in" && !m.isNum(i+2) || m.says(i+1, "last", "next", "now", "and", "years"))
+	return k >= 0 && m.items[k].point == "" &&
+		(m.closes(i) || m.says(i+1, "this year", "last", "next", "now", "and", "years") || m.text(i+1) == "in" && !m.isNum(i+2))
 }
 
 // unknownToo gives an unknown age told before two things to the second one: "no idea on
@@ -158,10 +160,10 @@ func (m *message) stampedYear(i int) bool {
 	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}
-	if t := m.text(i - 1); (t == "a" || t == "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && (m.is(i-3, cItem, "prv") || m.is(i-3, cItem, "softener") || m.is(i-3, cItem, "recirc")) {
+	if m.says(i-1, "a", "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && m.isAny(i-3, cItem, "prv", "softener", "recirc") {
 		return true // "prv is a 98"
 	}
-	if it.num.words && (m.says(i-1, "put in", "installed", "went in") || (m.text(i-1) == "in" || m.text(i-1) == "back in") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put" }) >= 0) && m.thingIn(it.sent) && m.closes(i) {
+	if it.num.words && m.putInAt(i) && m.thingIn(it.sent) && m.closes(i) {
 		return true
 	}
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
@@ -174,6 +176,17 @@ func (m *message) stampedYear(i int) bool {
 		}
 	}
 	return false
+}
+
+// putInAt tells whether the number at i follows what tells an installation: "put in ninety
+// eight", "went in in oh nine".
+func (m *message) putInAt(i int) bool {
+	if m.says(i-1, "put in", "installed", "went in") {
+		return true
+	}
+	return m.says(i-1, "in", "back in") && m.left(i, 4, false, func(k int) bool {
+		return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put"
+	}) >= 0
 }
 
 // houseYear tells whether two digits are the year of the house, told for a thing that is
@@ -192,7 +205,10 @@ func (m *message) monthOfDate(i int) bool {
 		return false
 	}
 	mo, yr := &m.items[i], &m.items[i+2]
-	if !mo.num.integer || mo.value < 1 || mo.value > 12 || !yr.num.integer || len(yr.num.digits) != 2 || yr.value > 70 && yr.value < 80 || int(yr.value) > m.ctx.Today.Year%100 && yr.value < 70 {
+	if !mo.num.integer || mo.value < 1 || mo.value > 12 || !yr.num.integer || len(yr.num.digits) != 2 {
+		return false
+	}
+	if yr.value > 70 && yr.value < 80 || yr.value < 70 && int(yr.value) > m.ctx.Today.Year%100 {
 		return false
 	}
 	return m.thingIn(mo.sent) && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "stamp") }) >= 0

@@ -22,10 +22,13 @@ func (m *message) towards(k int) bool {
 // that they are no range: "charged the tank 40 to 60", "brought the prv up 45 to 55".
 func (m *message) turned(i, j int) bool {
 	v := m.verbLeft(i, 7, "set", "charged")
-	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i) && !(m.isMark(i-1, ",") && (i == v.at+2 || i == v.objAt+2)) {
+	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 {
 		return false
 	}
-	return !m.towards(i-1) && m.text(i-1) != "at" || m.text(i-1) == "up" || m.text(i-1) == "down"
+	if behind := m.isMark(i-1, ",") && (i == v.at+2 || i == v.objAt+2); !behind && !m.directly(v.at, i) {
+		return false
+	}
+	return m.says(i-1, "up", "down") || !m.towards(i-1) && m.text(i-1) != "at"
 }
 
 // altered reads the numbers of a change; ok when item i is one of them.
@@ -218,7 +221,8 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "in brackets behind it", true // "replaced prv (60)"
 	}
-	if (m.ofTank(v) || v.object == "prv" && v.what != "set" && m.settingLike(i)) && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.isNum(k) && m.items[k].role == roleSize) {
+	mayBeAir := m.ofTank(v) || v.object == "prv" && v.what != "set" && m.settingLike(i)
+	if mayBeAir && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.numIs(k, roleSize)) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "the new tank's air", true // "rplcd xp tnk 2g 65#"
 	}
@@ -236,12 +240,14 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		m.items[i].owner = v.at + 1
 		return roleTo, "left at", true
 	case "at", "@":
-		if (m.is(i-2, cItem, "") || m.says(i-2, "it", "one", ")", "in", "on") || i-2 == v.at) && m.closes(i) && v.what != "set" && m.items[i].value >= 30 && m.items[i].value <= 100 && !v.planned {
+		if v.what != "set" && !v.planned && m.closes(i) && m.items[i].value >= 30 && m.items[i].value <= 100 &&
+			(i-2 == v.at || m.is(i-2, cItem, "") || m.says(i-2, "it", "one", ")", "in", "on")) {
 			m.items[i].owner = v.at + 1
 			return roleTo, v.what + " at", true
 		}
 	case ",":
-		if (i-2 == v.at || m.is(i-2, cHint, "wholehouse") || m.is(i-2, cPart, "air") || m.is(i-2, cItem, "tank") || m.is(i-2, cItem, "expansion_tank")) && v.what == "charged" && m.closes(i) {
+		ofTank := i-2 == v.at || m.is(i-2, cHint, "wholehouse") || m.is(i-2, cPart, "air") || m.isAny(i-2, cItem, "tank", "expansion_tank")
+		if ofTank && v.what == "charged" && m.closes(i) {
 			m.items[i].owner = v.at + 1
 			return roleTo, "charged to", true
 		}
@@ -359,8 +365,10 @@ func (m *message) othersSetting() {
 		for i >= 0 && i > w.at-14 && m.items[i].num == nil {
 			i--
 		}
-		if i >= 0 && m.isNum(i) && m.items[i].role == roleIgnored && m.items[i].why != "what was wanted" && m.settingLike(i) && m.setByOthers(i) && toPSI(m.items[i].value, m.items[i].unit) != *w.ToPSI {
-			p := toPSI(m.items[i].value, m.items[i].unit)
+		if i < 0 || !m.numIs(i, roleIgnored) || m.items[i].why == "what was wanted" || !m.settingLike(i) || !m.setByOthers(i) {
+			continue
+		}
+		if p := toPSI(m.items[i].value, m.items[i].unit); p != *w.ToPSI {
 			w.FromPSI = &p
 		}
 	}

@@ -160,7 +160,10 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg && !m.pointInSentence(it.sent) && m.closesWell(i) {
 		return roleSetting, "found at", true // "found the prv on 75 and that's where I left it"
 	}
-	if j < 0 || m.items[j].value == it.value || it.unit != m.items[j].unit && it.unit != "" || m.pointInSentence(it.sent) || m.nextPressure(j) >= 0 || m.prevPressure(i) >= 0 || m.openDenied(it.sent, j) {
+	if j < 0 || m.items[j].value == it.value || it.unit != m.items[j].unit && it.unit != "" {
+		return 0, "", false
+	}
+	if m.pointInSentence(it.sent) || m.nextPressure(j) >= 0 || m.prevPressure(i) >= 0 || m.openDenied(it.sent, j) {
 		return 0, "", false
 	}
 	switch {
@@ -221,7 +224,10 @@ func (m *message) movedTo(i, j int) bool {
 // pressureLike tells whether the number at k may be a pressure by its size and unit.
 func (m *message) pressureLike(k int) bool {
 	it := &m.items[k]
-	return it.num != nil && it.role != roleTaken && it.role != roleDate && toPSI(it.value, it.unit) >= 10 && (it.unit == "" || pressureUnit(it.unit)) && !it.num.time && !it.num.money && !it.num.apos && len(it.num.digits) < 4
+	if it.num == nil || it.role == roleTaken || it.role == roleDate || it.unit != "" && !pressureUnit(it.unit) {
+		return false
+	}
+	return toPSI(it.value, it.unit) >= 10 && !it.num.time && !it.num.money && !it.num.apos && len(it.num.digits) < 4
 }
 
 // nextPressure returns the next number of the sentence after item i that may be a
@@ -311,7 +317,7 @@ func (m *message) movesBy(i int, v *verb) bool {
 		return false
 	}
 	k := n + 1
-	for k <= n+5 && (m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cHint, "particle") || m.is(k, cHint, "whereto") || m.is(k, cDeterminer, "") || m.says(k, "of", "with", "from", "more")) {
+	for k <= n+5 && m.betweenShiftAndPart(k) {
 		k++
 	}
 	if !m.is(k, cItem, "prv") || k == n+1 || !m.tellsDeed(v, i, "set", "prv", k) {
@@ -319,4 +325,11 @@ func (m *message) movesBy(i int, v *verb) bool {
 	}
 	m.setRole(n, roleIgnored, "a difference")
 	return true
+}
+
+// betweenShiftAndPart tells whether item k may stand between how far a setting was moved
+// and what was set: "took 10 psi off of the prv".
+func (m *message) betweenShiftAndPart(k int) bool {
+	return m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cDeterminer, "") ||
+		m.isAny(k, cHint, "particle", "whereto") || m.says(k, "of", "with", "from", "more")
 }

@@ -45,7 +45,8 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if r, why, ok := m.airOnVisit(i); ok {
 		return r, why, true
 	}
-	if v := m.verbLeft(i, 9, "installed", "replaced"); v != nil && v.done && v.object == "expansion_tank" && m.is(i+1, cDid, "charged") && m.closes(i+1) && m.numsBetween(v.at, i) == 0 {
+	if v := m.verbLeft(i, 9, "installed", "replaced"); v != nil && v.done && v.object == "expansion_tank" &&
+		m.is(i+1, cDid, "charged") && m.closes(i+1) && m.numsBetween(v.at, i) == 0 {
 		it.owner = v.at + 1
 		return roleTo, "… charge", true // "exp tank exchange done, 60 psi chg"
 	}
@@ -93,7 +94,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if t := m.text(i - 1); (t == "holding" || t == "holds") && tank == "expansion_tank" && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}
-	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && !m.pointBetween(at, i) && m.items[i].point == "" && !(i+1 < len(m.items) && m.items[i+1].point != "") {
+	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && !m.pointBetween(at, i) && !m.pointAt(i) && !m.pointAt(i+1) {
 		if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
 			if v.what == "set" && v.done && m.prepBefore(i) {
 				it.owner = v.at + 1
@@ -148,7 +149,13 @@ func (m *message) airOnVisit(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	near := func(hint string) bool {
-		return m.is(i+1, cHint, hint) || m.is(i-1, cHint, hint) || m.text(i-1) == "at" && (m.is(i-2, cHint, hint) || m.is(i-2, cDeterminer, "") || m.text(i-2) == "it") && (m.is(i-2, cHint, hint) || m.is(i-3, cHint, hint))
+		if m.is(i+1, cHint, hint) || m.is(i-1, cHint, hint) {
+			return true
+		}
+		if m.text(i-1) != "at" {
+			return false
+		}
+		return m.is(i-2, cHint, hint) || (m.is(i-2, cDeterminer, "") || m.text(i-2) == "it") && m.is(i-3, cHint, hint) // "found it at 40"
 	}
 	switch {
 	case near("found"), near("airfound"):

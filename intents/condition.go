@@ -233,7 +233,8 @@ func (m *message) saidOfAll(item, i int) bool {
 		case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
 			all = true
 		}
-		if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !(m.text(j) == "," && (m.text(j+1) == "both" || m.text(j+1) == "all" || m.text(j+1) == "and" && m.text(j+2) == "both")) {
+		both := m.text(j) == "," && (m.says(j+1, "both", "all") || m.text(j+1) == "and" && m.text(j+2) == "both")
+		if m.is(j, cItem, "") || m.items[j].mark && m.text(j) != ":" && !both {
 			return false
 		}
 	}

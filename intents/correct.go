@@ -66,9 +66,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 			"just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
 			last = true
 		}
-		if m.is(k, cAsk, "history") && m.says(k, "last reading", "ultima lectura", "last readings") || m.is(k, cAsk, "correct") && strings.Contains(m.text(k), "last") || m.is(k, cAsk, "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time" {
-			last = true
-		}
+		last = last || m.is(k, cAsk, "history") && m.says(k, "last reading", "ultima lectura", "last readings") ||
+			m.isAny(k, cAsk, "correct", "undo") && strings.Contains(m.text(k), "last") || m.is(k, cMemory, "") && m.text(k) == "last time"
 	}
 	quoted := len(m.clean.quoted) > 0
 	numAfter := m.numberAfter(i)
@@ -125,7 +124,10 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "me equivoque", "me equivoque en":
 		return true
 	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
-		return numBefore && numAfter && t != "i sent" && t != "i gave" && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported") || (t == "i sent" || t == "i gave") && numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+		if t == "i sent" || t == "i gave" {
+			return numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+		}
+		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported")
 	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
 		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
 	case "my bad", "made a mistake", "i made a mistake", "my mistake", "mistake on my part", "my error":
