@@ -19,6 +19,7 @@ var denied = setOf(cNeg, cLacks)
 // asides takes their meaning from clauses that speak of no house, and from the
 // sentence about them unless another clause of it reports something.
 func (m *message) asides() {
+	m.oldQuotes()
 	known := m.site != nil || m.ctx.Site != ""
 	for i := range m.items {
 		v, ok := m.val(i, cAside)
@@ -48,6 +49,31 @@ func (m *message) asides() {
 		se.aside = se.aside || whole
 	}
 	m.moments = slices.DeleteFunc(m.moments, func(w moment) bool { return m.items[w.at].muted })
+}
+
+var oldQuoteGate = onlyWith(cHint, "quoted")
+
+// oldQuotes takes the meaning from a clause about a price of years gone by: "they quoted
+// her $680 for a prv in 2021".
+func (m *message) oldQuotes() {
+	if m.shut(oldQuoteGate) {
+		return
+	}
+	for i := range m.items {
+		if !m.is(i, cHint, "quoted") {
+			continue
+		}
+		seg := m.items[i].seg
+		old := m.right(i, 9, true, func(k int) bool {
+			it := &m.items[k]
+			return it.seg == seg && (it.num != nil && it.unit == "" && year(it.value) && int(it.value) < m.ctx.Today.Year || m.text(k) == "last year" || m.text(k) == "ago")
+		})
+		for k := m.sents[m.items[i].sent].from; old >= 0 && k <= old; k++ {
+			if m.items[k].seg == seg && m.items[k].point == "" {
+				m.mute(k)
+			}
+		}
+	}
 }
 
 // siteIn tells whether the street line is among the items of sentence s that of picks.

@@ -38,7 +38,7 @@ func (m *message) asksHelp(s int) bool {
 			write = write || writes[t]
 		}
 	}
-	return how && write && thing && (m.sents[s].question || m.has2(s, "bot"))
+	return how && write && thing && (m.sents[s].question || m.has2(s, "bot", "know", "show me", "saber"))
 }
 
 // wants tells whether a sentence tells that somebody wants something.
@@ -52,4 +52,14 @@ func (m *message) wants(s int) bool {
 		}
 	}
 	return false
+}
+
+// howAsked tells whether the sentence asks before item i how something is asked of the
+// bot: "how do I ask you for a graph", "what do I type if I want to see the follow-ups".
+func (m *message) howAsked(i int) bool {
+	if !m.hasAsk(AskHelp) {
+		return false
+	}
+	k := m.left(i, 12, true, func(k int) bool { return m.is(k, cAsk, string(AskHelp)) })
+	return k >= 0 && (strings.HasPrefix(m.text(k), "how") || strings.HasPrefix(m.text(k), "what do") || strings.HasPrefix(m.text(k), "como"))
 }

@@ -16,6 +16,9 @@ func (m *message) weighAsk(s, i, first int, about About, request bool) {
 	if (about == AskSummary || about == AskNextCheck) && m.isMark(i+1, ":") && !m.closes(i+1) {
 		return // "Summary: OK house.", "Do next: replace tank"
 	}
+	if about != AskHelp && m.howAsked(i) {
+		return
+	}
 	p := askPhrase{s: s, at: i, text: m.text(i), begins: i == first, request: request, reading: m.readingLike(s)}
 	switch about {
 	case AskHistory:
@@ -142,7 +145,7 @@ func (m *message) askDue(p askPhrase, first int) {
 
 func (m *message) askTankSize(p askPhrase) {
 	t := p.text
-	if (t == "tank for a" || t == "what size" || t == "size tank") && !p.request || t == "what size" && !m.tankTalk(p.s) {
+	if (t == "what size" || t == "size tank") && !p.request || t == "what size" && !m.tankTalk(p.s) {
 		return
 	}
 	m.tankNumbers(p.s, m.noteAsk(p, AskTankSize))

@@ -122,7 +122,13 @@ func (m *message) ofMatters(i int) bool {
 	if t := m.text(k); t != "thats" && t != "that" && t != "eso" && t != "which" {
 		return false
 	}
-	return m.closes(i) && (k == 0 || m.items[k-1].mark || m.items[k-1].role == roleReading || m.text(k-1) == "so" || m.text(k-1) == "and")
+	if m.strongCond(i) || !m.closes(i) && !m.p.lex.thanks[m.text(i+1)] {
+		return false
+	}
+	if k > 1 && m.items[k-1].mark && m.items[k-2].role == roleReading || k > 0 && m.items[k-1].role == roleReading {
+		return true
+	}
+	return m.text(k) == "thats" && (k == 0 || m.items[k-1].mark || m.text(k-1) == "so" || m.text(k-1) == "and")
 }
 
 // otherNoun tells whether a condition is said of a thing that is no equipment: "the

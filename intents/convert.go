@@ -33,7 +33,7 @@ func (m *message) convert(s int) bool {
 			}
 			continue
 		}
-		if it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" || it.site {
+		if it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" && m.text(i) != "tank" || it.site {
 			if to == "" || it.site {
 				if !m.is(i, cAsk, "") && m.text(i) != "meter" {
 					return false

@@ -162,6 +162,9 @@ func (m *message) reportTalk(s int) bool {
 			"ultima lectura", "mia", "ultima", "ultimo", "logged", "posted", "sent", "mande", "post":
 			return true
 		}
+		if m.is(i, cHint, "misreadas") {
+			return true // "I wrote 94, but that was wrong"
+		}
 		if m.is(i, cAsk, "history") && strings.Contains(m.text(i), "last") {
 			return true
 		}

@@ -29,10 +29,15 @@ func (m *message) tellsDeed(v *verb, i int, what, object string, objAt int) bool
 }
 
 // placesFirst reads a regulator or a tank that was put in where there was none: "strapped
-// up an exp tank where there was just bare pipe", "gave the house the tank it never had".
+// up an exp tank where there was just bare pipe", "gave the house the tank it never had",
+// "new prv at 12 Elm, wasn't one there ever".
 func (m *message) placesFirst(i int, v *verb) bool {
-	if !m.is(i, cHint, "puts") && !m.is(i, cHint, "places") && !m.is(i, cHint, "given") && !m.workedWord(i) || m.is(i+1, cNeg, "") {
+	fresh := m.is(i, cPart, "new") && (i == m.sents[m.items[i].sent].from || m.items[i-1].mark || m.items[i-1].site)
+	if !fresh && !m.is(i, cHint, "puts") && !m.is(i, cHint, "places") && !m.is(i, cHint, "given") && !m.workedWord(i) || m.is(i+1, cNeg, "") {
 		return false
+	}
+	if fresh && (m.sents[m.items[i].sent].question || m.right(i, 9, true, func(k int) bool { return m.is(k, cWill, "") || m.is(k, cHint, "needs") }) >= 0) {
+		return false // "new prv needed, there isn't one"
 	}
 	k := m.right(i, 6, true, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "") || m.is(k, cDid, "") })
 	if k < 0 || m.is(k, cDid, "") || m.items[k].seg != m.items[i].seg {

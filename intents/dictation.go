@@ -88,10 +88,15 @@ func sentenceEnder(s string) bool {
 	return false
 }
 
-// joinBefore makes one word of "b4", which is cut as a letter and a number.
+// joinBefore makes one word of "b4" and of "h2o", which are cut as letters and a number.
 func joinBefore(toks []token) []token {
 	for i := 1; i < len(toks); i++ {
 		n := &toks[i]
+		if n.kind == number && n.num.digits == "2" && n.glued && toks[i-1].text == "h" && i+1 < len(toks) && toks[i+1].glued && toks[i+1].text == "o" {
+			toks[i-1].text, toks[i-1].span.to = "h2o", toks[i+1].span.to
+			toks = append(toks[:i], toks[i+2:]...)
+			continue
+		}
 		if n.kind != number || n.num.digits != "4" || !n.glued || toks[i-1].kind != word || toks[i-1].text != "b" || toks[i-1].glued {
 			continue
 		}

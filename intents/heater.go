@@ -49,6 +49,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
 			return "" // "it shut off": the washer's
 		}
+		if strings.HasPrefix(m.text(i), "se ") && m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
+			return "" // "cuando se apaga la lavadora"
+		}
 		switch m.text(i) {
 		case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
 			if m.notNear(i) {

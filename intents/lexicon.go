@@ -354,7 +354,7 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 	if id, ok := l.vocab[w]; ok {
 		into = append(into, id)
 		if !vowelless(w) {
-			return into
+			return append(into, l.alias[w]...)
 		}
 	}
 	if ids := l.alias[w]; len(ids) > 0 {

@@ -219,6 +219,9 @@ func (m *message) roleOf(i int) (role, string) {
 	if it.unit == "" && m.yearOfHeater(i) {
 		return roleYear, "a heater's year in two digits"
 	}
+	if t := m.text(i - 1); (t == "turns" || t == "turned" || t == "turning") && it.unit == "" && m.left(i, 4, false, func(k int) bool { return person(m.text(k)) || m.is(k, cWhose, "person") }) >= 0 {
+		return roleIgnored, "a person's age"
+	}
 	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i)) {
 		return roleAge, "years of a thing"
 	}

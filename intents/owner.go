@@ -126,9 +126,6 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "cond" && limit < 12 && m.saidLast(a.at, items) {
 		limit = 12
 	}
-	if (a.what == "ago" || a.what == "year" || a.what == "age") && m.saidOfSubject(a.at) {
-		limit = 24 // "it is electric, and it was installed nine years ago"
-	}
 	if a.what == "cond" && (m.saidOfIt(a.at) || m.saidOfSubject(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both")) {
 		limit = 24 // "…, built in 1997, and it is stuck", "… and both look good"
 	}
@@ -140,6 +137,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		}) >= 0 {
 			limit = 22
 		}
+	}
+	if (a.what == "ago" || a.what == "year" || a.what == "age") && m.saidOfSubject(a.at) {
+		limit = 24 // "it is electric, and it was installed nine years ago"
 	}
 	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
@@ -170,6 +170,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	case "charge":
 		return "expansion_tank", false, true
 	case "material":
+		if m.left(a.at, 6, true, func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }) >= 0 && strings.HasSuffix(it.text, " one") {
+			return "drain_valve", false, true // "drain cock on the heater 70, plastic one"
+		}
 		if slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve }) {
 			return "drain_valve", false, true // "screwed a brass one in"
 		}

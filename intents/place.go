@@ -19,6 +19,10 @@ var placeOpener = opener{
 func (m *message) places() {
 	its := m.items
 	for i := 0; i < len(its); i++ {
+		if p := m.upstairsIn(i); p != "" {
+			its[i].point = p
+			continue
+		}
 		if m.backAt(i) {
 			its[i].point = string(assess.RearBibb)
 			continue
@@ -81,7 +85,7 @@ func (m *message) places() {
 			its[i].point = string(assess.HeaterDrain)
 			continue
 		}
-		if (its[i].text == "house" || its[i].text == "casa" && m.text(i-1) != "la" && m.text(i-1) != "en") && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
+		if (its[i].text == "house" || its[i].text == "casa" && m.text(i-1) != "la" && m.text(i-1) != "en") && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
 			its[i].point = "after_prv" // "street 130, house 62"
 			continue
 		}
@@ -215,7 +219,7 @@ func (m *message) runs(i int) bool {
 		}
 		return true
 	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida",
-		"llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled":
+		"llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled", "opened":
 		if m.text(k) == "on" {
 			switch m.text(k + 1) {
 			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":

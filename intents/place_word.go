@@ -36,6 +36,21 @@ func (m *message) initial(i int) string {
 	return ""
 }
 
+// upstairsIn reads the test point of a fixture whose "on" leads to a place: "59 in the
+// shower on the second floor".
+func (m *message) upstairsIn(i int) string {
+	it := &m.items[i]
+	if it.n != 2 || !it.kinds.has(cFlowing) || m.toks[it.tok+1].text != "on" || !m.is(i+1, cDeterminer, "") || m.flowTag(i) != "" {
+		return ""
+	}
+	id, ok := m.p.lex.vocab[m.toks[it.tok].text]
+	if !ok {
+		return ""
+	}
+	v, _ := m.p.value(m.p.lex.tags[m.p.lex.first[id]], cPoint)
+	return v
+}
+
 // backAt tells whether "back at" before a number is the rear bibb's: "front spigot at 89,
 // back at 90".
 func (m *message) backAt(i int) bool {
@@ -159,6 +174,10 @@ func (m *message) possessive(i int) string {
 func (m *message) shortBoth(i int) bool {
 	if m.toks[m.items[i].tok].text != "bth" {
 		return false
+	}
+	if k := m.left(i, 5, false, func(k int) bool { return m.text(k) == "n" || m.text(k) == "and" || m.text(k) == "&" }); k > 0 && m.isNum(i+1) {
+		side := func(k int) bool { return m.is(k, cBibb, "") || m.is(k, cPlace, "") }
+		return side(i-1) && side(k-1) // "rr bb n sd bb bth 88"
 	}
 	switch m.text(i + 1) {
 	case "w", "with", "w/", "at", "static":

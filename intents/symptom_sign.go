@@ -338,7 +338,7 @@ func (r *symptomSign) met(seen []seenSign, k int) (by int, ok bool) {
 // another word: "yellow house", "black faucet", "the grey one", "dead quiet".
 func (m *message) coloursThing(i int) bool {
 	n := i + 1
-	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && !m.signsOf(n).has(signBits) {
+	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && m.signsOf(n)&signs(signBits, signTint) == 0 {
 		return true // "la negra 72", but "that gray stuff"
 	}
 	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil || m.items[n].site {

@@ -177,7 +177,8 @@ func (m *message) sizes(s int) bool {
 // tankFor reads "tank for 75 gal, inlet 48, heater at 125?".
 func (m *message) tankFor(s int) bool {
 	se := m.sents[s]
-	for i := se.from; se.question && i < se.to; i++ {
+	begins := s+1 < len(m.sents) && m.sents[s+1].question && m.shortSentence(s+1, 4) // "tank for a 50 gal, 70 psi. how big?"
+	for i := se.from; i < se.to && (se.question || begins && i == se.from); i++ {
 		if v, _ := m.val(i, cItem); (v == "tank" || v == "expansion_tank") && m.text(i+1) == "for" {
 			gallons := func(k int) bool { return m.isNum(k) && m.items[k].unit == "gal" && m.items[k].value >= 20 }
 			return gallons(i+2) || gallons(i+3)
