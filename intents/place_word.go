@@ -51,6 +51,16 @@ func (m *message) upstairsIn(i int) string {
 	return v
 }
 
+// houseGets tells whether "house" at i has the number of a clause that names no tap:
+// "house is getting 60", but not "house shows 83 at the washer".
+func (m *message) houseGets(i int) bool {
+	k := i + 1
+	for k <= i+2 && (be(m.text(k)) || m.is(k, cClaim, "has")) {
+		k++
+	}
+	return k > i+1 && m.isNum(k) && m.right(k, 4, false, func(j int) bool { return m.is(j, cPoint, "") || m.is(j, cPlace, "") }) < 0
+}
+
 // backAt tells whether "back at" before a number is the rear bibb's: "front spigot at 89,
 // back at 90".
 func (m *message) backAt(i int) bool {
