@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 var (
 	botTalks = phrases(`send | log | enter | report | tell you | tell | you | bot | type | message | reading
 		| readings | correct | undo | fix | ask | write | put in | put | get | see | delete | cancel | change
