@@ -176,6 +176,9 @@ func (m *message) itemAbsent(i int) bool {
 	if t := m.text(i); strings.HasPrefix(t, "ni ") || denies(t) {
 		return true // "no tiene tanque ni check", "no check"
 	}
+	if m.tickedOff(i) {
+		return true
+	}
 	switch m.text(i + 1) {
 	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues",
 		"trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
@@ -215,7 +218,7 @@ func (m *message) itemAbsent(i int) bool {
 				}
 				switch m.text(j) {
 				case "the":
-					if j == k+1 && k == s.from {
+					if j == k+1 && (k == s.from || m.is(k-1, cRetract, "")) {
 						return false // "not the regulator, it's fine"
 					}
 				case "put", "putting", "install", "installed", "hung", "hooked up":
@@ -366,4 +369,10 @@ func (m *message) tankPlan() bool {
 		}
 	}
 	return false
+}
+
+// tickedOff tells whether a bare "no" behind a comma says that there is none, as in a list:
+// "Check valve at meter, yes. Expansion tank, no."
+func (m *message) tickedOff(i int) bool {
+	return m.isMark(i+1, ",") && (m.text(i+2) == "no" || m.text(i+2) == "none" || m.text(i+2) == "nope") && (i+3 >= len(m.items) || m.isMark(i+3, ".", "\n")) && (i == m.sents[m.items[i].sent].from || m.items[i-1].mark)
 }

@@ -12,6 +12,9 @@ func (m *message) pointsAcross() {
 			if p == "" && it.inherits > 0 {
 				p = m.items[it.inherits-1].point
 			}
+			for k := it.inherits + 2; p == "" && k <= it.inherits+4 && k < r.at && m.items[k].seg == m.items[it.inherits].seg; k++ {
+				p = m.items[k].point // "78 at the tub. wait no. 87."
+			}
 			if p == "" {
 				p = m.earlierPoint(it.inherits)
 			}

@@ -310,6 +310,9 @@ func (m *message) airs(i int) bool {
 		if m.is(k, cDid, "") || m.items[k].point != "" {
 			return false
 		}
+		if num && (m.is(k, cHint, "newone") || m.text(k) == "old one") && m.carriedTo(i) == "expansion_tank" {
+			tank = true // "put 62 psi of air in the old one"
+		}
 		if num && tank {
 			return true
 		}

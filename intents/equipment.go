@@ -308,6 +308,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if t := m.text(a.at - 1); a.what == "material" && oneOf(t, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return // "Brass drain valve installed, old plastic one broke"
 	}
+	if a.what == "year" && m.text(a.at+1) == "model" && m.right(a.at, 9, true, func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {
+		return // "a 2019 model but it was installed 2021"
+	}
 	f := m.equipment.get(owner, a.at)
 	it := &m.items[a.at]
 	switch a.what {

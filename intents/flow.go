@@ -74,6 +74,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if it.text == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
 		return assess.Flowing // "zone 3 on"
 	}
+	if it.text == "on" && m.is(i-1, cWater, "") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "lights") }) >= 0 {
+		return "" // "Turned the water on and fixed a drip"
+	}
 	if m.toilet(i) || it.text == "going" && m.text(i+1) == "on" || it.text == "on" && m.text(i-1) == "going" {
 		return ""
 	}
@@ -196,6 +199,7 @@ func (m *message) flows() {
 			r.Flow = all[best].flow
 		}
 	}
+	m.flowSame()
 	for _, a := range all {
 		s := m.items[a.at].sent
 		lo, hi := m.readingsOf(s)

@@ -253,3 +253,14 @@ func (m *message) restedWith(i int) int {
 	}
 	return m.left(state, 4, true, func(k int) bool { return m.is(k, cHint, "whiles") || m.text(k) == "with" })
 }
+
+// flowSame gives a reading with a bare "same" behind it the flow of the one before: "lav
+// 43, nothing running. Kitchen 48, same."
+func (m *message) flowSame() {
+	for k := 1; k < len(m.readings); k++ {
+		r := &m.readings[k]
+		if r.Flow == "" && m.isMark(r.at+1, ",") && m.text(r.at+2) == "same" && m.closes(r.at+2) {
+			r.Flow = m.readings[k-1].Flow
+		}
+	}
+}

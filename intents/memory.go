@@ -65,6 +65,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		}
 		return "a difference", true
 	}
+	if m.relative(i) {
+		return "a difference", true
+	}
 	upTo := prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") || prev == "goes to" ||
 		prev == "up to" && (m.text(i-2) == "goes" || m.text(i-2) == "reads" || m.text(i-2) == "read")
 	upTo = upTo || prev == "at" && (m.text(i-2) == "tops out" || m.text(i-2) == "maxes out" || m.text(i-2) == "stops")
@@ -258,4 +261,22 @@ func (m *message) longAgo(i int) bool {
 		}
 	}
 	return false
+}
+
+// relative tells whether the number at i is so much above or below something: "2 psi under
+// the house".
+func (m *message) relative(i int) bool {
+	if !pressureUnit(m.items[i].unit) || toPSI(m.items[i].value, m.items[i].unit) > 30 {
+		return false
+	}
+	switch m.text(i + 1) {
+	case "under", "over", "below", "above", "shy of", "short of":
+	default:
+		return false
+	}
+	k := i + 2
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cHint, "wholehouse") || m.is(k, cStatic, "") || m.is(k, cItem, "prv") || m.is(k, cHint, "setting") || m.items[min(k, len(m.items)-1)].point != ""
 }

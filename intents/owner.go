@@ -50,6 +50,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if a.what == "cond" && x.at < a.at && m.landmarkItem(x.at, items) {
 			continue // "house gauge by the reg bit the dust"
 		}
+		if x.item == "drain_valve" && x.at < a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.heaterWith(x.at, a.at) {
+			continue // "a 40 gallon gas with a brass drain, 2004, scaled up"
+		}
 		if a.what == "cond" && x.at > a.at && m.besideOf(x.at) {
 			continue // "pinhole above the heater"
 		}
@@ -321,6 +324,9 @@ func (m *message) carriedEquipment(at int, what string) string {
 		}
 		if m.byPRV(k) && compatible(what, "prv", "", value) {
 			return "prv"
+		}
+		if (m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump")) && compatible(what, "heater", "", value) {
+			return "heater" // "Tankless check at …. It's a 2018"
 		}
 	}
 	return ""

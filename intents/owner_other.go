@@ -237,3 +237,13 @@ func (m *message) factLine(a attribute) string {
 	}
 	return ""
 }
+
+// heaterWith tells whether the drain valve at item x is only named as what a heater has,
+// before a comma and a fact at item a: "50 gal gas with a plastic drain, 2011".
+func (m *message) heaterWith(x, a int) bool {
+	if m.separators(x, a) == 0 {
+		return false
+	}
+	with := m.left(x, 3, true, func(k int) bool { return m.text(k) == "with" || m.text(k) == "w/" || m.text(k) == "w" })
+	return with > 0 && (m.is(with-1, cFuel, "") || m.items[with-1].role == roleSize || m.is(with-1, cItem, "heater"))
+}

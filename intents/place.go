@@ -30,6 +30,10 @@ func (m *message) places() {
 		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
 			continue
 		}
+		if its[i].text == "after it" && m.text(i+1) == "was" && m.text(i-1) == "and" && m.left(i, 20, true, func(k int) bool { return m.is(k, cBefore, "") }) >= 0 {
+			m.say(i, "after") // "before I did that it was 91 and after it was 61"
+			continue
+		}
 		if m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving") {
 			continue // "Entrada: atrás 112 … Salida: atrás 61"
 		}

@@ -74,6 +74,11 @@ func (m *message) planSentence(s int) {
 			whens = append(whens, w)
 		}
 	}
+	for k := len(whens) - 2; k >= 0; k-- {
+		if m.takesBack(whens[k].end, whens[k+1].at) {
+			whens = slices.Delete(whens, k, k+1) // "back next month no scratch that in two weeks"
+		}
+	}
 	if n := len(whens); n > 1 {
 		whens = slices.DeleteFunc(whens, func(w moment) bool { return m.arrival(w, n) })
 	}

@@ -36,7 +36,7 @@ func ownQuote(text string, quoted []span) bool {
 	}
 	if quoted[0].from > 0 {
 		head := strings.ToLower(text[:quoted[0].from])
-		for _, w := range [...]string{"wrong", "fix", "correct", "should", "not ", "mine", "report", "this one", "said", "sent", "?"} {
+		for _, w := range [...]string{"wrong", "fix", "correct", "should", "not ", "mine", "report", "this one", "sent", "?"} {
 			if strings.Contains(head, w) {
 				return false
 			}

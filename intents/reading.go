@@ -94,6 +94,13 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 					}
 				}
 			}
+			if t == "and" || t == "y" {
+				for j := k - 1; j > lo && j >= k-5 && !m.items[j].mark; j-- {
+					if m.is(j, cFlowing, "") && m.text(j-1) == "then" {
+						return j - 1 // "got 66, then ran the tub and the same gauge fell to 39"
+					}
+				}
+			}
 			return k
 		}
 		if u := t; u == "with" || u == "w/" || u == "con" {

@@ -95,7 +95,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 				return false
 			}
 			return true
-		case "but", "pero", "except", "although", "though":
+		case "but", "pero", "except", "although", "though", "just", "only", "solo", "nomas":
 			return false // "no black water but the kitchen leaks"
 		case ",", "and", "y":
 			// a list goes on only when it is closed by "or", "nor", "ni"

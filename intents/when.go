@@ -73,13 +73,13 @@ func (m *message) sinceTheDeed() {
 	for k := 1; k < len(m.readings); k++ {
 		r := &m.readings[k]
 		gave := func(k int) bool { return m.is(k, cClaim, "has") && m.text(k) != "at" && m.text(k) != "had" }
+		if r.When == "" && !r.Peak && m.wentThere(r) {
+			continue
+		}
 		if r.When != "" || r.Peak || len(r.points) != 1 || m.left(r.at, 2, false, gave) < 0 {
 			continue // the order of telling alone says nothing
 		}
 		for j := k - 1; j >= 0; j-- {
-			if m.wentThere(r) {
-				break
-			}
 			if b := &m.readings[j]; b.When == assess.Before && len(b.points) == 1 && b.points[0] == r.points[0] && m.workedBetween(b.at, r.at) {
 				r.When = assess.After
 				break
