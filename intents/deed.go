@@ -85,7 +85,7 @@ func (m *message) headsReport(i int) bool {
 	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 || m.sents[m.items[i].sent].question {
 		return false
 	}
-	for k--; k >= 0 && !m.isMark(k, "\n"); k-- {
+	for k--; k >= m.sents[m.items[i].sent].from && !m.isMark(k, "\n"); k-- {
 		if !m.items[k].mark && !m.items[k].site && !m.factual(k) && !m.is(k, cDeterminer, "") && m.text(k) != "to" && !m.is(k, cBefore, "") {
 			return false
 		}

@@ -271,6 +271,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return
 	}
+	if a.what == "cond" && m.left(a.at, 4, true, func(k int) bool { return m.text(k) == "if" && m.items[k].seg == m.items[a.at].seg }) >= 0 {
+		return // "she'll call if it's still bad in a week"
+	}
 	if t := m.text(a.at + 1); a.what == "cond" && strings.Contains(m.text(a.at), "scale") && oneOf(t, "came", "out", "came out", "comes out") {
 		return // "flushed the heater, lots of scale came out"
 	}

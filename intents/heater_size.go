@@ -39,6 +39,9 @@ func (m *message) heaterSize(i int) bool {
 	if m.inHeaterRow(i) {
 		return true
 	}
+	if m.isMark(i-1, ",") && m.is(i-2, cItem, "heater") && m.is(i-3, cFuel, "") && m.closes(i) {
+		return true // "Gas heater, 40, 2010"
+	}
 	prev := m.text(i - 1)
 	fuel := m.is(i+1, cFuel, "") && !m.gasTalk(i+1)
 	if fuel && (oneOf(prev, "a", "is", "new", "old") || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {

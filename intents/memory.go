@@ -154,6 +154,11 @@ func (m *message) remembered(i int) bool {
 	if !m.kinds.has(cMemory) {
 		return false
 	}
+	if k := m.sents[m.items[i].sent].from; oneOf(m.text(k), "last time", "last visit") && m.left(i, i-k, true, func(k int) bool {
+		return m.is(k, cNow, "") || m.own(k) && m.text(k) != "i" && m.text(k) != "we" || m.text(k) == "but" || m.text(k) == "then"
+	}) < 0 {
+		return true // "Last time I left the reg at 60 and the kitchen at 61."
+	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
 		for j := k + 1; j < i; j++ {
 			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") || m.text(j) == "but" || m.text(j) == "pero" {

@@ -5,6 +5,14 @@ import "strings"
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
 	for i := range m.items {
+		if k := m.highBehind(i); k >= 0 {
+			for j := range m.readings {
+				if r := &m.readings[j]; r.sent == m.items[i].sent {
+					r.Peak = r.at == k
+				}
+			}
+			return
+		}
 		if !m.is(i, cPeak, "") && !m.highOfTwo(i) {
 			continue
 		}
@@ -111,4 +119,17 @@ func (m *message) gaugeLeftOn(i int) bool {
 		}
 	}
 	return false
+}
+
+// highBehind returns the number that "high" at item i is told behind, another one being
+// called low: "overnight: 58 low, 131 high"; -1 for none.
+func (m *message) highBehind(i int) int {
+	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i-1) || !m.closes(i) {
+		return -1
+	}
+	low := func(k int) bool { return (m.text(k) == "low" || m.text(k) == "lo") && m.isNum(k-1) }
+	if m.left(i, 5, true, low) < 0 && m.right(i, 5, true, low) < 0 {
+		return -1
+	}
+	return i - 1
 }

@@ -199,6 +199,9 @@ func (m *message) readingCue(i int) bool {
 	if l >= 0 {
 		return true
 	}
+	if m.highBehind(i+1) == i {
+		return true
+	}
 	r := m.right(i, 3, false, func(k int) bool {
 		return m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cState, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "") || m.is(k, cNow, "") || k == i+1 && m.is(k, cHint, "all")
 	})

@@ -10,6 +10,7 @@ import (
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
 	m.whens()
+	m.alsoThen()
 	m.underHeads()
 	m.columns()
 	m.beforeAndAfter()
@@ -212,6 +213,17 @@ func (m *message) whens() {
 				}
 				continue
 			}
+			if m.text(a.at+1) == ":" && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at {
+				// "as found: kit 96, tub 95 / swapped reg / as left: kit 58, tub 58"
+				for k := lo; k < hi && lo < hi; k++ {
+					if r := &m.readings[k]; r.at > a.at && r.When == "" {
+						r.When = a.when
+					} else if r.at > a.at && r.When != a.when {
+						break
+					}
+				}
+				continue
+			}
 			if a.at < m.readings[lo].at || m.closesList(a.at, lo, hi) {
 				for k := lo; k < hi; k++ {
 					r := &m.readings[k]
@@ -258,6 +270,20 @@ func (m *message) whens() {
 				break
 			}
 			r.When = a.when
+		}
+	}
+}
+
+// alsoThen gives a reading with "too" behind it the time of the one before: "laundry 60
+// afterwards, 60 kitchen too".
+func (m *message) alsoThen() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if b.When != "" || a.When == "" || a.sent != b.sent {
+			continue
+		}
+		if too := m.right(b.at, 4, false, func(j int) bool { return m.text(j) == "too" || m.text(j) == "also" || m.text(j) == "tambien" }); too > 0 && m.separators(b.at, too) == 0 {
+			b.When = a.When
 		}
 	}
 }

@@ -19,9 +19,12 @@ func (m *message) reliefNear(i int) bool {
 			}
 		}
 	}
-	for k := i - 1; k >= s.from && k >= i-9; k-- {
+	for k := i - 1; k >= s.from && k >= i-12; k-- {
 		if m.is(k, cRelief, "") {
 			return true
+		}
+		if m.isMark(k, "(", ")") || m.items[k].num != nil && m.factual(k) {
+			continue // "T&P on the 50 gal electric (2013) was dripping"
 		}
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
 			if m.text(k) == "," && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2) {
