@@ -333,3 +333,17 @@ func (m *message) betweenShiftAndPart(k int) bool {
 	return m.items[min(k, len(m.items)-1)].role == roleTaken || m.is(k, cUnit, "") || m.is(k, cDeterminer, "") ||
 		m.isAny(k, cHint, "particle", "whereto") || m.says(k, "of", "with", "from", "more")
 }
+
+// gaugedThere tells whether a change that begins with the number at i is one of a tap, which
+// is named behind it: "two turns on the prv got me from 80 to 66 at the kitchen".
+func (m *message) gaugedThere(i int) bool {
+	j := m.nextNum(i)
+	if j < 0 || !m.towards(j-1) || m.text(j+1) != "at" && m.text(j+1) != "in" && m.text(j+1) != "on" && m.text(j+1) != "out" {
+		return false
+	}
+	k := j + 2
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	return k < len(m.items) && m.items[k].point != ""
+}

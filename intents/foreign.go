@@ -174,7 +174,7 @@ func (m *message) labelled(i int) bool {
 		}
 	}
 	k := m.right(i, 5, true, func(k int) bool { return m.is(k, cWhose, "label") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg && m.is(k-1, cDeterminer, "") && !m.points(i)
+	return k >= 0 && m.items[k].seg == m.items[i].seg && (m.is(k-1, cDeterminer, "") || m.is(k-1, cItem, "") && m.is(k-2, cDeterminer, "")) && !m.points(i)
 }
 
 // settingRange tells whether a number is an end of the wide range that a regulator can be
@@ -223,7 +223,7 @@ func (m *message) told(i int) bool {
 	s := m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.items[k].num != nil && !(m.items[k].why == othersNumber && m.text(k-1) == "at") && m.pointNear(i) {
+		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.is(k, cColor, "") || m.items[k].num != nil && !(m.items[k].why == othersNumber && m.text(k-1) == "at") && m.pointNear(i) {
 			break // "HOA says 70 max. it's 75 at the front": the second is ours
 		}
 		v, whose := m.val(k, cWhose)

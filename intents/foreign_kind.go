@@ -10,6 +10,8 @@ func (m *message) anotherKind(i int) (string, bool) {
 	switch {
 	case m.ofPumpSwitch(i):
 		return "where a pump's switch cuts in or out", true
+	case m.reliefSet(i):
+		return "what a relief valve opens at", true
 	case m.scaleEnd(i):
 		return "a gauge's range", true
 	case m.weighed(i):
@@ -128,6 +130,9 @@ func (m *message) halfHeard(i int) bool {
 	if !n.words || m.items[i].unit != "" || int(n.value)%10 != 0 || n.value < 20 || i+1 >= len(m.items) {
 		return false
 	}
+	if m.isMark(i+1, "-") && m.is(i+2, cHint, "digitsound") && m.toks[m.items[i+1].tok].glued {
+		return true // "ninety-ate"
+	}
 	return m.is(i+1, cHint, "digitsound") || m.is(i+1, cHint, "digitword") && (i+2 == len(m.items) || m.items[i+2].mark)
 }
 
@@ -155,4 +160,16 @@ func (m *message) beside(i int) bool {
 		return m.items[i].value <= 40 && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "at" || m.text(i+2) == "on" || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
 	}
 	return (m.text(i-1) == "up" || m.text(i-1) == "down") && m.items[i].value < 40 && i > 1 && m.items[i-2].point != "" && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "to" || m.text(i+1) == "from")
+}
+
+// reliefSet reads what a relief valve is set or rated to open at: "relief is set at 150 and
+// 210 degrees".
+func (m *message) reliefSet(i int) bool {
+	if !m.kinds.has(cRelief) || m.items[i].value < 75 || int(m.items[i].value)%5 != 0 {
+		return false
+	}
+	k := m.left(i, 7, true, func(k int) bool { return m.is(k, cRelief, "") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.pointBetween(k, i) && m.left(i, i-k, true, func(j int) bool {
+		return m.text(j) == "set" || m.text(j) == "rated" || m.text(j) == "opens" || m.text(j) == "pops"
+	}) >= 0
 }

@@ -17,6 +17,9 @@ func (m *message) volumeUsed(i int) bool {
 	if m.text(i+1) == "and" && m.isNum(i+2) && m.items[i+2].unit == "hour" {
 		return true // "flushed the heater, 30 gallons and 45 minutes"
 	}
+	if m.is(i+1, cHint, "container") {
+		return true // "60 gal drum of salt"
+	}
 	switch m.text(i - 1) {
 	case "used", "lost", "leaked", "uses", "loses", "wasted", "dumped", "drained", "pulled", "filled", "caught", "bailed":
 		return true

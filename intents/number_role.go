@@ -402,6 +402,9 @@ func (m *message) tempRole(i int) (role, string) {
 		it.value = f
 		return roleTemp, "heater on"
 	}
+	if m.reliefSet(i) {
+		return roleIgnored, "what a relief valve opens at"
+	}
 	// what stands nearest says what is warm: the heater, or water and weather
 	heater, water := -1, -1
 	se := m.sents[it.sent]

@@ -25,6 +25,9 @@ func (m *message) peaks() {
 		if oneOf(t, "max", "maximum", "maximo", "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading || be(m.text(i+1)) && m.isNum(i+2) && m.items[i+2].role != roleReading) {
 			continue
 		}
+		if n := m.right(i, 3, true, func(k int) bool { return m.items[k].num != nil }); (t == "max" || t == "maximum") && n > 0 && m.items[n].why == "on a label" {
+			continue // "max working 150 on the heater plate"
+		}
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
 			continue
 		}

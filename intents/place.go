@@ -163,6 +163,9 @@ func (m *message) places() {
 				}
 				continue // "rear bath": the bath is the point
 			}
+			if its[i].text == "back" && m.timeWordAt(i+1) {
+				continue // "no tank back friday to put one in"
+			}
 			its[i].point = v + "_bibb"
 			its[i].weak = true
 		}

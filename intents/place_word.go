@@ -76,6 +76,9 @@ func (m *message) drainOfTank(i int) bool {
 	if k := m.right(i, 7, false, func(k int) bool { return m.is(k, cItem, "heater") }); k > 0 && m.belongsTo(i, k) {
 		return true // "the drain at the foot of the big heater"
 	}
+	if (m.text(i+1) == "says" || m.text(i+1) == "reads" || m.text(i+1) == "read" || m.text(i+1) == "shows") && m.isNum(i+2) && m.has(cItem, "heater") {
+		return true // "relief valve on the heater is dripping drain says one twelve"
+	}
 	if m.isNum(i+1) && m.has(cItem, "heater") && (i == 0 || m.items[i-1].mark) {
 		return true // "heater label 150 psi WP; drain 72"
 	}

@@ -49,7 +49,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	}
 	if prev == "from" || prev == "de" || prev == "desde" {
 		v := m.verbLeft(i, 9, "set", "charged")
-		if v == nil || m.pointBetween(v.at, i) {
+		if v == nil || m.pointBetween(v.at, i) || m.gaugedThere(i) {
 			// "from 85 to 60, turned the prv down": a verb after it
 			return 0, "", false
 		}

@@ -61,7 +61,7 @@ func (m *message) findVerbs() {
 			continue
 		}
 		if it.num != nil && it.unit == "turn" {
-			for k := max(0, i-8); k < min(len(m.items), i+9); k++ {
+			for k := max(0, i-8); k < min(len(m.items), i+12); k++ {
 				if m.items[k].sent == it.sent && (k == i-2 && m.text(k) == "gave" && m.has(cItem, "prv") || m.is(k, cItem, "prv") || m.text(k) == "screw" || m.text(k) == "tornillo") {
 					m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
 					break
