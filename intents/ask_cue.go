@@ -17,50 +17,113 @@ type recipe struct {
 // one of the many wordings it stands for.
 var recipes = []recipe{
 	// "yank the report I just posted", "no guardes lo último"
-	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueFollow, cueHow), first: true},
-	{about: AskUndo, needs: []cueSet{cues(cueTake), cues(cueLast, cueSent), cues(cueEntry, cueSent)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading)},
+	{
+		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)},
+		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueFollow, cueHow), first: true,
+	},
+	{
+		about: AskUndo, needs: []cueSet{cues(cueTake), cues(cueLast, cueSent), cues(cueEntry, cueSent)},
+		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading),
+	},
 	// "delete!", alone
 	{about: AskUndo, needs: []cueSet{cues(cueRemove)}, bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
-	{about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)}, bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan)},
+	{
+		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)},
+		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan),
+	},
 	// "didn't mean to send that", "sent that to the wrong apartment"
 	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
 	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh)},
 	// "give me an example of a message", "how do I take one back", "qué te puedo preguntar"
-	{about: AskHelp, needs: []cueSet{cues(cueHowTo), cues(cueShow, cueWant, cueWh, cueAux), cues(cueBot, cueTell)}, bars: cues(cueSite, cueReading, cuePerson, cueErrand, cueItem), first: true},
-	{about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)}, bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson)},
+	{
+		about: AskHelp, needs: []cueSet{cues(cueHowTo), cues(cueShow, cueWant, cueWh, cueAux), cues(cueBot, cueTell)},
+		bars: cues(cueSite, cueReading, cuePerson, cueErrand, cueItem), first: true,
+	},
+	{
+		about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)},
+		bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson),
+	},
 	// "what have I promised people", "who needs a recheck this week"
-	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep)},
-	{about: AskDue, needs: []cueSet{cues(cueWh), cues(cueOwed), cues(cuePeriod)}, bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueKeep, cueSite)},
-	{about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)}, bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast, cueFinish, cueDefer)},
+	{
+		about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)},
+		bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep),
+	},
+	{
+		about: AskDue, needs: []cueSet{cues(cueWh), cues(cueOwed), cues(cuePeriod)},
+		bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueKeep, cueSite),
+	},
+	{
+		about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)},
+		bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast, cueFinish, cueDefer),
+	},
 	// "pressures at 14 Maple as a line"
-	{about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat)},
+	{
+		about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)},
+		bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat),
+	},
 	{about: AskTrend, needs: []cueSet{cues(cueAsks), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign, cueOther), amid: true},
 	// "draw the pressure over the last year", "has it been drifting"
 	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
 	// "owner would like the paperwork"
 	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
-	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cueSite, cueHere)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh)},
-	{about: AskReport, needs: []cueSet{cues(cueMake), cues(cueOrders), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueOther, cueReading, cueSpan)},
+	{
+		about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cueSite, cueHere)},
+		bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh),
+	},
+	{
+		about: AskReport, needs: []cueSet{cues(cueMake), cues(cueOrders), cues(cuePerson)},
+		bars: cues(cueOffice, cueForeign, cueSent, cueOther, cueReading, cueSpan),
+	},
 	// "how busy was the crew this month"
-	{about: AskSummary, needs: []cueSet{cues(cueWh, cueShow), cues(cueCrew), cues(cuePeriod), cues(cueResult)}, bars: cues(cueSite, cueReading, cueForeign, cueErrand)},
+	{
+		about: AskSummary, needs: []cueSet{cues(cueWh, cueShow), cues(cueCrew), cues(cuePeriod), cues(cueResult)},
+		bars: cues(cueSite, cueReading, cueForeign, cueErrand),
+	},
 	{about: AskSummary, needs: []cueSet{cues(cueSumUp), cues(cuePeriod, cueCrew)}, bars: cues(cueSite, cueReading)},
 	// "let 14 Maple wait another week"
-	{about: AskSnooze, needs: []cueSet{cues(cueShift), cues(cueOrders), cues(cueSpan), cues(cueSite, cueFollow, cueThat, cueIt, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueMark)},
+	{
+		about: AskSnooze, needs: []cueSet{cues(cueShift), cues(cueOrders), cues(cueSpan), cues(cueSite, cueFollow, cueThat, cueIt, cueHere)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueMark),
+	},
 	// "park the follow-up for six weeks", "put this recheck off a while"
-	{about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueFollow)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cueOwed), first: true},
-	{about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueSpan), cues(cueSite, cueHere, cueThat, cueIt)}, bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cuePerson), first: true},
+	{
+		about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueFollow)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cueOwed), first: true,
+	},
+	{
+		about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueSpan), cues(cueSite, cueHere, cueThat, cueIt)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cuePerson), first: true,
+	},
 	// "tick the follow-up", "callback closed at 14 Maple"
-	{about: AskDone, needs: []cueSet{cues(cueFinish), cues(cueFollow)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh, cueSpan, cueShift, cueDefer, cueWant), first: true},
+	{
+		about: AskDone, needs: []cueSet{cues(cueFinish), cues(cueFollow)},
+		bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh, cueSpan, cueShift, cueDefer, cueWant), first: true,
+	},
 	// "take 14 Maple off my list", "went back to 14 Maple, close it"
-	{about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)}, bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh), first: true},
+	{
+		about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)},
+		bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh), first: true,
+	},
 	// "what did Marco find at 14 Maple", "anything recorded there"
-	{about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)}, bars: cues(cueReading, cueForeign, cueErrand)},
+	{
+		about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)},
+		bars: cues(cueReading, cueForeign, cueErrand),
+	},
 	// "prior numbers 14 Maple", "old results, 14 Maple"
-	{about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake)},
+	{
+		about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake),
+	},
 	// "does 14 Maple have a tank?"
-	{about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant)},
+	{
+		about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant),
+	},
 	// "gimme 14 Maple"
-	{about: AskHistory, needs: []cueSet{cues(cueShow), cues(cueOrders), cues(cueSite)}, bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueSpan, cueItem, cuePerson)},
+	{
+		about: AskHistory, needs: []cueSet{cues(cueShow), cues(cueOrders), cues(cueSite)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueSpan, cueItem, cuePerson),
+	},
 	// "what's the likely culprit"
 	{about: AskNextCheck, needs: []cueSet{cues(cueAsks), cues(cuePuzzle)}, bars: cues(cueForeign, cueErrand, cueTell, cuePaper), amid: true},
 }

@@ -88,7 +88,8 @@ var cueNames = map[string]cue{
 	"closed": cueClosed, "shift": cueShift, "how": cueHow, "tell": cueTell, "bot": cueBot, "errand": cueErrand,
 	"foreign": cueForeign, "here": cueHere, "that": cueThat, "it": cueIt, "greet": cueGreet,
 	"hail": cueHail, "preface": cuePreface, "plain": cuePlain,
-	"finish": cueFinish, "defer": cueDefer, "howto": cueHowTo, "false": cueFalse, "sizing": cueSizing, "rise": cueRise, "inlet": cueInlet, "dial": cueDial, "static": cueStatic, "loose": cueLoose,
+	"finish": cueFinish, "defer": cueDefer, "howto": cueHowTo, "false": cueFalse, "sizing": cueSizing, "rise": cueRise,
+	"inlet": cueInlet, "dial": cueDial, "static": cueStatic, "loose": cueLoose,
 }
 
 // leading are the cues that say what a number of a question is; they lend a clause

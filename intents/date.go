@@ -34,8 +34,10 @@ var unitDays = map[string]int{"day": 1, "week": 7, "month": 30, "year": 365}
 var dayOpener = opener{
 	hints: []string{"today", "daytime"},
 	words: slices.Concat(
-		[]string{"tomorrow", "tmrw", "tmw", "tmrrw", "tomorow", "tommorow", "tommorrow", "tmro", "tomrrow", "mnn", "2moro", "tomo", "2morrow", "manana", "pasado", "day", "hoy"},
-		[]string{"next", "nxt", "proxima", "proximo", "siguiente", "semana", "week", "mes", "ano", "half", "medio", "few", "couple", "par", "a", "an", "one", "un", "una", "another", "otra", "otro"},
+		[]string{"tomorrow", "tmrw", "tmw", "tmrrw", "tomorow", "tommorow", "tommorrow", "tmro", "tomrrow",
+			"mnn", "2moro", "tomo", "2morrow", "manana", "pasado", "day", "hoy"},
+		[]string{"next", "nxt", "proxima", "proximo", "siguiente", "semana", "week", "mes", "ano", "half",
+			"medio", "few", "couple", "par", "a", "an", "one", "un", "una", "another", "otra", "otro"},
 		[]string{"fortnight", "quincena", "annually", "yearly"},
 		wordsOf(weekdays), wordsOf(months), wordsOf(ordinals)),
 }
@@ -286,7 +288,11 @@ func (m *message) nextWeek(wd time.Weekday) int {
 }
 
 // ordinals are the ends of spoken days: "the twenty second".
-var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12, "thirteenth": 13, "fourteenth": 14, "fifteenth": 15, "sixteenth": 16, "seventeenth": 17, "eighteenth": 18, "nineteenth": 19, "twentieth": 20, "thirtieth": 30}
+var ordinals = map[string]int{
+	"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7,
+	"eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12, "thirteenth": 13, "fourteenth": 14,
+	"fifteenth": 15, "sixteenth": 16, "seventeenth": 17, "eighteenth": 18, "nineteenth": 19, "twentieth": 20, "thirtieth": 30,
+}
 
 // dayGone returns how many items a day of this month takes at i that was such a
 // weekday and is over, else 0: the "10th" of "tues 10th".

@@ -46,8 +46,8 @@ func newGazetteer() (*gazetteer, error) {
 			}
 		}
 	}
-	for w, std := range map[string]string{"apto": "Apt", "unt": "Unit", "aprt": "Apt", "aptmnt": "Apt", "apartmnt": "Apt", "apmnt": "Apt", "dpto": "Apt", "bldng": "Bldg", "ut": "Unit", "apmt": "Apt", "appt": "Apt", "apart": "Apt", "depto": "Apt", "departamento": "Apt", "apartamento": "Apt", "unidad": "Unit", "edificio": "Bldg", "lote": "Lot", "suit": "Ste", "un": "Unit", "bld": "Bldg", "espacio": "Spc"} {
-		if w != "un" {
+	for std, words := range writtenUnits {
+		for w := range words {
 			g.unit[w] = std
 		}
 	}
@@ -57,20 +57,33 @@ func newGazetteer() (*gazetteer, error) {
 	return g, nil
 }
 
-// ambiguous suffixes are ordinary words as well: alone they make no street.
-var ambiguousSuffix = map[string]bool{
-	"way": true, "run": true, "runs": true, "pass": true, "park": true, "parks": true, "point": true, "points": true, "spring": true, "springs": true, "bend": true,
-	"well": true, "wells": true, "drive": true, "drives": true, "court": true, "view": true, "views": true, "walk": true, "walks": true, "key": true, "keys": true, "mill": true, "mills": true, "lock": true, "locks": true,
-	"port": true, "ports": true, "union": true, "unions": true, "hill": true, "hills": true, "fall": true, "falls": true, "garden": true, "gardens": true, "green": true, "greens": true, "lake": true, "lakes": true, "land": true, "light": true, "lights": true,
-	"mount": true, "path": true, "paths": true, "pike": true, "rest": true, "row": true, "shore": true, "station": true, "stream": true, "summit": true, "track": true, "tracks": true, "trace": true, "bridge": true, "center": true, "centers": true, "circle": true,
-	"club": true, "common": true, "corner": true, "corners": true, "course": true, "field": true, "fields": true, "flat": true, "flats": true, "ford": true, "forest": true, "fork": true, "forks": true, "gateway": true, "island": true, "junction": true,
-	"loop": true, "loops": true, "mission": true, "neck": true, "oval": true, "passage": true, "plain": true, "plains": true, "plaza": true, "rapids": true, "rapid": true, "river": true, "route": true, "spur": true, "square": true, "street": true, "tunnel": true, "village": true,
-	"bottom": true, "branch": true, "dam": true, "divide": true, "extension": true, "st": false, "crossing": true, "cross": true, "estate": true, "camp": true, "cape": true, "beach": true, "burg": true, "cent": true, "center's": true, "mall": true, "manor": true, "vis": true, "via": true,
-	"stravenue": true, "str": false, "lf": true, "div": true, "est": true, "ext": true, "fld": true, "fort": true, "frt": true, "frk": true, "ft": true, "mt": true, "knob": true, "is": true, "pt": true, "pr": true, "rd": false, "in": true, "un": true, "st.": false, "sta": true, "cp": true, "br": true, "btm": true, "rst": true, "ml": true, "ln": false, "ldg": true, "lks": true, "lk": true, "gln": true, "glen": true, "grn": true, "vly": true, "wl": true, "wls": true, "plz": false, "ps": true, "skwy": false, "all": true, "bluff": false, "dale": true, "grove": false, "cliff": true, "haven": true, "heights": false, "hollow": false, "harbor": true, "rad": true, "arc": true, "ramp": true, "ranch": true, "lodge": true, "valley": true, "vista": true, "ville": true, "via.": true, "turn": true, "cir": false, "terrace": false, "landing": true, "shoal": true, "parkway": false, "crest": true, "curve": true, "track.": true,
+// writtenUnits are what people write, in Spanish and by slips too, for the units of the table.
+var writtenUnits = map[string]phraseSet{
+	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | departamento | apartamento"),
+	"Unit": phrases("unt | ut | unidad"),
+	"Bldg": phrases("bldng | edificio | bld"),
+	"Lot":  phrases("lote"),
+	"Ste":  phrases("suit"),
+	"Spc":  phrases("espacio"),
 }
 
-// never a suffix here, whatever the table says: everyday abbreviations of the trade
-var noSuffix = map[string]bool{"frt": true, "ft": true, "fr": true, "is": true, "br": true, "in": true, "all": true, "mt": true, "pr": true, "un": true, "ps": true, "str": true, "cp": true, "sta": true, "lf": true, "ml": true, "vis": true, "rst": true, "strm": true, "btm": true, "bot": true, "cent": true, "wl": true, "hbr": true, "rad": true}
+// ambiguousSuffix are suffixes that are ordinary words as well: alone they make no street.
+var ambiguousSuffix = phrases(`way | run | runs | pass | park | parks | point | points | spring | springs | bend
+	| well | wells | drive | drives | court | view | views | walk | walks | key | keys | mill | mills | lock | locks
+	| port | ports | union | unions | hill | hills | fall | falls | garden | gardens | green | greens | lake | lakes
+	| land | light | lights | mount | path | paths | pike | rest | row | shore | station | stream | summit | track
+	| tracks | trace | bridge | center | centers | circle | club | common | corner | corners | course | field
+	| fields | flat | flats | ford | forest | fork | forks | gateway | island | junction | loop | loops | mission
+	| neck | oval | passage | plain | plains | plaza | rapids | rapid | river | route | spur | square | street
+	| tunnel | village | bottom | branch | dam | divide | extension | crossing | cross | estate | camp | cape
+	| beach | burg | cent | center's | mall | manor | vis | via | stravenue | lf | div | est | ext | fld | fort
+	| frt | frk | ft | mt | knob | is | pt | pr | in | un | sta | cp | br | btm | rst | ml | ldg | lks | lk | gln
+	| glen | grn | vly | wl | wls | ps | all | dale | cliff | haven | harbor | rad | arc | ramp | ranch | lodge
+	| valley | vista | ville | via. | turn | landing | shoal | crest | curve | track.`)
+
+// noSuffix are never a suffix here, whatever the table says: everyday abbreviations of the trade.
+var noSuffix = phrases(`frt | ft | fr | is | br | in | all | mt | pr | un | ps | str | cp | sta | lf | ml | vis
+	| rst | strm | btm | bot | cent | wl | hbr | rad`)
 
 // linking words may stand inside a street's name.
 func linking(s string) bool {
