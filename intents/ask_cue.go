@@ -250,8 +250,12 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		set |= cues(cueSite)
 	}
 	for _, r := range recipes {
-		if first && (!r.first || amid && r.about == AskDone) || !first && amid && !r.amid && !set.has(cueMark) && !(alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))) ||
-			set&r.bars != 0 || !meets(set, r.needs) {
+		if first && (!r.first || amid && r.about == AskDone) || set&r.bars != 0 || !meets(set, r.needs) {
+			continue
+		}
+		// amid a report a question must be marked as one, or stand in a sentence of its own
+		marked := set.has(cueMark) || alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))
+		if !first && amid && !r.amid && !marked {
 			continue
 		}
 		se.asking = true

@@ -181,7 +181,8 @@ func (m *message) byOthers(i int) bool {
 	if m.text(i-1) == "whoever" {
 		return true
 	}
-	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, func(k int) bool { return m.is(k, cWhose, "other") && m.items[k].seg == m.items[i].seg }) >= 0 {
+	of := func(k int) bool { return m.is(k, cWhose, "other") && m.items[k].seg == m.items[i].seg }
+	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, of) >= 0 {
 		return true // "neighbor just had her regulator swapped"
 	}
 	s := m.sents[m.items[i].sent]
@@ -195,7 +196,7 @@ func (m *message) byOthers(i int) bool {
 	if m.is(k, cWhose, "other") {
 		return true // "neighbor cranked her prv down"
 	}
-	if m.is(k, cMemory, "") && strings.Contains(m.text(k), " ") && !m.is(k, cBefore, "") && (strings.HasPrefix(m.text(k), "last ") || strings.HasPrefix(m.text(k), "previous ") || strings.HasPrefix(m.text(k), "other ")) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && m.text(k-1) != "for" && m.text(k-1) != "told" && !m.is(k-1, cDid, "") {
+	if m.formerCrew(k) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && !m.says(k-1, "for", "told") && !m.is(k-1, cDid, "") {
 		return true
 	}
 	if !be(m.text(k)) && m.text(k) != "got" {
@@ -210,6 +211,11 @@ func (m *message) byOthers(i int) bool {
 	return false
 }
 
+// formerCrew tells whether item k names who was here before: "last guy", "other plumber".
+func (m *message) formerCrew(k int) bool {
+	return m.is(k, cMemory, "") && !m.is(k, cBefore, "") && strings.Contains(m.text(k), " ") && beginsWith(m.text(k), "last ", "previous ", "other ")
+}
+
 // endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been
 // replaced, set at 60". A year between the two tells of an earlier one.
 func (m *message) endsDeed(v *verb) bool {
@@ -218,7 +224,11 @@ func (m *message) endsDeed(v *verb) bool {
 		return false
 	}
 	d := &m.verbs[n-1]
-	if !d.done || !oneOf(d.what, "replaced", "installed", "rebuilt") || d.at < m.sents[m.items[v.at].sent].from && !(strings.HasPrefix(m.text(v.at-1), "it") && m.items[d.at].sent == m.items[v.at].sent-1) {
+	if !d.done || !oneOf(d.what, "replaced", "installed", "rebuilt") {
+		return false
+	}
+	ofIt := strings.HasPrefix(m.text(v.at-1), "it") && m.items[d.at].sent == m.items[v.at].sent-1
+	if d.at < m.sents[m.items[v.at].sent].from && !ofIt {
 		return false // but "… this morning. It is set to 55"
 	}
 	if v.object != "" && d.object != "" && v.object != d.object {

@@ -151,8 +151,9 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 		return false
 	}
 	over := m.right(i, 7, true, func(k int) bool { return m.items[k].seg == m.items[i].seg && m.is(k, cHint, "over") })
-	if over >= 0 && m.right(i, over-i, true, func(k int) bool { return m.is(k, cNeg, "") || m.is(k, cWill, "") && k < over }) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
-		return m.tellsDeed(v, i, "mended", "leak", i)
+	denied := func(k int) bool { return m.is(k, cNeg, "") || m.is(k, cWill, "") && k < over }
+	if over >= 0 && m.right(i, over-i, true, denied) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
+		return m.tellsDeed(v, i, "mended", "leak", i) // "the leak at the union is taken care of"
 	}
 	if m.newFitting(i) {
 		return m.tellsDeed(v, i, "mended", "leak", i)
@@ -168,7 +169,11 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 		return m.tellsDeed(v, i, "mended", "leak", i)
 	}
 	for k := m.sents[m.items[i].sent].from; k < i; k++ {
-		if m.items[k].seg != m.items[i].seg && (m.workedWord(k) || m.is(k, cDid, "")) && m.right(k, 4, true, func(j int) bool { return m.is(j, cFitting, "") && m.items[j].seg == m.items[k].seg }) >= 0 {
+		if m.items[k].seg == m.items[i].seg || !m.workedWord(k) && !m.is(k, cDid, "") {
+			continue
+		}
+		fitting := func(j int) bool { return m.is(j, cFitting, "") && m.items[j].seg == m.items[k].seg }
+		if m.right(k, 4, true, fitting) >= 0 {
 			return m.tellsDeed(v, i, "mended", "leak", i)
 		}
 	}
@@ -200,14 +205,19 @@ func (m *message) freshInside(i int, v *verb) bool {
 // newFitting tells whether the leak at item i is that of a fitting which a new one took the
 // place of: "new hose bib out front, old one leaked", "new supply line, was dripping".
 func (m *message) newFitting(i int) bool {
-	if m.left(i, 3, true, func(k int) bool { return m.is(k, cPart, "old") || m.is(k, cBefore, "") }) < 0 || m.left(i, 3, true, func(k int) bool { return m.is(k, cNeg, "") || m.text(k) == "still" }) >= 0 {
+	old := func(k int) bool { return m.is(k, cPart, "old") || m.is(k, cBefore, "") }
+	still := func(k int) bool { return m.is(k, cNeg, "") || m.text(k) == "still" }
+	if m.left(i, 3, true, old) < 0 || m.left(i, 3, true, still) >= 0 {
 		return false
 	}
 	first := m.sents[m.items[i].sent].from
 	for first < i && m.items[first].mark {
 		first++
 	}
-	return m.is(first, cPart, "new") && m.items[first].seg != m.items[i].seg && m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") }) >= 0 && !m.moment(first, m.sents[m.items[i].sent].to)
+	if !m.is(first, cPart, "new") || m.items[first].seg == m.items[i].seg || m.moment(first, m.sents[m.items[i].sent].to) {
+		return false
+	}
+	return m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") }) >= 0
 }
 
 // jobAsTime reads a job that only times of readings tell, one before and one after it:

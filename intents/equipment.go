@@ -197,7 +197,7 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cFuel, "") && !m.gasTalk(i) {
 		add("fuel")
 	}
-	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) && !(m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "replace") && strings.HasPrefix(m.text(k), "go") }) >= 0 && m.momentSeg(i)) {
+	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) && !m.bookedIn(i) {
 		add("material")
 	}
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
@@ -216,6 +216,11 @@ func (m *message) attributeAt(i int) []attribute {
 		add("never")
 	}
 	return out
+}
+
+// bookedIn tells whether what is named at item i is to be put in: "brass one goes in Friday".
+func (m *message) bookedIn(i int) bool {
+	return m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "replace") && strings.HasPrefix(m.text(k), "go") }) >= 0 && m.momentSeg(i)
 }
 
 // gasTalk tells whether "gas" at i is no fuel of a heater: "gas off", "gas line".
@@ -295,7 +300,8 @@ func (m *message) give(a attribute, items []mentionOf) {
 			if t := m.text(a.at + 1); m.text(k) == "since" && (t == "install" || t == "installed") {
 				return false // "never flushed since 2012 install"
 			}
-			if t := m.text(k); oneOf(t, "since", "been", "here") && owner == m.itemIn(m.items[a.at].sent) && owner != "" && m.left(a.at, 4, false, func(j int) bool { return m.text(j) == "there" || m.text(j) == "in" }) >= 0 {
+			told := m.says(k, "since", "been", "here") && owner != "" && owner == m.itemIn(m.items[a.at].sent)
+			if told && m.left(a.at, 4, false, func(j int) bool { return m.says(j, "there", "in") }) >= 0 {
 				return false // "prv's been in there since 2009"
 			}
 			return m.items[k].seg == m.items[a.at].seg && !m.partFor(k)
@@ -308,7 +314,8 @@ func (m *message) give(a attribute, items []mentionOf) {
 		m.addSymptom(a.at, assess.Leak, false) // "Drain valve is plastic and weeping."
 		return
 	}
-	if t := m.text(a.at - 1); a.what == "material" && oneOf(t, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+	oldOne := a.what == "material" && m.says(a.at-1, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one")
+	if oldOne && m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return // "Brass drain valve installed, old plastic one broke"
 	}
 	if a.what == "year" && m.text(a.at+1) == "model" && m.right(a.at, 9, true, func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {

@@ -25,7 +25,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	switch {
 	case m.text(i) == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1):
 		return "" // "stat on the heater says 140"
-	case (m.is(i, cStatic, "") || m.is(i, cFlowing, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire") && strings.HasSuffix(m.text(i), " on") && (m.is(i+1, cDeterminer, "") || m.is(i+1, cHint, "possessive")):
+	case m.flowOn(i):
 		return "" // "no water on the whole block", "sprinklers are on their own line"
 	case m.is(i, cStatic, "") && strings.Contains(m.text(i), "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0:
 		return "" // "whole house is quiet, no hammer"
@@ -62,7 +62,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	if t := m.typed(i); (t == "fl" || t == "res") && m.isNum(i+1) {
 		return assess.Flowing
 	}
-	if it.text == "running" && (be(m.text(i-1)) || m.items[max(i-1, 0)].point != "") && (m.isNum(i+1) || m.text(i+1) == "at" && m.isNum(i+2)) && m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0 {
+	if it.text == "running" && m.runsAt(i) {
 		return "" // "the main is running 118"
 	}
 	if it.text == "on" && (m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0) {
@@ -110,13 +110,14 @@ func (m *message) flowTag(i int) assess.Flow {
 			if m.is(k, cHint, "nobody") && (it.text != "on" || m.closes(i)) {
 				return assess.Static
 			}
-			if (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && it.text != "on" {
+			if m.meets(k, taps) && it.text != "on" {
 				if m.nobodys(k) {
 					return assess.Static
 				}
 				return assess.Flowing
 			}
-			if it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && !m.unknownNoun(i+1) && !(i+1 < len(m.items) && m.items[i+1].site) && (m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "")) && m.items[k].point == "" {
+			tap := m.meets(k, taps) && m.items[k].point == ""
+			if tap && it.text == "on" && i-k <= 2 && m.text(i+1) != "the" && !m.unknownNoun(i+1) && !(i+1 < len(m.items) && m.items[i+1].site) {
 				return assess.Flowing
 			}
 		}
@@ -154,6 +155,24 @@ func (m *message) flowTag(i int) assess.Flow {
 		return f
 	}
 	return m.flowTalk(i)
+}
+
+// flowOn tells whether item i only says what water is on or where it is off: "no water on
+// the block", "running on their own line".
+func (m *message) flowOn(i int) bool {
+	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") {
+		return false
+	}
+	return m.is(i, cStatic, "") || m.is(i, cFlowing, "") && !m.says(i+2, "whole", "entire")
+}
+
+// runsAt tells whether "running" at item i only leads from a place to its pressure: "the
+// main is running 118".
+func (m *message) runsAt(i int) bool {
+	if !be(m.text(i-1)) && !m.pointAt(i-1) || !m.isNum(i+1) && !(m.text(i+1) == "at" && m.isNum(i+2)) {
+		return false
+	}
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0
 }
 
 // inNeither reads "en ninguna de las dos hay agua corriendo".
@@ -401,3 +420,6 @@ func (m *message) typed(i int) string {
 func (m *message) readingsEnd(s int) bool {
 	return len(m.readings) == 0 || m.readings[len(m.readings)-1].sent < s
 }
+
+// taps are the classes of what water runs at.
+var taps = setOf(cFixture, cPoint, cBibb)

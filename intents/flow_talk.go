@@ -121,7 +121,10 @@ func (m *message) againstRest(i int) assess.Flow {
 		other = "rests"
 	}
 	against := func(k int) bool { return m.is(k, cHint, other) && m.besideReading(k) }
-	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 || m.saysOf(m.items[i].sent, cState) || m.saysOf(m.items[i].sent, cBurner) || m.saysOf(m.items[i].sent, cItem) {
+	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 {
+		return ""
+	}
+	if s := m.items[i].sent; m.saysOf(s, cState) || m.saysOf(s, cBurner) || m.saysOf(s, cItem) {
 		return ""
 	}
 	if flows {

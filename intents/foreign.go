@@ -266,7 +266,10 @@ func (m *message) plannedValue(i int) bool {
 	}
 	it := &m.items[i]
 	d := m.left(i, 8, false, func(k int) bool {
-		return m.items[k].seg == it.seg && (m.is(k, cDo, "set") || m.is(k, cHint, "shifts") && m.right(k, 3, false, func(j int) bool { return m.is(j, cItem, "prv") || m.text(j) == "it" || m.text(j) == "pressure" }) >= 0)
+		if m.items[k].seg != it.seg || !m.is(k, cHint, "shifts") {
+			return m.items[k].seg == it.seg && m.is(k, cDo, "set")
+		}
+		return m.is(k, cDo, "set") || m.right(k, 3, false, func(j int) bool { return m.is(j, cItem, "prv") || m.says(j, "it", "pressure") }) >= 0
 	})
 	return d >= 0 && !m.pointBetween(d, i) && m.left(d, 4, false, func(k int) bool { return m.is(k, cWill, "") && !m.is(k, cNow, "") && m.items[k].seg == it.seg }) >= 0
 }
@@ -297,7 +300,7 @@ var warmOpener = opener{hints: []string{"warm", "weather"}, words: []string{"wat
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
 	it := &m.items[i]
-	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") && (i+2 >= len(m.items) || m.items[i+2].mark || m.is(i+2, cHint, "weather") || m.text(i+2) == "there" || m.text(i+2) == "today") {
+	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") && (m.stopAt(i+2) || m.is(i+2, cHint, "weather") || m.says(i+2, "there", "today")) {
 		return true // "it's 96 out"
 	}
 	if strings.HasPrefix(m.text(i-1), "temp") {
@@ -315,13 +318,14 @@ func (m *message) warmth(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
-			return m.text(k+1) == "coming" || m.text(k+1) == "coming out" || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot" || m.says(k+1, "caliente", "is", "was", "comes")
+			return m.says(k+1, "coming", "coming out", "caliente", "is", "was", "comes") || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
 		case "hot water":
 			return true
 		}
 		return m.is(k, cHint, "warm") && !(m.is(k, cHint, "weather") && m.placeAfter(i))
 	})
-	if k >= 0 && (m.items[k].seg == it.seg || i-k <= 2) && m.left(i, i-k, false, func(j int) bool { return m.text(j) == "pressure" || m.text(j) == "gauge" || m.items[j].mark && i-k > 2 }) < 0 {
+	pressed := func(j int) bool { return m.says(j, "pressure", "gauge") || m.items[j].mark && i-k > 2 }
+	if k >= 0 && (m.items[k].seg == it.seg || i-k <= 2) && m.left(i, i-k, false, pressed) < 0 {
 		return true
 	}
 	if m.right(i, 5, false, func(k int) bool { return m.text(k) == "thermometer" }) >= 0 {

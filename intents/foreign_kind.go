@@ -157,9 +157,9 @@ func (m *message) lengthOf(i int) bool {
 func (m *message) beside(i int) bool {
 	switch m.text(i + 1) {
 	case "over", "under", "above", "below", "short":
-		return m.items[i].value <= 40 && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "at" || m.text(i+2) == "on" || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
+		return m.items[i].value <= 40 && (m.stopAt(i+2) || m.says(i+2, "at", "on") || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
 	}
-	return (m.text(i-1) == "up" || m.text(i-1) == "down") && m.items[i].value < 40 && i > 1 && m.items[i-2].point != "" && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "to" || m.text(i+1) == "from")
+	return m.says(i-1, "up", "down") && m.items[i].value < 40 && m.pointAt(i-2) && (m.stopAt(i+1) || m.says(i+1, "to", "from"))
 }
 
 // reliefSet reads what a relief valve is set or rated to open at: "relief is set at 150 and
