@@ -57,7 +57,8 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 			if m.notNear(i) {
 				return assess.Idle
 			}
-			if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !((m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)) {
+			beside := (m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)
+			if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
 				return ""
 			}
 		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
@@ -90,7 +91,8 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i) {
 		return assess.Idle // "front 72 apagado"
 	}
-	if t := m.text(i); (t == "apagado" || t == "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && !m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") && m.has(cState, "firing") {
+	if m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && m.has(cState, "firing") &&
+		!m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") {
 		return assess.Idle
 	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
@@ -195,7 +197,7 @@ func (m *message) burnerNear(i int) bool {
 			return true
 		}
 		// "heater 30 gal electric 2009, off": its facts lie between
-		if m.is(k, cFuel, "") || (m.says(k, ",", "-", ")")) && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") || m.items[k].num != nil && (m.items[k].role == roleYear || m.items[k].role == roleSize || m.items[k].role == roleAge || m.items[k].role == roleTemp) {
+		if m.heaterFact(k) || m.says(k, ",", "-", ")") && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") {
 			continue
 		}
 		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {
@@ -416,5 +418,11 @@ func (m *message) factsBefore(k int) bool {
 		return false
 	}
 	j := k - 1
-	return m.is(j, cItem, "heater") || m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].role == roleYear || m.items[j].role == roleSize || m.items[j].role == roleAge || m.items[j].role == roleTemp)
+	return m.is(j, cItem, "heater") || m.heaterFact(j)
+}
+
+// heaterFact tells whether item k is a fact that a heater has: its fuel, size, year, age or
+// setting.
+func (m *message) heaterFact(k int) bool {
+	return m.is(k, cFuel, "") || m.numIs(k, roleYear, roleSize, roleAge, roleTemp)
 }

@@ -27,7 +27,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
 	}
 	topic, at := m.topicBefore(i)
-	if k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") }); k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
+	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") })
+	if k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
 		// "turned the heater down from 140": no heater is down here
 		topic, at = "heater", k
 		if prev == "from" || to(prev) {

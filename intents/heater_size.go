@@ -53,7 +53,8 @@ func (m *message) heaterSize(i int) bool {
 	if p := m.text(i - 3); prev == "de" && m.is(i-2, cFuel, "") && (strings.HasSuffix(p, "uno") || p == "otro") {
 		return true // "adentro uno eléctrico de 50"
 	}
-	if p := m.text(i - 2); m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && (oneOf(p, "a", "is", "its") || i == 1 || m.items[i-2].mark || m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) && !m.points(i) {
+	if m.is(i-1, cFuel, "") && !m.gasTalk(i-1) && !m.points(i) && (i == 1 || m.says(i-2, "a", "is", "its") || m.items[i-2].mark ||
+		m.is(i-2, cItem, "heater") || m.items[i-2].role == roleYear || m.is(i-2, cDeterminer, "")) {
 		return true // "it's a 2016 gas 40"
 	}
 	if prev == "de" && (m.is(i-2, cItem, "heater") || m.is(i-2, cFuel, "") && m.is(i-3, cItem, "heater")) && !m.is(i+1, cUnit, "") {
@@ -62,8 +63,11 @@ func (m *message) heaterSize(i int) bool {
 	if prev != "a" && prev != "an" {
 		return false
 	}
+	if p := m.prevNum(i); m.text(i-2) == "not" && p >= 0 && m.items[p].role == roleSize {
+		return true // "it's a 40 gas, not a 50"
+	}
 	topic, at := m.topicBefore(i)
-	return !m.is(at, cPart, "thermostat") && topic == "heater" && at >= i-3 && m.items[at].seg == it.seg || m.text(i-2) == "not" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].role == roleSize
+	return topic == "heater" && at >= i-3 && m.items[at].seg == it.seg && !m.is(at, cPart, "thermostat")
 }
 
 // yearOfHeater tells whether a bare number of two digits in a row of a heater's facts is

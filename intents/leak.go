@@ -48,7 +48,10 @@ func (m *message) looksSo(i int) bool {
 // brokeAndMended tells whether what burst before the deed at item at was mended by it:
 // "split on the line to the rear bib - repaired".
 func (m *message) brokeAndMended(at int) bool {
-	return m.is(at, cDid, "fixed") && pastForm(m.text(at)) && m.closes(at) && m.isMark(at-1, ",", "-", ":", "(") && m.left(at, 9, true, func(k int) bool { return m.is(k, cFitting, "burst") }) >= 0
+	if !m.is(at, cDid, "fixed") || !pastForm(m.text(at)) || !m.closes(at) || !m.isMark(at-1, ",", "-", ":", "(") {
+		return false
+	}
+	return m.left(at, 9, true, func(k int) bool { return m.is(k, cFitting, "burst") }) >= 0
 }
 
 // repaired tells whether the leak at item i was mended on the visit.
@@ -71,7 +74,11 @@ func (m *message) repaired(i int) bool {
 // at deed: it is told after it, of another place, and not as what was: "fixed the
 // shower leak, kitchen faucet still drips".
 func (m *message) anotherLeak(deed, i int) bool {
-	if i <= deed || m.items[deed].sent != m.items[i].sent || m.left(i, 3, true, func(k int) bool { return m.is(k, cHint, "stops") || m.is(k, cNeg, "") && !m.is(k-1, cNeg, "") }) >= 0 {
+	if i <= deed || m.items[deed].sent != m.items[i].sent {
+		return false
+	}
+	stops := func(k int) bool { return m.is(k, cHint, "stops") || m.is(k, cNeg, "") && !m.is(k-1, cNeg, "") }
+	if m.left(i, 3, true, stops) >= 0 {
 		return false // "snugged the packing nut, hose bib quit dripping"
 	}
 	parted, place := false, false

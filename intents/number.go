@@ -83,7 +83,8 @@ func spoken(toks []token) []token {
 			i += n
 			continue
 		}
-		if _, ok := numberWords[t.text]; !ok && !(t.text == "buck") || t.caps && i > 0 && len(out) > 0 && out[len(out)-1].kind == number && !out[len(out)-1].num.words && t.raw != strings.ToUpper(t.raw) {
+		_, spoken := numberWords[t.text]
+		if !spoken && t.text != "buck" || i > 0 && nameAfterNumber(&t, out) {
 			out = append(out, t)
 			i++
 			continue
@@ -109,6 +110,16 @@ func spoken(toks []token) []token {
 		i = at
 	}
 	return out
+}
+
+// nameAfterNumber tells whether a word of number is the name of a street, as it is written
+// with a capital behind a number in figures: "12 Seven Oaks".
+func nameAfterNumber(t *token, before []token) bool {
+	if !t.caps || len(before) == 0 || t.raw == strings.ToUpper(t.raw) {
+		return false
+	}
+	last := before[len(before)-1]
+	return last.kind == number && !last.num.words
 }
 
 // wholly tells whether "cien" is no number: "el tanque está al cien".

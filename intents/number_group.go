@@ -30,7 +30,10 @@ func regroup(toks []token, out []chunk) []chunk {
 // and another word follows: "kitchen sixty six twenty seven hemlock" is 66 at 27.
 func cutInTwo(toks []token, out []chunk) []chunk {
 	c := out[0]
-	if c.value < 2000 || c.value > 9999 || c.decimals > 0 || c.from == 0 || toks[c.from-1].kind != word || leadsToHouse(toks[c.from-1].text) || c.to >= len(toks) || toks[c.to].kind != word {
+	if c.value < 2000 || c.value > 9999 || c.decimals > 0 || c.from == 0 || c.to >= len(toks) {
+		return out
+	}
+	if before := &toks[c.from-1]; before.kind != word || leadsToHouse(before.text) || toks[c.to].kind != word {
 		return out
 	}
 	first, k := two(toks, c.from, c.to)

@@ -266,12 +266,10 @@ func (m *message) roleOf(i int) (role, string) {
 		if len(n.digits) >= 4 && n.integer && !n.words {
 			return roleIgnored, "too long for a pressure"
 		}
-		if nounBefore(prev) && (prev != "no" || nounBefore(m.text(i-2))) && !m.is(i-1, cPoint, "") || prev == ":" && nounBefore(m.text(i-2)) && !m.is(i-2, cPoint, "") && !m.says(i-2, "reading", "readings", "test", "unit") && !(m.text(i-2) == "number" && m.items[min(i+1, len(m.items)-1)].point != "") {
-			if !(prev == "reading" || prev == "readings" || prev == "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1) {
-				return roleIgnored, "name after " + prev
-			}
+		if m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1) {
+			return roleIgnored, "name after " + prev
 		}
-		if (prev == "is" || prev == "'s") && (nounBefore(m.text(i-2)) && !m.landmark(i-2) && !m.pieceOfPoint(i-2) || person(m.text(i-2))) && !(m.text(i-2) == "number" && m.pointNear(i)) && !m.says(i-2, "reading", "la", "point", "unit", "test") {
+		if m.ofSomebody(i) {
 			return roleIgnored, "age or name"
 		}
 		if m.left(i, 4, false, func(k int) bool {
@@ -282,6 +280,29 @@ func (m *message) roleOf(i int) (role, string) {
 		}
 	}
 	return m.pressureRole(i)
+}
+
+// namedNumber tells whether a noun whose number is a name leads to the number at i: "gate
+// code 4412", "unit: 12".
+func (m *message) namedNumber(i int) bool {
+	prev, noun := m.text(i-1), m.text(i-2)
+	if nounBefore(prev) && (prev != "no" || nounBefore(noun)) && !m.is(i-1, cPoint, "") {
+		return true
+	}
+	if prev != ":" || !nounBefore(noun) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
+		return false
+	}
+	return noun != "number" || !m.pointAt(i+1)
+}
+
+// ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is
+// 82", "the gate is 1234".
+func (m *message) ofSomebody(i int) bool {
+	noun := m.text(i - 2)
+	if !m.says(i-1, "is", "'s") || oneOf(noun, "reading", "la", "point", "unit", "test") || noun == "number" && m.pointNear(i) {
+		return false
+	}
+	return person(noun) || nounBefore(noun) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
 }
 
 // digitsApart tells whether the number at i is one of two single digits with a blank
@@ -409,7 +430,8 @@ func (m *message) tempRole(i int) (role, string) {
 	heater, water := -1, -1
 	se := m.sents[it.sent]
 	for k := i - 1; k >= se.from; k-- {
-		if heater < 0 && (m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cFuel, "") || m.is(k, cDid, "set") || m.items[k].role == roleSize || m.items[k].num != nil && m.items[k].unit == "gal") {
+		ofHeater := m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cFuel, "") || m.is(k, cDid, "set")
+		if heater < 0 && (ofHeater || m.items[k].role == roleSize || m.isNum(k) && m.items[k].unit == "gal") {
 			heater = i - k
 		}
 		switch m.text(k) {
@@ -425,7 +447,7 @@ func (m *message) tempRole(i int) (role, string) {
 	for k := i + 1; k < se.to && k <= i+4; k++ {
 		switch m.text(k) {
 		case "out", "outside", "coming", "inlet", "water", "coming in", "here", "in", "weather", "today", "at", "out here", "afuera":
-			if water < 0 && !(m.text(k) == "in" && m.text(k+1) != "the") && !(m.text(k) == "at" && m.items[min(k+1, len(m.items)-1)].point == "" && m.items[min(k+2, len(m.items)-1)].point == "" && !m.is(k+1, cHint, "tapword") && !m.is(k+2, cHint, "tapword")) {
+			if water < 0 && !(m.text(k) == "in" && m.text(k+1) != "the") && !(m.text(k) == "at" && m.noTapAt(k+1) && m.noTapAt(k+2)) {
 				water = k - i
 			}
 		case "thermostat", "tstat", "stat", "termostato", "thermostats":
@@ -453,6 +475,11 @@ func (m *message) tempRole(i int) (role, string) {
 	}
 	it.value = f
 	return roleTemp, "degrees"
+}
+
+// noTapAt tells whether item k names no tap: the water is warm at one, a heater is not.
+func (m *message) noTapAt(k int) bool {
+	return !m.pointAt(min(k, len(m.items)-1)) && !m.is(k, cHint, "tapword")
 }
 
 // has tells whether any item of the message has a tag.

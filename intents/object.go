@@ -18,7 +18,8 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		obj = m.headedBy(v)
 	}
 	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
-		if n := m.right(v.at, 3, true, func(k int) bool { return m.items[k].num != nil }); n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15 && (v.what == "installed" || v.what == "replaced") {
+		n := m.right(v.at, 3, true, m.isNum)
+		if n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15 && (v.what == "installed" || v.what == "replaced") {
 			obj = "expansion_tank" // "pulled the old tank, hung a 2 gal"
 			if m.left(v.at, 6, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0 {
 				return assess.ReplacedTank, obj, true
@@ -162,7 +163,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			// "water shut off", not "when the washer shut off"
 			ok := false
 			for j := v.at - 5; j <= v.at+4; j++ {
-				if j >= 0 && j < len(m.items) && (m.is(j, cWater, "") || m.is(j, cFixture, "") && m.text(j) == "water" || m.says(j, "main", "i", "house", "at the curb", "curb", "meter", "at the meter")) {
+				if m.is(j, cWater, "") || m.says(j, "main", "i", "house", "at the curb", "curb", "meter", "at the meter") || m.is(j, cFixture, "") && m.text(j) == "water" {
 					ok = true
 				}
 			}
@@ -188,10 +189,17 @@ func (m *message) headedBy(v *verb) string {
 	switch {
 	case v.what == "replaced" && s.header > at && at >= s.from && (topic == "prv" || topic == "expansion_tank"):
 		return topic
-	case v.what == "rebuilt" && topic == "prv" && m.isMark(v.at-1, ",") && (pastForm(m.text(v.at)) || m.text(v.at) == "rebuilt") && m.text(v.at) != "cleaned" && !m.isNum(v.at+1) && m.text(v.at+1) != "in" && m.factualRun(at, v.at):
+	case v.what == "rebuilt" && topic == "prv" && m.rebuiltLast(v) && m.factualRun(at, v.at):
 		return topic
 	}
 	return ""
+}
+
+// rebuiltLast tells whether a word of rebuilding stands behind a comma, as what was done to
+// the part told before: "prv 2012 brass, rebuilt".
+func (m *message) rebuiltLast(v *verb) bool {
+	t := m.text(v.at)
+	return m.isMark(v.at-1, ",") && t != "cleaned" && (t == "rebuilt" || pastForm(t)) && !m.isNum(v.at+1) && m.text(v.at+1) != "in"
 }
 
 // partOfDeed returns the part that a deed before v in its sentence put in, when
@@ -333,8 +341,8 @@ func (m *message) putAt(v *verb) bool {
 	if !strings.Contains(m.text(v.at), "pus") || v.objAt < v.at {
 		return false
 	}
-	art := m.text(v.objAt - 1)
-	return (art == "la" || art == "el" || strings.HasSuffix(m.text(v.at), " la") || strings.HasSuffix(m.text(v.at), " el")) && (m.text(v.objAt+1) == "en" || m.text(v.objAt+1) == "a") && m.isNum(v.objAt+2)
+	definite := m.says(v.objAt-1, "la", "el") || strings.HasSuffix(m.text(v.at), " la") || strings.HasSuffix(m.text(v.at), " el")
+	return definite && m.says(v.objAt+1, "en", "a") && m.isNum(v.objAt+2)
 }
 
 func (m *message) newNear(at int) bool {

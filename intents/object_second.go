@@ -31,10 +31,13 @@ func (m *message) secondObject(v *verb) {
 			w := *v
 			w.object, w.objAt = m.itemCode(k, c), k
 			// a fact after it is no deed: "and the heater is fine"
-			if listed && !m.closes(k) && m.text(k+1) != "and" && !m.is(k+1, cDid, "") && m.text(k+1) != "with" || m.is(k+1, cCond, "") || m.items[min(k+1, len(m.items)-1)].mark && m.is(k+2, cCond, "") {
+			if listed && !m.closes(k) && !m.says(k+1, "and", "with") && !m.is(k+1, cDid, "") {
 				return
 			}
-			if be(m.text(k+1)) || m.items[min(k+1, len(m.items)-1)].num != nil && m.items[min(k+1, len(m.items)-1)].role == roleYear {
+			if m.is(k+1, cCond, "") || m.items[min(k+1, len(m.items)-1)].mark && m.is(k+2, cCond, "") {
+				return
+			}
+			if be(m.text(k+1)) || m.numIs(k+1, roleYear) {
 				return
 			}
 			if a, obj, ok := m.workOf(&w); ok && w.object != v.object {
