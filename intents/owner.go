@@ -32,7 +32,12 @@ func compatible(what, item, text string, value float64) bool {
 
 // tankCond tells whether a condition can only be an expansion tank's: "no air in it".
 func tankCond(text string) bool {
-	return strings.Contains(text, " air") || strings.Contains(text, "bladder") || strings.Contains(text, "schrader") || strings.HasPrefix(text, "waterlog") || strings.HasSuffix(text, "aire")
+	for _, w := range [...]string{" air", "bladder", "schrader"} {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return strings.HasPrefix(text, "waterlog") || strings.HasSuffix(text, "aire")
 }
 
 // ownerOf finds the item that an attribute is said of.
@@ -40,7 +45,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	it := &m.items[a.at]
 	best, cost := -1, 1e9
 	for k, x := range items {
-		if !compatible(a.what, x.item, it.text, it.value) || m.items[x.at].sent == it.sent && x.at < a.at && a.what != "unknown" && m.is(x.at, cItem, "") && m.itemAbsent(x.at) && !m.installs(x.item) {
+		if !compatible(a.what, x.item, it.text, it.value) || a.what != "unknown" && x.at < a.at && m.lackedHere(x, it.sent) {
 			continue
 		}
 		xs := m.items[x.at].sent
@@ -122,7 +127,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			limit += 6
 		}
 		// a condition right after a number is not a condition: "holds 62"
-		if m.isNum(a.at+1) && (m.says(a.at, "holds", "holding", "works", "working", "passing", "slow") || m.text(a.at) == "off by" && m.itemIn(it.sent) != "gauge" || m.text(a.at) == "reads high" || m.text(a.at) == "normal") {
+		if m.leadsToNumber(a.at) {
 			return "", false, false
 		}
 	}
@@ -185,7 +190,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		}
 		return "", false, false
 	}
-	if a.what == "cond" && m.itemIn(it.sent) == "" && (tankCond(it.text) || strings.HasPrefix(m.text(a.at-1), "bladder") || be(m.text(a.at-1)) && strings.HasPrefix(m.text(a.at-2), "bladder")) {
+	if a.what == "cond" && m.itemIn(it.sent) == "" && (tankCond(it.text) || m.saidOfBladder(a.at)) {
 		return "expansion_tank", false, true // "bladder's busted"
 	}
 	if a.what == "cond" && m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0 {
@@ -216,6 +221,22 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		return "heater", false, true // "never flushed, 2011"
 	}
 	return "", false, false
+}
+
+// lackedHere tells whether sentence s says that the house has no such thing, so that no
+// fact after it is the thing's: "no check valve, tank good".
+func (m *message) lackedHere(x mentionOf, s int) bool {
+	return m.items[x.at].sent == s && m.is(x.at, cItem, "") && m.itemAbsent(x.at) && !m.installs(x.item)
+}
+
+// leadsToNumber tells whether a word of condition at item i only leads to the number behind
+// it: "holds 62".
+func (m *message) leadsToNumber(i int) bool {
+	if !m.isNum(i + 1) {
+		return false
+	}
+	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal") ||
+		m.text(i) == "off by" && m.itemIn(m.items[i].sent) != "gauge"
 }
 
 // strongCond tells whether a condition is plain even at some distance from its item.
@@ -401,10 +422,19 @@ func (m *message) factual(j int) bool {
 // factualRun tells whether only facts, marks and small words lie between two items.
 func (m *message) factualRun(a, b int) bool {
 	for j := a + 1; j < b; j++ {
-		if m.items[j].mark || m.factual(j) || m.is(j, cDid, "flushed") || m.text(j) == "never" || m.is(j, cWord, "") || be(m.text(j)) || m.is(j, cDeterminer, "") || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.items[j].tags == nil && len(m.text(j)) <= 5 {
+		small := m.items[j].tags == nil && len(m.text(j)) <= 5 || m.meets(j, betweenFacts) || be(m.text(j)) || m.text(j) == "never"
+		if small || m.items[j].mark || m.factual(j) || m.is(j, cDid, "flushed") || m.isAny(j, cPart, "air", "thermostat") {
 			continue
 		}
 		return false
 	}
 	return true
+}
+
+// betweenFacts are the classes of what may stand between two facts of one thing.
+var betweenFacts = setOf(cWord, cDeterminer, cPresent)
+
+// saidOfBladder tells whether the condition at item i is said of a bladder: "bladder's busted".
+func (m *message) saidOfBladder(i int) bool {
+	return strings.HasPrefix(m.text(i-1), "bladder") || be(m.text(i-1)) && strings.HasPrefix(m.text(i-2), "bladder")
 }

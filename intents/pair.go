@@ -32,7 +32,7 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: m.scratch.number(i), pair: -1})
 			continue
 		}
-		if (oneOf(it.text, "same", "misma", "mismo") && it.num == nil || it.text == "there" && (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is") && i > 0 {
+		if i > 0 && it.num == nil && m.pointsBack(i) {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})
@@ -85,6 +85,18 @@ func (m *message) events(s int) []event {
 	}
 	m.scratch.events = evs
 	return m.inRows(evs)
+}
+
+// pointsBack tells whether item i stands for the place told last: "same with a tap open",
+// "88 there".
+func (m *message) pointsBack(i int) bool {
+	switch m.text(i) {
+	case "same", "misma", "mismo":
+		return true
+	case "there":
+		return (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is"
+	}
+	return false
 }
 
 // twoPoints parts a phrase that names two test points: "both sides of the prv".

@@ -53,7 +53,7 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 		case m > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)):
 			// the place's own number may follow: "st 120 tub 66"
 			return k+m >= len(toks) || toks[k+m].kind != number && p.gaz.suffix[toks[k+m].text] == ""
-		case toks[k].text == "#" || toks[k].text == "at" || toks[k].text == "on" || toks[k].text == "en" || m > 0 && kinds.meets(setOf(cDeterminer, cStatic, cFlowing)) || p.has(p.lex.tags[node], cUnit, "psi"):
+		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.tags[node], cUnit, "psi"):
 		default:
 			return false
 		}
@@ -61,11 +61,20 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 	return false
 }
 
+// beforePlace are the classes that may stand between a pressure and its place.
+var beforePlace = setOf(cDeterminer, cStatic, cFlowing)
+
 // breathBefore tells whether a clause may have ended before the number at i: what stands
 // there neither leads to a number, as "lo" and "res" do, nor is its place.
 func (p *Parser) breathBefore(toks []token, i int) bool {
 	prev := &toks[i-1]
-	if prev.kind != word || len(prev.text) < 3 || len(prev.text) < 4 && !p.lex.known(prev.text) || leadsToHouse(prev.text) || linking(prev.text) || prev.text == "or" || prev.text == "o" || p.gaz.unit[prev.text] != "" || p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
+	if prev.kind != word || len(prev.text) < 3 || len(prev.text) < 4 && !p.lex.known(prev.text) {
+		return false
+	}
+	if leadsToHouse(prev.text) || linking(prev.text) || p.gaz.unit[prev.text] != "" {
+		return false
+	}
+	if p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
 		return false
 	}
 	node, n := p.lex.find(toks, i-1, i)

@@ -22,7 +22,8 @@ func (m *message) peaks() {
 				continue
 			}
 		}
-		if oneOf(t, "max", "maximum", "maximo", "maxima") && (m.isNum(i-1) && m.items[i-1].role != roleReading || m.isNum(i+1) && m.items[i+1].role != roleReading || be(m.text(i+1)) && m.isNum(i+2) && m.items[i+2].role != roleReading) {
+		other := func(k int) bool { return m.isNum(k) && m.items[k].role != roleReading }
+		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || be(m.text(i+1)) && other(i+2)) {
 			continue
 		}
 		if n := m.right(i, 3, true, func(k int) bool { return m.items[k].num != nil }); (t == "max" || t == "maximum") && n > 0 && m.items[n].why == "on a label" {
@@ -106,11 +107,20 @@ func (m *message) highOfTwo(i int) bool {
 	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) {
 		return false
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && (m.has(cNow, "") || m.gaugeLeftOn(i) || m.nextNum(i+1) > 0 && m.right(i, 6, true, func(k int) bool { return m.is(k, cBefore, "") }) > 0) {
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && m.toldWithNow(i) {
 		return true // "high 139 / right now 74"
 	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }
 	return m.right(i, 7, true, low) >= 0 || m.left(i, 7, true, low) >= 0
+}
+
+// toldWithNow tells whether another pressure beside the number behind item i tells when it
+// was: now, or before the gauge was left on.
+func (m *message) toldWithNow(i int) bool {
+	if m.has(cNow, "") || m.gaugeLeftOn(i) {
+		return true
+	}
+	return m.nextNum(i+1) > 0 && m.right(i, 6, true, func(k int) bool { return m.is(k, cBefore, "") }) > 0
 }
 
 // gaugeLeftOn tells whether a line before item i says that a gauge hung for a time:

@@ -172,6 +172,16 @@ func (m *message) places() {
 	}
 }
 
+// houseSide tells whether "house" at item i is the house's side of a regulator, as opposed
+// to the street's: "street 130, house 62".
+func (m *message) houseSide(i int) bool {
+	t, before := m.text(i), m.text(i-1)
+	if t != "house" && (t != "casa" || before == "la" || before == "en") || before == "the" || before == "in" {
+		return false
+	}
+	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street")
+}
+
 func placeToBibb(s string) bool {
 	switch s {
 	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",

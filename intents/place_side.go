@@ -95,5 +95,8 @@ func (m *message) turnedBack(i int) bool {
 	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {
 		return false
 	}
-	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0 && (m.is(i-1, cItem, "") || m.text(i-1) == "it" || m.text(i-1) == "her")
+	if !m.is(i-1, cItem, "") && !m.says(i-1, "it", "her") {
+		return false
+	}
+	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0
 }

@@ -64,7 +64,11 @@ func (m *message) houseGets(i int) bool {
 // backAt tells whether "back at" before a number is the rear bibb's: "front spigot at 89,
 // back at 90".
 func (m *message) backAt(i int) bool {
-	return m.text(i) == "back at" && m.isNum(i+1) && m.items[i+1].value >= leastPSI && !m.items[i+1].num.time && (m.items[i+1].unit == "" || pressureUnit(m.items[i+1].unit)) && (m.isMark(i-1, ",", "/", ";") || m.text(i-1) == "and" || m.text(i-1) == "n") && m.isNum(m.prevNum(i))
+	if m.text(i) != "back at" || !m.isNum(i+1) || !m.isMark(i-1, ",", "/", ";") && !m.says(i-1, "and", "n") {
+		return false
+	}
+	n := &m.items[i+1]
+	return n.value >= leastPSI && !n.num.time && (n.unit == "" || pressureUnit(n.unit)) && m.isNum(m.prevNum(i))
 }
 
 // drainOfTank reads the drain of a heater that is named by its size: "the drain of
@@ -84,8 +88,10 @@ func (m *message) drainOfTank(i int) bool {
 	}
 	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
 		return true // "71 at the drain"
-	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) && m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 {
-		return true // "120 gal electric heater, 62 at its drain"
+	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) {
+		if m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 {
+			return true // "120 gal electric heater, 62 at its drain"
+		}
 	}
 	k := m.right(i, 3, false, func(k int) bool { return m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].unit == "litre") })
 	return k >= 0 && m.right(i, 1, false, func(k int) bool { return m.text(k) == "of" || m.text(k) == "on" || m.text(k) == "off" }) >= 0
@@ -96,7 +102,10 @@ func (m *message) hoseInList(i int) bool {
 	if m.text(i) != "hose" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
 		return false
 	}
-	return m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) || m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+	if m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) {
+		return true
+	}
+	return m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
 }
 
 // gaugedAt tells whether a number was read at the thing of item i: "82 off the drain of

@@ -183,7 +183,8 @@ func (m *message) past(w moment) bool {
 	if m.text(w.end) == "on" && m.closes(w.end) {
 		return true // "follow-up visit, one month on"
 	}
-	if t := m.text(w.end); w.span && (t == "after" || t == "since") && w.at <= m.sents[m.items[w.at].sent].from+4 && m.items[w.at].sent == 0 && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {
+	opens := m.items[w.at].sent == 0 && w.at <= m.sents[0].from+4
+	if w.span && opens && m.says(w.end, "after", "since") && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {
 		return true // "recheck visit, 2 wks after reg swap"
 	}
 	switch m.text(w.end) {

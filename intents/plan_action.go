@@ -147,7 +147,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	// "needs a prv", "quoted a tank"
-	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && (m.goodIdea(i) || will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))) {
+	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && m.wantedItem(s, i, will) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
 			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && oneOf(t, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2) {
 				code = assess.SetPRV // "customer wants the prv at 50"
@@ -156,6 +156,15 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	return action{}, false
+}
+
+// wantedItem tells whether the item at i is wanted: "a new prv would be a good idea", "needs
+// a tank", "Next: prv".
+func (m *message) wantedItem(s, i int, will bool) bool {
+	if m.goodIdea(i) {
+		return true
+	}
+	return will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
 }
 
 // orders tells whether the word at i begins its sentence as an order, with a day named in

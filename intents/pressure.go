@@ -62,7 +62,7 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleReading, "unit of pressure"
 	}
 	// counts: "two hose bibs open", "3 taps"
-	if it.value > 0 && it.value <= 6 && it.num.integer && i+1 < len(m.items) && (m.is(i+1, cFlowing, "") || m.is(i+1, cFixture, "") || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
+	if it.value > 0 && it.value <= 6 && it.num.integer && (m.meets(i+1, counted) || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
 		return roleIgnored, "count"
 	}
 	if m.afterTime(i) {
@@ -194,7 +194,7 @@ func (m *message) readingCue(i int) bool {
 			"quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
 			return true
 		}
-		return m.is(k, cHint, "cue") || k == i-1 && m.highOfTwo(k) || m.is(k, cPeak, "") || m.is(k, cNow, "") || m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "")
+		return m.meets(k, measured) || m.is(k, cHint, "cue") || k == i-1 && m.highOfTwo(k)
 	})
 	if l >= 0 {
 		return true
@@ -203,10 +203,17 @@ func (m *message) readingCue(i int) bool {
 		return true
 	}
 	r := m.right(i, 3, false, func(k int) bool {
-		return m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cState, "") || m.is(k, cAfter, "") || m.is(k, cBefore, "") || m.is(k, cNow, "") || k == i+1 && m.is(k, cHint, "all")
+		return m.meets(k, measured) || m.is(k, cState, "") || k == i+1 && m.is(k, cHint, "all")
 	})
 	return r >= 0
 }
+
+// measured are the classes of when and how a pressure was measured, and counted those of
+// what a small number counts.
+var (
+	measured = setOf(cStatic, cFlowing, cPeak, cNow, cBefore, cAfter)
+	counted  = setOf(cFlowing, cFixture)
+)
 
 // tradeNear tells whether the sentence, or a message of little else, speaks of the trade.
 func (m *message) tradeNear(i int) bool {
