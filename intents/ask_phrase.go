@@ -158,8 +158,8 @@ func (m *message) askNextCheck(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
 	why := t == "how come" || beginsWith(t, "why", "por que", "porque")
 	switch {
-	case (why || weakChecks[t]) && !se.question && !p.begins:
-		return
+	case (why || weakChecks[t]) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
+		return // but "118 laundry while firing, any ideas"
 	case toldAsWell[t] && !se.question:
 		return
 	case (t == "next step" || t == "next steps") && se.header >= 0:

@@ -35,6 +35,9 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
 		return true // "Tank OK. Gone.": the writer is
 	}
+	if m.text(i) == "clean" && m.left(i, 3, true, func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "flushed it clean"
+	}
 	if m.text(i) == "good" && m.is(i+1, cHint, "flushnoun") {
 		return true // "gave it a good rinse"
 	}

@@ -42,7 +42,7 @@ func (m *message) deedAt(i int) (verb, bool) {
 		what := "replaced"
 		if m.right(k, 9, true, func(j int) bool {
 			return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none"
-		}) >= 0 {
+		}) >= 0 || (o == "prv" || o == "expansion_tank") && m.noneYet(k) {
 			what = "installed"
 		}
 		return verb{at: i, what: what, done: true, object: o, objAt: k}, true
@@ -138,8 +138,8 @@ func (m *message) moves(i int) bool {
 	if obj < 0 {
 		return false
 	}
-	if had && m.is(obj, cItem, "prv") && m.closes(obj) {
-		return true // "all I did was turn the reg"
+	if had && m.closes(obj) && (m.is(obj, cItem, "prv") || m.is(obj, cHint, "turned") && m.has(cItem, "prv")) {
+		return true // "all I did was turn the reg", "… turn the screw"
 	}
 	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
 		switch m.text(k) {

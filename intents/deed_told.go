@@ -13,7 +13,7 @@ func (m *message) toldDeed(i int) (verb, bool) {
 	}
 	var v verb
 	switch {
-	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
+	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesPart(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
 		return v, true
 	}
 	return verb{}, false
@@ -59,6 +59,7 @@ func (m *message) noneYet(k int) bool {
 	}
 	for j := k + 1; j < m.sents[m.items[k].sent].to && j <= k+9; j++ {
 		switch {
+		case m.is(j, cItem, "heater"): // "went on the cold side of the heater, first one"
 		case m.is(j, cItem, ""):
 			return false
 		case m.is(j, cAbsent, ""), m.is(j, cLacks, "") && m.closes(j), first(j):
@@ -90,6 +91,24 @@ func (m *message) givesAir(i int, v *verb) bool {
 		return false
 	}
 	return m.tellsDeed(v, i, "charged", "expansion_tank", tank)
+}
+
+// givesPart reads a new part that was given to a house: "gave them a brand new reg in place
+// of the old one", "toilet quit running, I gave it a flapper".
+func (m *message) givesPart(i int, v *verb) bool {
+	if t := m.text(i); t != "gave" && !strings.HasSuffix(t, " gave") && t != "le di" {
+		return false
+	}
+	fresh := false
+	for k := i + 1; k <= i+6 && k < len(m.items) && !m.items[k].mark; k++ {
+		if fresh = fresh || m.is(k, cPart, "new"); m.is(k, cFitting, "sure") {
+			return m.tellsDeed(v, i, "mended", "leak", k)
+		}
+		if o := m.partAt(k); o != "" && fresh && !m.is(k+1, cHint, "turned") && m.text(k+1) != "setting" {
+			return m.tellsDeed(v, i, "replaced", o, k)
+		}
+	}
+	return false
 }
 
 var givesFlushGate = onlyWith(cHint, "flushnoun")

@@ -38,11 +38,11 @@ func (m *message) atTimes(i int) bool {
 
 // looksSo tells whether "lks" at item i is "looks": a colour or a likeness follows.
 func (m *message) looksSo(i int) bool {
-	if m.toks[m.items[i].tok].text != "lks" {
+	if m.toks[m.items[i].tok].text != "lks" || m.is(i-1, cNeg, "") {
 		return false
 	}
 	const coloured = 1<<signDark | 1<<signRust | 1<<signDarkly | 1<<signRustly | 1<<signLike
-	return m.is(i+1, cColor, "") || m.signsOf(i+1)&coloured != 0 || m.text(i+1) == "lk" || m.text(i+1) == "good" || m.text(i+1) == "ok"
+	return m.is(i+1, cColor, "") || m.signsOf(i+1)&coloured != 0 || m.text(i+1) == "lk" || m.is(i+1, cCond, "")
 }
 
 // brokeAndMended tells whether what burst before the deed at item at was mended by it:

@@ -115,6 +115,11 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if (m.says(v.at, "cleaned", "limpie", "cleaned out", "limpiamos", "se limpio", "le limpie", "cleared", "rinsed", "cleaned up", "repare")) && (obj != "prv" || carried) {
 			return "", "", false
 		}
+		if obj == "" || carried {
+			if o, _ := m.topicBefore(v.at); o == "prv" {
+				obj = o // "prv from 2001, rebuilt w kit"
+			}
+		}
 		if obj == "prv" {
 			return assess.RebuiltPRV, obj, true
 		}
@@ -128,6 +133,11 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 	case "flushed":
 		if t := m.text(v.at - 1); t == "toilet" || t == "toilets" || t == "commode" {
 			return "", "", false // "when the toilet flushed"
+		}
+		for k := v.at + 1; k <= v.at+2 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
+			if m.wordCues(m.items[k].tok).has(cueForeign) && !m.is(k, cItem, "") {
+				return "", "", false // "flushed the coolant on truck 2"
+			}
 		}
 		next := m.text(v.at + 1)
 		if next == "the" || next == "a" || next == "out" {
@@ -227,6 +237,9 @@ func (m *message) partOfDeed(v *verb) string {
 func (m *message) setsSomething(v *verb) bool {
 	if m.ownsNumber(v.at) {
 		return true
+	}
+	if k := m.right(v.at, 3, true, func(k int) bool { return m.is(k, cHint, "turned") }); k >= 0 && m.closes(k) && m.text(k) != "house" && m.text(k) != "setpoint" {
+		return true // "All I did was turn the screw."
 	}
 	return m.pronoun(v.at) && m.verbTurn(v.at)
 }

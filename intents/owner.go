@@ -362,6 +362,13 @@ func (m *message) saidOfIt(i int) bool {
 	if be(m.text(i-1)) && m.text(i-2) == "this one" {
 		return true // "new prv goes in next week, this one is stuck"
 	}
+	if m.is(i, cHint, "nothere") {
+		return true // "ours is fine", in one
+	}
+	switch m.text(i - 2) {
+	case "ours", "hers", "his", "mine", "theirs":
+		return be(m.text(i - 1)) // "neighbor's regulator blew, not ours. ours is fine"
+	}
 	return be(m.text(i-1)) && m.text(i-2) == "it" || m.text(i-1) == "esta" && (m.text(i-2) == "y" || m.text(i-2) == "ya")
 }
 

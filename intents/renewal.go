@@ -62,9 +62,9 @@ func (m *message) takenBefore(i int, want string) string {
 }
 
 // off tells whether a particle behind the word at i says that it took something away:
-// "cut the old regulator out".
+// "cut the old regulator out", "carried the old heater up the stairs".
 func (m *message) off(i int) bool {
-	return m.right(i, 6, true, func(k int) bool {
+	return m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "old") && m.items[k].seg == m.items[i].seg }) >= 0 || m.right(i, 6, true, func(k int) bool {
 		return m.items[k].seg == m.items[i].seg && (m.text(k) == "out" || m.text(k) == "off" || m.text(k) == "down" && !m.isNum(k+1) && !m.isNum(k+2))
 	}) >= 0
 }
@@ -229,6 +229,9 @@ func (m *message) newPart(i int) int {
 			}
 		}
 		n := it + 1
+		if m.is(it, cItem, "") && m.noneYet(it) && !m.planish(m.items[i].sent) {
+			break // "new prv at 90 Pulley St, wasn't one there ever"
+		}
 		switch m.text(n) {
 		case "too", "also", "as well":
 			n++ // "New tank too, charged to 76"
@@ -341,10 +344,10 @@ func (m *message) wentIn(i int) (verb, bool) {
 		}
 		fresh = v.objAt == i-1 && (fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, ""))
 	}
-	return v, m.wentInNow(i, fresh)
+	return v, m.wentInNow(i, fresh || (v.object == "prv" || v.object == "expansion_tank") && m.noneYet(v.objAt))
 }
 
-var firstOneGate = onlyWith(cHint, "given")
+var firstOneGate = onlyWith(cHint, "given", "firstone")
 
 // firstOne reads the first regulator or tank of a house at item i: "gave 5214 Winslow a
 // tank, first one", "house got its very first regulator", "they never had a tank, they've
@@ -373,6 +376,11 @@ func (m *message) firstOne(i int) (verb, bool) {
 		return verb{}, false
 	}
 	first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }
+	if m.left(i, 2, true, first) >= 0 && m.right(i, 6, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.right(i, 9, true, func(k int) bool {
+		return m.is(k, cHint, "wentin") || (m.text(k) == "in" || m.text(k) == "on" || m.text(k) == "up") && m.closes(k) || m.is(k, cDid, "set") || m.is(k, cDid, "charged")
+	}) >= 0 {
+		return v, true // "first regulator this house ever saw is now in, set at 60"
+	}
 	return v, given && (m.left(i, 2, true, first) >= 0 || m.isMark(i+1, ",") && first(i+2))
 }
 

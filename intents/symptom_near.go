@@ -135,7 +135,7 @@ func (m *message) lookedFor(i int) bool {
 	if m.text(i-1) == "for" || m.text(i-1) == "por" {
 		return m.is(i-2, cHint, "looksfor") || m.text(i-2) == "out" && m.text(i-3) == "eye"
 	}
-	return m.is(i, cSym, "leak") && m.is(i+1, cHint, "lookout") // "leak check: dry"
+	return m.is(i+1, cHint, "lookout") // "leak check: dry"
 }
 
 // cleared tells whether what was looked for at item i was not there.

@@ -371,7 +371,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) && !seen[k].set.has(signNone) && !seen[k].set.has(signEndless) {
+	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint) == 0 {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {

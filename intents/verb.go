@@ -18,7 +18,7 @@ type verb struct {
 var deedOpener = opener{
 	classes: setOf(cDid, cBase, cMove, cSym, cPart),
 	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby"},
-	words:   []string{"in", "on", "in place", "up", "one"},
+	words:   []string{"in", "on", "in place", "up", "one", "i gave", "we gave"},
 }
 
 // verbs finds the words of work and says whether the work was done.
@@ -212,6 +212,14 @@ func (m *message) judge(v *verb) {
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
+	if m.keptSet(v) {
+		v.negated, v.planned, v.state = false, false, true
+		if o, at := m.topicBefore(v.at); o != "" {
+			v.object, v.objAt = o, at
+		} else if v.object == "" {
+			v.object = m.carried(m.items[v.at].sent)
+		}
+	}
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.is(v.at, cHint, "stands") || m.is(v.at, cHint, "isset") && m.is(v.at-1, cHint, "present")) && !v.negated && !v.planned {
 		k := v.at - 1
@@ -275,6 +283,28 @@ func (m *message) judge(v *verb) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// keptSet tells whether somebody else is only said to have it set: "somebody's got it set
+// at 75", "they have their prv set to 80".
+func (m *message) keptSet(v *verb) bool {
+	if v.what != "set" || !m.is(v.at, cHint, "stands") {
+		return false
+	}
+	k := v.at - 1
+	for k > 0 && k >= v.at-3 && (m.is(k, cItem, "") || m.is(k, cDeterminer, "") || m.text(k) == "it") {
+		k--
+	}
+	switch m.text(k) {
+	case "have", "has", "had", "got", "keeps", "keep", "kept", "has had", "have had":
+	default:
+		return false
+	}
+	switch m.text(k - 1) {
+	case "they", "theyve", "somebody", "someone", "he", "she", "hes", "shes", "who", "whoever":
+		return true
+	}
+	return m.is(k-1, cWhose, "other") || person(m.text(k-1)) && m.text(k-1) != "im"
 }
 
 // whichWas tells whether the deed at i only says which part is meant, one of an

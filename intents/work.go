@@ -59,7 +59,28 @@ func (m *message) findWork() {
 			w.FromPSI = &p
 		}
 	}
+	m.airOfNew()
 	m.mergeWork()
+}
+
+// airOfNew gives the air told of a tank that was put in on the visit to the deed: "spun a
+// new one on, air at 62".
+func (m *message) airOfNew() {
+	for k := range m.work {
+		w := &m.work[k]
+		if w.ToPSI != nil || w.Action != assess.ReplacedTank && w.Action != assess.InstalledTank {
+			continue
+		}
+		for i := w.at + 1; i < len(m.items) && m.items[i].sent <= m.items[w.at].sent+1; i++ {
+			if it := &m.items[i]; it.num != nil && it.role == roleCharge {
+				p := toPSI(it.value, it.unit)
+				w.ToPSI = &p
+				m.setRole(i, roleTo, "air of the new tank")
+				it.owner = w.at + 1
+				break
+			}
+		}
+	}
 }
 
 func (m *message) workAt(at int) *workDone {
@@ -87,7 +108,7 @@ func (m *message) pastService(v *verb) bool {
 	seg := m.items[v.at].seg
 	for k := v.at - 1; k >= s.from && k >= v.at-5; k-- {
 		switch m.text(k) {
-		case "was", "were", "they", "had it", "last", "being", "had", "fue", "fueron", "lo", "la", "been", "get", "got it":
+		case "was", "were", "got", "they", "had it", "last", "being", "had", "fue", "fueron", "lo", "la", "been", "get", "got it":
 			if v.what == "installed" || v.what == "flushed" || v.what == "replaced" || v.what == "rebuilt" {
 				if m.yearNear(v.at) {
 					return true
