@@ -376,7 +376,7 @@ func (m *message) firstOne(i int) (verb, bool) {
 		return verb{}, false
 	}
 	first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }
-	if m.left(i, 2, true, first) >= 0 && m.right(i, 6, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.right(i, 9, true, func(k int) bool {
+	if m.left(i, 2, true, func(k int) bool { return m.is(k, cHint, "firstone") }) >= 0 && m.right(i, 6, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.right(i, 9, true, func(k int) bool {
 		return m.is(k, cHint, "wentin") || (m.text(k) == "in" || m.text(k) == "on" || m.text(k) == "up") && m.closes(k) || m.is(k, cDid, "set") || m.is(k, cDid, "charged")
 	}) >= 0 {
 		return v, true // "first regulator this house ever saw is now in, set at 60"
