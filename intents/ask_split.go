@@ -22,7 +22,7 @@ func (m *message) splitQuestions() {
 			continue
 		}
 		for i := se.from + 2; i+1 < se.to; i++ {
-			told := m.tellsAfter(i, se.to)
+			told := m.tellsAfter(i, se.to) || m.measuredAfter(se.from, i, se.to)
 			if !told && !m.asksAgain(i) {
 				continue
 			}
@@ -104,6 +104,31 @@ func (m *message) tellsAfter(i, to int) bool {
 		}
 	}
 	return false
+}
+
+// measuredAfter tells whether a question or an order ends at item i and what was measured
+// follows: "push my recheck a week please, 84 front today", "what's due this week and also
+// log 69 at the side bib".
+func (m *message) measuredAfter(from, i, to int) bool {
+	also := m.text(i) == "also" || m.text(i) == "and" && m.text(i+1) == "also"
+	if !also && (m.text(i) != "," || !m.is(from, cAsk, "snooze")) {
+		return false
+	}
+	number, at := false, false
+	for k := i + 1; k < to; k++ {
+		it := &m.items[k]
+		switch {
+		case m.wordCues(it.tok).has(cueWh):
+			return false
+		case it.num != nil && it.unit == "gal":
+			return false
+		case m.pressureLike(k):
+			number = true
+		case it.kinds.meets(pointClasses):
+			at = true
+		}
+	}
+	return number && at
 }
 
 // complaints are the classes of words that tell of a symptom.

@@ -160,6 +160,9 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg && !m.pointInSentence(it.sent) && m.closesWell(i) {
 		return roleSetting, "found at", true // "found the prv on 75 and that's where I left it"
 	}
+	if role, why, ok := m.movedBeside(part, i, j); ok {
+		return m.settledAt(part, i, role, why)
+	}
 	if j < 0 || m.items[j].value == it.value || it.unit != m.items[j].unit && it.unit != "" {
 		return 0, "", false
 	}
@@ -197,6 +200,26 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 			it.owner = v.at + 1
 			return roleTo, "set, and told what it was", true
 		}
+	}
+	return 0, "", false
+}
+
+// movedBeside reads a setting that is told right behind its part, from and to, whatever
+// else the sentence tells: "prv to 65 from 50, bath 63 now".
+func (m *message) movedBeside(part, i, j int) (role, string, bool) {
+	if j != i+2 || i-part > 3 || m.items[j].value == m.items[i].value || m.numsBetween(part, i) > 0 {
+		return 0, "", false
+	}
+	for k := part + 1; k < i-1; k++ {
+		if !oneOf(m.text(k), "up", "down", "now", "went", "is", "was") {
+			return 0, "", false
+		}
+	}
+	switch from := oneOf(m.text(i-1), "from", "frm"); {
+	case from && oneOf(m.text(j-1), "to", "up to", "down to"):
+		return roleFrom, foundAt, true
+	case oneOf(m.text(i-1), "to", "up to", "down to") && oneOf(m.text(j-1), "from", "frm"):
+		return roleTo, "left, and told what it was", true
 	}
 	return 0, "", false
 }

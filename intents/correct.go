@@ -84,9 +84,6 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "should read":
 		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore // "should read 60 and reads 95"
 	case "should be":
-		if numBefore && numAfter && m.anyIn(s, func(k int) bool { return k < i && m.is(k, cHint, "slipped") }, setOf(cHint)) {
-			return true // "the 84 on Elm was a typo, should be 48 front"
-		}
 		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
 		return !numBefore && numAfter && (begins || last)
@@ -204,7 +201,7 @@ func (m *message) correctsByCues(s int) bool {
 			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
-			amending = amending || opener && c.has(cueAmend) // "put down 77 for the tub, I had it wrong"
+			amending = amending || opener && c&cues(cueAmend, cueRecord) != 0 // "put down 77 for the tub, I had it wrong"
 			opener = opener && c.has(cueSmall)
 		}
 	}
@@ -353,21 +350,4 @@ func (m *message) readingBefore(at int) bool {
 		}
 	}
 	return false
-}
-
-// undoneFor makes an undoing a correction where the number to be disregarded is told and the
-// right one follows: "disregard the 58, that was with the dishwasher going. Static is 66."
-func (m *message) undoneFor() {
-	for k := range m.asks {
-		a := &m.asks[k]
-		if a.About != AskUndo || len(m.readings) == 0 {
-			continue
-		}
-		n := m.right(a.at, 3, true, func(j int) bool {
-			return m.items[j].num != nil && m.items[j].unit == "" && m.items[j].role != roleReading
-		})
-		if n > 0 && m.readings[len(m.readings)-1].at > n && m.items[n].value >= leastPSI {
-			a.About = AskCorrect
-		}
-	}
 }

@@ -158,6 +158,7 @@ var factOpener = opener{
 	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
 	hints:   []string{"served", "serviced"},
 	words: slices.Concat(
+		wordsOf(months),
 		[]string{"this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last"},
 		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label", "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}), // ageUnknown
 }
@@ -207,6 +208,9 @@ func (m *message) attributeAt(i int) []attribute {
 	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year",
 		"el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week",
 		"el mes pasado", "year before last", "the year before last":
+		add("lastyear")
+	}
+	if m.servicedInMonth(i) {
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {
@@ -272,9 +276,6 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	if a.what == "cond" && (m.equipment.absent(owner) || m.sents[m.items[a.at].sent].question && owner != m.itemIn(m.items[a.at].sent)) {
 		return
-	}
-	if k := m.left(a.at, 7, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "whether" }); a.what == "cond" && k >= 0 && m.items[k].seg == m.items[a.at].seg {
-		return // "wants to know if her regulator is bad"
 	}
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return

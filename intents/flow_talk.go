@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Running and resting water told in words that no phrase of the lexicon foresees: a
 // word of using water ("hint uses") with who or what uses it. Who is nobody, says
@@ -14,7 +18,7 @@ func (m *message) flowTalk(i int) assess.Flow {
 		return ""
 	}
 	switch {
-	case m.is(i, cHint, "quiet") && !(m.text(i) == "still" && m.is(i+1, cOn, "")):
+	case m.is(i, cHint, "quiet"):
 		if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wholehouse") && m.items[k].seg == m.items[i].seg }) >= 0 {
 			return assess.Static // "whole house hushed"
 		}
@@ -68,6 +72,17 @@ func (m *message) nobodys(k int) bool {
 	return m.left(k, 4, false, func(j int) bool {
 		return m.items[j].seg == seg && (m.is(j, cHint, "nobody") || j >= k-2 && m.is(j, cNeg, "") && !m.is(j, cRetract, ""))
 	}) >= 0
+}
+
+// saysWhen tells whether the phrase at item i says when water is used: "when they
+// flush".
+func (m *message) saysWhen(i int) bool {
+	first, _, _ := strings.Cut(m.text(i), " ")
+	switch first {
+	case "when", "while", "once", "if", "whenever", "as":
+		return true
+	}
+	return false
 }
 
 // troubled tells whether the clause of item i tells a trouble or a drop, of which the

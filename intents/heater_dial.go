@@ -26,6 +26,15 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.value >= 105 && it.value <= 150 {
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
 	}
+	if m.dialWas(i) {
+		return roleIgnored, oldDial, true
+	}
+	if p := m.prevNum(i); p >= 0 && m.dialWas(p) {
+		return roleTemp, "thermostat put to", true
+	}
+	if m.says(i+1, "on", "en", "per") && m.right(i, 4, false, func(k int) bool { return m.text(k) == "dial" }) >= 0 && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) {
+		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
+	}
 	topic, at := m.topicBefore(i)
 	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") })
 	if k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
@@ -44,10 +53,6 @@ func (m *message) dialled(i int) (role, string, bool) {
 	}
 	if topic == "heater" && prev == "at" && int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160 && m.closes(i) && m.heaterFacts(at, i-1) {
 		return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
-	}
-	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 && it.value <= 160 && m.dialBefore(it.sent) {
-		v.object = "heater"
-		return roleTemp, "the dial turned back", true // "moved the thermostat to 150. Turned it back to 120."
 	}
 	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
 		return 0, "", false
@@ -69,6 +74,18 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater turned to", true
 	}
 	return 0, "", false
+}
+
+// dialWas tells whether the number at i is what a thermostat was at before it was put to
+// the next one: "tstat was 150 now 120", "thermostat was at 150, i set her 120".
+func (m *message) dialWas(i int) bool {
+	it := &m.items[i]
+	if it.unit != "" || it.value < 85 || it.value > 180 || !m.says(i-1, "was", "was at", "at", "from", "estaba en") || m.leftTag(i, 3, cPart, "thermostat") < 0 {
+		return false
+	}
+	j := m.nextNum(i)
+	return j > 0 && j-i <= 5 && m.items[j].unit == "" && m.items[j].value >= 85 && m.items[j].value <= 180 && !m.pointBetween(i, j) &&
+		m.says(j-1, "now", "now at", "to", "her", "it", "at", "set", "ahora", "set it", "set her", "set it to", "set to")
 }
 
 // pointInClause tells whether a test point stands in the clause of item i.

@@ -104,7 +104,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 				return assess.SetPRV, "prv", true // none of them is set to a pressure
 			}
 		case "":
-			if m.ownsNumber(v.at) || m.turnedBetween(v) {
+			if m.ownsNumber(v.at) {
 				return assess.SetPRV, "prv", true
 			}
 		}
@@ -244,23 +244,6 @@ func (m *message) setsSomething(v *verb) bool {
 	return m.pronoun(v.at) && m.verbTurn(v.at)
 }
 
-// turnedBetween tells whether something was turned between a pressure found and one
-// left, in a sentence that names no part: "found 98 at the back, cranked it, left 62".
-func (m *message) turnedBetween(v *verb) bool {
-	if !m.kinds.has(cBefore) || !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(m.text(v.at), " it ") {
-		return false
-	}
-	s := m.items[v.at].sent
-	found, left := false, false
-	for k := range m.readings {
-		if r := &m.readings[k]; r.sent == s {
-			found = found || r.at < v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cBefore, "") }) >= 0
-			left = left || r.at > v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cAfter, "") || m.is(k, cNow, "") }) >= 0
-		}
-	}
-	return found && left && m.itemIn(s) == "" && !m.anyIn(s, func(int) bool { return true }, setOf(cState, cBurner))
-}
-
 func (m *message) pronoun(at int) bool {
 	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.HasSuffix(t, " it in") {
 		return true
@@ -387,29 +370,17 @@ func (m *message) newNear(at int) bool {
 	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")
 }
 
-// noneBefore tells whether the message says that the house had no such thing: "there
-// was none", of the thing named last, or "no tank before".
+// noneBefore tells whether the message says that the house had no such thing.
 func (m *message) noneBefore(item string) bool {
-	last := ""
 	for k := range m.items {
-		if v, ok := m.val(k, cItem); ok && v != "gauge" && !m.taken(k) {
-			last = m.itemCode(k, v)
-		}
 		switch m.text(k) {
-		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one",
-			"no tenia", "nunca tuvo", "no habia":
-			if last == item || last == "" {
-				return true
-			}
+		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one", "no tenia", "nunca tuvo", "no habia":
+			return true
 		case "no", "without", "sin":
 			if t := m.text(k + 1); t == "hay" || t == "tiene" || t == "habia" || t == "trae" {
 				k++ // "no hay reguladora"
 			}
 			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
-				return true
-			}
-		default:
-			if last == item && m.is(k, cAbsent, "") {
 				return true
 			}
 		}

@@ -52,8 +52,8 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if xs != it.sent {
 			continue
 		}
-		if (a.what == "cond" || (a.what == "year" || a.what == "age") && !m.fuelNear(a.at)) && x.at < a.at && m.landmarkItem(x.at, items) {
-			continue // "house gauge by the reg bit the dust", "tank above the heater, installed 2020"
+		if a.what == "cond" && x.at < a.at && m.landmarkItem(x.at, items) {
+			continue // "house gauge by the reg bit the dust"
 		}
 		if x.item == "drain_valve" && x.at < a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.heaterWith(x.at, a.at) {
 			continue // "a 40 gallon gas with a brass drain, 2004, scaled up"
@@ -94,7 +94,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			}
 		}
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
-			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) && !(a.what == "cond" && m.landmarkItem(j, items)) && !(m.is(j, cItem, "drain_valve") && m.heaterWith(j, a.at)) {
+			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) && !(a.what == "cond" && m.landmarkItem(j, items)) {
 				c += 6
 			}
 			if m.items[j].num != nil && m.items[j].role == roleReading {

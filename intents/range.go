@@ -58,6 +58,10 @@ func (m *message) ranges() {
 			switch m.text(i + 1) {
 			case "-", "or", "o", "u":
 				join = k
+			case "maybe", "perhaps", "mebbe":
+				if b := m.items[k].value; b-a.value == 1 || a.value-b == 1 {
+					join = k // "68 maybe 69"
+				}
 			case "r":
 				if !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-a.value == 1 {
 					join = k // "70 r 71"

@@ -87,7 +87,7 @@ func (m *message) rowEnd(evs []event, a int) int {
 func (m *message) onlyMarks(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
-		case ",", "/", "-", "&", "and", "y", "|", "n":
+		case ",", "/", "-", "&", "and", "y", "|", "n", "then", "luego":
 		case "in", "at", "on", "the", "en", "la", "el":
 			if m.items[b].num != nil {
 				return false

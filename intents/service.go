@@ -73,6 +73,16 @@ func (m *message) maintainedYear(i int) bool {
 	return false
 }
 
+// servicedInMonth tells whether item i is the month, without a day or a year, of a service
+// that was done: "tankless, 2019, serviced in march".
+func (m *message) servicedInMonth(i int) bool {
+	if _, ok := months[m.text(i)]; !ok || !m.says(i-1, "in", "last", "this", "back in", "en") || m.isNum(i+1) || m.isMark(i+1, ",") && m.isNum(i+2) && year(m.items[i+2].value) {
+		return false
+	}
+	k := m.left(i, 4, false, m.isService)
+	return k >= 0 && m.items[k].seg == m.items[i].seg && m.numsBetween(k, i) == 0 && m.left(k+1, 6, false, func(j int) bool { return m.is(j, cDo, "") || m.is(j, cWill, "") || m.is(j, cNeg, "") }) < 0
+}
+
 // maintained writes the year of the last service down.
 func (m *message) maintained(a attribute, items []mentionOf) {
 	y := 0
@@ -104,6 +114,9 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 			return
 		}
 		y = m.ctx.Today.Year - 1
+		if month, ok := months[m.text(a.at)]; ok && month <= m.ctx.Today.Month {
+			y = m.ctx.Today.Year // "serviced in march"
+		}
 		switch m.text(a.at) {
 		case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
 			y = m.ctx.Today.Year

@@ -161,14 +161,6 @@ func (m *message) judge(v *verb) {
 			v.planned = true
 			break
 		}
-		if m.text(k) == "day" && m.says(k+1, "i", "we") {
-			v.negated = true // "same as the day I put it in"
-			break
-		}
-		if m.text(k) == "found" && m.is(v.at-1, cItem, "prv") && v.what == "set" {
-			v.negated = true // "found the prv cranked all the way in"
-			break
-		}
 		if m.text(k) == "when" && m.is(k-1, cUnknown, "") {
 			v.negated = true // "nobody remembers when the tank was hung"
 			break
@@ -216,8 +208,6 @@ func (m *message) judge(v *verb) {
 	if m.byOthers(v.at) || m.whichWas(v.at) {
 		v.negated = true
 	}
-	by := m.doneBy(v.at)
-	v.negated = v.negated || by
 	v.object, v.objAt = m.objectOf(v)
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
@@ -274,9 +264,6 @@ func (m *message) judge(v *verb) {
 	}
 	if t := m.text(v.at); v.what == "charged" && ((t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") || strings.HasPrefix(t, "precargad") && (m.is(v.at-1, cItem, "") || m.isNum(v.at-1))) && !v.negated && !v.planned && v.object == "expansion_tank" {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
-	}
-	if by && v.what == "set" && v.object == "prv" {
-		v.state, v.planned, v.negated = true, false, false // "prv dialed at 70 by the last guy"
 	}
 	if k := v.at - 1; v.what == "set" && (m.text(k) == "it" || m.text(k) == "got") && m.left(k+1, 4, true, func(k int) bool { return m.is(k, cHint, "someone") }) >= 0 && m.left(v.at, 3, true, func(k int) bool { return m.text(k) == "got" || m.text(k) == "has" }) >= 0 {
 		v.state, v.planned, v.negated = true, false, false // "somebody's got it set at 75"

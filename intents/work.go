@@ -1,10 +1,6 @@
 package intents
 
-import (
-	"strings"
-
-	"lazyhand/assess"
-)
+import "lazyhand/assess"
 
 // workDone is a deed on its way to a statement.
 type workDone struct {
@@ -138,6 +134,9 @@ func (m *message) pastService(v *verb) bool {
 		if it.num != nil && (it.role == roleAgo || it.role == roleYear && !m.newFact(v, k)) && (v.what != "flushed" || m.maintainedYear(k)) {
 			return true
 		}
+		if v.what == "flushed" && m.servicedInMonth(k) {
+			return true // "heater 2019, flushed in march"
+		}
 		switch m.text(k) {
 		case "last year", "last month", "last summer", "last spring", "last fall", "last winter", "years ago",
 			"year ago", "el ano pasado", "a while back", "a while ago", "ago", "hace un ano", "el mes pasado",
@@ -191,17 +190,6 @@ func (m *message) newFact(v *verb, k int) bool {
 	return m.text(k-1) == "old" || m.text(k-1) == "the" || m.text(k+1) == "prv"
 }
 
-// firstOfItsKind makes a new part an installed one where the message says that there was
-// none before: "hung a new expansion tank, there wasn't one".
-func (m *message) firstOfItsKind(w *workDone) {
-	if w.Action != assess.ReplacedPRV && w.Action != assess.ReplacedTank || !strings.Contains(m.text(w.at), "new") && !m.newNear(w.at) || m.has(cPart, "old") || !m.noneBefore(w.object) {
-		return
-	}
-	if w.Action = assess.InstalledTank; w.object == "prv" {
-		w.Action = assess.InstalledPRV
-	}
-}
-
 // mergeWork joins deeds that are one: "replaced the prv and set it to 60".
 func (m *message) mergeWork() {
 	out := m.work[:0]
@@ -240,9 +228,6 @@ func (m *message) mergeWork() {
 		if !merged {
 			out = append(out, w)
 		}
-	}
-	for k := range out {
-		m.firstOfItsKind(&out[k])
 	}
 	m.work = out
 }

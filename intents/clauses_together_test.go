@@ -1,0 +1,38 @@
+package intents
+
+import "testing"
+
+// Several things told in one breath: none gets into the number of the next.
+func TestReadingsAmongOtherThings(t *testing.T) {
+	reads(t, [][2]string{
+		{"prv to 65 from 50, bath 63 now", "bath 63 after"},
+		{"prv up from 50 to 60, kitchen 61", "kitchen 61"},
+		{"tstat was 150 now 120, 66 laundry", "laundry 66"},
+		{"heater flush went fine, 120 on the dial, 65 at the washer box", "laundry 65"},
+		{"reg is rebuilt, kit was 38 bucks, 88 before and 61 after at the front tap", "front_bibb 88 before; front_bibb 61 after"},
+		{"push my recheck a week please, 84 front today", "front_bibb 84"},
+		{"what's due this week and also log 69 at the side bib", "side_bibb 69"},
+		{"how many feet is 45 psi also the side bib is 45 flat", "side_bibb 45"},
+		{"what tank for a 40 gal, 60 psi at the laundry", ""},
+		{"red needle climbed to 150, back hose bib, sits at 72 now", "rear_bibb 150 peak; rear_bibb 72"},
+		{"front spigot, then back spigot: 80, 81", "front_bibb 80; rear_bibb 81"},
+		{"88 outside in front, 60 at the kitchen sink", "front_bibb 88; kitchen 60"},
+		{"66 front, same again at the back", "front_bibb 66; rear_bibb 66"},
+		{"kitchen 59, shower likewise", "kitchen 59; bath 59"},
+		{"kitchen remodel starts the 14th, 60 grand she said", ""},
+		{"standing pressure 82, back faucet", "rear_bibb 82 static"},
+		{"front bib falls to 38 when they flush", "front_bibb 38 flowing"},
+		{"drops 18 when they flush. 66 at the kitchen", "kitchen 66"},
+		{"lady says the pipes hammer when she does wash. 84 out back", "rear_bibb 84"},
+		{"rear 72 with the front one open", "rear_bibb 72 flowing"},
+		{"she reads 77 on the drain cock of the heater, power to it is off", "heater_drain 77 idle"},
+	})
+}
+
+func TestServiceInAMonth(t *testing.T) {
+	says(t, [][2]string{
+		{"tankless from 2019 serviced in march", "heater year 2019 tankless maintained 2026"},
+		{"heater 2019, flushed in october", "heater year 2019 maintained 2025"},
+		{"heater 2012, will be serviced in march", "heater year 2012"},
+	})
+}
