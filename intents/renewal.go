@@ -107,7 +107,11 @@ func (m *message) partAt(k int) string {
 		}
 		return "expansion_tank"
 	}
-	if f, ok := m.val(k, cFuel); ok && (f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && m.items[k-1].unit == "gal") && !m.gasTalk(k) && !m.is(k+1, cItem, "") {
+	f, ok := m.val(k, cFuel)
+	if !ok || m.gasTalk(k) || m.is(k+1, cItem, "") {
+		return ""
+	}
+	if f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && m.items[k-1].unit == "gal" {
 		return "heater"
 	}
 	return ""
@@ -387,7 +391,7 @@ func (m *message) firstOne(i int) (verb, bool) {
 // wentInNow tells whether what "went in" did so on this visit.
 func (m *message) wentInNow(i int, fresh bool) bool {
 	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
-		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.is(k, cMemory, "") || m.text(k) == "last year" || m.text(k) == "this year" {
+		if m.pastAt(k) {
 			return false
 		}
 		fresh = fresh || m.is(k, cDid, "charged") || m.is(k, cDid, "set") || m.text(k) == "today"
@@ -395,12 +399,21 @@ func (m *message) wentInNow(i int, fresh bool) bool {
 	return fresh
 }
 
+// pastAt tells whether item k tells that something was done before the visit: "in 2019",
+// "six years ago".
+func (m *message) pastAt(k int) bool {
+	if n := m.items[k].num; n != nil {
+		return n.apos || len(n.digits) == 4 && year(n.value)
+	}
+	return m.is(k, cMemory, "") || m.says(k, "ago", "last year", "this year")
+}
+
 // putsIn tells whether the word at i puts a part in, with a particle after it: "put a
 // tank in", "screwed a brass one in", "threaded a new brass in there".
 func (m *message) putsIn(i int) bool {
 	part := false
 	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
-		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cHint, "newone") && (m.text(k) != "one" || m.is(k-1, cMaterial, "") || m.is(k-1, cPart, "new")) || m.is(k, cMaterial, "") && m.is(k-1, cPart, "new") {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) {
 			part = true
 			continue
 		}
@@ -425,4 +438,14 @@ func (m *message) putsIn(i int) bool {
 		}
 	}
 	return false
+}
+
+// newOneAt tells whether item k stands for a new part without its name: "the new one", "a
+// brass one", "a new brass".
+func (m *message) newOneAt(k int) bool {
+	fresh := m.is(k-1, cPart, "new")
+	if m.is(k, cHint, "newone") && (m.text(k) != "one" || fresh || m.is(k-1, cMaterial, "")) {
+		return true
+	}
+	return fresh && m.is(k, cMaterial, "")
 }

@@ -7,28 +7,44 @@ func (m *message) neverServiced(i int) bool {
 	if !m.isService(i) {
 		return false
 	}
-	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && !m.is(k-1, cNeg, "") && !m.is(k, cItem, "heater") && !m.is(k, cItem, "drain_valve") && m.items[k].seg == m.items[i].seg && !m.serviceWord(i) {
+	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && m.items[k].seg == m.items[i].seg &&
+		!m.is(k-1, cNeg, "") && !m.isAny(k, cItem, "heater", "drain_valve") && !m.serviceWord(i) {
 		return false // "never touched the prv"
 	}
-	if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "since" }); k > 0 && m.isNum(k+1) && !m.is(k+2, cBase, "installed") && m.left(i, 4, true, func(k int) bool { return m.text(k) == "never" }) < 0 {
+	never := func(k int) bool { return m.text(k) == "never" }
+	since := m.right(i, 4, true, func(k int) bool { return m.text(k) == "since" })
+	if since > 0 && m.isNum(since+1) && !m.is(since+2, cBase, "installed") && m.left(i, 4, true, never) < 0 {
 		return false // "nobody has flushed it since 2017"
 	}
 	if x := m.itemIn(m.items[i].sent); m.text(i) == "touched" && !m.serviceWord(i) && x != "" && x != "heater" {
 		return false // "factory preset of 50 on the reducer, never touched"
 	}
-	ok := func(k int) bool {
-		t := m.text(k)
-		return oneOf(t, "never", "nunca", "jamas", "nvr") || (t == "nobody" || t == "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
-	}
 	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
 		return true // "no flush yet ever"
 	}
-	return m.left(i, 5, true, ok) >= 0 || m.right(i, 3, true, ok) >= 0 || m.left(i, 4, true, func(k int) bool { t := m.text(k); return oneOf(t, "hasnt", "not", "havent") }) >= 0 && m.right(i, 2, true, func(k int) bool {
-		return m.says(k, "ever", "once", "one time") || m.text(k) == "since" && (m.text(k+1) == "new" || m.text(k+1) == "it")
-	}) >= 0 || m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.left(i, 6, true, func(k int) bool {
-		t := m.text(k)
-		return t == "not" || t == "hasnt" || t == "no" || t == "dont" || t == "doubt" || t == "nobody"
-	}) >= 0
+	nobody := func(k int) bool {
+		return m.says(k, "never", "nunca", "jamas", "nvr") ||
+			m.says(k, "nobody", "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
+	}
+	if m.left(i, 5, true, nobody) >= 0 || m.right(i, 3, true, nobody) >= 0 {
+		return true
+	}
+	return m.notOnce(i)
+}
+
+// notOnce reads a service that was not had in words apart: "hasn't been flushed once", "not
+// ever flushed".
+func (m *message) notOnce(i int) bool {
+	once := func(k int) bool {
+		return m.says(k, "ever", "once", "one time") || m.text(k) == "since" && m.says(k+1, "new", "it")
+	}
+	if m.left(i, 4, true, func(k int) bool { return m.says(k, "hasnt", "not", "havent") }) >= 0 && m.right(i, 2, true, once) >= 0 {
+		return true
+	}
+	if m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) < 0 {
+		return false
+	}
+	return m.left(i, 6, true, func(k int) bool { return m.says(k, "not", "hasnt", "no", "dont", "doubt", "nobody") }) >= 0
 }
 
 // isService tells whether item k says that something was flushed or serviced.
@@ -39,7 +55,8 @@ func (m *message) isService(k int) bool {
 // maintainedYear tells whether a year is that of the last service: "flushed in 2019".
 func (m *message) maintainedYear(i int) bool {
 	s := m.sents[m.items[i].sent]
-	if t := m.text(i - 1); (t == "last time" || m.text(i-2) == "last time" || (t == "one" || t == "was") && m.text(i-2) == "last" || t == "last one") && m.left(i, 12, true, m.isService) >= 0 {
+	last := m.says(i-1, "last time", "last one") || m.text(i-2) == "last time" || m.says(i-1, "one", "was") && m.text(i-2) == "last"
+	if last && m.left(i, 12, true, m.isService) >= 0 {
 		return true // "flushes it every year, last time 2025"
 	}
 	for k := i - 1; k >= s.from && k >= i-7; k-- {

@@ -191,7 +191,7 @@ func (m *message) whens() {
 		if m.pastTense(all[best].at) {
 			// "as left the shower was at 57": a plain "was" gives way
 			for j := range all {
-				if !m.pastTense(all[j].at) && all[j].at >= r.from && all[j].at < r.to && !m.is(all[j].at, cNow, "") && (m.items[all[j].at].seg == m.items[r.at].seg || all[j].at == m.sents[r.sent].from) {
+				if m.coversAsWell(all[j].at, r) {
 					best = j
 				}
 			}
@@ -207,8 +207,8 @@ func (m *message) whens() {
 			if m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")) {
 				// "now 60 in the kitchen and 58 at the tub": what is joined to it too
 				for k := lo + 1; k < hi; k++ {
-					if m.readings[k-1].When == a.when && m.readings[k].When == "" && a.at < m.readings[k-1].at && !m.workedBetween(m.readings[k-1].at, m.readings[k].at) && (m.chained(m.readings[k-1].at, m.readings[k].at) || m.opens(a.at) && m.plainList(m.readings[k-1].at, m.readings[k].at)) {
-						m.readings[k].When = a.when
+					if last, r := &m.readings[k-1], &m.readings[k]; last.When == a.when && r.When == "" && a.at < last.at && m.sameTime(a.at, last.at, r.at) {
+						r.When = a.when
 					}
 				}
 				continue
@@ -272,6 +272,21 @@ func (m *message) whens() {
 			r.When = a.when
 		}
 	}
+}
+
+// coversAsWell tells whether a word of time at item i says when a reading was taken that a
+// plain "was" stands nearer to.
+func (m *message) coversAsWell(i int, r *reading) bool {
+	if m.pastTense(i) || m.is(i, cNow, "") || i < r.from || i >= r.to {
+		return false
+	}
+	return m.items[i].seg == m.items[r.at].seg || i == m.sents[r.sent].from
+}
+
+// sameTime tells whether the time told at item at goes on from one reading to the next: both
+// are joined, or stand in a list that it opens.
+func (m *message) sameTime(at, from, to int) bool {
+	return !m.workedBetween(from, to) && (m.chained(from, to) || m.opens(at) && m.plainList(from, to))
 }
 
 // alsoThen gives a reading with "too" behind it the time of the one before: "laundry 60

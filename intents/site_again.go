@@ -64,7 +64,10 @@ func (m *message) houseAgain() {
 		for k < len(m.items) && k <= i+4 && (m.items[k].mark && !m.isMark(k, "\n", "?") || m.is(k, cRetract, "") || m.text(k) == "no" || m.text(k) == "its") {
 			k++
 		}
-		if !m.isNum(k) || k < i+2 || !m.is(k-1, cRetract, "") && !m.is(k-2, cRetract, "") || !m.closes(k) || m.items[k].unit != "" || !m.items[k].num.integer || m.nextNum(k) < 0 && m.site.from > 0 {
+		if !m.isNum(k) || k < i+2 || !m.closes(k) || !m.is(k-1, cRetract, "") && !m.is(k-2, cRetract, "") {
+			return
+		}
+		if m.items[k].unit != "" || !m.items[k].num.integer || m.nextNum(k) < 0 && m.site.from > 0 {
 			return
 		}
 		house, street, ok := strings.Cut(m.site.line, " ")

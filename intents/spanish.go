@@ -84,11 +84,15 @@ func (m *message) leftAt(i int) bool {
 // onePut tells whether the object of the deed at i is "una" or "uno": "no tenía
 // reguladora, le puse una".
 func (m *message) onePut(i int) bool {
-	if t := m.text(i); strings.HasPrefix(t, "el nuevo") || strings.HasPrefix(t, "la nueva") || strings.HasSuffix(t, " nueva") || strings.HasSuffix(t, " nuevo") || strings.HasSuffix(t, " una") || strings.HasSuffix(t, " uno") {
-		return true // "puse una nueva"
+	if beginsWith(m.text(i), "el nuevo", "la nueva") {
+		return true
 	}
-	t := m.text(i + 1)
-	return (t == "una" || t == "uno") && (m.items[min(i+2, len(m.items)-1)].mark || m.text(i+2) == "y" || m.is(i+2, cPart, "new") || i+2 >= len(m.items) || m.text(i+2) == "de")
+	for _, end := range [...]string{" nueva", " nuevo", " una", " uno"} {
+		if strings.HasSuffix(m.text(i), end) {
+			return true // "puse una nueva"
+		}
+	}
+	return m.says(i+1, "una", "uno") && (m.stopAt(i+2) || m.is(i+2, cPart, "new") || m.says(i+2, "y", "de"))
 }
 
 // needless tells whether what the item at i is needed for is denied: "no necesita

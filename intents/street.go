@@ -211,7 +211,7 @@ walk:
 		}
 		if last >= 0 && last < k {
 			// a name goes on after a suffix only when another one follows: "Mill Creek Valley Rd"
-			if k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) && !(w.proper(k) && w.proper(k+1) && core(g.suffix[toks[k+1].text])) || (w.p.term(toks, k) || w.p.stop(toks, k)) && !(w.proper(k) && w.proper(k+1)) {
+			if k+1 >= len(toks) || !w.goesOn(k) {
 				break
 			}
 		}
@@ -232,6 +232,16 @@ walk:
 	}
 	w.finish(&best, last)
 	return best, true
+}
+
+// goesOn tells whether a street's name goes on with the word at k, as one more suffix
+// follows: "Mill Creek Valley Rd". Everyday words do so with capitals only.
+func (w *streetWalk) goesOn(k int) bool {
+	next := w.toks[k+1].text
+	if w.proper(k) && w.proper(k+1) {
+		return strongSuffix(w.p.gaz, next) || core(w.p.gaz.suffix[next])
+	}
+	return strongSuffix(w.p.gaz, next) && !w.p.term(w.toks, k) && !w.p.stop(w.toks, k)
 }
 
 // fixture tells whether the word at k is one that a side of the house is told of: "east

@@ -60,7 +60,7 @@ func (w *streetWalk) bare() (street, bool) {
 	default:
 		sc += w.strange(end)
 	}
-	if !closed && toks[end].kind == word && !w.p.lex.known(toks[end].text) && !w.p.stop(toks, end) && !w.p.term(toks, end) && (w.p.gaz.unit[toks[end].text] == "" || w.p.gaz.plainUnit(toks, end)) {
+	if !closed && w.unknownAfter(end) {
 		sc -= 2
 	}
 	if words > 2 {
@@ -77,6 +77,16 @@ func (w *streetWalk) bare() (street, bool) {
 		name = w.dir + " " + name
 	}
 	return street{line: name, to: end, score: sc}, true
+}
+
+// unknownAfter tells whether a word that nobody knows follows a bare name, which may well be
+// more of it.
+func (w *streetWalk) unknownAfter(end int) bool {
+	t := &w.toks[end]
+	if t.kind != word || w.p.lex.known(t.text) || w.p.stop(w.toks, end) || w.p.term(w.toks, end) {
+		return false
+	}
+	return w.p.gaz.unit[t.text] == "" || w.p.gaz.plainUnit(w.toks, end)
 }
 
 // strange weighs a name in small letters: the end of a line after it speaks for it, and

@@ -78,7 +78,10 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 		if m.is(i, cHint, "denies") || m.is(i, cHint, "drop") {
 			continue
 		}
-		if name == assess.DarkWater && (m.is(i, cColor, "") || m.is(i, cSym, "dark_water") || m.is(i, cSym, "rusty_water")) && !m.items[i].site || name == assess.Leak && (m.is(i, cSym, "leak") || m.is(i, cSym, "no_water")) {
+		switch {
+		case name == assess.DarkWater && !m.items[i].site && (m.is(i, cColor, "") || m.isAny(i, cSym, "dark_water", "rusty_water")):
+			return true
+		case name == assess.Leak && m.isAny(i, cSym, "leak", "no_water"):
 			return true
 		}
 	}
@@ -136,7 +139,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 		return assess.Leak, true
 	}
-	if n := m.items[min(i+1, len(m.items)-1)]; oneOf(t, "takes", "took", "tarda") && n.num != nil && oneOf(n.unit, "min", "hour", "other") && m.text(i+2) == "to" && (m.text(i+3) == "fill" || m.text(i+3) == "fills") {
+	if oneOf(t, "takes", "took", "tarda") && m.isNum(i+1) && oneOf(m.items[i+1].unit, "min", "hour", "other") && m.text(i+2) == "to" && m.says(i+3, "fill", "fills") {
 		return assess.LowFlow, true // "takes 20 min to fill the tub"
 	}
 	switch t {

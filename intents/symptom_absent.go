@@ -174,9 +174,15 @@ func (m *message) listEnds(k, i int) bool {
 // "it isn't a no-water call".
 func (m *message) deniedAfterAll(i int) bool {
 	return m.left(i, 5, false, func(k int) bool {
-		return m.signsOf(k).has(signDeny) && m.text(k) != "no" && m.text(k) != "only" && m.items[k].seg == m.items[i].seg && !m.items[k].kinds.has(cSym) && !m.is(k, cLacks, "") && !m.is(k, cAbsent, "")
+		if m.items[k].seg != m.items[i].seg || m.meets(k, otherDenials) || m.says(k, "no", "only") {
+			return false
+		}
+		return m.signsOf(k).has(signDeny)
 	}) >= 0
 }
+
+// otherDenials are the classes of words that deny something of their own.
+var otherDenials = setOf(cSym, cLacks, cAbsent)
 
 // contradicted tells whether the sentence ends by denying what it told of others:
 // "neighbors all got brown water, hers isn't".

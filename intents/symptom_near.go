@@ -32,7 +32,7 @@ func (m *message) reliefNear(i int) bool {
 			}
 			break
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.items[k].num != nil && m.items[k].role != roleIgnored && m.items[k].role != roleDuration && unitDays[m.items[k].unit] == 0 && m.items[k].unit != "hour" && m.items[k].unit != "min" {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.measureAt(k) {
 			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
 	}
@@ -58,6 +58,12 @@ func (m *message) reliefNear(i int) bool {
 	return false
 }
 
+// measureAt tells whether item k is a number that may be a measure, not a time.
+func (m *message) measureAt(k int) bool {
+	it := &m.items[k]
+	return it.num != nil && it.role != roleIgnored && it.role != roleDuration && unitDays[it.unit] == 0 && it.unit != "hour" && it.unit != "min"
+}
+
 // inVessel tells whether the words at i name a place where water is not wanted:
 // "no water in the pan".
 func (m *message) inVessel(i int) bool {
@@ -73,7 +79,8 @@ func (m *message) inVessel(i int) bool {
 }
 
 func (m *message) heatingUp(i int) bool {
-	return m.right(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") || m.text(k) == "heats" }) >= 0 && m.left(i, 8, true, func(k int) bool { return m.is(k, cStatic, "") }) < 0
+	heats := func(k int) bool { return m.is(k, cState, "firing") || m.text(k) == "heats" }
+	return m.right(i, 6, true, heats) >= 0 && m.left(i, 8, true, func(k int) bool { return m.is(k, cStatic, "") }) < 0
 }
 
 func (m *message) pressureNear(i int) bool {

@@ -223,7 +223,9 @@ func (m *message) sizingAsked(s int) bool {
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill) && !wh && !se.question, it.kinds.has(cLacks), it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
+		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill) && !wh && !se.question, it.kinds.has(cLacks):
+			return false
+		case it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
 			return false
 		case it.num != nil:
 			gallons = gallons || (it.unit == "gal" || it.unit == "litre") && !m.is(i+1, cItem, "expansion_tank") && m.text(i+1) != "expansion"

@@ -5,7 +5,7 @@ package intents
 // up. What was typed stays a candidate beside it, so that nothing is lost.
 func (p *Parser) texted(toks []token) []token {
 	for i := 1; i+1 < len(toks); i++ {
-		if t := &toks[i]; t.text == "t" && t.kind == word && !t.glued && toks[i+1].kind == number && !toks[i+1].glued && toks[i-1].kind != mark && toks[i-1].text != "aftr" && toks[i-1].text != "after" && toks[i-1].text != "aft" && toks[i-1].text != "bfr" {
+		if t := &toks[i]; t.text == "t" && tForTo(toks, i) {
 			t.text = "to" // "turned down frm 90 t 62"
 		} else if p.twoForTo(toks, i) {
 			t.kind, t.text, t.num = word, "to", nil
@@ -39,6 +39,14 @@ func (p *Parser) texted(toks []token) []token {
 	}
 	joinTens(toks)
 	return toks
+}
+
+// tForTo tells whether a "t" that stands alone at i is texted for "to": not after "aftr".
+func tForTo(toks []token, i int) bool {
+	if toks[i].kind != word || toks[i].glued || toks[i+1].kind != number || toks[i+1].glued {
+		return false
+	}
+	return toks[i-1].kind != mark && !oneOf(toks[i-1].text, "aftr", "after", "aft", "bfr")
 }
 
 // twoForTo tells whether the "2" at i stands for "to": "prv dn 2 60", "bck fri 2 recheck".

@@ -309,7 +309,7 @@ func digits(s string, i int, d *scratch) token {
 				text += s[n:m]
 				n = m
 			}
-		} else if n+1 < len(s) && s[n] == ',' && isDigit(s[n+1]) && n-i <= 2 && !(n+2 < len(s) && isDigit(s[n+2])) && (n+2 >= len(s) || s[n+2] != ',') && !(i > 1 && s[i-1] == ',' && isDigit(s[i-2])) {
+		} else if decimalComma(s, i, n) {
 			// "4,2 bar": a decimal comma, one digit after it; "60,62,7" is a list
 			num.decimals, num.integer = 1, false
 			text += "." + s[n+1:n+2]
@@ -325,6 +325,18 @@ func digits(s string, i int, d *scratch) token {
 		n++
 	}
 	return token{kind: number, text: text, raw: s[i:n], span: span{i, n}, num: num}
+}
+
+// decimalComma tells whether s[n], behind the digits that begin at i, is a decimal comma: one
+// digit follows it, and no list goes on before or after.
+func decimalComma(s string, i, n int) bool {
+	if n+1 >= len(s) || s[n] != ',' || !isDigit(s[n+1]) || n-i > 2 {
+		return false
+	}
+	if n+2 < len(s) && (isDigit(s[n+2]) || s[n+2] == ',') {
+		return false
+	}
+	return i <= 1 || s[i-1] != ',' || !isDigit(s[i-2])
 }
 
 // decimal reads digits with at most one point; beyond 15 digits it is only a

@@ -29,13 +29,19 @@ func (m *message) chainBack(k, at int) {
 func (m *message) wentTo() {
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
-		if a.sent != b.sent || !m.leadsTo(a.at, b.at) || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
+		if a.sent != b.sent || !m.leadsTo(a.at, b.at) || !samePlace(a, b) || a.When != "" || b.When != "" {
 			continue
 		}
-		if a.When == "" && b.When == "" && a.Flow == "" && b.Flow == "" && a.Heater == b.Heater && (a.PSI > b.PSI || m.left(a.at, 3, false, func(k int) bool { return m.is(k, cHint, "moves") }) >= 0) {
+		moves := func(k int) bool { return m.is(k, cHint, "moves") }
+		if a.Flow == "" && b.Flow == "" && a.Heater == b.Heater && (a.PSI > b.PSI || m.left(a.at, 3, false, moves) >= 0) {
 			a.When, b.When = assess.Before, assess.After
 		}
 	}
+}
+
+// samePlace tells whether two readings were taken at one test point, or both at none told.
+func samePlace(a, b *reading) bool {
+	return len(a.points) == len(b.points) && (len(a.points) == 0 || a.points[0] == b.points[0])
 }
 
 // saidTwice drops a reading that is only said again: "six seven, that's sixty seven",
@@ -54,7 +60,7 @@ func (m *message) saidTwice() {
 }
 
 func (m *message) sameAgain(a, b *reading) bool {
-	if a.Reading != b.Reading || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] || !a.inherit && !b.inherit && !m.items[a.at].takesOver || b.sent > a.sent+1 {
+	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false
 	}
 	marks := true

@@ -34,7 +34,7 @@ func (m *message) findWork() {
 		it := &m.items[i]
 		if it.why == "both at" {
 			for k := range m.work {
-				if a := m.work[k].Action; m.items[m.work[k].at].sent == it.sent && (a == assess.ReplacedPRV || a == assess.InstalledPRV || a == assess.ReplacedTank || a == assess.InstalledTank) {
+				if putIn(m.work[k].Action) && m.items[m.work[k].at].sent == it.sent {
 					p := toPSI(it.value, it.unit)
 					m.work[k].ToPSI = &p
 				}
