@@ -2,6 +2,42 @@ package intents
 
 // What rules ask of one item, named so that a rule reads as what it looks for.
 
+// is tells whether item i has a class with a value; an empty value is any.
+func (m *message) is(i int, c class, value string) bool {
+	return i >= 0 && i < len(m.items) && m.items[i].kinds.has(c) && (value == "" || m.p.has(m.items[i].tags, c, value))
+}
+
+// val returns the value that item i has of a class.
+func (m *message) val(i int, c class) (string, bool) {
+	if i < 0 || i >= len(m.items) || !m.items[i].kinds.has(c) {
+		return "", false
+	}
+	return m.p.value(m.items[i].tags, c)
+}
+
+// text returns the words of item i as the lexicon spells them; "" beyond the message.
+func (m *message) text(i int) string {
+	if i < 0 || i >= len(m.items) {
+		return ""
+	}
+	return m.items[i].text
+}
+
+// isNum tells whether item i is a number.
+func (m *message) isNum(i int) bool { return i >= 0 && i < len(m.items) && m.items[i].num != nil }
+
+// span returns the message's own words of items from..to.
+func (m *message) span(from, to int) string {
+	if from < 0 || to > len(m.items) || from >= to {
+		return ""
+	}
+	a, b := m.items[from], m.items[to-1]
+	return m.clean.source(m.raw, span{m.toks[a.tok].span.from, m.toks[b.tok+b.n-1].span.to})
+}
+
+// says tells whether item i reads as one of some words.
+func (m *message) says(i int, words ...string) bool { return oneOf(m.text(i), words...) }
+
 // isAny tells whether item i has one of some values of a class.
 func (m *message) isAny(i int, c class, values ...string) bool {
 	for _, v := range values {
@@ -40,4 +76,49 @@ func (m *message) numIs(i int, roles ...role) bool {
 // a thermostat is set to, or the air of a tank.
 func (it *item) within(low, high float64) bool {
 	return it.unit == "" && it.value >= low && it.value <= high
+}
+
+// left returns the nearest item left of i in its sentence that ok accepts,
+// looking at most n items back and not past another number unless over; -1 for none.
+func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
+	s := m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-n; k-- {
+		if ok(k) {
+			return k
+		}
+		if !over && m.items[k].num != nil && m.items[k].role != roleIgnored {
+			return -1
+		}
+	}
+	return -1
+}
+
+// right is left for the items right of i; a number of any role ends it.
+func (m *message) right(i, n int, over bool, ok func(k int) bool) int {
+	s := m.sents[m.items[i].sent]
+	for k := i + 1; k < s.to && k <= i+n; k++ {
+		if ok(k) {
+			return k
+		}
+		if !over && m.items[k].num != nil {
+			return -1
+		}
+	}
+	return -1
+}
+
+// leftTag is left for items with a class and value.
+func (m *message) leftTag(i, n int, c class, value string) int {
+	if !m.kinds.has(c) {
+		return -1
+	}
+	return m.left(i, n, false, func(k int) bool { return m.is(k, c, value) })
+}
+
+// rightTag is right for items with a class and value.
+func (m *message) rightTag(i, n int, c class, value string) int {
+	if !m.kinds.has(c) {
+		return -1
+	}
+	return m.right(i, n, false, func(k int) bool { return m.is(k, c, value) })
 }

@@ -29,48 +29,6 @@ var roleNames = map[role]string{
 	roleCharge: "air charge", roleTo: "set to", roleFrom: "set from", roleDuration: "time", roleDate: "date", roleAsked: "question", roleIgnored: "no report",
 }
 
-// left returns the nearest item left of i in its sentence that ok accepts,
-// looking at most n items back and not past another number unless over; -1 for none.
-func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
-	s := m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from && k >= i-n; k-- {
-		if ok(k) {
-			return k
-		}
-		if !over && m.items[k].num != nil && m.items[k].role != roleIgnored {
-			return -1
-		}
-	}
-	return -1
-}
-
-func (m *message) right(i, n int, over bool, ok func(k int) bool) int {
-	s := m.sents[m.items[i].sent]
-	for k := i + 1; k < s.to && k <= i+n; k++ {
-		if ok(k) {
-			return k
-		}
-		if !over && m.items[k].num != nil {
-			return -1
-		}
-	}
-	return -1
-}
-
-func (m *message) leftTag(i, n int, c class, value string) int {
-	if !m.kinds.has(c) {
-		return -1
-	}
-	return m.left(i, n, false, func(k int) bool { return m.is(k, c, value) })
-}
-
-func (m *message) rightTag(i, n int, c class, value string) int {
-	if !m.kinds.has(c) {
-		return -1
-	}
-	return m.right(i, n, false, func(k int) bool { return m.is(k, c, value) })
-}
-
 func (m *message) setRole(i int, r role, why string) {
 	m.items[i].role, m.items[i].why = r, why
 	m.note(i, roleNames[r], why)

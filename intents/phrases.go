@@ -34,6 +34,3 @@ func oneOf(s string, words ...string) bool {
 	}
 	return false
 }
-
-// says tells whether item i reads as one of some words.
-func (m *message) says(i int, words ...string) bool { return oneOf(m.text(i), words...) }

@@ -231,3 +231,12 @@ func (m *message) mergeWork() {
 	}
 	m.work = out
 }
+
+// putIn tells whether a regulator or an expansion tank was put in, so that it was set too.
+func putIn(a assess.Action) bool {
+	switch a {
+	case assess.ReplacedPRV, assess.InstalledPRV, assess.ReplacedTank, assess.InstalledTank:
+		return true
+	}
+	return false
+}

@@ -1,0 +1,257 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+)
+
+// build finds the street lines, looks the words up and cuts sentences.
+func (m *message) build() {
+	m.lookUp()
+	m.toks = m.p.paused(m.toks)
+	m.sites = m.p.addresses(m.toks, m.scratch.sites[:0])
+	m.scratch.sites = m.sites
+	m.chooseSite()
+	inSite := m.siteOfTokens()
+	m.lookUpRest(inSite)
+	m.layItems(inSite)
+	for i := range m.items {
+		m.kinds |= m.items[i].kinds
+		m.keys |= m.items[i].keys
+		m.hold(m.items[i].tags)
+	}
+	if m.p.ungated {
+		m.openAll()
+	}
+	m.units()
+	m.joinRows()
+	m.cut()
+}
+
+// lookUp finds the words of the lexicon that each word surely stands for, before the street
+// lines are known.
+func (m *message) lookUp() {
+	p := m.p
+	ids := slices.Grow(m.scratch.words[:0], len(m.toks)*2)
+	for i := range m.toks {
+		t := &m.toks[i]
+		if t.kind != word {
+			continue
+		}
+		at := len(ids)
+		if id := p.possessive(m.toks, i); id > 0 {
+			ids = append(ids, id)
+		}
+		if e := p.lex.of(t); e.id >= 0 {
+			ids = append(ids, e.id)
+		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
+			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
+		}
+		if t.short {
+			if id, ok := p.lex.vocab[fold(t.raw)]; ok {
+				ids = append(ids, id)
+			}
+		}
+		t.cand = ids[at:len(ids):len(ids)]
+	}
+	m.scratch.words = ids
+}
+
+// siteOfTokens returns, for each token, one more than the number of the street line that it
+// is part of, or 0.
+func (m *message) siteOfTokens() []int {
+	inSite := slices.Grow(m.scratch.inSite[:0], len(m.toks))[:len(m.toks)]
+	m.scratch.inSite = inSite
+	clear(inSite)
+	for k, a := range m.sites {
+		if a.score < 0 {
+			continue
+		}
+		for i := a.from; i < a.to; i++ {
+			inSite[i] = k + 1
+		}
+	}
+	return inSite
+}
+
+// lookUpRest finds what the words outside the street lines may stand for that are written
+// short or wrong.
+func (m *message) lookUpRest(inSite []int) {
+	p, ids := m.p, m.scratch.words
+	for i := range m.toks {
+		t := &m.toks[i]
+		if t.kind != word || inSite[i] > 0 || t.quoted {
+			continue
+		}
+		if s := m.yesNo(i); s != "" {
+			t.text, t.entry = s, p.lex.look(s)
+			at := len(ids)
+			ids = append(ids, t.entry.id)
+			t.cand = ids[at:len(ids):len(ids)]
+			continue
+		}
+		if len(t.cand) == 0 || vowelless(t.text) {
+			t.cand = m.scratch.candidates(p.lex, t.text)
+		}
+	}
+	m.scratch.words = ids
+}
+
+// layItems makes items of the tokens: street lines, marks, numbers, and the longest phrases
+// of the lexicon.
+func (m *message) layItems(inSite []int) {
+	m.items = slices.Grow(m.scratch.items[:0], len(m.toks))
+	for i := 0; i < len(m.toks); {
+		t := &m.toks[i]
+		switch k := inSite[i]; {
+		case k > 0:
+			a := &m.sites[k-1]
+			it := m.add(i, a.to-i)
+			it.text, it.site = "«site»", true
+			i = a.to
+		case t.quoted:
+			i++
+		case t.kind == mark:
+			m.add(i, 1).mark = true
+			i++
+		case t.kind == number:
+			it := m.add(i, 1)
+			it.num, it.value = t.num, t.num.value
+			i++
+		default:
+			i += m.addWords(i, inSite)
+		}
+	}
+	m.scratch.items = m.items
+}
+
+// addWords makes an item of the phrase that begins at token i, or two of a word that was
+// written for two; it returns how many tokens they take.
+func (m *message) addWords(i int, inSite []int) int {
+	node, n := m.phraseAt(i, inSite)
+	if n > 0 {
+		if it := m.add(i, n); node != 0 {
+			m.means(it, node)
+		}
+		return n
+	}
+	a, b := m.p.joined(m.toks[i].text)
+	it := m.add(i, 1)
+	if a != 0 {
+		m.means(it, a)
+	}
+	if b != 0 {
+		m.means(m.add(i, 1), b)
+	}
+	return 1
+}
+
+// phraseAt finds the longest phrase that begins at token i, its node and how many tokens it
+// takes; a node of 0 is a word by itself. What follows may claim the end of a phrase.
+func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
+	p, end := m.p, i+1
+	for end < len(m.toks) && inSite[end] == 0 && end < i+9 {
+		end++
+	}
+	node, n = p.lex.find(m.toks, i, end)
+	if n >= 2 && i+n < len(m.toks) && inSite[i+n] > 0 && p.kinds[node].has(cTarget) {
+		// "prv's shot for 12 Elm": nothing is aimed at
+		if nd, k := p.lex.find(m.toks, i, i+n-1); k > 0 {
+			node, n = nd, k
+		}
+	}
+	if n >= 2 && p.kinds[node].has(cPoint) && p.timeOfJob(m.toks, i, i+n) {
+		node, n = p.lex.find(m.toks, i, i+1) // "after the reg swap" is a time
+	}
+	if n < 2 {
+		return node, n
+	}
+	last := i + n - 1
+	next, k := p.lex.find(m.toks, last, min(end+2, len(m.toks)))
+	if k < 2 || inSite[min(last+k-1, len(m.toks)-1)] > 0 || !p.givesWay(node, n, next, k) {
+		return node, n
+	}
+	if node, n = p.lex.find(m.toks, i, last); n == 0 {
+		return 0, 1
+	}
+	return node, n
+}
+
+// givesWay tells whether a phrase of n words leaves its last one to a phrase of k words that
+// begins with it: "no pressure regulator" is no "no pressure".
+func (p *Parser) givesWay(node int32, n int, next int32, k int) bool {
+	first, then := p.kinds[node], p.kinds[next]
+	switch {
+	case first.has(cItem) || first.has(cPoint):
+		return false
+	case then.has(cItem), then.has(cRelief), then.has(cDid) && first.has(cAsk):
+		return true
+	case then.has(cBefore) && n == 2:
+		return true
+	case then.has(cSym) && (k > n || denies(p.lex.phrases[node])):
+		return true // "no" before "pressure drops"
+	case then.has(cCond):
+		return k >= 3 && first.has(cState) || !first.has(cCond) && p.lex.phrases[node] == "is done"
+	}
+	return false
+}
+
+// add appends an item of n tokens, a word as it is typed.
+func (m *message) add(tok, n int) *item {
+	t := &m.toks[tok]
+	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
+	it := &m.items[len(m.items)-1]
+	if n == 1 && t.kind == word {
+		e := m.p.lex.of(t)
+		it.keys = e.keys | e.typed
+	}
+	return it
+}
+
+// means makes an item the phrase of a node of the lexicon.
+func (m *message) means(it *item, node int32) {
+	it.text, it.tags, it.kinds = m.p.lex.phrases[node], m.p.lex.tags[node], m.p.kinds[node]
+	it.keys = m.p.keys[node]
+	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
+		it.keys |= m.p.lex.of(t).typed
+	}
+}
+
+// timeOfJob tells whether the phrase of tokens i..end, "after the reg", is followed by
+// the noun of a job, so that it tells a time and no place.
+func (p *Parser) timeOfJob(toks []token, i, end int) bool {
+	switch toks[i].text {
+	case "after", "before", "post", "pre", "since", "aftr", "bfr":
+	default:
+		return false
+	}
+	if end >= len(toks) || toks[end].kind != word {
+		return false
+	}
+	id, ok := p.lex.vocab[toks[end].text]
+	return ok && p.has(p.lex.tags[p.lex.first[id]], cHint, "job")
+}
+
+// yesNo reads the "Y" and "N" of a check list: "ET N, softener: y".
+func (m *message) yesNo(i int) string {
+	t := &m.toks[i]
+	if len(t.raw) != 1 || i == 0 || i+1 < len(m.toks) && m.toks[i+1].kind != mark {
+		return ""
+	}
+	prev := &m.toks[i-1]
+	if !(prev.text == ":" || prev.text == "=" || prev.kind == word && t.caps && m.p.lexItem(m.toks, i-1)) {
+		return ""
+	}
+	switch t.text {
+	case "y":
+		return "yes"
+	case "n":
+		return "none"
+	}
+	return ""
+}
+
+// denies tells whether a phrase begins with a word of denial.
+func denies(s string) bool {
+	return strings.HasPrefix(s, "no ") || strings.HasPrefix(s, "sin ") || strings.HasPrefix(s, "zero ")
+}
