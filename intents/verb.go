@@ -109,19 +109,40 @@ func (m *message) findVerbs() {
 					continue
 				}
 			}
-			if it.text == "chg" && m.isNum(i+1) && (m.is(i-1, cItem, "expansion_tank") || m.isNum(i-1) && (m.items[i-1].unit == "gal" || len(m.items[i-1].num.digits) == 4) || m.isMark(i-1, ",") && m.isNum(i-2) && m.items[i-2].unit == "gal") && m.text(i+2) != "->" && m.text(i+2) != "to" {
+			if it.text == "chg" && m.chargeOfTank(i) {
 				m.say(i, "precharge") // "ET 2g chg 60 ok"
 				break
 			}
 			v := verb{at: i, what: t.value, objAt: -1}
 			m.judge(&v)
 			tank := len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank"
-			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.isNum(i+1) && len(m.items[i+1].num.digits) < 4 && (v.object == "expansion_tank" && (tank || m.text(i+2) == "->" || m.text(i+2) == "to") || v.object == "" && tank) {
+			if strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.chargesTank(&v, tank) {
 				v.what = "charged" // "ET chgd 38 -> 62"
 			}
 			m.verbs = append(m.verbs, v)
 		}
 	}
+}
+
+// chargeOfTank tells whether "chg" at item i is short for the air of a tank, whose name, size
+// or year stands before it: "ET 2g chg 60 ok". With "to" behind its number it is a deed.
+func (m *message) chargeOfTank(i int) bool {
+	if !m.isNum(i+1) || m.says(i+2, "->", "to") {
+		return false
+	}
+	if m.is(i-1, cItem, "expansion_tank") || m.isMark(i-1, ",") && m.isNum(i-2) && m.items[i-2].unit == "gal" {
+		return true
+	}
+	return m.isNum(i-1) && (m.items[i-1].unit == "gal" || len(m.items[i-1].num.digits) == 4)
+}
+
+// chargesTank tells whether "chgd", which may be changed, is charged: "ET chgd 38 -> 62". The
+// deed before it may have been one on a tank.
+func (m *message) chargesTank(v *verb, tankBefore bool) bool {
+	if !m.isNum(v.at+1) || len(m.items[v.at+1].num.digits) >= 4 {
+		return false
+	}
+	return v.object == "" && tankBefore || v.object == "expansion_tank" && (tankBefore || m.says(v.at+2, "->", "to"))
 }
 
 func (m *message) judge(v *verb) {
@@ -202,7 +223,8 @@ func (m *message) judge(v *verb) {
 	if n := m.nextNum(v.at); m.text(v.at+1) == "sometime" || m.text(v.at+1) == "originally" || n > 0 && n <= v.at+4 && m.text(n+1) == "s" {
 		v.negated = true // "installed sometime in the 90s"
 	}
-	if m.text(v.at-1) == "said" && (m.is(v.at, cBase, "") || m.text(v.at) == "set it") && m.text(v.at-2) != "i" || m.text(s.from) == "when" && (m.text(s.from+1) == "was" || m.text(s.from+1) == "did") {
+	told := m.text(v.at-1) == "said" && m.text(v.at-2) != "i" && (m.is(v.at, cBase, "") || m.text(v.at) == "set it")
+	if told || m.text(s.from) == "when" && m.says(s.from+1, "was", "did") {
 		v.planned = true // "boss said set it to 60", "when was the tank put in at 50 Thrush Ln"
 	}
 	if m.byOthers(v.at) || m.whichWas(v.at) {
@@ -223,7 +245,7 @@ func (m *message) judge(v *verb) {
 	// "PRV set to 60": nobody set it
 	if v.what == "set" && (m.is(v.at, cHint, "stands") || m.is(v.at, cHint, "isset") && m.is(v.at-1, cHint, "present")) && !v.negated && !v.planned {
 		k := v.at - 1
-		for k >= s.from && (be(m.text(k)) || m.text(k) == "pressure" || m.text(k) == "screw" || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.says(k, "still", "factory", "says", "sticker says", "label says") || m.is(k, cWhose, "label") || m.says(k, "sticker", "dice", ":", "temp", "was", "looks", "to", "seems", "appears", "currently")) {
+		for k >= s.from && m.beforeSet(k) {
 			k--
 		}
 		prior := k
@@ -262,10 +284,10 @@ func (m *message) judge(v *verb) {
 			v.object, v.objAt = "heater", v.at-1
 		}
 	}
-	if t := m.text(v.at); v.what == "charged" && ((t == "charged" || t == "precharged") && (m.text(v.at-1) == "is" || m.text(v.at-1) == "its") || strings.HasPrefix(t, "precargad") && (m.is(v.at-1, cItem, "") || m.isNum(v.at-1))) && !v.negated && !v.planned && v.object == "expansion_tank" {
+	if v.what == "charged" && v.object == "expansion_tank" && !v.negated && !v.planned && m.isCharged(v.at) {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
 	}
-	if k := v.at - 1; v.what == "set" && (m.text(k) == "it" || m.text(k) == "got") && m.left(k+1, 4, true, func(k int) bool { return m.is(k, cHint, "someone") }) >= 0 && m.left(v.at, 3, true, func(k int) bool { return m.text(k) == "got" || m.text(k) == "has" }) >= 0 {
+	if v.what == "set" && m.hasItSet(v.at) {
 		v.state, v.planned, v.negated = true, false, false // "somebody's got it set at 75"
 		if v.object == "" {
 			v.object, v.objAt = m.topicBefore(v.at)
@@ -283,6 +305,34 @@ func (m *message) judge(v *verb) {
 		v.negated = true // the pressure dropped, nobody dropped it
 	}
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// beforeSet tells whether item k may stand between a part and what it is set to: "prv is
+// still at factory pressure, set 55".
+func (m *message) beforeSet(k int) bool {
+	return be(m.text(k)) || wordsBeforeSet[m.text(k)] || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
+}
+
+var wordsBeforeSet = phrases(`pressure | screw | still | factory | says | sticker says | label says | sticker | dice | : | temp
+	| was | looks | to | seems | appears | currently`)
+
+// isCharged tells whether "charged" at item i says how a tank is, not what was done to it:
+// "tank is charged to 55 already", "tanque precargado".
+func (m *message) isCharged(i int) bool {
+	if m.says(i, "charged", "precharged") {
+		return m.says(i-1, "is", "its")
+	}
+	return strings.HasPrefix(m.text(i), "precargad") && (m.is(i-1, cItem, "") || m.isNum(i-1))
+}
+
+// hasItSet tells whether "set" at item i says how somebody keeps a part: "somebody's got it
+// set at 75".
+func (m *message) hasItSet(i int) bool {
+	if !m.says(i-1, "it", "got") {
+		return false
+	}
+	return m.left(i, 4, true, func(k int) bool { return m.is(k, cHint, "someone") }) >= 0 &&
+		m.left(i, 3, true, func(k int) bool { return m.says(k, "got", "has") }) >= 0
 }
 
 // keptSet tells whether somebody else is only said to have it set: "somebody's got it set
