@@ -95,6 +95,7 @@ func (m *message) bareAge(i int) bool {
 		}
 		k--
 	}
+	glued = glued || m.is(k, cItem, "") && strings.HasSuffix(m.toks[m.items[k].tok+m.items[k].n-1].raw, "'s") // "heater's only 3"
 	if !glued && m.text(k+1) != "is" && m.text(k+1) != "s" {
 		return false
 	}

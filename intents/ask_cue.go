@@ -176,6 +176,9 @@ func (m *message) askByCues(s int) {
 	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
 		return
 	}
+	if !se.question && m.momentIn2(s) && m.wants(s) && m.anyIn(s, func(k int) bool { return m.is(k, cDo, "recheck") }, setOf(cDo)) {
+		return // "I would like to come back in three months to recheck the pressure at 14 Maple"
+	}
 	from := se.from
 	for i := se.from; i < se.to; i++ {
 		if i > from+1 && m.opensQuestionAt(i) {

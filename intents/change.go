@@ -86,6 +86,14 @@ func (m *message) altered(i int) (role, string, bool) {
 			return roleTo, "down to", true
 		}
 	}
+	// "prv to 65 from 50"
+	if j := m.nextNum(i); j == i+2 && m.text(i-1) == "to" && m.is(i-2, cItem, "prv") && m.text(i+1) == "from" && m.settingLike(i) && m.settingLike(j) && !m.openDenied(it.sent, i) {
+		return m.settledAt(i-2, i, roleTo, "to … from")
+	}
+	if j := i - 2; m.isNum(j) && m.items[j].why == "to … from" {
+		it.owner = m.items[j].owner
+		return roleFrom, "to … from", true
+	}
 	// "prv cut from 85 to sixty"
 	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && m.towards(j-1) && m.is(i-2, cBase, "set") && m.is(i-3, cItem, "prv") {
 		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})

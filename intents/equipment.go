@@ -93,6 +93,11 @@ func (m *message) findEquipment() {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}
 	}
+	for i := range m.items {
+		if m.is(i, cState, "idle") && m.is(i, cCond, "") && m.closes(i) && i == m.sents[m.items[i].sent].from && !m.reporting() {
+			items = append(items, mentionOf{at: i, item: "heater"}) // "HEATER DEAD."
+		}
+	}
 	// a tankless or a hybrid is a heater by its name
 	for i := range m.items {
 		if v, ok := m.val(i, cFuel); ok && (v == "tankless" || v == "heat_pump") && !m.heaterIn(m.items[i].sent) {
@@ -233,7 +238,7 @@ func (m *message) gasTalk(i int) bool {
 		return false
 	}
 	switch m.text(i + 1) {
-	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility":
+	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility", "to", "feed", "supply":
 		return m.text(i+1) != "tank"
 	}
 	if smell := func(k int) bool {
@@ -285,6 +290,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	if t := m.text(a.at + 1); a.what == "cond" && strings.Contains(m.text(a.at), "scale") && oneOf(t, "came", "out", "came out", "comes out") {
 		return // "flushed the heater, lots of scale came out"
+	}
+	if a.what == "cond" && m.is(a.at, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == a.at }) {
+		return // "forty eight at the shower, she calls it weak"
 	}
 	if a.what == "cond" && m.is(a.at, cDischarge, "") && m.reliefNear(a.at) {
 		return

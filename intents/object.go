@@ -68,7 +68,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 			if m.putAt(v) {
 				return assess.SetPRV, obj, true
 			}
-			if m.newNear(v.at) && !m.noneBefore("prv") {
+			if m.newNear(v.at) && !m.noneBefore("prv") && !(v.objAt >= 0 && m.noneYet(v.objAt)) {
 				return assess.ReplacedPRV, obj, true
 			}
 			return assess.InstalledPRV, obj, !carried || m.pronoun(v.at)

@@ -8,7 +8,7 @@ import (
 
 var actionOpener = opener{
 	classes: setOf(cDo, cItem),
-	hints:   []string{"again", "measured"},
+	hints:   []string{"again", "measured", "seeyou"},
 	words:   []string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "uno", "una"},
 }
 
@@ -48,6 +48,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 	}
 	if m.looksAgain(i) && !m.denied(i) && !m.doneWords(s) && (m.willNear(i) || m.momentIn(s) || m.reminds(s)) {
 		return action{at: i, code: assess.Recheck, needed: m.willNear(i)}, true
+	}
+	if it.kinds.has(cHint) && m.seesAgain(i) && !m.refused(i) {
+		return action{at: i, code: assess.Recheck, needed: true}, true
 	}
 	if it.kinds.has(cHint) && m.looksAhead(i, s) {
 		return action{at: i, code: assess.Recheck, needed: m.willNear(i)}, true

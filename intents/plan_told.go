@@ -20,6 +20,12 @@ func (m *message) unswallow() {
 			}
 		}
 	}
+	for i := range m.items {
+		// "exp tank's had it"
+		if m.text(i) == "had" && m.text(i+1) == "it" && m.closes(i+1) && m.is(i-1, cItem, "") && !m.is(i-1, cItem, "gauge") {
+			m.say(i, "shot")
+		}
+	}
 	if !m.kinds.has(cCond) || !m.kinds.has(cWill) {
 		return
 	}
@@ -86,6 +92,21 @@ func (m *message) looksAhead(i, s int) bool {
 	}
 	verb := m.is(i, cHint, "measures") && (m.text(i-1) == "to" || m.text(i-1) == "and") && m.is(i+1, cHint, "goes") // "to gauge it"
 	return near(i) && (verb || m.left(i, 4, true, looks) >= 0 || m.right(i, 2, true, looks) >= 0)
+}
+
+// seesAgain tells whether the words at i promise no more than to be back in some months,
+// which is to look at the house again: "see you in 12 months", "PRV is healthy, back in a
+// year". What is done in days has its reason.
+func (m *message) seesAgain(i int) bool {
+	if !m.is(i, cHint, "seeyou") {
+		return false
+	}
+	for _, w := range m.moments {
+		if w.at > i && w.at <= i+3 && w.span && w.days >= 28 && m.closes(w.end-1) && m.items[w.at].sent == m.items[i].sent {
+			return !m.past(w)
+		}
+	}
+	return false
 }
 
 // pronounAction names what "swap it" at item i speaks of where no part was named as such:

@@ -193,7 +193,7 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}
 	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
 		t := m.text(k)
-		return t == "thermostat" || t == "termostato" || t == "tstat" || t == "setpoint" || t == "set point"
+		return t == "thermostat" || t == "termostato" || t == "tstat" || t == "setpoint" || t == "set point" || t == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	}) >= 0 {
 		return roleTemp, "thermostat", true
 	}

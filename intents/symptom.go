@@ -234,7 +234,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			}
 		}
 	case assess.Creep:
-		if t == "climbed" && (m.isNum(i+1) && m.items[i+1].unit == "other" || m.text(i+1) == "to" && m.left(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") }) >= 0) {
+		if t == "climbed" && (m.text(i+1) == "to" && m.anyIn(m.items[i].sent, func(k int) bool { return k < i }, setOf(cPeak)) || m.isNum(i+1) && m.items[i+1].unit == "other" || m.text(i+1) == "to" && m.left(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") }) >= 0) {
 			return "", false // "climbed four floors", "with the burner going it climbed to 112"
 		}
 		if m.text(i+1) == "to" && m.is(i-1, cPeak, "") {
@@ -244,7 +244,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			return "", false
 		}
 	case assess.Hammer:
-		if it := m.itemIn(m.items[i].sent); it == "expansion_tank" && (m.text(i+1) == "like" || m.text(i+1) == "when" && m.is(i, cCond, "")) {
+		if it := m.itemIn(m.items[i].sent); it == "expansion_tank" && (m.text(i+1) == "like" || m.text(i+1) == "when" && m.is(i, cCond, "") || m.text(i-1) == "it" || m.is(i-1, cItem, "")) {
 			return "", false // "tank's full of water, thunks like a log"
 		}
 		if t == "hammers" || t == "golpe" {

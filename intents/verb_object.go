@@ -36,6 +36,9 @@ func (m *message) objectOf(v *verb) (string, int) {
 	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
+			if o == "gauge" && k <= v.at+3 && (v.what == "installed" || v.what == "replaced") {
+				return o, k // "hung the gauge on the heater's drain"
+			}
 			onIt := m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn")
 			drain := o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "")
 			if o == "gauge" || onIt || drain || m.innerOf(v, k) {
