@@ -374,5 +374,8 @@ func (m *message) tankPlan() bool {
 // tickedOff tells whether a bare "no" behind a comma says that there is none, as in a list:
 // "Check valve at meter, yes. Expansion tank, no."
 func (m *message) tickedOff(i int) bool {
-	return m.isMark(i+1, ",") && (m.text(i+2) == "no" || m.text(i+2) == "none" || m.text(i+2) == "nope") && (i+3 >= len(m.items) || m.isMark(i+3, ".", "\n")) && (i == m.sents[m.items[i].sent].from || m.items[i-1].mark)
+	if !m.isMark(i+1, ",") || !m.says(i+2, "no", "none", "nope") || i+3 < len(m.items) && !m.isMark(i+3, ".", "\n") {
+		return false
+	}
+	return i == m.sents[m.items[i].sent].from || m.items[i-1].mark
 }

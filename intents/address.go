@@ -93,7 +93,10 @@ func (p *Parser) term(toks []token, k int) bool {
 }
 
 // terms are the classes of the trade's terms.
-var terms = setOf(cPoint, cPlace, cBibb, cItem, cState, cCond, cUnit, cSym, cFuel, cMaterial, cDid, cNeg, cPeak, cBefore, cAfter, cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner)
+var terms = setOf(
+	cPoint, cPlace, cBibb, cItem, cState, cCond, cUnit, cSym, cFuel, cMaterial, cDid, cNeg, cPeak, cBefore, cAfter,
+	cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner,
+)
 
 func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a := address{from: i, house: i, unitFrom: -1}

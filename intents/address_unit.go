@@ -154,7 +154,8 @@ func (a *address) townAfter(p *Parser, toks []token) {
 
 var states = func() map[string]bool {
 	m := map[string]bool{}
-	for s := range strings.FieldsSeq("al ak az ar ca co ct de fl ga hi id il in ia ks ky la me md ma mi mn ms mo mt ne nv nh nj nm ny nc nd oh ok or pa ri sc sd tn tx ut vt va wa wv wi wy dc") {
+	for s := range strings.FieldsSeq(`al ak az ar ca co ct de fl ga hi id il in ia ks ky la me md ma mi mn ms mo mt ne nv
+		nh nj nm ny nc nd oh ok or pa ri sc sd tn tx ut vt va wa wv wi wy dc`) {
 		m[s] = true
 	}
 	return m

@@ -13,7 +13,8 @@ func (m *message) toldDeed(i int) (verb, bool) {
 	}
 	var v verb
 	switch {
-	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesPart(i, &v), m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
+	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesPart(i, &v),
+		m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
 		return v, true
 	}
 	return verb{}, false

@@ -12,8 +12,14 @@ var flowOpener = opener{
 	hints:   []string{"flows", "rests", "quiet", "uses"},
 	words: slices.Concat(
 		[]string{"flow", "with", "w/", "w", "con"},
-		[]string{"running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing", "going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida"},
-		[]string{"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off", "closed off", "apagados", "shut down"}),
+		[]string{
+			"running", "open", "wide open", "abiertas", "abiertos", "prendidas", "on", "flowing", "drawing",
+			"going", "opened", "cracked", "filling", "abierto", "abierta", "corriendo", "prendido", "prendida",
+		},
+		[]string{
+			"off", "closed", "shut", "cerrado", "cerradas", "apagado", "cerrada", "out", "clsd", "turned off",
+			"closed off", "apagados", "shut down",
+		}),
 	typed: []string{"st", "fl", "res"},
 }
 

@@ -223,7 +223,8 @@ func (m *message) told(i int) bool {
 	s := m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
-		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.is(k, cColor, "") || m.items[k].num != nil && !(m.items[k].why == othersNumber && m.text(k-1) == "at") && m.pointNear(i) {
+		theirs := m.items[k].why == othersNumber && m.text(k-1) == "at"
+		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.is(k, cColor, "") || m.isNum(k) && !theirs && m.pointNear(i) {
 			break // "HOA says 70 max. it's 75 at the front": the second is ours
 		}
 		v, whose := m.val(k, cWhose)

@@ -2,7 +2,11 @@ package intents
 
 import "lazyhand/assess"
 
-var refillWords = opener{words: []string{"runs at", "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts", "hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua", "botando", "tirando", "tirando agua"}}
+var refillWords = opener{words: []string{
+	"runs at", "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts",
+	"hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua",
+	"botando", "tirando", "tirando agua",
+}}
 
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {

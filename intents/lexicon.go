@@ -58,8 +58,11 @@ const nodes = 180_000
 
 func newLexicon() *lexicon {
 	return &lexicon{
-		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{}, plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{}, heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
-		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes), spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
+		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{},
+		plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
+		heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
+		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes),
+		spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
 		entries: map[string]*entry{},
 	}
 }

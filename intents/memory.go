@@ -3,10 +3,22 @@ package intents
 import "strings"
 
 var (
-	limitOpener = opener{classes: setOf(cTarget), words: []string{"over", "under", "above", "below", "at least", "more than", "less than", "than", "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate"}}
-	fallWords   = opener{words: []string{"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags", "pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it"}}
-	sayWords    = opener{words: []string{"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me", "figures", "insists"}}
-	wasWords    = opener{words: []string{"was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been", "had been", "marco", "got"}}
+	limitOpener = opener{classes: setOf(cTarget), words: []string{
+		"over", "under", "above", "below", "at least", "more than", "less than", "than", "label", "sticker",
+		"tag", "placa", "etiqueta", "plate", "nameplate",
+	}}
+	fallWords = opener{words: []string{
+		"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags",
+		"pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it",
+	}}
+	sayWords = opener{words: []string{
+		"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me",
+		"figures", "insists",
+	}}
+	wasWords = opener{words: []string{
+		"was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been",
+		"had been", "marco", "got",
+	}}
 )
 
 // targeted tells whether a number is said to be a target or a limit.

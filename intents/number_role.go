@@ -177,7 +177,8 @@ func (m *message) roleOf(i int) (role, string) {
 	if it.unit == "" && m.yearOfHeater(i) {
 		return roleYear, "a heater's year in two digits"
 	}
-	if t := m.text(i - 1); (t == "turns" || t == "turned" || t == "turning") && it.unit == "" && m.left(i, 4, false, func(k int) bool { return person(m.text(k)) || m.is(k, cWhose, "person") }) >= 0 {
+	someone := func(k int) bool { return person(m.text(k)) || m.is(k, cWhose, "person") }
+	if it.unit == "" && m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0 {
 		return roleIgnored, "a person's age"
 	}
 	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i)) {

@@ -10,8 +10,11 @@ var placeOpener = opener{
 	classes: setOf(cPoint, cPlace, cBibb, cInitial),
 	items:   []string{"drain_valve"},
 	hints:   []string{"bothsides", "enters", "leaves"},
-	words:   []string{"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes", "drain", "house", "casa", "hose", "abajo"},
-	typed:   []string{"st", "bth"},
+	words: []string{
+		"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes",
+		"drain", "house", "casa", "hose", "abajo",
+	},
+	typed: []string{"st", "bth"},
 }
 
 // places joins a side of the house and a hose bibb into one test point, and
@@ -89,7 +92,7 @@ func (m *message) places() {
 			its[i].point = string(assess.HeaterDrain)
 			continue
 		}
-		if (its[i].text == "house" || its[i].text == "casa" && m.text(i-1) != "la" && m.text(i-1) != "en") && (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && m.has(cPoint, "street") && m.text(i-1) != "the" && m.text(i-1) != "in" {
+		if m.houseSide(i) {
 			its[i].point = "after_prv" // "street 130, house 62"
 			continue
 		}
@@ -179,7 +182,7 @@ func (m *message) houseSide(i int) bool {
 	if t != "house" && (t != "casa" || before == "la" || before == "en") || before == "the" || before == "in" {
 		return false
 	}
-	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2)) && m.has(cPoint, "street")
+	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && m.has(cPoint, "street")
 }
 
 func placeToBibb(s string) bool {

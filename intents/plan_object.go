@@ -260,7 +260,10 @@ func (m *message) goesIn(i int) bool {
 	return false
 }
 
-var turnWords = opener{words: []string{"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bring her", "bringing", "knock", "take", "taking", "ease", "back", "put"}}
+var turnWords = opener{words: []string{
+	"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bring her", "bringing", "knock", "take",
+	"taking", "ease", "back", "put",
+}}
 
 // turnsDown tells whether the word at i sets the regulator with the particle
 // parted from it: "turn the prv down".

@@ -4,7 +4,10 @@ import "strings"
 
 var (
 	wantWords  = opener{words: []string{"wanted", "asked for", "wants", "quiere", "queria", "want", "pide"}}
-	tyreOpener = opener{words: []string{"tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare"}}
+	tyreOpener = opener{words: []string{
+		"tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor", "nitrogen", "bottle",
+		"cylinder", "nitrogeno", "washer pressure", "truck", "spare",
+	}}
 )
 
 // pressureRole decides a number that can be a pressure.

@@ -380,12 +380,20 @@ func (m *message) firstOne(i int) (verb, bool) {
 		return verb{}, false
 	}
 	first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }
-	if m.left(i, 2, true, func(k int) bool { return m.is(k, cHint, "firstone") }) >= 0 && m.right(i, 6, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.right(i, 9, true, func(k int) bool {
-		return m.is(k, cHint, "wentin") || (m.text(k) == "in" || m.text(k) == "on" || m.text(k) == "up") && m.closes(k) || m.is(k, cDid, "set") || m.is(k, cDid, "charged")
-	}) >= 0 {
+	if m.firstEver(i) {
 		return v, true // "first regulator this house ever saw is now in, set at 60"
 	}
 	return v, given && (m.left(i, 2, true, first) >= 0 || m.isMark(i+1, ",") && first(i+2))
+}
+
+// firstEver tells whether the part at item i is the first that a house ever had, and is in
+// now: "first regulator this house ever saw is now in".
+func (m *message) firstEver(i int) bool {
+	in := func(k int) bool {
+		return m.is(k, cHint, "wentin") || m.says(k, "in", "on", "up") && m.closes(k) || m.isAny(k, cDid, "set", "charged")
+	}
+	return m.left(i, 2, true, func(k int) bool { return m.is(k, cHint, "firstone") }) >= 0 &&
+		m.right(i, 6, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 && m.right(i, 9, true, in) >= 0
 }
 
 // wentInNow tells whether what "went in" did so on this visit.

@@ -34,8 +34,8 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		}
 	}
 	// "set the PRV to 60, was 95"
-	if oneOf(prev, "was", "was at", "it was", "estaba en", "was set at") || oneOf(prev, "at", "en", "set", "set at") && (m.says(i-2, "was", "estaba", "it was") || m.text(i-2) == "set" && m.text(i-3) == "was") {
-		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 6 && !m.placeBetween(p, i) && !(i+1 < len(m.items) && m.items[i+1].point != "") && !m.pointIn(m.items[i].seg, i) {
+	if m.wasBefore(i) {
+		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 6 && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner
 			return roleFrom, "was, of a setting", true
 		}
@@ -69,6 +69,17 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// wasBefore tells whether "was" leads to the number at i: "set the PRV to 60, was 95".
+func (m *message) wasBefore(i int) bool {
+	switch m.text(i - 1) {
+	case "was", "was at", "it was", "estaba en", "was set at":
+		return true
+	case "at", "en", "set", "set at":
+		return m.says(i-2, "was", "estaba", "it was") || m.text(i-2) == "set" && m.text(i-3) == "was"
+	}
+	return false
 }
 
 // placeBetween tells whether a test point, be it only "front", stands between two items.
@@ -120,12 +131,15 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}
 	if m.leftAt(i) {
 		// "le instalé reguladora, no tenía, quedó en 62"
-		if v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) && !m.pointInClause(i) && !m.points(i) {
+		v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged")
+		if v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) &&
+			!m.pointInClause(i) && !m.points(i) {
 			it.owner = v.at + 1
 			return roleTo, "left at", true
 		}
 	}
-	if m.leftAt(i) && topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) && m.verbLeft(i, 20, "set", "replaced", "installed", "rebuilt") == nil {
+	if m.leftAt(i) && topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) &&
+		m.verbLeft(i, 20, "set", "replaced", "installed", "rebuilt") == nil {
 		if v := m.deedBefore(i, "prv"); v != nil {
 			it.owner = v.at + 1
 			return roleTo, "the regulator left at", true
@@ -215,11 +229,13 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleSetting, "… set", true
 	}
 	// "drain valve brass, t-stat 125"
-	if k := i - 1; m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp") && it.unit == "" && it.value >= 100 && it.value <= 160 {
+	if m.plainThermostat(i-1) && it.within(100, 160) {
 		return roleTemp, "thermostat", true
 	}
 	// "heater is 50 gal gas, dial at 120"
-	if k := m.leftTag(i, 3, cPart, "thermostat"); k >= 0 && m.items[k].seg == it.seg && it.unit == "" && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) && (m.prepBefore(i) || m.says(i-1, "reads", "says", "shows")) {
+	dial := m.leftTag(i, 3, cPart, "thermostat")
+	if dial >= 0 && m.items[dial].seg == it.seg && it.within(100, 160) && m.heaterIn(it.sent) && !m.pointInClause(i) &&
+		(m.prepBefore(i) || m.says(i-1, "reads", "says", "shows")) {
 		return roleTemp, "thermostat", true
 	}
 	if m.settingWord(i) {
@@ -238,6 +254,12 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// plainThermostat tells whether item k names a thermostat, and not by "dial" or "temp", which
+// a pressure may have as well.
+func (m *message) plainThermostat(k int) bool {
+	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp")
 }
 
 var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))

@@ -58,7 +58,9 @@ func (f *fact) empty() bool {
 	return e == (assess.Equipment{}) && !f.named
 }
 
-var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{"had", "till", "til", "until"}}
+var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
+	"had", "till", "til", "until",
+}}
 
 // timeWord tells whether item i places a reading before or after work: weak
 // words ("was", "now") only count beside work.

@@ -2,7 +2,10 @@ package intents
 
 import "strings"
 
-var shutOffWords = opener{words: []string{"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed", "corte", "cerro"}}
+var shutOffWords = opener{words: []string{
+	"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed",
+	"corte", "cerro",
+}}
 
 // shutsWater tells whether the word at i closes the house's water: "el agua la
 // cerré yo en la calle".

@@ -144,7 +144,8 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	}
 	switch t {
 	case "low", "baja", "bajita", "weak", "poor", "lousy", "wk":
-		if t == "wk" && m.closes(i) && (m.is(i-1, cClaim, "says") || m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.items[k].point != "" || m.is(k, cWater, "") }) >= 0) {
+		water := func(k int) bool { return m.is(k, cFixture, "") || m.items[k].point != "" || m.is(k, cWater, "") }
+		if t == "wk" && m.closes(i) && (m.is(i-1, cClaim, "says") || m.left(i, 4, false, water) >= 0) {
 			return assess.LowFlow, true // "cstmr sz shwr s wk"
 		}
 		if !m.isNum(i-1) && !m.isNum(i+1) && m.left(i, 3, false, func(k int) bool {

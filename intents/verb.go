@@ -17,8 +17,11 @@ type verb struct {
 
 var deedOpener = opener{
 	classes: setOf(cDid, cBase, cMove, cSym, cPart),
-	hints:   []string{"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside", "innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby"},
-	words:   []string{"in", "on", "in place", "up", "one", "i gave", "we gave"},
+	hints: []string{
+		"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside",
+		"innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby",
+	},
+	words: []string{"in", "on", "in place", "up", "one", "i gave", "we gave"},
 }
 
 // verbs finds the words of work and says whether the work was done.
