@@ -67,7 +67,7 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 				out = append(out, a)
 				i = max(i, a.to-1)
 			}
-		case t.kind == word && spanishStreet[t.text]:
+		case t.kind == word && p.lex.of(t).calle:
 			if a, ok := p.spanishAddress(toks, i); ok {
 				out = append(out, a)
 				i = a.to - 1

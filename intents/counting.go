@@ -4,8 +4,12 @@ package intents
 // "half a dozen yrs" is six, "a decade old" ten years, "7 y/o" years old, and dots
 // that lead to an entry of a list ("Softener ..... yes") are a colon.
 func spelled(toks []token) []token {
-	out := toks[:0]
-	for i := 0; i < len(toks); i++ {
+	first := 0
+	for first < len(toks) && !tellsCount(toks[first].text) {
+		first++
+	}
+	out := toks[:first]
+	for i := first; i < len(toks); i++ {
 		t := toks[i]
 		next := func(k int) string {
 			if i+k < len(toks) {
@@ -54,6 +58,15 @@ func spelled(toks []token) []token {
 		out = append(out, t)
 	}
 	return out
+}
+
+// tellsCount tells whether what spelled changes may begin at a word or a mark.
+func tellsCount(s string) bool {
+	switch s {
+	case "...", ".", "?", "y", "half", "a", "decade", "decades":
+		return true
+	}
+	return false
 }
 
 func ageWord(s string) bool {

@@ -4,18 +4,25 @@ package intents
 func (m *message) punctuate(toks []token) []token {
 	toks = arrows(toks)
 	headMarks(toks)
-	real, said := 0, 0
+	real, said, first := 0, 0, len(toks) // first may change, all before stay
 	for i := range toks {
-		t := &toks[i]
-		if t.kind == mark && (t.text == "," || t.text == "." || t.text == ";") {
-			real++
-		}
-		if t.kind == word && (t.text == "comma" || t.text == "period" || t.text == "coma" || t.text == "newline") {
+		switch t := &toks[i]; {
+		case t.kind == mark:
+			if t.text == "," || t.text == "." || t.text == ";" {
+				real++
+			}
+			if t.glued && (t.text == "." || t.text == "-") {
+				first = min(first, i)
+			}
+		case t.kind == word && (t.text == "comma" || t.text == "period" || t.text == "coma" || t.text == "newline"):
 			said++
+			first = min(first, i)
+		case t.kind == word && t.text == "ish":
+			first = min(first, max(i-1, 0))
 		}
 	}
-	out := toks[:0]
-	for i := 0; i < len(toks); i++ {
+	out := toks[:first]
+	for i := first; i < len(toks); i++ {
 		t := toks[i]
 		if said > 0 && real == 0 && t.kind == word {
 			switch t.text {
@@ -117,6 +124,9 @@ func joinBefore(toks []token) []token {
 
 // arrows reads "->", "-->" and "=>" as the word "to": "82 -> 60".
 func arrows(toks []token) []token {
+	if !holdsMark(toks, ">") && !holdsMark(toks, "→") {
+		return toks
+	}
 	out := toks[:0]
 	for i := 0; i < len(toks); i++ {
 		n := i
@@ -139,15 +149,44 @@ func arrows(toks []token) []token {
 	return out
 }
 
+// holdsMark tells whether a mark is among tokens.
+func holdsMark(toks []token, s string) bool {
+	for i := range toks {
+		if t := &toks[i]; t.kind == mark && t.text == s {
+			return true
+		}
+	}
+	return false
+}
+
+// letterBelow returns the letter below a digit on the keys of a telephone or a computer.
+func letterBelow(digit string) string {
+	switch digit {
+	case "0":
+		return "o"
+	case "1":
+		return "i"
+	case "3":
+		return "e"
+	}
+	return ""
+}
+
 // joinSlips makes one word of a word with a digit hit in place of the letter
 // above it: "fr0nt", "k1tchen". Its digit is no number.
 func joinSlips(toks []token) []token {
-	letter := map[string]string{"0": "o", "1": "i", "3": "e"}
-	out := toks[:0]
-	for i := 0; i < len(toks); i++ {
+	first := 1
+	for first < len(toks) && (toks[first].kind != number || !toks[first].glued) {
+		first++
+	}
+	if first >= len(toks) {
+		return toks
+	}
+	out := toks[:first]
+	for i := first; i < len(toks); i++ {
 		t := toks[i]
 		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word && toks[i+1].glued {
-			if l, ok := letter[t.num.digits]; ok && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
+			if l := letterBelow(t.num.digits); l != "" && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
 				w := &out[n-1]
 				w.text += l + toks[i+1].text
 				w.raw += t.raw + toks[i+1].raw

@@ -14,6 +14,7 @@ type entry struct {
 	right  bool   // stands as it is, never for a term misspelt
 	never  bool   // never inside a street's name
 	heads  bool   // begins a street's name of two words
+	calle  bool   // begins a street's name in Spanish
 }
 
 // stranger is the entry of every word that the lexicon does not know.
@@ -96,6 +97,9 @@ func (l *lexicon) enter() {
 	}
 	for w := range l.heads {
 		l.entry(w).heads = true
+	}
+	for w := range spanishStreet {
+		l.entry(w).calle = true
 	}
 	for w, e := range l.entries {
 		if n := len(w) - 1; n > 2 && w[n] == 's' {

@@ -51,9 +51,6 @@ func (m *message) sectionAt(i int) (section, bool) {
 	if i+1 >= len(m.items) || m.items[i].mark || m.items[i].point != "" {
 		return section{}, false
 	}
-	if !m.isMark(i+1, ":", "\n", "-", "=", ">", "|") && !(m.text(i) == "al" && m.toks[m.items[i].tok].caps) && !m.capitalHead(i) {
-		return section{}, false // but "AL front 60": as left
-	}
 	sec := section{head: i, from: i + 1, to: m.sents[m.items[i].sent].to}
 	switch {
 	case m.is(i, cHint, "jobhead"):
@@ -65,7 +62,8 @@ func (m *message) sectionAt(i int) (section, bool) {
 	default:
 		return section{}, false
 	}
-	return sec, true
+	// "AL front 60": as left
+	return sec, m.isMark(i+1, ":", "\n", "-", "=", ">", "|") || m.text(i) == "al" && m.toks[m.items[i].tok].caps || m.capitalHead(i)
 }
 
 // pairHeads tells whether the note has a head of how things were found and one of how

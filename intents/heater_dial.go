@@ -103,7 +103,7 @@ func (m *message) pointInClause(i int) bool {
 // temperature's: "50 gal gas, 2012, 130 f", "thermostat at 60 c". Nothing follows it in
 // its clause, and the clause speaks of a heater's make or of warmth; "heater idle, 71 f"
 // is the front.
-func (m *message) degrees(before []item, it item, at int) bool {
+func (m *message) degrees(before []item, it *item, at int) bool {
 	low, high := 80.0, 185.0
 	if m.text(at) == "c" {
 		low, high = 35, 95

@@ -54,8 +54,8 @@ func (p *Parser) possessive(toks []token, i int) int32 {
 	if n < 3 || w[n] != 's' || w[n-1] == 's' || i+1 >= len(toks) || i > 0 && toks[i-1].kind == number {
 		return 0
 	}
-	id, ok := l.vocab[w[:n]]
-	if !ok {
+	id := l.singular(&toks[i])
+	if id < 0 {
 		return 0
 	}
 	says := predicates
@@ -68,11 +68,23 @@ func (p *Parser) possessive(toks []token, i int) int32 {
 	case next.kind == number:
 		return id
 	case next.kind == word:
-		if w, ok := l.vocab[next.text]; ok && (p.kinds[l.first[w]].meets(says) || next.text == "a" || next.text == "only") {
+		if w := l.of(next).id; w >= 0 && (p.kinds[l.first[w]].meets(says) || next.text == "a" || next.text == "only") {
 			return id
 		}
 	}
 	return 0
+}
+
+// singular returns the word of the vocabulary that a token is with an s behind it, -1 for
+// none.
+func (l *lexicon) singular(t *token) int32 {
+	switch e := l.of(t); {
+	case e == stranger:
+		return l.look(t.text[:len(t.text)-1]).id
+	case e.one != nil:
+		return e.one.id
+	}
+	return -1
 }
 
 // installed are the classes of things that a house has; predicates say how they are.

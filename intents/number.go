@@ -58,8 +58,12 @@ type chunk struct {
 // Fractions and decimals are joined on the way: "two and a half", "58 y medio",
 // "4 point 5".
 func spoken(toks []token) []token {
-	out := toks[:0]
-	for i := 0; i < len(toks); {
+	first := 0
+	for first < len(toks) && !speaksAt(toks, first) {
+		first++
+	}
+	out := toks[:first]
+	for i := first; i < len(toks); {
 		t := toks[i]
 		if t.kind == number {
 			n := fractionAfter(toks, i)
@@ -120,6 +124,20 @@ func nameAfterNumber(t *token, before []token) bool {
 	}
 	last := before[len(before)-1]
 	return last.kind == number && !last.num.words
+}
+
+// speaksAt tells whether a number told in words, or a part of one, may begin at i.
+func speaksAt(toks []token, i int) bool {
+	switch t := &toks[i]; t.kind {
+	case number:
+		return fractionAfter(toks, i) > 0
+	case word:
+		if _, ok := numberWords[t.text]; ok || t.text == "buck" {
+			return true
+		}
+		return halfBar(toks, i) > 0
+	}
+	return false
 }
 
 // wholly tells whether "cien" is no number: "el tanque está al cien".

@@ -57,7 +57,7 @@ next:
 // fractionAfter measures what makes toks[i], in digits, a fraction: "1/2" after
 // it, "and a half", "point 5".
 func fractionAfter(toks []token, i int) int {
-	t := toks[i]
+	t := &toks[i]
 	if !t.num.integer || t.num.time || t.num.phone || t.num.money {
 		return 0
 	}

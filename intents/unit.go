@@ -34,19 +34,24 @@ func pressureUnit(u string) bool {
 // units gives each number the unit that follows it.
 func (m *message) units() {
 	out := m.items[:0]
+	keep := func(it *item) {
+		if out = out[:len(out)+1]; it != &out[len(out)-1] {
+			out[len(out)-1] = *it
+		}
+	}
 	for i := 0; i < len(m.items); i++ {
 		if m.shortPair(i) {
 			m.say(i, "static")
 			m.say(i+3, "flowing")
 		}
-		it := m.items[i]
+		it := &m.items[i]
 		if it.num == nil {
-			out = append(out, it)
+			keep(it)
 			continue
 		}
 		next := i + 1
 		if next < len(m.items) {
-			n := m.items[next]
+			n := &m.items[next]
 			glued := m.toks[n.tok].glued
 			switch {
 			case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
@@ -102,7 +107,7 @@ func (m *message) units() {
 			it.value += 0.5 // "tres bares y medio"
 			i += 2
 		}
-		out = append(out, it)
+		keep(it)
 	}
 	m.items = out
 	// "62 m of head, house side 61 m"
@@ -134,7 +139,7 @@ func (m *message) headAfter(i int) int {
 
 // unitFits tells whether a word after a number is its unit here; short words
 // are units only where nothing else makes sense. Before are the items before the number.
-func (m *message) unitFits(before []item, it, n item, at int, glued bool) bool {
+func (m *message) unitFits(before []item, it, n *item, at int, glued bool) bool {
 	switch n.text {
 	case "f", "c":
 		return glued || m.toks[n.tok].caps || m.degrees(before, it, at)
