@@ -66,6 +66,13 @@ func (m *message) altered(i int) (role, string, bool) {
 			return roleFrom, "… -> …", true
 		}
 	}
+	// "prv to 65 from 50"
+	if j := i + 2; m.text(i-1) == "to" && m.is(i-2, cItem, "prv") && m.text(i+1) == "from" && m.isNum(j) && m.settingLike(i) && m.settingLike(j) {
+		m.verbs = append(m.verbs, verb{at: i - 2, what: "set", done: true, object: "prv", objAt: i - 2})
+		it.owner, m.items[j].owner = i-1, i-1
+		m.setRole(j, roleFrom, "to … from")
+		return roleTo, "to … from", true
+	}
 	// "prv down from 90 to 60"
 	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && (m.text(i-2) == "down" || m.text(i-2) == "up") && m.is(i-3, cItem, "prv") && m.towards(j-1) {
 		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})

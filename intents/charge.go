@@ -19,6 +19,10 @@ func (m *message) changedTo(i int) (role, string, bool) {
 func (m *message) chargeRole(i int) (role, string, bool) {
 	it := &m.items[i]
 	if v := m.verbLeft(i, 8, "charged"); v != nil && !m.pointBetween(v.at, i) && m.numsBetween(v.at, i) == 0 && m.directly(v.at, i) {
+		if m.isAny(i+1, cTarget, "") || m.text(i+1) == "should be" {
+			v.done, v.negated = false, true
+			return roleCharge, "the charge, and what it should be", true // "tank charge 30 should be 60"
+		}
 		if v.planned || v.negated {
 			return roleIgnored, "planned charge", true
 		}

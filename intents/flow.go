@@ -311,7 +311,7 @@ func (m *message) flowAcross(a mention, s int) {
 	if a.flow == assess.Flowing && m.saysOf(s, cColor) {
 		return // "Ran the tub, yes gray." tells of the water, not of the gauge
 	}
-	if m.anyText(s, "spinning", "spins", "turning") {
+	if a.flow == assess.Flowing && m.tellsDrop(s) || m.anyText(s, "spinning", "spins", "turning") {
 		return // "Meter was spinning with the house shut." tells of a leak
 	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)

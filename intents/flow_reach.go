@@ -60,7 +60,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
-	case quantified, a.flow == assess.Static && a.at < last.at && m.hasSym(first.sent, "creep"):
+	case quantified, a.flow == assess.Static && m.hasSym(first.sent, "creep"):
 		for k := lo; k < hi; k++ {
 			if m.readings[k].Flow == "" {
 				m.readings[k].Flow = a.flow
@@ -263,4 +263,15 @@ func (m *message) flowSame() {
 			r.Flow = m.readings[k-1].Flow
 		}
 	}
+}
+
+// tellsDrop tells whether sentence s tells by how much the pressure falls: "loses about 15
+// psi with the lawn going".
+func (m *message) tellsDrop(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].why == "a difference" {
+			return true
+		}
+	}
+	return false
 }

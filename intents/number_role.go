@@ -162,7 +162,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if it.value == 0 && m.text(i+1) == "charge" {
 		return roleIgnored, "no charge"
 	}
-	if it.value == 0 && m.is(i+1, cSym, "") {
+	if it.value == 0 && m.is(i+1, cSym, "") && !(m.is(i+1, cSym, "no_water") && i > 0 && (m.items[i-1].point != "" || m.items[i-1].role == roleTaken)) {
 		return roleIgnored, "none of it"
 	}
 	if it.unit == "" && m.moneyTalk(i) {

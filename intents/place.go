@@ -131,6 +131,11 @@ func (m *message) places() {
 				continue
 			}
 			its[i].point = string(assess.Bibb)
+			if k := i + 2; m.isMark(i+1, ",") && m.is(k, cPlace, "") && (m.closes(k) || m.text(k+1) == "one" && m.closes(k+1)) && m.isNum(i-2) != m.isNum(i-3) {
+				v, _ := m.val(k, cPlace)
+				its[i].point, its[k].role = v+"_bibb", roleTaken // "109 at the bib, side one"
+				continue
+			}
 			if k := m.ahead(i, cPlace, 5, bibbToPlace); k > 0 && !m.bibbFollows(k) {
 				v, _ := m.val(k, cPlace)
 				its[i].point = v + "_bibb"

@@ -129,6 +129,8 @@ func (m *message) planSentence(s int) {
 		if a.other {
 			if c, ok := m.brings(s, a.at); ok {
 				a.code, a.other = c, false
+			} else if m.seenAgain(a.at, w) {
+				a.code, a.other = assess.Recheck, false
 			}
 		}
 		d := w.days

@@ -99,6 +99,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			return action{at: i, code: assess.Recheck, needed: true}, true
 		case "check":
 			// a word of checking that is a follow-up only where a time or a wish says so
+			if strings.HasPrefix(m.text(i), "see ") && (!m.momentSeg(i) || !m.anyReadingLike()) {
+				continue // "see you in an hour"
+			}
 			if !done && !m.doneWords(s) && !m.denied(i) && (will || m.momentSeg(i)) {
 				return action{at: i, code: assess.Recheck, needed: will}, true
 			}

@@ -219,3 +219,12 @@ func (m *message) itemToo(se sentence, w moment) []planned {
 	d := w.days
 	return []planned{{k, assess.Plan{Action: code, InDays: &d}}}
 }
+
+// seenAgain tells whether coming back at item i, at the end of its clause, can only mean to
+// look at the house again: months ahead, with no other purpose told: "back in a year".
+func (m *message) seenAgain(i int, w moment) bool {
+	if !strings.HasSuffix(m.text(i), "back") || !w.span || w.days < 90 || !m.closes(w.end-1) || w.at-i > 2 {
+		return false
+	}
+	return m.anyReadingLike() && len(m.work) == 0 && m.lastFailed(i) == ""
+}

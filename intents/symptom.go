@@ -94,12 +94,22 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 		if s.Symptom.Symptom == name {
 			if s.Absent && !absent {
 				s.Absent = false
+			} else if absent && name != assess.Leak && m.hereNow(i) {
+				s.Absent = true
 			}
 			return
 		}
 	}
 	m.symptoms = append(m.symptoms, symptomSeen{i, assess.Symptom{Symptom: name, Absent: absent}})
 	m.note(i, string(name), "symptom")
+}
+
+// hereNow tells whether the symptom at item i is told of today or of this very house: "smelled
+// gas last week, no gas smell today".
+func (m *message) hereNow(i int) bool {
+	return m.right(i, 5, true, func(k int) bool {
+		return m.items[k].seg == m.items[i].seg && (m.is(k, cNow, "") || m.says(k, "today", "here", "this one", "hoy", "aqui"))
+	}) >= 0
 }
 
 var symptomOpener = opener{
@@ -113,6 +123,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		return "", false
 	}
 	t := m.text(i)
+	if m.is(i, cSym, "creep") && m.is(i+1, cHint, "lookout") && m.closes(i+1) && m.laterSym(i, "creep") {
+		return "", false // "Creep check, ten minutes with everything shut: no creep"
+	}
 	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
 		return "", false
 	}
@@ -293,4 +306,14 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		}
 	}
 	return assess.SymptomName(v), true
+}
+
+// laterSym tells whether a symptom is told again behind item i in its sentence.
+func (m *message) laterSym(i int, sym string) bool {
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if m.is(k, cSym, sym) {
+			return true
+		}
+	}
+	return false
 }

@@ -29,7 +29,14 @@ func (m *message) chainBack(k, at int) {
 func (m *message) wentTo() {
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
-		if a.sent != b.sent || !m.leadsTo(a.at, b.at) || !samePlace(a, b) || a.When != "" || b.When != "" {
+		if a.sent != b.sent || !samePlace(a, b) || a.When != "" || b.When != "" {
+			continue
+		}
+		if m.text(b.at-1) == "from" && b.at == a.at+2 && b.PSI > a.PSI && a.Flow == "" && b.Flow == "" && (m.is(a.at-1, cHint, "moves") || m.is(a.at-1, cAfter, "")) {
+			a.When, b.When = assess.After, assess.Before // "laundry came down to sixty from ninety seven"
+			continue
+		}
+		if !m.leadsTo(a.at, b.at) {
 			continue
 		}
 		moves := func(k int) bool { return m.is(k, cHint, "moves") }
