@@ -214,6 +214,9 @@ func (m *message) continues(s int) bool {
 				return true
 			}
 		}
+		if m.is(i, cHint, "daytime") || m.says(i, "noon", "midnight", "mediodia") {
+			return true // "8am: 74. Noon: 76."
+		}
 		if m.is(i, cHint, "cold") && m.coldSpell(i) {
 			return true // "laundry 94 with the elements on; cold, 70"
 		}

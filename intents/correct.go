@@ -351,3 +351,18 @@ func (m *message) readingBefore(at int) bool {
 	}
 	return false
 }
+
+// undoneFor makes an undoing a correction where the number to be disregarded is told and the
+// right one follows: "disregard the 58, that was with the dishwasher going. Static is 66."
+func (m *message) undoneFor() {
+	for k := range m.asks {
+		a := &m.asks[k]
+		if a.About != AskUndo || len(m.readings) == 0 {
+			continue
+		}
+		n := m.right(a.at, 3, true, func(j int) bool { return m.items[j].num != nil && m.items[j].unit == "" && m.items[j].role != roleReading })
+		if n > 0 && m.readings[len(m.readings)-1].at > n && m.items[n].value >= leastPSI {
+			a.About = AskCorrect
+		}
+	}
+}

@@ -153,7 +153,7 @@ func (m *message) moves(i int) bool {
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
 		case "in", "out":
 			// "screwed the regulator in a little"
-			return m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn"
+			return m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn" || m.says(k+1, "til", "till", "until")
 		case "from", "to", "de", "a", "->":
 			return m.isNum(k+1) || m.isNum(k+2)
 		}

@@ -35,6 +35,8 @@ func (m *message) flowTag(i int) assess.Flow {
 		return "" // "no water on the whole block", "sprinklers are on their own line"
 	case m.is(i, cStatic, "") && strings.Contains(m.text(i), "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0:
 		return "" // "whole house is quiet, no hammer"
+	case m.is(i, cStatic, "") && strings.HasSuffix(m.text(i), " still") && m.text(i+1) == "on":
+		return "" // "closed the stop, house still on"
 	case m.is(i, cStatic, ""):
 		return assess.Static
 	case m.is(i, cFlowing, ""):

@@ -18,7 +18,7 @@ func (m *message) flowTalk(i int) assess.Flow {
 		return ""
 	}
 	switch {
-	case m.is(i, cHint, "quiet"):
+	case m.is(i, cHint, "quiet") && !(m.text(i) == "still" && m.is(i+1, cOn, "")):
 		if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wholehouse") && m.items[k].seg == m.items[i].seg }) >= 0 {
 			return assess.Static // "whole house hushed"
 		}

@@ -36,8 +36,8 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	}) >= 0 {
 		return ""
 	}
-	if m.leadsOn(i) {
-		return ""
+	if m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") {
+		return "" // "thermostat at hot"
 	}
 	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !oneOf(t, "with", "w", "w/", "when") {
 		return "" // "pointed it out"
@@ -97,7 +97,12 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
 	switch m.text(i) {
-	case "fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
+	case "hot":
+		if m.hotAfterCold(i) {
+			return assess.Firing
+		}
+		on = true
+	case "fired", "running", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
 		on = on || true
 	case "quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged", "of":
 		off = true
@@ -121,7 +126,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 func (m *message) notNear(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing":
+		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing", "wont", "cant", "couldnt":
 			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
 				return false // "wait no it's firing"
 			}
@@ -209,7 +214,7 @@ func (m *message) burnerNear(i int) bool {
 		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
 			return false
 		}
-		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cDid, "") {
+		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cDid, "") && !m.is(k, cDid, "flushed") {
 			return false
 		}
 	}

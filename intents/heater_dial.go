@@ -54,6 +54,10 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if topic == "heater" && prev == "at" && int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160 && m.closes(i) && m.heaterFacts(at, i-1) {
 		return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
 	}
+	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 && it.value <= 160 && m.dialBefore(it.sent) {
+		v.object = "heater"
+		return roleTemp, "the dial turned back", true // "moved the thermostat to 150. Turned it back to 120."
+	}
 	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
 		return 0, "", false
 	}

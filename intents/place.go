@@ -12,7 +12,7 @@ var placeOpener = opener{
 	hints:   []string{"bothsides", "enters", "leaves"},
 	words: []string{
 		"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes",
-		"drain", "house", "casa", "hose", "abajo",
+		"drain", "house", "casa", "hose", "wash", "abajo",
 	},
 	typed: []string{"st", "bth"},
 }
@@ -98,6 +98,9 @@ func (m *message) places() {
 		}
 		if m.hoseInList(i) {
 			its[i].point = string(assess.Bibb)
+			if its[i].text == "wash" {
+				its[i].point = string(assess.Laundry) // "kit 58, lav 57, wash 58"
+			}
 			continue
 		}
 		if p := m.inOrOut(i); p != "" {
@@ -171,7 +174,7 @@ func (m *message) places() {
 				}
 				continue // "rear bath": the bath is the point
 			}
-			if its[i].text == "back" && m.timeWordAt(i+1) {
+			if _, day := weekdays[m.text(i+1)]; its[i].text == "back" && (day || m.says(i+1, "tomorrow", "next")) {
 				continue // "no tank back friday to put one in"
 			}
 			its[i].point = v + "_bibb"

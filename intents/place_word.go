@@ -89,7 +89,7 @@ func (m *message) drainOfTank(i int) bool {
 	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
 		return true // "71 at the drain"
 	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) {
-		if m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 {
+		if m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 || p == "its" && m.heaterBefore(i) {
 			return true // "120 gal electric heater, 62 at its drain"
 		}
 	}
@@ -99,7 +99,7 @@ func (m *message) drainOfTank(i int) bool {
 
 // hoseInList tells whether "hose" is a bibb among other test points: "tub 70, hose 71".
 func (m *message) hoseInList(i int) bool {
-	if m.text(i) != "hose" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
+	if m.text(i) != "hose" && m.text(i) != "wash" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
 		return false
 	}
 	if m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) {
@@ -246,4 +246,15 @@ func (m *message) valved(i int) bool {
 		k--
 	}
 	return m.is(k, cHint, "valves") && m.text(k) != "off" && m.text(k) != "open" && m.items[k].sent == m.items[i].sent
+}
+
+// heaterBefore tells whether the sentences before that of item i speak of a heater: "its
+// drain".
+func (m *message) heaterBefore(i int) bool {
+	for k := m.sents[m.items[i].sent].from - 1; k >= 0; k-- {
+		if m.is(k, cItem, "heater") || m.is(k, cFuel, "") {
+			return true
+		}
+	}
+	return false
 }

@@ -2,6 +2,7 @@ package intents
 
 import (
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -184,6 +185,9 @@ func anyUsed(used []bool) bool {
 func (m *message) past(w moment) bool {
 	if m.text(w.end) == "on" && m.closes(w.end) {
 		return true // "follow-up visit, one month on"
+	}
+	if strings.HasPrefix(m.text(w.end), "since") {
+		return true // "30 days since the new reg"
 	}
 	opens := m.items[w.at].sent == 0 && w.at <= m.sents[0].from+4
 	if w.span && opens && m.says(w.end, "after", "since") && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {

@@ -81,7 +81,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done || m.doneWords(s) && !m.nextAfterDone(s, i) {
 				return action{}, false
 			}
-			if m.headsVisit(i, s) || m.leftOut(i) {
+			if m.headsVisit(i, s) || m.leftOut(i) || m.cameTo(i) {
 				return action{}, false
 			}
 			if bareCheck(m.text(i)) {
@@ -285,6 +285,12 @@ func (m *message) refused(i int) bool {
 		}
 	}
 	return false
+}
+
+// cameTo tells whether the follow-up at item i is what the visit was for: "came by to
+// recheck 44 Juniper".
+func (m *message) cameTo(i int) bool {
+	return m.text(i-1) == "to" && m.left(i-1, 3, true, func(k int) bool { return m.is(k, cHint, "camehere") }) >= 0
 }
 
 // leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",

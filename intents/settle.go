@@ -9,6 +9,7 @@ import (
 
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
+	m.undoneFor()
 	m.whens()
 	m.alsoThen()
 	m.underHeads()
@@ -83,6 +84,9 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 	}
 	if t == "it was" && (m.text(i-1) == "read" || m.text(i-1) == "looked" || m.text(i-1) == "checked" || m.text(i-1) == "i read") {
 		return "" // "the pressure there when I read it was 76"
+	}
+	if t == "since the" && !m.is(i+1, cItem, "") && !m.is(i+1, cPart, "") && !m.is(i+1, cBase, "") && !m.is(i+1, cHint, "job") && !m.is(i+1, cDid, "") {
+		return "" // "charged 70 since the house runs 70"
 	}
 	if t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 {
 		return assess.Before // "replaced the prv, front 60, had 118"

@@ -185,6 +185,14 @@ func (m *message) judge(v *verb) {
 			v.planned = true
 			break
 		}
+		if m.text(k) == "day" && m.says(k+1, "i", "we") {
+			v.negated = true // "same as the day I put it in"
+			break
+		}
+		if m.text(k) == "found" && m.is(v.at-1, cItem, "prv") && v.what == "set" {
+			v.negated = true // "found the prv cranked all the way in"
+			break
+		}
 		if m.text(k) == "when" && m.is(k-1, cUnknown, "") {
 			v.negated = true // "nobody remembers when the tank was hung"
 			break
