@@ -94,7 +94,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 			}
 		}
 		for j := min(x.at, a.at) + 1; j < max(x.at, a.at); j++ {
-			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) && !(a.what == "cond" && m.landmarkItem(j, items)) {
+			if m.is(j, cItem, "") && !m.taken(j) && !(m.items[j].point != "" && m.pointUsed(j)) && !(a.what == "cond" && m.landmarkItem(j, items)) && !(m.is(j, cItem, "drain_valve") && m.heaterWith(j, a.at)) {
 				c += 6
 			}
 			if m.items[j].num != nil && m.items[j].role == roleReading {

@@ -262,6 +262,9 @@ func (m *message) moneyTalk(i int) bool {
 	if m.points(i) {
 		return false
 	}
+	if strings.HasSuffix(m.text(i-1), " charges") {
+		return true // "sprinkler guy charges 85"
+	}
 	switch m.text(first) {
 	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
 		return true

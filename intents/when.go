@@ -83,7 +83,7 @@ func (m *message) sameAgain(a, b *reading) bool {
 // sinceTheDeed places a pressure that is told after the work at a point whose pressure
 // before it was told: "88 before I did anything at the front, turned the prv down and got 62".
 func (m *message) sinceTheDeed() {
-	for k := 1; k < len(m.readings); k++ {
+	for k := range m.readings {
 		r := &m.readings[k]
 		gave := func(k int) bool { return m.is(k, cClaim, "has") && m.text(k) != "at" && m.text(k) != "had" }
 		if r.When == "" && !r.Peak && m.wentThere(r) {
