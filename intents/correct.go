@@ -360,7 +360,9 @@ func (m *message) undoneFor() {
 		if a.About != AskUndo || len(m.readings) == 0 {
 			continue
 		}
-		n := m.right(a.at, 3, true, func(j int) bool { return m.items[j].num != nil && m.items[j].unit == "" && m.items[j].role != roleReading })
+		n := m.right(a.at, 3, true, func(j int) bool {
+			return m.items[j].num != nil && m.items[j].unit == "" && m.items[j].role != roleReading
+		})
 		if n > 0 && m.readings[len(m.readings)-1].at > n && m.items[n].value >= leastPSI {
 			a.About = AskCorrect
 		}
