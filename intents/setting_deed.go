@@ -1,0 +1,69 @@
+package intents
+
+// bothAt is why a number is what both parts of two deeds were set to.
+const bothAt = "both set to"
+
+// bothDeeds returns the deed whose two parts the number at i is told for: "installed
+// PRV and exp tank, both at 60".
+func (m *message) bothDeeds(i int) *verb {
+	k := i - 1
+	if m.prepBefore(i) {
+		k--
+	}
+	for m.is(k, cDid, "set") || m.is(k, cDid, "charged") {
+		k--
+	}
+	if !m.is(k, cHint, "both") || !m.isMark(k-1, ",", "(", "-", ".", "\n") && m.text(k-1) != "and" {
+		return nil
+	}
+	v := m.verbLeft(i, 14, "installed", "replaced")
+	if v == nil || !v.done || v.object != "prv" && v.object != "expansion_tank" || m.numsBetween(v.at, i) > 0 || m.pointBetween(v.at, i) {
+		return nil
+	}
+	return v
+}
+
+// bothSetTo tells whether the number at i is what the two parts of a deed were set to:
+// "changed out the prv and hung their first exp tank today, both at 60".
+func (m *message) bothSetTo(i int) bool {
+	k := i - 1
+	for m.text(k) == "at" || m.text(k) == "to" || m.text(k) == "set" || m.text(k) == "set at" || m.text(k) == "@" {
+		k--
+	}
+	if m.text(k) != "both" || k == i-1 || m.points(i) {
+		return false
+	}
+	v := m.verbLeft(k, 16, "installed", "replaced")
+	return v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && m.namesItem("prv") && m.namesItem("expansion_tank")
+}
+
+// deedBefore finds the last deed done on a part in the sentences before item i.
+func (m *message) deedBefore(i int, object string) *verb {
+	for k := len(m.verbs) - 1; k >= 0; k-- {
+		if v := &m.verbs[k]; v.at < i && v.done && v.object == object {
+			return v
+		}
+	}
+	return nil
+}
+
+// onlyFound tells whether the one number between a deed and item i is the air that
+// was found: "le eché aire al tanque, traía 25 y quedó en 58".
+func (m *message) onlyFound(at, i int) bool {
+	p := m.prevNum(i)
+	return p > at && m.items[p].role == roleCharge && m.numsBetween(at, i) == 1
+}
+
+// setLast tells whether the number at i, a clause of its own, is what the part of
+// the deed v was set to: "le puse la reguladora nueva a la señora, a 58 libras",
+// "installed an exp tank, 2 gal, at 60 psi".
+func (m *message) setLast(v *verb, i int) bool {
+	if t := m.text(i - 1); t != "a" && t != "at" && t != "en" || !m.isMark(i-2, ",") || v.object != "prv" && v.object != "expansion_tank" {
+		return false
+	}
+	end := i
+	if m.is(i+1, cUnit, "") {
+		end++
+	}
+	return m.closes(end) && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i)
+}

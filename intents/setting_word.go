@@ -1,0 +1,68 @@
+package intents
+
+import "strings"
+
+// plainThermostat tells whether item k names a thermostat, and not by "dial" or "temp", which
+// a pressure may have as well.
+func (m *message) plainThermostat(k int) bool {
+	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp")
+}
+
+var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))
+
+// settingWord tells whether a clause gives the number at i as what its regulator is
+// set to: "prv sits at 58 on its dial", "regulator has a setting of 4 bar", "he's set
+// for 60 on the prv".
+func (m *message) settingWord(i int) bool {
+	if m.shut(settingWordGate) {
+		return false
+	}
+	it := &m.items[i]
+	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 || m.is(i-1, cHint, "shift") {
+		return false // "regulator setting lowered 20 lbs"
+	}
+	s := m.sents[it.sent]
+	prv, word := false, false
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg != it.seg {
+			continue
+		}
+		switch v, ok := m.val(k, cItem); {
+		case ok && v == "prv":
+			prv = true
+		case ok || m.items[k].point != "" && !m.items[k].weak || k != i && m.items[k].num != nil && m.items[k].role != roleYear && abs(k-i) < 4:
+			return false
+		case m.is(k, cDid, "") && m.deedAtVerb(k):
+			return false
+		}
+		switch m.text(k + 1) {
+		case "around", "about", "roughly", "near":
+			word = word || m.is(k, cDid, "set") && k+2 == i
+		}
+		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
+	}
+	if topic, _ := m.topicBefore(i); !prv && topic == "prv" {
+		return m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "setting") && m.items[k].seg == it.seg }) >= 0 // "prv 2008, tag setting 65"
+	}
+	return prv && word
+}
+
+// deedAtVerb tells whether the word of work at item k was done on the visit.
+func (m *message) deedAtVerb(k int) bool {
+	for _, v := range m.verbs {
+		if v.at == k {
+			return (v.done || v.planned) && !m.is(k, cHint, "setting")
+		}
+	}
+	return false
+}
+
+// labelBefore returns where the word that names a label stands right before item i, or i:
+// "tag setting 65".
+func (m *message) labelBefore(i int) int {
+	switch m.text(i - 1) {
+	case "tag", "label", "sticker", "placa", "etiqueta":
+		return i - 1
+	}
+	return i
+}
