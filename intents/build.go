@@ -208,10 +208,18 @@ func (m *message) add(tok, n int) *item {
 	return it
 }
 
+// phrase is what the lexicon knows of a phrase, side by side for quick reading.
+type phrase struct {
+	text  string
+	tags  []tag
+	kinds classSet
+	keys  key
+}
+
 // means makes an item the phrase of a node of the lexicon.
 func (m *message) means(it *item, node int32) {
-	it.text, it.tags, it.kinds = m.p.lex.phrases[node], m.p.lex.tags[node], m.p.kinds[node]
-	it.keys = m.p.keys[node]
+	p := &m.p.phrases[node]
+	it.text, it.tags, it.kinds, it.keys = p.text, p.tags, p.kinds, p.keys
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}

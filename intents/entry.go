@@ -15,6 +15,7 @@ type entry struct {
 	never  bool   // never inside a street's name
 	heads  bool   // begins a street's name of two words
 	calle  bool   // begins a street's name in Spanish
+	number bool   // stands in a number told in words
 }
 
 // stranger is the entry of every word that the lexicon does not know.
@@ -97,6 +98,9 @@ func (l *lexicon) enter() {
 	}
 	for w := range l.heads {
 		l.entry(w).heads = true
+	}
+	for w := range numberWords {
+		l.entry(w).number = true
 	}
 	for w := range spanishStreet {
 		l.entry(w).calle = true

@@ -12,7 +12,14 @@ type gate []meaning
 type meaning uint16
 
 // meanings is the size of that table.
-const meanings = 512
+const meanings = 4096
+
+// meaningSet is a set of meanings, one bit each.
+type meaningSet [meanings / 64]uint64
+
+func (s *meaningSet) has(x meaning) bool { return s[x>>6%(meanings/64)]>>(x&63)&1 != 0 }
+
+func (s *meaningSet) add(x meaning) { s[x>>6%(meanings/64)] |= 1 << (x & 63) }
 
 // onlyWith is the gate of a rule that needs one of some values of a class.
 func onlyWith(c class, values ...string) gate {
@@ -34,7 +41,7 @@ func meaningOf(c class, value string) meaning {
 // shut tells whether the message holds nothing that the gate asks for.
 func (m *message) shut(g gate) bool {
 	for _, x := range g {
-		if m.holds[x] {
+		if m.holds.has(x) {
 			return false
 		}
 	}
@@ -45,13 +52,13 @@ func (m *message) shut(g gate) bool {
 func (m *message) openAll() {
 	m.allKeys = ^key(0)
 	for i := range m.holds {
-		m.holds[i] = true
+		m.holds[i] = ^uint64(0)
 	}
 }
 
 // hold notes that the message holds the meanings of tags.
 func (m *message) hold(tags []tag) {
 	for _, t := range tags {
-		m.holds[t.meaning] = true
+		m.holds.add(t.meaning)
 	}
 }

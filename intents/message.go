@@ -14,7 +14,7 @@ type message struct {
 	kinds   classSet // the classes of all items
 	keys    key      // the keys of all items
 	allKeys key      // of every item, besides its own
-	holds   [meanings]bool
+	holds   meaningSet
 	sents   []sentence
 	sites   []address
 	site    *address

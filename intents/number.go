@@ -54,9 +54,9 @@ type chunk struct {
 // spoken gathers number words into number tokens; digits stay as they are.
 // Fractions and decimals are joined on the way: "two and a half", "58 y medio",
 // "4 point 5".
-func spoken(toks []token) []token {
+func (p *Parser) spoken(toks []token) []token {
 	first := 0
-	for first < len(toks) && !speaksAt(toks, first) {
+	for first < len(toks) && !p.speaksAt(toks, first) {
 		first++
 	}
 	out := toks[:first]
@@ -124,15 +124,12 @@ func nameAfterNumber(t *token, before []token) bool {
 }
 
 // speaksAt tells whether a number told in words, or a part of one, may begin at i.
-func speaksAt(toks []token, i int) bool {
+func (p *Parser) speaksAt(toks []token, i int) bool {
 	switch t := &toks[i]; t.kind {
 	case number:
 		return fractionAfter(toks, i) > 0
 	case word:
-		if _, ok := numberWords[t.text]; ok || t.text == "buck" {
-			return true
-		}
-		return halfBar(toks, i) > 0
+		return p.lex.of(t).number || t.text == "buck" || halfBar(toks, i) > 0
 	}
 	return false
 }

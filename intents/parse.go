@@ -14,7 +14,7 @@ type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
-	keys      []key      // by node of the lexicon: the rules that may begin at its phrase
+	phrases   []phrase   // by node of the lexicon: all that an item takes over
 	scratches sync.Pool  // of *scratch: room to work on
 	ungated   bool       // every gate is open
 }
@@ -49,7 +49,7 @@ func New(words ...Word) (*Parser, error) {
 			tags[i].meaning = meaningOf(tags[i].class, tags[i].value)
 		}
 		p.kinds = append(p.kinds, classesOf(tags))
-		p.keys = append(p.keys, ring.of(p.lex.phrases[node], tags))
+		p.phrases = append(p.phrases, phrase{p.lex.phrases[node], tags, p.kinds[node], ring.of(p.lex.phrases[node], tags)})
 	}
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil
@@ -140,7 +140,7 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	m := d.message()
 	m.p, m.ctx, m.raw, m.explain = p, ctx, text, explain
 	m.clean = undo(text, d)
-	m.toks = spoken(spelled(p.texted(p.thanked(p.opened(m.punctuate(joinSlips(joinBefore(tokenize(m.clean, d)))))))))
+	m.toks = p.spoken(spelled(p.texted(p.thanked(p.opened(m.punctuate(joinSlips(joinBefore(tokenize(m.clean, d)))))))))
 	m.build()
 	m.understand()
 	return m

@@ -44,7 +44,7 @@ func (m *message) places() {
 			m.call(i, "aside") // "~88~ 78 (typo)": the slip is struck out already
 			continue
 		}
-		if !m.begins(i, keyPlace) && !strings.HasSuffix(its[i].text, "s") {
+		if !m.begins(i, keyPlace) && !(m.isNum(i+2) && strings.HasSuffix(its[i].text, "s")) {
 			continue
 		}
 		if p := m.besidePRV(i); p != "" {

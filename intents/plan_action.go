@@ -71,7 +71,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			return action{}, false
 		}
 	}
-	will := m.willNear(i)
+	will := it.kinds.has(cDo) && m.willNear(i)
 	for _, t := range it.tags {
 		if t.class != cDo {
 			continue
@@ -153,7 +153,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		}
 	}
 	// "needs a prv", "quoted a tank"
-	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && m.wantedItem(s, i, will) {
+	if v, ok := m.val(i, cItem); ok && !m.needless(i) && !m.onlyServed(i) && m.wantedItem(s, i) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
 			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && oneOf(t, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2) {
 				code = assess.SetPRV // "customer wants the prv at 50"
@@ -166,11 +166,11 @@ func (m *message) actionAt(i, s int) (action, bool) {
 
 // wantedItem tells whether the item at i is wanted: "a new prv would be a good idea", "needs
 // a tank", "Next: prv".
-func (m *message) wantedItem(s, i int, will bool) bool {
+func (m *message) wantedItem(s, i int) bool {
 	if m.goodIdea(i) {
 		return true
 	}
-	return will && m.needs(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
+	return m.needs(i) && m.willNear(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
 }
 
 // orders tells whether the word at i begins its sentence as an order, with a day named in

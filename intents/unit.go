@@ -65,7 +65,7 @@ func (m *message) units() {
 				}
 			case n.mark && n.text == "'" && glued:
 				it.unit = "feet"
-				m.holds[meaningOf(cUnit, "feet")] = true
+				m.holds.add(meaningOf(cUnit, "feet"))
 				i++
 				if k := m.headAfter(next + 1); k > 0 {
 					it.unit = "ft" // 140' of head
