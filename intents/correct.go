@@ -84,6 +84,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	case "should read":
 		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore // "should read 60 and reads 95"
 	case "should be":
+		if numBefore && numAfter && m.anyIn(s, func(k int) bool { return k < i && m.is(k, cHint, "slipped") }, setOf(cHint)) {
+			return true // "the 84 on Elm was a typo, should be 48 front"
+		}
 		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
 		return !numBefore && numAfter && (begins || last)

@@ -33,7 +33,7 @@ func (m *message) corrections() {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
 		}
-		if m.text(i+1) == "no" && m.isNum(i+2) && (m.text(i-1) == "era" || m.text(i-1) == "eran") {
+		if m.text(i+1) == "no" && m.isNum(i+2) && (m.text(i-1) == "era" || m.text(i-1) == "eran" || m.is(i-1, cHint, "rightly") && m.hasAsk(AskCorrect)) {
 			continue // the next one is taken back
 		}
 		if m.eitherOr(i) {

@@ -95,6 +95,25 @@ func sentenceEnder(s string) bool {
 	return false
 }
 
+// ohDigits writes the digits around a dictated "oh" as words, as they were said: "1 oh 2"
+// is one oh two.
+func ohDigits(toks []token) []token {
+	digits := [...]string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"}
+	digit := func(k int) bool {
+		return toks[k].kind == number && len(toks[k].num.digits) == 1 && toks[k].num.integer && toks[k].num.value > 0
+	}
+	for i := 1; i+1 < len(toks); i++ {
+		if toks[i].text != "oh" || !digit(i-1) || !digit(i+1) {
+			continue
+		}
+		for _, k := range [...]int{i - 1, i + 1} {
+			t := &toks[k]
+			t.kind, t.text, t.num = word, digits[int(t.num.value)], nil
+		}
+	}
+	return toks
+}
+
 // joinBefore makes one word of "b4" and of "h2o", which are cut as letters and a number.
 func joinBefore(toks []token) []token {
 	for i := 1; i < len(toks); i++ {

@@ -282,6 +282,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "cond" && (m.equipment.absent(owner) || m.sents[m.items[a.at].sent].question && owner != m.itemIn(m.items[a.at].sent)) {
 		return
 	}
+	if k := m.left(a.at, 7, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "whether" }); a.what == "cond" && k >= 0 && m.items[k].seg == m.items[a.at].seg {
+		return // "wants to know if her regulator is bad"
+	}
 	if a.what == "cond" && (m.adverb(a.at) || m.otherNoun(a.at)) {
 		return
 	}

@@ -150,6 +150,12 @@ func (m *message) roleOf(i int) (role, string) {
 		}
 		return roleIgnored, "vague" // "mid 60s at the kitchen", "rear tap 8 5 psi", "front ninety ate"
 	}
+	if n.integer && m.oddCount(i) {
+		if m.pointNear(i) {
+			m.askPlace(i)
+		}
+		return roleIgnored, "vague" // "sixty-some at the tub"
+	}
 	if m.text(i+1) == "y" && (m.text(i+2) == "tantos" || m.text(i+2) == "pico") || m.text(i+1) == "something" {
 		return roleIgnored, "vague"
 	}
@@ -272,6 +278,16 @@ func (m *message) digitsApart(i int) bool {
 	}
 	plain := m.items[i].unit == "" || m.items[i].unit == "psi"
 	return digit(i) && plain && (digit(i+1) || digit(i-1))
+}
+
+// oddCount tells whether tens are told with more that is not counted: "sixty-some",
+// "60 odd".
+func (m *message) oddCount(i int) bool {
+	k := i + 1
+	if m.isMark(k, "-") {
+		k++
+	}
+	return int(m.items[i].value)%10 == 0 && (m.text(k) == "some" || m.text(k) == "odd") && !m.is(k+1, cItem, "") && m.items[i].seg == m.items[min(k, len(m.items)-1)].seg
 }
 
 // pieceOfPoint tells whether a noun is a piece of the test point named right before it:

@@ -104,7 +104,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 				return assess.SetPRV, "prv", true // none of them is set to a pressure
 			}
 		case "":
-			if m.ownsNumber(v.at) {
+			if m.ownsNumber(v.at) || m.turnedBetween(v) {
 				return assess.SetPRV, "prv", true
 			}
 		}
@@ -242,6 +242,23 @@ func (m *message) setsSomething(v *verb) bool {
 		return true // "All I did was turn the screw."
 	}
 	return m.pronoun(v.at) && m.verbTurn(v.at)
+}
+
+// turnedBetween tells whether something was turned between a pressure found and one
+// left, in a sentence that names no part: "found 98 at the back, cranked it, left 62".
+func (m *message) turnedBetween(v *verb) bool {
+	if !m.kinds.has(cBefore) || !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(m.text(v.at), " it ") {
+		return false
+	}
+	s := m.items[v.at].sent
+	found, left := false, false
+	for k := range m.readings {
+		if r := &m.readings[k]; r.sent == s {
+			found = found || r.at < v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cBefore, "") }) >= 0
+			left = left || r.at > v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cAfter, "") || m.is(k, cNow, "") }) >= 0
+		}
+	}
+	return found && left && m.itemIn(s) == "" && !m.anyIn(s, func(int) bool { return true }, setOf(cState, cBurner))
 }
 
 func (m *message) pronoun(at int) bool {

@@ -44,6 +44,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 	switch {
 	case m.hasAsk(AskCorrect), r.When != "":
 		return true
+	case others && m.left(r.at, 4, false, func(k int) bool { return m.is(k, cItem, "gauge") && m.is(k-1, cPart, "old") }) >= 0:
+		return false // "the old gauge said 70, mine says 64 at the bib"
 	case m.left(r.at, 6, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
 		return true
 	case pressureUnit(it.unit) && !others && (known || m.left(r.at, 2, false, func(k int) bool { return m.is(k, cHint, "found") }) >= 0):
