@@ -387,17 +387,29 @@ func (m *message) newNear(at int) bool {
 	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")
 }
 
-// noneBefore tells whether the message says that the house had no such thing.
+// noneBefore tells whether the message says that the house had no such thing: "there
+// was none", of the thing named last, or "no tank before".
 func (m *message) noneBefore(item string) bool {
+	last := ""
 	for k := range m.items {
+		if v, ok := m.val(k, cItem); ok && v != "gauge" && !m.taken(k) {
+			last = m.itemCode(k, v)
+		}
 		switch m.text(k) {
-		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one", "no tenia", "nunca tuvo", "no habia":
-			return true
+		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one",
+			"no tenia", "nunca tuvo", "no habia":
+			if last == item || last == "" {
+				return true
+			}
 		case "no", "without", "sin":
 			if t := m.text(k + 1); t == "hay" || t == "tiene" || t == "habia" || t == "trae" {
 				k++ // "no hay reguladora"
 			}
 			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
+				return true
+			}
+		default:
+			if last == item && m.is(k, cAbsent, "") {
 				return true
 			}
 		}

@@ -52,8 +52,8 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if xs != it.sent {
 			continue
 		}
-		if a.what == "cond" && x.at < a.at && m.landmarkItem(x.at, items) {
-			continue // "house gauge by the reg bit the dust"
+		if (a.what == "cond" || (a.what == "year" || a.what == "age") && !m.fuelNear(a.at)) && x.at < a.at && m.landmarkItem(x.at, items) {
+			continue // "house gauge by the reg bit the dust", "tank above the heater, installed 2020"
 		}
 		if x.item == "drain_valve" && x.at < a.at && (a.what == "year" || a.what == "age" || a.what == "cond") && m.heaterWith(x.at, a.at) {
 			continue // "a 40 gallon gas with a brass drain, 2004, scaled up"

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // workDone is a deed on its way to a statement.
 type workDone struct {
@@ -190,6 +194,17 @@ func (m *message) newFact(v *verb, k int) bool {
 	return m.text(k-1) == "old" || m.text(k-1) == "the" || m.text(k+1) == "prv"
 }
 
+// firstOfItsKind makes a new part an installed one where the message says that there was
+// none before: "hung a new expansion tank, there wasn't one".
+func (m *message) firstOfItsKind(w *workDone) {
+	if w.Action != assess.ReplacedPRV && w.Action != assess.ReplacedTank || !strings.Contains(m.text(w.at), "new") && !m.newNear(w.at) || m.has(cPart, "old") || !m.noneBefore(w.object) {
+		return
+	}
+	if w.Action = assess.InstalledTank; w.object == "prv" {
+		w.Action = assess.InstalledPRV
+	}
+}
+
 // mergeWork joins deeds that are one: "replaced the prv and set it to 60".
 func (m *message) mergeWork() {
 	out := m.work[:0]
@@ -228,6 +243,9 @@ func (m *message) mergeWork() {
 		if !merged {
 			out = append(out, w)
 		}
+	}
+	for k := range out {
+		m.firstOfItsKind(&out[k])
 	}
 	m.work = out
 }
