@@ -196,6 +196,9 @@ func (m *message) itemAbsent(i int) bool {
 		if m.is(k, cLacks, "") {
 			return true
 		}
+		if (t == "neither" || t == "nor") && m.anyIn(m.items[i].sent, func(j int) bool { return j > i && m.is(j, cHint, "stamp") }, setOf(cHint)) {
+			return false // "neither the tank nor the prv has a date"
+		}
 		if (t == "neither" || t == "nor") && m.anyIn(m.items[i].sent, func(j int) bool { return j > i }, setOf(cCond)) {
 			return false // "neither the prv nor the tank is any good"
 		}

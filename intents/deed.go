@@ -178,6 +178,9 @@ func (m *message) byOthers(i int) bool {
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
 		return false
 	}
+	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
+		return true // "no record of it ever being flushed"
+	}
 	if m.text(i-1) == "whoever" {
 		return true
 	}
@@ -209,6 +212,18 @@ func (m *message) byOthers(i int) bool {
 		}
 	}
 	return false
+}
+
+// doneBy tells whether the deed at i is said to be another's: "dialed at 70 by the last
+// guy".
+func (m *message) doneBy(i int) bool {
+	k := m.right(i, 7, true, func(k int) bool { return m.text(k) == "by" })
+	if k < 0 || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	for k++; m.is(k, cDeterminer, "") && !m.is(k, cWhose, ""); k++ {
+	}
+	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k)) || m.formerCrew(k)
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

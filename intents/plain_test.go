@@ -22,6 +22,14 @@ func TestPlainReadings(t *testing.T) {
 		{"truck 2 front left is at 22 psi, rear right 30, somebody air it up", "ask none"},
 		{"lady turned 90 yesterday, front bib 66", "66 front_bibb"},
 		{"old heater out new 40 gal propane in. 66 at the kitchen now", "replaced_heater; heater 40 gal propane; 66 kitchen after"},
+		{"back bib 1 oh 2 heater cold", "102 rear_bibb idle"},
+		{"found 98 at the back, cranked it, left 62", "set_prv; 98 rear_bibb before; 62 rear_bibb after"},
+		{"the 84 on Elm was a typo, should be 48 front", "ask correct; 48 front_bibb"},
+		{"kitchen 85, owner said it should be 60", "85 kitchen"},
+		{"me equivoque, son 76 no 67 atras", "ask correct; 76 rear_bibb"},
+		{"puse el gauge en el drenaje del boiler, 66", "66 heater_drain"},
+		{"the old gauge said 70, mine says 64 at the bib", "64 bibb"},
+		{"gauge sticks at 40 when you bleed it", "gauge suspect"},
 		{"If I've got 120 ft of head at the tank up the hill how many psi is that", "ask convert"},
 	})
 }
@@ -76,5 +84,24 @@ func TestHowToAsk(t *testing.T) {
 		{"whts du tody", "ask due"},
 		{"exp tank size? 40 gal 65 psi", "ask tank_size"},
 		{"tank for a 50 gal, 60 degree rise, 70 psi. how big?", "ask tank_size"},
+	})
+}
+
+// A part put in where there was none, and deeds of other people.
+func TestFirstOfItsKind(t *testing.T) {
+	says(t, [][2]string{
+		{"hung a new 4.5 gal expansion tank, there wasn't one before", "installed_tank; expansion_tank 4.5 gal"},
+		{"installed a new expansion tank, none there before", "installed_tank"},
+		{"put in a new prv, wasn't one before", "installed_prv"},
+		{"hung a new tank, no tank before", "installed_tank"},
+		{"new exp tank installed, charged to 60. had no tank", "installed_tank to 60"},
+		{"hung a new 4.5 gal expansion tank", "replaced_tank; expansion_tank 4.5 gal"},
+		{"put in a new prv set 60. softener none", "replaced_prv to 60; softener none"},
+		{"prv dialed at 70 by the last guy", "prv set 70"},
+		{"no record of it ever being flushed", "heater never maintained"},
+		{"the customer wants to know if her regulator is bad", "ask none"},
+		{"exp tank above the heater, 2 gallon, installed 2020, air at 58", "expansion_tank year 2020 2 gal set 58"},
+		{"tank feels full when I knock on it", "expansion_tank failed"},
+		{"pressed the schrader and water squirted out", "expansion_tank failed"},
 	})
 }

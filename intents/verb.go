@@ -241,6 +241,8 @@ func (m *message) judge(v *verb) {
 	if m.byOthers(v.at) || m.whichWas(v.at) {
 		v.negated = true
 	}
+	by := m.doneBy(v.at)
+	v.negated = v.negated || by
 	v.object, v.objAt = m.objectOf(v)
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
@@ -297,6 +299,9 @@ func (m *message) judge(v *verb) {
 	}
 	if v.what == "charged" && v.object == "expansion_tank" && !v.negated && !v.planned && m.isCharged(v.at) {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
+	}
+	if by && v.what == "set" && v.object == "prv" {
+		v.state, v.planned, v.negated = true, false, false // "prv dialed at 70 by the last guy"
 	}
 	if v.what == "set" && m.hasItSet(v.at) {
 		v.state, v.planned, v.negated = true, false, false // "somebody's got it set at 75"
