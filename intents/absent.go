@@ -12,7 +12,7 @@ func (m *message) named(s int, items []mentionOf) {
 		if m.items[it.at].sent != s {
 			continue
 		}
-		if se := m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) {
+		if se := &m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) {
 			continue
 		}
 		if it.item == "heater" && m.is(it.at, cItem, "tank") {
@@ -172,7 +172,7 @@ func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
 // itemAbsent tells whether the message says that there is no such thing: "no exp
 // tank", "exp tank: none", "no expansion vessel is there".
 func (m *message) itemAbsent(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if t := m.text(i); strings.HasPrefix(t, "ni ") || denies(t) {
 		return true // "no tiene tanque ni check", "no check"
 	}

@@ -150,7 +150,7 @@ func (m *message) headPoint(s int) string {
 // weakPointCounts tells whether a word like "back" at item i of sentence j names its test
 // point with no number beside it: "gauge is on the back", "points: front and back", "Back.".
 func (m *message) weakPointCounts(j, i int) bool {
-	s := m.sents[j]
+	s := &m.sents[j]
 	return m.saysOf(j, cGauged) || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
 }
 
@@ -258,7 +258,7 @@ func (m *message) placeNamed(i int) string {
 // sameGauge tells whether two numbers of a sentence are of one gauge: a state or
 // a time differs between them, or nothing at all is said of the second.
 func (m *message) sameGauge(a, b int) bool {
-	se := m.sents[m.items[a].sent]
+	se := &m.sents[m.items[a].sent]
 	for k := b - 4; k <= b+4 && k < se.to; k++ {
 		if k <= a {
 			continue

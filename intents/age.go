@@ -170,7 +170,7 @@ func (m *message) stampedYear(i int) bool {
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
 		return false
 	}
-	s := m.sents[it.sent]
+	s := &m.sents[it.sent]
 	for k := s.from; k < s.to; k++ {
 		if n := m.items[k].num; n != nil && k != i && len(n.digits) == 2 && n.digits[0] == '0' && n.integer && !n.words && m.is(k-1, cItem, "") {
 			return true

@@ -89,7 +89,7 @@ func (m *message) siteIn(s int, of func(k int) bool) bool {
 // acts tells whether the items of sentence s that of picks hold a deed, something
 // to do at a time, or a number at a test point.
 func (m *message) acts(s int, of func(k int) bool) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	for k := se.from; k < se.to; k++ {
 		if !of(k) {
 			continue
@@ -117,7 +117,7 @@ func (m *message) numberBy(k, step int) bool {
 
 // anyIn tells whether an item of sentence s that of picks is of one of the classes.
 func (m *message) anyIn(s int, of func(k int) bool, classes classSet) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	for k := se.from; k < se.to; k++ {
 		if of(k) && m.items[k].kinds.meets(classes) {
 			return true

@@ -18,7 +18,7 @@ func (m *message) ask() {
 
 // request tells whether a sentence is a question or asks for something.
 func (m *message) request(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if se.question {
 		return true
 	}
@@ -268,7 +268,7 @@ func (m *message) saysDone(s int) bool {
 
 // askTakes tells whether a number belongs to a question rather than to a report.
 func (m *message) askTakes(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if s.askAt > 0 && i >= s.askAt && m.items[i].seg == m.items[s.askAt-1].seg {
 		return m.left(i, i-s.askAt, true, func(k int) bool { return m.text(k) == ":" }) < 0
 	}

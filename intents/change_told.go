@@ -81,7 +81,7 @@ func (m *message) workedWord(k int) bool {
 // openDenied tells whether the clauses of sentence s up to item i plan, want, ask or
 // deny what they tell.
 func (m *message) openDenied(s, i int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if se.question || se.asking {
 		return true
 	}

@@ -10,7 +10,7 @@ func (m *message) convert(s int) bool {
 	if m.shut(convertGate) {
 		return false
 	}
-	se := m.sents[s]
+	se := &m.sents[s]
 	canon := func(u string) string {
 		switch u {
 		case "feet":

@@ -179,7 +179,7 @@ func (m *message) reportTalk(s int) bool {
 // that no phrase foresees: "I had the rear bib wrong, it's 66", "change the
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) {
 		return true
 	}
@@ -223,7 +223,7 @@ func denial(t string) bool {
 // contradicts tells whether a sentence sets a pressure against one that was
 // reported: "kitchen isn't 58, it's 68", "front 60 not 66 like I said".
 func (m *message) contradicts(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	denied, right, told := 0, 0, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -251,7 +251,7 @@ func (m *message) contradicts(s int) bool {
 // retells tells whether a sentence says what was reported and what is right: "I
 // told you kitchen 61, it's 51", "puse 76 en la cocina pero son 67".
 func (m *message) retells(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	told, num := m.opensReported(s), false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -278,7 +278,7 @@ func (m *message) retells(s int) bool {
 // retellsAfter tells whether a sentence says what is right and then, at its end,
 // what was reported: "83 kitchen, my last said 38".
 func (m *message) retellsAfter(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	nums, point := 0, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]

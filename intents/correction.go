@@ -84,7 +84,7 @@ func (m *message) disowned() {
 		if !later {
 			return
 		}
-		se := m.sents[m.items[w].sent]
+		se := &m.sents[m.items[w].sent]
 		told := false
 		for k := se.from; k < w; k++ {
 			told = told || m.reported(k)

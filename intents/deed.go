@@ -188,7 +188,7 @@ func (m *message) byOthers(i int) bool {
 	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, of) >= 0 {
 		return true // "neighbor just had her regulator swapped"
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	k := i - 1
 	for k >= s.from && m.says(k, "just", "already", "had", "has", "previously") {
 		k--
@@ -274,7 +274,7 @@ func (m *message) jobLine(i int) (verb, bool) {
 	if m.shut(jobLineGate) {
 		return verb{}, false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if !m.is(i, cHint, "jobhead") || m.text(i+1) != ":" || i != s.from {
 		return verb{}, false
 	}

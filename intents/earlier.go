@@ -44,7 +44,7 @@ func (m *message) earlierDay() {
 			return
 		}
 	}
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg == m.items[at].seg && (m.is(k, cSym, "") || m.is(k, cDid, "")) {
 			return // "leaked yesterday", "set it yesterday"
@@ -111,7 +111,7 @@ func (m *message) agoAt(i int) (days int, ok bool) {
 // late tells whether the sentence of item i says that the report comes late:
 // "forgot to send this friday".
 func (m *message) late(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < i; k++ {
 		switch m.text(k) {
 		case "forgot", "forgotten", "late", "meant", "didnt", "never", "olvide", "olvido", "tarde":

@@ -69,7 +69,7 @@ func (m *message) findEquipment() {
 	items := m.scratch.named[:0]
 	for i := range m.items {
 		v, ok := m.val(i, cItem)
-		if !ok && be(m.text(i+1)) && m.items[i].point == "heater_drain" && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
+		if !ok && m.items[i].point == "heater_drain" && be(m.text(i+1)) && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
 			v, ok = "heater", true // "bottom of the heater is flaking"
 		}
 		if !ok && m.items[i].point == "heater_drain" && strings.Contains(m.text(i), "drain") && (m.is(i+1, cCond, "") || be(m.text(i+1)) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {

@@ -372,7 +372,7 @@ func (m *message) actionForm(i int) bool {
 			return true
 		}
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < i; k++ {
 		switch m.text(k) {
 		case "then", "opened", "turned", "ran", "luego", "abri", "with", "now", "next", "open":
@@ -398,7 +398,7 @@ func (m *message) closing(i int) bool {
 
 // onlyFlow tells whether the flow at item i is the only one of its sentence.
 func (m *message) onlyFlow(i int) bool {
-	se := m.sents[m.items[i].sent]
+	se := &m.sents[m.items[i].sent]
 	for k := se.from; k < se.to; k++ {
 		if k != i && m.flowTag(k) != "" {
 			return false

@@ -141,7 +141,7 @@ func (m *message) occasional(i int) bool {
 	if when < 0 || m.left(when, 9, false, func(k int) bool { return m.is(k, cSym, "") }) < 0 {
 		return false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].num != nil && m.items[k].role == roleReading {
 			return false
@@ -195,7 +195,7 @@ func (m *message) isTwo(k int) bool {
 // heading tells whether sentence s stands over the lines that follow it: "AS FOUND,
 // two taps open" after a blank line, or with a word of when.
 func (m *message) heading(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if m.text(se.to-1) != "\n" || s+1 >= len(m.sents) {
 		return false
 	}

@@ -88,7 +88,7 @@ func (m *message) saysWhen(i int) bool {
 // troubled tells whether the clause of item i tells a trouble or a drop, of which the
 // running water is only the occasion.
 func (m *message) troubled(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].seg == m.items[i].seg && m.items[k].why == "a difference" {
 			return true

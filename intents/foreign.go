@@ -154,7 +154,7 @@ func (m *message) labelled(i int) bool {
 	if m.shut(labelGate) && !m.kinds.has(cTarget) {
 		return false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
 		if m.own(k) || m.text(k) == "but" || m.text(k) == "pero" {
 			break
@@ -220,7 +220,7 @@ func (m *message) told(i int) bool {
 		return false
 	}
 	it := &m.items[i]
-	s := m.sents[it.sent]
+	s := &m.sents[it.sent]
 	claims, measures, has := false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
 		theirs := m.items[k].why == othersNumber && m.text(k-1) == "at"

@@ -211,7 +211,7 @@ func (m *message) samePoint(lo, hi int) bool {
 
 // columnHeads reads a line that names columns and nothing else but what the rows are.
 func (m *message) columnHeads(s int) []column {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if m.text(se.to-1) != "\n" || se.to-se.from > 12 {
 		return nil
 	}

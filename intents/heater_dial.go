@@ -94,7 +94,7 @@ func (m *message) dialWas(i int) bool {
 
 // pointInClause tells whether a test point stands in the clause of item i.
 func (m *message) pointInClause(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg == m.items[i].seg && m.items[k].point != "" {
 			return true

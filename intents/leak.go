@@ -116,7 +116,7 @@ func (m *message) bursts(i int) bool {
 	case "cracked", "blew", "rotted", "rotted out", "spraying", "sprayed", "gushing", "squirting":
 		return false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := max(s.from, i-6); k < min(s.to, i+4); k++ {
 		if m.items[k].mark && k < i {
 			if m.isItemNear(i) {

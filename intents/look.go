@@ -81,7 +81,7 @@ func (it *item) within(low, high float64) bool {
 // left returns the nearest item left of i in its sentence that ok accepts,
 // looking at most n items back and not past another number unless over; -1 for none.
 func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-n; k-- {
 		if ok(k) {
 			return k
@@ -95,7 +95,7 @@ func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
 
 // right is left for the items right of i; a number of any role ends it.
 func (m *message) right(i, n int, over bool, ok func(k int) bool) int {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to && k <= i+n; k++ {
 		if ok(k) {
 			return k

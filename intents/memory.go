@@ -234,7 +234,7 @@ func (m *message) othersWords(i int) bool {
 	if strings.IndexByte(m.clean.text, '"') < 0 {
 		return false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	open, closed := -1, false
 	for k := s.from; k < s.to; k++ {
 		if !m.items[k].mark || m.text(k) != "\"" {

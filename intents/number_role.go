@@ -406,7 +406,7 @@ func (m *message) tempRole(i int) (role, string) {
 	}
 	// what stands nearest says what is warm: the heater, or water and weather
 	heater, water := -1, -1
-	se := m.sents[it.sent]
+	se := &m.sents[it.sent]
 	for k := i - 1; k >= se.from; k-- {
 		ofHeater := m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cFuel, "") || m.is(k, cDid, "set")
 		if heater < 0 && (ofHeater || m.items[k].role == roleSize || m.isNum(k) && m.items[k].unit == "gal") {

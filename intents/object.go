@@ -194,7 +194,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 // headedBy returns the part that heads the line of a deed, or that a rebuild is told right
 // behind: "exp tank: new one too, swapped", "prv from 2001, rebuilt w kit".
 func (m *message) headedBy(v *verb) string {
-	s := m.sents[m.items[v.at].sent]
+	s := &m.sents[m.items[v.at].sent]
 	topic, at := m.topicBefore(v.at)
 	switch {
 	case v.what == "replaced" && s.header > at && at >= s.from && (topic == "prv" || topic == "expansion_tank"):
@@ -311,7 +311,7 @@ func (m *message) partAfter(at int, part string) bool {
 // leakPart tells whether a deed at item at is the mending of a leak: a washer, a
 // flapper, a fitting or a line that leaked or burst, told here or, of "it", before.
 func (m *message) leakPart(at int) bool {
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	from := max(s.from, at-8)
 	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
 		from = max(m.sents[k].from, at-16)

@@ -287,7 +287,7 @@ func (m *message) fuelNear(i int) bool {
 
 // pronounClause tells whether the clause of item i speaks of "it".
 func (m *message) pronounClause(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		if m.text(k) == "from" && m.foreignNoun(k-1) {
 			return false // "old sheet from 2022"
@@ -305,7 +305,7 @@ func (m *message) pronounClause(i int) bool {
 
 // sentHas tells whether the sentence of item i has a word of a class.
 func (m *message) sentHas(i int, c class) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.is(k, c, "") {
 			return true

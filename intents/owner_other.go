@@ -50,7 +50,7 @@ var ofEquipment = setOf(cItem, cPart, cFuel, cMaterial, cCond, cDid, cPresent, c
 // something else than what was named before: "he measured 55 three years ago", "old
 // sheet from 2022", "sprinklers are weak", "cant get a number that holds".
 func (m *message) ofAnotherNoun(a attribute) bool {
-	s := m.sents[m.items[a.at].sent]
+	s := &m.sents[m.items[a.at].sent]
 	switch a.what {
 	case "unknown":
 		return m.itemIn(m.items[a.at].sent) != "" // "the needle's bent so who knows"
@@ -92,7 +92,7 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 
 // oldFact tells whether a fact is of the part taken out: "old one was a 2004".
 func (m *message) oldFact(at, item int) bool {
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
 		switch m.text(k) {
 		case "took", "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
@@ -205,7 +205,7 @@ func (m *message) factLine(a attribute) string {
 		return ""
 	}
 	s := m.items[a.at].sent
-	se := m.sents[s]
+	se := &m.sents[s]
 	if s == 0 || m.text(se.from-1) != "\n" || se.to-se.from > 5 {
 		return ""
 	}

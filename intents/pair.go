@@ -19,7 +19,7 @@ type event struct {
 // are one thing are joined.
 func (m *message) events(s int) []event {
 	evs := m.scratch.events[:0]
-	se := m.sents[s]
+	se := &m.sents[s]
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		if it.num != nil && it.role == roleReading {
@@ -178,7 +178,7 @@ func (m *message) repeats(i int, pts []string) bool {
 // onlyAgain tells whether the sentence of the number at i tells nothing but a number:
 // "front 58. dyslexic today, 58".
 func (m *message) onlyAgain(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if s.to-s.from > 6 || m.items[i].unit != "" {
 		return false
 	}

@@ -55,7 +55,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 	}
 	// what only a gauge's number is told with, in its own clause, or in the whole sentence
 	// of a number that stands by itself: "85 and holding, all faucets shut"
-	s := m.sents[r.sent]
+	s := &m.sents[r.sent]
 	bare := known && m.left(r.at, 9, true, func(k int) bool { return !m.items[k].mark }) < 0 && m.right(r.at, 40, true, func(k int) bool { return m.items[k].num != nil }) < 0
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg != it.seg && !bare || k == r.at {

@@ -56,7 +56,7 @@ func (m *message) datedToo(p planned) bool {
 }
 
 func (m *message) planSentence(s int) {
-	se := m.sents[s]
+	se := &m.sents[s]
 	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
 		return
 	}

@@ -223,7 +223,7 @@ func (m *message) ambiguousForm(i int) bool { return m.is(i, cDo, "") && m.is(i,
 
 // willNear finds a word of planning before item i in its sentence, or a day in its clause.
 func (m *message) willNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if m.is(i, cWill, "") && m.is(i, cDo, "replace") {
 		return true // "has to go"
 	}

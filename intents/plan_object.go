@@ -69,7 +69,7 @@ func (m *message) goodIdea(i int) bool {
 
 // secondPlan gives a plan to change two things to the second one too: "back Thursday
 // to replace the regulator and the tank both".
-func (m *message) secondPlan(se sentence) {
+func (m *message) secondPlan(se *sentence) {
 	for k := range m.plans {
 		p := m.plans[k]
 		if p.at < se.from || p.at >= se.to || p.Action != assess.ReplacePRV && p.Action != assess.ReplaceTank && p.Action != assess.InstallTank {
@@ -139,7 +139,7 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 // planCode names the follow-up that a word of doing and what stands near it make.
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
-	se := m.sents[s]
+	se := &m.sents[s]
 	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if v == "gauge" {
@@ -288,7 +288,7 @@ func (m *message) turnsDown(i int) bool {
 // gearNear tells whether the clause of item i names a piece of equipment that
 // something is to be done to.
 func (m *message) gearNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := max(s.from, i-8); k < s.to && k <= i+7; k++ {
 		switch v, _ := m.val(k, cItem); v {
 		case "heater", "softener", "recirc", "check_valve", "drain_valve":

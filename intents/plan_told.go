@@ -130,7 +130,7 @@ func (m *message) pronounAction(i, s int) (assess.Action, bool) {
 
 // itemsAndDays gives each item of a line that tells nothing but items and days its own
 // follow-up: "prv friday and tank the week after", "tanque el miércoles".
-func (m *message) itemsAndDays(se sentence, whens []moment) []planned {
+func (m *message) itemsAndDays(se *sentence, whens []moment) []planned {
 	if len(whens) == 0 || se.question {
 		return nil
 	}
@@ -193,7 +193,7 @@ func (m *message) bookedItems(whens []moment) []planned {
 
 // itemToo gives the item right before a second day of its sentence the follow-up that the
 // first one has: "replacing the tank tomorrow and the prv in a week".
-func (m *message) itemToo(se sentence, w moment) []planned {
+func (m *message) itemToo(se *sentence, w moment) []planned {
 	k := w.at - 1
 	for k > se.from && m.says(k, "in", "on", "en", "el", "a", "for") {
 		k--

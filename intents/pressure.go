@@ -13,7 +13,7 @@ var (
 // pressureRole decides a number that can be a pressure.
 func (m *message) pressureRole(i int) (role, string) {
 	it := &m.items[i]
-	s := m.sents[it.sent]
+	s := &m.sents[it.sent]
 	psi := pressureUnit(it.unit)
 	// questions keep their numbers
 	if s.asking && m.askTakes(i) || s.question && m.right(i, 5, true, func(k int) bool { return m.text(k) == "enough" }) >= 0 {
@@ -220,7 +220,7 @@ var (
 
 // tradeNear tells whether the sentence, or a message of little else, speaks of the trade.
 func (m *message) tradeNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	words := 0
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].site && abs(k-i) <= 2 && m.text(i-1) != "behind" || m.items[k].point != "" {
@@ -253,7 +253,7 @@ func (m *message) impossible(i int) {
 
 // moneyTalk tells whether the number at i is a sum of money by the words before it.
 func (m *message) moneyTalk(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
 	first := s.from
 	for first < s.to && m.items[first].mark {
@@ -309,7 +309,7 @@ func (m *message) awayWord(t string) bool {
 // headTalk tells whether metres are a head of water here: others of the message
 // are, or the sentence names a test point or a regulator.
 func (m *message) headTalk(i int) bool {
-	se := m.sents[m.items[i].sent]
+	se := &m.sents[m.items[i].sent]
 	for k := se.from; k < se.to; k++ {
 		if m.items[k].point != "" && !m.items[k].weak || m.is(k, cItem, "prv") {
 			return true

@@ -138,7 +138,7 @@ func (m *message) secondThought(i, j int) bool {
 		return false
 	}
 	points := 0
-	s := m.sents[a.sent]
+	s := &m.sents[a.sent]
 	for k := s.from; k < s.to; k++ {
 		if m.isNum(k) && k != i && k != j {
 			return false

@@ -30,7 +30,7 @@ func (m *message) findReadings() {
 func (m *message) zones() {
 	for k := range m.readings {
 		r := &m.readings[k]
-		s := m.sents[r.sent]
+		s := &m.sents[r.sent]
 		from, to := s.from, s.to
 		if k > 0 && m.readings[k-1].sent == r.sent {
 			from = m.split(m.readings[k-1].at, m.readings[k-1].to, r.from, r.at)

@@ -72,7 +72,7 @@ func (m *message) off(i int) bool {
 // partTaken returns the part that the word at i takes out: "pulled a rotted out 30 gal",
 // "the tank is off the wall", "tore out her old electric".
 func (m *message) partTaken(i int) (string, int) {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to && k <= i+7 && !m.items[k].mark; k++ {
 		if o := m.partAt(k); o != "" {
 			return o, k

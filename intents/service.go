@@ -54,7 +54,7 @@ func (m *message) isService(k int) bool {
 
 // maintainedYear tells whether a year is that of the last service: "flushed in 2019".
 func (m *message) maintainedYear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	last := m.says(i-1, "last time", "last one") || m.text(i-2) == "last time" || m.says(i-1, "one", "was") && m.text(i-2) == "last"
 	if last && m.left(i, 12, true, m.isService) >= 0 {
 		return true // "flushes it every year, last time 2025"
@@ -110,7 +110,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		y = m.ctx.Today.Year - int(m.items[a.at].value)
 	case "lastyear":
 		ok := false
-		s := m.sents[m.items[a.at].sent]
+		s := &m.sents[m.items[a.at].sent]
 		for k := max(s.from, a.at-7); k < min(s.to, a.at+4); k++ {
 			if m.isService(k) {
 				ok = true
@@ -163,7 +163,7 @@ func (m *message) serviceWord(i int) bool { return m.is(i, cHint, "serviced") }
 // servicedItem finds what a word of service at or near item at is said of: the thing
 // before it in the sentence, else the one after it, else the heater.
 func (m *message) servicedItem(at int, items []mentionOf) string {
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	w := -1
 	for k := max(s.from, at-8); k < min(s.to, at+5); k++ {
 		if m.serviceWord(k) {

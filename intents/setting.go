@@ -93,7 +93,7 @@ func (m *message) placeBetween(a, b int) bool {
 }
 
 func (m *message) nextNum(i int) int {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to; k++ {
 		if m.items[k].num != nil {
 			return k
@@ -103,7 +103,7 @@ func (m *message) nextNum(i int) int {
 }
 
 func (m *message) prevNum(i int) int {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
 		if m.items[k].num != nil {
 			return k

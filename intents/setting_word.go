@@ -21,7 +21,7 @@ func (m *message) settingWord(i int) bool {
 	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 20 || psi > 150 || m.is(i-1, cHint, "shift") {
 		return false // "regulator setting lowered 20 lbs"
 	}
-	s := m.sents[it.sent]
+	s := &m.sents[it.sent]
 	prv, word := false, false
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg != it.seg {

@@ -249,7 +249,7 @@ func (m *message) whens() {
 			continue
 		}
 		// a head line: "AS FOUND", "Before:", "al llegar"
-		se := m.sents[s]
+		se := &m.sents[s]
 		if m.weakTime(a.at) && se.to-se.from > 5 || a.at-se.from > 6 {
 			continue
 		}
@@ -320,7 +320,7 @@ func (m *message) workedBetween(a, b int) bool {
 }
 
 func (m *message) endsColon(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	for k := se.to - 1; k >= se.from; k-- {
 		if m.text(k) == "\n" {
 			continue

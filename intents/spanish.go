@@ -31,7 +31,7 @@ func (m *message) weWill(at int) bool {
 	if !base && !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
 		return false
 	}
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	free := func(a, b int) bool {
 		for k := a + 1; k < b; k++ {
 			if t := m.text(k); t == "y" || t == "and" || m.is(k, cWill, "") || m.is(k, cDid, "") || m.is(k, cDo, "") && !m.is(k, cPart, "") {

@@ -14,7 +14,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	if m.is(i, cHint, "denies") {
 		return !m.negRight(i - 1)
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if name == assess.NoWater && m.deniedAfterAll(i) || name == assess.ReliefDischarge && m.is(i, cSym, "no_water") {
 		return true
 	}
@@ -151,7 +151,7 @@ func deniesSymptom(t string) bool {
 
 // listEnds tells whether the list that holds items k..i is joined by "or" or "nor".
 func (m *message) listEnds(k, i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for j := k - 1; j < s.to && j <= i+8; j++ {
 		if j < 0 {
 			continue

@@ -7,7 +7,7 @@ func (m *message) reliefNear(i int) bool {
 	if !m.kinds.has(cRelief) {
 		return false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	it := i - 1
 	for t := m.text(it); oneOf(t, "been", "has", "still", "always", "just", "constantly", "is", "was"); t = m.text(it) {
 		it--
@@ -95,7 +95,7 @@ func (m *message) pressureNear(i int) bool {
 
 // isItemNear tells whether a piece of equipment stands in the clause of item i.
 func (m *message) isItemNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := max(s.from, i-6); k < min(s.to, i+3); k++ {
 		if k != i && m.is(k, cItem, "") && m.separators(min(k, i), max(k, i)) == 0 && !(m.items[k].point != "" && m.pointUsed(k)) {
 			return true
@@ -105,7 +105,7 @@ func (m *message) isItemNear(i int) bool {
 }
 
 func (m *message) fixtureNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := max(s.from, i-4); k < min(s.to, i+3); k++ {
 		if k != i && (m.is(k, cPoint, "bath") || m.is(k, cPoint, "kitchen") || m.is(k, cFixture, "")) && m.text(k) != "valve" {
 			return true
@@ -116,7 +116,7 @@ func (m *message) fixtureNear(i int) bool {
 
 // waterNear tells whether water is what the colour at item i is of.
 func (m *message) waterNear(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to && k <= i+2; k++ {
 		if m.is(k, cWater, "") {
 			return true
@@ -153,7 +153,7 @@ func (m *message) cleared(i int) bool {
 // ofSomethingElse tells whether what drips or hums at item i is no part of a
 // house: "the truck is leaking oil".
 func (m *message) ofSomethingElse(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		it := &m.items[k]
 		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.kinds.has(cStatic) || it.num != nil && it.role == roleReading {

@@ -260,7 +260,7 @@ func (m *message) coloursThing(i int) bool {
 // supposed tells whether a symptom is only what somebody is to tell of or look for:
 // "call us if it ever starts dripping".
 func (m *message) supposed(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	k := m.left(i, 9, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "si" || m.text(k) == "whether" })
 	if k < 0 {
 		return false
@@ -308,7 +308,7 @@ func (m *message) leakIn(seg, s int) bool {
 
 // signIn tells whether the sentence of item i holds a sign.
 func (m *message) signIn(i int, x sign) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.signsOf(k).has(x) {
 			return true

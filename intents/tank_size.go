@@ -176,7 +176,7 @@ func (m *message) sizes(s int) bool {
 
 // tankFor reads "tank for 75 gal, inlet 48, heater at 125?".
 func (m *message) tankFor(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	begins := s+1 < len(m.sents) && m.sents[s+1].question && m.shortSentence(s+1, 4) // "tank for a 50 gal, 70 psi. how big?"
 	for i := se.from; i < se.to && (se.question || begins && i == se.from); i++ {
 		if v, _ := m.val(i, cItem); (v == "tank" || v == "expansion_tank") && m.text(i+1) == "for" {
@@ -190,7 +190,7 @@ func (m *message) tankFor(s int) bool {
 // sizeDoes tells whether a sentence asks which tank a heater takes or whether a
 // size will do: "50 gal, 70 psi, which tank", "will a 2 gal tank do".
 func (m *message) sizeDoes(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	gallons, which, opener, enough := false, false, false, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
@@ -218,7 +218,7 @@ func (m *message) sizeDoes(s int) bool {
 // with a heater: "calc the tank, 55 gal", "what do I buy for an expansion tank, 80
 // gal", "smallest tank for a 40 gal at 70 psi".
 func (m *message) sizingAsked(s int) bool {
-	se := m.sents[s]
+	se := &m.sents[s]
 	gallons, sizing, wh, psi := m.givesSizing(s, s+1), s > 0 && m.shortSentence(s-1, 4) && m.sizingWord(s-1), false, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]

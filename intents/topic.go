@@ -11,7 +11,7 @@ var topics = setOf(cItem, cPart, cState, cFuel)
 // nearest item named before it in the sentence, else the last one of the
 // sentences before.
 func (m *message) topicBefore(i int) (string, int) {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
 		if !m.items[k].kinds.meets(topics) && m.items[k].text != "hot water" {
 			continue

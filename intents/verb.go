@@ -149,7 +149,7 @@ func (m *message) chargesTank(v *verb, tankBefore bool) bool {
 }
 
 func (m *message) judge(v *verb) {
-	s := m.sents[m.items[v.at].sent]
+	s := &m.sents[m.items[v.at].sent]
 	from := max(s.from, v.at-7)
 	for k := v.at - 1; k >= from; k-- {
 		if m.items[k].mark && m.says(k, ",", "(", "/", "-") || m.items[k].seg != m.items[v.at].seg {
@@ -396,7 +396,7 @@ func be(s string) bool {
 // verbBefore tells whether a deed stands before item at, within the clause: then
 // a "set" after it is part of the deed.
 func (m *message) verbBefore(at, upTo int) bool {
-	s := m.sents[m.items[at].sent]
+	s := &m.sents[m.items[at].sent]
 	for k := at; k >= s.from && k >= at-8; k-- {
 		if m.is(k, cDid, "") && k != upTo && !m.stateAt(k) {
 			return true
@@ -457,7 +457,7 @@ func (m *message) verbLeft(i, n int, kinds ...string) *verb {
 	if len(m.verbs) == 0 {
 		return nil
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	for j := len(m.verbs) - 1; j >= 0; j-- {
 		v := &m.verbs[j]
 		if v.at >= i || v.at < s.from {

@@ -18,7 +18,7 @@ func (m *message) objectRight(at int) bool {
 
 // objectOf finds what a deed was done to.
 func (m *message) objectOf(v *verb) (string, int) {
-	s := m.sents[m.items[v.at].sent]
+	s := &m.sents[m.items[v.at].sent]
 	if strings.HasPrefix(m.text(v.at), "new one") {
 		// "pulled the old regulator, new one in"
 		for k := v.at - 1; k >= s.from && k >= v.at-8; k-- {

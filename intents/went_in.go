@@ -60,7 +60,7 @@ func (m *message) firstOne(i int) (verb, bool) {
 	if m.shut(firstOneGate) {
 		return verb{}, false
 	}
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	if s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
 		return verb{}, false
 	}

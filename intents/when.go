@@ -148,7 +148,7 @@ func (m *message) changed() bool {
 // fallsAlone tells whether the fall at item i is a gauge's though nothing is named
 // before it: "dropped to 31 from 64 static when I opened the tub".
 func (m *message) fallsAlone(i int) bool {
-	s := m.sents[m.items[i].sent]
+	s := &m.sents[m.items[i].sent]
 	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing)) && !m.has(cItem, "prv")
 }
 

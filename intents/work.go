@@ -108,7 +108,7 @@ func (m *message) addWork(w workDone) {
 // pastService tells whether a deed lies years back: "they had it flushed last
 // year", "installed 2014", "never flushed".
 func (m *message) pastService(v *verb) bool {
-	s := m.sents[m.items[v.at].sent]
+	s := &m.sents[m.items[v.at].sent]
 	seg := m.items[v.at].seg
 	for k := v.at - 1; k >= s.from && k >= v.at-5; k-- {
 		switch m.text(k) {
