@@ -7,7 +7,7 @@ func (m *message) corrections() {
 	m.disowned()
 	m.misread()
 	for i := range m.items {
-		if m.items[i].num != nil && m.factual(i) {
+		if m.items[i].num != nil && (m.factual(i) || m.items[i].role == roleTo) {
 			m.correctFact(i)
 			continue
 		}
@@ -133,6 +133,7 @@ func (m *message) correctFact(i int) {
 		bare := b.role == roleIgnored && b.unit == a.unit || b.role == roleReading && b.unit == "" && a.role != roleYear
 		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
+			b.owner = a.owner // "set the prv to 60, sorry 62"
 			m.setRole(i, roleIgnored, "corrected")
 		}
 		return

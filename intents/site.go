@@ -23,7 +23,7 @@ func (m *message) chooseSite() {
 		if k == best || a.void {
 			continue
 		}
-		strong := a.suffixed && a.score >= 5.5 || a.suffixed && sameStreet(a.line, b.line)
+		strong := a.suffixed && a.score >= 5.5 || sameStreet(a.line, b.line) // "12 Oak 66 kitchen, 14 Oak 90 kitchen"
 		if !strong && !(a.score >= 4.5 && a.house != b.house) {
 			a.score = -1 // no street line after all
 		}
