@@ -150,7 +150,7 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
 			return assess.FlushedHeater, "heater", true
 		}
-		if obj == "" && (m.underJob(v.at) || strings.HasPrefix(m.text(v.at), "flushed") || m.text(v.at) == "flush done" || m.text(v.at) == "descaled") {
+		if obj == "" && (m.underJob(v.at) || strings.Contains(m.text(v.at), "flush") && strings.Contains(m.text(v.at), " ") || strings.HasPrefix(m.text(v.at), "flushed") || m.text(v.at) == "descaled") {
 			return assess.FlushedHeater, "heater", true
 		}
 	case "fixed":
