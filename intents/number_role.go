@@ -89,6 +89,9 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleIgnored, "time, telephone, money or share"
 	}
 	prev, next := m.text(i-1), m.text(i+1)
+	if next == "/" && n.digits == "24" && m.isNum(i+2) && m.items[i+2].num.digits == "7" {
+		return roleIgnored, "round the clock" // "recirc pump, runs 24/7"
+	}
 	if prev == "(" && next == ")" && m.isNum(i-2) && m.items[i-2].value == it.value {
 		return roleIgnored, "said again" // "sixty-eight (68)"
 	}

@@ -140,6 +140,9 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
 	se := &m.sents[s]
+	if strings.HasSuffix(m.text(i), " it in") || m.text(i+1) == "it" && m.text(i+2) == "in" {
+		obj, _ = m.topicBefore(i) // "she needs a tank and I'll put it in Thursday the regulator's fine"
+	}
 	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if v == "gauge" {

@@ -21,6 +21,9 @@ func (m *message) unswallow() {
 		}
 	}
 	for i := range m.items {
+		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {
+			m.say(i, "inaccurate")
+		}
 		// "exp tank's had it"
 		if m.text(i) == "had" && m.text(i+1) == "it" && m.closes(i+1) && m.is(i-1, cItem, "") && !m.is(i-1, cItem, "gauge") {
 			m.say(i, "shot")
@@ -34,6 +37,19 @@ func (m *message) unswallow() {
 			m.unsay(i)
 		}
 	}
+}
+
+// gaugeOff tells whether the word at i says that a gauge reads wrongly: "gauge reads 5 high",
+// "my gauge is off".
+func (m *message) gaugeOff(i int) bool {
+	k := i - 1
+	if m.text(i) == "off" && be(m.text(k)) {
+		return m.is(k-1, cItem, "gauge") && m.closes(i)
+	}
+	if !m.isNum(k) || m.items[k].value > 20 || m.text(i) == "off" {
+		return false
+	}
+	return m.left(k, 4, true, func(j int) bool { return m.is(j, cItem, "gauge") }) >= 0 && m.right(i, 1, true, func(j int) bool { return m.isNum(j) }) < 0
 }
 
 // plannedDeed names the follow-up of a verb at item i that is told as to come: "coming

@@ -27,6 +27,14 @@ func (m *message) rebuilds(i int) (verb, bool) {
 			return m.is(k, cHint, "inside") && m.items[k].point == "" && m.insideOf(k, k) == "prv"
 		})
 	}
+	if s := m.items[i].sent; in < 0 && m.is(i, cHint, "cleans") && s > 0 && m.text(i+1) == "it" && m.closes(i+1) {
+		// "… but the strainer was packed with sand. Cleaned it."
+		for k := i - 1; k >= m.sents[s-1].from && in < 0; k-- {
+			if m.is(k, cHint, "inside") && m.items[k].point == "" && !m.is(k, cItem, "") {
+				in = k
+			}
+		}
+	}
 	if in < 0 || m.insideOf(in, i) != "prv" {
 		return verb{}, false
 	}

@@ -19,6 +19,9 @@ func (m *message) neverServiced(i int) bool {
 	if x := m.itemIn(m.items[i].sent); m.text(i) == "touched" && !m.serviceWord(i) && x != "" && x != "heater" {
 		return false // "factory preset of 50 on the reducer, never touched"
 	}
+	if m.text(i+1) == "?" && m.says(i+2, "never", "nunca") && m.closes(i+2) {
+		return true // "last flush? never"
+	}
 	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
 		return true // "no flush yet ever"
 	}

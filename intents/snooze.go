@@ -62,6 +62,9 @@ func (m *message) snoozeDays(s int) {
 				break
 			}
 			for _, w := range m.moments {
+				if w.at == i && !w.span && m.spanAfter(i, sn) {
+					continue // "push the Friday one off a week"
+				}
 				if w.at == i {
 					d := w.days
 					a.InDays = &d
@@ -73,6 +76,16 @@ func (m *message) snoozeDays(s int) {
 			}
 		}
 	}
+}
+
+// spanAfter tells whether a span of time follows item i in sentence s.
+func (m *message) spanAfter(i, s int) bool {
+	for _, w := range m.moments {
+		if w.span && w.at > i && w.at < m.sents[s].to {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) momentAfter(i, s int) bool {

@@ -142,6 +142,9 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 		if m.is(i, cTarget, "") && m.isNum(i+1) {
 			return "", false // "la T&P abre a 150"
 		}
+		if m.says(i, "runs", "run") && m.says(i+1, "uphill", "up", "outside", "through", "along") {
+			return "", false // "T&P line runs uphill": where the pipe goes
+		}
 		if m.is(i, cDischarge, "") || m.is(i, cDry, "") || m.is(i, cSym, "leak") {
 			return assess.ReliefDischarge, true
 		}

@@ -47,6 +47,13 @@ func (m *message) findWork() {
 		if it.owner == 0 || it.role != roleTo && it.role != roleFrom {
 			continue
 		}
+		if it.role == roleFrom && it.unit == "" && it.value < 15 {
+			for k := range m.items {
+				if b := &m.items[k]; b.num != nil && b.owner == it.owner && b.role == roleTo && b.unit == "bar" {
+					it.unit = b.unit // "turned it down to 4 bar from 6"
+				}
+			}
+		}
 		p := toPSI(it.value, it.unit)
 		w := m.workAt(it.owner - 1)
 		if w == nil {
