@@ -84,7 +84,11 @@ func (m *message) bareAge(i int) bool {
 	if !it.num.integer || it.num.decimals > 0 || it.value < 3 || it.value > 35 || it.unit != "" {
 		return false
 	}
-	glued := m.is(i-1, cItem, "") && strings.Contains(m.toks[m.items[i-1].tok+m.items[i-1].n-1].raw, "'") // "heater's 11"
+	last := i - 1
+	if t := m.text(last); t == "only" || t == "about" || t == "just" || t == "maybe" {
+		last-- // "heater's only 3"
+	}
+	glued := last >= 0 && m.is(last, cItem, "") && strings.Contains(m.toks[m.items[last].tok+m.items[last].n-1].raw, "'") // "heater's 11"
 	if t := m.text(i - 1); !glued && t != "is" && t != "s" && t != "about" && t != "only" && t != "maybe" && t != "already" && t != "like" {
 		return false
 	}

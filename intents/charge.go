@@ -98,7 +98,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	if t := m.text(i - 1); (t == "holding" || t == "holds") && tank == "expansion_tank" && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}
-	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && !m.pointBetween(at, i) && !m.pointAt(i) && !m.pointAt(i+1) {
+	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && m.leftTag(i, i-at, cPeak, "") < 0 && !m.pointBetween(at, i) && !m.pointAt(i) && !m.pointAt(i+1) {
 		if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
 			if v.what == "set" && v.done && m.prepBefore(i) {
 				it.owner = v.at + 1

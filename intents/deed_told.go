@@ -13,7 +13,7 @@ func (m *message) toldDeed(i int) (verb, bool) {
 	}
 	var v verb
 	switch {
-	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.givesAir(i, &v), m.givesPart(i, &v),
+	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.putsDrain(i, &v), m.givesAir(i, &v), m.givesPart(i, &v),
 		m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
 		return v, true
 	}
@@ -46,6 +46,16 @@ func (m *message) placesFirst(i int, v *verb) bool {
 	}
 	o := m.partAt(k)
 	return (o == "prv" || o == "expansion_tank") && m.noneYet(k) && m.tellsDeed(v, i, "installed", o, k)
+}
+
+// putsDrain reads a drain valve put on a heater, told with what it is made of: "put a
+// brass drain valve on the heater, old one was plastic".
+func (m *message) putsDrain(i int, v *verb) bool {
+	if !m.is(i, cHint, "puts") || !m.kinds.has(cMaterial) {
+		return false
+	}
+	k := m.right(i, 4, false, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "drain_valve") })
+	return k >= 0 && m.is(k, cItem, "drain_valve") && m.right(i, k-i, false, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 && m.tellsDeed(v, i, "replaced", "drain_valve", k)
 }
 
 // noneYet tells whether the sentence says that the house had no such thing as the part

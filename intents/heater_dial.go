@@ -12,6 +12,9 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	prev := m.text(i - 1)
+	if m.text(i+1) == "on" && m.is(i+2, cDeterminer, "") && m.is(i+3, cPart, "thermostat") && int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) {
+		return roleTemp, "on the dial", true // "heater flushed, 120 on the dial"
+	}
 	to := func(s string) bool {
 		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
 	}

@@ -101,6 +101,11 @@ func (p *Parser) tellsAnew(toks []token, i int) bool {
 	case "i":
 		switch toks[i+1].text {
 		case "get", "got", "see", "read", "have", "found", "show":
+			for k := max(i-4, 1); k < i; k++ {
+				if node, n := p.lex.find(toks, k, i); n == i-k && (toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.kinds[node].meets(setOf(cPoint, cPlace)) {
+					return false // "the meter says 119 and after the regulator i have 56"
+				}
+			}
 			return !p.lex.never[toks[i-1].text] && toks[i-1].text != "all" && toks[i-1].text != "what"
 		}
 	}
