@@ -99,7 +99,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.unknownNoun(i + 1) {
 		return roleIgnored, "counts " + m.text(i+1)
 	}
-	if p := m.text(i - 1); (p == "a" || p == "an" || p == "una") && !m.isNum(i-2) {
+	if p := m.text(i - 1); oneOf(p, "a", "an", "una") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "moves") }) < 0 {
 		return roleIgnored, "names a thing" // "a 40 not a 50"
 	}
 	if m.inSeries(i) {
