@@ -28,10 +28,12 @@ func TestReadingsAmongOtherThings(t *testing.T) {
 	})
 }
 
+// The year of a service told by its month, and a gauge that is off by so much.
 func TestServiceInAMonth(t *testing.T) {
 	says(t, [][2]string{
 		{"tankless from 2019 serviced in march", "heater year 2019 tankless maintained 2026"},
 		{"heater 2019, flushed in october", "heater year 2019 maintained 2025"},
 		{"heater 2012, will be serviced in march", "heater year 2012"},
+		{"my test gauge is reading 4 high, sending it in for calibration", "gauge suspect"},
 	})
 }
