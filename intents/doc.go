@@ -12,7 +12,7 @@
 //
 //   - What chat and dictation did to the text is undone (undo, token, dictation,
 //     texting), and spoken numbers become numbers (number).
-//   - Words are looked up (lexicon, joined): a phrase has one or more classes
+//   - Words are looked up (lexicon, trie, spelling, joined): a phrase has one or more classes
 //     ("point", "did", "state"; class), also when it is written short or wrong.
 //     The phrases are data, in the folder lexicon.
 //   - Street lines are found and the house is chosen (address and its parts,
@@ -35,5 +35,7 @@
 //     a pressure of this house are taken back and asked about (placeless).
 //
 // What keeps it quick: a word is looked up once (entry), a message works on the room of
-// the last one (room), and rules pass over messages that hold none of their words (gate).
+// the last one (room), rules pass over messages that hold none of their words (gate), and
+// a word carries a bit for every rule that it may open (key). What rules ask of an item in
+// common is in look.
 package intents
