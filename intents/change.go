@@ -66,19 +66,6 @@ func (m *message) altered(i int) (role, string, bool) {
 			return roleFrom, "… -> …", true
 		}
 	}
-	// "prv to 65 from 50"
-	if j := i + 2; m.text(i-1) == "to" && m.is(i-2, cItem, "prv") && m.text(i+1) == "from" && m.isNum(j) && m.settingLike(i) && m.settingLike(j) {
-		m.verbs = append(m.verbs, verb{at: i - 2, what: "set", done: true, object: "prv", objAt: i - 2})
-		it.owner, m.items[j].owner = i-1, i-1
-		m.setRole(j, roleFrom, "to … from")
-		return roleTo, "to … from", true
-	}
-	// "prv down from 90 to 60"
-	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && (m.text(i-2) == "down" || m.text(i-2) == "up") && m.is(i-3, cItem, "prv") && m.towards(j-1) {
-		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})
-		it.owner = i - 2
-		return roleFrom, "down from … to", true
-	}
 	// "prv down to 60", "down to 60 with the prv"
 	if k := i - 1; m.text(k) == "down to" && m.left(i, 9, true, func(j int) bool {
 		return m.is(j, cDid, "set") || m.is(j, cDo, "set") || m.is(j, cBase, "set") || m.is(j, cWill, "")
@@ -92,20 +79,6 @@ func (m *message) altered(i int) (role, string, bool) {
 			it.owner = min(at, k) + 1
 			return roleTo, "down to", true
 		}
-	}
-	// "prv to 65 from 50"
-	if j := m.nextNum(i); j == i+2 && m.text(i-1) == "to" && m.is(i-2, cItem, "prv") && m.text(i+1) == "from" && m.settingLike(i) && m.settingLike(j) && !m.openDenied(it.sent, i) {
-		return m.settledAt(i-2, i, roleTo, "to … from")
-	}
-	if j := i - 2; m.isNum(j) && m.items[j].why == "to … from" {
-		it.owner = m.items[j].owner
-		return roleFrom, "to … from", true
-	}
-	// "prv cut from 85 to sixty"
-	if j := m.nextNum(i); j > 0 && j <= i+2 && m.text(i-1) == "from" && m.towards(j-1) && m.is(i-2, cBase, "set") && m.is(i-3, cItem, "prv") {
-		m.verbs = append(m.verbs, verb{at: i - 3, what: "set", done: true, object: "prv", objAt: i - 3})
-		it.owner = i - 2
-		return roleFrom, "from … to", true
 	}
 	// "prv was at 40, bumped it to 55"
 	if k := i - 1; m.says(k, "at", "on", "was", "set", "set at", "was at") {

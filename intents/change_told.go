@@ -205,20 +205,20 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 }
 
 // movedBeside reads a setting that is told right behind its part, from and to, whatever
-// else the sentence tells: "prv to 65 from 50, bath 63 now".
+// else the sentence tells: "prv to 65 from 50, bath 63 now", "prv cut from 85 to sixty".
 func (m *message) movedBeside(part, i, j int) (role, string, bool) {
-	if j != i+2 || i-part > 3 || m.items[j].value == m.items[i].value || m.numsBetween(part, i) > 0 {
+	if j != i+2 || i-part > 3 || m.items[j].value == m.items[i].value || m.numsBetween(part, i) > 0 || m.openDenied(m.items[i].sent, i) {
 		return 0, "", false
 	}
 	for k := part + 1; k < i-1; k++ {
-		if !oneOf(m.text(k), "up", "down", "now", "went", "is", "was") {
+		if !m.says(k, "up", "down", "now", "went", "is", "was") && !m.is(k, cBase, "set") {
 			return 0, "", false
 		}
 	}
-	switch from := oneOf(m.text(i-1), "from", "frm"); {
-	case from && oneOf(m.text(j-1), "to", "up to", "down to"):
+	switch {
+	case m.text(i-1) == "from" && m.towards(j-1):
 		return roleFrom, foundAt, true
-	case oneOf(m.text(i-1), "to", "up to", "down to") && oneOf(m.text(j-1), "from", "frm"):
+	case m.towards(i-1) && m.text(j-1) == "from":
 		return roleTo, "left, and told what it was", true
 	}
 	return 0, "", false

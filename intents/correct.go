@@ -204,11 +204,17 @@ func (m *message) correctsByCues(s int) bool {
 			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
-			amending = amending || opener && c&cues(cueAmend, cueRecord) != 0 // "put down 77 for the tub, I had it wrong"
+			amending = amending || opener && (c.has(cueAmend) || m.jotsDown(k)) // "put down 77 for the tub, I had it wrong"
 			opener = opener && c.has(cueSmall)
 		}
 	}
 	return false
+}
+
+// jotsDown tells whether the token at k and the next write a number down, which puts one
+// right only where a mistake is owned up to.
+func (m *message) jotsDown(k int) bool {
+	return k+1 < len(m.toks) && m.toks[k].text == "put" && m.toks[k+1].text == "down"
 }
 
 // denials are what stands before a number that is said to be wrong.

@@ -87,6 +87,8 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleAge, "birthday"
 	case n.time, n.phone, n.money, n.percent, m.ordinal(i):
 		return roleIgnored, "time, telephone, money or share"
+	case m.onSameStreet(i):
+		return roleIgnored, "another house of the street"
 	}
 	prev, next := m.text(i-1), m.text(i+1)
 	if next == "/" && n.digits == "24" && m.isNum(i+2) && m.items[i+2].num.digits == "7" {

@@ -80,3 +80,14 @@ func (m *message) houseAgain() {
 		return
 	}
 }
+
+// onSameStreet tells whether the number at i has the name of the chosen house's street
+// behind it: "that was 22 Pine not 24 Pine". A term of the trade is no name there: "72
+// Rear St, 72 rear".
+func (m *message) onSameStreet(i int) bool {
+	if m.site == nil || i+1 >= len(m.items) || m.items[i].unit != "" {
+		return false
+	}
+	first, behind := m.site.from+1, m.items[i+1].tok
+	return first < m.site.to && behind != first && m.toks[first].kind == word && len(m.toks[first].text) > 2 && m.toks[behind].text == m.toks[first].text && !m.p.term(m.toks, behind)
+}

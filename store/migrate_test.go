@@ -390,7 +390,11 @@ func stopsWithinAStep(t *testing.T, old int) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < 32_000 {
+	reached := int64(100_000)
+	if old == 3 {
+		reached = 32_000 // the step makes only two tables anew
+	}
+	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < reached {
 		t.Fatalf("nothing of the step has reached the disk: %v", err)
 	}
 	for i, as := range left {
