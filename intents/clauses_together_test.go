@@ -37,3 +37,38 @@ func TestServiceInAMonth(t *testing.T) {
 		{"my test gauge is reading 4 high, sending it in for calibration", "gauge suspect"},
 	})
 }
+
+// What was found and done, told as crews tell it when they are not asked to.
+func TestToldInPassing(t *testing.T) {
+	says(t, [][2]string{
+		{"gave them a new reg", "replaced_prv"},
+		{"carried the old heater up the stairs, new one's in", "replaced_heater"},
+		{"first prv they've ever had, set at 60", "installed_prv to 60"},
+		{"installed a new expansion tank, none there before", "installed_tank"},
+		{"replaced the prv, leaks none", "replaced_prv; no leak"},
+		{"prv rebuilt w kit, 61 tub", "rebuilt_prv; 61 bath"},
+		{"somebody's got it set at 75", "prv set 75"},
+		{"exp tank's had it", "expansion_tank failed"},
+		{"HEATER DEAD.", "heater failed"},
+		{"prv is starting to act its age", "prv suspect"},
+		{"never put in an exp tank", "expansion_tank none"},
+		{"dunno how old the reg is", "prv age unknown"},
+		{"no h2o at the kitchen", "no_water"},
+		{"air and then nothing at the tub", "no_water"},
+		{"tenant says the pressure isn't steady", "swings"},
+		{"barely any flow at the tub", "low_flow"},
+		{"water out of the relief valve, 96 rear", "relief_discharge; 96 rear_bibb"},
+		{"ran a creep check, no creep", "no creep"},
+		{"gave it a flush, 60 laundry", "60 laundry; flushed_heater"},
+		{"used the side one, 78", "78 side_bibb"},
+	})
+}
+
+// A number before the name of the street that the message is about is a house.
+func TestAnotherHouseOfTheStreet(t *testing.T) {
+	reads(t, [][2]string{
+		{"wrong house, that was 22 Pine not 24 Pine", ""},
+		{"72 Rear St, 72 rear bib", "rear_bibb 72"},
+		{"ktchn 71 al off 226 w plover", "kitchen 71 static"},
+	})
+}
