@@ -159,13 +159,20 @@ func (m *message) pointUsed(i int) bool {
 	return false
 }
 
+// lately are spans of this year and the last two in which something may have been done.
+var lately = phrases(`this year | this spring | this month | this week | this winter | este ano | last year | el ano pasado
+	| last month | last summer | last spring | last fall | last winter | last week | el mes pasado | year before last
+	| the year before last`)
+
 var factOpener = opener{
 	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
 	hints:   []string{"served", "serviced"},
 	words: slices.Concat(
 		wordsOf(months),
-		[]string{"this year", "this spring", "this month", "this week", "this winter", "este ano", "last year", "el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week", "el mes pasado", "year before last", "the year before last"},
-		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label", "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}), // ageUnknown
+		wordsOf(lately),
+		// ageUnknown
+		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label"},
+		[]string{"age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}),
 }
 
 var unreadWords = opener{words: []string{"unk", "unknown", "desconocida", "desconocido", "unknwn"}}
@@ -209,13 +216,7 @@ func (m *message) attributeAt(i int) []attribute {
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
 		add("cond")
 	}
-	switch it.text {
-	case "this year", "this spring", "this month", "this week", "this winter", "este ano", "last year",
-		"el ano pasado", "last month", "last summer", "last spring", "last fall", "last winter", "last week",
-		"el mes pasado", "year before last", "the year before last":
-		add("lastyear")
-	}
-	if m.servicedInMonth(i) {
+	if lately[it.text] || m.servicedInMonth(i) {
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {

@@ -12,9 +12,6 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	prev := m.text(i - 1)
-	if m.text(i+1) == "on" && m.is(i+2, cDeterminer, "") && m.is(i+3, cPart, "thermostat") && int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) {
-		return roleTemp, "on the dial", true // "heater flushed, 120 on the dial"
-	}
 	to := func(s string) bool {
 		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
 	}
@@ -35,7 +32,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if p := m.prevNum(i); p >= 0 && m.dialWas(p) {
 		return roleTemp, "thermostat put to", true
 	}
-	if m.says(i+1, "on", "en", "per") && m.right(i, 4, false, func(k int) bool { return m.text(k) == "dial" }) >= 0 && it.value >= 100 && it.value <= 160 && m.heaterIn(it.sent) && !m.pointInClause(i) {
+	if m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) && m.heaterIn(it.sent) && !m.pointInClause(i) {
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
 	}
 	topic, at := m.topicBefore(i)

@@ -150,7 +150,9 @@ func (m *message) workOf(v *verb) (assess.Action, string, bool) {
 		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
 			return assess.FlushedHeater, "heater", true
 		}
-		if obj == "" && (m.underJob(v.at) || strings.Contains(m.text(v.at), "flush") && strings.Contains(m.text(v.at), " ") || strings.HasPrefix(m.text(v.at), "flushed") || m.text(v.at) == "descaled") {
+		told := m.text(v.at)
+		wholly := strings.HasPrefix(told, "flushed") || told == "descaled" || strings.Contains(told, "flush") && strings.Contains(told, " ")
+		if obj == "" && (wholly || m.underJob(v.at)) { // "flushed it", "did a flush"
 			return assess.FlushedHeater, "heater", true
 		}
 	case "fixed":

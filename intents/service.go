@@ -96,11 +96,18 @@ func (m *message) maintainedYear(i int) bool {
 // servicedInMonth tells whether item i is the month, without a day or a year, of a service
 // that was done: "tankless, 2019, serviced in march".
 func (m *message) servicedInMonth(i int) bool {
-	if _, ok := months[m.text(i)]; !ok || !m.says(i-1, "in", "last", "this", "back in", "en") || m.isNum(i+1) || m.isMark(i+1, ",") && m.isNum(i+2) && year(m.items[i+2].value) {
+	if _, ok := months[m.text(i)]; !ok || !m.says(i-1, "in", "last", "this", "back in", "en") {
+		return false
+	}
+	if m.isNum(i+1) || m.isMark(i+1, ",") && m.isNum(i+2) && year(m.items[i+2].value) {
 		return false
 	}
 	k := m.left(i, 4, false, m.isService)
-	return k >= 0 && m.items[k].seg == m.items[i].seg && m.numsBetween(k, i) == 0 && m.left(k+1, 6, false, func(j int) bool { return m.is(j, cDo, "") || m.is(j, cWill, "") || m.is(j, cNeg, "") }) < 0
+	if k < 0 || m.items[k].seg != m.items[i].seg || m.numsBetween(k, i) > 0 {
+		return false
+	}
+	planned := m.left(k+1, 6, false, func(j int) bool { return m.meets(j, setOf(cDo, cWill, cNeg)) })
+	return planned < 0
 }
 
 // maintained writes the year of the last service down.

@@ -251,11 +251,11 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 			}
 		}
 	case assess.Creep:
-		if t == "climbed" && (m.text(i+1) == "to" && m.anyIn(m.items[i].sent, func(k int) bool { return k < i }, setOf(cPeak)) || m.isNum(i+1) && m.items[i+1].unit == "other" || m.text(i+1) == "to" && m.left(i, 6, true, func(k int) bool { return m.is(k, cState, "firing") }) >= 0) {
-			return "", false // "climbed four floors", "with the burner going it climbed to 112"
+		if t == "climbed" && m.isNum(i+1) && m.items[i+1].unit == "other" {
+			return "", false // "climbed four floors"
 		}
-		if m.text(i+1) == "to" && m.is(i-1, cPeak, "") {
-			return "", false // "red needle climbed to 150"
+		if m.text(i+1) == "to" && m.left(i, 6, true, func(k int) bool { return m.is(k, cPeak, "") || t == "climbed" && m.is(k, cState, "firing") }) >= 0 {
+			return "", false // "red needle climbed to 150", "with the burner going it climbed to 112"
 		}
 		if (t == "rises" || t == "rising" || t == "climbs" || t == "climbed" || t == "climbing") && m.heatingUp(i) {
 			return "", false
