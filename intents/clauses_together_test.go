@@ -15,6 +15,8 @@ func TestReadingsAmongOtherThings(t *testing.T) {
 		{"how many feet is 45 psi also the side bib is 45 flat", "side_bibb 45"},
 		{"what tank for a 40 gal, 60 psi at the laundry", ""},
 		{"red needle climbed to 150, back hose bib, sits at 72 now", "rear_bibb 150 peak; rear_bibb 72"},
+		{"148 overnight, rear, 15 Weir Ln, 72 this morning", "rear_bibb 148 peak; rear_bibb 72"},
+		{"swapped the reg, had 104 at the back, leaves at 61", "rear_bibb 104 before; rear_bibb 61 after"},
 		{"front spigot, then back spigot: 80, 81", "front_bibb 80; rear_bibb 81"},
 		{"88 outside in front, 60 at the kitchen sink", "front_bibb 88; kitchen 60"},
 		{"66 front, same again at the back", "front_bibb 66; rear_bibb 66"},

@@ -144,7 +144,8 @@ func (m *message) unknownNoun(i int) bool {
 		return false
 	}
 	it := &m.items[i]
-	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text)
+	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text) &&
+		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
 }
 
 func smallWord(s string) bool {
