@@ -46,11 +46,7 @@ func report(t testing.TB, db *DB, key, author, line, text string) (message, site
 		}
 		day := assess.Date{Year: 2026, Month: 6, Day: 15}
 		r := Report{Message: id, Site: site, Day: day, At: at("2026-06-15 10:00"), Author: author}
-		err = tx.AddReport(r)
-		if err != nil {
-			return err
-		}
-		if err := tx.Judge(r, Verdict{}, []assess.Reading{{PSI: 92}}, nil); err != nil {
+		if err := tx.AddReport(r, Verdict{}, []assess.Reading{{PSI: 92}}, nil); err != nil {
 			return err
 		}
 		if err := tx.KeepFollowUp(FollowUp{Site: site, Action: assess.Recheck, Due: day, Why: "“" + text + "”", Owner: author, Source: id}); err != nil {

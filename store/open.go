@@ -168,8 +168,9 @@ func (db *DB) Close() error {
 }
 
 // dsn carries the pragmas, so that every connection of the pool has them.
+// SQLite's own mutexes are off: one goroutine at a time uses a connection.
 func dsn(path string, readOnly bool) string {
-	file := "file:" + escape(path) + "?_busy_timeout=5000&_foreign_keys=on&_stmt_cache_size=128"
+	file := "file:" + escape(path) + "?_busy_timeout=5000&_foreign_keys=on&_stmt_cache_size=128&_mutex=no"
 	if readOnly {
 		return file + "&_query_only=on"
 	}

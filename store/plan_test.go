@@ -114,11 +114,11 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { return tx.FileUnder(id, 1) },
 				func() error { return tx.KeepPerson(Person{ID: "ana", Site: 1, SiteAt: now}) },
 				func() error {
-					return tx.AddReport(Report{Message: id, Site: 1, Day: day, At: now, Author: "ana"})
+					return tx.AddReport(Report{Message: id, Site: 1, Day: day, At: now, Author: "ana"}, Verdict{}, []assess.Reading{{PSI: 92}}, nil)
 				},
 				func() error { _, err := tx.Reports(1); return err },
 				func() error {
-					return tx.Judge(Report{Message: id, Site: 1, Day: day}, Verdict{}, []assess.Reading{{PSI: 92}}, nil)
+					return tx.Judge(Report{Message: id, Site: 1, Day: day, At: now}, Verdict{}, []assess.Reading{{PSI: 66}}, nil)
 				},
 				func() error { return tx.Stand(1, Standing{}) },
 				func() error { return tx.KeepEquipment(1, []Installed{{Item: assess.PRV}}) },

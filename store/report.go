@@ -35,18 +35,20 @@ type Verdict struct {
 	Unfinished bool
 }
 
-// AddReport keeps a report, and files its message under its house. A message
-// has one; a second one replaces it.
-func (tx *Tx) AddReport(r Report) error {
-	if _, err := tx.DropReport(r.Message); err != nil {
+// AddReport keeps what a message reported, with the verdict on it and its
+// readings, in the order told. The message has been filed under the same house
+// and has no report yet.
+func (tx *Tx) AddReport(r Report, v Verdict, read []assess.Reading, judged []assess.JudgedReading) error {
+	now, main, err := keep(v, read, judged)
+	if err != nil {
 		return err
 	}
-	if _, err := tx.exec(`UPDATE message SET site = ?1 WHERE id = ?2 AND site IS NOT ?1`, r.Site, r.Message); err != nil {
+	_, err = tx.exec(`INSERT INTO report (site, day, at, message, author, house_psi, street_psi, band, valve_work, unfinished, readings) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+		r.Site, r.Day.String(), millis(r.At), r.Message, r.Author, v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, now.readings)
+	if err != nil || !main {
 		return err
 	}
-	_, err := tx.exec(`INSERT INTO report (site, day, at, message, author) VALUES (?, ?, ?, ?, ?)`,
-		r.Site, r.Day.String(), millis(r.At), r.Message, r.Author)
-	return err
+	return tx.shownMain(r.Site)
 }
 
 // DropReport takes back what a message reported; reported is false when that
@@ -74,10 +76,24 @@ func (k keptReading) MarshalJSON() ([]byte, error) {
 	return json.Marshal([]any{k.PSI, k.Point, k.Heater, k.Flow, peak, k.When, k.Side, k.Fair})
 }
 
-// Judge keeps the verdict on a report that Reports returned and its readings, in
-// the order told. What is kept already is left alone.
+// Judge keeps a new verdict on a report that Reports returned and its readings.
+// What is kept already is left alone.
 func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.JudgedReading) error {
-	main := false
+	now, main, err := keep(v, read, judged)
+	if err != nil || now.same(r.judged) {
+		return err
+	}
+	_, err = tx.exec(`UPDATE report SET house_psi = ?, street_psi = ?, band = ?, valve_work = ?, unfinished = ?, readings = ? WHERE site = ? AND day = ? AND at = ? AND message = ?`,
+		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, now.readings, r.Site, r.Day.String(), millis(r.At), r.Message)
+	if err != nil || !main {
+		return err
+	}
+	return tx.shownMain(r.Site)
+}
+
+// keep makes what a report's row says of a verdict; main tells that a fair
+// reading of the street's main is among the readings.
+func keep(v Verdict, read []assess.Reading, judged []assess.JudgedReading) (k kept, main bool, err error) {
 	list := make([]keptReading, len(read))
 	for i, r := range read {
 		list[i] = keptReading{r, assess.UnsureSide, assess.Doubtful}
@@ -87,19 +103,12 @@ func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.
 		main = main || list[i].Side == assess.StreetSide && list[i].Fair == assess.FairYes
 	}
 	readings, err := json.Marshal(list)
-	if err != nil {
-		return err
-	}
-	if now := (kept{v, string(readings)}); now.same(r.judged) {
-		return nil
-	}
-	if _, err := tx.exec(`UPDATE report SET house_psi = ?, street_psi = ?, band = ?, valve_work = ?, unfinished = ?, readings = ? WHERE site = ? AND day = ? AND at = ? AND message = ?`,
-		v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, string(readings), r.Site, r.Day.String(), millis(r.At), r.Message); err != nil {
-		return err
-	}
-	if main {
-		_, err = tx.exec(`UPDATE site SET main = 1 WHERE id = ? AND main = 0`, r.Site)
-	}
+	return kept{v, string(readings)}, main, err
+}
+
+// shownMain notes that the street main's pressure was read at a house.
+func (tx *Tx) shownMain(site int64) error {
+	_, err := tx.exec(`UPDATE site SET main = 1 WHERE id = ? AND main = 0`, site)
 	return err
 }
 

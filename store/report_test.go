@@ -2,8 +2,6 @@ package store
 
 import (
 	"testing"
-
-	"lazyhand/assess"
 )
 
 // TestAReportGoesWithItsMessage: it stands with the house that its message is
@@ -41,7 +39,7 @@ func TestAReportGoesWithItsMessage(t *testing.T) {
 		if err != nil || len(readings) != 2 {
 			t.Errorf("its house has the readings %+v (%v)", readings, err)
 		}
-		return tx.AddReport(Report{Message: message, Site: first, Day: assess.Date{Year: 2026, Month: 6, Day: 16}, At: at("2026-06-16 10:00"), Author: "ana"})
+		return tx.FileUnder(message, first)
 	})
 	stands(first, message)
 	stands(second, message+1)

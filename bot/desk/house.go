@@ -107,7 +107,7 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		lang = d.opt.Lang
 	}
 	h := House{ID: site.ID, Site: site.Site, Today: today, Lang: lang, Band: d.band()}
-	in, _, err := d.input(tx, site, today, lang, keptFrame{})
+	in, _, err := d.input(tx, site, today, lang, nil)
 	if err != nil {
 		return h, err
 	}

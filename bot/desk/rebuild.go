@@ -307,11 +307,7 @@ func (t *turn) fileRow(f intents.Frame) error {
 	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 		return err
 	}
-	visit := f.Visit(t.day)
-	if err := t.tx.AddReport(store.Report{Message: t.m.ID, Site: site.Named, Day: visit.Date, At: t.m.At, Author: t.m.Author}); err != nil {
-		return err
-	}
-	_, _, err = t.judge(site, visit.Date, false)
+	_, _, err = t.keepReport(t.m, f, site)
 	return err
 }
 

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -116,17 +117,13 @@ func fill(have, named assess.Site) assess.Site {
 // answers.
 func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, remembered bool) error {
 	visit := f.Visit(t.dayOf(m))
-	if err := t.tx.AddReport(store.Report{Message: m.ID, Site: site.Named, Day: visit.Date, At: m.At, Author: m.Author}); err != nil {
-		return err
-	}
 	if err := t.tells(m); err != nil {
 		return err
 	}
 	if err := t.remember(site.ID); err != nil {
 		return err
 	}
-	t.kept = keptFrame{m.ID, f}
-	a, whole, err := t.judge(site, visit.Date, false)
+	a, whole, err := t.keepReport(m, f, site)
 	if err != nil {
 		return err
 	}
@@ -181,13 +178,32 @@ func onlyPlans(f intents.Frame) bool {
 // dayOf is the shop's day on which a message was sent.
 func (t *turn) dayOf(m store.Message) assess.Date { return assess.DateOf(m.At.In(t.opt.Zone)) }
 
-// judge judges a house anew after its visit of a day has changed: it keeps the
-// verdict on the visit's reports, what the house has, how it stands and what is
-// to be expected of it. A visit of an earlier day is judged by what was known up
-// to that day. gone tells that something was taken away. It returns how the
-// house stands now and the whole visit of the day.
-func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a assess.Assessment, visit assess.Visit, err error) {
-	in, list, err := t.input(t.tx, site, t.day, t.lang, t.kept)
+// keepReport keeps what a message reports about a house in the place of what it
+// reported before, and judges the house anew.
+func (t *turn) keepReport(m store.Message, f intents.Frame, site store.SiteRecord) (assess.Assessment, assess.Visit, error) {
+	if !t.fresh || m.ID != t.m.ID {
+		if _, err := t.tx.DropReport(m.ID); err != nil {
+			return assess.Assessment{}, assess.Visit{}, err
+		}
+	}
+	day := f.Visit(t.dayOf(m)).Date
+	r := store.Report{Message: m.ID, Site: site.Named, Day: day, At: m.At, Author: m.Author}
+	return t.judgeWith(site, day, false, &newReport{r, f})
+}
+
+// judge judges a house anew after its visit of a day has changed; gone tells
+// that something was taken away.
+func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (assess.Assessment, assess.Visit, error) {
+	return t.judgeWith(site, day, gone, nil)
+}
+
+// judgeWith keeps a new report, if there is one, with its verdict, the verdict
+// on the other reports of its visit, what the house has, how it stands and what
+// is to be expected of it. A visit of an earlier day is judged by what was known
+// up to that day. It returns how the house stands now and the whole visit of the
+// day.
+func (t *turn) judgeWith(site store.SiteRecord, day assess.Date, gone bool, fresh *newReport) (a assess.Assessment, visit assess.Visit, err error) {
+	in, list, err := t.input(t.tx, site, t.day, t.lang, fresh)
 	if err != nil {
 		return a, visit, err
 	}
@@ -209,7 +225,11 @@ func (t *turn) judge(site store.SiteRecord, day assess.Date, gone bool) (a asses
 		judged := then.Readings[min(r.first, len(then.Readings)):min(r.first+r.n, len(then.Readings))]
 		kept := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
 			ValveWork: valveWork(v), Unfinished: unfinished(v, then.Readings)}
-		if err := t.tx.Judge(r.Report, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
+		keep := t.tx.Judge
+		if r.fresh {
+			keep = t.tx.AddReport
+		}
+		if err := keep(r.Report, kept, v.Readings[r.first:r.first+r.n], judged); err != nil {
 			return now, visit, err
 		}
 	}
@@ -257,30 +277,44 @@ func (t *turn) remember(site int64) error {
 // told is where the readings of a report stand among those of its visit.
 type told struct {
 	store.Report
+	fresh    bool // it is not on record yet
 	visit    int
 	first, n int
 }
 
-// keptFrame is the frame of a message as it has just been kept: it need not be
-// read again.
-type keptFrame struct {
-	message int64
-	frame   intents.Frame
+// newReport is a report that is not on record yet, with what it says.
+type newReport struct {
+	store.Report
+	frame intents.Frame
+}
+
+// inOrder puts a new report where it belongs among the house's others; it
+// returns its place.
+func inOrder(list []store.Report, fresh store.Report) ([]store.Report, int) {
+	at, _ := slices.BinarySearchFunc(list, fresh, func(a, b store.Report) int {
+		return cmp.Or(a.Day.Sub(b.Day), a.At.Compare(b.At), cmp.Compare(a.Message, b.Message))
+	})
+	return slices.Insert(list, at, fresh), at
 }
 
 // input gathers what an assessment of the house may know: its visits, one a
-// day, the shop's valve lives, and what the street's other houses show.
-func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lang assess.Lang, kept keptFrame) (assess.Input, []told, error) {
+// day, with a new report among them if there is one, the shop's valve lives, and
+// what the street's other houses show.
+func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lang assess.Lang, fresh *newReport) (assess.Input, []told, error) {
 	in := assess.Input{Today: today, Shop: d.opt.Shop, Lang: lang}
 	reports, err := tx.Reports(site.ID)
 	if err != nil {
 		return in, nil, err
 	}
+	place := -1
+	if fresh != nil {
+		reports, place = inOrder(reports, fresh.Report)
+	}
 	var list []told
-	for _, r := range reports {
+	for i, r := range reports {
 		var f intents.Frame
-		if r.Message == kept.message {
-			f = kept.frame
+		if i == place {
+			f = fresh.frame
 		} else if err := f.UnmarshalJSON(r.Frame); err != nil {
 			return in, nil, fmt.Errorf("read the report of %s on %s: %w", r.Day, site.Line, err)
 		}
@@ -292,7 +326,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		for _, s := range f.Statements {
 			v.Add(s)
 		}
-		list = append(list, told{r, len(in.Visits) - 1, first, len(v.Readings) - first})
+		list = append(list, told{r, i == place, len(in.Visits) - 1, first, len(v.Readings) - first})
 	}
 	in.Lives = d.curve.lives()
 	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)

@@ -37,7 +37,6 @@ type turn struct {
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
 
-	kept     keptFrame         // of the report that is being dealt with
 	which    *among            // the houses that the message may name
 	amended  store.Message     // the report that its frame puts right
 	righting bool              // the reply says what was put right
