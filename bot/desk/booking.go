@@ -75,14 +75,12 @@ var someone = wordSet("the a an his her their someone somebody anyone customer o
 // plainWords takes a text apart into words in lower case, without accents and
 // signs.
 func plainWords(text string) []string {
-	text = unaccent.Replace(strings.ToLower(text))
-	text = strings.NewReplacer("'", "", "’", "").Replace(text)
-	return strings.FieldsFunc(text, func(r rune) bool {
+	return strings.FieldsFunc(plain.Replace(strings.ToLower(text)), func(r rune) bool {
 		return !(r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || r == '/' || r == '_')
 	})
 }
 
-var unaccent = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")
+var plain = strings.NewReplacer("'", "", "’", "", "á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")
 
 // named finds a member of the crew: by id, or by a name of one word or the
 // first of several, when only one has it.

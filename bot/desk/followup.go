@@ -212,8 +212,11 @@ var handVerbs = wordSet("give hand pass assign pasa pasale pasalo dale da asigna
 
 // handOver reads "give 12 Alder to Ben"; done is false when it is none.
 func (t *turn) handOver(f intents.Frame, site store.SiteRecord) (done bool, err error) {
+	if len(reports(f)) > 0 {
+		return false, nil
+	}
 	said := plainWords(t.m.Text)
-	if len(reports(f)) > 0 || !handVerbs[at(said, 0)] {
+	if !handVerbs[at(said, 0)] {
 		return false, nil
 	}
 	crew, err := t.tx.People()
