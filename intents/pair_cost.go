@@ -138,6 +138,9 @@ func (m *message) pair(s int) {
 		if len(rs[k].points) > 0 {
 			continue
 		}
+		if m.items[rs[k].at].unit == "" && !m.ledTo(rs[k].at) {
+			continue
+		}
 		switch {
 		case len(spares) == 1 && spares[0].at < rs[k].at && k == 0 && !m.items[spares[0].at].site:
 			rs[k].points, rs[k].inherit = spares[0].points[:1], true
@@ -146,7 +149,7 @@ func (m *message) pair(s int) {
 		}
 	}
 	for k := len(rs) - 2; k >= 0; k-- {
-		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && m.sameGauge(rs[k].at, rs[k+1].at) {
+		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && (m.items[rs[k].at].unit != "" || m.ledTo(rs[k].at)) && m.sameGauge(rs[k].at, rs[k+1].at) {
 			rs[k].points, rs[k].inherit = rs[k+1].points, true
 		}
 	}

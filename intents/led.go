@@ -1,0 +1,43 @@
+package intents
+
+// A number that no test point is told with may be a pressure all the same: "front 92, now
+// 61", "84 idle, 110 firing at the laundry". What stands right before and right behind it
+// shows it: a time, a state, a word of measuring, a mark. A price, a distance or a wait has
+// other neighbours: "we're into this for 60", "20 of new pex", "30 later".
+
+// ledTo tells whether the neighbours of the number at i are such as a pressure has that is
+// told without its own test point.
+func (m *message) ledTo(i int) bool { return m.ledInto(i) && m.followed(i) }
+
+var (
+	leadsIn   = setOf(cNow, cBefore, cAfter, cPeak, cStatic, cFlowing, cState, cOn, cOff, cGauged, cRetract, cSame, cUnit)
+	followsIt = setOf(cNow, cBefore, cAfter, cPeak, cStatic, cFlowing, cState, cOn, cOff, cGauged, cRetract, cUnit, cSym, cBurner)
+)
+
+// ledInto tells whether what stands before the number at i may lead to a pressure.
+func (m *message) ledInto(i int) bool {
+	k := i - 1
+	for k >= 0 && (m.is(k, cHint, "hedge") || m.items[k].role == roleTaken) {
+		k--
+	}
+	if k < m.sents[m.items[i].sent].from || m.items[k].mark || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" {
+		return true
+	}
+	switch t := m.text(k); t {
+	case "after", "before", "tras", "despues", "antes", "at":
+		return k == 0 || m.ledInto(k) // "waited and looked after 30", "ohmed out at 13"
+	default:
+		return m.meets(k, leadsIn) || be(t) || smallWord(t) || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
+			m.isAny(k, cHint, "leads", "cue", "found", "was", "all", "moves", "ofpressure", "daytime")
+	}
+}
+
+// followed tells whether what stands behind the number at i may follow a pressure.
+func (m *message) followed(i int) bool {
+	k := i + 1
+	for k < len(m.items) && m.items[k].role == roleTaken {
+		k++
+	}
+	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) || m.is(k, cItem, "") ||
+		smallWord(m.text(k)) || m.says(k, "when", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to", "cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
+}
