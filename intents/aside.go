@@ -40,7 +40,7 @@ func (m *message) asides() {
 			continue // "heater at the tire shop, 14 Maple"
 		}
 		others := func(k int) bool { return m.items[k].seg != seg }
-		whole := (v == "all" && !known || !m.acts(s, others)) && !m.anyIn(s, others, reported)
+		whole := (v == "all" && !known && !m.measures(s, others) || !m.acts(s, others)) && !m.anyIn(s, others, reported)
 		for k := se.from; k < se.to; k++ {
 			if whole || m.items[k].seg == seg {
 				m.mute(k)
@@ -98,6 +98,17 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.momentIn2(s) || m.is(k, cHint, "wentin") || m.newPart(k) >= 0:
 			return true
 		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
+			return true
+		}
+	}
+	return false
+}
+
+// measures tells whether the items of sentence s that of picks hold a number right beside a
+// tap told in full, as a tyre's never is: "bowled a 160, rear bib 71".
+func (m *message) measures(s int, of func(k int) bool) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if of(k) && m.items[k].point != "" && !m.items[k].weak && (m.isNum(k-1) || m.isNum(k+1) || m.isNum(k+2)) {
 			return true
 		}
 	}

@@ -24,8 +24,10 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "a temperature", true
 	case m.minutesIn(i):
 		return "minutes to come", true
-	case m.soManyFor(i):
+	case m.soManyFor(i), m.askedFor(i):
 		return "a price", true
+	case m.aThing(i):
+		return "names a thing", true
 	case m.lengthOf(i):
 		return "a length", true
 	case m.beside(i):
@@ -140,9 +142,9 @@ func (m *message) halfHeard(i int) bool {
 // "12 by 14", "60 from the house".
 func (m *message) lengthOf(i int) bool {
 	switch {
-	case m.is(i+1, cHint, "lengthways"):
+	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
 		return true
-	case m.text(i+1) == "of" && m.is(i+2, cHint, "pipestuff"):
+	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.toks[m.items[i].tok+2].text == "hose"):
 		return true
 	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
 		return true
@@ -150,6 +152,40 @@ func (m *message) lengthOf(i int) bool {
 		return true
 	}
 	return false
+}
+
+// farFrom tells whether the number at i says how far something lies from something else that
+// is no tap: "house sits 30 above the main", "40 off the road".
+func (m *message) farFrom(i int) bool {
+	if !m.is(i+2, cDeterminer, "") {
+		return false
+	}
+	switch m.text(i + 1) {
+	case "above", "below", "up", "down", "beneath":
+		return true
+	case "off", "past":
+		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
+	}
+	return false
+}
+
+// askedFor tells whether the number at i is what a thing costs somewhere: "it was 18 at the
+// counter", "31 online".
+func (m *message) askedFor(i int) bool {
+	k := i + 1
+	if m.says(k, "at", "from", "in", "on") {
+		k++
+	}
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cHint, "shopplace")
+}
+
+// aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36
+// cabinet". What a gauge shows is "a 66" alone, or at a tap.
+func (m *message) aThing(i int) bool {
+	return m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1)
 }
 
 // beside reads by how much a pressure lies off another: "20 under at the kitchen", "front

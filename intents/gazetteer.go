@@ -83,7 +83,7 @@ var ambiguousSuffix = phrases(`way | run | runs | pass | park | parks | point | 
 
 // noSuffix are never a suffix here, whatever the table says: everyday abbreviations of the trade.
 var noSuffix = phrases(`frt | ft | fr | is | br | in | all | mt | pr | un | ps | str | cp | sta | lf | ml | vis
-	| rst | strm | btm | bot | cent | wl | hbr | rad`)
+	| rst | strm | btm | bot | cent | wl | rad`)
 
 // linking words may stand inside a street's name.
 func linking(s string) bool {

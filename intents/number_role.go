@@ -256,6 +256,12 @@ func (m *message) roleOf(i int) (role, string) {
 // code 4412", "unit: 12".
 func (m *message) namedNumber(i int) bool {
 	prev, noun := m.text(i-1), m.text(i-2)
+	if prev == "." && noun == "no" && nounBefore(m.text(i-3)) || m.is(i-1, cHint, "numbered") && nounBefore(noun) {
+		return true // "call no. 63", "work order ending 58"
+	}
+	if m.says(i+1, "said", "says") && m.items[i].num.integer && m.is(i-1, cWhose, "") && m.nextNum(i) > 0 {
+		return true // "city guy 14 said"
+	}
 	if nounBefore(prev) && (prev != "no" || nounBefore(noun)) && !m.is(i-1, cPoint, "") {
 		return true
 	}

@@ -174,10 +174,7 @@ func (m *message) pointNear(i int) bool {
 			return false
 		}
 		// the point may belong to another number
-		if r+1 < len(m.items) && m.isNum(r+1) && l < 0 && r-i > 3 {
-			return false
-		}
-		return true
+		return !(r+1 < len(m.items) && m.isNum(r+1) && l < 0 && (r-i > 3 || m.items[r].seg != it.seg))
 	}
 	return false
 }
@@ -265,6 +262,9 @@ func (m *message) moneyTalk(i int) bool {
 	}
 	if strings.HasSuffix(m.text(i-1), " charges") {
 		return true // "sprinkler guy charges 85"
+	}
+	if m.items[first].seg != m.items[i].seg && m.pointInClause(i) {
+		first = i // "parts ran me 76, front spigot 94"
 	}
 	switch m.text(first) {
 	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
