@@ -98,7 +98,6 @@ func sentenceEnder(s string) bool {
 // ohDigits writes the digits around a dictated "oh" as words, as they were said: "1 oh 2"
 // is one oh two.
 func ohDigits(toks []token) []token {
-	digits := [...]string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"}
 	digit := func(k int) bool {
 		return toks[k].kind == number && len(toks[k].num.digits) == 1 && toks[k].num.integer && toks[k].num.value > 0
 	}
@@ -108,11 +107,51 @@ func ohDigits(toks []token) []token {
 		}
 		for _, k := range [...]int{i - 1, i + 1} {
 			t := &toks[k]
-			t.kind, t.text, t.num = word, digits[int(t.num.value)], nil
+			t.kind, t.text, t.num = word, digitWords[int(t.num.value)], nil
 		}
 	}
 	return toks
 }
+
+// slippedDigits puts right numbers that are part word and part digit, or hold a letter for
+// a nought: "sixty1", "sixty-1", "6o psi", "1o5".
+func slippedDigits(toks []token) []token {
+	for i := 1; i < len(toks); i++ {
+		t, k := &toks[i], i-1
+		if t.glued && t.kind == number && toks[k].kind == mark && toks[k].text == "-" && toks[k].glued && k > 0 {
+			k--
+		}
+		switch {
+		case t.kind == number && (t.glued || endsNumber(toks, i+1)) && numberWords[toks[k].text].class == 'x' && len(t.num.digits) == 1 && t.num.value > 0:
+			t.kind, t.text, t.num, t.glued = word, digitWords[int(t.num.value)], nil, false
+			if k < i-1 {
+				toks = append(toks[:i-1], toks[i:]...)
+			}
+		case t.glued && t.kind == word && t.text == "o" && toks[k].kind == number && toks[k].num.integer && toks[k].num.value < 30 && k == i-1:
+			n := *toks[k].num
+			n.digits += "0"
+			end := i + 1
+			if end < len(toks) && toks[end].kind == number && toks[end].glued && len(toks[end].num.digits) == 1 {
+				n.digits, end = n.digits+toks[end].num.digits, end+1
+			}
+			if end < len(toks) && toks[end].glued && toks[end].kind != mark || len(n.digits) > 3 || toks[k].num.value == 0 {
+				continue
+			}
+			n.value = decimal(n.digits)
+			toks[k].num, toks[k].text, toks[k].span.to = &n, n.digits, toks[end-1].span.to
+			toks = append(toks[:i], toks[end:]...)
+		}
+	}
+	return toks
+}
+
+// endsNumber tells whether nothing that a number could count follows at token i.
+func endsNumber(toks []token, i int) bool {
+	return i >= len(toks) || toks[i].kind == mark && !toks[i].glued || toks[i].kind == mark && oneOf(toks[i].text, ",", ".", "\n") || oneOf(toks[i].text, "psi", "at", "in", "on", "static")
+}
+
+// digitWords are the digits as they are said.
+var digitWords = [...]string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"}
 
 // joinBefore makes one word of "b4" and of "h2o", which are cut as letters and a number.
 func joinBefore(toks []token) []token {
