@@ -55,6 +55,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why, ok := m.foreign(i); ok {
 		return roleIgnored, why
 	}
+	if m.bounded(i) {
+		return roleIgnored, "a bound"
+	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
 		if psi || m.points(i) || it.num.negative {
 			m.impossible(i)

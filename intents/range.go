@@ -58,9 +58,9 @@ func (m *message) ranges() {
 			switch m.text(i + 1) {
 			case "-", "or", "o", "u":
 				join = k
-			case "maybe", "perhaps", "mebbe":
-				if b := m.items[k].value; b-a.value == 1 || a.value-b == 1 {
-					join = k // "68 maybe 69"
+			case "/":
+				if m.unsureSlash(i, k) {
+					join = k
 				}
 			case "r":
 				if !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-a.value == 1 {
@@ -80,20 +80,8 @@ func (m *message) ranges() {
 				}
 			}
 		}
-		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) {
-			x, y := m.text(i+1), m.text(i+2)
-			if x == "or" && oneOf(y, "maybe", "so", "like") || x == "maybe" && y == "or" || x == "could" && y == "be" || x == "," && oneOf(y, "or", "maybe", "o") {
-				join = i + 3
-			}
-		}
-		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && m.says(i+1, "could", "might", "maybe", "may") && (m.text(i+2) == "be" || m.text(i+2) == "b") {
-			join = i + 3
-		}
-		if join == 0 && i+3 < len(m.items) && m.isNum(i+3) && (m.text(i+1) == "could" || m.text(i+1) == "might") && m.text(i+2) == "be" {
-			join = i + 3
-		}
-		if join == 0 && i+4 < len(m.items) && m.isNum(i+4) && m.text(i+1) == "," && m.text(i+2) == "maybe" {
-			join = i + 4
+		if join == 0 {
+			join = m.orElse(i)
 		}
 		if join > 0 && m.text(i+1) != "or" && m.text(i+1) != "o" && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == a.seg }) >= 0 {
 			continue // "went 58 to 63"
@@ -128,6 +116,46 @@ func (m *message) ranges() {
 		a.role = roleTaken
 		m.note(join, "range", "middle of "+a.num.digits+" and "+b.num.digits)
 	}
+}
+
+// orElse finds the number that may stand for the one at i as well: "68 maybe 69", "68, could
+// be 69", "68 or so maybe 69"; 0 for none.
+func (m *message) orElse(i int) int {
+	unsure := false
+	for k := i + 1; k < len(m.items) && k <= i+5; k++ {
+		switch {
+		case m.isNum(k):
+			d := m.items[k].value - m.items[i].value
+			if unsure && (m.says(i+1, "or", "o") || m.isMark(i+1, ",") || d >= -3 && d <= 3) {
+				return k
+			}
+			return 0
+		case m.is(k, cHint, "orelse"):
+			unsure = true
+		case !m.says(k, ",", "or", "o", "so", "be", "b", "like", "even", "ser"):
+			return 0
+		}
+	}
+	return 0
+}
+
+// unsureSlash tells whether a slash parts two numbers between which a needle stood, "rear
+// 68/69", and not the numbers of two taps or of two states.
+func (m *message) unsureSlash(i, k int) bool {
+	a, b := &m.items[i], &m.items[k]
+	if d := b.value - a.value; d < 1 || d > 2 || a.value < 20 || !a.num.integer || !b.num.integer || m.isMark(k+1, "/") || m.isMark(i-1, "/") {
+		return false
+	}
+	points, pairs := 0, 0
+	for j := m.sents[a.sent].from; j < m.sents[a.sent].to; j++ {
+		switch {
+		case m.items[j].point != "":
+			points++
+		case m.isMark(j, "/") && (m.isNum(j-1) || m.items[j-1].role == roleTaken) && m.isNum(j+1):
+			pairs++
+		}
+	}
+	return points == pairs
 }
 
 // secondThought tells whether the number at j only says more nearly what the one at i
