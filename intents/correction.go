@@ -7,6 +7,10 @@ func (m *message) corrections() {
 	m.disowned()
 	m.misread()
 	for i := range m.items {
+		if m.numIs(i, roleDuration) {
+			m.correctSpan(i)
+			continue
+		}
 		if m.items[i].num != nil && (m.factual(i) || m.items[i].role == roleTo) {
 			m.correctFact(i)
 			continue
@@ -137,6 +141,23 @@ func (m *message) correctSetting(i int) {
 			m.setRole(i, roleIgnored, "corrected")
 		}
 		return
+	}
+}
+
+// correctSpan puts right a time to come that is taken back: "recheck in 2 weeks, no make it
+// 3", "in a week, sorry 10 days".
+func (m *message) correctSpan(i int) {
+	j := m.nextNum(i)
+	if j < 0 || j > i+6 || m.points(j) || !m.takesBack(i+1, j) {
+		return
+	}
+	a, b := &m.items[i], &m.items[j]
+	if b.unit == "" && m.closes(j) && b.value <= 90 && b.num.integer {
+		b.unit = a.unit
+	}
+	if b.unit == "day" || b.unit == "week" || b.unit == "month" || b.unit == "year" {
+		m.setRole(j, roleDuration, "put right")
+		m.setRole(i, roleIgnored, "corrected")
 	}
 }
 
