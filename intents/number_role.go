@@ -376,7 +376,7 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.left(i, 2, false, func(k int) bool { return m.is(k, cDo, "recheck") }) >= 0 && m.text(i+1) != "old" && !m.is(i+1, cItem, "") {
 		return roleDuration, "time of a recheck"
 	}
-	if m.is(i+1, cHint, "followup") {
+	if m.is(i+1, cHint, "followup") || m.is(i+1, cDo, "recheck") {
 		return roleDuration, "time of a recheck" // "1 yr recheck"
 	}
 	if m.left(i, 4, false, func(k int) bool { return person(m.text(k)) }) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {

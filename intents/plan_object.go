@@ -309,6 +309,9 @@ func (m *message) serviceNeeded(i int) bool {
 	default:
 		return false
 	}
+	if orderForm(m.text(i)) && m.laterIn(i) && !m.denied(i) {
+		return true // "flush the heater next visit"
+	}
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
 		switch m.text(k) {
 		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend", "recommended", "quoted", "ocupa", "has to be":

@@ -76,7 +76,7 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 				return action{at: i, code: assess.SetPRV, needed: true}, true
 			}
 		case "charged", "flushed", "rebuilt", "fixed", "mended":
-			if m.momentIn(s) {
+			if m.momentIn(s) || m.laterIn(i) {
 				return action{at: i, code: assess.OtherAction, needed: true}, true
 			}
 		}

@@ -228,6 +228,9 @@ func (m *message) judge(v *verb) {
 	if m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at)) {
 		v.planned = true // "rebuild that prv Thursday"
 	}
+	if strings.HasPrefix(m.text(v.at), "a ") && m.left(v.at, 4, true, func(k int) bool { return m.says(k, "give", "giving", "get", "do") }) >= 0 {
+		v.planned = true // "give the heater a flush next time"
+	}
 	if m.text(v.at+1) == ":" && (m.text(v.at+2) == "no" || m.text(v.at+2) == "n" || m.text(v.at+2) == "not") {
 		v.negated = true
 	}
