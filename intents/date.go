@@ -13,6 +13,7 @@ type moment struct {
 	at, end int
 	days    int
 	span    bool // a length ("6 months"), not a day
+	unsure  bool // how long is not said: "swap tank in 4"
 }
 
 // unitDays are the days of a unit of time, as the desk counts them.
@@ -278,7 +279,7 @@ func (m *message) spans() {
 		if it.unit == "month" && it.value == 12 {
 			d = unitDays["year"] // twelve months are a year
 		}
-		mo := moment{at: i, end: i + 1, days: d, span: true}
+		mo := moment{at: i, end: i + 1, days: d, span: true, unsure: it.unit == ""}
 		k := len(m.moments)
 		m.moments = append(m.moments, mo)
 		for k > 0 && m.moments[k-1].at > i {

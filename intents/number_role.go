@@ -182,6 +182,9 @@ func (m *message) roleOf(i int) (role, string) {
 	if n.apos {
 		return roleYear, "apostrophe"
 	}
+	if it.unit == "" && m.spanOfPlan(i) {
+		return roleDuration, "time of a plan, its unit not told"
+	}
 	if it.unit == "" && m.afterDay(i) {
 		return roleIgnored, "time of day"
 	}

@@ -134,8 +134,11 @@ func (m *message) planSentence(s int) {
 				a.code, a.other = assess.Recheck, false
 			}
 		}
-		d := w.days
-		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code, InDays: &d}})
+		p := planned{a.at, assess.Plan{Action: a.code}}
+		if d := w.days; !w.unsure {
+			p.InDays = &d
+		}
+		m.plans = append(m.plans, p)
 		// the same clause's other words speak of the same thing
 		for k, b := range acts {
 			if !used[k] && (b.other || b.code == a.code) && (b.other || len(whens) == 1 || m.items[b.at].seg == m.items[a.at].seg) {

@@ -83,6 +83,31 @@ func (m *message) laterIn(i int) bool {
 	return m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
+// spanOfPlan tells whether the number at i is the time of something to do, without its unit,
+// and asks for it: "swap tank in 4".
+func (m *message) spanOfPlan(i int) bool {
+	if !m.says(i-1, "in", "en") || m.items[i].value > 90 || m.text(i-1) == "en" && m.items[i].value > 12 || !m.items[i].num.integer || m.items[i].num.words || !m.closes(i) {
+		return false
+	}
+	do := m.left(i, 6, false, func(k int) bool {
+		return m.isAny(k, cDo, "replace", "install", "recheck") && (!m.is(k, cDid, "") || m.is(k, cBase, "")) && m.items[k].seg == m.items[i].seg
+	})
+	if do < 0 || m.items[do].point != "" || m.left(i, i-do-1, false, func(k int) bool { return m.is(k, cDid, "") }) >= 0 {
+		return false
+	}
+	if p := m.prevNum(i); p >= 0 && m.items[p].role == roleDuration && m.says(p-1, "in", "en") {
+		m.items[i].unit = m.items[p].unit // "recheck in 2 weeks, swap tank in 4"
+		return true
+	}
+	n := m.span(i, i+1)
+	u := Unclear{Span: n, MightBe: []string{n + " days", n + " weeks", n + " months"}, Ask: "In " + n + " what: days, weeks or months?"}
+	if m.spanish() {
+		u.MightBe, u.Ask = []string{n + " dias", n + " semanas", n + " meses"}, "¿En "+n+" qué: días, semanas o meses?"
+	}
+	m.frame.Unclear = append(m.frame.Unclear, u)
+	return true
+}
+
 // dayAhead tells whether a day or a span to come follows the word at i in its clause,
 // with no other thing to do between.
 func (m *message) dayAhead(i int) bool {

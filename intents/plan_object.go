@@ -309,7 +309,8 @@ func (m *message) serviceNeeded(i int) bool {
 	default:
 		return false
 	}
-	if orderForm(m.text(i)) && m.laterIn(i) && !m.denied(i) {
+	later := func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }
+	if orderForm(m.text(i)) && (m.laterIn(i) || m.left(i, 4, true, later) >= 0) && !m.denied(i) {
 		return true // "flush the heater next visit"
 	}
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
