@@ -36,7 +36,7 @@ func TestNumbersAmongNumbers(t *testing.T) {
 		{"high 70s at the rear bib", ""},
 		{"upper 60s kitchen", ""},
 		{"kitchen in the low 50s", ""},
-		{"kitchen 7o", ""},
+		{"kitchen 7o", "kitchen 70"},
 		{"kitchen 62.5", "kitchen 62.5"},
 		{"kitchen 62,5", "kitchen 62.5"},
 		{"kitchen 4,3 bar", "kitchen 62.4"},

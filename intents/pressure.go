@@ -188,18 +188,7 @@ func (m *message) readingCue(i int) bool {
 	if it.value < 15 && !(it.value == 0) {
 		return false
 	}
-	l := m.left(i, 5, false, func(k int) bool {
-		switch m.text(k) {
-		case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi",
-			"static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura",
-			"lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling",
-			"registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da",
-			"dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee",
-			"quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
-			return true
-		}
-		return m.meets(k, measured) || m.is(k, cHint, "cue") || k == i-1 && m.highOfTwo(k)
-	})
+	l := m.left(i, 5, false, func(k int) bool { return m.showsNumber(k) || k == i-1 && m.highOfTwo(k) })
 	if l >= 0 {
 		return true
 	}
@@ -210,6 +199,20 @@ func (m *message) readingCue(i int) bool {
 		return m.meets(k, measured) || m.is(k, cState, "") || k == i+1 && m.is(k, cHint, "all")
 	})
 	return r >= 0
+}
+
+// showsNumber tells whether item k announces what a gauge shows.
+func (m *message) showsNumber(k int) bool {
+	switch m.text(k) {
+	case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi",
+		"static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura",
+		"lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling",
+		"registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da",
+		"dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee",
+		"quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
+		return true
+	}
+	return m.meets(k, measured) || m.is(k, cHint, "cue")
 }
 
 // measured are the classes of when and how a pressure was measured, and counted those of
