@@ -23,13 +23,16 @@ func (m *message) ledInto(i int) bool {
 	if k < m.sents[m.items[i].sent].from || m.items[k].mark || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" {
 		return true
 	}
+	if _, day := weekdays[m.text(k)]; day {
+		return true // "peak since Thursday 131"
+	}
 	switch t := m.text(k); t {
 	case "after", "before", "tras", "despues", "antes", "at":
 		return k == 0 || m.ledInto(k) // "waited and looked after 30", "ohmed out at 13"
 	case "the":
 		return be(m.text(i + 1)) // "the 80 was with it idle"
 	default:
-		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || m.begins(k, keyDay) || be(t) || smallWord(t) || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
+		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || be(t) || smallWord(t) || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
 			m.isAny(k, cHint, "leads", "found", "was", "all", "moves", "ofpressure", "daytime")
 	}
 }
