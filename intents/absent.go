@@ -181,8 +181,12 @@ func (m *message) itemAbsent(i int) bool {
 	}
 	switch m.text(i + 1) {
 	case "setting", "settings", "tag", "label", "date", "sticker", "problem", "problems", "issue", "issues",
-		"trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure", "to":
+		"trouble", "adjustment", "screw", "info", "work", "noise", "access", "room", "pressure":
 		return false // "no regulator setting marked"
+	case "to":
+		if !m.says(i+2, "speak", "be") {
+			return false // "no tank to spare", but "no tank to speak of"
+		}
 	}
 	if m.is(i+1, cHint, "jobnoun") {
 		return false // "no reg swap for us here"
@@ -321,6 +325,20 @@ func (m *message) afterAbsent(i int) bool {
 		break
 	}
 	return false
+}
+
+// deniedDeed tells whether a deed is told of a thing that there is none of: "no expansion
+// tank was ever installed".
+func (m *message) deniedDeed(v *verb) bool {
+	if v.objAt < 0 || v.objAt >= v.at || !m.says(v.objAt-1, "no", "without", "w/o") && !m.is(v.objAt-1, cLacks, "") && !denies(m.text(v.objAt)) {
+		return false
+	}
+	for k := v.objAt + 1; k < v.at; k++ {
+		if !be(m.text(k)) && !m.says(k, "ever", "was ever", "had been", "has been", "been", "there", "here") {
+			return false
+		}
+	}
+	return m.closes(v.at) || !m.is(v.at+1, cDeterminer, "") && m.text(v.at+1) != "one"
 }
 
 // closes tells whether a clause ends after item k.

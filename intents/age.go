@@ -84,6 +84,9 @@ func (m *message) bareAge(i int) bool {
 	if !it.num.integer || it.num.decimals > 0 || it.value < 3 || it.value > 35 || it.unit != "" {
 		return false
 	}
+	if m.text(i-1) == "age" && m.is(i-2, cItem, "") {
+		return true // "heater age 15"
+	}
 	last := i - 1
 	if t := m.text(last); t == "only" || t == "about" || t == "just" || t == "maybe" {
 		last-- // "heater's only 3"
@@ -124,7 +127,8 @@ func (m *message) bareAge(i int) bool {
 // this year", "heater's going on 20".
 func (m *message) turnsAge(i int) bool {
 	it := &m.items[i]
-	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "going on" && t != "pushing" {
+	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "pushing" && !strings.HasSuffix(t, "going on") &&
+		!(t == "is" && m.says(i+1, "this year", "this fall", "this spring", "this summer", "this month")) {
 		return false
 	}
 	if it.value < 3 || it.value > 50 || !it.num.integer || m.items[i].point != "" {
@@ -230,6 +234,9 @@ func (m *message) spokenYear(i int) bool {
 
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
+	if m.is(i, cHint, "undated") {
+		return true // "PRV: no date code"
+	}
 	t := m.text(i)
 	if m.is(i, cAge, "") || t == "when" || t == "cuando" {
 		near := 7

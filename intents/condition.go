@@ -32,6 +32,9 @@ func (m *message) condValue(i int, v string) string {
 // adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
 // "whistles bad", "her ok", "ok to".
 func (m *message) adverb(i int) bool {
+	if m.is(i, cAfter, "") && (m.isMark(i+1, ":", "=") || m.pressureOrPoint(i+1) || m.pressureOrPoint(i-1)) {
+		return true // "on the way out: kitchen 60"
+	}
 	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
 		return true // "Tank OK. Gone.": the writer is
 	}
@@ -105,6 +108,9 @@ func (m *message) adverb(i int) bool {
 	}
 	return false
 }
+
+// pressureOrPoint tells whether item k is a number or a test point.
+func (m *message) pressureOrPoint(k int) bool { return m.isNum(k) || m.pointAt(k) }
 
 // heightens tells whether "bien" at item i only says how much the next word means:
 // "creeping up bien slow", "una llave bien escondida".

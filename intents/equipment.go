@@ -166,7 +166,7 @@ var lately = phrases(`this year | this spring | this month | this week | this wi
 
 var factOpener = opener{
 	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
-	hints:   []string{"served", "serviced"},
+	hints:   []string{"served", "serviced", "undated"},
 	words: slices.Concat(
 		wordsOf(months),
 		wordsOf(lately),
@@ -317,8 +317,8 @@ func (m *message) give(a attribute, items []mentionOf) {
 				return false // "never flushed since 2012 install"
 			}
 			told := m.says(k, "since", "been", "here") && owner != "" && owner == m.itemIn(m.items[a.at].sent)
-			if told && m.left(a.at, 4, false, func(j int) bool { return m.says(j, "there", "in") }) >= 0 {
-				return false // "prv's been in there since 2009"
+			if told && (m.is(a.at-2, cItem, "") || m.left(a.at, 4, false, func(j int) bool { return m.says(j, "there", "in") || m.is(j, cHint, "inuse") }) >= 0) {
+				return false // "prv's been in there since 2009", "prv since 1994"
 			}
 			return m.items[k].seg == m.items[a.at].seg && !m.partFor(k)
 		}

@@ -79,7 +79,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	if it.text == "on" && (m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0) {
 		return "" // "77 side bib on it", "the heater had not come on"
 	}
-	if it.text == "on" && (m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive")) {
+	if it.text == "on" && (m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive") || m.thePlace(i+1)) {
 		return "" // "PRV: none on this house"
 	}
 	if it.text == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
@@ -171,10 +171,16 @@ func (m *message) flowTag(i int) assess.Flow {
 // flowOn tells whether item i only says what water is on or where it is off: "no water on
 // the block", "running on their own line".
 func (m *message) flowOn(i int) bool {
-	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") {
+	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {
 		return false
 	}
 	return m.is(i, cStatic, "") || m.is(i, cFlowing, "") && !m.says(i+2, "whole", "entire")
+}
+
+// thePlace tells whether item i is a side of the house with its article: "spigot on the
+// front wall".
+func (m *message) thePlace(i int) bool {
+	return m.is(i, cPlace, "") && strings.HasPrefix(m.text(i), "the ")
 }
 
 // runsAt tells whether "running" at item i only leads from a place to its pressure: "the

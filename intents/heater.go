@@ -1,7 +1,6 @@
 package intents
 
 import (
-	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -9,11 +8,8 @@ import (
 
 var stateOpener = opener{
 	classes: setOf(cState, cOn, cOff),
-	hints:   []string{"cold"},
-	words: slices.Concat(
-		[]string{"w/o", "without", "wo", "apagado", "off"},
-		[]string{"fired", "running", "hot", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando"},
-		[]string{"quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged", "of"}),
+	hints:   []string{"cold", "heateridle", "heaterfires"},
+	words:   []string{"w/o", "without", "wo", "apagado", "off", "of", "hot"},
 }
 
 // heaterTag reads the heater's state at item i.
@@ -21,7 +17,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !m.begins(i, keyState) {
 		return ""
 	}
-	if m.items[i].tags == nil && !m.says(i, "fired", "hot", "heats", "fire", "fires", "quiet", "asleep", "tripped", "unplugged", "trabajando", "andando") && !m.misspeltOff(i) {
+	if m.items[i].tags == nil && m.text(i) != "hot" && !m.misspeltOff(i) {
 		return ""
 	}
 	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
@@ -96,17 +92,13 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		return assess.Idle
 	}
 	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
-	switch m.text(i) {
-	case "hot":
+	if m.text(i) == "hot" {
 		if m.hotAfterCold(i) {
 			return assess.Firing
 		}
 		on = true
-	case "fired", "running", "heats", "fire", "fires", "kicks on", "kicked in", "jalando", "trabajando", "andando":
-		on = on || true
-	case "quiet", "dead cold", "unlit", "asleep", "tripped", "unplugged", "of":
-		off = true
 	}
+	off, on = off || m.is(i, cHint, "heateridle") || m.text(i) == "of", on || m.is(i, cHint, "heaterfires")
 	if !off && !on {
 		return ""
 	}
@@ -141,7 +133,7 @@ func (m *message) notNear(i int) bool {
 func (m *message) neverDid(i int) bool {
 	k := m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
-		case "never", "hadnt", "hasnt", "didnt", "nunca", "not":
+		case "never", "hadnt", "hasnt", "didnt", "nunca", "not", "wasnt", "isnt", "werent", "arent", "aint":
 			return true
 		}
 		return false
@@ -243,6 +235,7 @@ func (m *message) heaters() {
 	if len(all) == 0 || m.heaterTurned(all) || m.heaterRow(all) {
 		return
 	}
+	m.untilTurned(all)
 	one := true
 	for _, a := range all {
 		if a.state != all[0].state {
@@ -307,14 +300,10 @@ func (m *message) heaters() {
 // was told before it has the other state. "laundry 70, heater kicked on, went to
 // 91", "70 before the burner lit, 91 after".
 func (m *message) heaterTurned(all []mention) bool {
-	if len(all) != 1 || len(m.readings) < 2 {
+	if len(all) != 1 || len(m.readings) < 2 || !m.is(all[0].at, cTurns, "") {
 		return false
 	}
-	a := all[0]
-	if !m.is(a.at, cTurns, "") {
-		return false
-	}
-	other := assess.Idle
+	a, other := all[0], assess.Idle
 	if a.state == assess.Idle {
 		other = assess.Firing
 	}
@@ -338,6 +327,19 @@ func (m *message) heaterTurned(all []mention) bool {
 		}
 	}
 	return true
+}
+
+// untilTurned turns round a state that is told as one to come: "66 before the burner lit",
+// "72 before the heater fired, 96 once it was heating".
+func (m *message) untilTurned(all []mention) {
+	for k, a := range all {
+		if !m.is(a.at, cTurns, "") || m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") }) < 0 {
+			continue
+		}
+		if all[k].state = assess.Idle; a.state == assess.Idle {
+			all[k].state = assess.Firing
+		}
+	}
 }
 
 // heaterRow reads states in a row for numbers in a row: "64/94 apagado/prendido".
@@ -396,7 +398,19 @@ func (m *message) noStateBetween(all []mention, a, b int) bool {
 // stateDenied tells whether the heater was not looked at: "did not check the heater".
 // or is in doubt: "couldn't tell if the heater was firing".
 func (m *message) stateDenied(i int) bool {
-	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0
+	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0 ||
+		m.whenTroubled(i)
+}
+
+// whenTroubled tells whether the state at item i is only when a trouble comes: "relief
+// drips when the heater fires, laundry 96".
+func (m *message) whenTroubled(i int) bool {
+	when := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whenever") })
+	if when < 0 {
+		return false
+	}
+	sign := m.left(when, 5, false, func(k int) bool { return m.is(k, cSym, "") || m.is(k, cDischarge, "") })
+	return sign >= 0 && m.items[when].seg == m.items[i].seg
 }
 
 // coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".

@@ -367,6 +367,9 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.left(i, 2, false, func(k int) bool { return m.text(k) == "hace" }) >= 0 {
 		return roleAgo, "hace"
 	}
+	if m.is(i-1, cHint, "inuse") && m.thingIn(m.items[i].sent) {
+		return roleAge, "years in use" // "heater in service 9 years"
+	}
 	if m.left(i, 2, false, func(k int) bool {
 		t := m.text(k)
 		return t == "in" || t == "en" || t == "dentro" || t == "every" || t == "cada" || t == "for" || t == "within" || t == "next"

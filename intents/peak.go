@@ -22,7 +22,9 @@ func (m *message) peaks() {
 				continue
 			}
 		}
-		other := func(k int) bool { return m.isNum(k) && m.items[k].role != roleReading }
+		other := func(k int) bool {
+			return m.isNum(k) && m.items[k].role != roleReading && unitDays[m.items[k].unit] == 0 && m.items[k].unit != "hour"
+		}
 		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || be(m.text(i+1)) && other(i+2)) {
 			continue
 		}
@@ -90,9 +92,7 @@ func (m *message) nowNear(k int) bool {
 // nightOf tells whether the night at i is one of trouble, not of a gauge: "relief
 // dripped all night, laundry 96".
 func (m *message) nightOf(i int) bool {
-	switch m.text(i) {
-	case "overnight", "over night", "overnite", "toda la noche", "en la noche", "anoche", "durante la noche", "o/n", "en la madrugada", "de madrugada":
-	default:
+	if !m.is(i, cHint, "night") {
 		return false
 	}
 	seg := m.items[i].seg
@@ -104,10 +104,13 @@ func (m *message) nightOf(i int) bool {
 
 // highOfTwo reads "high 141 low 62".
 func (m *message) highOfTwo(i int) bool {
-	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) {
+	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i+1) && !m.isNum(i+2) && !m.isNum(i+3) {
 		return false
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark) && m.closes(i+1) && m.toldWithNow(i) {
+	if i > 0 && m.isNum(i-1) && (m.items[i-1].unit == "hour" || m.items[i-1].unit == "day") {
+		return true // "24 hour high 144"
+	}
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") && m.closes(i+1) && m.toldWithNow(i) {
 		return true // "high 139 / right now 74"
 	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }

@@ -7,6 +7,8 @@ func (p *Parser) texted(toks []token) []token {
 	for i := 1; i+1 < len(toks); i++ {
 		if t := &toks[i]; t.text == "t" && tForTo(toks, i) {
 			t.text = "to" // "turned down frm 90 t 62"
+		} else if p.zeroForNo(toks, i) {
+			t.kind, t.text, t.num = word, "no", nil
 		} else if p.twoForTo(toks, i) {
 			t.kind, t.text, t.num = word, "to", nil
 			if w := toks[i-1].text; w == "dn" || w == "dwn" {
@@ -59,6 +61,16 @@ func (p *Parser) twoForTo(toks []token, i int) bool {
 		return next.num.value >= 20 && next.num.value <= 150 && (prev.text == "dn" || prev.text == "dwn" || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set"))
 	}
 	return weekdays[prev.text] > 0 && p.means(next.text, cDo, "") || p.means(prev.text, cHint, "wants") && p.means(next.text, cDo, "")
+}
+
+// zeroForNo tells whether the number at i only says that there is none of what follows:
+// "0 flow", "zero air in the tank".
+func (p *Parser) zeroForNo(toks []token, i int) bool {
+	t, next := &toks[i], &toks[i+1]
+	if t.text != "zero" && (t.kind != number || t.num.digits != "0") || next.kind != word || !p.means(next.text, cHint, "nonesuch") {
+		return false
+	}
+	return toks[i-1].kind != number && numberWords[toks[i-1].text].class == 0 && (i+2 >= len(toks) || toks[i+2].kind != number)
 }
 
 // means tells whether a word alone has a class of the lexicon.

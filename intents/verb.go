@@ -247,6 +247,7 @@ func (m *message) judge(v *verb) {
 	by := m.doneBy(v.at)
 	v.negated = v.negated || by
 	v.object, v.objAt = m.objectOf(v)
+	v.negated = v.negated || m.deniedDeed(v)
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
