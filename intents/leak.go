@@ -155,7 +155,7 @@ func (m *message) notColor(i int) bool {
 // leakOver tells whether the sentence of item i says that a leak is over: "drip is gone".
 func (m *message) leakOver(i int) bool {
 	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
-		if m.is(k, cSym, "leak") && (ended(m.text(k+1)) || be(m.text(k+1)) && ended(m.text(k+2))) {
+		if m.is(k, cSym, "leak") && m.ended(k+1) {
 			return true
 		}
 	}

@@ -45,6 +45,7 @@ type lexicon struct {
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	entries  map[string]*entry  // by word: all that is known of it
+	lists    [lists]phraseSet   // words that a rule knows by their letters
 	byID     []*entry           // the same, by word of the vocabulary
 	kids     []int32            // by node: where its branches begin
 	branches []branch
@@ -123,6 +124,9 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 			set[fold(w)] = true
 		}
 		return nil
+	}
+	if fields[0] == "list" && len(fields) == 2 {
+		return l.addList(fields[1], body)
 	}
 	if fields[0] == "cue" && len(fields) == 2 {
 		return l.addCue(fields[1], body)

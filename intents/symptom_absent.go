@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -8,145 +9,142 @@ import (
 
 // absent tells whether the symptom at item i is denied.
 func (m *message) absent(i int, name assess.SymptomName) bool {
-	if m.is(i, cDry, "") && name == assess.ReliefDischarge {
-		return !m.negRight(i - 1)
-	}
-	if m.is(i, cHint, "denies") {
-		return !m.negRight(i - 1)
-	}
-	s := &m.sents[m.items[i].sent]
-	if name == assess.NoWater && m.deniedAfterAll(i) || name == assess.ReliefDischarge && m.is(i, cSym, "no_water") {
+	switch {
+	case m.is(i, cDry, "") && name == assess.ReliefDischarge, m.is(i, cHint, "denies"):
+		return !m.negRight(i - 1) // "all dry"
+	case name == assess.NoWater && m.deniedAfterAll(i), name == assess.ReliefDischarge && m.is(i, cSym, "no_water"):
+		return true
+	case m.is(i, cSym, "") && m.lacksWater(i):
+		return false
+	case m.deniedBehind(i), m.answeredNo(i):
+		return true
+	case m.toilet(i):
+		return m.left(i, 6, false, func(k int) bool { return m.says(k, "none", "neither") }) >= 0
+	case m.contradicted(i):
+		return true
+	case m.affirmed(i):
+		return false
+	case m.freeOf(i), m.isOver(i) && !m.workDone(), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
 		return true
 	}
-	if v, ok := m.val(i, cSym); ok && (v == "no_water" || m.text(i) == "no pressure" || m.text(i) == "not enough pressure") {
+	return m.deniedBefore(i)
+}
+
+// lacksWater tells whether the phrase at item i denies something already: "no water".
+func (m *message) lacksWater(i int) bool {
+	v, _ := m.val(i, cSym)
+	return v == "no_water" || m.says(i, "no pressure", "not enough pressure")
+}
+
+// deniedBehind reads "leaks: none", "hammer - no", "creep? no".
+func (m *message) deniedBehind(i int) bool {
+	to, k := m.sents[m.items[i].sent].to, i+1
+	for m.says(k, ":", "=", "-", "?", "at all", "is") {
+		k++
+	}
+	if k >= to || k > i+3 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark {
 		return false
 	}
-	// "leaks: none", "hammer - no", "creep? no"
-	for k := i + 1; k < s.to && k <= i+3; k++ {
-		switch m.text(k) {
-		case ":", "=", "-", "?", "at all", "is":
-			continue
-		case "none", "no", "nope", "negative", "nada", "ninguno", "ninguna", "neg", "absent":
-			if m.text(k) == "no" && k+1 < s.to && !m.items[k+1].mark {
-				break
-			}
-			if k == i+1 && !m.says(k, "neg", "none", "ninguna", "ninguno", "nada", "nope", "negative") {
-				break
-			}
-			return true
-		}
-		break
+	return k > i+1 || !m.says(k, "no", "absent")
+}
+
+// answeredNo tells whether item i is asked and the next sentence says no: "leaks? No."
+func (m *message) answeredNo(i int) bool {
+	s := m.items[i].sent
+	if !m.sents[s].question || i+2 != m.sents[s].to || m.text(i+1) != "?" || s+1 == len(m.sents) {
+		return false
 	}
-	if i+1 == s.to-1 && m.text(i+1) == "?" && m.sents[m.items[i].sent].question && m.items[i].sent+1 < len(m.sents) {
-		n := m.sents[m.items[i].sent+1]
-		if n.from < len(m.items) && (m.text(n.from) == "no" || m.text(n.from) == "none" || m.text(n.from) == "nope") {
-			return true
-		}
-	}
-	if m.toilet(i) {
-		return m.left(i, 6, false, func(k int) bool { return m.text(k) == "none" || m.text(k) == "neither" }) >= 0
-	}
-	if m.contradicted(i) {
-		return true
-	}
-	for k := i - 1; k >= s.from && m.items[k].seg == m.items[i].seg; k-- {
-		if t := m.text(k); t == "yes" || t == "yep" {
-			return false // "no drip, no banging, yes the kitchen faucet leaks"
-		}
-	}
-	if t := m.text(i + 1); t == "free" || t == "-" && m.text(i+2) == "ve" || m.isNum(i+1) && m.items[i+1].value == 0 && m.items[i+1].unit == "" {
-		return true // "leak free", "hammer -ve", "leaks 0"
-	}
-	if ended(m.text(i+1)) || be(m.text(i+1)) && ended(m.text(i+2)) || m.text(i+1) == "has" && ended(m.text(i+2)) || m.text(i-1) == "se quito el" || m.text(i-2) == "quito" {
-		// told of another visit's complaint; one that ended by work of this visit stays
-		worked := false
-		for _, v := range m.verbs {
-			worked = worked || v.done
-		}
-		if !worked {
+	return m.says(m.sents[s+1].from, "no", "none", "nope")
+}
+
+// affirmed tells whether the clause says yes to item i: "no drip, no banging, yes the kitchen
+// faucet leaks".
+func (m *message) affirmed(i int) bool {
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && m.items[k].seg == m.items[i].seg; k-- {
+		if m.says(k, "yes", "yep") {
 			return true
 		}
 	}
-	if s.header >= 0 && s.header < i {
-		for k := s.from; k < s.header; k++ {
-			if m.is(k, cNeg, "") && m.text(s.header-1) != "no" {
-				return true // "didn't find any: rust, leaks, hammer"
-			}
+	return false
+}
+
+// freeOf reads "leak free", "hammer -ve", "leaks 0".
+func (m *message) freeOf(i int) bool {
+	return m.text(i+1) == "free" || m.text(i+1) == "-" && m.text(i+2) == "ve" ||
+		m.isNum(i+1) && m.items[i+1].value == 0 && m.items[i+1].unit == ""
+}
+
+// isOver tells whether the symptom at item i has ended: "the banging quit".
+func (m *message) isOver(i int) bool {
+	return m.ended(i+1) || m.text(i+1) == "has" && m.inList(i+2, listEnded) || m.text(i-1) == "se quito el" || m.text(i-2) == "quito"
+}
+
+// ended tells whether the words at i say that something is over: "quit", "is gone".
+func (m *message) ended(i int) bool {
+	return m.inList(i, listEnded) || be(m.text(i)) && m.inList(i+1, listEnded)
+}
+
+// workDone tells whether any work was done: what ended by it was there on this visit, where
+// otherwise an earlier complaint ended.
+func (m *message) workDone() bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done })
+}
+
+// underDenial tells whether the head of the line denies what it lists: "didn't find any:
+// rust, leaks, hammer".
+func (m *message) underDenial(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	if s.header < 0 || s.header >= i || m.text(s.header-1) == "no" {
+		return false
+	}
+	for k := s.from; k < s.header; k++ {
+		if m.is(k, cNeg, "") {
+			return true
 		}
 	}
-	if m.isNum(i-1) && m.items[i-1].value == 0 {
-		return true
-	}
-	// words of denial before, over a list
-	for k := i - 1; k >= s.from && k >= i-10; k-- {
-		t := m.text(k)
-		switch t {
-		case "no", "not", "never", "without", "w/o", "isnt", "arent", "wasnt", "doesnt", "didnt", "hasnt", "dont",
-			"nor", "neither", "sin", "ni", "nada de", "nada de agua", "no sign of", "no signs of", "free of",
-			"zero", "none", "ningun", "ninguna", "negative for", "havent", "aint", "nothing", "cant", "werent",
-			"nobody", "nadie", "tampoco", "nunca", "cero", "no more":
-			if t == "no" && m.text(k+1) == "," || t == "nothing" && m.text(k+1) == "but" {
-				return false
-			}
-			if m.right(k, 2, true, func(j int) bool { return m.is(j, cBase, "fixed") && j < i }) >= 0 {
-				return false // "couldn't fix the leak"
-			}
-			if t == "zero" && m.isNum(k) {
-				return false
-			}
-			return true
-		case "but", "pero", "except", "although", "though", "just", "only", "solo", "nomas":
+	return false
+}
+
+// deniedBefore tells whether a denial stands before item i, over a list perhaps: "no leaks,
+// hammer or creep", "customer denies hammer".
+func (m *message) deniedBefore(i int) bool {
+	from := m.sents[m.items[i].sent].from
+	for k := i - 1; k >= from && k >= i-10; k-- {
+		switch it := &m.items[k]; {
+		case m.inList(k, listDenial):
+			return m.deniesAhead(k, i)
+		case m.inList(k, listBut):
 			return false // "no black water but the kitchen leaks"
-		case ",", "and", "y":
-			// a list goes on only when it is closed by "or", "nor", "ni"
-			if m.listEnds(k, i) {
-				continue
+		case m.says(k, ",", "and", "y"):
+			if !m.listEnds(k, i) {
+				return false // a list goes on only when it is closed by "or", "nor", "ni"
 			}
-			return false
-		case "or", "o", "/", "any", "visible", "hear", "see", "heard", "seen", "found", "find", "signs", "sign",
-			"of", "a", "the", "at", "all", "more", "anymore", "noticeable", "hay", "se", "ve", "tiene", "oye",
-			"oyen", "de", "el", "la", "los", "las", "ya", "audible", "other", "obvious", "major", "active", "real",
-			"feel", "that", "rusty", "dark", "water", "ninguna fuga", "con", "un", "una", "escucha", "seeing",
-			"hearing", "is", "was":
-			continue
-		}
-		if m.is(k+1, cBase, "fixed") && k+1 < i {
+		case m.inList(k, listDenialGoes):
+		case m.is(k+1, cBase, "fixed") && k+1 < i:
 			return false // "couldn't fix the leak"
-		}
-		if deniesSymptom(t) || m.is(k, cLacks, "") || m.is(k, cNeg, "") && strings.Contains(t, " ") {
+		case m.inList(k, listDenies), m.is(k, cLacks, ""), m.is(k, cNeg, "") && strings.Contains(it.text, " "):
 			return true
-		}
-		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.is(k, cWater, "") || m.is(k, cPipe, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, "") {
-			continue
-		}
-		if m.items[k].mark || m.items[k].num != nil || m.is(k, cItem, "") || m.items[k].point != "" {
-			return false
-		}
-		if i-k > 3 {
+		case it.kinds.meets(symptomTalk):
+		case it.mark, it.num != nil, m.is(k, cItem, ""), it.point != "", i-k > 3:
 			return false
 		}
 	}
 	return false
 }
 
-// ended tells whether a word says that something is over: "the banging quit".
-func ended(t string) bool {
-	switch t {
-	case "gone", "quit", "stopped", "went away", "cleared up", "disappeared", "vanished", "is gone", "went", "paro", "desaparecio":
-		return true
-	}
-	return false
-}
+// symptomTalk are the classes of what may stand in a list of symptoms.
+var symptomTalk = setOf(cSym, cColor, cWater, cPipe, cRelief, cDischarge)
 
-// deniesSymptom tells whether a phrase denies what follows it: "never had any hammer",
-// "customer denies hammer".
-func deniesSymptom(t string) bool {
-	switch t {
-	case "couldnt", "denies", "denied", "never had", "no complaints", "no complaint", "no longer", "didnt see",
-		"couldnt find", "didnt find", "didnt hear", "no reports", "dont hear", "doesnt hear", "not getting":
-		return true
+// deniesAhead tells whether the denial at item k denies the symptom at item i, not what stands
+// between them.
+func (m *message) deniesAhead(k, i int) bool {
+	switch {
+	case m.text(k) == "no" && m.text(k+1) == ",", m.text(k) == "nothing" && m.text(k+1) == "but":
+		return false
+	case m.text(k) == "zero" && m.isNum(k):
+		return false
 	}
-	return false
+	return m.right(k, 2, true, func(j int) bool { return m.is(j, cBase, "fixed") && j < i }) < 0 // "couldn't fix the leak"
 }
 
 // listEnds tells whether the list that holds items k..i is joined by "or" or "nor".

@@ -4,54 +4,62 @@ package intents
 
 // reliefNear tells whether the relief valve is what the clause of item i is about.
 func (m *message) reliefNear(i int) bool {
-	if !m.kinds.has(cRelief) {
-		return false
-	}
-	s := &m.sents[m.items[i].sent]
+	return m.kinds.has(cRelief) && (m.pronounOfRelief(i) || m.reliefBefore(i) || m.blocksRelief(i) || m.reliefBehind(i))
+}
+
+// pronounOfRelief tells whether "it" before item i stands for the relief named in the
+// sentence: "relief on the heater, it's been dripping".
+func (m *message) pronounOfRelief(i int) bool {
 	it := i - 1
-	for t := m.text(it); oneOf(t, "been", "has", "still", "always", "just", "constantly", "is", "was"); t = m.text(it) {
+	for m.says(it, "been", "has", "still", "always", "just", "constantly", "is", "was") {
 		it--
 	}
-	if t := m.text(it); t == "its" || t == "it" || t == "it is" || t == "theyre" {
-		for k := it - 1; k >= s.from; k-- {
-			if m.is(k, cRelief, "") {
-				return true
-			}
-		}
+	if !m.says(it, "its", "it", "it is", "theyre") {
+		return false
 	}
-	for k := i - 1; k >= s.from && k >= i-12; k-- {
+	for k := it - 1; k >= m.sents[m.items[i].sent].from; k-- {
 		if m.is(k, cRelief, "") {
 			return true
 		}
-		if m.isMark(k, "(", ")") || m.items[k].num != nil && m.factual(k) {
-			continue // "T&P on the 50 gal electric (2013) was dripping"
-		}
-		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" && m.text(k) != "-" {
-			if m.text(k) == "," && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2) {
-				continue // "watched the relief for an hour, dry", "relief rated 150, not dripping"
-			}
-			break
-		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") || m.items[k].point != "" || m.measureAt(k) {
-			break // "la válvula de alivio es de 150 psi y gotea" tells a rating
-		}
 	}
-	if t := m.text(s.from); oneOf(t, "its", "it", "it is") && m.is(i, cBlocked, "") && i <= s.from+5 && m.items[i].sent > 0 && m.reliefIn(m.items[i].sent-1) {
-		return true // "the relief valve dumps at night. It's not capped"
-	}
-	for k := i + 1; k < s.to && k <= i+5; k++ {
-		if m.is(k, cRelief, "") {
+	return false
+}
+
+// reliefBefore tells whether the relief stands before item i with nothing between that would
+// take it over: "T&P on the 50 gal electric (2013) was dripping".
+func (m *message) reliefBefore(i int) bool {
+	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-12; k-- {
+		switch {
+		case m.is(k, cRelief, ""):
 			return true
+		case m.isMark(k, "(", ")", ":", "=", "-"), m.items[k].num != nil && m.factual(k):
+		case m.isMark(k, ",") && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2):
+			// "watched the relief for an hour, dry", "relief rated 150, not dripping"
+		case m.items[k].mark, m.items[k].point != "", m.measureAt(k), m.is(k, cItem, "") && !m.is(k, cItem, "heater"):
+			return false // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
-		if m.items[k].mark || m.items[k].num != nil {
-			break
-		}
-		if m.is(i, cBlocked, "") && m.is(k, cDischarge, "") {
-			continue // "con una llave cerrada la descarga de la T&P"
-		}
-		switch m.text(k) {
-		case "at", "from", "on", "the", "out of", "de", "la", "out", "of", "en", "by", "coming", "her", "his", "por", "del", "off", "into", "in", "to", "a", "el", "al":
-		default:
+	}
+	return false
+}
+
+// blocksRelief reads a sentence that goes on about the relief of the one before: "the relief
+// valve dumps at night. It's not capped".
+func (m *message) blocksRelief(i int) bool {
+	s := m.items[i].sent
+	from := m.sents[s].from
+	return m.is(i, cBlocked, "") && i <= from+5 && s > 0 && m.says(from, "its", "it", "it is") && m.reliefIn(s-1)
+}
+
+// reliefBehind tells whether the relief follows item i: "dripping out of the relief".
+func (m *message) reliefBehind(i int) bool {
+	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+5; k++ {
+		switch {
+		case m.is(k, cRelief, ""):
+			return true
+		case m.items[k].mark, m.items[k].num != nil:
+			return false
+		case m.is(i, cBlocked, "") && m.is(k, cDischarge, ""): // "con una llave cerrada la descarga de la T&P"
+		case !m.inList(k, listToRelief):
 			return false
 		}
 	}
@@ -61,7 +69,8 @@ func (m *message) reliefNear(i int) bool {
 // measureAt tells whether item k is a number that may be a measure, not a time.
 func (m *message) measureAt(k int) bool {
 	it := &m.items[k]
-	return it.num != nil && it.role != roleIgnored && it.role != roleDuration && unitDays[it.unit] == 0 && it.unit != "hour" && it.unit != "min"
+	timed := it.role == roleDuration || unitDays[it.unit] > 0 || it.unit == "hour" || it.unit == "min"
+	return it.num != nil && it.role != roleIgnored && !timed
 }
 
 // inVessel tells whether the words at i name a place where water is not wanted:
@@ -71,11 +80,7 @@ func (m *message) inVessel(i int) bool {
 	case "the", "her", "his", "their", "that":
 		i++
 	}
-	switch m.text(i) {
-	case "pan", "drain pan", "tank", "bucket", "crawl", "crawlspace", "basement", "garage", "yard", "floor", "ceiling", "attic", "expansion tank", "bladder":
-		return true
-	}
-	return m.is(i, cItem, "")
+	return m.inList(i, listVessel) || m.is(i, cItem, "")
 }
 
 func (m *message) heatingUp(i int) bool {
@@ -85,8 +90,7 @@ func (m *message) heatingUp(i int) bool {
 
 func (m *message) pressureNear(i int) bool {
 	for k := max(0, i-8); k < min(len(m.items), i+5); k++ {
-		switch m.text(k) {
-		case "pressure", "prssr", "presion", "gauge", "needle", "shower", "water", "agua":
+		if m.inList(k, listOfPressure) {
 			return true
 		}
 	}
@@ -147,7 +151,8 @@ func (m *message) lookedFor(i int) bool {
 
 // cleared tells whether what was looked for at item i was not there.
 func (m *message) cleared(i int) bool {
-	return m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "cleared") || m.is(k, cHint, "denies") || m.is(k, cDry, "") }) >= 0
+	clear := func(k int) bool { return m.isAny(k, cHint, "cleared", "denies") || m.is(k, cDry, "") }
+	return m.right(i, 7, true, clear) >= 0
 }
 
 // ofSomethingElse tells whether what drips or hums at item i is no part of a
@@ -198,16 +203,9 @@ func (m *message) negRight(k int) bool {
 	return false
 }
 
-// denied2 tells whether "no" stands right before item i in a list of symptoms.
-func (m *message) denied2(i int) bool {
-	t := m.text(i - 1)
-	if t != "no" && t != "sin" && t != "zero" && t != "or" {
-		return false
-	}
-	if next := i + 1; next < len(m.items) && !m.items[next].mark && m.text(next) != "no" && m.text(next) != "or" && m.text(next) != "and" {
-		return false
-	}
-	return true
+// deniedAlone tells whether "no" stands right before item i in a list of symptoms.
+func (m *message) deniedAlone(i int) bool {
+	return m.says(i-1, "no", "sin", "zero", "or") && (m.stopAt(i+1) || m.says(i+1, "no", "or", "and"))
 }
 
 func (m *message) pipeNear(i int) bool {

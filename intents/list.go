@@ -1,0 +1,54 @@
+package intents
+
+import (
+	"fmt"
+	"strings"
+)
+
+// A list is words and phrases that one rule knows by their letters, as the lexicon spells
+// them. It stands in the lexicon, "list ended: gone | quit", and gives its words no
+// meaning; what means the same to many rules is a class.
+type list uint8
+
+const (
+	listWeak       list = iota // "low", "poor": of water
+	listRises                  // "climbs": of a needle
+	listNoWaterOf              // "no water hammer": not of the supply
+	listNone                   // "leaks: none"
+	listDenial                 // "no", "without": before what is denied
+	listDenies                 // "customer denies": with a verb
+	listDenialGoes             // what stands between a denial and what it denies: "no sign of a"
+	listEnded                  // "the banging quit"
+	listBut                    // "no black water but the kitchen leaks"
+	listToRelief               // "out of the": between what drips and the relief
+	listVessel                 // "the pan": where no water is wanted
+	listOfPressure             // "needle": what swings or is low
+	lists                      // how many there are
+)
+
+var listNames = [lists]string{
+	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof",
+	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
+	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
+	listEnded: "ended", listBut: "but",
+}
+
+// addList keeps the words of a list line.
+func (l *lexicon) addList(name, body string) error {
+	for x, n := range listNames {
+		if n != name {
+			continue
+		}
+		if l.lists[x] == nil {
+			l.lists[x] = phraseSet{}
+		}
+		for phrase := range strings.SplitSeq(body, "|") {
+			l.lists[x][fold(strings.TrimSpace(phrase))] = true
+		}
+		return nil
+	}
+	return fmt.Errorf("there is no list %q", name)
+}
+
+// inList tells whether item i reads as one of a list.
+func (m *message) inList(i int, x list) bool { return m.p.lex.lists[x][m.text(i)] }

@@ -1,0 +1,161 @@
+package intents
+
+import "lazyhand/assess"
+
+var symptomOpener = opener{
+	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
+	words:   []string{"takes", "took", "tarda", "low", "baja", "bajita", "weak", "poor", "lousy", "wk", "knock", "black"},
+}
+
+// noSymptom says that what reads like a symptom is none.
+const noSymptom assess.SymptomName = ""
+
+// symptomRules read a symptom at an item, the first that decides for all: what it returns
+// stands, also when that is no symptom.
+var symptomRules = [...]func(m *message, i int) (name assess.SymptomName, decided bool){
+	(*message).symptomOfRelief,
+	(*message).symptomOfToilet,
+	(*message).slowFill,
+	(*message).weakWater,
+	(*message).knockOrBlack,
+	(*message).burstPipe,
+	(*message).colouredWater,
+	(*message).symptomWord,
+}
+
+// symptomAt reads a symptom at item i.
+func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
+	if !m.begins(i, keySymptom|keyRefills) || m.headsCreepCheck(i) {
+		return noSymptom, false
+	}
+	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
+		return noSymptom, false
+	}
+	for _, read := range symptomRules {
+		if name, decided := read(m, i); decided {
+			return name, name != noSymptom
+		}
+	}
+	return noSymptom, false
+}
+
+// headsCreepCheck tells whether item i names a check for creep whose outcome follows: "Creep
+// check, ten minutes with everything shut: no creep".
+func (m *message) headsCreepCheck(i int) bool {
+	if !m.is(i, cSym, "creep") || !m.is(i+1, cHint, "lookout") || !m.closes(i+1) {
+		return false
+	}
+	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
+		if m.is(k, cSym, "creep") {
+			return true
+		}
+	}
+	return false
+}
+
+// symptomOfRelief reads what is said of the relief valve: "T&P line is capped", "relief drips".
+func (m *message) symptomOfRelief(i int) (assess.SymptomName, bool) {
+	if namesToilet(m.text(i)) || !m.reliefNear(i) {
+		return noSymptom, false
+	}
+	switch {
+	case m.is(i, cBlocked, ""):
+		if m.shutsOther(i) {
+			return noSymptom, true
+		}
+		return assess.ReliefBlocked, true
+	case m.saysOfReliefPipe(i):
+		return noSymptom, true
+	case m.is(i, cDischarge, ""), m.is(i, cDry, ""), m.is(i, cSym, "leak"):
+		return assess.ReliefDischarge, true
+	}
+	return noSymptom, false
+}
+
+// shutsOther tells whether what is blocked at item i is another part than the relief: "T&P
+// dumping, somebody had valved off the exp tank".
+func (m *message) shutsOther(i int) bool {
+	k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg
+}
+
+// saysOfReliefPipe tells whether item i tells of the relief's pipe or its rating, no discharge.
+func (m *message) saysOfReliefPipe(i int) bool {
+	blocked := func(k int) bool { return abs(k-i) <= 8 }
+	return m.is(i, cHint, "spout") && m.anyIn(m.items[i].sent, blocked, setOf(cBlocked)) || // "T&P discharge is capped"
+		m.is(i, cTarget, "") && m.isNum(i+1) || // "la T&P abre a 150"
+		m.says(i, "runs", "run") && m.says(i+1, "uphill", "up", "outside", "through", "along") // "T&P line runs uphill"
+}
+
+// symptomOfToilet reads a toilet that runs: "the toilet keeps filling".
+func (m *message) symptomOfToilet(i int) (assess.SymptomName, bool) {
+	switch {
+	case !m.toilet(i):
+		return noSymptom, false
+	case m.repaired(i):
+		return noSymptom, true
+	}
+	return assess.Leak, true
+}
+
+// slowFill reads how long water takes: "takes 20 min to fill the tub".
+func (m *message) slowFill(i int) (assess.SymptomName, bool) {
+	took := m.says(i, "takes", "took", "tarda") && m.isNum(i+1) && oneOf(m.items[i+1].unit, "min", "hour", "other")
+	return assess.LowFlow, took && m.text(i+2) == "to" && m.says(i+3, "fill", "fills")
+}
+
+// weakWater reads "low pressure", "pressure is weak", "cstmr sz shwr s wk".
+func (m *message) weakWater(i int) (assess.SymptomName, bool) {
+	if !m.inList(i, listWeak) {
+		return noSymptom, false
+	}
+	if m.text(i) == "wk" && m.closes(i) { // short for week as well
+		water := func(k int) bool { return m.meets(k, setOf(cFixture, cWater)) || m.items[k].point != "" }
+		if m.is(i-1, cClaim, "says") || m.left(i, 4, false, water) >= 0 {
+			return assess.LowFlow, true
+		}
+	}
+	if m.isNum(i-1) || m.isNum(i+1) {
+		return noSymptom, false
+	}
+	pressure := func(k int) bool { return m.says(k, "pressure", "presion", "flow", "flujo", "prssr") }
+	return assess.LowFlow, m.left(i, 3, false, pressure) >= 0
+}
+
+// knockOrBlack reads two words that are symptoms only beside what they are said of: "no
+// knock", "pipes knock", "water comes out black".
+func (m *message) knockOrBlack(i int) (assess.SymptomName, bool) {
+	plain := m.deniedAlone(i) || m.notColor(i)
+	switch m.text(i) {
+	case "knock":
+		return noSymptom, !plain && !m.pipeNear(i) && !m.signIn(i, signShuts)
+	case "black":
+		if m.waterNear(i) {
+			return noSymptom, false
+		} else if plain {
+			return assess.DarkWater, true
+		}
+		return noSymptom, true
+	}
+	return noSymptom, false
+}
+
+// burstPipe reads what burst: "washer hose let go".
+func (m *message) burstPipe(i int) (assess.SymptomName, bool) {
+	return assess.Leak, m.bursts(i) && !m.repaired(i)
+}
+
+// colouredWater reads a colour that is the water's: "water … brown", "brown for a minute".
+func (m *message) colouredWater(i int) (assess.SymptomName, bool) {
+	if m.is(i, cSym, "") {
+		return noSymptom, false
+	}
+	colour, ok := m.val(i, cColor)
+	switch {
+	case !ok || !m.notColor(i) && !m.waterNear(i):
+		return noSymptom, true
+	case colour == "dark":
+		return assess.DarkWater, true
+	}
+	return assess.RustyWater, true
+}

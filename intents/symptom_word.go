@@ -1,0 +1,155 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// symptomWord reads a word or phrase of the lexicon that tells a symptom by itself, unless
+// what stands beside it says otherwise.
+func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
+	code, ok := m.val(i, cSym)
+	if !ok {
+		return noSymptom, true
+	}
+	name, other := assess.SymptomName(code), false
+	switch name {
+	case assess.Leak:
+		other = m.noLeak(i)
+	case assess.LowFlow:
+		return m.lowFlow(i), true
+	case assess.DarkWater:
+		if strings.Contains(m.text(i), "discolo") && m.signIn(i, signRust) && !m.signIn(i, signDark) {
+			return assess.RustyWater, true
+		}
+	case assess.RustyWater:
+		other = m.rustOfPart(i)
+	case assess.Creep:
+		other = m.climbsByHeat(i)
+	case assess.Hammer:
+		other = m.otherBang(i)
+	case assess.NoWater:
+		return m.noWater(i), true
+	case assess.GasSmell:
+		other = strings.Contains(m.text(i), "rotten") && m.waterNear(i) // "hot water smells like rotten eggs": the anode's
+	case assess.Swings:
+		other = m.otherSwing(i)
+	}
+	if other {
+		return noSymptom, true
+	}
+	return name, true
+}
+
+// noLeak tells whether a word of leaking at item i tells none that is there.
+func (m *message) noLeak(i int) bool {
+	t := m.text(i)
+	switch {
+	case namesToilet(t) && m.atTimes(i): // "a foghorn whenever a toilet refills"
+		return true
+	case m.repaired(i):
+		return true
+	case m.is(i, cCond, "") && m.isItemNear(i) && oneOf(t, "weeping", "seeping"):
+		return true
+	case strings.Contains(t, "revento") && m.is(i, cCond, "") && m.itemIn(m.items[i].sent) == "expansion_tank": // "el tanque se reventó por dentro"
+		return true
+	case m.looksSo(i): // "wtr lks inky"
+		return true
+	}
+	dropsShort := t == "drips" && m.toks[m.items[i].tok].text != t
+	return dropsShort && (m.says(i+1, "to", "from") || m.isNum(i+1)) // "prssr drps to 40"
+}
+
+// lowFlow returns what a word of little water at item i tells.
+func (m *message) lowFlow(i int) assess.SymptomName {
+	t := m.text(i)
+	ofItem := m.is(i, cCond, "") && (m.isItemNear(i) || m.itemIn(m.items[i].sent) != "" && !m.pressureNear(i))
+	switch {
+	case ofItem && !m.waterNear(i) && !m.fixtureNear(i):
+		return noSymptom
+	case m.signIn(i, signEndless): // "won't shut all the way, a bit of a dribble left"
+		return assess.Leak
+	case m.signIn(i, signFirm): // "from firehose to drizzle and back"
+		return assess.Swings
+	case t == "low flow" && m.says(i+1, "toilet", "shower head", "head"):
+		return noSymptom
+	case oneOf(t, "no pressure", "sin presion") && m.isNum(i+1):
+		return noSymptom
+	}
+	return assess.LowFlow
+}
+
+// rustOfPart tells whether the rust at item i is that of a part, not of the water.
+func (m *message) rustOfPart(i int) bool {
+	if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
+		return true
+	}
+	return m.says(i, "rusty", "rust") && (m.text(i-1) == "needle" || m.says(i+1, "pipe", "nipple", "nipples", "fitting"))
+}
+
+// climbsByHeat tells whether what climbs at item i does so for the burner, or is no pressure.
+func (m *message) climbsByHeat(i int) bool {
+	climbed := m.text(i) == "climbed"
+	if climbed && m.isNum(i+1) && m.items[i+1].unit == "other" {
+		return true // "climbed four floors"
+	}
+	hot := func(k int) bool { return m.is(k, cPeak, "") || climbed && m.is(k, cState, "firing") }
+	if m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
+		return true // "red needle climbed to 150", "with the burner going it climbed to 112"
+	}
+	return m.inList(i, listRises) && m.heatingUp(i)
+}
+
+// otherBang tells whether what bangs at item i is no pipe.
+func (m *message) otherBang(i int) bool {
+	if m.itemIn(m.items[i].sent) == "expansion_tank" {
+		// "tank's full of water, thunks like a log"
+		likened := m.text(i+1) == "like" || m.text(i+1) == "when" && m.is(i, cCond, "")
+		if likened || m.text(i-1) == "it" || m.is(i-1, cItem, "") {
+			return true
+		}
+	}
+	return m.says(i, "knocks", "bang", "hammer") && (m.text(i+1) == "on" && m.text(i+2) == "door" || m.text(i+1) == "loud")
+}
+
+// noWater returns what a lack of water at item i tells.
+func (m *message) noWater(i int) assess.SymptomName {
+	switch {
+	case m.is(i, cHint, "drop") && m.dryBeside(i): // "under the sink it's all dry, not a drop"
+		return noSymptom
+	case m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent): // "felt the relief pipe, not a drop"
+		return assess.ReliefDischarge
+	case m.noWaterOf(i):
+		return noSymptom
+	}
+	return assess.NoWater
+}
+
+// dryBeside tells whether the sentence of item i says dry in other words too.
+func (m *message) dryBeside(i int) bool {
+	dry := func(k int) bool { return k != i && (m.is(k, cHint, "denies") || m.is(k, cDry, "")) }
+	return m.anyIn(m.items[i].sent, dry, setOf(cSym, cDry))
+}
+
+// noWaterOf tells whether "no water" at item i is said of something else than the supply.
+func (m *message) noWaterOf(i int) bool {
+	t, next := m.text(i), m.text(i+1)
+	switch {
+	case t == "nada de agua" && m.is(i+1, cColor, ""): // "nada de agua negra"
+	case t == "no water" && next == "on" && m.right(i, 4, true, func(k int) bool { return m.is(k, cHint, "everywhere") }) < 0:
+	case t == "no water" && m.inList(i+1, listNoWaterOf): // "no water damage"
+	case next == "in" && m.inVessel(i+2): // "no water in the pan"
+	case next == "of" && oneOf(t, "water out", "water is out"): // "let the water out of the tank"
+	case next == "caliente" && t == "sin agua", next == "hot":
+	default:
+		return false
+	}
+	return true
+}
+
+// otherSwing tells whether what swings at item i is no pressure: "the white house with the
+// swing", "up and down stairs".
+func (m *message) otherSwing(i int) bool {
+	return m.text(i) == "swing" && m.says(i-1, "the", "a", "porch") || m.text(i) == "up and down" && m.text(i+1) == "stairs"
+}
