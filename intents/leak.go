@@ -161,3 +161,60 @@ func (m *message) leakOver(i int) bool {
 	}
 	return false
 }
+
+// leakPart tells whether a deed at item at is the mending of a leak: a washer, a
+// flapper, a fitting or a line that leaked or burst, told here or, of "it", before.
+func (m *message) leakPart(at int) bool {
+	s := &m.sents[m.items[at].sent]
+	from := max(s.from, at-8)
+	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
+		from = max(m.sents[k].from, at-16)
+	}
+	if m.brokeAndMended(at) {
+		return true
+	}
+	leak, part, sure := false, false, m.is(at, cFitting, "sure")
+	for k := from; k < min(s.to, at+9); k++ {
+		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)
+		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
+			part = true
+			leak = leak || k > at && m.leakedBefore(from)
+			if k > at && k <= at+2 || k < at && (k >= at-2 || k >= at-5 && m.pronoun(at)) {
+				sure = sure || m.is(k, cFitting, "sure")
+			}
+		}
+	}
+	if m.is(at, cDid, "fixed") && (leak || sure) {
+		return true
+	}
+	return sure || leak && part
+}
+
+// leakedBefore tells whether a line before item at tells of a fitting that leaked or
+// burst: "se reventó la manguera de la lavadora … cambié las dos mangueras".
+func (m *message) leakedBefore(at int) bool {
+	leak, part := -1, -1
+	for k := at - 1; k >= 0; k-- {
+		if m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") {
+			leak = m.items[k].sent
+		}
+		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
+			part = m.items[k].sent
+		}
+		if leak >= 0 && leak == part {
+			return true
+		}
+	}
+	return false
+}
+
+// partRight tells whether what a deed at item at puts in is a part that is changed for
+// a leak alone: a flapper, a fill valve.
+func (m *message) partRight(at int) bool {
+	for k := at + 1; k <= at+3 && k < len(m.items) && !m.items[k].mark; k++ {
+		if m.is(k, cFitting, "sure") {
+			return true
+		}
+	}
+	return false
+}

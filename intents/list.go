@@ -11,25 +11,31 @@ import (
 type list uint8
 
 const (
-	listWeak       list = iota // "low", "poor": of water
-	listRises                  // "climbs": of a needle
-	listNoWaterOf              // "no water hammer": not of the supply
-	listNone                   // "leaks: none"
-	listDenial                 // "no", "without": before what is denied
-	listDenies                 // "customer denies": with a verb
-	listDenialGoes             // what stands between a denial and what it denies: "no sign of a"
-	listEnded                  // "the banging quit"
-	listBut                    // "no black water but the kitchen leaks"
-	listToRelief               // "out of the": between what drips and the relief
-	listVessel                 // "the pan": where no water is wanted
-	listOfPressure             // "needle": what swings or is low
-	lists                      // how many there are
+	listWeak         list = iota // "low", "poor": of water
+	listRises                    // "climbs": of a needle
+	listNoWaterOf                // "no water hammer": not of the supply
+	listNone                     // "leaks: none"
+	listDenial                   // "no", "without": before what is denied
+	listDenies                   // "customer denies": with a verb
+	listDenialGoes               // what stands between a denial and what it denies: "no sign of a"
+	listEnded                    // "the banging quit"
+	listBut                      // "no black water but the kitchen leaks"
+	listToRelief                 // "out of the": between what drips and the relief
+	listVessel                   // "the pan": where no water is wanted
+	listOfPressure               // "needle": what swings or is low
+	listCleans                   // "cleared": no rebuilding unless of a PRV
+	listFlushedOther             // "flushed the mains"
+	listShutHere                 // "shut off at the curb"
+	listPronoun                  // "la cambié": before a verb
+	listHadNone                  // "there was none": of a part
+	lists                        // how many there are
 )
 
 var listNames = [lists]string{
 	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof",
 	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
 	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
+	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listPronoun: "pronoun", listHadNone: "hadnone",
 	listEnded: "ended", listBut: "but",
 }
 

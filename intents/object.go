@@ -6,241 +6,256 @@ import (
 	"lazyhand/assess"
 )
 
-// workOf names the deed that a verb and its object make.
-func (m *message) workOf(v *verb) (assess.Action, string, bool) {
-	obj := v.object
-	s := m.items[v.at].sent
-	carried := false
-	if obj == "" && (v.what == "set" || v.what == "charged") {
-		obj = m.partOfDeed(v)
-	}
-	if obj == "" {
-		obj = m.headedBy(v)
-	}
-	if obj == "" && (v.what == "replaced" || v.what == "installed" || v.what == "rebuilt" || v.what == "set" || v.what == "charged") {
-		n := m.right(v.at, 3, true, m.isNum)
-		if n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15 && (v.what == "installed" || v.what == "replaced") {
-			obj = "expansion_tank" // "pulled the old tank, hung a 2 gal"
-			if m.left(v.at, 6, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0 {
-				return assess.ReplacedTank, obj, true
-			}
-		} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
-			obj = o
-		} else {
-			obj, carried = m.carried(s), true
-		}
-	}
+// deed is a verb of work with the object that it is told of.
+type deed struct {
+	*verb
+	obj     string
+	carried bool // not named with the verb, but told before
+	bySize  bool // a tank told by its size alone
+}
+
+// workOf names the deed that a verb and its object make, and the object.
+func (m *message) workOf(v *verb) (action assess.Action, object string, ok bool) {
+	w := m.deedOf(v)
 	switch v.what {
 	case "replaced":
-		if carried && m.leakPart(v.at) {
-			return assess.RepairedLeak, "leak", true
-		}
-		switch obj {
-		case "prv":
-			if v.objAt >= 0 && m.is(v.objAt, cPart, "strainer") || m.partAfter(v.at, "strainer") {
-				return assess.RebuiltPRV, "prv", true
-			}
-			return assess.ReplacedPRV, obj, !carried || m.pronoun(v.at) || m.partAfter(v.at, "old")
-		case "expansion_tank":
-			return assess.ReplacedTank, obj, !carried || m.pronoun(v.at) || m.partAfter(v.at, "old")
-		case "heater":
-			if carried {
-				return "", "", false
-			}
-			return assess.ReplacedHeater, obj, true
-		case "drain_valve":
-			return assess.ReplacedDrainValve, obj, true
-		case "leak":
-			return assess.RepairedLeak, obj, true
-		}
-		if m.leakPart(v.at) {
-			return assess.RepairedLeak, "leak", true
-		}
+		action, object = m.replacing(w)
 	case "installed":
-		if carried && m.right(v.at, 3, false, func(k int) bool { return m.is(k, cMaterial, "") && m.text(k+1) == "one" }) >= 0 {
-			return assess.ReplacedDrainValve, "drain_valve", true // "put a brass one in"
-		}
-		if (obj == "" || carried) && m.partRight(v.at) {
-			return assess.RepairedLeak, "leak", true // "toilet ran, put in a flapper"
-		}
-		switch obj {
-		case "prv":
-			if m.putAt(v) {
-				return assess.SetPRV, obj, true
-			}
-			if m.newNear(v.at) && !m.noneBefore("prv") && !(v.objAt >= 0 && m.noneYet(v.objAt)) {
-				return assess.ReplacedPRV, obj, true
-			}
-			return assess.InstalledPRV, obj, !carried || m.pronoun(v.at)
-		case "expansion_tank":
-			if m.putAt(v) {
-				return assess.ChargedTank, obj, true
-			}
-			return assess.InstalledTank, obj, !carried || m.pronoun(v.at)
-		case "heater":
-			return assess.ReplacedHeater, obj, !carried
-		case "drain_valve":
-			return assess.ReplacedDrainValve, obj, !carried
-		}
+		action, object = m.installing(w)
 	case "set":
-		if m.text(v.at) == "reduced" && m.reliefNear(v.at) {
-			return "", "", false // "T&P line reduced to 1/2"
-		}
-		if v.what == "set" && m.text(v.at) == "turned" && m.text(v.at+1) == "off" {
-			return "", "", false
-		}
-		switch obj {
-		case "prv":
-			if carried && !m.setsSomething(v) {
-				return "", "", false
-			}
-			return assess.SetPRV, obj, true
-		case "expansion_tank":
-			if m.ownsNumber(v.at) {
-				return assess.ChargedTank, obj, true
-			}
-		case "heater", "softener", "recirc", "check_valve", "drain_valve", "gauge":
-			if carried && m.ownsNumber(v.at) {
-				return assess.SetPRV, "prv", true // none of them is set to a pressure
-			}
-		case "":
-			if m.ownsNumber(v.at) || m.turnedBetween(v) {
-				return assess.SetPRV, "prv", true
-			}
-		}
+		action, object = m.setting(w)
 	case "rebuilt":
-		if obj != "prv" && strings.HasSuffix(m.text(v.at), "cartridge") && m.leakOver(v.at) {
-			return assess.RepairedLeak, "leak", true // "New cartridge, drip is gone"
-		}
-		if (m.says(v.at, "cleaned", "limpie", "cleaned out", "limpiamos", "se limpio", "le limpie", "cleared", "rinsed", "cleaned up", "repare")) && (obj != "prv" || carried) {
-			return "", "", false
-		}
-		if obj == "" || carried {
-			if o, _ := m.topicBefore(v.at); o == "prv" {
-				obj = o // "prv from 2001, rebuilt w kit"
-			}
-		}
-		if obj == "prv" {
-			return assess.RebuiltPRV, obj, true
-		}
+		action, object = m.rebuilding(w)
 	case "charged":
-		if obj == "expansion_tank" || obj == "" && m.ownsNumber(v.at) && m.tankNear(v.at) {
-			return assess.ChargedTank, "expansion_tank", true
-		}
-		if m.ownsNumber(v.at) {
-			return assess.ChargedTank, "expansion_tank", true
+		if w.obj == "expansion_tank" || m.ownsNumber(v.at) {
+			action, object = assess.ChargedTank, "expansion_tank"
 		}
 	case "flushed":
-		if t := m.text(v.at - 1); t == "toilet" || t == "toilets" || t == "commode" {
-			return "", "", false // "when the toilet flushed"
-		}
-		for k := v.at + 1; k <= v.at+2 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
-			if m.wordCues(m.items[k].tok).has(cueForeign) && !m.is(k, cItem, "") {
-				return "", "", false // "flushed the coolant on truck 2"
-			}
-		}
-		next := m.text(v.at + 1)
-		if next == "the" || next == "a" || next == "out" {
-			next = m.text(v.at + 2)
-		}
-		switch next {
-		case "hydrants", "hydrant", "mains", "main", "lines", "line", "toilet", "pipes", "the mains", "its":
-			return "", "", false
-		}
-		if obj == "heater" || obj == "drain_valve" || obj == "" && (m.carried(s) == "heater" || m.has(cItem, "heater")) {
-			return assess.FlushedHeater, "heater", true
-		}
-		told := m.text(v.at)
-		wholly := strings.HasPrefix(told, "flushed") || told == "descaled" || strings.Contains(told, "flush") && strings.Contains(told, " ")
-		if obj == "" && (wholly || m.underJob(v.at)) { // "flushed it", "did a flush"
-			return assess.FlushedHeater, "heater", true
+		if m.flushesHeater(w) {
+			action, object = assess.FlushedHeater, "heater"
 		}
 	case "fixed":
-		if obj == "leak" || m.leakPart(v.at) {
-			return assess.RepairedLeak, "leak", true
-		}
-		if obj == "prv" && (m.text(v.at) == "repaired" || m.text(v.at) == "fixed" || m.text(v.at) == "rebuilt" || m.text(v.at) == "repare") {
-			return assess.RebuiltPRV, "prv", true
-		}
+		action, object = m.fixing(w)
 	case "mended":
-		return assess.RepairedLeak, "leak", true
+		action = assess.RepairedLeak
 	case "shut":
-		if m.text(v.at-1) == "found" {
-			return "", "", false // "curb stop found closed"
+		if m.shutsSupply(v.at) {
+			action = assess.ShutOff
 		}
-		if k := m.right(v.at, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }); k >= 0 && (m.text(k-1) == "al" || m.text(k-1) == "del") {
-			return "", "", false // "le cerré la llave al boiler"
-		}
-		if m.is(v.at, cDid, "shut") && (m.text(v.at) == "shut off" || m.text(v.at) == "shut it off" || m.text(v.at) == "shut it down") {
-			// "water shut off", not "when the washer shut off"
-			ok := false
-			for j := v.at - 5; j <= v.at+4; j++ {
-				if m.is(j, cWater, "") || m.says(j, "main", "i", "house", "at the curb", "curb", "meter", "at the meter") || m.is(j, cFixture, "") && m.text(j) == "water" {
-					ok = true
-				}
-			}
-			if !ok {
-				return "", "", false
-			}
-			for j := v.at + 1; j <= v.at+3; j++ {
-				if m.is(j, cItem, "heater") || m.text(j) == "gas" {
-					return "", "", false
-				}
-			}
-		}
-		return assess.ShutOff, "", true
 	}
-	return "", "", false
+	return action, object, action != ""
 }
 
-// headedBy returns the part that heads the line of a deed, or that a rebuild is told right
-// behind: "exp tank: new one too, swapped", "prv from 2001, rebuilt w kit".
-func (m *message) headedBy(v *verb) string {
-	s := &m.sents[m.items[v.at].sent]
-	topic, at := m.topicBefore(v.at)
+// deedOf finds what a verb is told of where it names nothing itself.
+func (m *message) deedOf(v *verb) deed {
+	w := deed{verb: v, obj: v.object}
+	if w.obj == "" && oneOf(v.what, "set", "charged") {
+		w.obj = m.partOfDeed(v)
+	}
+	if w.obj == "" {
+		w.obj = m.headedBy(v)
+	}
+	if w.obj != "" || !oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {
+		return w
+	}
+	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
+		w.obj, w.bySize = "expansion_tank", true
+	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
+		w.obj = o
+	} else {
+		w.obj, w.carried = m.carried(m.items[v.at].sent), true
+	}
+	return w
+}
+
+// smallTankAfter tells whether the number behind a verb is the size of an expansion tank:
+// "pulled the old tank, hung a 2 gal".
+func (m *message) smallTankAfter(at int) bool {
+	n := m.right(at, 3, true, m.isNum)
+	return n >= 0 && m.items[n].unit == "gal" && m.items[n].value < 15
+}
+
+// surely tells whether a verb is told of its object: it names it, or refers back to it.
+func (m *message) surely(w deed) bool { return !w.carried || m.pronoun(w.at) }
+
+// replacing names what a word of replacing does: "swapped the PRV", "changed the washer".
+func (m *message) replacing(w deed) (assess.Action, string) {
+	sure := m.surely(w) || m.partAfter(w.at, "old")
 	switch {
-	case v.what == "replaced" && s.header > at && at >= s.from && (topic == "prv" || topic == "expansion_tank"):
-		return topic
-	case v.what == "rebuilt" && topic == "prv" && m.rebuiltLast(v) && m.factualRun(at, v.at):
-		return topic
+	case w.carried && m.leakPart(w.at):
+		return assess.RepairedLeak, "leak"
+	case w.obj == "prv" && (m.is(w.objAt, cPart, "strainer") || m.partAfter(w.at, "strainer")):
+		return assess.RebuiltPRV, "prv"
+	case w.obj == "prv" && sure:
+		return assess.ReplacedPRV, w.obj
+	case w.obj == "expansion_tank" && sure:
+		return assess.ReplacedTank, w.obj
+	case w.obj == "heater" && !w.carried:
+		return assess.ReplacedHeater, w.obj
+	case w.obj == "drain_valve":
+		return assess.ReplacedDrainValve, w.obj
+	case w.obj == "leak" || m.leakPart(w.at):
+		return assess.RepairedLeak, "leak"
 	}
-	return ""
+	return "", ""
 }
 
-// rebuiltLast tells whether a word of rebuilding stands behind a comma, as what was done to
-// the part told before: "prv 2012 brass, rebuilt".
-func (m *message) rebuiltLast(v *verb) bool {
-	t := m.text(v.at)
-	return m.isMark(v.at-1, ",") && t != "cleaned" && (t == "rebuilt" || pastForm(t)) && !m.isNum(v.at+1) && m.text(v.at+1) != "in"
-}
-
-// partOfDeed returns the part that a deed before v in its sentence put in, when
-// nothing else is named since: "replaced PRV, set to 60".
-func (m *message) partOfDeed(v *verb) string {
-	from := m.sents[m.items[v.at].sent].from
-	for j := len(m.verbs) - 1; j >= 0; j-- {
-		d := &m.verbs[j]
-		if d.at >= v.at {
-			continue
-		}
-		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || !oneOf(d.what, "replaced", "installed", "rebuilt") {
-			return ""
-		}
-		for k := max(d.at, d.objAt) + 1; k < v.at; k++ {
-			if m.is(k, cItem, "") {
-				return ""
-			}
-		}
-		return d.object
+// installing names what a word of putting in does: "hung an exp tank", "put a brass one in".
+func (m *message) installing(w deed) (assess.Action, string) {
+	brassOne := func(k int) bool { return m.is(k, cMaterial, "") && m.text(k+1) == "one" }
+	switch {
+	case w.carried && m.right(w.at, 3, false, brassOne) >= 0:
+		return assess.ReplacedDrainValve, "drain_valve" // "put a brass one in"
+	case (w.obj == "" || w.carried) && m.partRight(w.at):
+		return assess.RepairedLeak, "leak" // "toilet ran, put in a flapper"
 	}
-	return ""
+	switch w.obj {
+	case "prv":
+		switch {
+		case m.putAt(w.verb):
+			return assess.SetPRV, w.obj
+		case m.newNear(w.at) && !m.noneBefore("prv") && !(w.objAt >= 0 && m.noneYet(w.objAt)):
+			return assess.ReplacedPRV, w.obj
+		case m.surely(w):
+			return assess.InstalledPRV, w.obj
+		}
+	case "expansion_tank":
+		switch {
+		case w.bySize && m.left(w.at, 6, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0:
+			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
+		case m.putAt(w.verb):
+			return assess.ChargedTank, w.obj
+		case m.surely(w):
+			return assess.InstalledTank, w.obj
+		}
+	case "heater":
+		if !w.carried {
+			return assess.ReplacedHeater, w.obj
+		}
+	case "drain_valve":
+		if !w.carried {
+			return assess.ReplacedDrainValve, w.obj
+		}
+	}
+	return "", ""
 }
 
+// setting names what a word of setting does: "dialed the PRV to 60", "cranked it to 58".
+func (m *message) setting(w deed) (assess.Action, string) {
+	switch {
+	case m.text(w.at) == "reduced" && m.reliefNear(w.at): // "T&P line reduced to 1/2"
+	case m.text(w.at) == "turned" && m.text(w.at+1) == "off":
+	case w.obj == "prv":
+		if !w.carried || m.setsSomething(w.verb) {
+			return assess.SetPRV, w.obj
+		}
+	case w.obj == "expansion_tank":
+		if m.ownsNumber(w.at) {
+			return assess.ChargedTank, w.obj
+		}
+	case w.obj == "":
+		if m.ownsNumber(w.at) || m.turnedBetween(w.verb) {
+			return assess.SetPRV, "prv"
+		}
+	case w.obj != "leak" && w.carried && m.ownsNumber(w.at):
+		return assess.SetPRV, "prv" // no other part is set to a pressure
+	}
+	return "", ""
+}
+
+// rebuilding names what a word of rebuilding does: "prv from 2001, rebuilt w kit".
+func (m *message) rebuilding(w deed) (assess.Action, string) {
+	named := w.obj == "prv" && !w.carried
+	switch {
+	case w.obj != "prv" && strings.HasSuffix(m.text(w.at), "cartridge") && m.leakOver(w.at):
+		return assess.RepairedLeak, "leak" // "New cartridge, drip is gone"
+	case !named && m.inList(w.at, listCleans):
+		return "", ""
+	}
+	topic := ""
+	if w.obj == "" || w.carried {
+		topic, _ = m.topicBefore(w.at)
+	}
+	if w.obj == "prv" || topic == "prv" {
+		return assess.RebuiltPRV, "prv"
+	}
+	return "", ""
+}
+
+// fixing names what a word of mending does: "fixed the drip", "repaired the reg".
+func (m *message) fixing(w deed) (assess.Action, string) {
+	switch {
+	case w.obj == "leak" || m.leakPart(w.at):
+		return assess.RepairedLeak, "leak"
+	case w.obj == "prv" && m.says(w.at, "repaired", "fixed", "rebuilt", "repare"):
+		return assess.RebuiltPRV, "prv"
+	}
+	return "", ""
+}
+
+// flushesHeater tells whether a word of flushing is told of the heater: "flushed it", "did a
+// flush".
+func (m *message) flushesHeater(w deed) bool {
+	if m.flushesOther(w.at) {
+		return false
+	}
+	if w.obj != "" {
+		return oneOf(w.obj, "heater", "drain_valve")
+	}
+	t := m.text(w.at)
+	wholly := strings.HasPrefix(t, "flushed") || t == "descaled" || strings.Contains(t, "flush") && strings.Contains(t, " ")
+	return wholly || m.underJob(w.at) || m.has(cItem, "heater") || m.carried(m.items[w.at].sent) == "heater"
+}
+
+// flushesOther tells whether something else than the heater is flushed: "when the toilet
+// flushed", "flushed the coolant on truck 2", "flushed the mains".
+func (m *message) flushesOther(at int) bool {
+	if m.says(at-1, "toilet", "toilets", "commode") {
+		return true
+	}
+	for k := at + 1; k <= at+2 && !m.stopAt(k) && m.items[k].num == nil; k++ {
+		if m.wordCues(m.items[k].tok).has(cueForeign) && !m.is(k, cItem, "") {
+			return true
+		}
+	}
+	if m.says(at+1, "the", "a", "out") {
+		at++
+	}
+	return m.inList(at+1, listFlushedOther)
+}
+
+// shutsSupply tells whether a word of shutting is told of the water of the house.
+func (m *message) shutsSupply(at int) bool {
+	if m.text(at-1) == "found" {
+		return false // "curb stop found closed"
+	}
+	heater := m.right(at, 3, false, func(k int) bool { return m.is(k, cItem, "heater") })
+	if heater >= 0 && m.says(heater-1, "al", "del") {
+		return false // "le cerré la llave al boiler"
+	}
+	if !m.is(at, cDid, "shut") || !m.says(at, "shut off", "shut it off", "shut it down") {
+		return true
+	}
+	for k := at + 1; k <= at+3; k++ {
+		if m.is(k, cItem, "heater") || m.text(k) == "gas" {
+			return false
+		}
+	}
+	for k := at - 5; k <= at+4; k++ {
+		if m.is(k, cWater, "") || m.is(k, cFixture, "") && m.text(k) == "water" || m.inList(k, listShutHere) {
+			return true // "water shut off", not "when the washer shut off"
+		}
+	}
+	return false
+}
+
+// setsSomething tells whether a verb of setting says what it turned, or to what.
 func (m *message) setsSomething(v *verb) bool {
 	if m.ownsNumber(v.at) {
 		return true
 	}
-	if k := m.right(v.at, 3, true, func(k int) bool { return m.is(k, cHint, "turned") }); k >= 0 && m.closes(k) && m.text(k) != "house" && m.text(k) != "setpoint" {
+	screw := m.right(v.at, 3, true, func(k int) bool { return m.is(k, cHint, "turned") })
+	if screw >= 0 && m.closes(screw) && !m.says(screw, "house", "setpoint") {
 		return true // "All I did was turn the screw."
 	}
 	return m.pronoun(v.at) && m.verbTurn(v.at)
@@ -263,23 +278,16 @@ func (m *message) turnedBetween(v *verb) bool {
 	return found && left && m.itemIn(s) == "" && !m.anyIn(s, func(int) bool { return true }, setOf(cState, cBurner))
 }
 
+// pronoun tells whether a verb refers back to what was told before: "swapped it", "la cambié".
 func (m *message) pronoun(at int) bool {
 	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.HasSuffix(t, " it in") {
 		return true
 	}
-	for k := at + 1; k <= at+2; k++ {
-		switch m.text(k) {
-		case "it", "that", "one", "this":
-			return true
-		}
-	}
-	switch m.text(at - 1) {
-	case "it", "one", "la", "lo", "le", "la deje":
-		return true
-	}
-	return m.onePut(at)
+	back := func(k int) bool { return m.says(k, "it", "that", "one", "this") }
+	return back(at+1) || back(at+2) || m.inList(at-1, listPronoun) || m.onePut(at)
 }
 
+// ownsNumber tells whether a number belongs to the verb at item at: "set to 60".
 func (m *message) ownsNumber(at int) bool {
 	for i := range m.items {
 		if m.items[i].owner == at+1 {
@@ -289,78 +297,13 @@ func (m *message) ownsNumber(at int) bool {
 	return false
 }
 
-func (m *message) tankNear(at int) bool {
-	for k := max(0, at-12); k < min(len(m.items), at+8); k++ {
-		if v, ok := m.val(k, cItem); ok && m.itemCode(k, v) == "expansion_tank" || m.is(k, cPart, "air") {
-			return true
-		}
-	}
-	return false
-}
-
+// partAfter tells whether a word such as "old" or "strainer" follows a verb in its clause.
 func (m *message) partAfter(at int, part string) bool {
 	for k := at + 1; k < len(m.items) && k <= at+5; k++ {
 		if m.items[k].mark {
 			return false
 		}
 		if m.is(k, cPart, part) {
-			return true
-		}
-	}
-	return false
-}
-
-// leakPart tells whether a deed at item at is the mending of a leak: a washer, a
-// flapper, a fitting or a line that leaked or burst, told here or, of "it", before.
-func (m *message) leakPart(at int) bool {
-	s := &m.sents[m.items[at].sent]
-	from := max(s.from, at-8)
-	if k := m.items[at].sent - 1; k >= 0 && m.sents[k].to == s.from && (m.pronoun(at) || at == s.from) {
-		from = max(m.sents[k].from, at-16)
-	}
-	if m.brokeAndMended(at) {
-		return true
-	}
-	leak, part, sure := false, false, m.is(at, cFitting, "sure")
-	for k := from; k < min(s.to, at+9); k++ {
-		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)
-		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
-			part = true
-			leak = leak || k > at && m.leakedBefore(from)
-			if k > at && k <= at+2 || k < at && (k >= at-2 || k >= at-5 && m.pronoun(at)) {
-				sure = sure || m.is(k, cFitting, "sure")
-			}
-		}
-	}
-	if m.is(at, cDid, "fixed") && (leak || sure) {
-		return true
-	}
-	return sure || leak && part
-}
-
-// leakedBefore tells whether a line before item at tells of a fitting that leaked or
-// burst: "se reventó la manguera de la lavadora … cambié las dos mangueras".
-func (m *message) leakedBefore(at int) bool {
-	leak, part := -1, -1
-	for k := at - 1; k >= 0; k-- {
-		if m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") {
-			leak = m.items[k].sent
-		}
-		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
-			part = m.items[k].sent
-		}
-		if leak >= 0 && leak == part {
-			return true
-		}
-	}
-	return false
-}
-
-// partRight tells whether what a deed at item at puts in is a part that is changed for
-// a leak alone: a flapper, a fill valve.
-func (m *message) partRight(at int) bool {
-	for k := at + 1; k <= at+3 && k < len(m.items) && !m.items[k].mark; k++ {
-		if m.is(k, cFitting, "sure") {
 			return true
 		}
 	}
@@ -377,6 +320,7 @@ func (m *message) putAt(v *verb) bool {
 	return definite && m.says(v.objAt+1, "en", "a") && m.isNum(v.objAt+2)
 }
 
+// newNear tells whether "new" stands beside a verb: "put a new reg in".
 func (m *message) newNear(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
 		if m.is(k, cPart, "new") {
@@ -394,26 +338,24 @@ func (m *message) newNear(at int) bool {
 func (m *message) noneBefore(item string) bool {
 	last := ""
 	for k := range m.items {
-		if v, ok := m.val(k, cItem); ok && v != "gauge" && !m.taken(k) {
-			last = m.itemCode(k, v)
+		named, ok := m.val(k, cItem)
+		if ok && named != "gauge" && !m.taken(k) {
+			last = m.itemCode(k, named)
 		}
-		switch m.text(k) {
-		case "none before", "never had one", "none", "never had", "there was none", "had none", "wasnt one",
-			"no tenia", "nunca tuvo", "no habia":
+		switch {
+		case m.inList(k, listHadNone):
 			if last == item || last == "" {
 				return true
 			}
-		case "no", "without", "sin":
-			if t := m.text(k + 1); t == "hay" || t == "tiene" || t == "habia" || t == "trae" {
+		case m.says(k, "no", "without", "sin"):
+			if m.says(k+1, "hay", "tiene", "habia", "trae") {
 				k++ // "no hay reguladora"
 			}
 			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
 				return true
 			}
-		default:
-			if last == item && m.is(k, cAbsent, "") {
-				return true
-			}
+		case last == item && m.is(k, cAbsent, ""):
+			return true
 		}
 	}
 	return false

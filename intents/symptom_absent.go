@@ -24,7 +24,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return true
 	case m.affirmed(i):
 		return false
-	case m.freeOf(i), m.isOver(i) && !m.workDone(), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
+	case m.freeOf(i), m.isOver(i) && !m.workedHere(), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
 		return true
 	}
 	return m.deniedBefore(i)
@@ -84,9 +84,9 @@ func (m *message) ended(i int) bool {
 	return m.inList(i, listEnded) || be(m.text(i)) && m.inList(i+1, listEnded)
 }
 
-// workDone tells whether any work was done: what ended by it was there on this visit, where
+// workedHere tells whether any work was done: what ended by it was there on this visit, where
 // otherwise an earlier complaint ended.
-func (m *message) workDone() bool {
+func (m *message) workedHere() bool {
 	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done })
 }
 

@@ -106,3 +106,46 @@ func (m *message) innerOf(v *verb, k int) bool {
 	n := j - 1
 	return m.is(n, cFitting, "part") || m.items[n].tags == nil && !m.items[n].mark && m.items[n].num == nil && !smallWord(m.text(n))
 }
+
+// headedBy returns the part that heads the line of a deed, or that a rebuild is told right
+// behind: "exp tank: new one too, swapped", "prv from 2001, rebuilt w kit".
+func (m *message) headedBy(v *verb) string {
+	s := &m.sents[m.items[v.at].sent]
+	topic, at := m.topicBefore(v.at)
+	switch {
+	case v.what == "replaced" && s.header > at && at >= s.from && (topic == "prv" || topic == "expansion_tank"):
+		return topic
+	case v.what == "rebuilt" && topic == "prv" && m.rebuiltLast(v) && m.factualRun(at, v.at):
+		return topic
+	}
+	return ""
+}
+
+// rebuiltLast tells whether a word of rebuilding stands behind a comma, as what was done to
+// the part told before: "prv 2012 brass, rebuilt".
+func (m *message) rebuiltLast(v *verb) bool {
+	t := m.text(v.at)
+	return m.isMark(v.at-1, ",") && t != "cleaned" && (t == "rebuilt" || pastForm(t)) && !m.isNum(v.at+1) && m.text(v.at+1) != "in"
+}
+
+// partOfDeed returns the part that a deed before v in its sentence put in, when
+// nothing else is named since: "replaced PRV, set to 60".
+func (m *message) partOfDeed(v *verb) string {
+	from := m.sents[m.items[v.at].sent].from
+	for j := len(m.verbs) - 1; j >= 0; j-- {
+		d := &m.verbs[j]
+		if d.at >= v.at {
+			continue
+		}
+		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || !oneOf(d.what, "replaced", "installed", "rebuilt") {
+			return ""
+		}
+		for k := max(d.at, d.objAt) + 1; k < v.at; k++ {
+			if m.is(k, cItem, "") {
+				return ""
+			}
+		}
+		return d.object
+	}
+	return ""
+}
