@@ -277,7 +277,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if t := m.text(a.at); a.what == "cond" && oneOf(t, "stuck", "holding", "working") && m.says(a.at+1, "the", "my", "a") {
 		return // "stuck the gauge on …"
 	}
-	if a.what == "cond" && owner == "gauge" && !m.gaugeDoubt(m.text(a.at)) {
+	if a.what == "cond" && owner == "gauge" && m.inList(a.at, listGaugeShows) {
 		return
 	}
 	if a.what == "cond" && (m.equipment.absent(owner) || m.sents[m.items[a.at].sent].question && owner != m.itemIn(m.items[a.at].sent)) {

@@ -28,6 +28,12 @@ const (
 	listShutHere                 // "shut off at the curb"
 	listPronoun                  // "la cambié": before a verb
 	listHadNone                  // "there was none": of a part
+	listWeakCond                 // "good", "off": conditions of what stands close by only
+	listSaidOf                   // "is", "dated": lead from a thing to its fact
+	listGaugeShows               // "slow": of what a gauge shows, no doubt about the gauge
+	listRefersBack               // "it", "tag": of the thing told before
+	listItsA                     // "it's a": of the thing told before, where a year follows
+	listThisOne                  // "ours is fine"
 	lists                        // how many there are
 )
 
@@ -35,7 +41,8 @@ var listNames = [lists]string{
 	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof",
 	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
 	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
-	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listPronoun: "pronoun", listHadNone: "hadnone",
+	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listWeakCond: "weakcond", listSaidOf: "saidof", listGaugeShows: "gaugeshows",
+	listRefersBack: "refersback", listItsA: "itsa", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
 	listEnded: "ended", listBut: "but",
 }
 

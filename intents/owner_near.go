@@ -1,0 +1,109 @@
+package intents
+
+// nearestOwner returns the item in the sentence of an attribute that lies nearest to it, nil
+// when none fits, and how far it is: about a word for each word between, more for what parts
+// them.
+func (m *message) nearestOwner(a attribute, items []mentionOf) (nearest *mentionOf, distance float64) {
+	distance = 1e9
+	for k := range items {
+		x := &items[k]
+		if !m.mayOwn(x, a, items) {
+			continue
+		}
+		if d := m.distance(x, a, items); d < distance {
+			nearest, distance = x, d
+		}
+	}
+	return nearest, distance
+}
+
+// mayOwn tells whether an attribute can be said of an item, both of one sentence.
+func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
+	it, before := &m.items[a.at], x.at < a.at
+	if m.items[x.at].sent != it.sent || !compatible(a.what, x.item, it.text, it.value) {
+		return false
+	}
+	switch {
+	case before && a.what != "unknown" && m.lackedHere(*x, it.sent): // "no check valve, tank good"
+	case before && (a.what == "cond" || a.dated() && !m.fuelNear(a.at)) && m.landmarkItem(x.at, items):
+		// "house gauge by the reg bit the dust", "tank above the heater, installed 2020"
+	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
+		// "a 40 gallon gas with a brass drain, 2004, scaled up"
+	case !before && a.what == "cond" && m.besideOf(x.at): // "pinhole above the heater"
+	default:
+		return true
+	}
+	return false
+}
+
+// distance returns how far an item is from an attribute that can be said of it.
+func (m *message) distance(x *mentionOf, a attribute, items []mentionOf) float64 {
+	from, to, behind := min(x.at, a.at), max(x.at, a.at), x.at > a.at
+	d := float64(to - from)
+	for j := from + 1; j < to; j++ {
+		if m.factual(j) || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") {
+			d -= 0.8 // facts in a row are one thing's: "tank 2 gal, also 2013, good"
+		}
+	}
+	commas := float64(m.separators(from, to))
+	switch {
+	case behind:
+		d += m.beforeNoun(x, a, commas)
+	case !m.factualRun(x.at, a.at):
+		d += 1.5 * commas
+	}
+	for j := from + 1; j < to; j++ {
+		d += m.parts(j, a, items)
+		if behind && m.text(j) == "no" {
+			d += 6
+		}
+	}
+	return d
+}
+
+// beforeNoun returns how much farther an item is for standing behind its attribute: a little
+// in "2 yr old PRV", a lot beyond a comma.
+func (m *message) beforeNoun(x *mentionOf, a attribute, commas float64) float64 {
+	d := 6*commas + 0.5
+	if (a.what == "cond" || a.dated()) && m.copulaBefore(a.at) {
+		d += 5 // "the regulator … is from 2021, the tank …"
+	}
+	if a.what == "cond" {
+		d += 2
+		if m.items[x.at].seg != m.items[a.at].seg {
+			d += 6
+		}
+		if m.says(a.at, "working", "good", "bad") {
+			d--
+		}
+	}
+	return d
+}
+
+// parts returns how much an item between an attribute and its thing parts them.
+func (m *message) parts(j int, a attribute, items []mentionOf) (d float64) {
+	if m.is(j, cItem, "") && !m.taken(j) && !m.standsAside(j, a, items) {
+		d += 6
+	}
+	if m.items[j].num != nil && m.items[j].role == roleReading {
+		d += 3
+	}
+	if m.items[j].point != "" && a.what == "cond" {
+		d += 3
+	}
+	if m.is(j, cDid, "") && a.what != "temp" && a.what != "setting" {
+		d++
+	}
+	if m.says(j, "and", "y", "but", "with") {
+		d += 0.5
+	}
+	return d
+}
+
+// standsAside tells whether another item between only says where something is: "tank above
+// the heater".
+func (m *message) standsAside(j int, a attribute, items []mentionOf) bool {
+	return m.items[j].point != "" && m.pointUsed(j) ||
+		a.what == "cond" && m.landmarkItem(j, items) ||
+		m.is(j, cItem, "drain_valve") && m.heaterWith(j, a.at)
+}

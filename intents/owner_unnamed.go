@@ -1,0 +1,192 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// unnamedOwner returns the item that an attribute is said of without naming it, or with the
+// name in another sentence: "it's a 2013, 50 gallon, gas".
+func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old bool) {
+	switch a.what {
+	case "fuel":
+		if !m.fuelAlone(a.at) {
+			return "", false
+		}
+		return "heater", false
+	case "temp":
+		return "heater", false
+	case "setting":
+		return "prv", false
+	case "charge":
+		return "expansion_tank", false
+	case "material":
+		return m.ownerOfMaterial(a), false
+	case "size":
+		if m.items[a.at].value >= 20 {
+			return "heater", false
+		}
+		return m.toldLast(a, items)
+	case "cond":
+		if item := m.ownerOfCondition(a); item != "" {
+			return item, false
+		}
+	case "year", "age":
+		if m.fuelNear(a.at) && m.pronounClause(a.at) {
+			return "heater", false // "it's a 2013, 50 gallon, gas"
+		}
+	}
+	if item := m.factLine(a); item != "" {
+		return item, false
+	}
+	if refers, other := m.refersToLast(a); other {
+		return "", false
+	} else if refers {
+		if item, old := m.toldLast(a, items); item != "" {
+			return item, old
+		}
+	}
+	unserviced := func(k int) bool { return m.neverServiced(k) && !m.serviceWord(k) }
+	if a.what == "year" && (m.fuelNear(a.at) || m.left(a.at, 4, false, unserviced) >= 0) {
+		return "heater", false // "never flushed, 2011"
+	}
+	return "", false
+}
+
+// toldLast returns the item told last that an attribute fits.
+func (m *message) toldLast(a attribute, items []mentionOf) (item string, old bool) {
+	if item = m.carriedEquipment(a.at, a.what); item == "" {
+		return "", false
+	}
+	return item, m.carriedOld(a.at, items)
+}
+
+// refersToLast tells whether an attribute refers to the item told last, "it's a 2005", or to
+// something else that is no item: "the needle's bent so who knows".
+func (m *message) refersToLast(a attribute) (refers, other bool) {
+	dated := a.what == "year" && m.yearCue(a.at)
+	if !m.pronounClause(a.at) && a.what != "age" && a.what != "unknown" && !dated {
+		return false, false
+	}
+	switch {
+	case a.what == "year" && !dated && !m.itsA(a.at),
+		a.what == "unknown" && m.sentHas(a.at, cPart),
+		m.ofAnotherNoun(a):
+		return false, true
+	}
+	return true, false
+}
+
+// ownerOfMaterial returns what a material with no name beside it is said of, the drain valve
+// at most.
+func (m *message) ownerOfMaterial(a attribute) string {
+	drain := func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }
+	one := func(k int) bool { return strings.HasSuffix(m.text(k), "one") }
+	switch {
+	case strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 6, true, drain) >= 0:
+		return "drain_valve" // "drain cock on the heater 70, plastic one"
+	case slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve }):
+		return "drain_valve" // "screwed a brass one in"
+	case m.itemIn(m.items[a.at].sent) == "" && (m.pronounClause(a.at) || m.left(a.at, 4, false, one) >= 0):
+		return m.carriedEquipment(a.at, a.what) // "found the drain. It is brass"
+	}
+	return ""
+}
+
+// ownerOfCondition returns what a condition with no name beside it must be said of: "bladder's
+// busted", "body is corroded".
+func (m *message) ownerOfCondition(a attribute) string {
+	switch {
+	case m.itemIn(m.items[a.at].sent) == "" && (tankCond(m.text(a.at)) || m.saidOfBladder(a.at)):
+		return "expansion_tank"
+	case m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0:
+		return "prv"
+	}
+	return ""
+}
+
+// fuelAlone tells whether a fuel at item i is that of a heater though none is named.
+func (m *message) fuelAlone(i int) bool {
+	return m.says(i, "tankless", "heat pump", "hybrid") || m.fuelNear(i) || m.has(cItem, "heater")
+}
+
+// fuelNear tells whether a fuel or the size of a heater stands beside item i.
+func (m *message) fuelNear(i int) bool {
+	for k := max(0, i-4); k < min(len(m.items), i+5); k++ {
+		heaterSize := m.numIs(k, roleSize) && m.items[k].value >= 20
+		if k != i && m.items[k].sent == m.items[i].sent && (heaterSize || m.is(k, cFuel, "")) {
+			return true
+		}
+	}
+	return false
+}
+
+// pronounClause tells whether the clause of item i speaks of "it".
+func (m *message) pronounClause(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	for k := i - 1; k >= s.from && k >= i-6; k-- {
+		if m.text(k) == "from" && m.foreignNoun(k-1) {
+			return false // "old sheet from 2022"
+		}
+		if m.inList(k, listRefersBack) {
+			return true
+		}
+	}
+	// or begins the line
+	return i == s.from || i == s.from+1
+}
+
+// sentHas tells whether the sentence of item i has a word of a class.
+func (m *message) sentHas(i int, c class) bool {
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.is(k, c, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// foreignNoun tells whether the word at item i is a thing that the house's record does
+// not hold: "sheet", "arrestor".
+func (m *message) foreignNoun(i int) bool {
+	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.never[m.text(i)] {
+		return false
+	}
+	return m.items[i].tags == nil && !m.p.lex.plain[m.text(i)] && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
+}
+
+// itsA tells whether "it's a" or the like leads to item i: "it's a 2005".
+func (m *message) itsA(i int) bool {
+	return m.left(i, 3, false, func(k int) bool { return m.inList(k, listItsA) }) >= 0
+}
+
+// carriedEquipment finds the item told last before item at that an attribute fits.
+func (m *message) carriedEquipment(at int, what string) string {
+	value := 40.0
+	if m.isNum(at) {
+		value = m.items[at].value
+	}
+	for k := at - 1; k >= 0; k-- {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+			c := m.itemCode(k, v)
+			if c != "gauge" && compatible(what, c, "", value) {
+				return c
+			}
+		}
+		if m.byPRV(k) && compatible(what, "prv", "", value) {
+			return "prv"
+		}
+		if (m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump")) && compatible(what, "heater", "", value) {
+			return "heater" // "Tankless check at …. It's a 2018"
+		}
+	}
+	return ""
+}
+
+// saidOfBladder tells whether the condition at item i is said of a bladder: "bladder's busted".
+func (m *message) saidOfBladder(i int) bool {
+	return strings.HasPrefix(m.text(i-1), "bladder") || be(m.text(i-1)) && strings.HasPrefix(m.text(i-2), "bladder")
+}
