@@ -34,6 +34,10 @@ const (
 	listRefersBack               // "it", "tag": of the thing told before
 	listItsA                     // "it's a": of the thing told before, where a year follows
 	listThisOne                  // "ours is fine"
+	listPays                     // "charged the customer"
+	listBeforeSet                // "prv is still at factory pressure, set 55": between a part and "set"
+	listKeeps                    // "they have it set at 75"
+	listSomebody                 // who has it so
 	lists                        // how many there are
 )
 
@@ -42,7 +46,7 @@ var listNames = [lists]string{
 	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
 	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
 	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listWeakCond: "weakcond", listSaidOf: "saidof", listGaugeShows: "gaugeshows",
-	listRefersBack: "refersback", listItsA: "itsa", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
+	listRefersBack: "refersback", listItsA: "itsa", listPays: "pays", listBeforeSet: "beforeset", listKeeps: "keeps", listSomebody: "somebody", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
 	listEnded: "ended", listBut: "but",
 }
 

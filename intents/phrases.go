@@ -34,3 +34,12 @@ func oneOf(s string, words ...string) bool {
 	}
 	return false
 }
+
+// be tells whether a word links a thing to what is said of it: "is", "came".
+func be(s string) bool {
+	switch s {
+	case "is", "was", "are", "were", "be", "been", "esta", "estaba", "es", "currently", "s", "its", "has been", "came":
+		return true
+	}
+	return false
+}

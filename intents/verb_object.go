@@ -4,6 +4,7 @@ import "strings"
 
 // What a verb of work was done to.
 
+// objectRight tells whether a verb names its object behind it: "set the PRV".
 func (m *message) objectRight(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
 		if m.is(k, cItem, "") || m.is(k, cPart, "air") {
@@ -14,6 +15,11 @@ func (m *message) objectRight(at int) bool {
 		}
 	}
 	return false
+}
+
+// namesPart tells whether item k names a part that may be worked on.
+func (m *message) namesPart(k int) bool {
+	return m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k)
 }
 
 // objectOf finds what a deed was done to.
@@ -30,7 +36,7 @@ func (m *message) objectOf(v *verb) (string, int) {
 			}
 		}
 	}
-	if k := v.at - 1; k >= s.from && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) && (m.text(v.at+1) == "and" || m.text(v.at+1) == "y") && pastForm(m.text(v.at)) {
+	if k := v.at - 1; k >= s.from && pastForm(m.text(v.at)) && m.says(v.at+1, "and", "y") && m.namesPart(k) {
 		o, _ := m.val(k, cItem)
 		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
 	}

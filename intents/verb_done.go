@@ -1,0 +1,137 @@
+package intents
+
+import "strings"
+
+// Whether the work that a verb tells was done: it may be denied, planned, somebody else's or
+// only the state of a part.
+
+// judge finds what a verb is said of and whether its work was done.
+func (m *message) judge(v *verb) {
+	byOther := m.doneBy(v.at)
+	m.judgeMood(v)
+	v.negated = v.negated || byOther
+	v.object, v.objAt = m.objectOf(v)
+	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
+		v.what = "set" // "tightened the reg to 4 bar"
+	}
+	m.judgeState(v, byOther)
+	if m.says(v.at, "dropped", "moved", "dropped it") && v.object != "prv" && !(m.text(v.at) == "dropped it" && m.has(cItem, "prv")) {
+		v.negated = true // the pressure dropped, nobody dropped it
+	}
+	v.done = !v.negated && !v.planned && !v.state
+}
+
+// mood says how work is told.
+type mood uint8
+
+const (
+	moodTold   mood = iota // as done
+	moodDenied             // "didn't touch the prv"
+	moodAhead              // "going to swap it"
+)
+
+// judgeMood tells whether the work of a verb is denied or is to be done only.
+func (m *message) judgeMood(v *verb) {
+	before := m.moodBefore(v)
+	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at)
+	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v)
+}
+
+// moodBefore reads what stands before a verb in its clause, the nearest word first.
+func (m *message) moodBefore(v *verb) mood {
+	from := max(m.sents[m.items[v.at].sent].from, v.at-7)
+	for k := v.at - 1; k >= from; k-- {
+		near := v.at - k
+		switch {
+		case m.isMark(k, ",", "(", "/", "-"), m.items[k].seg != m.items[v.at].seg, m.items[k].num != nil:
+			return moodTold
+		case m.is(k, cDid, "") && m.text(k) != "set" && near > 1:
+			return moodTold
+		case m.says(k, "and", "y"):
+			if near > 1 {
+				return moodTold // "didn't touch the prv and set …": another clause
+			}
+		case m.deniesWork(k, v):
+			return moodDenied
+		case m.plansWork(k, v):
+			return moodAhead
+		}
+	}
+	return moodTold
+}
+
+// deniesWork tells whether item k before a verb denies its work.
+func (m *message) deniesWork(k int, v *verb) bool {
+	near := v.at - k
+	switch m.text(k) {
+	case "no": // "no le moví a la reguladora"
+		return near <= 2 && spanishVerb(m.text(v.at)) && (near == 1 || clitic(m.text(v.at-1)))
+	case "day": // "same as the day I put it in"
+		return m.says(k+1, "i", "we")
+	case "found": // "found the prv cranked all the way in"
+		return m.is(v.at-1, cItem, "prv") && v.what == "set"
+	case "when": // "nobody remembers when the tank was hung"
+		return m.is(k-1, cUnknown, "")
+	case "nobody", "no one", "noone", "nadie":
+		return true
+	case "none", "cero", "zero", "free of", "nothing":
+		return false
+	}
+	return m.is(k, cNeg, "") && near <= 4
+}
+
+// plansWork tells whether item k before a verb says that its work is to be done, or asks for it.
+func (m *message) plansWork(k int, v *verb) bool {
+	near := v.at - k
+	switch m.text(k) {
+	case "if", "whether":
+		if near <= 5 && m.says(k-1, "asked", "asking", "asks", "wondering") {
+			return true
+		}
+	case "to", "to be", "gets", "get", "getting": // "prv gets replaced Friday"
+		if near == 1 {
+			return true
+		}
+	case "lets", "someone":
+		return true
+	}
+	return m.is(k, cWill, "") && !m.wasWill(k) ||
+		m.is(k, cTarget, "") && strings.HasSuffix(m.text(k), " be") ||
+		m.is(k, cHint, "meant") ||
+		m.is(k, cQuestion, "") && near <= 4 && m.sents[m.items[v.at].sent].question
+}
+
+// deniedAfter tells whether what follows a verb takes its work from this visit: "flushed: no",
+// "installed sometime in the 90s".
+func (m *message) deniedAfter(at int) bool {
+	decade := m.nextNum(at)
+	return m.text(at+1) == ":" && m.says(at+2, "no", "n", "not") ||
+		m.says(at+1, "sometime", "originally") ||
+		decade > 0 && decade <= at+4 && m.text(decade+1) == "s"
+}
+
+// asksWork tells whether the sentence of a verb asks about its work, or tells what somebody
+// wants done: "when was the tank put in at 50 Thrush Ln", "boss said set it to 60".
+func (m *message) asksWork(at int) bool {
+	s := &m.sents[m.items[at].sent]
+	switch {
+	case s.question && s.asking && !(s.tells && at < s.askAt-1):
+		return true
+	case m.text(s.from) == "when" && m.says(s.from+1, "was", "did"):
+		return true
+	}
+	return m.text(at-1) == "said" && m.text(at-2) != "i" && (m.is(at, cBase, "") || m.text(at) == "set it")
+}
+
+// toDo tells whether a verb in its base form tells a day to come: "rebuild that prv Thursday".
+func (m *message) toDo(v *verb) bool {
+	return m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at))
+}
+
+// whichWas tells whether the deed at i only says which part is meant, one of an
+// earlier visit: "el tanque que puse la semana pasada sigue en 60".
+func (m *message) whichWas(i int) bool {
+	return m.text(i-1) == "que" && m.is(i-2, cItem, "") && m.right(i, 4, false, func(k int) bool {
+		return m.text(k) == "pasada" || m.text(k) == "pasado" || m.text(k) == "ayer" || m.text(k) == "hace" || m.is(k, cMemory, "")
+	}) >= 0
+}

@@ -1,0 +1,213 @@
+package intents
+
+import "strings"
+
+// Verbs that tell how a part is, not what was done to it: "PRV set to 60".
+
+// judgeState tells whether a verb only says how a part is set, and of which part.
+func (m *message) judgeState(v *verb, byOther bool) {
+	if m.keptSet(v) {
+		v.negated, v.planned, v.state = false, false, true
+		m.ofTopic(v)
+	}
+	if v.what == "set" && m.saysHowSet(v.at) && !v.negated && !v.planned {
+		m.setState(v)
+	}
+	if v.what == "charged" && v.object == "expansion_tank" && !v.negated && !v.planned && m.isCharged(v.at) {
+		v.what, v.state = "set", true // "tank is charged to 55 already"
+	}
+	if byOther && v.what == "set" && v.object == "prv" {
+		v.state, v.planned, v.negated = true, false, false // "prv dialed at 70 by the last guy"
+	}
+	if v.what == "set" && m.hasItSet(v.at) {
+		v.state, v.planned, v.negated = true, false, false // "somebody's got it set at 75"
+		if v.object == "" {
+			v.object, v.objAt = m.topicBefore(v.at)
+		}
+	}
+	if at, ok := m.listsCharge(v); ok {
+		v.what, v.state, v.object, v.objAt = "set", true, "expansion_tank", at
+	}
+	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
+		v.state = false // "new PRV in, set 58"
+	}
+}
+
+// saysHowSet tells whether the word at item i may say how something is set: "set at".
+func (m *message) saysHowSet(i int) bool {
+	return m.is(i, cHint, "stands") || m.is(i, cHint, "isset") && m.is(i-1, cHint, "present")
+}
+
+// ofTopic makes a verb one of the part told before it, else, if it has none, of one told in an
+// earlier sentence.
+func (m *message) ofTopic(v *verb) {
+	if o, at := m.topicBefore(v.at); o != "" {
+		v.object, v.objAt = o, at
+	} else if v.object == "" {
+		v.object = m.carried(m.items[v.at].sent)
+	}
+}
+
+// setState tells by what stands before "set" whether it is the state of a part.
+func (m *message) setState(v *verb) {
+	from := m.sents[m.items[v.at].sent].from
+	k, last := v.at-1, m.text(v.at-1)
+	for k >= from && m.beforeSet(k) {
+		k--
+	}
+	topic, at := m.topicBefore(v.at)
+	within, adjoins := k >= from, k >= from && k == v.at-1
+	switch {
+	case within && (m.is(k, cItem, "") || m.is(k, cPart, "")):
+		v.state = !m.verbBefore(k, v.at) && !m.changeAfter(v.at)
+		v.object, v.objAt = topic, at
+	case adjoins && m.items[k].mark || v.at == from:
+		m.setInLine(v, topic, at)
+	case adjoins && m.items[k].num != nil:
+		if at >= 0 && !m.verbBefore(at, v.at) && !m.objectRight(v.at) {
+			v.state, v.object, v.objAt = true, topic, at
+		}
+	case be(last), strings.HasPrefix(last, "it "):
+		v.state, v.object = true, ""
+		m.ofTopic(v)
+	case oneOf(last, "which is", "thats"), last == "and" && m.fuelSize(v.at-2):
+		v.state, v.object, v.objAt = true, topic, at
+	}
+	if m.is(v.at-1, cFuel, "") && !m.verbBefore(v.at-1, v.at) {
+		v.state, v.object, v.objAt = true, "heater", v.at-1
+	}
+}
+
+// setInLine reads ", set at 60" behind a part: a fact of it, unless the line tells work.
+func (m *message) setInLine(v *verb, topic string, at int) {
+	if m.objectRight(v.at) {
+		return
+	}
+	if at >= 0 && !m.verbBefore(at, v.at) && !m.adjustedSince(at, v.at) {
+		v.state, v.object, v.objAt = true, topic, at
+		return
+	}
+	if v.at != m.sents[m.items[v.at].sent].from || m.text(v.at+1) == "it" || m.anyDone(v.at) {
+		return
+	}
+	if c := m.carried(m.items[v.at].sent); c != "" {
+		v.state, v.object = true, c
+	}
+}
+
+// listsCharge finds the tank whose air a list of its facts tells: "Expansion tank 8 litres,
+// charged at 4.0 bar, good".
+func (m *message) listsCharge(v *verb) (tank int, ok bool) {
+	if v.what != "charged" || v.object != "" || m.text(v.at) != "charged" || m.text(v.at+1) != "at" || !m.isMark(v.at-1, ",") {
+		return -1, false
+	}
+	topic, at := m.topicBefore(v.at)
+	return at, topic == "expansion_tank" && m.factualRun(at, v.at) && !m.verbBefore(at, v.at) && !m.anyDone(v.at)
+}
+
+// beforeSet tells whether item k may stand between a part and what it is set to: "prv is
+// still at factory pressure, set 55".
+func (m *message) beforeSet(k int) bool {
+	return be(m.text(k)) || m.inList(k, listBeforeSet) || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
+}
+
+// isCharged tells whether "charged" at item i says how a tank is, not what was done to it:
+// "tank is charged to 55 already", "tanque precargado".
+func (m *message) isCharged(i int) bool {
+	if m.says(i, "charged", "precharged") {
+		return m.says(i-1, "is", "its")
+	}
+	return strings.HasPrefix(m.text(i), "precargad") && (m.is(i-1, cItem, "") || m.isNum(i-1))
+}
+
+// hasItSet tells whether "set" at item i says how somebody keeps a part: "somebody's got it
+// set at 75".
+func (m *message) hasItSet(i int) bool {
+	if !m.says(i-1, "it", "got") {
+		return false
+	}
+	return m.left(i, 4, true, func(k int) bool { return m.is(k, cHint, "someone") }) >= 0 &&
+		m.left(i, 3, true, func(k int) bool { return m.says(k, "got", "has") }) >= 0
+}
+
+// keptSet tells whether somebody else is only said to have it set: "somebody's got it set
+// at 75", "they have their prv set to 80".
+func (m *message) keptSet(v *verb) bool {
+	if v.what != "set" || !m.is(v.at, cHint, "stands") {
+		return false
+	}
+	k := v.at - 1
+	for k > 0 && k >= v.at-3 && (m.is(k, cItem, "") || m.is(k, cDeterminer, "") || m.text(k) == "it") {
+		k--
+	}
+	if !m.inList(k, listKeeps) {
+		return false
+	}
+	if m.inList(k-1, listSomebody) {
+		return true
+	}
+	return m.is(k-1, cWhose, "other") || person(m.text(k-1)) && m.text(k-1) != "im"
+}
+
+func (m *message) fuelSize(k int) bool {
+	return m.is(k, cFuel, "") || k >= 0 && m.items[k].num != nil && (m.items[k].unit == "gal" || m.items[k].unit == "litre")
+}
+
+// verbBefore tells whether a deed stands before item at, within the clause: then
+// a "set" after it is part of the deed.
+func (m *message) verbBefore(at, upTo int) bool {
+	s := &m.sents[m.items[at].sent]
+	for k := at; k >= s.from && k >= at-8; k-- {
+		if m.is(k, cDid, "") && k != upTo && !m.stateAt(k) {
+			return true
+		}
+		if m.text(k) == "i" || m.text(k) == "we" || m.text(k) == "ive" {
+			return true
+		}
+	}
+	return false
+}
+
+// stateAt tells whether the word at item k, told before, is a state and no deed: "heater set
+// to 120, prv set to 60".
+func (m *message) stateAt(k int) bool {
+	for j := range m.verbs {
+		if m.verbs[j].at == k {
+			return m.verbs[j].state
+		}
+	}
+	return false
+}
+
+// adjustedSince tells whether a word of setting stands between an item and a "set":
+// "PRV adjusted, set 60".
+func (m *message) adjustedSince(item, at int) bool {
+	for k := item + 1; k < at; k++ {
+		if m.is(k, cDid, "set") && pastForm(m.text(k)) {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) anyDone(before int) bool {
+	for _, v := range m.verbs {
+		if v.at < before && v.done && oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {
+			return true
+		}
+	}
+	return false
+}
+
+// changeAfter tells whether "set" goes on with a change: "set down from 85 to 60".
+func (m *message) changeAfter(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+3; k++ {
+		switch m.text(k) {
+		case "from":
+			return m.isNum(k+1) && !year(m.items[k+1].value) // "set at 55 from what the dial says", "set to 60 from 2016"
+		case "down", "up", "back", "down to", "up to":
+			return true
+		}
+	}
+	return m.right(at, 8, true, func(k int) bool { return m.text(k) == "by" && (m.text(k+1) == "me" || m.text(k+1) == "us") }) >= 0
+}
