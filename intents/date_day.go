@@ -10,60 +10,16 @@ var weekdays = map[string]time.Weekday{
 	"sunday": 0, "monday": 1, "tuesday": 2, "wednesday": 3, "thursday": 4, "friday": 5, "saturday": 6,
 	"sun": 0, "mon": 1, "tue": 2, "tues": 2, "wed": 3, "weds": 3, "thu": 4, "thur": 4, "thurs": 4, "fri": 5, "sat": 6,
 	"domingo": 0, "lunes": 1, "martes": 2, "miercoles": 3, "jueves": 4, "viernes": 5, "sabado": 6,
-	"mondays": 1, "fridays": 5, "thrsdy": 4, "thrs": 4, "wednsday": 3, "wensday": 3, "wednesdy": 3, "frdy": 5, "mndy": 1, "tsdy": 2, "wdnsdy": 3,
+	"mondays": 1, "fridays": 5,
+	"thrsdy": 4, "thrs": 4, "wednsday": 3, "wensday": 3, "wednesdy": 3, "frdy": 5, "mndy": 1, "tsdy": 2, "wdnsdy": 3,
 }
 
 var months = map[string]time.Month{
-	"january": 1, "february": 2, "march": 3, "april": 4, "may": 5, "june": 6, "july": 7, "august": 8, "september": 9, "october": 10, "november": 11, "december": 12,
+	"january": 1, "february": 2, "march": 3, "april": 4, "may": 5, "june": 6,
+	"july": 7, "august": 8, "september": 9, "october": 10, "november": 11, "december": 12,
 	"jan": 1, "feb": 2, "mar": 3, "apr": 4, "jun": 6, "jul": 7, "aug": 8, "sep": 9, "sept": 9, "oct": 10, "nov": 11, "dec": 12,
-	"enero": 1, "febrero": 2, "marzo": 3, "abril": 4, "mayo": 5, "junio": 6, "julio": 7, "agosto": 8, "septiembre": 9, "octubre": 10, "noviembre": 11, "diciembre": 12,
-}
-
-// fromToday tells whether a span that ends before item i is counted from today:
-// "a month from today", "ten days from now".
-func (m *message) fromToday(i int) bool {
-	if m.text(i) == "out" {
-		return true
-	}
-	if m.text(i) != "from" {
-		return false
-	}
-	t := m.text(i + 1)
-	_, day := weekdays[t]
-	return day || t == "now" || t == "today" || t == "here"
-}
-
-// daysTo counts the days to the next such weekday.
-func (m *message) daysTo(wd time.Weekday) int {
-	d := (int(wd) - int(m.ctx.Today.In(time.UTC).Weekday()) + 7) % 7
-	if d == 0 {
-		d = 7
-	}
-	return d
-}
-
-// weekAfter returns how many items say that a weekday before item i is one of next week:
-// "Friday of next week", "el viernes de la semana que viene"; 0 if they do not.
-func (m *message) weekAfter(i int) int {
-	k := i
-	for m.text(k) == "of" || m.text(k) == "de" || m.is(k, cDeterminer, "") && k > i {
-		k++
-	}
-	switch {
-	case k == i && m.text(k) != "next" && m.text(k) != "nxt":
-		return 0
-	case m.says(k, "next", "nxt", "proxima") && m.says(k+1, "week", "wk", "semana"):
-		return k + 2 - i
-	case m.text(k) == "semana" && m.text(k+1) == "que" && (m.text(k+2) == "viene" || m.text(k+2) == "entra"):
-		return k + 3 - i
-	}
-	return 0
-}
-
-// nextWeek counts the days to a weekday of the week that begins next Monday.
-func (m *message) nextWeek(wd time.Weekday) int {
-	monday := func(d time.Weekday) int { return (int(d) + 6) % 7 }
-	return 7 - monday(m.ctx.Today.In(time.UTC).Weekday()) + monday(wd)
+	"enero": 1, "febrero": 2, "marzo": 3, "abril": 4, "mayo": 5, "junio": 6,
+	"julio": 7, "agosto": 8, "septiembre": 9, "octubre": 10, "noviembre": 11, "diciembre": 12,
 }
 
 // ordinals are the ends of spoken days: "the twenty second".
@@ -73,134 +29,153 @@ var ordinals = map[string]int{
 	"fifteenth": 15, "sixteenth": 16, "seventeenth": 17, "eighteenth": 18, "nineteenth": 19, "twentieth": 20, "thirtieth": 30,
 }
 
-// dayGone returns how many items a day of this month takes at i that was such a
-// weekday and is over, else 0: the "10th" of "tues 10th".
-func (m *message) dayGone(i int, wd time.Weekday) int {
-	if !m.isNum(i) || !m.items[i].num.integer || m.items[i].value < 1 || m.items[i].value > 31 || i+1 >= len(m.items) {
-		return 0
+// calendarDay reads a day of the calendar that is still to come: the days to it.
+func (m *message) calendarDay(i int) (days, n int) {
+	day, n := m.dayAt(i)
+	if n == 0 || day.Sub(m.ctx.Today) <= 0 {
+		return 0, 0
 	}
-	n := 1
-	switch t := &m.toks[m.items[i+1].tok]; {
-	case m.items[i].num.ordinal:
-	case t.glued && (t.text == "th" || t.text == "st" || t.text == "nd" || t.text == "rd"):
-		n = 2
-	default:
-		return 0
-	}
-	day := assess.Date{Year: m.ctx.Today.Year, Month: m.ctx.Today.Month, Day: int(m.items[i].value)}
-	if !day.Before(m.ctx.Today) || day.In(time.UTC).Weekday() != wd {
-		return 0
-	}
-	return n
+	return day.Sub(m.ctx.Today), n
 }
 
-// dayAt reads "June 18", "18 de junio", "the 19th", "6/18".
-func (m *message) dayAt(i int) (assess.Date, int, bool) {
-	next := func(mon time.Month, day int) assess.Date {
-		d := assess.Date{Year: m.ctx.Today.Year, Month: mon, Day: day}
-		if d.Before(m.ctx.Today) {
-			d.Year++
-		}
-		return d
+// dayAt reads "June 18", "18 de junio", "the 19th", "6/18": the day, and how many items it
+// takes, 0 for none.
+func (m *message) dayAt(i int) (assess.Date, int) {
+	if mon := m.monthAt(i); mon > 0 {
+		return m.dayBehindMonth(i, mon)
 	}
-	numAt := func(k int) (int, bool) {
-		if !m.isNum(k) || !m.items[k].num.integer || m.items[k].value < 1 || m.items[k].value > 31 || m.items[k].unit != "" || m.items[k].num.apos || m.items[k].num.money {
-			return 0, false
-		}
-		return int(m.items[k].value), true
+	if day, n := m.spokenDay(i); n > 0 {
+		return day, n
 	}
-	th := func(k int) bool {
-		if k >= len(m.items) {
-			return false
-		}
-		t := &m.toks[m.items[k].tok]
-		switch t.text {
-		case "th", "st", "nd", "rd":
-			return t.glued
-		}
-		return false
-	}
-	// "june twenty second": the ordinal's end stands apart
-	ordinal := func(k int) int {
-		if m.isNum(k) && m.items[k].num.words && (m.items[k].value == 20 || m.items[k].value == 30) {
-			if o := ordinals[m.text(k+1)]; o < 10 {
-				return o
-			}
-		}
+	return m.numberedDay(i)
+}
+
+// monthAt returns the month that item i names, 0 for none; "may" is one only in capitals.
+func (m *message) monthAt(i int) time.Month {
+	if m.text(i) == "may" && !m.toks[m.items[i].tok].caps {
 		return 0
 	}
-	if mon, ok := months[m.text(i)]; ok && m.text(i) != "may" || m.text(i) == "may" && m.toks[m.items[i].tok].caps {
-		if mon == 0 {
-			mon = 5
-		}
-		k := i + 1
-		if m.text(k) == "the" {
-			k++
-		}
-		if m.text(k) == "." {
-			k++
-		}
-		if d, ok := numAt(k); ok {
-			n := k + 1 - i
-			if o := ordinal(k); o > 0 {
-				d, n = d+o, n+1
-			}
-			if th(k + 1) {
-				n++
-			}
-			if m.isNum(i+n) && year(m.items[i+n].value) {
-				return assess.Date{Year: int(m.items[i+n].value), Month: mon, Day: d}, n + 1, true
-			}
-			return next(mon, d), n, true
-		}
-		return assess.Date{}, 0, false
+	return months[m.text(i)]
+}
+
+// nextDate is the next day of that month and number.
+func (m *message) nextDate(mon time.Month, day int) assess.Date {
+	d := assess.Date{Year: m.ctx.Today.Year, Month: mon, Day: day}
+	if d.Before(m.ctx.Today) {
+		d.Year++
 	}
-	if d := ordinals[m.text(i)]; d > 0 && m.text(i-1) == "the" {
-		// "the first of July", "on the fifth"
-		if mon, ok := months[m.text(i+2)]; ok && m.text(i+1) == "of" && (d != 4 || mon != time.July) { // the Fourth is a feast
-			return next(mon, d), 3, true
-		}
-		switch m.text(i - 2) {
-		case "on", "by", "for", "until", "till", "due":
-			if !m.countsThing(i+1) && m.text(i+1) != "one" && m.text(i+1) != "of" && !m.is(i+1, cItem, "") && m.items[min(i+1, len(m.items)-1)].point == "" {
-				return m.dayOfMonth(d), 1, true
-			}
-		}
+	return d
+}
+
+// dayNumber returns the number at item k if it may be a day's, else 0.
+func (m *message) dayNumber(k int) int {
+	if !m.isNum(k) || m.items[k].unit != "" {
+		return 0
 	}
-	if d, ok := numAt(i); ok {
-		if m.text(i+1) == "de" || m.text(i+1) == "of" || th(i+1) && m.text(i+2) == "of" {
-			k := i + 2
-			if th(i + 1) {
-				k++
-			}
-			if mon, ok := months[m.text(k)]; ok {
-				return next(mon, d), k + 1 - i, true
-			}
-		}
-		if mon, ok := months[m.text(i+1)]; ok && m.text(i+1) != "may" && m.text(i+1) != "mar" {
-			return next(mon, d), 2, true
-		}
-		// 6/18 after "on" or beside a word of planning
-		if m.text(i+1) == "/" && d <= 12 && m.toks[m.items[i+1].tok].glued {
-			if day, ok := numAt(i + 2); ok && m.toks[m.items[i+2].tok].glued {
-				n := 3
-				if m.text(i+3) == "/" && m.isNum(i+4) {
-					n = 5
-				}
-				p := m.text(i - 1)
-				if oneOf(p, "on", "el", "for", "by", "para", "due", "dated") || n == 5 || m.planBefore(i) && !pipeSize(d, day) {
-					return next(time.Month(d), day), n, true
-				}
-			}
-		}
-		if p := m.text(i - 1); th(i+1) && !m.countsThing(i+2) && (oneOf(p, "the", "on", "by", "for", "due", "until", "till", "el") || i > 0 && weekdays[p] > 0) {
-			return m.dayOfMonth(d), 2, true
-		}
-		if p := m.text(i - 1); p == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && m.items[i].num.integer && !(i+1 < len(m.items) && m.items[i+1].point != "") {
-			return m.dayOfMonth(d), 1, true
-		}
+	it := &m.items[k]
+	if !it.num.integer || it.num.apos || it.num.money || it.value < 1 || it.value > 31 {
+		return 0
 	}
-	return assess.Date{}, 0, false
+	return int(it.value)
+}
+
+// glued tells whether item k is written close to the one before it.
+func (m *message) glued(k int) bool { return k < len(m.items) && m.toks[m.items[k].tok].glued }
+
+// ordinalEnd tells whether item k is the end of a day written in figures: the "th" of "18th".
+func (m *message) ordinalEnd(k int) bool {
+	return m.glued(k) && oneOf(m.toks[m.items[k].tok].text, "th", "st", "nd", "rd")
+}
+
+// dayBehindMonth reads the day behind the month at item i: "June 18th", "june twenty second",
+// "June 18 2027".
+func (m *message) dayBehindMonth(i int, mon time.Month) (assess.Date, int) {
+	k := i + 1
+	if m.text(k) == "the" {
+		k++
+	}
+	if m.text(k) == "." {
+		k++
+	}
+	day := m.dayNumber(k)
+	if day == 0 {
+		return assess.Date{}, 0
+	}
+	k++
+	if one := ordinals[m.text(k)]; m.items[k-1].num.words && (day == 20 || day == 30) && one > 0 && one < 10 {
+		day += one // the end of the ordinal stands apart
+		k++
+	}
+	if m.ordinalEnd(k) {
+		k++
+	}
+	if m.isNum(k) && year(m.items[k].value) {
+		return assess.Date{Year: int(m.items[k].value), Month: mon, Day: day}, k + 1 - i
+	}
+	return m.nextDate(mon, day), k - i
+}
+
+// spokenDay reads "the first of July", "on the fifth".
+func (m *message) spokenDay(i int) (assess.Date, int) {
+	day := ordinals[m.text(i)]
+	if day == 0 || m.text(i-1) != "the" {
+		return assess.Date{}, 0
+	}
+	if mon, ok := months[m.text(i+2)]; ok && m.text(i+1) == "of" && (day != 4 || mon != time.July) { // the Fourth is a feast
+		return m.nextDate(mon, day), 3
+	}
+	if !m.says(i-2, "on", "by", "for", "until", "till", "due") || m.countsThing(i+1) || m.says(i+1, "one", "of") {
+		return assess.Date{}, 0
+	}
+	if m.is(i+1, cItem, "") || m.pointAt(i+1) {
+		return assess.Date{}, 0 // "on the second tank"
+	}
+	return m.dayOfMonth(day), 1
+}
+
+// numberedDay reads a day that begins with its number: "18 de junio", "6/18", "the 19th".
+func (m *message) numberedDay(i int) (assess.Date, int) {
+	day := m.dayNumber(i)
+	if day == 0 {
+		return assess.Date{}, 0
+	}
+	end := i + 1
+	th := m.ordinalEnd(end)
+	if th {
+		end++
+	}
+	if mon, ok := months[m.text(end+1)]; ok && (m.text(end) == "of" || m.text(end) == "de" && !th) {
+		return m.nextDate(mon, day), end + 2 - i
+	}
+	if mon, ok := months[m.text(i+1)]; ok && !m.says(i+1, "may", "mar") {
+		return m.nextDate(mon, day), 2
+	}
+	if date, n := m.slashDay(i, day); n > 0 {
+		return date, n
+	}
+	if th && !m.countsThing(end) && (m.inList(i-1, listBeforeDay) || weekdays[m.text(i-1)] > 0) {
+		return m.dayOfMonth(day), 2
+	}
+	if m.text(i-1) == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && !m.pointAt(i+1) {
+		return m.dayOfMonth(day), 1
+	}
+	return assess.Date{}, 0
+}
+
+// slashDay reads "6/18" after "on" or beside a word of planning, and "6/18/26".
+func (m *message) slashDay(i, month int) (assess.Date, int) {
+	day := m.dayNumber(i + 2)
+	if m.text(i+1) != "/" || month > 12 || day == 0 || !m.glued(i+1) || !m.glued(i+2) {
+		return assess.Date{}, 0
+	}
+	n := 3
+	if m.text(i+3) == "/" && m.isNum(i+4) {
+		n = 5
+	}
+	if n == 5 || m.inList(i-1, listBeforeDate) || m.planBefore(i) && !pipeSize(month, day) {
+		return m.nextDate(time.Month(month), day), n
+	}
+	return assess.Date{}, 0
 }
 
 // dayOfMonth is the next day of that number, of this month or the one after.

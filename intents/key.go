@@ -64,6 +64,7 @@ type opener struct {
 	hints   []string // values of the class hint
 	items   []string // values of the class item
 	words   []string // as the item has them
+	lists   []list   // of such words
 	typed   []string // as they were typed, whatever the lexicon makes of them
 }
 
@@ -76,8 +77,8 @@ type keyring struct {
 	typed   map[string]key
 }
 
-// newKeyring sorts openers by what opens them.
-func newKeyring() *keyring {
+// newKeyring sorts openers by what opens them; the lexicon knows its lists already.
+func newKeyring(l *lexicon) *keyring {
 	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{}}
 	for _, o := range openers {
 		for c := range r.classes {
@@ -93,6 +94,9 @@ func newKeyring() *keyring {
 		add(r.hints, o.hints)
 		add(r.items, o.items)
 		add(r.words, o.words)
+		for _, x := range o.lists {
+			add(r.words, wordsOf(l.lists[x]))
+		}
 		add(r.typed, o.typed)
 	}
 	return r

@@ -75,21 +75,35 @@ func (l *lexicon) load() error {
 	slices.Sort(files)
 	defs := map[string][]string{}
 	for _, name := range files {
-		f, err := lexiconFiles.Open(name)
-		if err != nil {
+		if name == listFile {
+			continue // read before all others
+		}
+		if err := l.read(name, defs); err != nil {
 			return err
 		}
-		sc := bufio.NewScanner(f)
-		sc.Buffer(make([]byte, 1<<16), 1<<20)
-		for n := 1; sc.Scan(); n++ {
-			if err := l.line(sc.Text(), defs); err != nil {
-				return fmt.Errorf("%s:%d: %w", name, n, err)
-			}
-		}
-		f.Close()
 	}
 	l.index()
 	return nil
+}
+
+// listFile holds the lists, which rules and their openers share.
+const listFile = "lexicon/lists.txt"
+
+// read reads one data file.
+func (l *lexicon) read(name string, defs map[string][]string) error {
+	f, err := lexiconFiles.Open(name)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	sc := bufio.NewScanner(f)
+	sc.Buffer(make([]byte, 1<<16), 1<<20)
+	for n := 1; sc.Scan(); n++ {
+		if err := l.line(sc.Text(), defs); err != nil {
+			return fmt.Errorf("%s:%d: %w", name, n, err)
+		}
+	}
+	return sc.Err()
 }
 
 func (l *lexicon) line(s string, defs map[string][]string) error {

@@ -38,6 +38,12 @@ const (
 	listBeforeSet                // "prv is still at factory pressure, set 55": between a part and "set"
 	listKeeps                    // "they have it set at 75"
 	listSomebody                 // who has it so
+	listTomorrow                 // as it is written
+	listOpensDay                 // "next", "half a": begin a day or a span
+	listOne                      // "a", "another": before a unit of time
+	listYearlyJob                // "yearly check": the visit itself
+	listBeforeDay                // "on the 19th"
+	listBeforeDate               // "on 6/18"
 	lists                        // how many there are
 )
 
@@ -46,7 +52,8 @@ var listNames = [lists]string{
 	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
 	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
 	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listWeakCond: "weakcond", listSaidOf: "saidof", listGaugeShows: "gaugeshows",
-	listRefersBack: "refersback", listItsA: "itsa", listPays: "pays", listBeforeSet: "beforeset", listKeeps: "keeps", listSomebody: "somebody", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
+	listRefersBack: "refersback", listItsA: "itsa", listTomorrow: "tomorrow", listOpensDay: "opensday", listOne: "one", listYearlyJob: "yearlyjob",
+	listBeforeDay: "beforeday", listBeforeDate: "beforedate", listPays: "pays", listBeforeSet: "beforeset", listKeeps: "keeps", listSomebody: "somebody", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
 	listEnded: "ended", listBut: "but",
 }
 

@@ -39,7 +39,10 @@ func New(words ...Word) (*Parser, error) {
 			return nil, err
 		}
 	}
-	ring := newKeyring()
+	if err := p.lex.read(listFile, nil); err != nil {
+		return nil, err
+	}
+	ring := newKeyring(p.lex)
 	ring.enter(p.lex)
 	if err := p.lex.load(); err != nil {
 		return nil, err

@@ -4,7 +4,8 @@ import "lazyhand/assess"
 
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
-	words:   []string{"takes", "took", "tarda", "low", "baja", "bajita", "weak", "poor", "lousy", "wk", "knock", "black"},
+	words:   []string{"takes", "took", "tarda", "knock", "black"},
+	lists:   []list{listWeak},
 }
 
 // noSymptom says that what reads like a symptom is none.
