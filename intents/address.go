@@ -17,6 +17,7 @@ type address struct {
 	suffixed bool
 	quoted   bool
 	void     bool // taken back: "at 1208 X Rd, sorry 1280 X Rd"
+	denies   bool // a house number told wrong stands beside it: "22 Pine not 24"
 	unitFrom int  // a unit typed before the house number; -1 if none
 	unitTo   int
 }
@@ -223,8 +224,11 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			if i > 1 && prev == "psi" && toks[i-2].kind == number {
 				break // "66psi 27 hemlock"
 			}
+			if end := a.to; end+2 < len(toks) && (toks[end].text == "not" && toks[end+1].kind == number || toks[end].text == "," && toks[end+1].text == "not" && toks[end+2].kind == number) {
+				break // "that was 22 Pine not 24 Pine"
+			}
 			a.score--
-			if i > 1 && (toks[i-2].text == "this" || toks[i-2].text == "address") {
+			if i > 1 && (toks[i-2].text == "this" || toks[i-2].text == "address" || toks[i-2].text == "house") {
 				a.score += 3
 			}
 		case ",", ".", "\n", "-", ";", "(":

@@ -87,7 +87,7 @@ func (m *message) roleOf(i int) (role, string) {
 		return roleAge, "birthday"
 	case n.time, n.phone, n.money, n.percent, m.ordinal(i):
 		return roleIgnored, "time, telephone, money or share"
-	case m.onSameStreet(i):
+	case m.onSameStreet(i), m.houseTakenBack(i):
 		return roleIgnored, "another house of the street"
 	}
 	prev, next := m.text(i-1), m.text(i+1)

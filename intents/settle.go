@@ -20,6 +20,7 @@ func (m *message) settle() {
 	m.foundAir()
 	m.foundSetting()
 	m.othersSetting()
+	m.movesReport()
 }
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.

@@ -6,6 +6,7 @@ import "strings"
 func (m *message) chooseSite() {
 	best := -1
 	m.takenBackSites()
+	m.deniedSites()
 	for k := range m.sites {
 		if m.sites[k].void {
 			continue

@@ -11,14 +11,25 @@ func (m *message) takenBackSites() {
 		a := &m.sites[k]
 		for j := range m.sites {
 			b := &m.sites[j]
-			if j == k || b.from < a.to || b.from > a.to+6 || b.quoted || a.quoted {
+			if j == k || b.from < a.to || b.quoted || a.quoted {
 				continue
 			}
-			if m.retractTokens(a.to, b.from) {
+			if b.from <= a.to+6 && m.retractTokens(a.to, b.from) || sameStreet(a.line, b.line) && m.retractBefore(a.to, b.from) {
 				a.void = true
 			}
 		}
 	}
+}
+
+// retractBefore tells whether a word of taking back stands right before token to, behind from:
+// "24 Pine 66 rear scratch 24, meant 22 Pine".
+func (m *message) retractBefore(from, to int) bool {
+	for k := to - 1; k > from && k >= to-3; k-- {
+		if node, n := m.p.lex.find(m.toks, k, to); n > 0 && k+n == to && (m.p.has(m.p.lex.tags[node], cRetract, "") || m.p.has(m.p.lex.tags[node], cHint, "takesback")) {
+			return true
+		}
+	}
+	return false
 }
 
 // retractTokens tells whether the tokens from to to only take back what stands before.
