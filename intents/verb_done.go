@@ -123,8 +123,12 @@ func (m *message) asksWork(at int) bool {
 	return m.text(at-1) == "said" && m.text(at-2) != "i" && (m.is(at, cBase, "") || m.text(at) == "set it")
 }
 
-// toDo tells whether a verb in its base form tells a day to come: "rebuild that prv Thursday".
+// toDo tells whether a verb in its base form tells a day to come, "rebuild that prv Thursday",
+// or a noun of work is still to be given: "give the heater a flush next time".
 func (m *message) toDo(v *verb) bool {
+	if strings.HasPrefix(m.text(v.at), "a ") && m.left(v.at, 4, true, func(k int) bool { return m.says(k, "give", "giving", "get", "do") }) >= 0 {
+		return true
+	}
 	return m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at))
 }
 
