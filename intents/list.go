@@ -44,17 +44,33 @@ const (
 	listYearlyJob                // "yearly check": the visit itself
 	listBeforeDay                // "on the 19th"
 	listBeforeDate               // "on 6/18"
+	listTankDay                  // "tank day": hardly a tank
+	listThisHouse                // "this place don't"
+	listHouseSystem              // "no gauge on this house"
+	listOfPart                   // "no regulator setting": what is denied of a thing
+	listLacks                    // "without": before a thing that there is none of
+	listNegates                  // "doesn't have a"
+	listPutIn                    // "never put one in"
+	listToLacked                 // between a denial and the thing: "no thermal expansion tank"
+	listHaveOne                  // between "not" and the thing: "haven't seen a"
+	listToAbsent                 // between a thing and its denial: "tank at the meter: none"
+	listNoneThere                // "exp tank none"
+	listAnswersNone              // "prv? never had one"
 	lists                        // how many there are
 )
 
 var listNames = [lists]string{
-	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof",
-	listNone: "none", listDenial: "denial", listDenies: "denies", listDenialGoes: "denialgoes",
-	listToRelief: "torelief", listVessel: "vessel", listOfPressure: "ofpressure",
-	listCleans: "cleans", listFlushedOther: "flushedother", listShutHere: "shuthere", listWeakCond: "weakcond", listSaidOf: "saidof", listGaugeShows: "gaugeshows",
-	listRefersBack: "refersback", listItsA: "itsa", listTomorrow: "tomorrow", listOpensDay: "opensday", listOne: "one", listYearlyJob: "yearlyjob",
-	listBeforeDay: "beforeday", listBeforeDate: "beforedate", listPays: "pays", listBeforeSet: "beforeset", listKeeps: "keeps", listSomebody: "somebody", listThisOne: "thisone", listPronoun: "pronoun", listHadNone: "hadnone",
-	listEnded: "ended", listBut: "but",
+	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof", listNone: "none", listDenial: "denial",
+	listDenies: "denies", listDenialGoes: "denialgoes", listEnded: "ended", listBut: "but", listToRelief: "torelief",
+	listVessel: "vessel", listOfPressure: "ofpressure", listCleans: "cleans", listFlushedOther: "flushedother",
+	listShutHere: "shuthere", listPronoun: "pronoun", listHadNone: "hadnone", listWeakCond: "weakcond",
+	listSaidOf: "saidof", listGaugeShows: "gaugeshows", listRefersBack: "refersback", listItsA: "itsa",
+	listThisOne: "thisone", listPays: "pays", listBeforeSet: "beforeset", listKeeps: "keeps", listSomebody: "somebody",
+	listTomorrow: "tomorrow", listOpensDay: "opensday", listOne: "one", listYearlyJob: "yearlyjob",
+	listBeforeDay: "beforeday", listBeforeDate: "beforedate", listTankDay: "tankday", listThisHouse: "thishouse",
+	listHouseSystem: "housesystem", listOfPart: "ofpart", listLacks: "lacks", listNegates: "negates", listPutIn: "putin",
+	listToLacked: "tolacked", listHaveOne: "haveone", listToAbsent: "toabsent", listNoneThere: "nonethere",
+	listAnswersNone: "answersnone",
 }
 
 // addList keeps the words of a list line.

@@ -1,0 +1,169 @@
+package intents
+
+import "strings"
+
+// itemAbsent tells whether the message says that there is no such thing: "no exp
+// tank", "exp tank: none", "no expansion vessel is there".
+func (m *message) itemAbsent(i int) bool {
+	if t := m.text(i); strings.HasPrefix(t, "ni ") || denies(t) || m.tickedOff(i) {
+		return true // "no tiene tanque ni check", "no check"
+	}
+	if m.onlyPartDenied(i) {
+		return false
+	}
+	if absent, said := m.absentBefore(i); said {
+		return absent
+	}
+	return m.absentAfter(i)
+}
+
+// onlyPartDenied tells whether what is denied is something of item i, not the thing: "no
+// regulator setting marked", "no reg swap for us here", "no htr firing".
+func (m *message) onlyPartDenied(i int) bool {
+	return m.inList(i+1, listOfPart) ||
+		m.text(i+1) == "to" && !m.says(i+2, "speak", "be") || // "no tank to spare", but "no tank to speak of"
+		m.is(i+1, cHint, "jobnoun") || m.is(i+1, cState, "") || m.says(i+1, "firing", "fired")
+}
+
+// absentBefore looks for a denial before item i; said is false where there is none.
+func (m *message) absentBefore(i int) (absent, said bool) {
+	from := m.sents[m.items[i].sent].from
+	for k := i - 1; k >= from && k >= i-6; k-- {
+		switch {
+		case m.is(k, cLacks, ""):
+			return true, true
+		case m.text(k) == "falta", m.says(k, "neither", "nor") && m.rated(i):
+			return false, true
+		case m.inList(k, listLacks):
+			ofSymptom := k == i-1 && m.says(k, "no", "sin") && m.is(i, cItem, "") && m.symptomOf(i)
+			return !ofSymptom, true
+		case m.inList(k, listNegates):
+			return m.negatesHaving(k, i), true
+		case m.inList(k, listPutIn) && m.text(k-1) == "never", m.inList(k, listToLacked):
+		case m.is(k, cItem, "") && m.listed(k, i):
+		case m.text(k) == "," && m.is(k-1, cItem, "") && m.listed(k, i): // "no check valve, softener or recirc"
+		default:
+			return false, false
+		}
+	}
+	return false, false
+}
+
+// rated tells whether a sentence of "neither" denies a fact of its items: "neither the tank nor
+// the prv has a date", "neither the prv nor the tank is any good".
+func (m *message) rated(i int) bool {
+	fact := func(k int) bool { return k > i && (m.is(k, cHint, "stamp") || m.is(k, cCond, "")) }
+	return m.anyIn(m.items[i].sent, fact, setOf(cHint, cCond))
+}
+
+// negatesHaving tells whether the "not" at item k denies that there is an item i: "doesn't have
+// a tank", "there isn't an expansion tank", "don't see a tank".
+func (m *message) negatesHaving(k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		switch {
+		case m.is(j, cItem, ""): // "isn't a check valve or an exp tank"
+		case m.text(j) == "the":
+			if j == k+1 && (k == m.sents[m.items[i].sent].from || m.is(k-1, cRetract, "")) {
+				return false // "not the regulator, it's fine"
+			}
+		case m.inList(j, listPutIn):
+			if m.text(k) != "never" {
+				return false
+			}
+		case !m.inList(j, listHaveOne):
+			return false
+		}
+	}
+	if m.says(k, "couldnt", "cant", "didnt") && m.is(i-1, cDeterminer, "") && !m.says(i-1, "a", "an") {
+		return false // "couldn't see the regulator"
+	}
+	return k+1 < i
+}
+
+// listed tells whether only list words stand between two items and an "or" follows.
+func (m *message) listed(k, i int) bool {
+	for j := k; j <= i+3 && j < len(m.items) && m.items[j].sent == m.items[i].sent; j++ {
+		if m.says(j, "or", "nor", "ni", "o") {
+			return true
+		}
+	}
+	return false
+}
+
+// absentAfter looks for a denial behind item i: "exp tank: none", "tank at the meter? no".
+func (m *message) absentAfter(i int) bool {
+	if m.plugInstead(i) {
+		return true
+	}
+	for k := i + 1; k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent; k++ {
+		switch t := m.text(k); {
+		case m.is(k, cAbsent, ""):
+			return true
+		case m.inList(k, listToAbsent), m.items[k].site, m.isMark(k, ":", "=", "-", "?"):
+		case t == "n":
+			return m.closes(k) // "ET N"
+		case t == ",":
+			return m.noneAt(k + 1)
+		case t == "no":
+			return m.stopAt(k+1) || m.noThereIs(k)
+		case t == "not":
+			return m.says(k+1, "present", "there", "installed")
+		default:
+			return m.inList(k, listNoneThere)
+		}
+	}
+	return false
+}
+
+// plugInstead reads "where the tank ought to be there's a plug, so none".
+func (m *message) plugInstead(i int) bool {
+	none := m.right(i, 14, true, func(k int) bool { return m.is(k, cAbsent, "") && strings.HasPrefix(m.text(k), "so n") })
+	return none >= 0 && m.right(i, none-i, true, func(k int) bool { return m.is(k, cItem, "") && k < none }) < 0
+}
+
+// noneAt tells whether the words at item k, behind a comma, say that there is none: "tank,
+// none", "tank, they never had one".
+func (m *message) noneAt(k int) bool {
+	somebody := person(m.text(k)) || m.says(k, "they", "house", "there", "it")
+	switch {
+	case m.is(k, cAbsent, ""), m.is(k+1, cAbsent, "") && !m.is(k, cItem, "") && somebody:
+		return true
+	case m.text(k) == "no":
+		return m.says(k+1, "hay", "tiene")
+	}
+	return m.says(k, "none", "no hay", "ninguno", "ninguna", "no tiene")
+}
+
+// noThereIs reads "no there is none", "no hay" at item k.
+func (m *message) noThereIs(k int) bool {
+	if m.says(k+1, "hay", "tiene", "lleva", "existe") {
+		return true
+	}
+	none := func(j int) bool {
+		return strings.HasSuffix(m.text(j), "none") || strings.HasSuffix(m.text(j), "isnt") || m.is(j, cAbsent, "")
+	}
+	return m.says(k+1, "there", "there is none", "there isnt", "there is", "none") && m.right(k, 3, true, none) >= 0
+}
+
+// askedAbsent reads "prv? never had one".
+func (m *message) askedAbsent(i int) bool {
+	if m.text(i+1) != "?" {
+		return false
+	}
+	switch {
+	case m.text(i+2) == "never":
+		return m.text(i+3) == "had"
+	case m.text(i+2) == "no":
+		return m.stopAt(i + 3)
+	}
+	return m.inList(i+2, listAnswersNone)
+}
+
+// tickedOff tells whether a bare "no" behind a comma says that there is none, as in a list:
+// "Check valve at meter, yes. Expansion tank, no."
+func (m *message) tickedOff(i int) bool {
+	if !m.isMark(i+1, ",") || !m.says(i+2, "no", "none", "nope") || i+3 < len(m.items) && !m.isMark(i+3, ".", "\n") {
+		return false
+	}
+	return i == m.sents[m.items[i].sent].from || m.items[i-1].mark
+}
