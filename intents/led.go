@@ -44,5 +44,5 @@ func (m *message) followed(i int) bool {
 		k++
 	}
 	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) || be(m.text(k)) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
-		smallWord(m.text(k)) || m.says(k, "when", "then", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to", "cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
+		smallWord(m.text(k)) || m.says(k, "when", "then", "than", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to", "cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
 }
