@@ -56,6 +56,7 @@ const (
 	listToAbsent                 // between a thing and its denial: "tank at the meter: none"
 	listNoneThere                // "exp tank none"
 	listAnswersNone              // "prv? never had one"
+	listAfterIn                  // "new reg in today"
 	lists                        // how many there are
 )
 
@@ -70,7 +71,7 @@ var listNames = [lists]string{
 	listBeforeDay: "beforeday", listBeforeDate: "beforedate", listTankDay: "tankday", listThisHouse: "thishouse",
 	listHouseSystem: "housesystem", listOfPart: "ofpart", listLacks: "lacks", listNegates: "negates", listPutIn: "putin",
 	listToLacked: "tolacked", listHaveOne: "haveone", listToAbsent: "toabsent", listNoneThere: "nonethere",
-	listAnswersNone: "answersnone",
+	listAnswersNone: "answersnone", listAfterIn: "afterin",
 }
 
 // addList keeps the words of a list line.

@@ -64,9 +64,12 @@ func (m *message) takenBefore(i int, want string) string {
 // off tells whether a particle behind the word at i says that it took something away:
 // "cut the old regulator out", "carried the old heater up the stairs".
 func (m *message) off(i int) bool {
-	return m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "old") && m.items[k].seg == m.items[i].seg }) >= 0 || m.right(i, 6, true, func(k int) bool {
-		return m.items[k].seg == m.items[i].seg && (m.text(k) == "out" || m.text(k) == "off" || m.text(k) == "down" && !m.isNum(k+1) && !m.isNum(k+2))
-	}) >= 0
+	old := func(k int) bool { return m.is(k, cPart, "old") && m.items[k].seg == m.items[i].seg }
+	away := func(k int) bool {
+		down := m.text(k) == "down" && !m.isNum(k+1) && !m.isNum(k+2)
+		return m.items[k].seg == m.items[i].seg && (down || m.says(k, "out", "off"))
+	}
+	return m.right(i, 3, false, old) >= 0 || m.right(i, 6, true, away) >= 0
 }
 
 // partTaken returns the part that the word at i takes out: "pulled a rotted out 30 gal",
@@ -137,8 +140,8 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 	case m.text(i) == "in" && m.isMark(i+1, ":", "-", "="):
 		at = m.right(i, 5, true, func(k int) bool { return m.partAt(k) != "" || m.is(k, cHint, "newone") })
 		return m.partAt(at), at, at >= 0 // "out: old prv / in: new one"
-	case (m.text(i) == "on" || m.text(i) == "in") && m.closes(i) && m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg }) >= 0:
-		return "drain_valve", m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") }), true // "brass ball valve on"
+	case m.says(i, "on", "in") && m.closes(i) && m.materialBefore(i) >= 0:
+		return "drain_valve", m.materialBefore(i), true // "brass ball valve on"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
 			return "", -1, false // "put a fresh one in"
@@ -173,6 +176,11 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 	return "", -1, fresh
 }
 
+// materialBefore returns where a material stands before item i in its clause, -1 for none.
+func (m *message) materialBefore(i int) int {
+	return m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg })
+}
+
 var setWords = opener{words: []string{"set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed"}}
 
 // changeout returns the size of the new heater when the word at i puts one in
@@ -196,148 +204,4 @@ func (m *message) changeout(i int) int {
 		}
 	}
 	return -1
-}
-
-// newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new reg
-// is in", "new prv, set to 58" when the word at i says that it was put in on this
-// visit, else -1.
-func (m *message) newPart(i int) int {
-	it := i - 1
-	named := func(k int) bool { return m.is(k, cItem, "") || k > 0 && m.partAt(k) != "" }
-	switch {
-	case m.text(i) == "in" || m.text(i) == "on" || m.text(i) == "in place" || m.text(i) == "up" || m.is(i, cHint, "wentin"):
-		if m.text(it) == "now" || be(m.text(it)) && m.text(it) != "came" {
-			it--
-		}
-		if n := i + 1; n < len(m.items) && !m.items[n].mark && !m.items[n].site && m.items[n].unit != "gal" && !m.is(n, cFuel, "") && !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") {
-			switch m.text(n) {
-			case "and", "set", "w", "with", "set at", "set it", "today", "now", "charged", "this morning", "this afternoon":
-			case "at":
-				if n+1 >= len(m.items) || !m.items[n+1].site && !m.isNum(n+1) {
-					return -1
-				}
-			default:
-				return -1
-			}
-		}
-	case m.is(i, cPart, "new") && m.saidNew(i) >= 0:
-		return m.saidNew(i) // "Exp tank: also new, charged 68"
-	case m.is(i, cPart, "new") && m.text(i) != "replacement":
-		// "new prv, set to 58": the part stands after the word
-		if i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
-			return -1
-		}
-		for it = i + 1; it < len(m.items) && it <= i+4 && !m.is(it, cItem, ""); it++ {
-			if !m.factual(it) && (m.items[it].num == nil || m.items[it].unit != "gal") {
-				return -1
-			}
-		}
-		n := it + 1
-		if m.is(it, cItem, "") && m.noneYet(it) && !m.planish(m.items[i].sent) {
-			break // "new prv at 90 Pulley St, wasn't one there ever"
-		}
-		switch m.text(n) {
-		case "too", "also", "as well":
-			n++ // "New tank too, charged to 76"
-		}
-		if t := m.text(n); t == "on" || t == "under" || t == "in" {
-			for n++; n < len(m.items) && n <= it+6 && !m.items[n].mark; n++ {
-			}
-			if !m.isMark(n, ",") || !m.is(n+1, cPart, "old") {
-				return -1 // but "new boiler drain on the bottom of the heater, old one wouldn't open"
-			}
-		}
-		if m.text(n) == "(" && m.text(n+2) == ")" {
-			n += 3 // "new exp tank (none before), charged 60"
-		}
-		if m.text(n) == "," || m.text(n) == "and" {
-			n++
-		}
-		if m.is(it, cItem, "") && (m.text(it+1) == ticked || m.underJob(i) && m.closes(it)) {
-			break // "new prv ✅", "done: new prv, flush"
-		}
-		if m.is(it, cItem, "") && (m.is(n, cPart, "old") || m.newAt(n)) {
-			break // "new drain cock on the heater, old one snapped", "new prv @ 60"
-		}
-		if m.is(it, cItem, "") && m.isMark(it+1, ",") && m.is(n, cPart, "new") && m.newPart(n) >= 0 {
-			break // "new heater, new exp tank at 60"
-		}
-		if !m.is(it, cItem, "") || !m.is(n, cDid, "set") && !m.is(n, cDid, "charged") && !m.is(n, cDid, "installed") {
-			return -1
-		}
-	default:
-		return -1
-	}
-	if it < 0 || !named(it) || m.is(it, cItem, "gauge") {
-		return -1
-	}
-	first := i
-	if it < i {
-		for first = it - 1; first >= 0 && first >= it-3 && (m.factual(first) || m.items[first].num != nil && m.items[first].unit == "gal"); first-- {
-		}
-		if !m.is(first, cPart, "new") && m.text(first) != "nw" {
-			return -1
-		}
-	}
-	for k := first - 1; k >= 0 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.says(k, "put", "putting", "get", "back") {
-			return -1
-		}
-	}
-	if m.sents[m.items[i].sent].question {
-		return -1
-	}
-	return it
-}
-
-// newAt tells whether nothing follows but what a new part is set to: "@ 60", "60 psi".
-func (m *message) newAt(n int) bool {
-	if t := m.text(n); t == "at" || t == "@" {
-		n++
-	} else if !m.isNum(n) || !pressureUnit(m.items[n].unit) {
-		return false
-	}
-	return m.isNum(n) && m.settingLike(n) && m.items[n].value <= 100 && m.closes(n) && m.text(n+1) != "/"
-}
-
-// putsIn tells whether the word at i puts a part in, with a particle after it: "put a
-// tank in", "screwed a brass one in", "threaded a new brass in there".
-func (m *message) putsIn(i int) bool {
-	part := false
-	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
-		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) {
-			part = true
-			continue
-		}
-		switch m.text(k) {
-		case "into", "onto":
-			if part {
-				return true // "threaded a brass drain into the heater"
-			}
-		case "in", "on", "back in", "in there", "in for":
-			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {
-				return false // "screwed the regulator in a little", "put the prv on 62"
-			}
-			if m.text(i) == "got" && m.text(i-1) != "i" && m.text(i-1) != "we" && (m.is(k+1, cDeterminer, "") || m.is(k+1, cHint, "room")) {
-				return false // "they got a softener in the garage"
-			}
-			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
-				return true
-			}
-		}
-		if m.items[k].num != nil && m.items[k].unit != "gal" {
-			return false
-		}
-	}
-	return false
-}
-
-// newOneAt tells whether item k stands for a new part without its name: "the new one", "a
-// brass one", "a new brass".
-func (m *message) newOneAt(k int) bool {
-	fresh := m.is(k-1, cPart, "new")
-	if m.is(k, cHint, "newone") && (m.text(k) != "one" || fresh || m.is(k-1, cMaterial, "")) {
-		return true
-	}
-	return fresh && m.is(k, cMaterial, "")
 }

@@ -1,0 +1,174 @@
+package intents
+
+// newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new reg
+// is in", "new prv, set to 58" when the word at i says that it was put in on this
+// visit, else -1.
+func (m *message) newPart(i int) int {
+	part, first := -1, i
+	switch {
+	case m.says(i, "in", "on", "in place", "up") || m.is(i, cHint, "wentin"):
+		part, first = m.newBefore(i)
+	case m.is(i, cPart, "new"):
+		if k := m.saidNew(i); k >= 0 {
+			return k // "Exp tank: also new, charged 68"
+		}
+		part = m.newBehind(i)
+	}
+	if part < 0 || m.is(part, cItem, "gauge") || m.sents[m.items[i].sent].question || m.onlyWanted(first) {
+		return -1
+	}
+	return part
+}
+
+// newBefore returns the part named before the "in" at item i and where "new" stands: "new 50
+// gal heater is in"; -1 for none.
+func (m *message) newBefore(i int) (part, first int) {
+	part = i - 1
+	if m.text(part) == "now" || be(m.text(part)) && m.text(part) != "came" {
+		part--
+	}
+	if !m.endsIn(i) || !m.is(part, cItem, "") && m.partAt(part) == "" {
+		return -1, -1
+	}
+	first = part - 1
+	for first >= 0 && first >= part-3 && m.sizeOrFact(first) {
+		first--
+	}
+	if !m.is(first, cPart, "new") && m.text(first) != "nw" {
+		return -1, -1
+	}
+	return part, first
+}
+
+// sizeOrFact tells whether item k is a fact that may stand between "new" and the part: "new 50
+// gal gas heater".
+func (m *message) sizeOrFact(k int) bool {
+	return m.factual(k) || m.isNum(k) && m.items[k].unit == "gal"
+}
+
+// endsIn tells whether what follows the "in" at item i leaves it a particle of its own: "in
+// today", "in at 12 Elm", not "in the garage".
+func (m *message) endsIn(i int) bool {
+	n := i + 1
+	switch {
+	case m.closes(i), m.items[n].unit == "gal", m.is(n, cFuel, ""), m.is(n, cDid, "set"), m.is(n, cDid, "charged"):
+		return true
+	case m.text(n) == "at":
+		return n+1 < len(m.items) && (m.items[n+1].site || m.isNum(n+1))
+	}
+	return m.inList(n, listAfterIn)
+}
+
+// newBehind returns the part named behind the "new" at item i when what follows tells that it
+// was put in: "new prv, set to 58"; -1 if not.
+func (m *message) newBehind(i int) int {
+	if m.text(i) == "replacement" || i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
+		return -1
+	}
+	part := i + 1
+	for part < len(m.items) && part <= i+4 && !m.is(part, cItem, "") {
+		if !m.sizeOrFact(part) {
+			return -1
+		}
+		part++
+	}
+	if m.is(part, cItem, "") && m.toldNew(i, part) {
+		return part
+	}
+	return -1
+}
+
+// toldNew tells whether a new part, named at item part behind the "new" at i, was put in.
+func (m *message) toldNew(i, part int) bool {
+	switch {
+	case m.noneYet(part) && !m.planish(m.items[i].sent):
+		return true // "new prv at 90 Pulley St, wasn't one there ever"
+	case m.text(part+1) == ticked, m.underJob(i) && m.closes(part):
+		return true // "new prv ✅", "done: new prv, flush"
+	}
+	n := part + 1
+	if m.says(n, "too", "also", "as well") {
+		n++ // "New tank too, charged to 76"
+	}
+	if m.says(n, "on", "under", "in") {
+		for n++; n <= part+6 && !m.stopAt(n); n++ {
+		}
+		return m.isMark(n, ",") && m.is(n+1, cPart, "old") // "new boiler drain on the heater, old one wouldn't open"
+	}
+	if m.text(n) == "(" && m.text(n+2) == ")" {
+		n += 3 // "new exp tank (none before), charged 60"
+	}
+	if m.says(n, ",", "and") {
+		n++
+	}
+	switch {
+	case m.is(n, cPart, "old"), m.newAt(n):
+		return true // "new drain cock on the heater, old one snapped", "new prv @ 60"
+	case m.isMark(part+1, ",") && m.is(n, cPart, "new"):
+		return m.newPart(n) >= 0 // "new heater, new exp tank at 60"
+	}
+	return m.isAny(n, cDid, "set", "charged", "installed")
+}
+
+// onlyWanted tells whether what stands before the "new" at item first in its sentence plans or
+// denies the part, or tells of another deed: "going to put a new prv in".
+func (m *message) onlyWanted(first int) bool {
+	for k := first - 1; k >= 0 && m.items[k].sent == m.items[first].sent; k-- {
+		if m.is(k, cWill, "") || m.is(k, cNeg, "") || m.is(k, cDid, "") && k > first-4 || m.says(k, "put", "putting", "get", "back") {
+			return true
+		}
+	}
+	return false
+}
+
+// newAt tells whether nothing follows but what a new part is set to: "@ 60", "60 psi".
+func (m *message) newAt(n int) bool {
+	if t := m.text(n); t == "at" || t == "@" {
+		n++
+	} else if !m.isNum(n) || !pressureUnit(m.items[n].unit) {
+		return false
+	}
+	return m.isNum(n) && m.settingLike(n) && m.items[n].value <= 100 && m.closes(n) && m.text(n+1) != "/"
+}
+
+// putsIn tells whether the word at i puts a part in, with a particle after it: "put a
+// tank in", "screwed a brass one in", "threaded a new brass in there".
+func (m *message) putsIn(i int) bool {
+	part := false
+	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) {
+			part = true
+			continue
+		}
+		switch m.text(k) {
+		case "into", "onto":
+			if part {
+				return true // "threaded a brass drain into the heater"
+			}
+		case "in", "on", "back in", "in there", "in for":
+			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {
+				return false // "screwed the regulator in a little", "put the prv on 62"
+			}
+			if m.text(i) == "got" && m.text(i-1) != "i" && m.text(i-1) != "we" && (m.is(k+1, cDeterminer, "") || m.is(k+1, cHint, "room")) {
+				return false // "they got a softener in the garage"
+			}
+			if part && (m.text(k) != "on" || !m.timeWordAt(k+1) && !m.timeWordAt(k+2)) {
+				return true
+			}
+		}
+		if m.items[k].num != nil && m.items[k].unit != "gal" {
+			return false
+		}
+	}
+	return false
+}
+
+// newOneAt tells whether item k stands for a new part without its name: "the new one", "a
+// brass one", "a new brass".
+func (m *message) newOneAt(k int) bool {
+	fresh := m.is(k-1, cPart, "new")
+	if m.is(k, cHint, "newone") && (m.text(k) != "one" || fresh || m.is(k-1, cMaterial, "")) {
+		return true
+	}
+	return fresh && m.is(k, cMaterial, "")
+}
