@@ -77,6 +77,17 @@ func (m *message) sameAge(items []mentionOf) {
 	}
 }
 
+// calledAge tells whether the word age leads to a bare number: "heater age 14", "PRV age:
+// 9". The number may be any part's, of the house's, never a person's.
+func (m *message) calledAge(i int) bool {
+	k := i - 1
+	for k > 0 && k > i-3 && (m.isMark(k, ":", "=", "-") || m.says(k, "is", "about", "aprox", "approx")) {
+		k--
+	}
+	return m.says(k, "age", "edad") && m.items[i].num.integer && m.items[i].value < 60 &&
+		!m.items[i].num.words && m.itemIn(m.items[i].sent) != "" && m.left(k, 3, false, func(j int) bool { return person(m.text(j)) || m.is(j, cWhose, "person") }) < 0
+}
+
 // bareAge tells whether a bare number is the years of a thing: "prv is 14 and
 // sticking", "heater's 11".
 func (m *message) bareAge(i int) bool {

@@ -77,9 +77,9 @@ func (m *message) scaleEnd(i int) bool {
 	return true
 }
 
-// weighed reads pounds that are a weight: "the tank weighs 40 lbs".
+// weighed reads a weight: "the tank weighs 40 lbs", "says the heater weighs 140".
 func (m *message) weighed(i int) bool {
-	return m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
+	return m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
 }
 
 var otherMeasureGate = onlyWith(cHint, "otherkind")

@@ -7,6 +7,14 @@ import "testing"
 // house. The messages are our own.
 func TestNotesAndTangledMessages(t *testing.T) {
 	says(t, [][2]string{
+		{"relief valve good, PRV age: 9", "prv year 2017"},
+		{"heater's a 50 gallon gas, age 14, last flushed 2017", "heater year 2012 50 gal gas maintained 2017"},
+		{"no exp tank, and one is needed", "expansion_tank none; plan install_tank"},
+		{"quoting them a new prv", "plan replace_prv"},
+		{"flushed nothing, she didn't want it", "ask none"},
+		{"no leaks t&p dry", "no leak; no relief_discharge"},
+		{"scale says the heater weighs 140, gauge says 68 off its drain", "68 heater_drain"},
+		{"from the van: 102 at the front bib", "102 front_bibb"},
 		{"PRV adj\nfrom 50\nto 62\nkitchen 61", "61 kitchen; set_prv to 62 from 50"},
 		{"Reg adjusted:\n- from 95\n- to 58", "set_prv to 58 from 95"},
 		{"PRV setting\nbefore 92\nafter 58", "set_prv to 58 from 92"},

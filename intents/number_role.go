@@ -195,7 +195,7 @@ func (m *message) roleOf(i int) (role, string) {
 	if it.unit == "" && m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0 {
 		return roleIgnored, "a person's age"
 	}
-	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i)) {
+	if it.unit == "" && (m.bareAge(i) || m.turnsAge(i) || m.calledAge(i)) {
 		return roleAge, "years of a thing"
 	}
 	if it.unit == "" && m.heaterSize(i) {
@@ -270,6 +270,9 @@ func (m *message) namedNumber(i int) bool {
 	}
 	if prev != ":" || !nounBefore(noun) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
 		return false
+	}
+	if m.says(i+1, "at", "on", "off") && m.pointNear(i) {
+		return false // "from the van: 102 at the front bib"
 	}
 	return noun != "number" || !m.pointAt(i+1)
 }

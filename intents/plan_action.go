@@ -37,7 +37,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		return action{at: i, code: assess.SetPRV, needed: true}, true
 	}
 	// "no tank, quoted her one", "no exp tank, told him he needs one"
-	if one := m.text(i); (one == "one" || one == "new one" || one == "uno" || one == "una") && m.needs(i) {
+	if one := m.text(i); (one == "one" || one == "new one" || one == "uno" || one == "una") && (m.needs(i) || m.goodIdea(i)) {
 		obj, _ := m.topicBefore(i)
 		if obj == "" {
 			obj = m.carried(s)

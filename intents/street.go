@@ -178,7 +178,7 @@ walk:
 			}
 			if n, ok := ordinalAt(toks, k); ok {
 				k += n - 1
-			} else if !(t.num.words && !w.spoken && (t.caps || w.opens()) || t.num.ordinal) {
+			} else if !(t.num.words && !w.spoken && (t.caps || w.opens() || words == 0 && w.endsAt(k+1)) || t.num.ordinal) {
 				break walk
 			}
 			words++
@@ -252,6 +252,11 @@ func (w *streetWalk) fixture(k int) bool {
 	}
 	node, _ := w.p.lex.find(w.toks, k, k+1)
 	return w.p.kinds[node].meets(setOf(cBibb, cFixture, cPipe)) || w.p.lex.plain[w.toks[k].text]
+}
+
+// endsAt tells whether the plain suffix of a street stands at k: "71 quince st".
+func (w *streetWalk) endsAt(k int) bool {
+	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.gaz.suffix[w.toks[k].text]) && !ambiguousSuffix[w.toks[k].text]
 }
 
 // opens tells whether the house number opens its clause, or a small word leads to it:

@@ -180,6 +180,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
 		return true // "1440 st marys"
 	}
+	if words == 0 && w.proper(k) && w.inCapitals(k) {
+		return true // "58 Lower Parade"
+	}
 	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
 		return true // "12 Main"
 	}
@@ -238,6 +241,20 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	term, _ := p.joined(t.text)
 	return term == 0 && (words == 0 && w.tall() || !p.slipOfTerm(t.text)) // "66 frontbib", "67 befor"
+}
+
+// inCapitals tells whether words with capitals, up to three, fill the clause from k on,
+// and that the last of them means nothing else, though the first one may: "58 Lower
+// Parade", "640 Old Quarry Steps".
+func (w *streetWalk) inCapitals(k int) bool {
+	end := k
+	for end < len(w.toks) && w.toks[end].kind == word && w.proper(end) {
+		end++
+	}
+	if end < k+2 || end > k+3 || end < len(w.toks) && w.toks[end].kind != mark {
+		return false
+	}
+	return !w.p.term(w.toks, end-1) && !w.p.stop(w.toks, end-1) && !w.p.lex.never[w.toks[end-1].text]
 }
 
 // requests are the classes of what is asked or planned.

@@ -55,7 +55,7 @@ func (m *message) reliefBehind(i int) bool {
 	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+5; k++ {
 		switch {
 		case m.is(k, cRelief, ""):
-			return true
+			return k > i+1 || !m.is(k+1, cDry, "") // "no leaks t&p dry" tells two things
 		case m.items[k].mark, m.items[k].num != nil:
 			return false
 		case m.is(i, cBlocked, "") && m.is(k, cDischarge, ""): // "con una llave cerrada la descarga de la T&P"
