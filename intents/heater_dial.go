@@ -104,8 +104,8 @@ func (m *message) pointInClause(i int) bool {
 }
 
 // degrees tells whether the small "f" or "c" at item at, after a number, is a
-// temperature's: "50 gal gas, 2012, 130 f", "thermostat at 60 c". Nothing follows it in
-// its clause, and the clause speaks of a heater's make or of warmth; "heater idle, 71 f"
+// temperature's: "50 gal gas, 2012, 130 f", "thermostat at 60 c". Hardly a word follows it in
+// its clause, and the clause speaks of a heater's make, of water or of warmth; "heater idle, 71 f"
 // is the front.
 func (m *message) degrees(before []item, it *item, at int) bool {
 	low, high := 80.0, 185.0
@@ -115,8 +115,16 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 	if it.value < low || it.value > high {
 		return false
 	}
-	if at+1 < len(m.items) && !m.items[at+1].mark && m.text(at+1) != "and" && m.text(at+1) != "y" {
+	if at+1 < len(m.items) && m.p.has(m.items[at+1].tags, cPart, "thermostat") {
+		return true
+	}
+	if next := m.text(at + 1); at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y", "out", "coming") {
 		return false
+	}
+	for k := len(before) - 1; k >= 0 && !before[k].mark; k-- {
+		if before[k].kinds.meets(setOf(cWater)) {
+			return true // "water out of the tub is 131 f"
+		}
 	}
 	for k := len(before) - 1; k >= max(0, len(before)-9) && before[k].text != "\n" && before[k].text != "."; k-- {
 		switch kinds := before[k].kinds; {
