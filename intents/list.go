@@ -14,6 +14,9 @@ const (
 	listWeak         list = iota // "low", "poor": of water
 	listRises                    // "climbs": of a needle
 	listNoWaterOf                // "no water hammer": not of the supply
+	listDial                     // "tstat": what a heater is set by
+	listWarmBehind               // "out here": what is warm, told after them
+	listWarmBefore               // "water", "attic": what is warm, told before the degrees
 	listNone                     // "leaks: none"
 	listDenial                   // "no", "without": before what is denied
 	listDenies                   // "customer denies": with a verb
@@ -62,7 +65,10 @@ const (
 
 var listNames = [lists]string{
 	listWeak: "weak", listRises: "rises", listNoWaterOf: "nowaterof", listNone: "none", listDenial: "denial",
-	listDenies: "denies", listDenialGoes: "denialgoes", listEnded: "ended", listBut: "but", listToRelief: "torelief",
+	listDial:       "dial",
+	listWarmBehind: "warmbehind",
+	listWarmBefore: "warmbefore",
+	listDenies:     "denies", listDenialGoes: "denialgoes", listEnded: "ended", listBut: "but", listToRelief: "torelief",
 	listVessel: "vessel", listOfPressure: "ofpressure", listCleans: "cleans", listFlushedOther: "flushedother",
 	listShutHere: "shuthere", listPronoun: "pronoun", listHadNone: "hadnone", listWeakCond: "weakcond",
 	listSaidOf: "saidof", listGaugeShows: "gaugeshows", listRefersBack: "refersback", listItsA: "itsa",

@@ -1,0 +1,183 @@
+package intents
+
+import "strings"
+
+// Roles of a number without a unit.
+
+// bareAgeRole reads a span of time, an age or a size told without its unit: "tank is 12",
+// "gas 40".
+func (m *message) bareAgeRole(i int) (role, string) {
+	someone := func(k int) bool { return person(m.text(k)) || m.is(k, cWhose, "person") }
+	switch {
+	case m.spanOfPlan(i):
+		return roleDuration, "time of a plan, its unit not told"
+	case m.afterDay(i):
+		return roleIgnored, "time of day"
+	case m.yearOfHeater(i):
+		return roleYear, "a heater's year in two digits"
+	case m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0:
+		return roleIgnored, "a person's age"
+	case m.bareAge(i), m.turnsAge(i), m.calledAge(i):
+		return roleAge, "years of a thing"
+	case m.heaterSize(i):
+		m.items[i].unit = "gal"
+		return roleSize, "size of a heater"
+	}
+	return roleNone, ""
+}
+
+// dateRole reads the parts of a date, and a fraction that is a pipe's: "6/2011", "3/4".
+func (m *message) dateRole(i int) (role, string) {
+	it := &m.items[i]
+	switch {
+	case !it.num.integer && it.value < 12 && strings.Contains(it.num.digits, "/"):
+		return roleIgnored, "size of a pipe"
+	case it.value >= 1 && it.value <= 12 && m.text(i+1) == "/" && m.isNum(i+2) && m.items[i+2].fullYear(), m.monthOfDate(i):
+		return roleIgnored, "month of a date"
+	case m.isMark(i-1, "/") && m.monthOfDate(i-2):
+		return roleYear, "year of a date"
+	case m.dayOfVisit(i):
+		return roleIgnored, "a day"
+	}
+	return roleNone, ""
+}
+
+// fullYear tells whether a number is written as a year with its century: "2011".
+func (it *item) fullYear() bool { return len(it.num.digits) == 4 && year(it.value) }
+
+// bareYearRole reads a year of two or four digits: "08", "prv del 15", "2011".
+func (m *message) bareYearRole(i int) (role, string) {
+	it := &m.items[i]
+	n := it.num
+	if !n.integer {
+		return roleNone, ""
+	}
+	if len(n.digits) == 2 {
+		switch {
+		case n.digits[0] == '0' && (!n.words || m.spokenYear(i)):
+			return roleYear, "leading zero"
+		case m.text(i-1) == "del" && m.is(i-2, cItem, "") && (it.value >= 80 || int(it.value) <= m.ctx.Today.Year%100):
+			return roleYear, "del: a year of two digits"
+		case m.houseYear(i):
+			return roleYear, "the house's year"
+		case m.stampedYear(i):
+			return roleYear, "a year of two digits"
+		}
+		return roleNone, ""
+	}
+	switch {
+	case it.fullYear() && int(it.value) > m.ctx.Today.Year+1:
+		return roleIgnored, "no year yet"
+	case it.fullYear():
+		return roleYear, "year"
+	case len(n.digits) >= 4 && !n.words:
+		return roleIgnored, "too long for a pressure"
+	}
+	return roleNone, ""
+}
+
+// nameRole passes over a number that names something or is somebody's: "gate code 4412",
+// "owner is 82".
+func (m *message) nameRole(i int) (role, string) {
+	prev := m.text(i - 1)
+	switch {
+	case m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1):
+		return roleIgnored, "name after " + prev
+	case m.ofSomebody(i):
+		return roleIgnored, "age or name"
+	case !m.points(i) && m.left(i, 4, false, m.codeWord) >= 0:
+		return roleIgnored, "code"
+	}
+	return roleNone, ""
+}
+
+// codeWord tells whether item k opens a door: "combo".
+func (m *message) codeWord(k int) bool {
+	return m.says(k, "code", "combo", "lockbox", "codigo", "keypad")
+}
+
+// nounBefore are words whose number is a name: codes, rooms, vehicles.
+func nounBefore(s string) bool {
+	switch s {
+	case "code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van",
+		"unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num",
+		"route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo",
+		"combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay",
+		"building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point",
+		"test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura",
+		"camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm",
+		"box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#",
+		"mile", "la":
+		return true
+	}
+	return false
+}
+
+// namedNumber tells whether a noun whose number is a name leads to the number at i: "gate
+// code 4412", "unit: 12".
+func (m *message) namedNumber(i int) bool {
+	prev, noun := m.text(i-1), m.text(i-2)
+	if prev == "." && noun == "no" && nounBefore(m.text(i-3)) || m.is(i-1, cHint, "numbered") && nounBefore(noun) {
+		return true // "call no. 63", "work order ending 58"
+	}
+	if m.says(i+1, "said", "says") && m.items[i].num.integer && m.is(i-1, cWhose, "") && m.nextNum(i) > 0 {
+		return true // "city guy 14 said"
+	}
+	if nounBefore(prev) && (prev != "no" || nounBefore(noun)) && !m.is(i-1, cPoint, "") {
+		return true
+	}
+	if prev != ":" || !nounBefore(noun) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
+		return false
+	}
+	if m.says(i+1, "at", "on", "off") && m.pointNear(i) {
+		return false // "from the van: 102 at the front bib"
+	}
+	return noun != "number" || !m.pointAt(i+1)
+}
+
+// ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is
+// 82", "the gate is 1234".
+func (m *message) ofSomebody(i int) bool {
+	noun := m.text(i - 2)
+	if !m.says(i-1, "is", "'s") || oneOf(noun, "reading", "la", "point", "unit", "test") || noun == "number" && m.pointNear(i) {
+		return false
+	}
+	return person(noun) || nounBefore(noun) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
+}
+
+// pieceOfPoint tells whether a noun is a piece of the test point named right before it:
+// "the lav stop", "the washer box", "the kitchen test".
+func (m *message) pieceOfPoint(i int) bool {
+	switch m.text(i) {
+	case "box", "stop", "test", "station", "page", "bay", "key", "room":
+		return i > 0 && (m.items[i-1].point != "" || m.items[i-1].role == roleTaken && !m.items[i-1].mark)
+	}
+	return false
+}
+
+// landmark tells whether a noun only says where a test point is: "bibb by the gate".
+func (m *message) landmark(i int) bool {
+	if m.text(i-1) != "the" {
+		return false
+	}
+	switch m.text(i - 2) {
+	case "by", "near", "behind", "past", "beside", "next to", "to", "off", "in", "at":
+		return m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) >= 0
+	}
+	return false
+}
+
+func (m *message) points(i int) bool {
+	return m.items[max(i-1, 0)].point != "" || i+1 < len(m.items) && m.items[i+1].point != ""
+}
+
+func person(s string) bool {
+	switch s {
+	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",
+		"daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena",
+		"homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident",
+		"man", "woman", "lady's", "im", "gentleman":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,92 @@
+package intents
+
+import "strings"
+
+// tempRole tells a thermostat's setting from the temperature of water.
+func (m *message) tempRole(i int) (role, string) {
+	it := &m.items[i]
+	f := it.fahrenheit()
+	if m.is(i-1, cState, "firing") && strings.HasSuffix(m.text(i-1), " on") && f >= 100 && f <= 180 {
+		m.unsay(i - 1) // "heater is on 130 deg"
+		it.value = f
+		return roleTemp, "heater on"
+	}
+	if m.reliefSet(i) {
+		return roleIgnored, "what a relief valve opens at"
+	}
+	asking := m.sents[it.sent].asking
+	heater, water := m.warmAround(i)
+	switch {
+	case water >= 0 && (heater < 0 || water < heater) && !asking:
+		return roleIgnored, "temperature of water or air"
+	case heater < 0 && !asking && m.carried(it.sent) != "heater" && !(m.is(i+1, cHint, "setting") && m.heaterIn(it.sent)):
+		return roleIgnored, "temperature of something"
+	case asking:
+		return roleAsked, "temperature asked about"
+	}
+	it.value = f
+	return roleTemp, "degrees"
+}
+
+// fahrenheit returns degrees in Fahrenheit, rounded; plain degrees up to 90 are Celsius.
+func (it *item) fahrenheit() float64 {
+	f := it.value
+	if it.unit == "degc" || it.unit == "deg" && f <= 90 {
+		f = f*9/5 + 32
+	}
+	return float64(int(f + 0.5))
+}
+
+// warmAround tells how far from item i a heater stands, and how far water or weather:
+// what stands nearest is what is warm. -1 is nowhere.
+func (m *message) warmAround(i int) (heater, water int) {
+	heater, water = -1, -1
+	se := &m.sents[m.items[i].sent]
+	for k := i - 1; k >= se.from; k-- {
+		if heater < 0 && m.ofHeater(k) {
+			heater = i - k
+		}
+		if water < 0 && (m.inList(k, listWarmBefore) || m.items[k].point != "") {
+			water = i - k
+		}
+	}
+	for k := i + 1; k < se.to && k <= i+4; k++ {
+		if water < 0 && m.inList(k, listWarmBehind) && !m.leadsToHeater(k) {
+			water = k - i
+		}
+		if m.inList(k, listDial) {
+			heater = 0
+		}
+		if m.items[k].mark || m.items[k].num != nil {
+			break
+		}
+	}
+	for k := se.from; heater < 0 && k < se.header; k++ {
+		if m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") {
+			heater = 0
+		}
+	}
+	return heater, water
+}
+
+// ofHeater tells whether item k speaks of a heater: its name, fuel, size or thermostat.
+func (m *message) ofHeater(k int) bool {
+	return m.is(k, cItem, "heater") || m.is(k, cPart, "thermostat") || m.is(k, cFuel, "") || m.is(k, cDid, "set") ||
+		m.items[k].role == roleSize || m.isNum(k) && m.items[k].unit == "gal"
+}
+
+// leadsToHeater tells whether "in" or "at" at k leads to no place and no tap: "120 at arrival".
+func (m *message) leadsToHeater(k int) bool {
+	switch m.text(k) {
+	case "in":
+		return m.text(k+1) != "the"
+	case "at":
+		return m.noTapAt(k+1) && m.noTapAt(k+2)
+	}
+	return false
+}
+
+// noTapAt tells whether item k names no tap: the water is warm at one, a heater is not.
+func (m *message) noTapAt(k int) bool {
+	return !m.pointAt(min(k, len(m.items)-1)) && !m.is(k, cHint, "tapword")
+}

@@ -1,0 +1,65 @@
+package intents
+
+// yearsRole tells an age from a time to come and from a time ago.
+func (m *message) yearsRole(i int) (role, string) {
+	switch m.text(i + 1) {
+	case "house", "home", "place", "building", "neighborhood", "pipes", "plumbing":
+		return roleIgnored, "years of the house"
+	case "on":
+		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.thingIn(m.items[i].sent) {
+			return roleAge, "years on it"
+		}
+		return roleIgnored, "years of something else"
+	case "in":
+		if m.closes(i+1) && m.thingIn(m.items[i].sent) {
+			return roleAge, "years in" // "heat pump, two years in"
+		}
+		return roleIgnored, "years of something else"
+	case "doing", "experience", "of", "warranty", "working", "married", "left", "here", "each":
+		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
+			return roleIgnored, "years of something else"
+		}
+	}
+	if m.right(i, 2, false, func(k int) bool { t := m.text(k); return t == "ago" || t == "back" || t == "atras" }) >= 0 {
+		return roleAgo, "ago"
+	}
+	if m.left(i, 2, false, func(k int) bool { return m.text(k) == "hace" }) >= 0 {
+		return roleAgo, "hace"
+	}
+	if m.is(i-1, cHint, "inuse") && m.thingIn(m.items[i].sent) {
+		return roleAge, "years in use" // "heater in service 9 years"
+	}
+	if m.left(i, 2, false, func(k int) bool {
+		t := m.text(k)
+		return t == "in" || t == "en" || t == "dentro" || t == "every" || t == "cada" || t == "for" || t == "within" || t == "next"
+	}) >= 0 {
+		if t := m.text(i - 1); t == "every" || t == "cada" || t == "for" {
+			return roleIgnored, t
+		}
+		return roleDuration, "time to come"
+	}
+	if m.left(i, 2, false, func(k int) bool { return m.is(k, cDo, "recheck") }) >= 0 && m.text(i+1) != "old" && !m.is(i+1, cItem, "") {
+		return roleDuration, "time of a recheck"
+	}
+	if m.is(i+1, cHint, "followup") || m.is(i+1, cDo, "recheck") {
+		return roleDuration, "time of a recheck" // "1 yr recheck"
+	}
+	if m.left(i, 4, false, func(k int) bool { return person(m.text(k)) }) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+		return roleIgnored, "a person's age"
+	}
+	return roleAge, "years"
+}
+
+// thingIn tells whether sentence s speaks of something installed, by its name or as a
+// heater by its fuel: "gas-fired forty, nine years on it".
+func (m *message) thingIn(s int) bool {
+	if m.itemIn(s) != "" {
+		return true
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.is(k, cFuel, "") {
+			return true
+		}
+	}
+	return false
+}
