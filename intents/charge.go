@@ -54,7 +54,7 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		it.owner = v.at + 1
 		return roleTo, "… charge", true // "exp tank exchange done, 60 psi chg"
 	}
-	if m.heldByTank(i) || m.gaugedTank(i) {
+	if m.heldByTank(i) || m.gaugedTank(i) || m.toldOfTank(i) {
 		return roleCharge, "in the tank", true
 	}
 	air := m.leftTag(i, 5, cPart, "air")
@@ -262,6 +262,26 @@ func (m *message) gaugedTank(i int) bool {
 		on--
 	}
 	return m.text(on) == "on" && m.left(on, 4, true, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "tire gauge" }) >= 0
+}
+
+// toldOfTank tells whether the number at i is told of the expansion tank itself: "tank
+// reading 38", "the exp tank measured 60".
+func (m *message) toldOfTank(i int) bool {
+	it := &m.items[i]
+	if psi := toPSI(it.value, it.unit); it.unit != "" && !pressureUnit(it.unit) || psi < 10 || psi > 100 || !m.closes(i) {
+		return false
+	}
+	k := i - 1
+	for be(m.text(k)) || m.is(k, cHint, "tankshows") {
+		k--
+	}
+	v, ok := m.val(k, cItem)
+	if k == i-1 || !ok || m.itemCode(k, v) != "expansion_tank" || m.items[k].sent != it.sent {
+		return false
+	}
+	for k--; m.is(k, cDeterminer, ""); k-- {
+	}
+	return !m.says(k, "of", "on", "at", "off", "in", "with", "without", "past", "after")
 }
 
 // heldByTank tells whether a pressure is said to be in the tank: "50 lbs in the

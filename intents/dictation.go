@@ -39,6 +39,9 @@ func (m *message) punctuate(toks []token) []token {
 				continue
 			}
 		}
+		if t.kind == mark && t.text == "." && t.glued && i > 1 && i+1 < len(toks) && toks[i-2].kind == number && m.unitGoesOn(toks[i-1].text, &toks[i+1]) {
+			continue // "a 5 gal. expansion tank"
+		}
 		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
 			if a, ok := numberWords[toks[i-1].text]; ok {
 				if b, ok := numberWords[toks[i+1].text]; ok && spokenOn(a, b) {
@@ -73,6 +76,15 @@ func spokenOn(a, b numberWord) bool {
 		return a.class == 'd' && a.value == 1
 	}
 	return false
+}
+
+// unitGoesOn tells whether the point behind a unit written short ends no sentence: "a 5 gal.
+// expansion tank", "12 yr. old".
+func (m *message) unitGoesOn(unit string, next *token) bool {
+	if next.kind != word || next.caps {
+		return false
+	}
+	return m.p.means(unit, cUnit, "gal") && m.p.means(next.text, cHint, "sized") || next.text == "old" && m.p.means(unit, cUnit, "year")
 }
 
 // dotted are abbreviations written with a point that ends no sentence.

@@ -25,7 +25,7 @@
 //     change, change_told, age, heater_dial), and three keep out what is somebody
 //     else's or no pressure of water (foreign, foreign_kind, memory).
 //   - Pressures are paired with test points by least cost (pair, rows, series,
-//     across), and get the state of the heater, the flow and the time (heater,
+//     across), and get the state of the heater, the flow and the time (heater, heater_state,
 //     flow, peak, when).
 //   - Work, plans, equipment and symptoms are gathered (verb, object, deed, work;
 //     plan; equipment, owner, condition, absent; symptom); deed_told and plan_told

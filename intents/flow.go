@@ -73,8 +73,8 @@ func (m *message) flowTag(i int) assess.Flow {
 	if t := m.typed(i); (t == "fl" || t == "res") && m.isNum(i+1) {
 		return assess.Flowing
 	}
-	if it.text == "running" && m.runsAt(i) {
-		return "" // "the main is running 118"
+	if it.text == "running" && (m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early")) {
+		return "" // "the main is running 118", "running behind today"
 	}
 	if it.text == "on" && (m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0) {
 		return "" // "77 side bib on it", "the heater had not come on"
@@ -171,6 +171,9 @@ func (m *message) flowTag(i int) assess.Flow {
 // flowOn tells whether item i only says what water is on or where it is off: "no water on
 // the block", "running on their own line".
 func (m *message) flowOn(i int) bool {
+	if strings.HasSuffix(m.text(i), " on") && m.says(i+1, "file", "order", "record", "site", "paper", "call", "hand") {
+		return true // "nothing on file"
+	}
 	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {
 		return false
 	}

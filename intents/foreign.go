@@ -304,7 +304,7 @@ func (m *message) warmth(i int) bool {
 	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") && (m.stopAt(i+2) || m.is(i+2, cHint, "weather") || m.says(i+2, "there", "today")) {
 		return true // "it's 96 out"
 	}
-	if strings.HasPrefix(m.text(i-1), "temp") {
+	if t := m.text(i - 1); strings.HasPrefix(t, "temp") && !strings.Contains(t, " set") {
 		return true // "water temp 52 at the bib"
 	}
 	if it.value < 85 || it.value > 180 {
@@ -380,6 +380,6 @@ func (m *message) inYear(i int) bool {
 // cero", "needle won't go back to 0".
 func (m *message) restsOff(i int) bool {
 	t := m.text(i - 1)
-	return m.items[i].value == 0 && (t == "a" || t == "to") && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
+	return m.items[i].value == 0 && (t == "a" || t == "to" || strings.HasSuffix(t, " to")) && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
 		m.left(i, 8, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0
 }

@@ -206,14 +206,6 @@ func speak(toks []token, from, to int) []chunk {
 			return nil // "gauge won't zero"
 		}
 	}
-	if (toks[from].text == "zero" || toks[from].text == "cero") && to-from == 1 && to < len(toks) && toks[to].kind == word {
-		switch toks[to].text {
-		case "flow", "leaks", "leak", "drips", "hammer", "noise", "issues", "problems", "water", "banging", "rust",
-			"creep", "movement", "fugas", "flujo", "usage", "demand", "discoloration", "knocking", "golpes",
-			"ruido", "drip", "complaints", "draw", "use", "drawing", "drawn", "gpm", "running":
-			return nil
-		}
-	}
 	if to-from == 1 && lone(toks[from].text) {
 		if !(toks[from].text != "oh" && to < len(toks) && countable(toks[to].text)) {
 			if !((toks[from].text == "hundred" || toks[from].text == "thousand") && from > 0 && toks[from-1].text == "a") {

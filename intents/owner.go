@@ -100,10 +100,10 @@ func (m *message) lackedHere(x mentionOf, s int) bool {
 // leadsToNumber tells whether a word of condition at item i only leads to the number behind
 // it: "holds 62".
 func (m *message) leadsToNumber(i int) bool {
-	if !m.isNum(i + 1) {
+	if !m.isNum(i+1) && !(m.says(i+1, "at", "around", "about") && m.isNum(i+2)) {
 		return false
 	}
-	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal") ||
+	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal", "checks out", "checked out", "holds steady", "holding steady", "logged") ||
 		m.text(i) == "off by" && m.itemIn(m.items[i].sent) != "gauge"
 }
 

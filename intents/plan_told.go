@@ -21,6 +21,10 @@ func (m *message) unswallow() {
 		}
 	}
 	for i := range m.items {
+		if m.items[i].num != nil && m.restsOff(i) {
+			m.items[i].num = nil // "gauge won't return to zero"
+			m.say(i, "inaccurate")
+		}
 		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {
 			m.say(i, "inaccurate")
 		}
@@ -43,8 +47,11 @@ func (m *message) unswallow() {
 // "my gauge is off".
 func (m *message) gaugeOff(i int) bool {
 	k := i - 1
-	if m.text(i) == "off" && be(m.text(k)) {
-		return m.is(k-1, cItem, "gauge") && m.closes(i)
+	if m.text(i) == "off" && (m.closes(i) || m.is(i+1, cHint, "bit") || m.says(i+1, "but", "so", "and")) {
+		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") {
+			k--
+		}
+		return k < i-1 && m.is(k, cItem, "gauge") // "the gauge may be a little off"
 	}
 	if !m.isNum(k) || m.items[k].value > 20 || m.text(i) == "off" {
 		return false

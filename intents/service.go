@@ -22,11 +22,13 @@ func (m *message) neverServiced(i int) bool {
 	if m.text(i+1) == "?" && m.says(i+2, "never", "nunca") && m.closes(i+2) {
 		return true // "last flush? never"
 	}
-	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool { return m.text(k) == "ever" }) >= 0 {
-		return true // "no flush yet ever"
+	if m.text(i-1) == "no" && m.right(i, 3, true, func(k int) bool {
+		return m.text(k) == "ever" || m.text(k) == "since" && m.says(k+1, "new", "it", "install")
+	}) >= 0 {
+		return true // "no flush yet ever", "no flush since new"
 	}
 	nobody := func(k int) bool {
-		return m.says(k, "never", "nunca", "jamas", "nvr") ||
+		return m.says(k, "never", "never had", "nunca", "jamas", "nvr") ||
 			m.says(k, "nobody", "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
 	}
 	if m.left(i, 5, true, nobody) >= 0 || m.right(i, 3, true, nobody) >= 0 {
@@ -41,7 +43,8 @@ func (m *message) notOnce(i int) bool {
 	once := func(k int) bool {
 		return m.says(k, "ever", "once", "one time") || m.text(k) == "since" && m.says(k+1, "new", "it")
 	}
-	if m.left(i, 4, true, func(k int) bool { return m.says(k, "hasnt", "not", "havent") }) >= 0 && m.right(i, 2, true, once) >= 0 {
+	not := func(k int) bool { return m.says(k, "hasnt", "not", "havent") }
+	if m.left(i, 4, true, not) >= 0 && (m.right(i, 2, true, once) >= 0 || m.text(i-1) == "once") {
 		return true
 	}
 	if m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) < 0 {

@@ -234,8 +234,8 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	}
 	// "heater is 50 gal gas, dial at 120"
 	dial := m.leftTag(i, 3, cPart, "thermostat")
-	if dial >= 0 && m.items[dial].seg == it.seg && it.within(100, 160) && m.heaterIn(it.sent) && !m.pointInClause(i) &&
-		(m.prepBefore(i) || m.says(i-1, "reads", "says", "shows")) {
+	if dial >= 0 && m.items[dial].seg == it.seg && it.within(100, 160) && !m.pointInClause(i) &&
+		(m.plainThermostat(dial) || m.heaterIn(it.sent) || m.carried(it.sent) == "heater") && (m.prepBefore(i) || m.says(i-1, "reads", "says", "shows", "is")) {
 		return roleTemp, "thermostat", true
 	}
 	if m.settingWord(i) {

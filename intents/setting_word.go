@@ -5,7 +5,8 @@ import "strings"
 // plainThermostat tells whether item k names a thermostat, and not by "dial" or "temp", which
 // a pressure may have as well.
 func (m *message) plainThermostat(k int) bool {
-	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && m.text(k) != "dial" && !strings.HasPrefix(m.text(k), "temp")
+	t := m.text(k)
+	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && t != "dial" && (!strings.HasPrefix(t, "temp") || strings.Contains(t, " set"))
 }
 
 var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))
@@ -27,6 +28,9 @@ func (m *message) settingWord(i int) bool {
 		if m.items[k].seg != it.seg {
 			continue
 		}
+		if k > i && m.says(k, "and", "but") {
+			break // "the setting on the prv is 60 and kitchen is 61"
+		}
 		switch v, ok := m.val(k, cItem); {
 		case ok && v == "prv":
 			prv = true
@@ -35,10 +39,11 @@ func (m *message) settingWord(i int) bool {
 		case m.is(k, cDid, "") && m.deedAtVerb(k):
 			return false
 		}
-		switch m.text(k + 1) {
-		case "around", "about", "roughly", "near":
-			word = word || m.is(k, cDid, "set") && k+2 == i
+		j := k + 1
+		for m.says(j, "somewhere", "right", "around", "about", "roughly", "near") {
+			j++
 		}
+		word = word || j == i && j > k+1 && m.is(k, cDid, "set") // "prv set somewhere around 60"
 		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
 	}
 	if topic, _ := m.topicBefore(i); !prv && topic == "prv" {

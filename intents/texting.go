@@ -4,11 +4,13 @@ package intents
 // texted writes such words out, in Spanish messages only, before anything is looked
 // up. What was typed stays a candidate beside it, so that nothing is lost.
 func (p *Parser) texted(toks []token) []token {
-	for i := 1; i+1 < len(toks); i++ {
-		if t := &toks[i]; t.text == "t" && tForTo(toks, i) {
-			t.text = "to" // "turned down frm 90 t 62"
-		} else if p.zeroForNo(toks, i) {
+	for i := range max(0, len(toks)-1) {
+		if t := &toks[i]; p.zeroForNo(toks, i) {
 			t.kind, t.text, t.num = word, "no", nil
+		} else if i == 0 {
+			continue
+		} else if t.text == "t" && tForTo(toks, i) {
+			t.text = "to" // "turned down frm 90 t 62"
 		} else if p.twoForTo(toks, i) {
 			t.kind, t.text, t.num = word, "to", nil
 			if w := toks[i-1].text; w == "dn" || w == "dwn" {
@@ -67,10 +69,10 @@ func (p *Parser) twoForTo(toks []token, i int) bool {
 // "0 flow", "zero air in the tank".
 func (p *Parser) zeroForNo(toks []token, i int) bool {
 	t, next := &toks[i], &toks[i+1]
-	if t.text != "zero" && (t.kind != number || t.num.digits != "0") || next.kind != word || !p.means(next.text, cHint, "nonesuch") {
+	if t.text != "zero" && t.text != "cero" && (t.kind != number || t.num.digits != "0") || next.kind != word || !p.means(next.text, cHint, "nonesuch") {
 		return false
 	}
-	return toks[i-1].kind != number && numberWords[toks[i-1].text].class == 0 && (i+2 >= len(toks) || toks[i+2].kind != number)
+	return (i == 0 || toks[i-1].kind != number && numberWords[toks[i-1].text].class == 0) && (t.kind == word || i+2 >= len(toks) || toks[i+2].kind != number)
 }
 
 // means tells whether a word alone has a class of the lexicon.

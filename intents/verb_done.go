@@ -11,6 +11,7 @@ func (m *message) judge(v *verb) {
 	m.judgeMood(v)
 	v.negated = v.negated || byOther
 	v.object, v.objAt = m.objectOf(v)
+	v.negated = v.negated || m.deniedDeed(v)
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
@@ -45,7 +46,7 @@ func (m *message) moodBefore(v *verb) mood {
 		switch {
 		case m.isMark(k, ",", "(", "/", "-"), m.items[k].seg != m.items[v.at].seg, m.items[k].num != nil:
 			return moodTold
-		case m.is(k, cDid, "") && m.text(k) != "set" && near > 1:
+		case m.is(k, cDid, "") && m.text(k) != "set" && near > 1 && !m.says(v.at-1, "or", "nor"):
 			return moodTold
 		case m.says(k, "and", "y"):
 			if near > 1 {
@@ -105,7 +106,7 @@ func (m *message) plansWork(k int, v *verb) bool {
 // "installed sometime in the 90s".
 func (m *message) deniedAfter(at int) bool {
 	decade := m.nextNum(at)
-	return m.text(at+1) == ":" && m.says(at+2, "no", "n", "not") ||
+	return m.text(at+1) == ":" && m.says(at+2, "no", "n", "not", "never") ||
 		m.says(at+1, "sometime", "originally") ||
 		decade > 0 && decade <= at+4 && m.text(decade+1) == "s"
 }
@@ -119,6 +120,8 @@ func (m *message) asksWork(at int) bool {
 		return true
 	case m.text(s.from) == "when" && m.says(s.from+1, "was", "did"):
 		return true
+	case m.says(at-1, "manual says", "book says", "the book says", "code says", "spec says"):
+		return true // "the manual says set at 55"
 	}
 	return m.text(at-1) == "said" && m.text(at-2) != "i" && (m.is(at, cBase, "") || m.text(at) == "set it")
 }

@@ -1,0 +1,318 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// What tells that a heater rests or fires.
+
+var stateOpener = opener{
+	classes: setOf(cState, cOn, cOff),
+	hints:   []string{"cold", "heateridle", "heaterfires"},
+	words:   []string{"w/o", "without", "wo", "apagado", "off", "of", "hot"},
+}
+
+// heaterTag reads the heater's state at item i.
+func (m *message) heaterTag(i int) assess.HeaterState {
+	if !m.begins(i, keyState) {
+		return ""
+	}
+	if m.items[i].tags == nil && m.text(i) != "hot" && !m.misspeltOff(i) {
+		return ""
+	}
+	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
+		return "" // "old heater out, new one in"
+	}
+	if strings.HasSuffix(m.text(i), "out") && m.left(i, 9, true, func(k int) bool {
+		switch m.text(k) {
+		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
+			return true
+		}
+		return false
+	}) >= 0 {
+		return ""
+	}
+	if m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") {
+		return "" // "thermostat at hot"
+	}
+	if m.standsThere(i) {
+		return ""
+	}
+	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !oneOf(t, "with", "w", "w/", "when") {
+		return "" // "pointed it out"
+	}
+	if t := m.text(i); oneOf(t, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
+		return assess.Idle // "90 with the heater going and 66 w/o"
+	}
+	if v, ok := m.val(i, cState); ok {
+		if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
+			return "" // "it shut off": the washer's
+		}
+		if strings.HasPrefix(m.text(i), "se ") && m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
+			return "" // "cuando se apaga la lavadora"
+		}
+		switch m.text(i) {
+		case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
+			if m.notNear(i) {
+				return assess.Idle
+			}
+			beside := (m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)
+			if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
+				return ""
+			}
+		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
+			if m.text(i) != "idle" && !m.heaterNear(i) {
+				return ""
+			}
+			if m.text(i) == "calling" && m.notNear(i) {
+				return assess.Idle
+			}
+		}
+		if t := m.text(i - 1); v == string(assess.Idle) && m.text(i) == "idle" && t == "not" {
+			return assess.Firing // "heater was firing not idle"
+		}
+		if v == string(assess.Idle) && m.text(i) == "se apago" && m.is(i+1, cDeterminer, "") && m.is(i+2, cPoint, "") {
+			return "" // "cuando se apaga la lavadora"
+		}
+		if v == string(assess.Firing) && m.neverDid(i) {
+			return assess.Idle
+		}
+		return assess.HeaterState(v)
+	}
+	if m.isNum(i + 1) {
+		if t := m.text(i); t == "on" || t == "open" || t == "running" {
+			return "" // "the dial is on one fifty"
+		}
+	}
+	if m.is(i, cHint, "cold") && m.coldSpell(i) {
+		return assess.Idle
+	}
+	if m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i) {
+		return assess.Idle // "front 72 apagado"
+	}
+	if m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && m.has(cState, "firing") &&
+		!m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") {
+		return assess.Idle
+	}
+	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
+	if m.text(i) == "hot" {
+		if m.hotAfterCold(i) {
+			return assess.Firing
+		}
+		on = true
+	}
+	off, on = off || m.is(i, cHint, "heateridle") || m.text(i) == "of", on || m.is(i, cHint, "heaterfires")
+	if !off && !on {
+		return ""
+	}
+	if off && m.isMark(i-1, ":") && m.is(i-2, cHint, "breaker") {
+		return assess.Idle // "Breaker: off"
+	}
+	if !m.burnerNear(i) {
+		return ""
+	}
+	if off || m.notNear(i) {
+		return assess.Idle
+	}
+	return assess.Firing
+}
+
+// notNear tells whether the state at i is denied: "not heating", "wasn't heating at any moment".
+func (m *message) notNear(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		switch m.text(k) {
+		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing", "wont", "cant", "couldnt":
+			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
+				return false // "wait no it's firing"
+			}
+			return m.items[k].seg == m.items[i].seg || i-k <= 2
+		}
+		return false
+	}) >= 0
+}
+
+// neverDid tells whether the firing at item i is denied right before it: "the heater
+// never kicked on", "burner hadn't lit".
+func (m *message) neverDid(i int) bool {
+	k := m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "never", "hadnt", "hasnt", "didnt", "nunca", "not", "wasnt", "isnt", "werent", "arent", "aint":
+			return true
+		}
+		return false
+	})
+	return k >= 0 && m.items[k].seg == m.items[i].seg
+}
+
+// leadsOn tells whether "on" or "off" is a preposition: "heater on a 30 amp
+// breaker", "94 off the back spigot".
+func (m *message) leadsOn(i int) bool {
+	t := m.text(i)
+	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") {
+		return false
+	}
+	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "")) {
+		return true // "heater idle on all of these"
+	}
+	if m.says(i+1, "order", "its", "backorder", "hand") || t == "on" && m.is(i+1, cFuel, "") || strings.HasSuffix(t, " on") && m.is(i+1, cFuel, "") {
+		return true // "new heater on order", "heater on natural gas"
+	}
+	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so") {
+		return true // "couldn't find a date on it"
+	}
+	if !m.is(i+1, cDeterminer, "") {
+		return false
+	}
+	return m.text(i+2) != "whole" && m.text(i+2) != "entire" && m.text(i+2) != "time" && !m.is(i+2, cItem, "heater") && !m.is(i+2, cBurner, "")
+}
+
+// standsThere tells whether the word at i only begins to say where a heater is or what it
+// lacks: "heater down in the basement", "heater up on blocks", "heater running out of room".
+func (m *message) standsThere(i int) bool {
+	t := m.text(i)
+	switch {
+	case strings.HasSuffix(t, " running"):
+		return m.says(i+1, "out", "low")
+	case t == "up", t == "down", strings.HasSuffix(t, " down"), strings.HasSuffix(t, " up"):
+		return m.says(i+1, "in", "on", "at", "behind", "under", "by") && !m.isNum(i+2)
+	}
+	return false
+}
+
+// heaterTold tells whether a heater or its burner was the talk before item i: "it".
+func (m *message) heaterTold(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-16; k-- {
+		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cState, "") {
+			return true
+		}
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") {
+			return false
+		}
+	}
+	return false
+}
+
+func (m *message) heaterNear(i int) bool {
+	ok := func(k int) bool {
+		return m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cFuel, "")
+	}
+	return m.left(i, 5, false, ok) >= 0 || m.right(i, 3, false, ok) >= 0
+}
+
+// burnerNear tells whether a heater or its burner stands close before the word at i.
+func (m *message) burnerNear(i int) bool {
+	if p := m.text(i - 1); p == "it" || p == "its" || p == "it was" || p == "it is" || (be(p) && m.text(i-2) == "it") {
+		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
+	}
+	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
+		return true
+	}
+	other := 0 // words that are no facts of a heater
+	for k := i - 1; k >= 0 && k >= i-14 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
+			return true
+		}
+		// "heater 30 gal electric 2009, off": its facts lie between
+		if m.heaterFact(k) || m.says(k, ",", "-", ")") && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") {
+			continue
+		}
+		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {
+			continue // "a gas one of 40 gallons from 2006, cold"
+		}
+		if other++; other > 5 || other > 3 && m.text(i) == "out" {
+			return false
+		}
+		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
+			return false
+		}
+		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cDid, "") && !m.is(k, cDid, "flushed") {
+			return false
+		}
+	}
+	for k := i + 1; k < len(m.items) && k <= i+2 && !m.items[k].mark && m.items[k].point == "" && !m.is(k, cPlace, ""); k++ {
+		if m.is(k, cBurner, "") || m.is(k, cItem, "heater") {
+			return m.is(i, cOff, "") && m.text(i) != "out"
+		}
+	}
+	return false
+}
+
+// besideNum tells whether a number stands beside the state at i, or beside the
+// other one that a slash joins to it: "72 apagado", "64/94 apagado/prendido".
+func (m *message) besideNum(i int) bool {
+	lo, hi := i-1, i+1
+	if m.isMark(lo, "/") && (m.is(lo-1, cOff, "") || m.is(lo-1, cOn, "")) {
+		lo -= 2
+	}
+	if m.isMark(hi, "/") && (m.is(hi+1, cOff, "") || m.is(hi+1, cOn, "")) {
+		hi += 2
+	}
+	for hi < len(m.items) && (clitic(m.text(hi)) || m.is(hi, cClaim, "") || m.is(hi, cHint, "shows")) {
+		hi++ // "y prendido me dio 99"
+	}
+	return m.isNum(lo) || m.isNum(hi)
+}
+
+// offBeside tells whether a plain "apagado" stands beside a number anywhere: the
+// "prendido" told against it is the heater's too.
+func (m *message) offBeside() bool {
+	for k := range m.items {
+		if t := m.text(k); (t == "apagado" || t == "off") && m.besideNum(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// stateDenied tells whether the heater was not looked at: "did not check the heater".
+// or is in doubt: "couldn't tell if the heater was firing".
+func (m *message) stateDenied(i int) bool {
+	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0 ||
+		m.whenTroubled(i)
+}
+
+// whenTroubled tells whether the state at item i is only when a trouble comes: "relief
+// drips when the heater fires, laundry 96".
+func (m *message) whenTroubled(i int) bool {
+	when := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whenever") })
+	if when < 0 {
+		return false
+	}
+	sign := m.left(when, 5, false, func(k int) bool { return m.is(k, cSym, "") || m.is(k, cDischarge, "") })
+	return sign >= 0 && m.items[when].seg == m.items[i].seg
+}
+
+// coldSpell tells whether "cold" is the heater's: "ninety cold, hundred and thirty lit".
+func (m *message) coldSpell(i int) bool {
+	if it := &m.items[i]; m.is(i-1, cWater, "") || m.toks[it.tok].text != it.text {
+		return false // "agua fría 60"; "frs" is no "frías"
+	}
+	switch m.text(i + 1) {
+	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
+		return false
+	}
+	if m.isNum(i-1) && m.closes(i) && m.left(i, 6, true, func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }) >= 0 {
+		return true // "drain cock of the heater: ninety cold"
+	}
+	if !m.has(cState, "firing") {
+		return false
+	}
+	return m.isNum(i-1) || m.isNum(i-2) || m.left(i, 3, false, func(k int) bool { return false }) >= 0 || m.right(i, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0
+}
+
+// factsBefore tells whether a heater, or a fact of one, stands right before item k.
+func (m *message) factsBefore(k int) bool {
+	if k == 0 {
+		return false
+	}
+	j := k - 1
+	return m.is(j, cItem, "heater") || m.heaterFact(j)
+}
+
+// heaterFact tells whether item k is a fact that a heater has: its fuel, size, year, age or
+// setting.
+func (m *message) heaterFact(k int) bool {
+	return m.is(k, cFuel, "") || m.numIs(k, roleYear, roleSize, roleAge, roleTemp)
+}
