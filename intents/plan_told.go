@@ -48,7 +48,7 @@ func (m *message) unswallow() {
 func (m *message) gaugeOff(i int) bool {
 	k := i - 1
 	if m.text(i) == "off" && (m.closes(i) || m.is(i+1, cHint, "bit") || m.says(i+1, "but", "so", "and")) {
-		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") {
+		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") || m.says(k, "may", "might", "could", "be", "may be", "might be", "could be") {
 			k--
 		}
 		return k < i-1 && m.is(k, cItem, "gauge") // "the gauge may be a little off"
