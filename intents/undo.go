@@ -3,10 +3,7 @@ package intents
 import (
 	"slices"
 	"strings"
-	"unicode"
 	"unicode/utf8"
-
-	"golang.org/x/text/unicode/norm"
 )
 
 // clean is a message with what chat does to text undone: escapes, links,
@@ -23,11 +20,15 @@ type span struct{ from, to int }
 
 // undoer builds the clean text.
 type undoer struct {
-	raw string
-	out []byte
-	off []int32
+	raw    string
+	out    []byte
+	off    []int32
+	quote  int // where the quoted line begins in the clean text, -1 outside of one
+	quoted []span
+	struck []span
 }
 
+// put writes clean text that stems from byte at of the message.
 func (u *undoer) put(s string, at int) {
 	u.out = append(u.out, s...)
 	for range len(s) {
@@ -38,113 +39,112 @@ func (u *undoer) put(s string, at int) {
 // undo reverses what a chat platform does to typed text, in the order in which
 // it was done: entities first, then escapes, then the writer's own marks.
 func undo(raw string, d *scratch) clean {
-	u := &undoer{raw: raw}
+	u := &undoer{raw: raw, quote: -1}
 	u.out = slices.Grow(d.out[:0], len(raw)+8)
 	u.off = slices.Grow(d.from[:0], len(raw)+8)
-	var c clean
-	lineStart, quote := true, -1
+	lineStart := true
 	for i := 0; i < len(raw); {
-		b := raw[i]
+		n := 0
 		if lineStart {
-			if n := quoteMark(raw[i:]); n > 0 {
-				quote = len(u.out)
-				i += n
-				lineStart = false
-				continue
-			}
-			if n := bulletMark(raw[i:]); n > 0 {
-				i += n
-				lineStart = false
-				continue
-			}
+			n = u.lineMark(i)
 		}
-		lineStart = false
-		switch {
-		case b == '\n' || b == '\r':
-			if quote >= 0 {
-				c.quoted = append(c.quoted, span{quote, len(u.out)})
-				quote = -1
-			}
-			u.put("\n", i)
-			lineStart = true
-			i++
-		case b == '<':
-			if n := u.entity(i); n > 0 {
-				i += n
-				continue
-			}
-			u.put(" ", i)
-			i++
-		case b == '&':
-			if s, n := unescape(raw[i:]); n > 0 {
-				u.put(s, i)
-				i += n
-				continue
-			}
-			u.put("&", i)
-			i++
-		case b == ':':
-			if n := emojiCode(raw, i); n > 0 {
-				if strings.Contains(raw[i:i+n], "check_mark") {
-					u.put(" "+ticked+" ", i)
-				} else {
-					u.put(" ", i)
-				}
-				i += n
-				continue
-			}
-			u.put(":", i)
-			i++
-		case b == '~':
-			if n := struck(raw, i); n > 0 {
-				c.struck = append(c.struck, span{i, i + n})
-				u.put(" ", i)
-				i += n
-				continue
-			}
-			u.put("~", i)
-			i++
-		case b == '*' || b == '`':
-			// emphasis and code marks say nothing, but two numbers stay two
-			if i > 0 && i+1 < len(raw) && isDigit(raw[i-1]) && isDigit(raw[i+1]) {
-				u.put(" ", i)
-			}
-			i++
-		case b == '_':
-			if !(wordByte(raw, i-1) && wordByte(raw, i+1)) {
-				i++
-				continue
-			}
-			u.put(" ", i)
-			i++
-		case b < utf8.RuneSelf:
-			if b < ' ' && b != '\t' || b == 0x7f {
-				u.put(" ", i)
-			} else if b == '\t' {
-				u.put(" ", i)
-			} else {
-				u.out = append(u.out, b)
-				u.off = append(u.off, int32(i))
-			}
-			i++
-		default:
-			r, n := utf8.DecodeRuneInString(raw[i:])
-			u.rune(r, i, n)
-			i += n
+		lineStart = n == 0 && (raw[i] == '\n' || raw[i] == '\r')
+		if n == 0 {
+			n = u.step(i)
 		}
+		i += n
 	}
-	if quote >= 0 {
-		c.quoted = append(c.quoted, span{quote, len(u.out)})
+	u.endQuote()
+	c := clean{text: raw, from: u.off, struck: u.struck}
+	if !ownQuote(string(u.out), u.quoted) {
+		c.quoted = u.quoted
 	}
-	if ownQuote(string(u.out), c.quoted) {
-		c.quoted = nil
-	}
-	if c.text = raw; string(u.out) != raw { // most messages are clean as they come
+	if string(u.out) != raw { // most messages are clean as they come
 		c.text = string(u.out)
 	}
-	c.from = u.off
 	d.out, d.from = u.out, u.off
 	return c
+}
+
+// lineMark undoes the mark of a quotation or of a list at the start of a line: how many bytes
+// it took.
+func (u *undoer) lineMark(i int) int {
+	if n := quoteMark(u.raw[i:]); n > 0 {
+		u.quote = len(u.out)
+		return n
+	}
+	return bulletMark(u.raw[i:])
+}
+
+// endQuote ends the quoted line, if one is open.
+func (u *undoer) endQuote() {
+	if u.quote >= 0 {
+		u.quoted = append(u.quoted, span{u.quote, len(u.out)})
+		u.quote = -1
+	}
+}
+
+// step undoes what stands at byte i and returns how many bytes it took.
+func (u *undoer) step(i int) int {
+	switch b := u.raw[i]; {
+	case b == '\n' || b == '\r':
+		u.endQuote()
+		u.put("\n", i)
+	case b == '<':
+		if n := u.entity(i); n > 0 {
+			return n
+		}
+		u.put(" ", i)
+	case b == '&':
+		if s, n := unescape(u.raw[i:]); n > 0 {
+			u.put(s, i)
+			return n
+		}
+		u.put("&", i)
+	case b == ':':
+		return u.colon(i)
+	case b == '~':
+		if n := struck(u.raw, i); n > 0 {
+			u.struck = append(u.struck, span{i, i + n})
+			u.put(" ", i)
+			return n
+		}
+		u.put("~", i)
+	case b == '*' || b == '`':
+		// emphasis and code marks say nothing, but two numbers stay two
+		if i > 0 && i+1 < len(u.raw) && isDigit(u.raw[i-1]) && isDigit(u.raw[i+1]) {
+			u.put(" ", i)
+		}
+	case b == '_':
+		if wordByte(u.raw, i-1) && wordByte(u.raw, i+1) {
+			u.put(" ", i)
+		}
+	case b < ' ' || b == 0x7f:
+		u.put(" ", i)
+	case b < utf8.RuneSelf:
+		u.out = append(u.out, b)
+		u.off = append(u.off, int32(i))
+	default:
+		r, n := utf8.DecodeRuneInString(u.raw[i:])
+		u.rune(r, i, n)
+		return n
+	}
+	return 1
+}
+
+// colon undoes the name of a picture, ":wrench:", of which only a tick says something.
+func (u *undoer) colon(i int) int {
+	n := emojiCode(u.raw, i)
+	switch {
+	case n == 0:
+		u.put(":", i)
+		return 1
+	case strings.Contains(u.raw[i:i+n], "check_mark"):
+		u.put(" "+ticked+" ", i)
+	default:
+		u.put(" ", i)
+	}
+	return n
 }
 
 // source returns the part of the message that clean bytes stem from.
@@ -163,6 +163,7 @@ func (c clean) source(raw string, s span) string {
 	return strings.TrimSpace(raw[from:to])
 }
 
+// wordByte tells whether byte i of s belongs to a word.
 func wordByte(s string, i int) bool {
 	if i < 0 || i >= len(s) {
 		return false
@@ -171,6 +172,7 @@ func wordByte(s string, i int) bool {
 	return b >= '0' && b <= '9' || b >= 'a' && b <= 'z' || b >= 'A' && b <= 'Z' || b >= utf8.RuneSelf
 }
 
+// quoteMark measures the marks of a quotation at the start of s: "> ".
 func quoteMark(s string) int {
 	n := 0
 	for {
@@ -188,6 +190,7 @@ func quoteMark(s string) int {
 	}
 }
 
+// bulletMark measures the mark of a list's entry at the start of s: "- ", "• ".
 func bulletMark(s string) int {
 	for i, r := range s {
 		switch {
@@ -252,6 +255,7 @@ func formatting(tag string) bool {
 	return false
 }
 
+// unescape undoes an escape at the start of s; it returns what it stands for and its length.
 func unescape(s string) (string, int) {
 	switch {
 	case strings.HasPrefix(s, "&lt;"):
@@ -302,65 +306,4 @@ func struck(s string, i int) int {
 		}
 	}
 	return 0
-}
-
-// rune writes one character beyond ASCII in its plain form.
-func (u *undoer) rune(r rune, at, size int) {
-	switch {
-	case r < utf8.RuneSelf:
-		u.put(string(r), at)
-	case r == '½' || r == '¼' || r == '¾' || r == '⅛' || r == '⅜' || r == '⅝' || r == '⅞':
-		s := map[rune]string{'½': "1/2", '¼': "1/4", '¾': "3/4", '⅛': "1/8", '⅜': "3/8", '⅝': "5/8", '⅞': "7/8"}[r]
-		if len(u.out) > 0 && isDigit(u.out[len(u.out)-1]) {
-			s = " " + s // 2½ is two and a half, not 21/2
-		}
-		u.put(s, at)
-	case r == '‘' || r == '’' || r == '′' || r == '‛' || r == '´':
-		u.put("'", at)
-	case r == '“' || r == '”' || r == '″' || r == '„' || r == '«' || r == '»':
-		u.put(`"`, at)
-	case r == '—' || r == '―':
-		u.put(" - ", at)
-	case r >= '‐' && r <= '–' || r == '−' || r == '﹣':
-		u.put("-", at)
-	case r == '…':
-		u.put("...", at)
-	case r == '•' || r == '◦' || r == '▪' || r == '●' || r == '‣' || r == '·' || r == '∙':
-		u.put("\n", at)
-	case r == '→' || r == '➡' || r == '⇒':
-		u.put(" -> ", at)
-	case r == '°' || r == 'º' || r == '˚':
-		u.put(" deg ", at)
-	case r == 'ª' || r == '¿' || r == '¡':
-		u.put(" ", at)
-	case r == '×':
-		u.put(" x ", at)
-	case r == utf8.RuneError && size <= 1:
-		u.put(" ", at)
-	case r >= 0x200b && r <= 0x200d || r == 0x2060 || r == 0xfeff || r == 0xfe0f || r == 0x00ad:
-		// no width, no meaning
-	case unicode.IsSpace(r) || unicode.IsControl(r):
-		if r == 0x2028 || r == 0x2029 || r == 0x85 {
-			u.put("\n", at)
-		} else {
-			u.put(" ", at)
-		}
-	case unicode.Is(unicode.Mn, r):
-		// a combining accent joins the letter before it when it can
-		if n := len(u.out); n > 0 && isLetter(u.out[n-1]) {
-			joined := norm.NFC.String(string(u.out[n-1:]) + string(r))
-			u.out, u.off = u.out[:n-1], u.off[:n-1]
-			u.put(joined, at)
-		}
-	case unicode.IsLetter(r) || unicode.IsDigit(r):
-		if r < 0x250 {
-			u.put(string(r), at)
-		} else {
-			u.put(norm.NFKC.String(string(r)), at)
-		}
-	case r == '✅' || r == '✔' || r == '☑':
-		u.put(" "+ticked+" ", at)
-	default:
-		u.put(" ", at) // emoji and other pictures
-	}
 }
