@@ -62,13 +62,16 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if (m.text(i+1) == ticked || m.text(i+2) == ticked) && (m.is(i-1, cItem, "") || m.is(i+1, cItem, "")) {
 		return what, true // "heater flush ✅"
 	}
-	if m.is(i+1, cHint, "finished") && m.is(i-1, cItem, "") && (len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
+	if m.is(i+1, cHint, "finished") && (m.is(i-1, cItem, "") || what == "fixed" && m.is(i-1, cSym, "leak")) && (len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
 		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
 		if m.is(k, cHad, "") {
+			if m.is(k, cAfter, "") && m.is(i, cHint, "turned") {
+				return "", false // "shower, after adjustment: 42 m"
+			}
 			// only what is done stands between: "did a heater flush"
-			return what, k == i-1 || strings.HasPrefix(m.text(k), "did") || strings.HasPrefix(m.text(k), "finish")
+			return what, k == i-1 || m.is(k, cHint, "didjob")
 		}
 		if m.items[k].mark || m.items[k].num != nil || m.is(k, cNeg, "") {
 			return "", false
@@ -310,6 +313,6 @@ func (m *message) switchesPower(i int) bool {
 		return false
 	}
 	return m.right(i, 4, true, func(k int) bool {
-		return m.items[k].seg == m.items[i].seg && (m.is(k, cState, "") || m.is(k, cOff, "") || m.text(k) == "on")
+		return m.items[k].seg == m.items[i].seg && (m.is(k, cState, "") || m.is(k, cOff, "") && m.text(k) != "out" || m.text(k) == "on")
 	}) >= 0
 }

@@ -107,13 +107,17 @@ func (m *message) givesAir(i int, v *verb) bool {
 // givesPart reads a new part that was given to a house: "gave them a brand new reg in place
 // of the old one", "toilet quit running, I gave it a flapper".
 func (m *message) givesPart(i int, v *verb) bool {
-	if t := m.text(i); t != "gave" && !strings.HasSuffix(t, " gave") && t != "le di" {
+	got := m.text(i) == "got" && (m.is(i-1, cItem, "heater") || m.says(i-1, "house", "place", "home") && (i-1 == m.sents[m.items[i].sent].from || m.says(i-2, "the", "this", ","))) // "heater got a new drain valve"
+	if t := m.text(i); t != "gave" && !strings.HasSuffix(t, " gave") && t != "le di" && !got {
 		return false
 	}
 	fresh := false
 	for k := i + 1; k <= i+6 && k < len(m.items) && !m.items[k].mark; k++ {
 		if fresh = fresh || m.is(k, cPart, "new"); m.is(k, cFitting, "sure") {
 			return m.tellsDeed(v, i, "mended", "leak", k)
+		}
+		if m.partAt(k) == "expansion_tank" && m.says(k-1, "a", "an") && !got {
+			return m.tellsDeed(v, i, "installed", "expansion_tank", k) // "gave the heater an expansion tank"
 		}
 		if o := m.partAt(k); o != "" && fresh && !m.is(k+1, cHint, "turned") && m.text(k+1) != "setting" {
 			return m.tellsDeed(v, i, "replaced", o, k)
@@ -185,7 +189,7 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 	if over >= 0 && m.right(i, over-i, true, denied) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
 		return m.tellsDeed(v, i, "mended", "leak", i) // "the leak at the union is taken care of"
 	}
-	if m.newFitting(i) {
+	if m.newFitting(i) || m.putOn(i) {
 		return m.tellsDeed(v, i, "mended", "leak", i)
 	}
 	if m.underJob(i) && m.isMark(i-1, ":", ",", "-", "\n", "/") && !m.sents[m.items[i].sent].question {
@@ -230,6 +234,21 @@ func (m *message) freshInside(i int, v *verb) bool {
 		}
 	}
 	return false
+}
+
+// putOn tells whether something was put on the leak at item i: "put a clamp on the leak",
+// "le puse una abrazadera a la fuga".
+func (m *message) putOn(i int) bool {
+	on := m.left(i, 3, true, func(k int) bool {
+		return m.says(k, "on", "over", "around", "a", "en") && m.items[k].seg == m.items[i].seg
+	})
+	if on < 0 || m.sents[m.items[i].sent].question || m.planish(m.items[i].sent) {
+		return false
+	}
+	put := m.left(on, 5, true, func(k int) bool {
+		return (m.is(k, cHint, "puts") || m.is(k, cHint, "places") || m.is(k, cDid, "installed")) && m.items[k].seg == m.items[i].seg
+	})
+	return put >= 0 && on > put+1 && m.left(on, on-put, true, func(k int) bool { return m.is(k, cItem, "") }) < 0
 }
 
 // newFitting tells whether the leak at item i is that of a fitting which a new one took the

@@ -142,6 +142,10 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	if fields[0] == "list" && len(fields) == 2 {
 		return l.addList(fields[1], body)
 	}
+	if fields[0] == "verbo" && len(fields) == 2 {
+		l.addVerbo(fields[1], body)
+		return nil
+	}
 	if fields[0] == "cue" && len(fields) == 2 {
 		return l.addCue(fields[1], body)
 	}

@@ -8,6 +8,8 @@ func (m *message) newPart(i int) int {
 	switch {
 	case m.says(i, "in", "on", "in place", "up") || m.is(i, cHint, "wentin"):
 		part, first = m.newBefore(i)
+	case m.is(i, cHint, "threads") && m.says(i+1, "in", "on") && m.closes(i+1):
+		part, first = m.newBefore(i) // "new prv threaded on"
 	case m.is(i, cPart, "new"):
 		if k := m.saidNew(i); k >= 0 {
 			return k // "Exp tank: also new, charged 68"
@@ -144,6 +146,10 @@ func (m *message) putsIn(i int) bool {
 		case "into", "onto":
 			if part {
 				return true // "threaded a brass drain into the heater"
+			}
+		case "up", "to":
+			if part && m.is(k-1, cItem, "expansion_tank") && m.says(k-2, "a", "an") && m.text(i) != "got" {
+				return true // "strapped an expansion tank to the wall"
 			}
 		case "in", "on", "back in", "in there", "in for":
 			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {

@@ -125,6 +125,8 @@ func (m *message) installing(w deed) (assess.Action, string) {
 			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
 		case m.putAt(w.verb):
 			return assess.ChargedTank, w.obj
+		case m.surely(w) && m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0 && !m.noneBefore(w.obj):
+			return assess.ReplacedTank, w.obj // "le puse otro tanque, el viejo no servía"
 		case m.surely(w):
 			return assess.InstalledTank, w.obj
 		}
@@ -150,8 +152,8 @@ func (m *message) setting(w deed) (assess.Action, string) {
 			return assess.SetPRV, w.obj
 		}
 	case w.obj == "expansion_tank":
-		if m.ownsNumber(w.at) {
-			return assess.ChargedTank, w.obj
+		if m.ownsNumber(w.at) || m.right(w.at, 3, false, func(k int) bool { return m.is(k, cPart, "air") }) >= 0 {
+			return assess.ChargedTank, w.obj // "adjusted the precharge on the tank"
 		}
 	case w.obj == "":
 		if m.ownsNumber(w.at) || m.turnedBetween(w.verb) {
@@ -169,6 +171,8 @@ func (m *message) rebuilding(w deed) (assess.Action, string) {
 	switch {
 	case w.obj != "prv" && strings.HasSuffix(m.text(w.at), "cartridge") && m.leakOver(w.at):
 		return assess.RepairedLeak, "leak" // "New cartridge, drip is gone"
+	case w.obj == "heater" && !w.carried && m.rinses(w.at):
+		return assess.FlushedHeater, w.obj
 	case !named && m.inList(w.at, listCleans):
 		return "", ""
 	}

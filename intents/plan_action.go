@@ -112,8 +112,8 @@ func (m *message) actionAt(i, s int) (action, bool) {
 			if done && (!m.ambiguousForm(i) || m.toldDone(i)) || deed && m.is(i, cBase, "") && !will && !m.momentNext(i) {
 				continue
 			}
-			if m.denied(i) {
-				return action{}, false
+			if m.denied(i) || pastForm(m.text(i)) && m.needless(i) {
+				return action{}, false // "he doesn't want the prv replaced"
 			}
 			if done && !will && !m.momentSeg(i) || deed && !will && pastForm(m.text(i)) {
 				continue // "prv replaced Monday" is told, not planned
@@ -157,6 +157,9 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		if code, ok := m.neededCode(m.itemCode(i, v)); ok {
 			if t := m.text(i + 1); code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && oneOf(t, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2) {
 				code = assess.SetPRV // "customer wants the prv at 50"
+			}
+			if code == assess.InstallTank && m.is(i+1, cDo, "replace") && !m.noTank() {
+				code = assess.ReplaceTank // "she wants the expansion tank replaced"
 			}
 			return action{at: i, code: code, needed: true}, true
 		}

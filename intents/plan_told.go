@@ -83,7 +83,8 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 				return action{at: i, code: assess.SetPRV, needed: true}, true
 			}
 		case "charged", "flushed", "rebuilt", "fixed", "mended":
-			if m.momentIn(s) || m.laterIn(i) {
+			needed := m.is(i-1, cTarget, "") && strings.HasSuffix(m.text(i-1), " be") // "heater needs to be flushed"
+			if needed || m.momentIn(s) || m.laterIn(i) {
 				return action{at: i, code: assess.OtherAction, needed: true}, true
 			}
 		}

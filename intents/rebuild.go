@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 var rebuildsGate = onlyWith(cHint, "inside", "innerdeed")
 
 // rebuilds reads what was done to the inside of a regulator at item i: "swapped spring
@@ -80,4 +82,15 @@ func (m *message) clearsHeater(i int) bool {
 	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
 	return m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "sediment") && ours(k) }) >= 0 &&
 		m.right(i, 12, true, func(k int) bool { return m.is(k, cItem, "heater") && ours(k) }) >= 0
+}
+
+// rinses tells whether the word at i cleans a vessel from within: "rinsed the heater",
+// "cleaned out the heater". Nothing of the vessel may be named as what is cleaned.
+func (m *message) rinses(i int) bool {
+	t := m.text(i)
+	if !strings.HasPrefix(t, "rinsed") && !strings.HasPrefix(t, "washed") && !strings.HasSuffix(t, " out") {
+		return false
+	}
+	k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") })
+	return k >= 0 && (m.closes(k) || m.items[k+1].tags != nil)
 }

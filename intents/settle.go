@@ -100,14 +100,17 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start",
 			"starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio",
 			"first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
-			if !worked {
-				return ""
+			if !worked || t == "antes" && m.text(i+1) == "no" && m.says(i+2, "habia", "tenia", "tenian") {
+				return "" // "instalamos un prv, antes no había"
 			}
 		case "came in at", "coming in", "started at":
 			if !worked || m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) >= 0 {
 				return "" // "afterwards the rear bib came in at 61"
 			}
 		case "before", "bfr", "b4", "bef":
+			if k := i - 1; m.is(k, cNeg, "") && !m.isNum(i+1) || m.text(k) == "there" && m.is(k-1, cNeg, "") || m.is(k, cItem, "") && m.is(k-1, cNeg, "") && m.stopAt(i+1) {
+				return "" // "no prv before, put one in"
+			}
 			// "before the kitchen remodel": an occasion
 			if !worked && !m.touched(i) {
 				return ""

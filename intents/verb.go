@@ -50,7 +50,7 @@ func (m *message) verbsAt(i int) {
 		return
 	}
 	if m.is(i, cHint, "puts") && m.putsIn(i) {
-		if v := m.addVerb(i, "installed"); m.is(i, cHint, "putlater") {
+		if v := m.addVerb(i, "installed"); m.is(i, cHint, "putlater") && !m.is(i-1, cHad, "") {
 			v.done, v.planned = false, true
 		}
 		return

@@ -78,6 +78,9 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	case "none", "cero", "zero", "free of", "nothing":
 		return false
 	}
+	if near == 1 && v.what != "shut" && strings.HasPrefix(m.text(k), "some") && m.is(k, cHint, "someone") {
+		return true // "somebody swapped the prv before us"
+	}
 	return m.is(k, cNeg, "") && near <= 4
 }
 
@@ -89,8 +92,16 @@ func (m *message) plansWork(k int, v *verb) bool {
 		if near <= 5 && m.says(k-1, "asked", "asking", "asks", "wondering") {
 			return true
 		}
-	case "to", "to be", "gets", "get", "getting": // "prv gets replaced Friday"
+	case "to", "to be", "gets", "getting": // "prv gets replaced Friday"
 		if near == 1 {
+			return true
+		}
+	case "be": // "prv to be replaced Friday"
+		if near == 1 && m.text(k-1) == "to" {
+			return true
+		}
+	case "have", "get": // "she's ready to have the prv changed"
+		if m.text(k-1) == "to" || near == 1 && m.text(k) == "get" {
 			return true
 		}
 	case "lets", "someone":

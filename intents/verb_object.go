@@ -40,7 +40,18 @@ func (m *message) objectOf(v *verb) (string, int) {
 		o, _ := m.val(k, cItem)
 		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
 	}
+	if k := m.passiveOf(v.at); k >= 0 {
+		o, _ := m.val(k, cItem)
+		return m.itemCode(k, o), k
+	}
+	if k := v.at - 1; m.is(v.at, cHint, "jobnoun") && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) {
+		o, _ := m.val(k, cItem)
+		return m.itemCode(k, o), k // "did the drain valve swap on the heater"
+	}
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
+		if v.what == "flushed" && m.is(k, cItem, "tank") {
+			return "heater", k // "drained the tank on the water heater"
+		}
 		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if o == "gauge" && k <= v.at+3 && (v.what == "installed" || v.what == "replaced") {
 				return o, k // "hung the gauge on the heater's drain"
@@ -94,6 +105,22 @@ func (m *message) objectOf(v *verb) (string, int) {
 		}
 	}
 	return "", -1
+}
+
+// passiveOf returns the part right before the deed at item at that it is said to have been
+// done to, -1 when it is not: "an expansion tank was added above the heater".
+func (m *message) passiveOf(at int) int {
+	k := at - 1
+	if first, _, two := strings.Cut(m.text(at), " "); !two || !be(first) {
+		if !be(m.text(k)) {
+			return -1
+		}
+		k--
+	}
+	if !m.is(k, cItem, "") || m.is(k, cItem, "gauge") || m.taken(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
+		return -1
+	}
+	return k
 }
 
 // innerOf tells whether the item at k is only where a small part was put in: "put a new

@@ -28,6 +28,9 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	if at, ok := m.listsCharge(v); ok {
 		v.what, v.state, v.object, v.objAt = "set", true, "expansion_tank", at
 	}
+	if v.state && pastForm(m.text(v.at)) && m.is(v.at-1, cItem, "") && m.right(v.at, 4, true, m.isNum) < 0 {
+		v.state = false // "reguladora ajustada", which tells no setting
+	}
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
