@@ -66,6 +66,9 @@ func (m *message) baseDeed(i int) (string, bool) {
 		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
+		if m.is(k, cHad, "") && m.is(k-1, cNeg, "") {
+			return "", false // "no pude drenar el boiler"
+		}
 		if m.is(k, cHad, "") {
 			if m.is(k, cAfter, "") && m.is(i, cHint, "turned") {
 				return "", false // "shower, after adjustment: 42 m"

@@ -66,7 +66,8 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	near := v.at - k
 	switch m.text(k) {
 	case "no": // "no le moví a la reguladora"
-		return near <= 2 && spanishVerb(m.text(v.at)) && (near == 1 || clitic(m.text(v.at-1)))
+		first, _, _ := strings.Cut(m.text(v.at), " ") // "no cerré el agua"
+		return near <= 2 && (spanishVerb(m.text(v.at)) || spanishVerb(first)) && (near == 1 || clitic(m.text(v.at-1)))
 	case "day": // "same as the day I put it in"
 		return m.says(k+1, "i", "we")
 	case "found": // "found the prv cranked all the way in"
