@@ -99,42 +99,14 @@ var terms = setOf(
 	cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner,
 )
 
+// addressAt reads a street line whose house number is token i: "123B Elm St, unit 4".
 func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a := address{from: i, house: i, unitFrom: -1}
-	num := toks[i].num.digits
-	j := i + 1
-	if i > 0 && toks[i-1].text == "#" && toks[i-1].kind == mark && toks[i].glued {
+	if pieceOfNumber(toks, i) {
 		return a, false
 	}
-	if i > 1 && toks[i-1].text == "-" && toks[i-1].glued && toks[i].glued && toks[i-2].kind == number {
-		return a, false // "0-160 face"
-	}
-	if i > 1 && toks[i-1].text == "/" && toks[i].glued && toks[i-2].kind == number {
-		return a, false // "7/16 wrench"
-	}
-	// 123B Elm, 45-12 31st Ave
-	if j < len(toks) && toks[j].glued && toks[j].kind == word && len(toks[j].raw) == 1 && (toks[j].raw[0] < 'f' || toks[j].caps) && isLetter(toks[j].raw[0]) {
-		num += strings.ToUpper(toks[j].raw)
-		j++
-	} else if j+2 < len(toks) && toks[j].text == "-" && toks[j].glued && toks[j+1].glued && toks[j+1].kind == word && len(toks[j+1].raw) == 1 && !toks[j+2].glued {
-		num += strings.ToUpper(toks[j+1].raw) // 12-B Elm
-		j += 2
-	} else if j+1 < len(toks) && toks[j].text == "-" && toks[j].glued && toks[j+1].glued && toks[j+1].kind == number && toks[j+1].num.integer {
-		s, ok := p.street(toks, j+2, false)
-		if !ok || !s.suffixed || s.score < 4 {
-			return a, false
-		}
-		num += "-" + toks[j+1].num.digits
-		j += 2
-	}
-	if j+1 < len(toks) && len(num) >= 3 && toks[i].num.words && toks[j].kind == word && len(toks[j].text) == 1 && toks[j].text >= "a" && toks[j].text <= "d" {
-		// "nine oh two b cedar court"
-		if s, ok := p.street(toks, j+1, true); ok && s.suffixed {
-			num += strings.ToUpper(toks[j].text)
-			j++
-		}
-	}
-	if j >= len(toks) || toks[j].quoted != toks[i].quoted {
+	num, j, ok := p.houseDigits(toks, i)
+	if !ok || j >= len(toks) || toks[j].quoted != toks[i].quoted {
 		return a, false
 	}
 	if toks[j].text == "-" && !toks[j].glued && j+1 < len(toks) && toks[j+1].kind == number {
@@ -148,98 +120,20 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	if toks[j].glued && j == i+1 {
 		return a, false // 62psi, 9080#
 	}
-	s, ok := p.street(toks, j, toks[i].num.words)
-	if k := p.ofStreet(toks, j); k > j {
-		// "en el 390 de Lomita Trace"
-		// "diecinueve treinta de poplar", no count
-		long := (len(num) >= 4 || len(num) == 3 && toks[i].num.words) && !year(toks[i].num.value)
-		long = long || i > 1 && (toks[i-1].text == "el" || toks[i-1].text == "la") && toks[i-2].text == "en" && !p.lex.known(toks[k].text) && !p.lex.common(toks[k].text)
-		if t, found := p.street(toks, k, toks[i].num.words); found && (t.suffixed || long && (t.to >= len(toks) || toks[t.to].kind == mark || p.stop(toks, t.to) || p.term(toks, t.to))) {
-			s, ok = t, true
-		}
-	}
+	s, ok := p.streetAfter(toks, i, j, len(num))
 	if !ok {
 		return a, false
 	}
-	a.line, a.to, a.suffixed = num+" "+s.line, s.to, s.suffixed
-	a.quoted = toks[i].quoted
-	a.score = s.score
-	if n := len(toks[i].num.digits); n == 4 && year(toks[i].num.value) && toks[i].num.value < 2035 && !s.suffixed {
-		a.score -= 0.5
-		if i > 0 {
-			switch toks[i-1].text {
-			case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old",
-				"year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
-				a.score -= 3
-			}
-			if p.term(toks, i-1) && !p.lex.never[toks[i-1].text] {
-				a.score -= 2
-			}
-		}
-	} else if n >= 4 {
-		a.score += 2
-	} else if n == 3 {
-		a.score++
+	if i > 0 && toks[i-1].text == "job" && !s.suffixed && len(num) >= 4 {
+		return a, false // "job 66120, cell …"
 	}
+	a.line, a.to, a.suffixed, a.quoted = num+" "+s.line, s.to, s.suffixed, toks[i].quoted
+	a.score = s.score + p.numberWeight(toks, i, s.suffixed)
 	if i == 0 || toks[i-1].kind == mark && toks[i-1].text == "\n" {
 		a.score++
 	}
 	if i > 0 {
-		switch prev := toks[i-1].text; prev {
-		case "job":
-			if !s.suffixed && len(num) >= 4 {
-				return a, false // "job 66120, cell …"
-			}
-			a.score += 2
-		case "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion", "location", "loc", "about", "casa", "over", "on", "del", "para", "sitio":
-			a.score += 2
-		case "la", "el":
-			if i > 1 && (toks[i-2].text == "en" || toks[i-2].text == "de") {
-				a.score += 2 // "en la 880 sagebrush"
-			}
-		case "the", "that":
-			a.score += 0.5
-		case "to", "a":
-			if i > 1 && toks[i-2].kind == number {
-				a.score-- // "9 to 11"
-				break
-			}
-			a.score++
-		case "off", "back", "by", "past", "pa":
-			a.score++
-		case ":":
-			if i > 1 {
-				switch toks[i-2].text {
-				case "site", "addr", "address", "location", "loc", "domicilio", "direccion", "job", "casa", "sitio", "where", "house", "property", "service", "customer":
-					a.score += 4
-				default:
-					a.score--
-				}
-			}
-		case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
-			if i == 1 && prev == "is" {
-				a.score++ // "is 88 larkspur still low"
-				break
-			}
-			if i > 1 && prev == "psi" && toks[i-2].kind == number {
-				break // "66psi 27 hemlock"
-			}
-			if end := a.to; end+2 < len(toks) && (toks[end].text == "not" && toks[end+1].kind == number || toks[end].text == "," && toks[end+1].text == "not" && toks[end+2].kind == number) {
-				break // "that was 22 Pine not 24 Pine"
-			}
-			a.score--
-			if i > 1 && (toks[i-2].text == "this" || toks[i-2].text == "address" || toks[i-2].text == "house") {
-				a.score += 3
-			}
-		case ",", ".", "\n", "-", ";", "(":
-			a.score += 0.5
-		default:
-			if p.asksAt(toks, i-1) || p.lex.toward[prev] {
-				a.score += 1.5 // "snooze 19 aldine"
-			}
-		case "unit", "apt", "lot", "code", "truck", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
-			a.score -= 4
-		}
+		a.score += p.leadWeight(toks, i)
 	}
 	if a.to >= len(toks) || toks[a.to].kind == mark || toks[a.to].text == "f/u" {
 		a.score++
@@ -249,10 +143,76 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	return a, a.score >= 3
 }
 
-// asksAt tells whether the word at k asks for something of a house, or plans it.
-func (p *Parser) asksAt(toks []token, k int) bool {
-	node, n := p.lex.find(toks, k, k+1)
-	return n > 0 && p.kinds[node].meets(setOf(cAsk, cDo))
+// pieceOfNumber tells whether number i is a code or a part of another number: "#12",
+// "0-160 face", "7/16 wrench".
+func pieceOfNumber(toks []token, i int) bool {
+	if i == 0 || !toks[i].glued {
+		return false
+	}
+	before := &toks[i-1]
+	switch before.text {
+	case "#":
+		return before.kind == mark
+	case "-":
+		return i > 1 && before.glued && toks[i-2].kind == number
+	case "/":
+		return i > 1 && toks[i-2].kind == number
+	}
+	return false
+}
+
+// houseDigits reads a house number with what belongs to it, and returns the token after
+// it: "123B Elm", "12-B Elm", "45-12 31st Ave".
+func (p *Parser) houseDigits(toks []token, i int) (num string, j int, ok bool) {
+	num, j = toks[i].num.digits, i+1
+	letter := func(k int) bool { return toks[k].kind == word && len(toks[k].raw) == 1 }
+	switch {
+	case j < len(toks) && toks[j].glued && letter(j) && (toks[j].raw[0] < 'f' || toks[j].caps) && isLetter(toks[j].raw[0]):
+		num += strings.ToUpper(toks[j].raw)
+		j++
+	case j+1 >= len(toks) || toks[j].text != "-" || !toks[j].glued || !toks[j+1].glued:
+	case j+2 < len(toks) && letter(j+1) && !toks[j+2].glued:
+		num += strings.ToUpper(toks[j+1].raw)
+		j += 2
+	case toks[j+1].kind == number && toks[j+1].num.integer:
+		s, ok := p.street(toks, j+2, false)
+		if !ok || !s.suffixed || s.score < 4 {
+			return num, j, false
+		}
+		num += "-" + toks[j+1].num.digits
+		j += 2
+	}
+	if j+1 < len(toks) && len(num) >= 3 && toks[i].num.words && toks[j].kind == word && len(toks[j].text) == 1 && toks[j].text >= "a" && toks[j].text <= "d" {
+		if s, ok := p.street(toks, j+1, true); ok && s.suffixed {
+			num += strings.ToUpper(toks[j].text) // "nine oh two b cedar court"
+			j++
+		}
+	}
+	return num, j, true
+}
+
+// streetAfter reads the street at token j for the house number at i, which has so many
+// digits, also where "de" or "of" leads to it: "en el 390 de Lomita Trace".
+func (p *Parser) streetAfter(toks []token, i, j, digits int) (street, bool) {
+	spoken := toks[i].num.words
+	s, ok := p.street(toks, j, spoken)
+	k := p.ofStreet(toks, j)
+	if k <= j {
+		return s, ok
+	}
+	// "diecinueve treinta de poplar", no count
+	house := (digits >= 4 || digits == 3 && spoken) && !year(toks[i].num.value)
+	if i > 1 && (toks[i-1].text == "el" || toks[i-1].text == "la") && toks[i-2].text == "en" {
+		house = house || !p.lex.known(toks[k].text) && !p.lex.common(toks[k].text)
+	}
+	t, found := p.street(toks, k, spoken)
+	if !found {
+		return s, ok
+	}
+	if t.suffixed || house && (t.to >= len(toks) || toks[t.to].kind == mark || p.stop(toks, t.to) || p.term(toks, t.to)) {
+		return t, true
+	}
+	return s, ok
 }
 
 // roomly tells whether a word counts what a house has: "3 Bed 2 Bath ranch".

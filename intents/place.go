@@ -17,170 +17,233 @@ var placeOpener = opener{
 	typed: []string{"st", "bth"},
 }
 
+// placeRule reads item i as a test point, or keeps it from being one. It returns the item
+// that it read last, and whether it decided.
+type placeRule func(m *message, i int) (last int, decided bool)
+
+// placeRules are asked in turn for every item.
+var placeRules = [...]placeRule{
+	(*message).placeUpstairs,
+	(*message).noPlaceWord,
+	(*message).placeOfSide,
+	(*message).placeShort,
+	(*message).placeByRegulator,
+	(*message).placeOfPoint,
+	(*message).placeOfBibb,
+	(*message).placeOfSideBibb,
+}
+
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
 func (m *message) places() {
-	its := m.items
-	for i := 0; i < len(its); i++ {
-		if p := m.upstairsIn(i); p != "" {
-			its[i].point = p
-			continue
-		}
-		if m.backAt(i) {
-			its[i].point = string(assess.RearBibb)
-			continue
-		}
-		if its[i].mark || its[i].num != nil || m.is(i, cSkip, "") {
-			continue
-		}
-		if its[i].text == "after it" && m.text(i+1) == "was" && m.text(i-1) == "and" && m.left(i, 20, true, func(k int) bool { return m.is(k, cBefore, "") }) >= 0 {
-			m.say(i, "after") // "before I did that it was 91 and after it was 61"
-			continue
-		}
-		if m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving") {
-			continue // "Entrada: atrás 112 … Salida: atrás 61"
-		}
-		if m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~") {
-			m.call(i, "aside") // "~88~ 78 (typo)": the slip is struck out already
-			continue
-		}
-		if !m.begins(i, keyPlace) && !(m.isNum(i+2) && strings.HasSuffix(its[i].text, "s")) {
-			continue
-		}
-		if p := m.besidePRV(i); p != "" {
-			its[i].point = p
-			continue
-		}
-		if its[i].text == "fr" && m.isNum(i+1) && its[i+1].unit != "" && !pressureUnit(its[i+1].unit) {
-			continue // "exp tank fr 50 gal"
-		}
-		if m.typed(i) == "st" && m.flowTag(i) != "" {
-			m.unsay(i)
-			continue
-		}
-		if p := m.possessive(i); p != "" {
-			its[i].point = p
-			continue
-		}
-		if m.turnedBack(i) {
-			continue
-		}
-		if m.is(i+1, cBibb, "") && its[i].n == 1 && len(its[i].text) == 1 {
-			if v, ok := m.val(i, cInitial); ok && strings.HasSuffix(v, "_bibb") {
-				its[i].point, its[i+1].role = v, roleTaken // "f HB 61#"
-				i++
-				continue
+	for i := 0; i < len(m.items); i++ {
+		for _, rule := range placeRules {
+			if last, decided := rule(m, i); decided {
+				i = last
+				break
 			}
-		}
-		if m.streetSide(i) {
-			its[i].point = string(assess.Street)
-			m.unsay(i)
-			continue
-		}
-		if p := m.initial(i); p != "" {
-			its[i].point = p
-			continue
-		}
-		if m.sparePart(i) {
-			continue
-		}
-		if m.shortBoth(i) {
-			m.call(i, "both")
-			continue
-		}
-		if m.drainOfTank(i) || m.is(i, cItem, "drain_valve") && !m.is(i, cPoint, "") && m.gaugedAt(i) {
-			its[i].point = string(assess.HeaterDrain)
-			continue
-		}
-		if m.houseSide(i) {
-			its[i].point = "after_prv" // "street 130, house 62"
-			continue
-		}
-		if m.hoseInList(i) {
-			its[i].point = string(assess.Bibb)
-			if its[i].text == "wash" {
-				its[i].point = string(assess.Laundry) // "kit 58, lav 57, wash 58"
-			}
-			continue
-		}
-		if p := m.inOrOut(i); p != "" {
-			its[i].point = p
-			continue
-		}
-		if v, ok := m.val(i, cPoint); ok && !(v == "bibb" && m.is(i, cBibb, "")) {
-			if m.runsInList(i) {
-				continue
-			}
-			if v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
-				continue
-			}
-			its[i].point = v
-			if v != string(assess.Bibb) {
-				continue
-			}
-			// "la llave de la manguera del costado"
-			if k := m.ahead(i, cPlace, 4, bibbToPlace); k > 0 && !m.bibbFollows(k) {
-				w, _ := m.val(k, cPlace)
-				its[i].point = w + "_bibb"
-				its[k].role = roleTaken
-			}
-			continue
-		}
-		if m.is(i, cBibb, "") {
-			if m.runs(i) && !m.numNear(i) {
-				if m.is(i+1, cPlace, "") {
-					its[i+1].role = roleTaken // "w/ HB rr open"
-				}
-				continue
-			}
-			its[i].point = string(assess.Bibb)
-			if k := i + 2; m.isMark(i+1, ",") && m.is(k, cPlace, "") && (m.closes(k) || m.text(k+1) == "one" && m.closes(k+1)) && m.isNum(i-2) != m.isNum(i-3) {
-				v, _ := m.val(k, cPlace)
-				its[i].point, its[k].role = v+"_bibb", roleTaken // "109 at the bib, side one"
-				continue
-			}
-			if k := m.ahead(i, cPlace, 5, bibbToPlace); k > 0 && !m.bibbFollows(k) {
-				v, _ := m.val(k, cPlace)
-				its[i].point = v + "_bibb"
-				its[k].role = roleTaken
-			}
-			continue
-		}
-		if v, ok := m.val(i, cPlace); ok && its[i].role != roleTaken {
-			if k := m.ahead(i, cBibb, 4, placeToBibb); k > 0 {
-				if m.runs(k) && !m.numNear(i) {
-					i = k
-					continue
-				}
-				its[i].point = v + "_bibb"
-				its[k].role = roleTaken
-				for j := i + 1; j <= k; j++ {
-					its[j].role = roleTaken
-				}
-				i = k
-				continue
-			}
-			if t := m.text(i + 1); t == "tap" || t == "faucet" || t == "taps" || t == "llave" || t == "grifo" {
-				its[i].point = v + "_bibb"
-				its[i+1].role = roleTaken
-				i++
-				continue
-			}
-			if k := m.ahead(i, cPoint, 3, placeToBibb); k > 0 {
-				if pv, _ := m.val(k, cPoint); pv == "bibb" {
-					its[i].point = v + "_bibb"
-					its[k].role = roleTaken
-					i = k
-				}
-				continue // "rear bath": the bath is the point
-			}
-			if _, day := weekdays[m.text(i+1)]; its[i].text == "back" && (day || m.says(i+1, "tomorrow", "next")) {
-				continue // "no tank back friday to put one in"
-			}
-			its[i].point = v + "_bibb"
-			its[i].weak = true
 		}
 	}
+}
+
+// placeUpstairs reads a point told by the floor, or a plain "back": "upstairs bath 58".
+func (m *message) placeUpstairs(i int) (int, bool) {
+	if p := m.upstairsIn(i); p != "" {
+		m.items[i].point = p
+		return i, true
+	}
+	if m.backAt(i) {
+		m.items[i].point = string(assess.RearBibb)
+		return i, true
+	}
+	return i, false
+}
+
+// noPlaceWord passes over items that begin no place.
+func (m *message) noPlaceWord(i int) (int, bool) {
+	it := &m.items[i]
+	switch {
+	case it.mark || it.num != nil || m.is(i, cSkip, ""):
+		return i, true
+	case it.text == "after it" && m.text(i+1) == "was" && m.text(i-1) == "and" && m.leftOver(i, 20, cBefore):
+		m.say(i, "after") // "before I did that it was 91 and after it was 61"
+		return i, true
+	case m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving"):
+		return i, true // "Entrada: atrás 112 … Salida: atrás 61"
+	case m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~"):
+		m.call(i, "aside") // "~88~ 78 (typo)": the slip is struck out already
+		return i, true
+	}
+	return i, !m.begins(i, keyPlace) && !(m.isNum(i+2) && strings.HasSuffix(it.text, "s"))
+}
+
+// leftOver tells whether a class stands within n items before i, past other numbers too.
+func (m *message) leftOver(i, n int, c class) bool {
+	return m.left(i, n, true, func(k int) bool { return m.is(k, c, "") }) >= 0
+}
+
+// placeOfSide reads a side of the regulator and whose tap it is: "ahead of the prv", "her tub".
+func (m *message) placeOfSide(i int) (int, bool) {
+	it := &m.items[i]
+	if p := m.besidePRV(i); p != "" {
+		it.point = p
+		return i, true
+	}
+	if it.text == "fr" && m.isNum(i+1) && m.items[i+1].unit != "" && !pressureUnit(m.items[i+1].unit) {
+		return i, true // "exp tank fr 50 gal"
+	}
+	if m.typed(i) == "st" && m.flowTag(i) != "" {
+		m.unsay(i)
+		return i, true
+	}
+	if p := m.possessive(i); p != "" {
+		it.point = p
+		return i, true
+	}
+	return i, m.turnedBack(i)
+}
+
+// placeShort reads points written by a letter or two: "f HB 61#", "K 58".
+func (m *message) placeShort(i int) (int, bool) {
+	it := &m.items[i]
+	if m.is(i+1, cBibb, "") && it.n == 1 && len(it.text) == 1 {
+		if v, ok := m.val(i, cInitial); ok && strings.HasSuffix(v, "_bibb") {
+			it.point, m.items[i+1].role = v, roleTaken
+			return i + 1, true
+		}
+	}
+	if m.streetSide(i) {
+		it.point = string(assess.Street)
+		m.unsay(i)
+		return i, true
+	}
+	if p := m.initial(i); p != "" {
+		it.point = p
+		return i, true
+	}
+	if m.sparePart(i) {
+		return i, true
+	}
+	if m.shortBoth(i) {
+		m.call(i, "both")
+		return i, true
+	}
+	return i, false
+}
+
+// placeByRegulator reads the heater's drain, the house's side of a regulator, and "in" and
+// "out": "street 130, house 62", "in 110 out 60".
+func (m *message) placeByRegulator(i int) (int, bool) {
+	it := &m.items[i]
+	p := ""
+	switch {
+	case m.drainOfTank(i) || m.is(i, cItem, "drain_valve") && !m.is(i, cPoint, "") && m.gaugedAt(i):
+		p = string(assess.HeaterDrain)
+	case m.houseSide(i):
+		p = string(assess.AfterPRV)
+	case m.hoseInList(i) && it.text == "wash":
+		p = string(assess.Laundry) // "kit 58, lav 57, wash 58"
+	case m.hoseInList(i):
+		p = string(assess.Bibb)
+	default:
+		p = m.inOrOut(i)
+	}
+	if p == "" {
+		return i, false
+	}
+	it.point = p
+	return i, true
+}
+
+// placeOfPoint reads the name of a test point, unless it only says what runs or when:
+// "kitchen 62", but "62 with the kitchen open".
+func (m *message) placeOfPoint(i int) (int, bool) {
+	v, ok := m.val(i, cPoint)
+	if !ok || v == string(assess.Bibb) && m.is(i, cBibb, "") {
+		return i, false
+	}
+	if m.runsInList(i) || v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
+		return i, true
+	}
+	m.items[i].point = v
+	if v == string(assess.Bibb) {
+		m.bibbAtSide(i, 4) // "la llave de la manguera del costado"
+	}
+	return i, true
+}
+
+// placeOfBibb reads a hose bibb, and the side that is told after it: "109 at the bib, side one".
+func (m *message) placeOfBibb(i int) (int, bool) {
+	if !m.is(i, cBibb, "") {
+		return i, false
+	}
+	if m.runs(i) && !m.numNear(i) {
+		if m.is(i+1, cPlace, "") {
+			m.items[i+1].role = roleTaken // "w/ HB rr open"
+		}
+		return i, true
+	}
+	m.items[i].point = string(assess.Bibb)
+	k := i + 2
+	ends := m.closes(k) || m.text(k+1) == "one" && m.closes(k+1)
+	if m.isMark(i+1, ",") && m.is(k, cPlace, "") && ends && m.isNum(i-2) != m.isNum(i-3) {
+		m.joinSide(i, k)
+		return i, true
+	}
+	m.bibbAtSide(i, 5)
+	return i, true
+}
+
+// bibbAtSide joins the bibb at i with a side told within n items after it, unless that is
+// another bibb's.
+func (m *message) bibbAtSide(i, n int) {
+	if k := m.ahead(i, cPlace, n, bibbToPlace); k > 0 && !m.bibbFollows(k) {
+		m.joinSide(i, k)
+	}
+}
+
+// joinSide makes the bibb at i that of the side at k.
+func (m *message) joinSide(i, k int) {
+	v, _ := m.val(k, cPlace)
+	m.items[i].point, m.items[k].role = v+"_bibb", roleTaken
+}
+
+// placeOfSideBibb reads a side of the house as its bibb, said or not: "rear yard spigot",
+// "side 62".
+func (m *message) placeOfSideBibb(i int) (int, bool) {
+	v, ok := m.val(i, cPlace)
+	if !ok || m.taken(i) {
+		return i, true
+	}
+	it := &m.items[i]
+	if k := m.ahead(i, cBibb, 4, placeToBibb); k > 0 {
+		if m.runs(k) && !m.numNear(i) {
+			return k, true
+		}
+		it.point = v + "_bibb"
+		for j := i + 1; j <= k; j++ {
+			m.items[j].role = roleTaken
+		}
+		return k, true
+	}
+	if m.says(i+1, "tap", "faucet", "taps", "llave", "grifo") {
+		it.point = v + "_bibb"
+		m.items[i+1].role = roleTaken
+		return i + 1, true
+	}
+	if k := m.ahead(i, cPoint, 3, placeToBibb); k > 0 {
+		if p, _ := m.val(k, cPoint); p == string(assess.Bibb) {
+			it.point = v + "_bibb"
+			m.items[k].role = roleTaken
+			return k, true
+		}
+		return i, true // "rear bath": the bath is the point
+	}
+	if _, day := weekdays[m.text(i+1)]; it.text == "back" && (day || m.says(i+1, "tomorrow", "next")) {
+		return i, true // "no tank back friday to put one in"
+	}
+	it.point, it.weak = v+"_bibb", true
+	return i, true
 }
 
 // houseSide tells whether "house" at item i is the house's side of a regulator, as opposed
@@ -191,25 +254,6 @@ func (m *message) houseSide(i int) bool {
 		return false
 	}
 	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && m.has(cPoint, "street")
-}
-
-func placeToBibb(s string) bool {
-	switch s {
-	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",
-		"cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
-		return true
-	}
-	return false
-}
-
-func bibbToPlace(s string) bool {
-	switch s {
-	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en",
-		"del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside",
-		"outside":
-		return true
-	}
-	return false
 }
 
 // ahead finds an item of a class within n items after i, with only fillers between.

@@ -258,3 +258,22 @@ func (m *message) heaterBefore(i int) bool {
 	}
 	return false
 }
+
+func placeToBibb(s string) bool {
+	switch s {
+	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",
+		"cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
+		return true
+	}
+	return false
+}
+
+func bibbToPlace(s string) bool {
+	switch s {
+	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en",
+		"del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside",
+		"outside":
+		return true
+	}
+	return false
+}

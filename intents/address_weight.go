@@ -1,0 +1,100 @@
+package intents
+
+// numberWeight weighs the number of a street line: long ones are houses, years are not.
+func (p *Parser) numberWeight(toks []token, i int, suffixed bool) float64 {
+	n := len(toks[i].num.digits)
+	switch v := toks[i].num.value; {
+	case n == 4 && year(v) && v < 2035 && !suffixed:
+		w := -0.5
+		if i > 0 && leadsToYear(toks[i-1].text) {
+			w -= 3
+		}
+		if i > 0 && p.term(toks, i-1) && !p.lex.never[toks[i-1].text] {
+			w -= 2
+		}
+		return w
+	case n >= 4:
+		return 2
+	case n == 3:
+		return 1
+	}
+	return 0
+}
+
+// leadsToYear tells whether a number of four digits after s is a year: "installed 2011".
+func leadsToYear(s string) bool {
+	switch s {
+	case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old",
+		"year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
+		return true
+	}
+	return false
+}
+
+// leadWeight weighs the word before a street line: "at 12 Elm" is one, "reads 12" is not.
+func (p *Parser) leadWeight(toks []token, i int) float64 {
+	two := "" // the word before that
+	if i > 1 {
+		two = toks[i-2].text
+	}
+	afterNumber := i > 1 && toks[i-2].kind == number
+	switch prev := toks[i-1].text; prev {
+	case "job", "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion",
+		"location", "loc", "about", "casa", "over", "on", "del", "para", "sitio":
+		return 2
+	case "la", "el":
+		if two == "en" || two == "de" {
+			return 2 // "en la 880 sagebrush"
+		}
+	case "the", "that":
+		return 0.5
+	case "to", "a":
+		if afterNumber {
+			return -1 // "9 to 11"
+		}
+		return 1
+	case "off", "back", "by", "past", "pa":
+		return 1
+	case ":":
+		if i > 1 && leadsToSite(two) {
+			return 4
+		} else if i > 1 {
+			return -1
+		}
+	case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
+		switch {
+		case i == 1 && prev == "is":
+			return 1 // "is 88 larkspur still low"
+		case afterNumber && prev == "psi":
+			return 0 // "66psi 27 hemlock"
+		case two == "this" || two == "address":
+			return 2
+		}
+		return -1
+	case ",", ".", "\n", "-", ";", "(":
+		return 0.5
+	case "unit", "apt", "lot", "code", "truck", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
+		return -4
+	default:
+		if p.asksAt(toks, i-1) || p.lex.toward[prev] {
+			return 1.5 // "snooze 19 aldine"
+		}
+	}
+	return 0
+}
+
+// leadsToSite tells whether a head's word says that a street line follows: "Site: 12 Elm".
+func leadsToSite(s string) bool {
+	switch s {
+	case "site", "addr", "address", "location", "loc", "domicilio", "direccion", "job", "casa", "sitio", "where",
+		"house", "property", "service", "customer":
+		return true
+	}
+	return false
+}
+
+// asksAt tells whether the word at k asks for something of a house, or plans it.
+func (p *Parser) asksAt(toks []token, k int) bool {
+	node, n := p.lex.find(toks, k, k+1)
+	return n > 0 && p.kinds[node].meets(setOf(cAsk, cDo))
+}
