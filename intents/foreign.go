@@ -319,7 +319,7 @@ func (m *message) warmth(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
-			return m.says(k+1, "coming", "coming out", "caliente", "is", "was", "comes") || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
+			return m.says(k+1, "coming", "coming out", "caliente", "sale", "salia", "sale a", "is", "was", "comes") || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
 		case "hot water":
 			return true
 		}

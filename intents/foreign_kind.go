@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
 // the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
 
@@ -117,6 +119,9 @@ func (m *message) scaldCheck(i int) bool {
 
 // minutesIn reads "rear in 20": nobody is told a pressure so.
 func (m *message) minutesIn(i int) bool {
+	if m.text(i-1) == "en" && strings.HasPrefix(m.text(i+1), "llego") && (i < 2 || m.items[i-2].mark) {
+		return true // "en 15 llego a la otra"
+	}
 	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
 }
 
@@ -144,12 +149,14 @@ func (m *message) lengthOf(i int) bool {
 	switch {
 	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
 		return true
-	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.toks[m.items[i].tok+2].text == "hose"):
+	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
 		return true
 	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
 		return true
-	case m.text(i+1) == "from" && m.text(i+2) == "the" && m.is(i+3, cHint, "wholehouse"):
+	case m.says(i+1, "from", "de") && m.says(i+2, "the", "la") && m.is(i+3, cHint, "wholehouse"):
 		return true
+	case m.text(i+1) == "de" && m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "manguera":
+		return true // "40 de manguera en la de atrás"
 	}
 	return false
 }
@@ -157,11 +164,14 @@ func (m *message) lengthOf(i int) bool {
 // farFrom tells whether the number at i says how far something lies from something else that
 // is no tap: "house sits 30 above the main", "40 off the road".
 func (m *message) farFrom(i int) bool {
-	if !m.is(i+2, cDeterminer, "") {
+	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
+		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
+	}
+	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
 		return false
 	}
 	switch m.text(i + 1) {
-	case "above", "below", "up", "down", "beneath":
+	case "above", "below", "up", "down", "beneath", "arriba", "abajo", "arriba de", "abajo de":
 		return true
 	case "off", "past":
 		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
