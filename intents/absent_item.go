@@ -11,6 +11,9 @@ func (m *message) itemAbsent(i int) bool {
 	if m.onlyPartDenied(i) {
 		return false
 	}
+	if m.isNum(i-1) && m.items[i-1].value == 0 && m.items[i-1].unit == "" {
+		return true // "zero expansion tank"
+	}
 	if absent, said := m.absentBefore(i); said {
 		return absent
 	}

@@ -234,6 +234,21 @@ func (m *message) monthOfDate(i int) bool {
 	return m.thingIn(mo.sent) && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "stamp") }) >= 0
 }
 
+// monthYear returns the two digits of the year of a date code, "heater mfg 0314"; "" for none.
+func (m *message) monthYear(i int) string {
+	n := m.items[i].num
+	if len(n.digits) != 4 || !n.integer || n.words || n.digits[:2] < "01" || n.digits[:2] > "12" || !m.thingIn(m.items[i].sent) {
+		return ""
+	}
+	if y := int(n.value) % 100; y > m.ctx.Today.Year%100 && y < 80 {
+		return ""
+	}
+	if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "stamp") }) < 0 {
+		return ""
+	}
+	return n.digits[2:]
+}
+
 // spokenYear tells whether "oh nine" is a year: beside a thing or a house that was built,
 // where no pressure is told.
 func (m *message) spokenYear(i int) bool {

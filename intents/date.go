@@ -25,6 +25,10 @@ func (m *message) dates() {
 		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(i, keyDay) {
 			continue
 		}
+		if m.monthOfDate(i) {
+			i += 2 // "prv dated 3/14"
+			continue
+		}
 		if d, n, ok := m.dateAt(i); ok {
 			if d > 0 || m.is(i, cHint, "today") || m.is(i, cHint, "daytime") {
 				m.moments = append(m.moments, moment{at: i, end: i + n, days: d})

@@ -34,6 +34,9 @@ func (m *message) dateRole(i int) (role, string) {
 		return roleIgnored, "size of a pipe"
 	case it.value >= 1 && it.value <= 12 && m.text(i+1) == "/" && m.isNum(i+2) && m.items[i+2].fullYear(), m.monthOfDate(i):
 		return roleIgnored, "month of a date"
+	case m.monthYear(i) != "":
+		it.value = decimal(m.monthYear(i))
+		return roleYear, "year of a date code"
 	case m.isMark(i-1, "/") && m.monthOfDate(i-2):
 		return roleYear, "year of a date"
 	case m.dayOfVisit(i):

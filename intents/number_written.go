@@ -167,8 +167,8 @@ func (m *message) noneRole(i int) (role, string) {
 		return roleIgnored, "a limit"
 	case it.value == 0 && m.text(i+1) == "charge":
 		return roleIgnored, "no charge"
-	case it.value == 0 && m.is(i+1, cSym, "") && !m.dryAtPoint(i):
-		return roleIgnored, "none of it"
+	case it.value == 0 && m.is(i+1, cSym, "") && !m.dryAtPoint(i), it.value == 0 && it.num.integer && m.is(i+1, cItem, ""):
+		return roleIgnored, "none of it" // "zero expansion tank"
 	}
 	return roleNone, ""
 }

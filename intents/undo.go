@@ -110,6 +110,8 @@ func (u *undoer) step(i int) int {
 			return n
 		}
 		u.put("~", i)
+	case b == '*' && starsSlip(u.raw, i):
+		u.put(" i mean ", i) // "front 110 *101"
 	case b == '*' || b == '`':
 		// emphasis and code marks say nothing, but two numbers stay two
 		if i > 0 && i+1 < len(u.raw) && isDigit(u.raw[i-1]) && isDigit(u.raw[i+1]) {
@@ -306,4 +308,17 @@ func struck(s string, i int) int {
 		}
 	}
 	return 0
+}
+
+// starsSlip tells whether the asterisk at i marks what follows as put right, as in chat: it
+// stands alone in its line before a word or a number, behind what was wrong.
+func starsSlip(raw string, i int) bool {
+	if i == 0 || i+1 >= len(raw) || !wordByte(raw, i+1) || raw[i-1] != ' ' && raw[i-1] != ',' {
+		return false
+	}
+	from, to := strings.LastIndexByte(raw[:i], '\n')+1, len(raw)
+	if n := strings.IndexByte(raw[i:], '\n'); n >= 0 {
+		to = i + n
+	}
+	return strings.Count(raw[from:to], "*") == 1
 }
