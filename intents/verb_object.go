@@ -24,87 +24,34 @@ func (m *message) namesPart(k int) bool {
 
 // objectOf finds what a deed was done to.
 func (m *message) objectOf(v *verb) (string, int) {
-	s := &m.sents[m.items[v.at].sent]
 	if strings.HasPrefix(m.text(v.at), "new one") {
-		// "pulled the old regulator, new one in"
-		for k := v.at - 1; k >= s.from && k >= v.at-8; k-- {
-			if o, ok := m.val(k, cItem); ok && o != "gauge" {
-				return m.itemCode(k, o), k
-			}
-			if m.heaterState(k) {
-				return "heater", k
-			}
+		if o, at := m.objectTakenOut(v); at >= 0 {
+			return o, at
 		}
 	}
-	if k := v.at - 1; k >= s.from && pastForm(m.text(v.at)) && m.says(v.at+1, "and", "y") && m.namesPart(k) {
-		o, _ := m.val(k, cItem)
-		return m.itemCode(k, o), k // "reguladora cambiada y tanque cambiado"
-	}
-	if k := m.passiveOf(v.at); k >= 0 {
+	if k := m.partRightBefore(v); k >= 0 {
 		o, _ := m.val(k, cItem)
 		return m.itemCode(k, o), k
 	}
-	if k := v.at - 1; m.is(v.at, cHint, "jobnoun") && m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k) {
-		o, _ := m.val(k, cItem)
-		return m.itemCode(k, o), k // "did the drain valve swap on the heater"
+	if o, at := m.objectBehind(v); at >= 0 {
+		return o, at
 	}
-	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
-		if v.what == "flushed" && m.is(k, cItem, "tank") {
-			return "heater", k // "drained the tank on the water heater"
-		}
-		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
-			if o == "gauge" && k <= v.at+3 && (v.what == "installed" || v.what == "replaced") {
-				return o, k // "hung the gauge on the heater's drain"
-			}
-			onIt := m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn")
-			drain := o == "drain_valve" && m.text(k) == "drain" && !m.is(k-1, cMaterial, "")
-			if o == "gauge" || onIt || drain || m.innerOf(v, k) {
-				continue
-			}
-			return m.itemCode(k, o), k
-		}
-		if (v.what == "installed" || v.what == "replaced") && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k) {
-			return "heater", k // "set a new 50 gal electric"
-		}
-		if v.what == "flushed" && m.partAt(k) == "heater" {
-			return "heater", k // "drained and flushed the 40 gal"
-		}
-		if m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart") {
-			return "prv", k
-		}
-		if m.is(k, cPart, "air") {
-			return "expansion_tank", k
-		}
-		if m.items[k].point == "heater_drain" && (v.what == "replaced" || v.what == "installed") {
-			return "drain_valve", k
-		}
-		if m.text(k) == "no" || m.is(k, cDid, "") && k > v.at+1 || m.items[k].mark && !m.says(k, "(", ")", ":", "/", "\"") {
-			break
-		}
-		if m.is(k, cSym, "leak") && (v.what == "fixed" || v.what == "replaced") {
-			return "leak", k
-		}
+	return m.objectBefore(v)
+}
+
+// partRightBefore returns the part that stands right before a verb as its object, -1 for none.
+func (m *message) partRightBefore(v *verb) int {
+	k := v.at - 1
+	if k >= m.sents[m.items[v.at].sent].from && pastForm(m.text(v.at)) && m.says(v.at+1, "and", "y") && m.namesPart(k) {
+		return k // "reguladora cambiada y tanque cambiado"
 	}
-	// "prv replaced", "tank was charged", "flushed" after "heater:"
-	reach := 5
-	if strings.HasPrefix(m.text(v.at), "ya ") || m.text(v.at-1) == "ya" {
-		reach = 8
+	if k := m.passiveOf(v.at); k >= 0 {
+		return k
 	}
-	for k := v.at - 1; k >= s.from && k >= v.at-reach; k-- {
-		if o, ok := m.val(k, cItem); ok && !m.taken(k) && o != "gauge" {
-			return m.itemCode(k, o), k
-		}
-		if m.is(k, cPart, "strainer") {
-			return "prv", k
-		}
-		if m.is(k, cSym, "leak") && v.what == "fixed" {
-			return "leak", k
-		}
-		if m.items[k].mark && m.text(k) != ":" && !(m.text(k) == "," && strings.HasPrefix(m.text(k+1), "ya")) {
-			break // "boiler nuevo de gas, ya instalado"
-		}
+	if m.is(v.at, cHint, "jobnoun") && m.namesPart(k) {
+		return k // "did the drain valve swap on the heater"
 	}
-	return "", -1
+	return -1
 }
 
 // passiveOf returns the part right before the deed at item at that it is said to have been
@@ -117,10 +64,92 @@ func (m *message) passiveOf(at int) int {
 		}
 		k--
 	}
-	if !m.is(k, cItem, "") || m.is(k, cItem, "gauge") || m.taken(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
+	if !m.namesPart(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
 		return -1
 	}
 	return k
+}
+
+// objectTakenOut finds what the new one of a verb stands for: "pulled the old regulator, new
+// one in".
+func (m *message) objectTakenOut(v *verb) (string, int) {
+	for k := v.at - 1; k >= m.sents[m.items[v.at].sent].from && k >= v.at-8; k-- {
+		if o, ok := m.val(k, cItem); ok && o != "gauge" {
+			return m.itemCode(k, o), k
+		}
+		if m.heaterState(k) {
+			return "heater", k
+		}
+	}
+	return "", -1
+}
+
+// objectBehind finds the object that follows a verb: "replaced the PRV".
+func (m *message) objectBehind(v *verb) (string, int) {
+	putsIn := oneOf(v.what, "installed", "replaced")
+	for k := v.at + 1; k < m.sents[m.items[v.at].sent].to && k <= v.at+8; k++ {
+		if v.what == "flushed" && m.is(k, cItem, "tank") {
+			return "heater", k // "drained the tank on the water heater"
+		}
+		if o, ok := m.val(k, cItem); ok && !m.taken(k) {
+			if o == "gauge" && k <= v.at+3 && putsIn {
+				return o, k // "hung the gauge on the heater's drain"
+			}
+			if o != "gauge" && !m.onlyPlace(v, k) && !m.innerOf(v, k) {
+				return m.itemCode(k, o), k
+			}
+			continue
+		}
+		switch {
+		case putsIn && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k):
+			return "heater", k // "set a new 50 gal electric"
+		case v.what == "flushed" && m.partAt(k) == "heater":
+			return "heater", k // "drained and flushed the 40 gal"
+		case m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart"):
+			return "prv", k
+		case m.is(k, cPart, "air"):
+			return "expansion_tank", k
+		case putsIn && m.items[k].point == "heater_drain":
+			return "drain_valve", k
+		case m.text(k) == "no", m.is(k, cDid, "") && k > v.at+1, m.items[k].mark && !m.says(k, "(", ")", ":", "/", "\""):
+			return "", -1
+		case m.is(k, cSym, "leak") && oneOf(v.what, "fixed", "replaced"):
+			return "leak", k
+		}
+	}
+	return "", -1
+}
+
+// onlyPlace tells whether the item at k behind a verb only says where its work was: "hung a
+// tank on the heater", "at the drain".
+func (m *message) onlyPlace(v *verb, k int) bool {
+	onIt := m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn")
+	return onIt || m.is(k, cItem, "drain_valve") && m.text(k) == "drain" && !m.is(k-1, cMaterial, "")
+}
+
+// objectBefore finds the object that stands before a verb: "prv replaced", "tank was charged",
+// "flushed" after "heater:".
+func (m *message) objectBefore(v *verb) (string, int) {
+	reach := 5
+	if strings.HasPrefix(m.text(v.at), "ya ") || m.text(v.at-1) == "ya" {
+		reach = 8
+	}
+	for k := v.at - 1; k >= m.sents[m.items[v.at].sent].from && k >= v.at-reach; k-- {
+		if m.namesPart(k) {
+			o, _ := m.val(k, cItem)
+			return m.itemCode(k, o), k
+		}
+		already := m.text(k) == "," && strings.HasPrefix(m.text(k+1), "ya") // "boiler nuevo de gas, ya instalado"
+		switch {
+		case m.is(k, cPart, "strainer"):
+			return "prv", k
+		case m.is(k, cSym, "leak") && v.what == "fixed":
+			return "leak", k
+		case m.items[k].mark && m.text(k) != ":" && !already:
+			return "", -1
+		}
+	}
+	return "", -1
 }
 
 // innerOf tells whether the item at k is only where a small part was put in: "put a new
