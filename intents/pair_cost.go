@@ -61,6 +61,21 @@ func (m *message) pair(s int) {
 	if len(evs) == 0 {
 		return
 	}
+	m.match(evs)
+	first := len(m.readings)
+	for k := range evs {
+		if evs[k].num {
+			m.readEvent(s, evs, k)
+		}
+	}
+	for first > 0 && m.readings[first-1].sent == s {
+		first--
+	}
+	m.sharePoints(evs, m.readings[first:])
+}
+
+// match gives events their neighbours, so that all together cost the least.
+func (m *message) match(evs []event) {
 	const alone, spare = 3.0, 1.5
 	n := len(evs)
 	best := make([]float64, n+1)
@@ -85,72 +100,75 @@ func (m *message) pair(s int) {
 			i--
 		}
 	}
-	for k := range evs {
-		e := &evs[k]
-		if !e.num {
+}
+
+// readEvent writes a reading for each number of event k, at the points of its neighbour:
+// "58 kitchen", "kitchen and tub 58 and 57".
+func (m *message) readEvent(s int, evs []event, k int) {
+	e := &evs[k]
+	var points []string
+	from, to := e.at, e.end
+	if e.pair >= 0 {
+		p := &evs[e.pair]
+		points = p.points
+		from, to = min(from, p.at), max(to, p.end)
+	}
+	for j, i := range e.nums {
+		if m.repeats(i, points) {
 			continue
 		}
-		var pts []string
-		ptFrom, ptTo := e.at, e.end
-		if e.pair >= 0 {
-			p := &evs[e.pair]
-			pts = p.points
-			ptFrom, ptTo = min(ptFrom, p.at), max(ptTo, p.end)
+		r := reading{at: i, sent: s, from: from, to: to + 1, points: points}
+		r.PSI = toPSI(m.items[i].value, m.items[i].unit)
+		if len(points) > 1 && len(e.nums) == len(points) {
+			r.points = points[j : j+1]
 		}
-		for j, i := range e.nums {
-			if m.repeats(i, pts) {
-				continue
-			}
-			r := reading{at: i, sent: s, from: ptFrom, to: ptTo + 1}
-			r.PSI = toPSI(m.items[i].value, m.items[i].unit)
-			switch {
-			case len(pts) > 1 && len(e.nums) == len(pts):
-				r.points = pts[j : j+1]
-			default:
-				r.points = pts
-			}
-			m.readings = append(m.readings, r)
-		}
+		m.readings = append(m.readings, r)
 	}
-	// numbers left without a point share that of a neighbour in the sentence
-	first := len(m.readings)
-	for first > 0 && m.readings[first-1].sent == s {
-		first--
-	}
-	rs := m.readings[first:]
-	var spares []event
-	for _, e := range evs {
+}
+
+// sharePoints gives the readings of a sentence that have no point that of a neighbour:
+// "kitchen 62, then 58".
+func (m *message) sharePoints(evs []event, rs []reading) {
+	spare, spares := -1, 0 // a point told with no number
+	for k, e := range evs {
 		if !e.num && e.pair < 0 && !m.items[e.at].weak {
-			spares = append(spares, e)
+			spare, spares = k, spares+1
 		}
 	}
 	for k := range rs {
-		if len(rs[k].points) > 0 && !rs[k].inherit {
-			// "118 at six and 74 at two, both at the laundry"
-			if p := m.bothAt(evs, rs[k].at); p != "" && k == len(rs)-1 {
-				for j := range k {
-					if len(rs[j].points) == 0 {
-						rs[j].points, rs[j].inherit = []string{p}, true
-					}
-				}
-			}
+		r := &rs[k]
+		if k == len(rs)-1 && len(r.points) > 0 && !r.inherit {
+			m.bothThere(evs, rs)
 		}
-		if len(rs[k].points) > 0 {
-			continue
-		}
-		if m.items[rs[k].at].unit == "" && !m.ledTo(rs[k].at) {
+		if len(r.points) > 0 || !m.sharesPoint(r.at) {
 			continue
 		}
 		switch {
-		case len(spares) == 1 && spares[0].at < rs[k].at && k == 0 && !m.items[spares[0].at].site:
-			rs[k].points, rs[k].inherit = spares[0].points[:1], true
-		case k > 0 && len(rs[k-1].points) > 0 && m.sameGauge(rs[k-1].at, rs[k].at):
-			rs[k].points, rs[k].inherit = rs[k-1].points[len(rs[k-1].points)-1:], true
+		case k == 0 && spares == 1 && evs[spare].at < r.at && !m.items[evs[spare].at].site:
+			r.points, r.inherit = evs[spare].points[:1], true
+		case k > 0 && len(rs[k-1].points) > 0 && m.sameGauge(rs[k-1].at, r.at):
+			last := rs[k-1].points
+			r.points, r.inherit = last[len(last)-1:], true
 		}
 	}
 	for k := len(rs) - 2; k >= 0; k-- {
-		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && (m.items[rs[k].at].unit != "" || m.ledTo(rs[k].at)) && m.sameGauge(rs[k].at, rs[k+1].at) {
+		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && m.sharesPoint(rs[k].at) && m.sameGauge(rs[k].at, rs[k+1].at) {
 			rs[k].points, rs[k].inherit = rs[k+1].points, true
+		}
+	}
+}
+
+// sharesPoint tells whether the number at i may have its neighbour's point: a unit or a
+// word says that it is a reading of its own.
+func (m *message) sharesPoint(i int) bool { return m.items[i].unit != "" || m.ledTo(i) }
+
+// bothThere gives the point of the last reading to those before it that have none: "118 at
+// six and 74 at two, both at the laundry".
+func (m *message) bothThere(evs []event, rs []reading) {
+	p := m.bothAt(evs, rs[len(rs)-1].at)
+	for j := 0; p != "" && j < len(rs)-1; j++ {
+		if len(rs[j].points) == 0 {
+			rs[j].points, rs[j].inherit = []string{p}, true
 		}
 	}
 }
