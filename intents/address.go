@@ -133,7 +133,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		a.score++
 	}
 	if i > 0 {
-		a.score += p.leadWeight(toks, i)
+		a.score += p.leadWeight(toks, i, a.to)
 	}
 	if a.to >= len(toks) || toks[a.to].kind == mark || toks[a.to].text == "f/u" {
 		a.score++

@@ -31,8 +31,9 @@ func leadsToYear(s string) bool {
 	return false
 }
 
-// leadWeight weighs the word before a street line: "at 12 Elm" is one, "reads 12" is not.
-func (p *Parser) leadWeight(toks []token, i int) float64 {
+// leadWeight weighs the word before a street line that ends before token end: "at 12 Elm"
+// is one, "reads 12" is not.
+func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 	two := "" // the word before that
 	if i > 1 {
 		two = toks[i-2].text
@@ -67,7 +68,9 @@ func (p *Parser) leadWeight(toks []token, i int) float64 {
 			return 1 // "is 88 larkspur still low"
 		case afterNumber && prev == "psi":
 			return 0 // "66psi 27 hemlock"
-		case two == "this" || two == "address":
+		case deniesNumber(toks, end):
+			return 0 // "that was 22 Pine not 24 Pine"
+		case two == "this" || two == "address" || two == "house":
 			return 2
 		}
 		return -1
@@ -97,4 +100,12 @@ func leadsToSite(s string) bool {
 func (p *Parser) asksAt(toks []token, k int) bool {
 	node, n := p.lex.find(toks, k, k+1)
 	return n > 0 && p.kinds[node].meets(setOf(cAsk, cDo))
+}
+
+// deniesNumber tells whether another number is denied at token k: "not 24", ", not 24".
+func deniesNumber(toks []token, k int) bool {
+	if k < len(toks) && toks[k].text == "," {
+		k++
+	}
+	return k+1 < len(toks) && toks[k].text == "not" && toks[k+1].kind == number
 }
