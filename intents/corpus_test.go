@@ -184,7 +184,7 @@ func TestRareWordings(t *testing.T) {
 
 // floorHeldBack is what the parser reaches on messages that it was not made on.
 // It says what to expect of a crew's messages; the floors above do not.
-const floorHeldBack = 0.88
+const floorHeldBack = 0.90
 
 // Messages that nobody looks at while working on the parser: they only measure.
 // Whoever reads their misses moves the file to the others and has new ones
