@@ -108,22 +108,35 @@ func (m *message) pointInClause(i int) bool {
 // its clause, and the clause speaks of a heater's make, of water or of warmth; "heater idle, 71 f"
 // is the front.
 func (m *message) degrees(before []item, it *item, at int) bool {
+	celsius, next := m.text(at) == "c", m.text(at+1)
 	low, high := 80.0, 185.0
-	if m.text(at) == "c" {
+	switch {
+	case celsius:
 		low, high = 35, 95
+	case strings.HasPrefix(next, "coming"):
+		low = 35 // "water 60 f coming in"
 	}
 	if it.value < low || it.value > high {
 		return false
 	}
+	if celsius && strings.HasPrefix(next, "out of") {
+		return true // no test point begins so: "48 c out of the kitchen tap"
+	}
 	if at+1 < len(m.items) && m.p.has(m.items[at+1].tags, cPart, "thermostat") {
 		return true
 	}
-	if next := m.text(at + 1); at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y", "out", "coming") {
+	if at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y") && !strings.HasPrefix(next, "out") && !strings.HasPrefix(next, "coming") {
 		return false
 	}
 	for k := len(before) - 1; k >= 0 && !before[k].mark; k-- {
-		if before[k].kinds.meets(setOf(cWater)) {
+		if before[k].kinds.meets(setOf(cWater)) || strings.HasPrefix(before[k].text, "water") {
 			return true // "water out of the tub is 131 f"
+		}
+		if before[k].num != nil {
+			break
+		}
+		if !celsius && it.value >= 100 && before[k].kinds.meets(setOf(cPoint, cPlace, cBibb)) {
+			return true // the number has its test point: "kitchen tap runs 118 f"
 		}
 	}
 	for k := len(before) - 1; k >= max(0, len(before)-9) && before[k].text != "\n" && before[k].text != "."; k-- {
