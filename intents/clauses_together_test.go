@@ -74,3 +74,20 @@ func TestAnotherHouseOfTheStreet(t *testing.T) {
 		{"ktchn 71 al off 226 w plover", "kitchen 71 static"},
 	})
 }
+
+// What one clause tells does not reach into the next.
+func TestClausesKeepTheirOwn(t *testing.T) {
+	reads(t, [][2]string{
+		{"72 lndry and meter 134", "laundry 72; street 134"},
+		{"77 rear - lndry 71", "rear_bibb 77; laundry 71"},
+		{"45 at bth lav. front bibb 60", "bath 45; front_bibb 60"},
+		{"washer box 66 psi - 87# on the back patio hose bib", "laundry 66; rear_bibb 87"},
+		{"gas smell near the meter and laundry 82", "laundry 82"},
+		{"will pump the exp tank up to 60 Thursday, kitchen 58", "kitchen 58"},
+		{"ET 2g w/ 55# air and 79 on the spigot", "bibb 79"},
+		{"laundry 88 with the burner lit, 95 at the meter", "laundry 88 firing; street 95 firing"},
+	})
+	says(t, [][2]string{
+		{"prv dated 2019 and heater gave up the ghost", "prv year 2019; heater failed"},
+	})
+}

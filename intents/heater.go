@@ -1,6 +1,8 @@
 package intents
 
 import (
+	"strings"
+
 	"lazyhand/assess"
 )
 
@@ -92,6 +94,9 @@ func (m *message) heaterTurned(all []mention) bool {
 		return false
 	}
 	a, other := all[0], assess.Idle
+	if m.litAlready(a.at) {
+		return false
+	}
 	if a.state == assess.Idle {
 		other = assess.Firing
 	}
@@ -128,6 +133,22 @@ func (m *message) untilTurned(all []mention) {
 			all[k].state = assess.Firing
 		}
 	}
+}
+
+// litAlready tells whether "burner lit" at item i is how it was and no turn: nothing says
+// when, and the reading behind it has a tap of its own. "laundry 88, burner lit, 95 meter".
+func (m *message) litAlready(i int) bool {
+	if !strings.HasSuffix(m.text(i), " lit") || m.left(i, 3, false, func(k int) bool {
+		return m.is(k, cBefore, "") || m.says(k, "till", "until", "when", "once", "after", "then")
+	}) >= 0 {
+		return false
+	}
+	for k := range m.readings {
+		if r := &m.readings[k]; r.at > i {
+			return len(r.points) > 0 && !r.inherit
+		}
+	}
+	return true
 }
 
 // heaterRow reads states in a row for numbers in a row: "64/94 apagado/prendido".

@@ -124,8 +124,8 @@ func (m *message) bursts(i int) bool {
 			}
 			continue
 		}
-		if m.items[k].mark && k > i {
-			break
+		if k > i && m.clauseStart(k) != m.clauseStart(i) {
+			break // "hose burst and tank air 38"
 		}
 		if m.is(k, cItem, "") && m.items[k].point == "" || m.text(k) == "bladder" || m.is(k, cNeg, "") {
 			return false
@@ -149,7 +149,7 @@ func (m *message) notColor(i int) bool {
 	if n := m.text(i + 1); i == m.sents[m.items[i].sent].from && oneOf(n, "for", "at", "at first", "when", "until", "till") {
 		return true // "brown for a minute then clear"
 	}
-	return (t == "not" || t == "isnt" || t == "wasnt" || t == "never") && m.closes(i) && !m.isItemNear(i)
+	return (t == "not" || t == "isnt" || t == "wasnt" || t == "never") && m.clauseEnd(i) == i+1 && !m.isItemNear(i)
 }
 
 // leakOver tells whether the sentence of item i says that a leak is over: "drip is gone".

@@ -122,3 +122,23 @@ func (m *message) rightTag(i, n int, c class, value string) int {
 	}
 	return m.right(i, n, false, func(k int) bool { return m.is(k, c, value) })
 }
+
+// clauseStart returns where the clause of item i begins: behind a mark, "and" or "then".
+func (m *message) clauseStart(i int) int {
+	from := m.sents[m.items[i].sent].from
+	k := i
+	for k > from && !m.items[k-1].mark && m.items[k-1].seg == m.items[i].seg && m.text(k-1) != "and" && m.text(k-1) != "y" {
+		k--
+	}
+	return k
+}
+
+// clauseEnd returns where the clause of item i ends: at a mark, "and" or "then".
+func (m *message) clauseEnd(i int) int {
+	to := m.sents[m.items[i].sent].to
+	k := i + 1
+	for k < to && !m.items[k].mark && m.items[k].seg == m.items[i].seg && m.text(k) != "and" && m.text(k) != "y" {
+		k++
+	}
+	return k
+}

@@ -30,6 +30,8 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
 		// "a 40 gallon gas with a brass drain, 2004, scaled up"
 	case !before && a.what == "cond" && m.besideOf(x.at): // "pinhole above the heater"
+	case a.what == "cond" && m.clauseStart(x.at) != m.clauseStart(a.at) && m.otherSubject(a.at):
+		// "prv 2006, supply line burst"
 	default:
 		return true
 	}
@@ -67,6 +69,9 @@ func (m *message) beforeNoun(x *mentionOf, a attribute, commas float64) float64 
 	d := 6*commas + 0.5
 	if (a.what == "cond" || a.dated()) && m.copulaBefore(a.at) {
 		d += 5 // "the regulator … is from 2021, the tank …"
+	}
+	if commas == 0 && m.clauseStart(x.at) != m.clauseStart(a.at) && !m.is(x.at-1, cDeterminer, "") && m.text(x.at-1) != "this" {
+		d += 4 // "the age is anybody's guess and prv in 2018"
 	}
 	if a.what == "cond" {
 		d += 2

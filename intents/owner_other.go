@@ -75,6 +75,8 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 		}
 	case "cond":
 		switch {
+		case m.is(a.at, cCond, "failed") && m.otherSubject(a.at):
+			return true
 		case strings.HasPrefix(m.text(a.at), "rust"):
 			return m.kinds.has(cWater) && m.anyIn(m.items[a.at].sent, func(int) bool { return true }, setOf(cWater))
 		case !m.strongCond(a.at):
@@ -246,4 +248,23 @@ func (m *message) heaterWith(x, a int) bool {
 	}
 	with := m.left(x, 3, true, func(k int) bool { return m.text(k) == "with" || m.text(k) == "w/" || m.text(k) == "w" })
 	return with > 0 && (m.is(with-1, cFuel, "") || m.items[with-1].role == roleSize || m.is(with-1, cItem, "heater"))
+}
+
+// otherSubject tells whether the clause of the condition at item i names what it is said of,
+// and that is no equipment: "supply line burst", "burst pipe", "gps died".
+func (m *message) otherSubject(i int) bool {
+	thing := func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cFixture, "") }
+	start := m.clauseStart(i)
+	for k := start; k < i; k++ {
+		if m.is(k, cItem, "") || m.is(k, cPart, "") || m.is(k, cHint, "prvpart") {
+			return false
+		}
+		if thing(k) || m.is(k, cDid, "") {
+			return true
+		}
+	}
+	if m.is(i+1, cDeterminer, "") {
+		return thing(i + 2) // "se reventó la manguera"
+	}
+	return thing(i+1) || i > start && m.strangeThing(i-1) && len(m.text(i-1)) > 2 && m.text(i-1) != "ones"
 }

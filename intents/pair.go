@@ -51,9 +51,9 @@ func (m *message) events(s int) []event {
 		if it.point == "" || it.role == roleTaken {
 			continue
 		}
-		if n := len(evs); n > 0 && !evs[n-1].num {
+		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !(n > 1 && evs[n-2].num && m.ownNumber(i) && (m.prepared(evs[n-2].end) || where(m.text(last.at)))) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -102,19 +102,54 @@ func (m *message) pointsBack(i int) bool {
 // twoPoints parts a phrase that names two test points: "both sides of the prv".
 func twoPoints(s string) []string { return strings.Split(s, "+") }
 
+// eachOwn tells whether the point told last has the number before it, or is only the place
+// of a sign, and the one at item i the number behind it, so that they are no list: "72
+// laundry and meter 134".
+func (m *message) eachOwn(evs []event, i int) bool {
+	n := len(evs)
+	if !m.ownNumber(i) {
+		return false
+	}
+	if m.placesSign(evs[n-1].at) {
+		return true
+	}
+	if n < 2 || !evs[n-2].num {
+		return false
+	}
+	last, num := &evs[n-1], &evs[n-2]
+	return m.prepared(num.end) || where(m.text(last.at)) ||
+		m.clauseStart(num.end) == m.clauseStart(last.at) && (n == 2 || evs[n-3].num || m.clauseStart(evs[n-3].end) != m.clauseStart(num.at))
+}
+
+// placesSign tells whether the point at i only says where a sign is seen: "gas smell near
+// the meter and laundry 82".
+func (m *message) placesSign(i int) bool {
+	for k := m.clauseStart(i); k < i; k++ {
+		if m.is(k, cSym, "") || m.is(k, cColor, "") {
+			return m.left(i, i-k, true, m.isNum) < 0
+		}
+	}
+	return false
+}
+
 // where tells whether a place is told with its preposition: "108 out front".
 func where(s string) bool {
 	return strings.HasPrefix(s, "at ") || strings.HasPrefix(s, "out ") || strings.HasPrefix(s, "up ")
 }
 
-// ownNumber tells whether a number stands right behind the point at i: "94 at the meter
+// ownNumber tells whether a number stands behind the point at i, in its clause: "94 at the meter
 // and the front bib 93", "108 out front and the back is 59".
 func (m *message) ownNumber(i int) bool {
-	k := i + 1
-	for k < len(m.items) && (m.items[k].role == roleTaken || k == i+1 && be(m.text(k))) {
-		k++
+	for k := i + 1; k < len(m.items) && k <= i+6; k++ {
+		it := &m.items[k]
+		switch {
+		case it.num != nil:
+			return it.role == roleReading || it.role == roleTaken
+		case it.mark && it.text != ":" && it.text != "=", it.point != "" && it.point != m.items[i].point && it.role != roleTaken, oneOf(it.text, "and", "y", "with", "w/"):
+			return false
+		}
 	}
-	return m.isNum(k)
+	return false
 }
 
 // indoors tells whether a point is a tap of its own that describes no other.

@@ -259,6 +259,9 @@ func (m *message) houseSide(i int) bool {
 // ahead finds an item of a class within n items after i, with only fillers between.
 func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
 	for k := i + 1; k < len(m.items) && k <= i+n; k++ {
+		if c == cPoint && m.items[k].seg != m.items[i].seg {
+			return 0 // "77 rear - laundry 71": two clauses
+		}
 		if m.is(k, c, "") && (!m.is(k, cSkip, "") || c == cPlace) {
 			return k
 		}

@@ -331,10 +331,14 @@ func (m *message) failedTank() bool {
 			continue
 		}
 		lo, hi := k, k
-		for lo > 0 && lo > k-6 && !m.is(lo-1, cItem, "prv") {
+		other := func(j int) bool {
+			v, ok := m.val(j, cItem)
+			return ok && m.itemCode(j, v) != "expansion_tank" && m.clauseStart(j) != m.clauseStart(k)
+		}
+		for lo > 0 && lo > k-6 && !m.is(lo-1, cItem, "prv") && !other(lo-1) {
 			lo--
 		}
-		for hi+1 < len(m.items) && hi < k+11 && !m.is(hi+1, cItem, "prv") {
+		for hi+1 < len(m.items) && hi < k+11 && !m.is(hi+1, cItem, "prv") && !other(hi+1) {
 			hi++
 		}
 		for j := lo; j <= hi; j++ {

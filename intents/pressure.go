@@ -41,7 +41,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if r, why, ok := m.changedTo(i); ok {
 		return r, why
 	}
-	if (i == 0 || m.items[i-1].point == "") && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
+	if (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
 		if r, why, ok := m.chargeRole(i); ok {
 			return r, why
 		}
@@ -51,6 +51,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if why, ok := m.dropOrTarget(i); ok {
 		return roleIgnored, why
+	}
+	if m.toCome(i) {
+		return roleIgnored, "to be reached yet"
 	}
 	if why, ok := m.foreign(i); ok {
 		return roleIgnored, why
@@ -140,6 +143,38 @@ func (m *message) ofTyres(i int) bool {
 
 // sidelong are the classes of words that a number may still count.
 var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
+
+// toCome tells whether the number at i is what something is to be brought to: "will pump
+// the tank up to 60 Thursday".
+func (m *message) toCome(i int) bool {
+	if !m.says(i-1, "to", "up to", "down to", "back to") {
+		return false
+	}
+	for k := i - 2; k >= m.clauseStart(i); k-- {
+		if m.is(k, cWill, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// ownTap tells whether the number at i stands in a later clause that names a test point and
+// nothing installed and no deed, so that it is no tank's charge: "tank 55# air and 79 on the
+// spigot", "front spigot gave me 71 then tank charge 44".
+func (m *message) ownTap(i int) bool {
+	from, to := m.clauseStart(i), m.clauseEnd(i)
+	tap := false
+	for k := from; k < to; k++ {
+		if m.items[k].kinds.meets(ofDeeds) || k != i && m.items[k].num != nil {
+			return false
+		}
+		tap = tap || m.items[k].point != ""
+	}
+	return tap
+}
+
+// ofDeeds are the classes of what is installed and of what is done to it.
+var ofDeeds = setOf(cItem, cPart, cDid, cDo, cMove, cWill)
 
 // unknownNoun tells whether item i is a word that the number before it may count.
 func (m *message) unknownNoun(i int) bool {

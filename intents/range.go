@@ -12,7 +12,7 @@ func (m *message) shareUnits() {
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
 				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
-					if u := m.items[i].unit; pressureUnit(u) && (m.items[k].value < 300 || u == "kpa" && m.items[k].value < 1500) || oneOf(u, "week", "month", "day", "year") && k >= i-2 {
+					if u := m.items[i].unit; pressureUnit(u) && toPSI(m.items[k].value, u) <= highestPressure || oneOf(u, "week", "month", "day", "year") && k >= i-2 {
 						m.items[k].unit = u
 					}
 				}
@@ -56,7 +56,11 @@ func (m *message) ranges() {
 		k := i + 2
 		if m.isNum(k) {
 			switch m.text(i + 1) {
-			case "-", "or", "o", "u":
+			case "-":
+				if !m.clauseDash(i) {
+					join = k
+				}
+			case "or", "o", "u":
 				join = k
 			case "/":
 				if m.unsureSlash(i, k) {
@@ -156,6 +160,13 @@ func (m *message) unsureSlash(i, k int) bool {
 		}
 	}
 	return points == pairs
+}
+
+// clauseDash tells whether the dash behind the number at i parts two clauses, each number
+// with a unit of its own: "washer box 66 psi - 87# on the patio".
+func (m *message) clauseDash(i int) bool {
+	dash := m.items[i+1].tok
+	return i+3 < len(m.items) && !m.toks[dash].glued && dash > m.items[i].tok+1 && m.items[i+2].unit != "" && m.items[i+3].tok > m.items[i+2].tok+1
 }
 
 // secondThought tells whether the number at j only says more nearly what the one at i

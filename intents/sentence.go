@@ -45,12 +45,10 @@ func (m *message) cut() {
 		}
 		it.sent, it.seg = len(m.sents), seg
 		if !it.mark {
-			if it.tags == nil {
-				switch it.text {
-				case "but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so":
-					seg++
-					it.seg = seg
-				}
+			switch it.text {
+			case "but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so":
+				seg++
+				it.seg = seg
 			}
 			continue
 		}
