@@ -14,19 +14,22 @@
 //     texting), and spoken numbers become numbers (number).
 //   - Words are looked up (lexicon, trie, spelling, joined): a phrase has one or more classes
 //     ("point", "did", "state"; class), also when it is written short or wrong.
-//     The phrases are data, in the folder lexicon.
+//     The phrases are data, in the folder lexicon; regular Spanish verbs grow their forms
+//     (conjugate), and words that one rule knows by their letters are lists (list).
 //   - Street lines are found and the house is chosen (address and its parts,
-//     street, highway, site, named), so that their numbers are nothing else.
+//     street, highway, site, site_denied, named), so that their numbers are nothing else.
 //   - A sentence that tells and asks is parted (ask_split). What is asked of the bot
 //     is known before its numbers are read (ask, cue, convert, tank_size, correct,
 //     terse), and so are the days told (date).
-//   - Every number gets one role (number_role): a pressure, an age, a size, a
-//     setting, … or none. Each room knows one role (pressure, setting, charge,
+//   - Every number gets one role (number_role, with a table of rules for how it is
+//     written, number_written, and one for bare numbers, number_bare): a pressure, an
+//     age, a size, a setting, … or none. Each room knows one role (pressure, setting, charge,
 //     change, change_told, age, heater_dial), and three keep out what is somebody
 //     else's or no pressure of water (foreign, foreign_kind, memory).
 //   - Pressures are paired with test points by least cost (pair, rows, series,
 //     across), and get the state of the heater, the flow and the time (heater, heater_state,
-//     flow, peak, when).
+//     flow, peak, when). A number borrows a neighbour's test point only where the words
+//     beside it lead to a pressure (led).
 //   - Work, plans, equipment and symptoms are gathered (verb, object, deed, work;
 //     plan; equipment, owner, condition, absent; symptom); deed_told and plan_told
 //     read those told without a verb of work. The heads of a note's parts say what
