@@ -139,7 +139,7 @@ func slippedDigits(toks []token) []token {
 			if k < i-1 {
 				toks = append(toks[:i-1], toks[i:]...)
 			}
-		case t.glued && t.kind == word && t.text == "o" && toks[k].kind == number && toks[k].num.integer && toks[k].num.value < 30 && k == i-1:
+		case t.glued && t.kind == word && t.text == "o" && toks[k].kind == number && toks[k].num.integer && toks[k].num.value < 30 && toks[k].num.digits[0] != '0' && k == i-1:
 			n := *toks[k].num
 			n.digits += "0"
 			end := i + 1
