@@ -279,7 +279,7 @@ func (m *message) ageUnknown(i int) bool {
 	}
 	switch t {
 	case "nobody", "nadie", "who":
-		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark || m.text(i+2) == "how" && m.text(i+3) != "old" && false)
+		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark)
 	case "cuando":
 		return m.left(i, 4, false, func(k int) bool { t := m.text(k); return t == "sabe" || t == "sabemos" || t == "saben" }) >= 0
 	case "old":

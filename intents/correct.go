@@ -87,7 +87,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		if numBefore && numAfter && m.anyIn(s, func(k int) bool { return k < i && m.is(k, cHint, "slipped") }, setOf(cHint)) {
 			return true // "the 84 on Elm was a typo, should be 48 front"
 		}
-		return last && (m.reportTalk(s) || quoted) || begins && !numBefore && false
+		return last && (m.reportTalk(s) || quoted)
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
 		return !numBefore && numAfter && (begins || last)
 	case "typo", "fat fingered", "fat finger", "mistyped", "meant to say", "meant to type", "i meant", "meant", "quise decir", "quise poner", "misread", "transposed":
