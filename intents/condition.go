@@ -59,7 +59,7 @@ func (m *message) adverb(i int) bool {
 	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
 		return true // "todo normal" of the whole house
 	}
-	if m.ofMatters(i) {
+	if m.ofMatters(i) || m.ofSeen(i) {
 		return true
 	}
 	if m.text(i) == "clean" && (m.is(i-1, cDid, "") || m.is(i-2, cDid, "")) {
@@ -105,6 +105,20 @@ func (m *message) adverb(i int) bool {
 	}
 	if m.text(i) == "bad" && k >= 0 && m.items[k].sent == m.items[i].sent && (m.is(k, cCond, "") || m.is(k, cSym, "")) {
 		return true
+	}
+	return false
+}
+
+// ofSeen tells whether a condition at item i says what is seen or heard: "hissing sound at
+// the prv", "slow drip under the sink", "rusty slug at first".
+func (m *message) ofSeen(i int) bool {
+	switch m.text(i) {
+	case "sound":
+		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")
+	case "slow":
+		return m.is(i+1, cSym, "")
+	case "rusty":
+		return m.signsOf(i+1)&signs(signBits, signTint) != 0
 	}
 	return false
 }

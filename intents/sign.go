@@ -50,6 +50,18 @@ const (
 	signWhen                // only says when: whenever, after
 	signThing               // a noun that is no equipment: tag, elevator
 	signDeny                // not, never, none
+	signPoor                // of a flow: poor, pitiful, "fallen off"
+	signFlow                // what a house wants enough of: pressure, stream
+	signSlow                // slowly
+	signDrain               // drains and traps: what is slow there is no supply
+	signAir                 // the air of a tank, whose pressure is none of the water's
+	signCantRun             // "can't run": two things at a time
+	signOnce                // "at once"
+	signUnsteady            // of a pressure: jumps, wavers
+	signWet                 // puddle, soaked
+	signSpot                // what should be dry: floor, ceiling
+	signRain                // what else makes wet: rain, mop
+	signOutlet              // the pipe of a relief valve where nothing else says so
 )
 
 var signNames = map[string]sign{
@@ -59,10 +71,14 @@ var signNames = map[string]sign{
 	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "valve": signValve, "off": signOff, "firm": signFirm, "faint": signFaint,
 	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
 	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter, "when": signWhen,
+	"poor": signPoor, "flow": signFlow, "slow": signSlow, "drain": signDrain, "air": signAir, "cantrun": signCantRun, "once": signOnce,
+	"unsteady": signUnsteady, "wet": signWet, "spot": signSpot, "rain": signRain, "outlet": signOutlet,
 }
 
 // signSet is a set of signs, one bit each.
 type signSet uint64
+
+const _ = uint(63 - signOutlet) // a bit for each sign
 
 func signs(ss ...sign) signSet {
 	var set signSet

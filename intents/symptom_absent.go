@@ -19,7 +19,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	case m.deniedBehind(i), m.answeredNo(i):
 		return true
 	case m.toilet(i):
-		return m.left(i, 6, false, func(k int) bool { return m.says(k, "none", "neither") }) >= 0
+		return m.negRight(i-1) || m.left(i, 6, false, func(k int) bool { return m.says(k, "none", "neither") }) >= 0
 	case m.contradicted(i):
 		return true
 	case m.affirmed(i):
@@ -123,7 +123,7 @@ func (m *message) deniedBefore(i int) bool {
 		case m.is(k+1, cBase, "fixed") && k+1 < i:
 			return false // "couldn't fix the leak"
 		case m.inList(k, listDenies), m.is(k, cLacks, ""), m.is(k, cNeg, "") && strings.Contains(it.text, " "):
-			return true
+			return !m.inList(k, listStops) // "no deja de gotear"
 		case it.kinds.meets(symptomTalk):
 		case it.mark, it.num != nil, m.is(k, cItem, ""), it.point != "", i-k > 3:
 			return false
@@ -144,7 +144,8 @@ func (m *message) deniesAhead(k, i int) bool {
 	case m.text(k) == "zero" && m.isNum(k):
 		return false
 	}
-	return m.right(k, 2, true, func(j int) bool { return m.is(j, cBase, "fixed") && j < i }) < 0 // "couldn't fix the leak"
+	stops := func(j int) bool { return (m.is(j, cBase, "fixed") || m.inList(j, listStops)) && j < i }
+	return m.right(k, 2, true, stops) < 0 // "couldn't fix the leak", "will not stop dripping"
 }
 
 // listEnds tells whether the list that holds items k..i is joined by "or" or "nor".

@@ -197,7 +197,7 @@ func (m *message) ofSomethingElse(i int) bool {
 
 func (m *message) negRight(k int) bool {
 	switch m.text(k) {
-	case "not", "isnt", "no", "wasnt":
+	case "not", "isnt", "no", "wasnt", "arent", "werent":
 		return true
 	}
 	return false

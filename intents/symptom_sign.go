@@ -17,7 +17,7 @@ type symptomSign struct {
 // followed by one of the wordings it stands for.
 var symptomSigns = []symptomSign{
 	// "the cork is still in the relief", "relief has been isolated"
-	{name: assess.ReliefBlocked, says: signs(signBlocked), needs: []signSet{signs(signRelief)}},
+	{name: assess.ReliefBlocked, says: signs(signBlocked), needs: []signSet{signs(signRelief, signOutlet)}},
 	// "ball valve between the heater and its relief, and it's shut"
 	{name: assess.ReliefBlocked, says: signs(signOff), needs: []signSet{signs(signRelief), signs(signValve)}},
 	// "safety valve lets go at night"
@@ -26,14 +26,16 @@ var symptomSigns = []symptomSign{
 	{name: assess.GasSmell, says: signs(signSmell), needs: []signSet{signs(signGas)}, near: 6},
 	// "specks of gasket in her glass", "black goo"
 	{name: assess.DarkWater, says: signs(signRubber, signDark), needs: []signSet{signs(signBits)}, near: 4},
+	// "pepper flakes in the shower"
+	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signBits)}, near: 2},
 	// "a slug of brown"
 	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signBits)}, near: 4},
 	// "tub fills up charcoal"
 	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signWater, signTap)}},
 	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signWater, signTap)}},
 	// "looks like ink coming out the spout"
-	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
-	{name: assess.RustyWater, says: signs(signRustly), needs: []signSet{signs(signWater, signTap), signs(signLike)}},
+	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signWater, signTap, signTurns), signs(signLike)}},
+	{name: assess.RustyWater, says: signs(signRustly), needs: []signSet{signs(signWater, signTap, signTurns), signs(signLike)}},
 	// "a gray tinge"
 	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signTint)}, near: 1},
 	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signTint)}, near: 1},
@@ -46,6 +48,14 @@ var symptomSigns = []symptomSign{
 	{name: assess.Swings, says: signs(signFaint), needs: []signSet{signs(signFirm)}, bars: signs(signRelief)},
 	// "the needle keeps inching north"
 	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
+	// "the needle hunts", "pressure jumps around"
+	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signBang), near: 5},
+	// "can't run the tub and the washer", "flow is pitiful upstairs", "comes out slow at the tub"
+	{name: assess.LowFlow, says: signs(signCantRun), needs: []signSet{signs(signTap, signToilet, signOnce)}},
+	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3},
+	{name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)}, bars: signs(signAir, signDrain, signClimbs), near: 4},
+	// "puddle on the basement floor"
+	{name: assess.Leak, says: signs(signWet), needs: []signSet{signs(signSpot)}, bars: signs(signRain, signRelief), near: 4},
 	// "flapper's bad, runs on and on"
 	{name: assess.Leak, says: signs(signEndless), needs: []signSet{signs(signToilet, signTap)}},
 	// "plip plip all night"
@@ -72,10 +82,9 @@ func (m *message) readSigns() {
 			continue
 		}
 		rules := symptomSigns
-		if known := m.symptomIn(s); known == assess.ReliefDischarge {
+		known := m.symptomIn(s)
+		if known == assess.ReliefDischarge {
 			rules = rules[:2] // "no way for the relief to dump, its outlet is plugged"
-		} else if known != "" {
-			continue
 		}
 		seen, all := room[:0], signSet(0)
 		for i := se.from; i < se.to && len(seen) < cap(seen); i++ {
@@ -93,10 +102,12 @@ func (m *message) readSigns() {
 			for to < len(seen) && m.items[seen[to].at].seg == m.items[seen[from].at].seg {
 				to++
 			}
-			found = m.signsTell(rules, seen[from:to]) || found
+			if known == "" || len(rules) == 2 || !m.symptomInClause(seen[from].at) {
+				found = m.signsTell(rules, seen[from:to]) || found
+			}
 			from = to
 		}
-		if !found && len(seen) > 1 {
+		if !found && len(seen) > 1 && (known == "" || len(rules) == 2) {
 			m.signsTell(rules, seen)
 		}
 	}
@@ -110,6 +121,16 @@ func (m *message) symptomIn(s int) assess.SymptomName {
 		}
 	}
 	return ""
+}
+
+// symptomInClause tells whether a symptom, there or not, is known of the clause of item i.
+func (m *message) symptomInClause(i int) bool {
+	for k := range m.symptoms {
+		if at := m.symptoms[k].at; m.items[at].sent == m.items[i].sent && m.items[at].seg == m.items[i].seg {
+			return true
+		}
+	}
+	return false
 }
 
 // deniedIn tells whether a symptom is known to be absent by sentence s.
@@ -277,7 +298,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint) == 0 {
+	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint, signPoor, signCantRun) == 0 {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {

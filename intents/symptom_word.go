@@ -16,6 +16,9 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	name, other := assess.SymptomName(code), false
 	switch name {
 	case assess.Leak:
+		if m.gasLeaks(i) {
+			return assess.GasSmell, true
+		}
 		other = m.noLeak(i)
 	case assess.LowFlow:
 		return m.lowFlow(i), true
@@ -34,12 +37,25 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	case assess.GasSmell:
 		other = strings.Contains(m.text(i), "rotten") && m.waterNear(i) // "hot water smells like rotten eggs": the anode's
 	case assess.Swings:
+		if m.text(i) == "pressure all over" && m.inList(i-1, listWeak) {
+			return assess.LowFlow, true
+		}
 		other = m.otherSwing(i)
 	}
 	if other {
 		return noSymptom, true
 	}
 	return name, true
+}
+
+// gasLeaks reads a leak of gas: "gas is leaking somewhere", "no gas leaks", "la conexión del gas
+// tiene fuga".
+func (m *message) gasLeaks(i int) bool {
+	k := i - 1
+	for be(m.text(k)) || m.says(k, "has a", "got a", "tiene", "trae", "tiene una", "trae una", "a", "una") {
+		k--
+	}
+	return m.says(k, "gas", "propane")
 }
 
 // noLeak tells whether a word of leaking at item i tells none that is there.
