@@ -158,6 +158,8 @@ func (m *message) signsOf(i int) signSet {
 	if v, ok := m.val(i, cItem); ok {
 		if v == "gauge" {
 			return signs(signGauge)
+		} else if v == "drain_valve" {
+			return signs(signDrain)
 		}
 		return 0
 	}
@@ -305,7 +307,7 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		if m.items[seen[j].at].seg != m.items[at].seg {
 			break
 		}
-		if seen[j].set.has(signDeny) && !seen[j].set.has(signShut) {
+		if seen[j].set.has(signDeny) && !seen[j].set.has(signShut) && !m.deniesEnd(seen[j].at) {
 			return true
 		}
 	}
@@ -315,6 +317,11 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		}
 	}
 	return false
+}
+
+// deniesEnd tells whether the denial at item k is of an end: "no deja de tirar".
+func (m *message) deniesEnd(k int) bool {
+	return m.right(k, 2, false, func(j int) bool { return m.inList(j, listStops) }) >= 0
 }
 
 // leakIn tells whether clause seg of sentence s speaks of a leak.
