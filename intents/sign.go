@@ -12,56 +12,56 @@ type sign uint8
 
 // Signs of words; the lines "sign NAME: …" of the lexicon list the words.
 const (
-	signWater   sign = iota // water itself
-	signTap                 // where water comes out or is caught: tub, spout, bucket
-	signSupply              // what a house gets its water by: taps, supply, house
-	signPipe                // pipes, and what they run in: copper, wall
-	signGauge               // what shows a pressure: needle, dial
-	signRelief              // the relief valve and its pipe
-	signToilet              // what runs on: john, flapper
-	signGas                 // gas
-	signSmell               // stink, whiff
-	signDark                // ink, soot, grey
-	signRust                // tea, orange, rust
-	signBits                // specks, flakes, goo
-	signRubber              // what a hose sheds: rubber, gasket
-	signTurns               // leads to a colour: runs, went, looks
-	signLike                // likens: like, color, "as dark as"
-	signTint                // tinge, cast: of a colour before it
-	signDarkly              // what dark water is likened to: ink, soot
-	signRustly              // what rusty water is likened to: tea, whiskey
-	signAfter               // may follow a colour that is of no thing: out, at, again
-	signBang                // thump, kick, gunshot
-	signShuts               // what makes a bang: closes, flush
-	signDrips               // plip, drip
-	signEndless             // runs on, "won't shut"
-	signLetsGo              // of a relief valve: pops, "lets go"
-	signBlocked             // of a relief valve: corked, isolated
-	signValve               // a valve that does not belong on a relief pipe
-	signOff                 // shut, closed
-	signFirm                // blast, firehose
-	signFaint               // drizzle, weak
-	signClimbs              // inching, gaining
-	signShut                // nothing runs: "tap open" with "not one"
-	signGone                // of the supply: dry, quit
-	signNone                // zilch, squat
-	signHot                 // only the hot water
-	signHeeds               // asks to be told or to look: "call us if", "see if"
-	signWhen                // only says when: whenever, after
-	signThing               // a noun that is no equipment: tag, elevator
-	signDeny                // not, never, none
-	signPoor                // of a flow: poor, pitiful, "fallen off"
-	signFlow                // what a house wants enough of: pressure, stream
-	signSlow                // slowly
-	signDrain               // drains and traps: what is slow there is no supply
-	signAir                 // the air of a tank, whose pressure is none of the water's
-	signCantRun             // "can't run": two things at a time
-	signOnce                // "at once"
-	signUnsteady            // of a pressure: jumps, wavers
-	signWet                 // puddle, soaked
-	signSpot                // what should be dry: floor, ceiling
-	signRain                // what else makes wet: rain, mop
-	signOutlet              // the pipe of a relief valve where nothing else says so
+	signWater    sign = iota // water itself
+	signTap                  // where water comes out or is caught: tub, spout, bucket
+	signSupply               // what a house gets its water by: taps, supply, house
+	signPipe                 // pipes, and what they run in: copper, wall
+	signGauge                // what shows a pressure: needle, dial
+	signRelief               // the relief valve and its pipe
+	signToilet               // what runs on: john, flapper
+	signGas                  // gas
+	signSmell                // stink, whiff
+	signDark                 // ink, soot, grey
+	signRust                 // tea, orange, rust
+	signBits                 // specks, flakes, goo
+	signRubber               // what a hose sheds: rubber, gasket
+	signTurns                // leads to a colour: runs, went, looks
+	signLike                 // likens: like, color, "as dark as"
+	signTint                 // tinge, cast: of a colour before it
+	signDarkly               // what dark water is likened to: ink, soot
+	signRustly               // what rusty water is likened to: tea, whiskey
+	signAfter                // may follow a colour that is of no thing: out, at, again
+	signBang                 // thump, kick, gunshot
+	signShuts                // what makes a bang: closes, flush
+	signDrips                // plip, drip
+	signEndless              // runs on, "won't shut"
+	signLetsGo               // of a relief valve: pops, "lets go"
+	signBlocked              // of a relief valve: corked, isolated
+	signValve                // a valve that does not belong on a relief pipe
+	signOff                  // shut, closed
+	signFirm                 // blast, firehose
+	signFaint                // drizzle, weak
+	signClimbs               // inching, gaining
+	signShut                 // nothing runs: "tap open" with "not one"
+	signGone                 // of the supply: dry, quit
+	signNone                 // zilch, squat
+	signHot                  // only the hot water
+	signHeeds                // asks to be told or to look: "call us if", "see if"
+	signWhen                 // only says when: whenever, after
+	signThing                // a noun that is no equipment: tag, elevator
+	signDeny                 // not, never, none
+	signPoor                 // of a flow: poor, pitiful, "fallen off"
+	signFlow                 // what a house wants enough of: pressure, stream
+	signSlow                 // slowly
+	signDrain                // drains and traps: what is slow there is no supply
+	signAir                  // the air of a tank, whose pressure is none of the water's
+	signCantRun              // "can't run": two things at a time
+	signOnce                 // "at once"
+	signUnsteady             // of a pressure: jumps, wavers
+	signWet                  // puddle, soaked
+	signSpot                 // what should be dry: floor, ceiling
+	signRain                 // what else makes wet: rain, mop
+	signOutlet               // the pipe of a relief valve where nothing else says so
 )
 
 var signNames = map[string]sign{
