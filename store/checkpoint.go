@@ -18,7 +18,7 @@ import (
 // every commit tries by itself.
 const (
 	foldAfter = 400   // writes: 400 messages change some 8000 pages
-	tooLong   = 16000 // frames, 64 MiB
+	tooLong   = 32000 // frames, 64 MiB; in an older record, of larger pages, 128
 )
 
 // folding is the work beside the commits.

@@ -287,18 +287,18 @@ func TestADamagedFileIsDetectedAndABackupRestores(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	pages := len(whole) / 4096
+	pages := len(whole) / pageSize
 	for _, tt := range []struct {
 		name   string
 		change func([]byte) []byte
 	}{
-		{"cut by one page", func(b []byte) []byte { return b[:len(b)-4096] }},
+		{"cut by one page", func(b []byte) []byte { return b[:len(b)-pageSize] }},
 		{"cut in half", func(b []byte) []byte { return b[:len(b)/2] }},
 		{"cut within a page", func(b []byte) []byte { return b[:len(b)-1000] }},
-		{"a byte too many", func(b []byte) []byte { return append(b, make([]byte, 4096)...) }},
+		{"a byte too many", func(b []byte) []byte { return append(b, make([]byte, pageSize)...) }},
 		{"header overwritten", func(b []byte) []byte { copy(b, "nothing"); return b }},
-		{"a page of zeros", func(b []byte) []byte { clear(b[5*4096 : 6*4096]); return b }},
-		{"a page header flipped", func(b []byte) []byte { b[(pages/2)*4096] ^= 0x0f; return b }},
+		{"a page of zeros", func(b []byte) []byte { clear(b[5*pageSize : 6*pageSize]); return b }},
+		{"a page header flipped", func(b []byte) []byte { b[(pages/2)*pageSize] ^= 0x0f; return b }},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			_, err := spoil(t, path, tt.change)

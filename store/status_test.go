@@ -82,7 +82,7 @@ func TestIntegrityNamesADamagedFile(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for i := 4096 * 3; i < 4096*6 && i < len(body); i++ {
+	for i := len(body) - 6*pageSize; i < len(body)-3*pageSize; i++ { // behind what names the tables
 		body[i] = 0xff
 	}
 	if err := os.WriteFile(path, body, 0o600); err != nil {
