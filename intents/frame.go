@@ -116,35 +116,60 @@ func (f Frame) Asks() []Ask {
 // frameJSON is the frame on the wire: site is null when there is none,
 // statements never.
 type frameJSON struct {
-	Site       *string           `json:"site"`
-	Town       string            `json:"town,omitempty"`
-	Postcode   string            `json:"postcode,omitempty"`
-	Date       assess.Date       `json:"date,omitzero"`
+	headJSON
 	Statements []json.RawMessage `json:"statements"`
-	Unclear    []Unclear         `json:"unclear,omitempty"`
-	Answer     string            `json:"answer,omitempty"`
-	Amends     []Amendment       `json:"amends,omitempty"`
+	tailJSON
 }
+
+// headJSON and tailJSON are what stands before and behind the statements.
+type (
+	headJSON struct {
+		Site     *string     `json:"site"`
+		Town     string      `json:"town,omitempty"`
+		Postcode string      `json:"postcode,omitempty"`
+		Date     assess.Date `json:"date,omitzero"`
+	}
+	tailJSON struct {
+		Unclear []Unclear   `json:"unclear,omitempty"`
+		Answer  string      `json:"answer,omitempty"`
+		Amends  []Amendment `json:"amends,omitempty"`
+	}
+)
 
 // MarshalJSON writes the frame as one JSON object; each statement has its kind
 // first.
 func (f Frame) MarshalJSON() ([]byte, error) {
-	w := frameJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date, Unclear: f.Unclear, Answer: f.Answer, Amends: f.Amends, Statements: []json.RawMessage{}}
+	head := headJSON{Town: f.Town, Postcode: f.Postcode, Date: f.Date}
 	if f.Site != "" {
-		w.Site = &f.Site
+		head.Site = &f.Site
 	}
-	for _, s := range f.Statements {
+	out, err := json.Marshal(head)
+	if err != nil {
+		return nil, err
+	}
+	out = append(out[:len(out)-1], `,"statements":[`...)
+	for i, s := range f.Statements {
+		if i > 0 {
+			out = append(out, ',')
+		}
 		body, err := json.Marshal(s)
 		if err != nil {
 			return nil, fmt.Errorf("write %s statement: %w", s.Kind(), err)
 		}
-		head := fmt.Sprintf(`{"kind":%q`, s.Kind())
-		if len(body) > 2 {
-			head += ","
-		}
-		w.Statements = append(w.Statements, append([]byte(head), body[1:]...))
+		out = fmt.Appendf(out, `{"kind":%q`, s.Kind())
+		out = appendFields(out, body)
 	}
-	return json.Marshal(w)
+	out = append(out, ']')
+	tail, err := json.Marshal(tailJSON{f.Unclear, f.Answer, f.Amends})
+	return appendFields(out, tail), err
+}
+
+// appendFields ends an object that was begun with the fields of another.
+func appendFields(out, object []byte) []byte {
+	if len(object) > len("{}") {
+		out = append(out, ',')
+	}
+	return append(out, object[1:]...)
 }
 
 // UnmarshalJSON reads what MarshalJSON writes. Keys it does not know are

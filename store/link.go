@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io"
 	"reflect"
+	"slices"
 
 	"github.com/mattn/go-sqlite3"
 )
@@ -30,7 +31,8 @@ type wire struct {
 	// lost is the fault by which SQLite ended a transaction by itself. What
 	// followed would be kept statement by statement, so nothing may.
 	lost error
-	open bool // a transaction was begun
+	open bool                // a transaction was begun
+	args []driver.NamedValue // bound last; SQLite has its own copy of them
 }
 
 // on runs do with a connection of the pool. What do leaves open is rolled back.
@@ -77,7 +79,7 @@ func (w *wire) run(query string, args []any) (id, changed int64, err error) {
 	if w.lost != nil {
 		return 0, 0, w.lost
 	}
-	values, err := bind(args)
+	values, err := w.bind(args)
 	if err != nil {
 		return 0, 0, err
 	}
@@ -96,7 +98,7 @@ func (w *wire) rows(query string, args []any, do func([]driver.Value) error) (er
 	if w.lost != nil {
 		return w.lost
 	}
-	values, err := bind(args)
+	values, err := w.bind(args)
 	if err != nil {
 		return err
 	}
@@ -123,12 +125,11 @@ func (w *wire) rows(query string, args []any, do func([]driver.Value) error) (er
 	}
 }
 
-// bind turns arguments into the driver's values.
-func bind(args []any) ([]driver.NamedValue, error) {
-	if len(args) == 0 {
-		return nil, nil
-	}
-	values := make([]driver.NamedValue, len(args))
+// bind turns arguments into the driver's values, which are good until the next
+// statement.
+func (w *wire) bind(args []any) ([]driver.NamedValue, error) {
+	values := slices.Grow(w.args[:0], len(args))[:len(args)]
+	w.args = values
 	for i, a := range args {
 		v := a
 		switch a := a.(type) {

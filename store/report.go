@@ -67,13 +67,13 @@ type keptReading struct {
 	Fair assess.Fair
 }
 
-// MarshalJSON writes the reading as the list that the table's comment tells.
-func (k keptReading) MarshalJSON() ([]byte, error) {
+// list is the reading as the table's comment tells it.
+func (k keptReading) list() []any {
 	peak := 0
 	if k.Peak {
 		peak = 1
 	}
-	return json.Marshal([]any{k.PSI, k.Point, k.Heater, k.Flow, peak, k.When, k.Side, k.Fair})
+	return []any{k.PSI, k.Point, k.Heater, k.Flow, peak, k.When, k.Side, k.Fair}
 }
 
 // Judge keeps a new verdict on a report that Reports returned and its readings.
@@ -94,13 +94,14 @@ func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.
 // keep makes what a report's row says of a verdict; main tells that a fair
 // reading of the street's main is among the readings.
 func keep(v Verdict, read []assess.Reading, judged []assess.JudgedReading) (k kept, main bool, err error) {
-	list := make([]keptReading, len(read))
+	list := make([][]any, len(read))
 	for i, r := range read {
-		list[i] = keptReading{r, assess.UnsureSide, assess.Doubtful}
+		k := keptReading{r, assess.UnsureSide, assess.Doubtful}
 		if i < len(judged) {
-			list[i].Side, list[i].Fair = judged[i].Side, judged[i].Fair
+			k.Side, k.Fair = judged[i].Side, judged[i].Fair
 		}
-		main = main || list[i].Side == assess.StreetSide && list[i].Fair == assess.FairYes
+		main = main || k.Side == assess.StreetSide && k.Fair == assess.FairYes
+		list[i] = k.list()
 	}
 	readings, err := json.Marshal(list)
 	return kept{v, string(readings)}, main, err

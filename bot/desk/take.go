@@ -248,7 +248,7 @@ func (t *turn) read() error {
 		return err
 	}
 	frame = t.short(frame, post)
-	if t.unkept, err = json.Marshal(frame); err != nil {
+	if t.unkept, err = frame.MarshalJSON(); err != nil {
 		return err
 	}
 	t.m.Frame = t.unkept
@@ -317,7 +317,7 @@ func (t *turn) file(m store.Message, site int64) error {
 }
 
 func (t *turn) understood(f intents.Frame) error {
-	raw, err := json.Marshal(f)
+	raw, err := f.MarshalJSON()
 	if err != nil {
 		return err
 	}
