@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
+	"sync"
 	"sync/atomic"
 	"syscall"
 	"testing"
@@ -52,13 +53,14 @@ func oneRow(b *testing.B) func() {
 	}
 }
 
-// BenchmarkDurableTurns keeps rows and messages by turns, so that a disk's
-// moods meet both: a message's rate in that of rows, in percent, on the average
-// and of the quickest twentieth of each.
+// BenchmarkDurableTurns keeps rows, messages and bursts of messages by turns, so
+// that a disk's moods meet all: a message's rate in that of rows, in percent, on
+// the average and of the quickest twentieth of each, and that of a message in a
+// burst.
 func BenchmarkDurableTurns(b *testing.B) {
-	const turn = 20
+	const turn, burst = 20, 64
 	row, s, n := oneRow(b), benchShop(b), 0
-	var rows, takes []time.Duration
+	var rows, takes, bursts []time.Duration
 	for b.Loop() {
 		for range turn {
 			start := time.Now()
@@ -73,6 +75,19 @@ func BenchmarkDurableTurns(b *testing.B) {
 			takes = append(takes, time.Since(start))
 			n++
 		}
+		start := time.Now()
+		var all sync.WaitGroup
+		for range burst {
+			m := benchMessage(n)
+			n++
+			all.Go(func() {
+				if err := s.desk.Take(context.Background(), m); err != nil {
+					b.Error(err)
+				}
+			})
+		}
+		all.Wait()
+		bursts = append(bursts, time.Since(start)/burst)
 	}
 	mean := func(list []time.Duration) (sum time.Duration) {
 		for _, d := range list {
@@ -84,6 +99,7 @@ func BenchmarkDurableTurns(b *testing.B) {
 	slices.Sort(takes)
 	quick := len(rows) / 20
 	b.ReportMetric(100*float64(mean(rows))/float64(mean(takes)), "%rate")
+	b.ReportMetric(100*float64(mean(rows))/float64(mean(bursts)), "%burst")
 	b.ReportMetric(100*float64(rows[quick])/float64(takes[quick]), "%quick")
 	b.ReportMetric(float64(rows[quick]), "quick-row-ns")
 	b.ReportMetric(float64(takes[quick]), "quick-take-ns")
