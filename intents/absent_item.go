@@ -170,3 +170,19 @@ func (m *message) tickedOff(i int) bool {
 	}
 	return i == m.sents[m.items[i].sent].from || m.items[i-1].mark
 }
+
+// tickedChecks makes "check", ticked off in a list, the check valve: "Tank: 2 gal / Check: none".
+func (m *message) tickedChecks() {
+	for i := range m.items {
+		if m.text(i) != "check" || i > 0 && !m.items[i-1].mark {
+			continue
+		}
+		k := i + 1
+		for m.isMark(k, ":", "-", "=", "?") {
+			k++
+		}
+		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) && m.stopAt(k+1) {
+			m.say(i, "bfp")
+		}
+	}
+}

@@ -24,6 +24,8 @@ func (m *message) build() {
 		m.openAll()
 	}
 	m.units()
+	m.tickedChecks()
+	m.namedLast()
 	m.joinRows()
 	m.cut()
 }

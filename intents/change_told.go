@@ -160,6 +160,9 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg && !m.pointInSentence(it.sent) && m.closesWell(i) {
 		return roleSetting, "found at", true // "found the prv on 75 and that's where I left it"
 	}
+	if r, why, ok := m.leavesAt(part, i, j); ok {
+		return r, why, true
+	}
 	if role, why, ok := m.movedBeside(part, i, j); ok {
 		return m.settledAt(part, i, role, why)
 	}
@@ -200,6 +203,27 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 			it.owner = v.at + 1
 			return roleTo, "set, and told what it was", true
 		}
+	}
+	return 0, "", false
+}
+
+// leavesAt reads what a regulator was left at with no change told: "left the reg at 62". After
+// a deed on it that is what the deed set it to.
+func (m *message) leavesAt(part, i, j int) (role, string, bool) {
+	alone := j < 0 || m.clauseStart(j) != m.clauseStart(i)
+	if !alone || m.remembered(i) || !m.is(part, cItem, "prv") || m.items[part].seg != m.items[i].seg || !m.leadsIn(i, "leavesat") || !m.settingLike(i) ||
+		m.pointBetween(m.clauseStart(i)-1, m.clauseEnd(i)) {
+		return 0, "", false
+	}
+	v := m.deedBefore(i, "prv")
+	switch {
+	case v == nil:
+		return roleSetting, "left at", true
+	case m.items[v.at].sent < m.items[i].sent && !m.ownsNumberAs(v.at, roleTo):
+		m.items[i].owner = v.at + 1
+		return roleTo, "left at after the work", true
+	case m.ownsNumberAs(v.at, roleTo):
+		return roleIgnored, "left at, and told before", true
 	}
 	return 0, "", false
 }

@@ -267,7 +267,25 @@ func (m *message) saidOfAll(item, i int) bool {
 			return false
 		}
 	}
-	return all
+	return all || m.says(i+1, "both", "all", "each", "ambos", "ambas", "todos", "todas", "los 2", "los dos", "all 3", "all three")
+}
+
+// listBehind gives a year told of everything to each thing of the list behind it: "all 2019: prv,
+// tank, heater".
+func (m *message) listBehind(a attribute, items []mentionOf) bool {
+	if a.what != "year" || m.text(a.at+1) != ":" || m.left(a.at, 8, false, func(k int) bool { return m.says(k, "all", "everything", "todo") }) < 0 {
+		return false
+	}
+	y, given, last := m.fullYear(m.items[a.at].value), 0, a.at+1
+	for _, x := range items {
+		if x.at < a.at || m.items[x.at].sent != m.items[a.at].sent || given > 0 && !m.onlyMarks(last, x.at) {
+			continue
+		}
+		f := m.equipment.get(x.item, x.at)
+		f.InstalledYear, f.said = &y, true
+		given, last = given+1, x.at
+	}
+	return given > 1
 }
 
 // bothOf gives a condition told of two things in a sentence of its own to the two told

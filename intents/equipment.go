@@ -265,7 +265,7 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if it := &m.items[a.at]; it.takesOver {
 		said.at = it.inherits // "prv 2010, no wait 2012"
 	}
-	if m.bothOf(a, items) {
+	if m.bothOf(a, items) || m.listBehind(a, items) {
 		return
 	}
 	owner, old, ok := m.ownerOf(said, items)
@@ -340,6 +340,9 @@ func (m *message) give(a attribute, items []mentionOf) {
 	}
 	f := m.equipment.get(owner, a.at)
 	it := &m.items[a.at]
+	if m.otherOfTwo(a.at, owner, f, a.what) {
+		return
+	}
 	switch a.what {
 	case "year":
 		y := m.fullYear(it.value)

@@ -277,7 +277,7 @@ func (m *message) quantified(i int) bool {
 			"tres", "two":
 			return true
 		}
-		if m.items[k].num != nil && m.items[k].num.words && m.items[k].value <= 4 {
+		if n := m.items[k].num; n != nil && n.words && m.items[k].value <= 4 && m.items[k].unit != "other" {
 			return true
 		}
 	}

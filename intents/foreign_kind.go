@@ -24,6 +24,11 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "measured, but no pressure", true
 	case m.scaldCheck(i):
 		return "a temperature", true
+	case m.hotTap(i):
+		if !m.warmth(i) {
+			m.askWarm(i)
+		}
+		return "a pressure or a temperature", true
 	case m.minutesIn(i):
 		return "minutes to come", true
 	case m.soManyFor(i), m.askedFor(i):
@@ -166,6 +171,9 @@ func (m *message) lengthOf(i int) bool {
 func (m *message) farFrom(i int) bool {
 	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
 		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
+	}
+	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !m.is(i+2, cItem, "") && !strings.Contains(m.text(i+2), "regul") {
+		return true // "30 arriba de la calle"
 	}
 	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
 		return false

@@ -36,7 +36,13 @@ func (m *message) heaterSize(i int) bool {
 	default:
 		return false
 	}
-	if !it.num.integer || m.pointInClause(i) {
+	if !it.num.integer || it.unit != "" {
+		return false
+	}
+	if m.says(i-1, "de", "of") && (m.is(i-2, cItem, "heater") || m.is(i-2, cItem, "tank") && m.itemCode(i-2, "tank") == "heater") {
+		return true // "boiler de 50 en la cochera"
+	}
+	if m.pointInClause(i) {
 		return false
 	}
 	if m.inHeaterRow(i) {

@@ -48,6 +48,7 @@ func (m *message) numbers() {
 	}
 	m.fromBefore()
 	m.corrections()
+	m.twoSettings()
 }
 
 // ordinal tells whether number item i is one in a row: "80th".

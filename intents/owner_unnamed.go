@@ -173,6 +173,9 @@ func (m *message) carriedEquipment(at int, what string) string {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			c := m.itemCode(k, v)
 			if c != "gauge" && compatible(what, c, "", value) {
+				if m.equipment.absent(c) {
+					return "" // "no prv. copper from 1962"
+				}
 				return c
 			}
 		}

@@ -75,6 +75,13 @@ func (m *message) highLeads(i int) int {
 	if t := m.text(i); (strings.HasSuffix(t, " high") || strings.HasSuffix(t, " max") || strings.HasSuffix(t, " peak")) && m.isNum(i+1) {
 		return i + 1
 	}
+	k := i + 1
+	for m.says(k, "at", "says", "said", "reads", "read", "shows", "showing", "on") || be(m.text(k)) || m.isMark(k, ":", "=") {
+		k++
+	}
+	if m.is(i, cHint, "needle") && k > i+1 && m.isNum(k) {
+		return k // "washer 76 with the lazy hand at 141"
+	}
 	return -1
 }
 

@@ -313,6 +313,9 @@ func (m *message) serviceNeeded(i int) bool {
 	if orderForm(m.text(i)) && (m.laterIn(i) || m.left(i, 4, true, later) >= 0) && !m.denied(i) {
 		return true // "flush the heater next visit"
 	}
+	if m.offered(i) {
+		return true
+	}
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
 		switch m.text(k) {
 		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend", "recommended", "quoted", "ocupa", "has to be":
@@ -323,6 +326,20 @@ func (m *message) serviceNeeded(i int) bool {
 		}
 	}
 	return false
+}
+
+// offered tells whether the service at item i is what was needed or quoted, told with its heater
+// or the customer between: "quoted her a heater flush", "needs a heater flush".
+func (m *message) offered(i int) bool {
+	k := i - 1
+	for m.is(k, cDeterminer, "") || m.is(k, cItem, "heater") || m.says(k, "her", "him", "them", "to") {
+		k--
+	}
+	if k < 0 || m.items[k].seg != m.items[i].seg || m.denied(k) {
+		return false
+	}
+	t := m.text(k)
+	return m.quotes(t) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted" || m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
 }
 
 // headsVisit tells whether a follow-up named at the head of a report is the visit

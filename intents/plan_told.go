@@ -84,7 +84,7 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 			}
 		case "charged", "flushed", "rebuilt", "fixed", "mended":
 			needed := m.is(i-1, cTarget, "") && strings.HasSuffix(m.text(i-1), " be") // "heater needs to be flushed"
-			if needed || m.momentIn(s) || m.laterIn(i) {
+			if needed || m.momentIn(s) || m.laterIn(i) || m.offered(i) {
 				return action{at: i, code: assess.OtherAction, needed: true}, true
 			}
 		}

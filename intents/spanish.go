@@ -274,6 +274,9 @@ func (m *message) nameNew(i int) bool {
 // unwanted tells whether the item at i is one that somebody does not want: "no quiere
 // tanque", "doesn't want a softener".
 func (m *message) unwanted(i int) bool {
+	if m.is(i-1, cPart, "new") && m.left(i, 4, false, m.turnsOffer) >= 0 {
+		return true // "turned down the new tank"
+	}
 	return m.left(i, 3, false, func(k int) bool {
 		switch m.text(k) {
 		case "quiere", "quieren", "quiso", "quisieron", "ocupa", "ocupan", "necesita", "want", "wanted", "need", "needs", "declined":

@@ -133,8 +133,13 @@ func tokenize(c clean, d *scratch) []token {
 			i += 3
 		case b == '.' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1):
 			t := digits(s, i, d)
-			if t.span.to == i {
-				i++ // ".85.7" is no decimal: the point says nothing
+			if t.span.to == i { // ".85.7" is no number: which point is the slip nobody knows
+				n := i + 1
+				for n < len(s) && (isDigit(s[n]) || s[n] == '.') {
+					n++
+				}
+				add(token{kind: mark, raw: s[i:n], text: ".", span: span{i, n}})
+				i = n
 				continue
 			}
 			i = t.span.to

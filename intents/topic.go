@@ -70,6 +70,9 @@ func (m *message) itemCode(k int, v string) string {
 			return "heater"
 		}
 	}
+	if m.text(k+1) == "de" && m.isNum(k+2) && m.items[k+2].unit == "" && m.items[k+2].value >= 30 {
+		return "heater" // "tanque de 80 puesto a 140"
+	}
 	if m.text(k+1) == "up to" && m.text(k+2) == "temp" || m.text(k+2) == "up to" && m.text(k+3) == "temp" {
 		return "heater" // "tank's up to temp"
 	}

@@ -88,6 +88,9 @@ func (m *message) units() {
 				}
 				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(out, it, n, next, glued) {
 					it.unit = u
+					if m.p.has(n.tags, cItem, "heater") || m.p.has(n.tags, cItem, "prv") {
+						break // "two heaters, one set 120": they are spoken of
+					}
 					// "12 yrs old", "60 C": words beyond the unit stay
 					i++
 					if u == "deg" && i+1 < len(m.items) && m.items[i+1].n == 1 {
@@ -106,6 +109,9 @@ func (m *message) units() {
 		if pressureUnit(it.unit) && it.num.integer && i+2 < len(m.items) && m.items[i+1].text == "y" && (m.items[i+2].text == "medio" || m.items[i+2].text == "media") {
 			it.value += 0.5 // "tres bares y medio"
 			i += 2
+		}
+		if n := len(out) - 1; it.unit == "other" && it.value <= 6 && n >= 0 && m.says(n, "running", "corriendo") {
+			m.say(n, "flowing") // "running two taps 58"
 		}
 		keep(it)
 	}

@@ -115,13 +115,30 @@ func (m *message) noDeed(i int, what string) bool {
 	case "replaced":
 		return m.switchesPower(i)
 	case "set":
-		return m.booked(i) // "prv swap set for june 24"
+		return m.booked(i) || m.turnsOffer(i) // "prv swap set for june 24"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
 	case "charged":
 		return m.text(i) == "charged" && m.chargesFee(i)
 	}
 	return false
+}
+
+// turnsOffer tells whether "turned down" at item i is what somebody said to an offer: "she turned
+// down the new prv", "they turned the swap down".
+func (m *message) turnsOffer(i int) bool {
+	if !strings.HasPrefix(m.text(i), "turned") || !person(m.text(i-1)) && !m.is(i-1, cWhose, "person") {
+		return false
+	}
+	down, offer := strings.HasSuffix(m.text(i), "down"), false
+	for k := i + 1; k < m.clauseEnd(i); k++ {
+		if m.items[k].num != nil {
+			return false
+		}
+		down = down || m.text(k) == "down"
+		offer = offer || m.is(k, cPart, "new") || m.is(k, cHint, "jobnoun") || m.is(k, cHint, "quoted")
+	}
+	return down && offer
 }
 
 // chargesFee tells whether "charged" at item i is about money: "charged her 90 for the call".

@@ -111,6 +111,8 @@ func (m *message) objectBehind(v *verb) (string, int) {
 			return "expansion_tank", k
 		case putsIn && m.items[k].point == "heater_drain":
 			return "drain_valve", k
+		case m.says(k, "then", "but", "luego", "pero"): // "heater dialed at 125 then prv 2008"
+			return "", -1
 		case m.text(k) == "no", m.is(k, cDid, "") && k > v.at+1, m.items[k].mark && !m.says(k, "(", ")", ":", "/", "\""):
 			return "", -1
 		case m.is(k, cSym, "leak") && oneOf(v.what, "fixed", "replaced"):

@@ -1,0 +1,56 @@
+package intents
+
+import "strings"
+
+// hotTap tells whether the number at i may be how warm the water of a tap is: "tub came out 121",
+// "shower is 118 hot". A colleague would ask.
+func (m *message) hotTap(i int) bool {
+	it := &m.items[i]
+	if !it.num.integer || !it.within(100, 160) {
+		return false
+	}
+	tap, hot := false, m.runsWarm(i-1)
+	from, to := m.clauseStart(i), m.clauseEnd(i)
+	for k := from; k < to; k++ {
+		switch {
+		case m.is(k, cHint, "ofpressure"), m.is(k, cItem, ""), m.is(k, cHint, "measured"):
+			return false
+		case m.is(k, cState, ""), m.is(k, cStatic, ""), m.is(k, cPeak, ""):
+			return false
+		}
+		p := m.items[k].point
+		tap = tap || p == "kitchen" || p == "bath"
+		hot = hot || hotWord(m.text(k)) && abs(k-i) <= 4
+	}
+	if !hot && m.isMark(to, ",") { // "140 out of the tub, way too hot"
+		hot = m.closes(to+2) && hotWord(m.text(to+2)) || m.closes(to+3) && hotWord(m.text(to+3)) && m.text(to+2) == "too"
+	}
+	return tap && hot
+}
+
+// runsWarm tells whether item k leads from a tap to what comes out of it.
+func (m *message) runsWarm(k int) bool {
+	if m.says(k, "at", "a", "en") {
+		k--
+	}
+	return m.is(k, cHint, "runsout")
+}
+
+func hotWord(s string) bool {
+	for _, w := range [...]string{"hot", "scalding", "scald", "caliente", "hirviendo"} {
+		if s == w || strings.HasPrefix(s, w+" ") || strings.HasSuffix(s, " "+w) {
+			return true
+		}
+	}
+	return false
+}
+
+// askWarm asks whether a number is a pressure or a temperature.
+func (m *message) askWarm(i int) {
+	span := m.span(i, i+1)
+	ask := "Is " + span + " the pressure or the temperature of the water?"
+	if m.spanish() {
+		ask = "¿" + span + " es la presión o la temperatura del agua?"
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"pressure", "temperature"}, Ask: ask})
+}

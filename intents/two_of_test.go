@@ -1,0 +1,94 @@
+package intents
+
+import "testing"
+
+// A thing that is named only at the end is the one that all was told of.
+func TestThingsNamedLast(t *testing.T) {
+	says(t, [][2]string{
+		{"put it at 58, the prv i mean", "set_prv to 58"},
+		{"put it at 55, the regulator. rear 56 after", "56 rear_bibb after; set_prv to 55"},
+		{"set it to 62. the regulator that is", "set_prv to 62"},
+		{"bumped it up to 65 (the prv)", "set_prv to 65"},
+		{"pumped it to 60, the tank i mean", "charged_tank to 60"},
+		{"set it at 120, the heater not the prv", "heater 120 F"},
+		{"brought it from 90 to 60, the prv", "set_prv to 60 from 90"},
+		{"it's set at 60, the prv", "prv set 60"},
+		{"its a 2011, the prv", "prv year 2011"},
+		{"it's 12 years old, the heater that is", "heater year 2014"},
+		{"it's from 2008. the prv i mean", "prv year 2008"},
+		{"it's shot, the tank i mean", "expansion_tank failed"},
+		{"lo puse en 58, el tanque digo", "charged_tank to 58"},
+		{"la deje en 60, la reguladora digo", "set_prv to 60"},
+		{"left the prv at 60, rear 61", "61 rear_bibb; prv set 60"},
+		{"rebuilt the prv. left the reg at 58", "rebuilt_prv to 58"},
+	})
+}
+
+// A house may have two of a thing: what differs is left out.
+func TestTwoOfAThing(t *testing.T) {
+	says(t, [][2]string{
+		{"two regs here. upper set 60, lower set 75", ""},
+		{"upper reg set 60, lower reg set 75", ""},
+		{"first prv set 60, second prv set 75", ""},
+		{"2 regulators, domestic set at 55, yard set at 80", ""},
+		{"two heaters, one set 120 other set 140", ""},
+		{"upstairs heater 2010, downstairs heater 2016", ""},
+		{"heater 1 40 gal gas 2010, heater 2 50 gal gas 2016", "heater gas"},
+		{"2 water heaters, both 2015, both 50 gal", "heater year 2015 50 gal"},
+		{"prv was set 75, set it to 60", "set_prv to 60 from 75"},
+	})
+}
+
+// What a house lacks has no age, and what everything has in common everything has.
+func TestYearsOfAllAndOfNothing(t *testing.T) {
+	says(t, [][2]string{
+		{"no prv. copper from 1962", "prv none"},
+		{"no exp tank. old galvanized. from 1962", "expansion_tank none"},
+		{"no prv. 12 yrs old", "prv none"},
+		{"no tank. 2012 heater", "expansion_tank none; heater year 2012"},
+		{"no hay reguladora. tubería de 1962", "prv none"},
+		{"everything in the closet is 2019", "ask none"},
+		{"all 2019: prv, tank, heater", "expansion_tank year 2019; heater year 2019; prv year 2019"},
+		{"everything down there is from 2019: heater, tank, softener", "expansion_tank year 2019; heater year 2019; softener year 2019"},
+		{"heater/tank/prv all same year 2019", "expansion_tank year 2019; heater year 2019; prv year 2019"},
+		{"PRV 2009, check none, tank none", "check_valve none; expansion_tank none; prv year 2009"},
+		{"Heater: 40 gal\ncheck: none", "check_valve none; heater 40 gal"},
+		{"check? none", "check_valve none"},
+	})
+}
+
+// What was offered and refused is neither done nor there.
+func TestOffersRefused(t *testing.T) {
+	says(t, [][2]string{
+		{"he turned down the new prv", "ask none"},
+		{"they turned the new prv down", "ask none"},
+		{"owner turned down the new tank", "ask none"},
+		{"turned down the new prv to 60", "set_prv to 60"},
+		{"quoted a heater flush", "plan other"},
+		{"quoted her a heater flush", "plan other"},
+		{"quoted a flush on the heater", "plan other"},
+		{"needs a heater flush", "plan other"},
+		{"le coticé lavado del boiler", "plan other"},
+		{"wanted to flush the heater, drain valve is stuck", "drain_valve failed"},
+		{"heater dialed at 125 then prv 2008", "heater 125 F; prv year 2008"},
+	})
+}
+
+// The warmth of a tap, the size of a heater and the lie of a house are no pressures.
+func TestNumbersOfOtherThings(t *testing.T) {
+	says(t, [][2]string{
+		{"tub came out 121", ""},
+		{"shower is 118 hot", ""},
+		{"kitchen hot 128, pressure 62", "62 kitchen"},
+		{"got 140 out of the tub, way too hot", ""},
+		{"boiler de 50 en la cochera", "heater 50 gal"},
+		{"calentador de 40 en la cocina", "heater 40 gal"},
+		{"tanque de 80 puesto a 140", "heater 80 gal 140 F"},
+		{"30 arriba de la calle", "ask none"},
+		{"running two taps 58, 12 Elm", "58 flowing"},
+		{"rear 70, running two taps 58, 12 Elm", "58 rear_bibb flowing; 70 rear_bibb"},
+		{"12 Elm St, lazy hand says 141 at the washer, settles 76", "141 laundry peak; 76 laundry"},
+		{"12 Elm St, laundry 76 w lazy hand at 141", "141 laundry peak; 76 laundry"},
+		{"12 Elm St, lazy hand 141 laundry, main needle 76", "141 laundry peak; 76 laundry"},
+	})
+}
