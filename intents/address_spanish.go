@@ -184,7 +184,7 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		k++
 	}
 	t := &toks[k]
-	if !speaksSpanish(toks) {
+	if !p.lex.speaksSpanish(toks) {
 		return a, false
 	}
 	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " || year(t.num.value) && sep == " " {

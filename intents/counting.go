@@ -19,9 +19,9 @@ func spelled(toks []token) []token {
 		}
 		switch {
 		case t.kind == mark && t.text == "..." && len(t.raw) > 3:
-			t.text = ":"
+			t.becomes(mark, ":")
 		case t.kind == mark && t.text == "." && !t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && !toks[i+1].glued && toks[i+1].kind != mark:
-			t.text = ":" // "Recirculation pump . none"
+			t.becomes(mark, ":") // "Recirculation pump . none"
 		case t.kind == mark && t.text == "?" && next(1) == "?":
 			continue
 		case t.kind == mark && t.text == "?" && next(1) == "," && len(out) > 0 && ageWord(out[len(out)-1].text):
@@ -53,7 +53,8 @@ func spelled(toks []token) []token {
 				out = out[:len(out)-1]
 			}
 			out = append(out, asWord(t, count, t))
-			t.text, t.raw = "years", "years"
+			t.becomes(word, "years")
+			t.raw = "years"
 		}
 		out = append(out, t)
 	}
@@ -79,7 +80,8 @@ func ageWord(s string) bool {
 
 // asWord is a token that stands for those up to last.
 func asWord(t token, text string, last token) token {
-	t.kind, t.text, t.raw = word, text, text
+	t.becomes(word, text)
+	t.raw = text
 	t.span.to = last.span.to
 	return t
 }

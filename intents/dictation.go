@@ -27,11 +27,11 @@ func (m *message) punctuate(toks []token) []token {
 		if said > 0 && real == 0 && t.kind == word {
 			switch t.text {
 			case "comma", "coma":
-				t.kind, t.text = mark, ","
+				t.becomes(mark, ",")
 			case "period":
-				t.kind, t.text = mark, "."
+				t.becomes(mark, ".")
 			case "newline":
-				t.kind, t.text = mark, "\n"
+				t.becomes(mark, "\n")
 			}
 		}
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && dotted(toks[i-1].text) {
@@ -119,7 +119,8 @@ func ohDigits(toks []token) []token {
 		}
 		for _, k := range [...]int{i - 1, i + 1} {
 			t := &toks[k]
-			t.kind, t.text, t.num = word, digitWords[int(t.num.value)], nil
+			t.becomes(word, digitWords[int(t.num.value)])
+			t.num = nil
 		}
 	}
 	return toks
@@ -135,7 +136,8 @@ func slippedDigits(toks []token) []token {
 		}
 		switch {
 		case t.kind == number && (t.glued || endsNumber(toks, i+1)) && numberWords[toks[k].text].class == 'x' && len(t.num.digits) == 1 && t.num.value > 0:
-			t.kind, t.text, t.num, t.glued = word, digitWords[int(t.num.value)], nil, false
+			t.becomes(word, digitWords[int(t.num.value)])
+			t.num, t.glued = nil, false
 			if k < i-1 {
 				toks = append(toks[:i-1], toks[i:]...)
 			}
@@ -170,7 +172,8 @@ func joinBefore(toks []token) []token {
 	for i := 1; i < len(toks); i++ {
 		n := &toks[i]
 		if n.kind == number && n.num.digits == "2" && n.glued && toks[i-1].text == "h" && i+1 < len(toks) && toks[i+1].glued && toks[i+1].text == "o" {
-			toks[i-1].text, toks[i-1].span.to = "h2o", toks[i+1].span.to
+			toks[i-1].becomes(word, "h2o")
+			toks[i-1].span.to = toks[i+1].span.to
 			toks = append(toks[:i], toks[i+2:]...)
 			continue
 		}
@@ -186,7 +189,8 @@ func joinBefore(toks []token) []token {
 				continue
 			}
 		}
-		toks[i-1].text, toks[i-1].span.to = "b4", n.span.to
+		toks[i-1].becomes(word, "b4")
+		toks[i-1].span.to = n.span.to
 		toks = append(toks[:i], toks[i+1:]...)
 	}
 	return toks
@@ -205,14 +209,15 @@ func arrows(toks []token) []token {
 		}
 		if n > i && n < len(toks) && toks[n].kind == mark && toks[n].text == ">" && toks[n].glued {
 			t := toks[n]
-			t.kind, t.text, t.raw, t.glued = word, "to", "to", false
+			t.becomes(word, "to")
+			t.raw, t.glued = "to", false
 			t.span.from = toks[i].span.from
 			out = append(out, t)
 			i = n
 			continue
 		}
 		if toks[i].kind == mark && toks[i].text == "→" {
-			toks[i].kind, toks[i].text = word, "to"
+			toks[i].becomes(word, "to")
 		}
 		out = append(out, toks[i])
 	}
@@ -258,7 +263,7 @@ func joinSlips(toks []token) []token {
 		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word && toks[i+1].glued {
 			if l := letterBelow(t.num.digits); l != "" && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
 				w := &out[n-1]
-				w.text += l + toks[i+1].text
+				w.becomes(word, w.text+l+toks[i+1].text)
 				w.raw += t.raw + toks[i+1].raw
 				w.span.to = toks[i+1].span.to
 				i++

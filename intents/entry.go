@@ -16,6 +16,9 @@ type entry struct {
 	heads  bool   // begins a street's name of two words
 	calle  bool   // begins a street's name in Spanish
 	number bool   // stands in a number told in words
+	thanks bool   // a word of thanks that may end a message
+	tells  tongue // the language that it tells, as a small word
+	sees   glance // the steps that look for it
 }
 
 // stranger is the entry of every word that the lexicon does not know.
@@ -99,9 +102,18 @@ func (l *lexicon) enter() {
 	for w := range l.heads {
 		l.entry(w).heads = true
 	}
+	for w := range l.thanks {
+		l.entry(w).thanks = true
+	}
 	for w := range numberWords {
 		l.entry(w).number = true
 	}
+	for lang, words := range smallWords {
+		for _, w := range words {
+			l.entry(w).tells = lang
+		}
+	}
+	l.enterGlances()
 	for w := range spanishStreet {
 		l.entry(w).calle = true
 	}

@@ -284,8 +284,11 @@ func (m *message) put(words string, from, to int) string {
 
 // at returns the byte of the message that a byte of the clean text stems from.
 func (c clean) at(i int) (int, bool) {
-	if i < 0 || i >= len(c.from) {
+	if i < 0 || i >= len(c.text) {
 		return 0, false
+	}
+	if c.from == nil {
+		return i, true
 	}
 	return int(c.from[i]), true
 }

@@ -22,7 +22,7 @@ func (p *Parser) thanked(toks []token) []token {
 		n--
 	}
 	from := n
-	for from > 0 && toks[from-1].kind == word && !toks[from-1].quoted && p.lex.thanks[toks[from-1].text] {
+	for from > 0 && toks[from-1].kind == word && !toks[from-1].quoted && p.lex.of(&toks[from-1]).thanks {
 		from--
 	}
 	if from == n {
@@ -43,9 +43,9 @@ func (p *Parser) hail(toks []token) int {
 	if len(toks) < 2 || toks[0].kind != word || toks[0].quoted {
 		return 0
 	}
-	w := p.lex.look(toks[0].text)
+	w := p.lex.of(&toks[0])
 	n, set := 1, w.cue.alone
-	if pair := w.cue.with(p.lex.look(toks[1].text)); pair.has(cueHail) || pair.has(cuePreface) {
+	if pair := w.cue.with(p.lex.of(&toks[1])); pair.has(cueHail) || pair.has(cuePreface) {
 		n, set = 2, pair
 	}
 	marked := n < len(toks) && toks[n].kind == mark && opensAfter(toks[n].text)

@@ -143,7 +143,7 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	m := d.message()
 	m.p, m.ctx, m.raw, m.explain = p, ctx, text, explain
 	m.clean = undo(text, d)
-	m.toks = p.spoken(spelled(p.texted(p.thanked(p.opened(m.punctuate(joinSlips(joinBefore(slippedDigits(ohDigits(tokenize(m.clean, d)))))))))))
+	m.toks = m.putRight(tokenize(m.clean, d))
 	m.build()
 	m.understand()
 	return m

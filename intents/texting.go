@@ -2,24 +2,11 @@ package intents
 
 // Spanish is texted as it sounds: "ke hay d la casa", "aser", "boy", "an lavado".
 // texted writes such words out, in Spanish messages only, before anything is looked
-// up. What was typed stays a candidate beside it, so that nothing is lost.
-func (p *Parser) texted(toks []token) []token {
-	for i := range max(0, len(toks)-1) {
-		if t := &toks[i]; p.zeroForNo(toks, i) {
-			t.kind, t.text, t.num = word, "no", nil
-		} else if i == 0 {
-			continue
-		} else if t.text == "t" && tForTo(toks, i) {
-			t.text = "to" // "turned down frm 90 t 62"
-		} else if p.twoForTo(toks, i) {
-			t.kind, t.text, t.num = word, "to", nil
-			if w := toks[i-1].text; w == "dn" || w == "dwn" {
-				toks[i-1].text = "down"
-			}
-		}
-	}
-	if es, en := languages(toks); es == 0 || es < en {
-		return toks
+// up, and tells whether it did. What was typed stays a candidate beside it, so that nothing
+// is lost.
+func (p *Parser) texted(toks []token) bool {
+	if es, en := p.lex.languages(toks); es == 0 || es < en {
+		return false
 	}
 	shouts := allCaps(toks)
 	for i := range toks {
@@ -31,18 +18,40 @@ func (p *Parser) texted(toks []token) []token {
 			if len(t.text) == 1 && (t.glued || i > 0 && (toks[i-1].kind == number && toks[i-1].glued || toks[i-1].text == "#")) {
 				continue // "80q", "# d"
 			}
-			t.text, t.short = full, true
+			t.becomes(word, full)
+			t.short = true
 			continue
 		}
 		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.common(t.text) || p.namesStreet(toks, i) {
 			continue
 		}
 		if w := p.lex.sounded(t.text); w != "" {
-			t.text = w
+			t.becomes(word, w)
 		}
 	}
 	joinTens(toks)
-	return toks
+	return true
+}
+
+// figuresForWords writes out the words that are texted as one figure or letter: "dn 2 60",
+// "frm 90 t 62", "0 flow".
+func (p *Parser) figuresForWords(toks []token) {
+	for i := range max(0, len(toks)-1) {
+		switch t := &toks[i]; {
+		case p.zeroForNo(toks, i):
+			t.becomes(word, "no")
+			t.num = nil
+		case i == 0:
+		case t.text == "t" && tForTo(toks, i):
+			t.becomes(word, "to") // "turned down frm 90 t 62"
+		case p.twoForTo(toks, i):
+			t.becomes(word, "to")
+			t.num = nil
+			if w := toks[i-1].text; w == "dn" || w == "dwn" {
+				toks[i-1].becomes(word, "down")
+			}
+		}
+	}
 }
 
 // tForTo tells whether a "t" that stands alone at i is texted for "to": not after "aftr".
@@ -160,26 +169,32 @@ func joinTens(toks []token) {
 		}
 		switch {
 		case n.kind == word && numberWords[n.text].class == 'd':
-			t.text = "y"
+			t.becomes(word, "y")
 		case n.kind == number && n.num.integer && len(n.num.digits) == 1 && n.num.value > 0:
-			t.text, n.kind, n.text, n.num = "y", word, units[int(n.num.value)], nil
+			t.becomes(word, "y")
+			n.becomes(word, units[int(n.num.value)])
+			n.num = nil
 		}
 	}
 }
 
 // languages counts the small words of the two languages.
-func languages(toks []token) (es, en int) {
+func (l *lexicon) languages(toks []token) (es, en int) {
 	for i := range toks {
-		if toks[i].kind == word {
-			e, s := smallWords(toks[i].text)
-			en, es = en+e, es+s
+		if t := &toks[i]; t.kind == word {
+			switch l.of(t).tells {
+			case tellsSpanish:
+				es++
+			case tellsEnglish:
+				en++
+			}
 		}
 	}
 	return es, en
 }
 
 // speaksSpanish tells whether more of a message's small words are Spanish than English.
-func speaksSpanish(toks []token) bool {
-	es, en := languages(toks)
+func (l *lexicon) speaksSpanish(toks []token) bool {
+	es, en := l.languages(toks)
 	return es > en
 }

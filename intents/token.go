@@ -17,20 +17,23 @@ const (
 
 // token is a word, a number or a mark of the clean text.
 type token struct {
-	kind   kind
 	text   string // folded: lower case, no accents; of a mark, the mark ("." also for a line's end: "\n")
 	raw    string // as typed
 	span   span   // in the clean text
-	glued  bool   // no blank between this and the token before
-	caps   bool   // begins with a capital letter
-	quoted bool   // stands in a quoted line
-	short  bool   // typed short, text is the whole word: "d" for "de"
 	num    *numeral
-	cand   []int32 // lexicon words that it may stand for
 	entry  *entry  // what the lexicon knows of its text, once asked
+	cand   []int32 // lexicon words that it may stand for
 	cues   cueSet  // what it lends a clause that may ask, once cued
+	kind   kind
+	glued  bool // no blank between this and the token before
+	caps   bool // begins with a capital letter
+	quoted bool // stands in a quoted line
+	short  bool // typed short, text is the whole word: "d" for "de"
 	cued   bool
 }
+
+// becomes makes a token another one: a number told in words, a word put right.
+func (t *token) becomes(k kind, text string) { t.kind, t.text, t.entry = k, text, nil }
 
 // numeral is what a number token says.
 type numeral struct {
@@ -101,110 +104,188 @@ func plainLetter(r rune) string {
 
 // tokenize cuts clean text into tokens.
 func tokenize(c clean, d *scratch) []token {
-	s := c.text
-	toks := slices.Grow(d.toks[:0], len(s)/4+4)
-	quotes := c.quoted
-	end := -1 // where the last token ended
-	add := func(t token) {
-		t.glued = t.span.from == end && end >= 0
-		for len(quotes) > 0 && t.span.from >= quotes[0].to {
-			quotes = quotes[1:]
-		}
-		t.quoted = len(quotes) > 0 && t.span.from >= quotes[0].from
-		end = t.span.to
-		toks = append(toks, t)
-	}
-	for i := 0; i < len(s); {
-		b := s[i]
-		switch {
+	z := tokenizer{s: c.text, d: d, toks: slices.Grow(d.toks[:0], len(c.text)/4+4), quotes: c.quoted, end: -1}
+	for i := 0; i < len(z.s); {
+		switch b := z.s[i]; {
 		case b == ' ':
 			i++
+		case isLetter(b):
+			i = z.word(i)
 		case isDigit(b):
-			t := digits(s, i, d)
-			if end := t.span.to; t.num.integer && len(t.num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {
-				t.num.value, t.num.digits = t.num.value*10, t.num.digits+"0" // "6o (sixty)": the letter for the digit, and the number said again
-				t.text, t.raw, t.span.to = t.num.digits, s[i:end+1], end+1
+			i = z.number(i)
+		case b >= utf8.RuneSelf:
+			if strings.HasPrefix(z.s[i:], "→") {
+				i = z.mark(i, len("→"), "->")
+			} else {
+				i = z.word(i)
 			}
-			i = t.span.to
-			add(t)
-		case b == '\'' && i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) && !wordByte(s, i-1):
-			v := float64(s[i+1]-'0')*10 + float64(s[i+2]-'0')
-			add(token{kind: number, text: s[i : i+3], raw: s[i : i+3], span: span{i, i + 3}, num: &numeral{value: v, integer: true, apos: true, digits: s[i+1 : i+3]}})
-			i += 3
-		case b == '.' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1):
-			t := digits(s, i, d)
-			if t.span.to == i { // ".85.7" is no number: which point is the slip nobody knows
-				n := i + 1
-				for n < len(s) && (isDigit(s[n]) || s[n] == '.') {
-					n++
-				}
-				add(token{kind: mark, raw: s[i:n], text: ".", span: span{i, n}})
-				i = n
-				continue
-			}
-			i = t.span.to
-			add(t)
-		case b == '-' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1) && (i == 0 || s[i-1] == ' ' || s[i-1] == '\n' || s[i-1] == ':' || s[i-1] == '='):
-			t := digits(s, i+1, d)
-			t.num.negative = true
-			t.num.value = -t.num.value
-			t.span.from = i
-			t.raw = s[i:t.span.to]
-			i = t.span.to
-			add(t)
-		case b == '$' && i+1 < len(s) && (isDigit(s[i+1]) || (s[i+1] == ' ' || s[i+1] == ':') && i+2 < len(s) && (isDigit(s[i+2]) || s[i+2] == ' ' && i+3 < len(s) && isDigit(s[i+3]))):
-			j := i + 1
-			for s[j] == ' ' || s[j] == ':' {
-				j++ // "$ 95", "$: 95"
-			}
-			t := digits(s, j, d)
-			t.num.money = true
-			t.span.from = i
-			i = t.span.to
-			add(t)
-		case strings.HasPrefix(s[i:], "→"):
-			add(token{kind: mark, raw: "→", text: "->", span: span{i, i + len("→")}})
-			i += len("→")
-		case isLetter(b) || b >= utf8.RuneSelf:
-			n := letters(s, i)
-			raw := s[i : i+n]
-			t := token{kind: word, raw: raw, text: contraction(fold(raw)), span: span{i, i + n}}
-			r, _ := utf8.DecodeRuneInString(raw)
-			t.caps = r >= 'A' && r <= 'Z' || strings.ContainsRune("ÁÉÍÓÚÑ", r)
-			i += n
-			add(t)
-		case b == '&' || b == '+':
-			add(token{kind: word, raw: s[i : i+1], text: "and", span: span{i, i + 1}})
-			i++
-		case b == '@':
-			add(token{kind: word, raw: "@", text: "at", span: span{i, i + 1}})
-			i++
-		case b == '>' && i > 0 && (s[i-1] == '-' || s[i-1] == '=' || lastNumber(toks) && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ')):
-			// "85 -> 60", "85>60": an arrow
-			for n := len(toks); n > 0 && toks[n-1].kind == mark && (toks[n-1].text == "-" || toks[n-1].text == "=") && toks[n-1].span.to == end; n-- {
-				end = toks[n-1].span.from
-				toks = toks[:n-1]
-			}
-			add(token{kind: mark, raw: ">", text: "->", span: span{i, i + 1}})
-			i++
-		case b == '.':
-			n := 1
-			for i+n < len(s) && s[i+n] == '.' {
-				n++
-			}
-			text := "."
-			if n > 1 {
-				text = "..."
-			}
-			add(token{kind: mark, raw: s[i : i+n], text: text, span: span{i, i + n}})
-			i += n
 		default:
-			add(token{kind: mark, raw: s[i : i+1], text: s[i : i+1], span: span{i, i + 1}})
-			i++
+			i = z.sign(i)
 		}
 	}
-	d.toks = toks
-	return toks
+	d.toks = z.toks
+	return z.toks
+}
+
+// tokenizer is the text on its way to tokens. Its steps take what begins at byte i and
+// return where they end.
+type tokenizer struct {
+	s      string
+	d      *scratch
+	toks   []token
+	quotes []span // those not behind yet
+	end    int    // where the last token ended
+}
+
+// put adds a token.
+func (z *tokenizer) put(k kind, text string, from, to int) *token {
+	z.toks = append(z.toks, token{kind: k, text: text, raw: z.s[from:to], span: span{from, to}, glued: from == z.end})
+	t := &z.toks[len(z.toks)-1]
+	if len(z.quotes) > 0 {
+		for len(z.quotes) > 0 && from >= z.quotes[0].to {
+			z.quotes = z.quotes[1:]
+		}
+		t.quoted = len(z.quotes) > 0 && from >= z.quotes[0].from
+	}
+	z.end = to
+	return t
+}
+
+// mark adds a mark of n bytes.
+func (z *tokenizer) mark(i, n int, text string) int {
+	z.put(mark, text, i, i+n)
+	return i + n
+}
+
+// word takes a word. Most are plain: small letters, then a blank.
+func (z *tokenizer) word(i int) int {
+	s, n := z.s, i
+	for n < len(s) && s[n] >= 'a' && s[n] <= 'z' {
+		n++
+	}
+	if n > i && (n == len(s) || s[n] == ' ' || s[n] == ',') {
+		z.put(word, s[i:n], i, n)
+		return n
+	}
+	n = i + letters(s, i)
+	t := z.put(word, contraction(fold(s[i:n])), i, n)
+	switch b := s[i]; {
+	case b < utf8.RuneSelf:
+		t.caps = b >= 'A' && b <= 'Z'
+	default:
+		r, _ := utf8.DecodeRuneInString(s[i:])
+		t.caps = strings.ContainsRune("ÁÉÍÓÚÑ", r)
+	}
+	return n
+}
+
+// number takes a number in digits.
+func (z *tokenizer) number(i int) int {
+	s := z.s
+	num, text, end := digits(s, i, z.d)
+	if num.integer && len(num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {
+		num.value, num.digits = num.value*10, num.digits+"0" // "6o (sixty)": the letter for the digit, and the number said again
+		text, end = num.digits, end+1
+	}
+	z.put(number, text, i, end).num = num
+	return end
+}
+
+// sign takes what begins with neither a letter nor a digit: a number with a sign before it, a
+// mark, or one that is a word ("&").
+func (z *tokenizer) sign(i int) int {
+	s := z.s
+	switch b := s[i]; {
+	case b == '\'' && z.shortYear(i):
+		v := float64(s[i+1]-'0')*10 + float64(s[i+2]-'0')
+		z.put(number, s[i:i+3], i, i+3).num = &numeral{value: v, integer: true, apos: true, digits: s[i+1 : i+3]}
+		return i + 3
+	case b == '.' && i+1 < len(s) && isDigit(s[i+1]) && !wordByte(s, i-1):
+		num, text, end := digits(s, i, z.d)
+		if end == i { // ".85.7" is no number: which point is the slip nobody knows
+			n := i + 1
+			for n < len(s) && (isDigit(s[n]) || s[n] == '.') {
+				n++
+			}
+			return z.mark(i, n-i, ".")
+		}
+		z.put(number, text, i, end).num = num
+		return end
+	case b == '-' && z.minus(i):
+		num, text, end := digits(s, i+1, z.d)
+		num.negative, num.value = true, -num.value
+		z.put(number, text, i, end).num = num
+		return end
+	case b == '$':
+		if end := z.money(i); end > 0 {
+			return end
+		}
+	case b == '&' || b == '+':
+		z.put(word, "and", i, i+1)
+		return i + 1
+	case b == '@':
+		z.put(word, "at", i, i+1)
+		return i + 1
+	case b == '>' && z.arrowHead(i):
+		for n := len(z.toks); n > 0 && z.toks[n-1].kind == mark && (z.toks[n-1].text == "-" || z.toks[n-1].text == "=") && z.toks[n-1].span.to == z.end; n-- {
+			z.end = z.toks[n-1].span.from
+			z.toks = z.toks[:n-1]
+		}
+		return z.mark(i, 1, "->")
+	case b == '.':
+		n := 1
+		for i+n < len(s) && s[i+n] == '.' {
+			n++
+		}
+		if n > 1 {
+			return z.mark(i, n, "...")
+		}
+	}
+	return z.mark(i, 1, s[i:i+1])
+}
+
+// shortYear tells whether two digits behind an apostrophe are a year: "'09".
+func (z *tokenizer) shortYear(i int) bool {
+	s := z.s
+	return i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) && !wordByte(s, i-1)
+}
+
+// minus tells whether the hyphen at i makes the number behind it a negative one.
+func (z *tokenizer) minus(i int) bool {
+	s := z.s
+	if i+1 >= len(s) || !isDigit(s[i+1]) || wordByte(s, i-1) {
+		return false
+	}
+	return i == 0 || s[i-1] == ' ' || s[i-1] == '\n' || s[i-1] == ':' || s[i-1] == '='
+}
+
+// money takes a sum of money, "$95", "$ 95", "$: 95"; it returns 0 when none begins at i.
+func (z *tokenizer) money(i int) int {
+	s := z.s
+	if i+1 >= len(s) || !isDigit(s[i+1]) && s[i+1] != ' ' && s[i+1] != ':' {
+		return 0
+	}
+	j := i + 1
+	if !isDigit(s[j]) && !(j+1 < len(s) && (isDigit(s[j+1]) || s[j+1] == ' ' && j+2 < len(s) && isDigit(s[j+2]))) {
+		return 0
+	}
+	for s[j] == ' ' || s[j] == ':' {
+		j++
+	}
+	num, text, end := digits(s, j, z.d)
+	num.money = true
+	t := z.put(number, text, i, end)
+	t.num, t.raw = num, s[j:end]
+	return end
+}
+
+// arrowHead tells whether the ">" at i ends an arrow: "85 -> 60", "85>60".
+func (z *tokenizer) arrowHead(i int) bool {
+	s := z.s
+	if i == 0 {
+		return false
+	}
+	return s[i-1] == '-' || s[i-1] == '=' || lastNumber(z.toks) && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ')
 }
 
 func lastNumber(toks []token) bool { return len(toks) > 0 && toks[len(toks)-1].kind == number }
@@ -277,15 +358,15 @@ func contraction(w string) string {
 	return strings.ReplaceAll(w, ".", "")
 }
 
-// digits reads a number written in digits at s[i].
-func digits(s string, i int, d *scratch) token {
-	n := i
+// digits reads a number written in digits at s[i], as text too; it ends at byte n.
+func digits(s string, i int, d *scratch) (num *numeral, text string, n int) {
+	n = i
 	for n < len(s) && isDigit(s[n]) {
 		n++
 	}
-	num := d.numeral()
+	num = d.numeral()
 	num.integer = true
-	text := s[i:n]
+	text = s[i:n]
 	switch {
 	case n-i >= 1 && n-i <= 2 && n+2 < len(s) && s[n] == ':' && isDigit(s[n+1]) && isDigit(s[n+2]) && !(n+3 < len(s) && isDigit(s[n+3])):
 		num.time = true
@@ -329,7 +410,7 @@ func digits(s string, i int, d *scratch) token {
 		num.percent = true
 		n++
 	}
-	return token{kind: number, text: text, raw: s[i:n], span: span{i, n}, num: num}
+	return num, text, n
 }
 
 // decimalComma tells whether s[n], behind the digits that begin at i, is a decimal comma: one

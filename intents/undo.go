@@ -10,7 +10,7 @@ import (
 // mentions, emoji, typographic characters, struck-out text.
 type clean struct {
 	text   string
-	from   []int32 // for each byte of text, the byte of the message it stems from
+	from   []int32 // for each byte of text, the byte of the message it stems from; nil where the message is clean as it comes
 	quoted []span  // lines that somebody else wrote
 	struck []span  // in the message: withdrawn text
 }
@@ -39,6 +39,9 @@ func (u *undoer) put(s string, at int) {
 // undo reverses what a chat platform does to typed text, in the order in which
 // it was done: entities first, then escapes, then the writer's own marks.
 func undo(raw string, d *scratch) clean {
+	if cleanAsItComes(raw) {
+		return clean{text: raw}
+	}
 	u := &undoer{raw: raw, quote: -1}
 	u.out = slices.Grow(d.out[:0], len(raw)+8)
 	u.off = slices.Grow(d.from[:0], len(raw)+8)
@@ -56,7 +59,7 @@ func undo(raw string, d *scratch) clean {
 	}
 	u.endQuote()
 	c := clean{text: raw, from: u.off, struck: u.struck}
-	if !ownQuote(string(u.out), u.quoted) {
+	if len(u.quoted) > 0 && !ownQuote(string(u.out), u.quoted) {
 		c.quoted = u.quoted
 	}
 	if string(u.out) != raw { // most messages are clean as they come
@@ -64,6 +67,27 @@ func undo(raw string, d *scratch) clean {
 	}
 	d.out, d.from = u.out, u.off
 	return c
+}
+
+// asItIs are the characters that no chat platform writes for another.
+var asItIs = func() (set [256]bool) {
+	for b := ' '; b < 0x7f; b++ {
+		set[b] = strings.IndexByte("<&:~*`_", byte(b)) < 0
+	}
+	return set
+}()
+
+// cleanAsItComes tells whether nothing in a message is to be undone.
+func cleanAsItComes(raw string) bool {
+	if raw == "" || strings.IndexByte(" ->", raw[0]) >= 0 {
+		return raw == "" // it may begin with the mark of a list or a quotation
+	}
+	for i := range len(raw) {
+		if !asItIs[raw[i]] {
+			return false
+		}
+	}
+	return true
 }
 
 // lineMark undoes the mark of a quotation or of a list at the start of a line: how many bytes
@@ -151,13 +175,13 @@ func (u *undoer) colon(i int) int {
 
 // source returns the part of the message that clean bytes stem from.
 func (c clean) source(raw string, s span) string {
-	if s.from >= len(c.from) || s.to <= s.from {
+	if s.from >= len(c.text) || s.to <= s.from {
 		return ""
 	}
-	from := int(c.from[s.from])
+	from, _ := c.at(s.from)
 	to := len(raw)
-	if s.to < len(c.from) {
-		to = int(c.from[s.to])
+	if s.to < len(c.text) {
+		to, _ = c.at(s.to)
 	}
 	if to < from {
 		to = from

@@ -1,0 +1,135 @@
+package intents
+
+// A glance is what a message as it is typed has for the steps that put its words right
+// before they are looked up, one bit for each. It is gathered in one look at the tokens; a
+// step that finds its bit missing has nothing to do. Like a gate it may change no reading.
+type glance uint16
+
+const (
+	seesGlued    glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
+	seesArrow                       // ">", "->", "→"
+	seesDictated                    // "comma", "ish"; a point or a hyphen right behind a word
+	seesOh                          // "oh"
+	seesTens                        // "sixty", or the letter o
+	seesForTo                       // "2" or "t" for to, "0" for no
+	seesCount                       // "half", "decade"; "...", a point or a question mark
+	seesSpoken                      // a number told in words, or a fraction
+)
+
+// seesAll has every step try.
+const seesAll = ^glance(0)
+
+func (g glance) has(x glance) bool { return g&x != 0 }
+
+// glanceWords are the words that one step or another looks for.
+var glanceWords = map[glance][]string{
+	seesDictated: {"comma", "coma", "period", "newline", "ish"},
+	seesOh:       {"oh"},
+	seesTens:     {"o"},
+	seesForTo:    {"t", "zero", "cero"},
+	seesCount:    {"y", "half", "a", "decade", "decades"},
+	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
+}
+
+// glanceMarks are the marks.
+func glanceMark(t *token) glance {
+	switch t.text {
+	case ">", "->", "→":
+		return seesArrow
+	case ".":
+		if t.glued {
+			return seesDictated | seesCount
+		}
+		return seesCount
+	case "-":
+		if t.glued {
+			return seesDictated
+		}
+	case "...", "?":
+		return seesCount
+	case "/":
+		return seesSpoken
+	}
+	return 0
+}
+
+// enterGlances gives the words of the steps their bits.
+func (l *lexicon) enterGlances() {
+	for g, words := range glanceWords {
+		for _, w := range words {
+			l.entry(w).sees |= g
+		}
+	}
+	for w, n := range numberWords {
+		e := l.entry(w)
+		e.sees |= seesSpoken
+		if n.class == 'x' {
+			e.sees |= seesTens
+		}
+	}
+}
+
+// glance looks at the tokens of a message, and looks their words up.
+func (p *Parser) glance(toks []token) glance {
+	if p.ungated {
+		return seesAll
+	}
+	var g glance
+	counted := false // a number stands before
+	for i := range toks {
+		switch t := &toks[i]; t.kind {
+		case word:
+			g |= p.lex.of(t).sees
+			if counted && (t.text == "and" || t.text == "y") {
+				g |= seesSpoken // "58 and a half"
+			}
+		case mark:
+			g |= glanceMark(t)
+		case number:
+			counted = true
+			if t.glued && i > 0 && toks[i-1].kind == word {
+				g |= seesGlued
+			}
+			if d := t.num.digits; d == "0" || d == "2" {
+				g |= seesForTo
+			}
+		}
+	}
+	return g
+}
+
+// putRight undoes how a message was dictated, slipped and texted, and gathers its numbers.
+func (m *message) putRight(toks []token) []token {
+	p := m.p
+	g := p.glance(toks)
+	if g.has(seesOh) {
+		toks = ohDigits(toks)
+	}
+	if g.has(seesTens) {
+		toks = slippedDigits(toks)
+	}
+	if g.has(seesGlued) {
+		n := len(toks)
+		if toks = joinSlips(joinBefore(toks)); len(toks) < n {
+			g = seesAll // a word has become another
+		}
+	}
+	if g.has(seesArrow | seesDictated) {
+		toks = m.punctuate(toks)
+	}
+	toks = p.thanked(p.opened(toks))
+	if g.has(seesForTo) {
+		p.figuresForWords(toks)
+	}
+	if p.texted(toks) {
+		g = seesAll
+	}
+	if g.has(seesCount | seesDictated) {
+		toks = spelled(toks)
+		g |= seesSpoken
+	}
+	if g.has(seesSpoken) {
+		toks = p.spoken(toks)
+	}
+	return toks
+}
