@@ -203,9 +203,12 @@ func (m *message) add(tok, n int) *item {
 	t := &m.toks[tok]
 	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
 	it := &m.items[len(m.items)-1]
-	if n == 1 && t.kind == word {
+	if t.kind == word || len(t.text) == 1 {
 		e := m.p.lex.of(t)
-		it.keys = e.keys | e.typed
+		it.lists = e.lists
+		if n == 1 && t.kind == word {
+			it.keys = e.keys | e.typed
+		}
 	}
 	return it
 }
@@ -216,12 +219,13 @@ type phrase struct {
 	tags  []tag
 	kinds classSet
 	keys  key
+	lists listSet
 }
 
 // means makes an item the phrase of a node of the lexicon.
 func (m *message) means(it *item, node int32) {
 	p := &m.p.phrases[node]
-	it.text, it.tags, it.kinds, it.keys = p.text, p.tags, p.kinds, p.keys
+	it.text, it.tags, it.kinds, it.keys, it.lists = p.text, p.tags, p.kinds, p.keys, p.lists
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}

@@ -10,6 +10,7 @@ type entry struct {
 	one    *entry // of a plural: the thing in the singular
 	keys   key    // the rules that may begin at it
 	typed  key    // those that may where it was typed for another word
+	lists  listSet
 	plain  bool   // an everyday word that is no term and no street
 	right  bool   // stands as it is, never for a term misspelt
 	never  bool   // never inside a street's name
@@ -71,6 +72,9 @@ func (l *lexicon) entry(w string) *entry {
 
 // look finds the entry of a word.
 func (l *lexicon) look(w string) *entry {
+	if len(w) == 1 {
+		return l.letters[w[0]]
+	}
 	if e := l.entries[w]; e != nil {
 		return e
 	}
@@ -120,6 +124,11 @@ func (l *lexicon) enter() {
 	for w, e := range l.entries {
 		if n := len(w) - 1; n > 2 && w[n] == 's' {
 			e.one = l.entries[w[:n]]
+		}
+	}
+	for b := range l.letters {
+		if l.letters[b] = l.entries[string([]byte{byte(b)})]; l.letters[b] == nil {
+			l.letters[b] = stranger
 		}
 	}
 	l.byID = make([]*entry, len(l.words))

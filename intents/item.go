@@ -2,34 +2,36 @@ package intents
 
 // item is a phrase, a number, a mark or the street line: what rules look at.
 type item struct {
-	tok, n    int // tokens
-	text      string
-	tags      []tag
 	kinds     classSet // the classes among tags
-	keys      key      // the rules that may begin here
+	text      string
 	num       *numeral
-	unit      string // of a number
-	mark      bool
-	site      bool
+	tags      []tag
+	keys      key     // the rules that may begin here
+	lists     listSet // the lists that the text stands in
 	sent      int
 	seg       int
-	role      role
-	why       string // of a number: what made its role
-	point     string // the test point that the phrase names
-	weak      bool   // a point only beside a number: "back"
-	muted     bool   // of a clause that speaks of no house
-	used      bool   // an attribute that found its owner
-	value     float64
+	mark      bool
+	site      bool
+	weak      bool // a point only beside a number: "back"
+	muted     bool // of a clause that speaks of no house
+	used      bool // an attribute that found its owner
 	ranged    bool // the middle of two
-	owner     int  // 1+index of the word of work that a number belongs to
-	inherits  int  // the number that this one corrects
 	takesOver bool
+	role      role
+	point     string // the test point that the phrase names
+	value     float64
+	unit      string // of a number
+	tok, n    int    // tokens
+	why       string // of a number: what made its role
+	owner     int    // 1+index of the word of work that a number belongs to
+	inherits  int    // the number that this one corrects
 }
 
 // call makes item i the word w, which means nothing.
 func (m *message) call(i int, w string) {
 	m.unsay(i)
-	m.items[i].text, m.items[i].keys = w, m.p.lex.look(w).keys
+	e := m.p.lex.look(w)
+	m.items[i].text, m.items[i].keys, m.items[i].lists = w, e.keys, e.lists
 	m.keys |= m.items[i].keys
 }
 

@@ -75,11 +75,17 @@ type keyring struct {
 	items   map[string]key
 	words   map[string]key
 	typed   map[string]key
+	lists   map[string]listSet // by word or phrase: the lists that it stands in
 }
 
 // newKeyring sorts openers by what opens them; the lexicon knows its lists already.
 func newKeyring(l *lexicon) *keyring {
-	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{}}
+	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{}, lists: map[string]listSet{}}
+	for x, words := range l.lists {
+		for w := range words {
+			r.lists[w] |= 1 << x
+		}
+	}
 	for _, o := range openers {
 		for c := range r.classes {
 			if o.classes.has(class(c)) {
@@ -124,6 +130,9 @@ func (r *keyring) enter(l *lexicon) {
 	}
 	for w, k := range r.typed {
 		l.entry(w).typed = k
+	}
+	for w, set := range r.lists {
+		l.entry(w).lists = set
 	}
 }
 

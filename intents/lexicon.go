@@ -45,6 +45,7 @@ type lexicon struct {
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	entries  map[string]*entry  // by word: all that is known of it
+	letters  [256]*entry        // the same, of letters, figures and marks alone
 	lists    [lists]phraseSet   // words that a rule knows by their letters
 	byID     []*entry           // the same, by word of the vocabulary
 	kids     []int32            // by node: where its branches begin

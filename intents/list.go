@@ -98,5 +98,15 @@ func (l *lexicon) addList(name, body string) error {
 	return fmt.Errorf("there is no list %q", name)
 }
 
+// listSet is a set of lists, one bit each.
+type listSet uint64
+
+// There is one bit for every list; a 65th list does not compile.
+const _ = uint(64 - lists)
+
+func (s listSet) has(x list) bool { return s>>x&1 != 0 }
+
 // inList tells whether item i reads as one of a list.
-func (m *message) inList(i int, x list) bool { return m.p.lex.lists[x][m.text(i)] }
+func (m *message) inList(i int, x list) bool {
+	return i >= 0 && i < len(m.items) && m.items[i].lists.has(x)
+}

@@ -52,7 +52,8 @@ func New(words ...Word) (*Parser, error) {
 			tags[i].meaning = meaningOf(tags[i].class, tags[i].value)
 		}
 		p.kinds = append(p.kinds, classesOf(tags))
-		p.phrases = append(p.phrases, phrase{p.lex.phrases[node], tags, p.kinds[node], ring.of(p.lex.phrases[node], tags)})
+		says := p.lex.phrases[node]
+		p.phrases = append(p.phrases, phrase{says, tags, p.kinds[node], ring.of(says, tags), ring.lists[says]})
 	}
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil

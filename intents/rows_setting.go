@@ -16,9 +16,9 @@ func (m *message) joinRows() {
 		}
 		if row := m.settingRow(n + 1); row > 0 && (joined || m.settingHead(line, n)) {
 			joined = true
-			m.items[n].text = ","
+			m.call(n, ",")
 			if m.isMark(n-1, ":") {
-				m.items[n-1].text = ","
+				m.call(n-1, ",")
 			}
 			continue
 		}
