@@ -213,19 +213,10 @@ func (m *message) add(tok, n int) *item {
 	return it
 }
 
-// phrase is what the lexicon knows of a phrase, side by side for quick reading.
-type phrase struct {
-	text  string
-	tags  []tag
-	kinds classSet
-	keys  key
-	lists listSet
-}
-
 // means makes an item the phrase of a node of the lexicon.
 func (m *message) means(it *item, node int32) {
-	p := &m.p.phrases[node]
-	it.text, it.tags, it.kinds, it.keys, it.lists = p.text, p.tags, p.kinds, p.keys, p.lists
+	s := m.p.lex.senseOf(node)
+	it.text, it.tags, it.kinds, it.keys, it.lists = m.p.lex.phrases[node], s.tags, s.kinds, s.keys, s.lists
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}
@@ -243,7 +234,7 @@ func (p *Parser) timeOfJob(toks []token, i, end int) bool {
 		return false
 	}
 	id, ok := p.lex.vocab[toks[end].text]
-	return ok && p.has(p.lex.tags[p.lex.first[id]], cHint, "job")
+	return ok && p.has(p.lex.meant(p.lex.first[id]), cHint, "job")
 }
 
 // yesNo reads the "Y" and "N" of a check list: "ET N, softener: y".

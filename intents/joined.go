@@ -21,7 +21,7 @@ func (p *Parser) joined(w string) (first, second int32) {
 		if na == 0 {
 			continue
 		}
-		if n, ok := l.after(na, b); ok && l.tags[n] != nil {
+		if n, ok := l.after(na, b); ok && l.sense[n] != 0 {
 			return n, 0
 		}
 		nb := l.first[b]

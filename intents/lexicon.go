@@ -38,7 +38,9 @@ type lexicon struct {
 	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
 	next     map[uint64]int32   // node<<32 | word -> node
 	first    []int32            // by word: the node it leads to from the root; 0 for none
-	tags     [][]tag            // by node
+	tags     [][]tag            // by node, while the phrases are being read
+	sense    []int32            // by node: which of the senses it has
+	senses   []sense            // the first is that of a node that is no phrase
 	phrases  []string           // by node: the words that lead to it
 	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
 	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
@@ -54,7 +56,7 @@ type lexicon struct {
 
 // nodes is about how many nodes the phrases grow into. To make room as they
 // come would take a third of the time that the program takes to start.
-const nodes = 180_000
+const nodes = 200_000
 
 func newLexicon() *lexicon {
 	return &lexicon{

@@ -14,7 +14,6 @@ type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
 	kinds     []classSet // by node of the lexicon: what its phrase can mean
-	phrases   []phrase   // by node of the lexicon: all that an item takes over
 	scratches sync.Pool  // of *scratch: room to work on
 	ungated   bool       // every gate is open
 }
@@ -47,14 +46,7 @@ func New(words ...Word) (*Parser, error) {
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}
-	for node, tags := range p.lex.tags {
-		for i := range tags {
-			tags[i].meaning = meaningOf(tags[i].class, tags[i].value)
-		}
-		p.kinds = append(p.kinds, classesOf(tags))
-		says := p.lex.phrases[node]
-		p.phrases = append(p.phrases, phrase{says, tags, p.kinds[node], ring.of(says, tags), ring.lists[says]})
-	}
+	p.kinds = p.lex.settle(ring)
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil
 }

@@ -53,7 +53,7 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 		case m > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)):
 			// the place's own number may follow: "st 120 tub 66"
 			return k+m >= len(toks) || toks[k+m].kind != number && p.gaz.suffix[toks[k+m].text] == ""
-		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.tags[node], cUnit, "psi"):
+		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.meant(node), cUnit, "psi"):
 		default:
 			return false
 		}

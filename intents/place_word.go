@@ -47,7 +47,7 @@ func (m *message) upstairsIn(i int) string {
 	if !ok {
 		return ""
 	}
-	v, _ := m.p.value(m.p.lex.tags[m.p.lex.first[id]], cPoint)
+	v, _ := m.p.value(m.p.lex.meant(m.p.lex.first[id]), cPoint)
 	return v
 }
 
@@ -191,7 +191,7 @@ func (m *message) possessive(i int) string {
 	if !ok {
 		return ""
 	}
-	v, _ := m.p.value(l.tags[l.first[id]], cPoint)
+	v, _ := m.p.value(l.meant(l.first[id]), cPoint)
 	return v
 }
 

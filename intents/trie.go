@@ -39,7 +39,7 @@ func (l *lexicon) grown() {
 // takes. Hyphens inside a phrase do not count as words.
 func (l *lexicon) match(toks []token, i, end int) (tags []tag, n int) {
 	node, n := l.find(toks, i, end)
-	return l.tags[node], n
+	return l.meant(node), n
 }
 
 // find is match, with the node of the trie in place of its tags.
@@ -71,7 +71,7 @@ func (l *lexicon) after(node, word int32) (int32, bool) {
 }
 
 func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {
-	if node != 0 && l.tags[node] != nil {
+	if l.sense[node] != 0 {
 		best, n = node, i-start
 	}
 	if i >= end {
