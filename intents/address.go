@@ -90,7 +90,7 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 // term tells whether a token alone is a term of the trade.
 func (p *Parser) term(toks []token, k int) bool {
 	node, n := p.lex.find(toks, k, k+1)
-	return n > 0 && p.kinds[node].meets(terms)
+	return n > 0 && p.lex.kinds(node).meets(terms)
 }
 
 // terms are the classes of the trade's terms.
@@ -228,7 +228,7 @@ func roomly(s string) bool {
 func (p *Parser) stop(toks []token, k int) bool { return p.lex.of(&toks[k]).plain }
 
 // known tells whether the lexicon has the word.
-func (l *lexicon) known(w string) bool { _, ok := l.vocab[w]; return ok }
+func (l *lexicon) known(w string) bool { _, ok := l.id(w); return ok }
 
 // allCaps tells whether the message shouts: capitals then say nothing.
 func allCaps(toks []token) bool {

@@ -45,7 +45,7 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 // number: "Alder St 12".
 func (p *Parser) mayName(toks []token, k int) bool {
 	t := &toks[k]
-	if t.kind != word || !t.caps && (p.lex.plain[t.text] || p.lex.never[t.text]) {
+	if t.kind != word || !t.caps && (p.lex.of(t).plain || p.lex.of(t).never) {
 		return false
 	}
 	return !p.term(toks, k) || core(p.gaz.suffix[t.text])

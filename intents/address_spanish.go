@@ -67,7 +67,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		if words > 0 && (t.text == "numero" || t.text == "num" || t.text == "no" || t.text == "nro") {
 			break
 		}
-		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.never[t.text] && k+1 < len(toks) && toks[k+1].kind == number // "camino viejo 12"
+		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.of(t).never && k+1 < len(toks) && toks[k+1].kind == number // "camino viejo 12"
 		if !linking(t.text) && !whole && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
 			return a, false
 		}
@@ -145,7 +145,7 @@ func (p *Parser) ofStreet(toks []token, j int) int {
 // placedAt tells whether the word at k is a test point's.
 func (p *Parser) placedAt(toks []token, k int) bool {
 	node, n := p.lex.find(toks, k, k+1)
-	return n > 0 && p.kinds[node].meets(setOf(cPoint, cPlace, cBibb))
+	return n > 0 && p.lex.kinds(node).meets(setOf(cPoint, cPlace, cBibb))
 }
 
 // plainUnit tells whether a word for a unit is part of a name here: no number or
@@ -165,7 +165,7 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		t := &toks[k]
 		switch {
 		case linking(t.text) && k > i:
-		case !t.caps && !p.lex.heads[toks[i].text] || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
+		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
 			return a, false
 		default:
 			caps++

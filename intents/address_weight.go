@@ -9,7 +9,7 @@ func (p *Parser) numberWeight(toks []token, i int, suffixed bool) float64 {
 		if i > 0 && leadsToYear(toks[i-1].text) {
 			w -= 3
 		}
-		if i > 0 && p.term(toks, i-1) && !p.lex.never[toks[i-1].text] {
+		if i > 0 && p.term(toks, i-1) && !p.lex.of(&toks[i-1]).never {
 			w -= 2
 		}
 		return w
@@ -99,7 +99,7 @@ func leadsToSite(s string) bool {
 // asksAt tells whether the word at k asks for something of a house, or plans it.
 func (p *Parser) asksAt(toks []token, k int) bool {
 	node, n := p.lex.find(toks, k, k+1)
-	return n > 0 && p.kinds[node].meets(setOf(cAsk, cDo))
+	return n > 0 && p.lex.kinds(node).meets(setOf(cAsk, cDo))
 }
 
 // deniesNumber tells whether another number is denied at token k: "not 24", ", not 24".

@@ -50,7 +50,7 @@ func (m *message) lookUp() {
 			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
 		}
 		if t.short {
-			if id, ok := p.lex.vocab[fold(t.raw)]; ok {
+			if id, ok := p.lex.id(fold(t.raw)); ok {
 				ids = append(ids, id)
 			}
 		}
@@ -156,13 +156,13 @@ func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
 		end++
 	}
 	node, n = p.lex.find(m.toks, i, end)
-	if n >= 2 && i+n < len(m.toks) && inSite[i+n] > 0 && p.kinds[node].has(cTarget) {
+	if n >= 2 && i+n < len(m.toks) && inSite[i+n] > 0 && p.lex.kinds(node).has(cTarget) {
 		// "prv's shot for 12 Elm": nothing is aimed at
 		if nd, k := p.lex.find(m.toks, i, i+n-1); k > 0 {
 			node, n = nd, k
 		}
 	}
-	if n >= 2 && p.kinds[node].has(cPoint) && p.timeOfJob(m.toks, i, i+n) {
+	if n >= 2 && p.lex.kinds(node).has(cPoint) && p.timeOfJob(m.toks, i, i+n) {
 		node, n = p.lex.find(m.toks, i, i+1) // "after the reg swap" is a time
 	}
 	if n < 2 {
@@ -182,7 +182,7 @@ func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
 // givesWay tells whether a phrase of n words leaves its last one to a phrase of k words that
 // begins with it: "no pressure regulator" is no "no pressure".
 func (p *Parser) givesWay(node int32, n int, next int32, k int) bool {
-	first, then := p.kinds[node], p.kinds[next]
+	first, then := p.lex.kinds(node), p.lex.kinds(next)
 	switch {
 	case first.has(cItem) || first.has(cPoint):
 		return false
@@ -190,10 +190,10 @@ func (p *Parser) givesWay(node int32, n int, next int32, k int) bool {
 		return true
 	case then.has(cBefore) && n == 2:
 		return true
-	case then.has(cSym) && (k > n || denies(p.lex.phrases[node])):
+	case then.has(cSym) && (k > n || denies(p.lex.phrase(node))):
 		return true // "no" before "pressure drops"
 	case then.has(cCond):
-		return k >= 3 && first.has(cState) || !first.has(cCond) && p.lex.phrases[node] == "is done"
+		return k >= 3 && first.has(cState) || !first.has(cCond) && p.lex.phrase(node) == "is done"
 	}
 	return false
 }
@@ -215,8 +215,11 @@ func (m *message) add(tok, n int) *item {
 
 // means makes an item the phrase of a node of the lexicon.
 func (m *message) means(it *item, node int32) {
-	s := m.p.lex.senseOf(node)
-	it.text, it.tags, it.kinds, it.keys, it.lists = m.p.lex.phrases[node], s.tags, s.kinds, s.keys, s.lists
+	l := m.p.lex
+	n := &l.nodes[node]
+	it.text = l.spelling[n.at:][:n.n]
+	s, o := &l.senses[n.sense], &l.opened[n.opened]
+	it.tags, it.kinds, it.keys, it.lists = s.tags, s.kinds, s.keys|o.keys, o.lists
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}
@@ -233,8 +236,8 @@ func (p *Parser) timeOfJob(toks []token, i, end int) bool {
 	if end >= len(toks) || toks[end].kind != word {
 		return false
 	}
-	id, ok := p.lex.vocab[toks[end].text]
-	return ok && p.has(p.lex.meant(p.lex.first[id]), cHint, "job")
+	id, ok := p.lex.id(toks[end].text)
+	return ok && p.has(p.lex.tags(p.lex.first[id]), cHint, "job")
 }
 
 // yesNo reads the "Y" and "N" of a check list: "ET N, softener: y".

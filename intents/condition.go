@@ -145,7 +145,7 @@ func (m *message) ofMatters(i int) bool {
 	if t := m.text(k); t != "thats" && t != "that" && t != "eso" && t != "which" {
 		return false
 	}
-	if m.strongCond(i) || !m.closes(i) && !m.p.lex.thanks[m.text(i+1)] {
+	if m.strongCond(i) || !m.closes(i) && !m.p.lex.look(m.text(i+1)).thanks {
 		return false
 	}
 	if k > 1 && m.items[k-1].mark && m.items[k-2].role == roleReading || k > 0 && m.items[k-1].role == roleReading {

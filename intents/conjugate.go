@@ -16,14 +16,14 @@ func (l *lexicon) addVerbo(value, body string) {
 	to := tag{class: cDo, value: plan}
 	for _, inf := range strings.Split(body, "|") {
 		f := conjugate(fold(strings.TrimSpace(inf)))
-		l.add([][]string{spanishClitics, {f.i, f.we}}, did, 0, 0)
-		l.add([][]string{{"he", "hemos", "se+ha", "se+le+ha"}, f.done[:1]}, did, 0, 0)
-		l.add([][]string{{"se", "se+le", "se+les"}, {f.it}}, did, 0, 0)
-		l.add([][]string{{"fue", "quedo", "quedaron", "ya+quedo", "ya+esta"}, f.done}, did, 0, 0)
-		l.add([][]string{f.done}, did, 0, 0)
+		l.add([][]string{spanishClitics, {f.i, f.we}}, did)
+		l.add([][]string{{"he", "hemos", "se+ha", "se+le+ha"}, f.done[:1]}, did)
+		l.add([][]string{{"se", "se+le", "se+les"}, {f.it}}, did)
+		l.add([][]string{{"fue", "quedo", "quedaron", "ya+quedo", "ya+esta"}, f.done}, did)
+		l.add([][]string{f.done}, did)
 		for _, end := range spanishEnds {
 			for _, t := range [...]tag{base, to} {
-				l.add([][]string{{f.inf + end}}, t, 0, 0)
+				l.add([][]string{{f.inf + end}}, t)
 			}
 		}
 	}

@@ -91,24 +91,6 @@ func (l *lexicon) of(t *token) *entry {
 
 // enter completes the entries when all words are read.
 func (l *lexicon) enter() {
-	for id, w := range l.words {
-		l.entry(w).id = int32(id)
-	}
-	for w := range l.plain {
-		l.entry(w).plain = true
-	}
-	for w := range l.right {
-		l.entry(w).right = true
-	}
-	for w := range l.never {
-		l.entry(w).never = true
-	}
-	for w := range l.heads {
-		l.entry(w).heads = true
-	}
-	for w := range l.thanks {
-		l.entry(w).thanks = true
-	}
 	for w := range numberWords {
 		l.entry(w).number = true
 	}

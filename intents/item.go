@@ -37,7 +37,7 @@ func (m *message) call(i int, w string) {
 
 // say makes item i the word w of the lexicon.
 func (m *message) say(i int, w string) {
-	node := m.p.lex.first[m.p.lex.vocab[w]]
+	node := m.p.lex.first[m.p.lex.look(w).id]
 	m.means(&m.items[i], node)
 	m.kinds |= m.items[i].kinds
 	m.keys |= m.items[i].keys

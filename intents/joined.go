@@ -9,11 +9,11 @@ func (p *Parser) joined(w string) (first, second int32) {
 		return 0, 0
 	}
 	for k := len(w) - 3; k >= 3; k-- {
-		a, ok := l.vocab[w[:k]]
+		a, ok := l.id(w[:k])
 		if !ok {
 			continue
 		}
-		b, ok := l.vocab[w[k:]]
+		b, ok := l.id(w[k:])
 		if !ok {
 			continue
 		}
@@ -21,11 +21,11 @@ func (p *Parser) joined(w string) (first, second int32) {
 		if na == 0 {
 			continue
 		}
-		if n, ok := l.after(na, b); ok && l.sense[n] != 0 {
+		if n, ok := l.after(na, b); ok && l.tags(n) != nil {
 			return n, 0
 		}
 		nb := l.first[b]
-		if p.kinds[na].meets(joinable) && p.kinds[nb].meets(joinable) {
+		if p.lex.kinds(na).meets(joinable) && p.lex.kinds(nb).meets(joinable) {
 			return na, nb
 		}
 	}
@@ -38,7 +38,7 @@ var joinable = setOf(cPoint, cPlace, cBibb, cItem, cState, cCond, cSym, cFuel, c
 // lexItem tells whether a token ends the name of something installed, or its place.
 func (p *Parser) lexItem(toks []token, k int) bool {
 	for from := max(k-2, 0); from <= k; from++ {
-		if node, n := p.lex.find(toks, from, k+1); from+n == k+1 && (p.kinds[node].has(cItem) || p.kinds[node].has(cPoint)) {
+		if node, n := p.lex.find(toks, from, k+1); from+n == k+1 && (p.lex.kinds(node).has(cItem) || p.lex.kinds(node).has(cPoint)) {
 			return true
 		}
 	}
@@ -59,7 +59,7 @@ func (p *Parser) possessive(toks []token, i int) int32 {
 		return 0
 	}
 	says := predicates
-	if kinds := p.kinds[l.first[id]]; kinds.has(cPoint) {
+	if kinds := p.lex.kinds(l.first[id]); kinds.has(cPoint) {
 		says = setOf(cClaim) // "the meters showing 141"
 	} else if !kinds.meets(installed) && w != "pressures" {
 		return 0
@@ -68,7 +68,7 @@ func (p *Parser) possessive(toks []token, i int) int32 {
 	case next.kind == number:
 		return id
 	case next.kind == word:
-		if w := l.of(next).id; w >= 0 && (p.kinds[l.first[w]].meets(says) || next.text == "a" || next.text == "only") {
+		if w := l.of(next).id; w >= 0 && (p.lex.kinds(l.first[w]).meets(says) || next.text == "a" || next.text == "only") {
 			return id
 		}
 	}

@@ -108,9 +108,8 @@ func newKeyring(l *lexicon) *keyring {
 	return r
 }
 
-// of returns the keys of a phrase with its tags.
-func (r *keyring) of(phrase string, tags []tag) key {
-	k := r.words[phrase]
+// of returns the keys of meanings.
+func (r *keyring) of(tags []tag) (k key) {
 	for _, t := range tags {
 		k |= r.classes[t.class]
 		switch t.class {

@@ -26,46 +26,35 @@ type tag struct {
 
 // lexicon holds phrases in a trie over words. Read-only once built.
 type lexicon struct {
-	vocab    map[string]int32
-	words    []string
-	skeleton map[string][]int32 // consonants of a word -> words
-	deletes  map[string][]int32 // a word less one letter -> words
-	plain    map[string]bool    // everyday words that are neither a term nor the whole name of a street
-	right    map[string]bool    // words that stand as they are, never for a term misspelt
-	never    map[string]bool    // words that never stand inside a street's name
-	heads    map[string]bool    // words that begin a street's name of two words: "Rio Seco"
-	thanks   map[string]bool    // words of thanks that may end a message
-	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
-	next     map[uint64]int32   // node<<32 | word -> node
+	words    []string           // the vocabulary: the words of phrases
+	spelt    []bool             // by word: it may be misspelt, a term of the trade
 	first    []int32            // by word: the node it leads to from the root; 0 for none
-	tags     [][]tag            // by node, while the phrases are being read
-	sense    []int32            // by node: which of the senses it has
-	senses   []sense            // the first is that of a node that is no phrase
-	phrases  []string           // by node: the words that lead to it
-	spelt    map[int32]bool     // words that may be misspelt: terms of the trade
+	skeleton map[string][]int32 // consonants of a word -> words
+	deletes  []deletion         // a word less one letter -> words
+	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
 	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	entries  map[string]*entry  // by word: all that is known of it
 	letters  [256]*entry        // the same, of letters, figures and marks alone
-	lists    [lists]phraseSet   // words that a rule knows by their letters
 	byID     []*entry           // the same, by word of the vocabulary
-	kids     []int32            // by node: where its branches begin
-	branches []branch
+	lists    [lists]phraseSet   // words that a rule knows by their letters
+	trie
 }
 
-// nodes is about how many nodes the phrases grow into. To make room as they
-// come would take a third of the time that the program takes to start.
-const nodes = 200_000
+// About how many nodes the phrases grow into, and how many words there are. To make room as
+// they come would take a third of the time that the program takes to start.
+const (
+	nodes   = 200_000
+	entries = 16_000
+)
 
 func newLexicon() *lexicon {
 	return &lexicon{
-		vocab: map[string]int32{}, skeleton: map[string][]int32{}, deletes: map[string][]int32{},
-		plain: map[string]bool{}, right: map[string]bool{}, never: map[string]bool{},
-		heads: map[string]bool{}, toward: map[string]bool{}, thanks: map[string]bool{},
-		next: make(map[uint64]int32, nodes), tags: make([][]tag, 1, nodes), phrases: make([]string, 1, nodes),
-		spelt: map[int32]bool{}, alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
-		entries: map[string]*entry{},
+		skeleton: map[string][]int32{}, toward: map[string]bool{},
+		alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
+		entries: make(map[string]*entry, 2*entries), // half empty, so that a word is found at once
+		trie:    newTrie(),
 	}
 }
 
@@ -136,9 +125,15 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		}
 		return nil
 	}
-	if set := map[string]map[string]bool{"plain": l.plain, "right": l.right, "never": l.never, "heads": l.heads, "toward": l.toward, "thanks": l.thanks}[fields[0]]; set != nil {
+	if set := wordKinds[fields[0]]; set != nil {
 		for _, w := range strings.Fields(body) {
-			set[fold(w)] = true
+			set(l.entry(fold(w)))
+		}
+		return nil
+	}
+	if fields[0] == "toward" {
+		for _, w := range strings.Fields(body) {
+			l.toward[fold(w)] = true
 		}
 		return nil
 	}
@@ -168,9 +163,18 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		if err != nil {
 			return err
 		}
-		l.add(alts, t, 0, 0)
+		l.add(alts, t)
 	}
 	return nil
+}
+
+// wordKinds are the lines that say something of words by themselves.
+var wordKinds = map[string]func(*entry){
+	"plain":  func(e *entry) { e.plain = true },
+	"right":  func(e *entry) { e.right = true },
+	"never":  func(e *entry) { e.never = true },
+	"heads":  func(e *entry) { e.heads = true },
+	"thanks": func(e *entry) { e.thanks = true },
 }
 
 // alternatives splits "[a b _] word $def" into the words possible at each place;
@@ -217,59 +221,57 @@ func alternatives(phrase string, defs map[string][]string) ([][]string, error) {
 	return out, nil
 }
 
-func (l *lexicon) add(alts [][]string, t tag, at int, node int32) {
-	if at == len(alts) {
-		if node != 0 && !slices.Contains(l.tags[node], t) {
-			l.tags[node] = append(l.tags[node], t)
-		}
-		return
+// add gives a meaning to every phrase that alternatives spell.
+func (l *lexicon) add(alts [][]string, t tag) {
+	c := t.class
+	term := c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose
+	t.meaning = meaningOf(c, t.value)
+	l.grow(l.choices(alts, term, make([][][]int32, len(alts))), t, 0)
+}
+
+// choices turns alternatives into words of the vocabulary, in the order in which the phrases
+// come to them. A choice of no word is "_".
+func (l *lexicon) choices(alts [][]string, term bool, into [][][]int32) [][][]int32 {
+	if len(alts) == 0 {
+		return into
 	}
-	for _, w := range alts[at] {
-		if w == "_" {
-			l.add(alts, t, at+1, node)
-			continue
-		}
-		n := node
-		for _, one := range strings.Split(w, "+") {
-			id := l.word(fold(one))
-			if c := t.class; c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose {
-				l.spelt[id] = true
+	at := len(into) - len(alts)
+	for k, w := range alts[0] {
+		var ids []int32
+		if w != "_" {
+			for one := range strings.SplitSeq(w, "+") {
+				id := l.word(fold(one))
+				l.spelt[id] = l.spelt[id] || term
+				ids = append(ids, id)
 			}
-			n = l.step(n, id)
 		}
-		l.add(alts, t, at+1, n)
+		into[at] = append(into[at], ids)
+		if k == 0 {
+			l.choices(alts[1:], term, into)
+		}
 	}
+	return into
 }
 
+// word returns a word of the vocabulary, a new one for a new word.
 func (l *lexicon) word(w string) int32 {
-	id, ok := l.vocab[w]
-	if !ok {
-		id = int32(len(l.words))
-		l.words = append(l.words, w)
-		l.vocab[w] = id
+	e := l.entry(w)
+	if e.id < 0 {
+		e.id = int32(len(l.words))
+		l.words, l.spelt, l.first = append(l.words, w), append(l.spelt, false), append(l.first, 0)
 	}
-	return id
+	return e.id
 }
 
-func (l *lexicon) step(node, word int32) int32 {
-	key := uint64(node)<<32 | uint64(uint32(word))
-	n, ok := l.next[key]
-	if !ok {
-		n = int32(len(l.tags))
-		l.tags = append(l.tags, nil)
-		phrase := l.words[word]
-		if node != 0 {
-			phrase = l.phrases[node] + " " + phrase
-		}
-		l.phrases = append(l.phrases, phrase)
-		l.next[key] = n
-	}
-	return n
+// id returns a word of the vocabulary.
+func (l *lexicon) id(w string) (int32, bool) {
+	id := l.look(w).id
+	return id, id >= 0
 }
 
 // index prepares the look-up of words written short or wrong.
 func (l *lexicon) index() {
-	l.grown()
+	l.grown(l.words)
 	l.enter()
 	for id, w := range l.words {
 		if s := consonants(w); len(s) >= 2 && s != w {
@@ -277,19 +279,20 @@ func (l *lexicon) index() {
 		}
 		if len(w) >= 5 {
 			for k := range w {
-				d := w[:k] + w[k+1:]
-				if !slices.Contains(l.deletes[d], int32(id)) {
-					l.deletes[d] = append(l.deletes[d], int32(id))
+				if k == 0 || w[k] != w[k-1] {
+					l.deletes = append(l.deletes, deletion{lessOne(w, k), int32(id)})
 				}
 			}
 		}
 	}
+	slices.SortFunc(l.deletes, func(a, b deletion) int { return cmp.Or(cmp.Compare(a.word, b.word), cmp.Compare(a.id, b.id)) })
+	l.deletes = slices.Clip(l.deletes)
 	for w := range numberWords {
 		l.sounds[sound(w)] = w
 	}
 	for _, term := range [...]bool{true, false} {
 		for id, w := range l.words {
-			if s := sound(w); len(w) >= 3 && l.spelt[int32(id)] == term && l.sounds[s] == "" {
+			if s := sound(w); len(w) >= 3 && l.spelt[id] == term && l.sounds[s] == "" {
 				l.sounds[s] = w
 			}
 		}
@@ -297,7 +300,7 @@ func (l *lexicon) index() {
 	// of words written the same way a term comes first: "lks" is leaks rather than
 	// looks, but "cld" could rather than cold
 	term := func(id int32) int {
-		if l.spelt[id] && !l.plain[l.words[id]] {
+		if l.spelt[id] && !l.byID[id].plain {
 			return 0
 		}
 		return 1

@@ -152,10 +152,10 @@ func (m *message) sentHas(i int, c class) bool {
 // foreignNoun tells whether the word at item i is a thing that the house's record does
 // not hold: "sheet", "arrestor".
 func (m *message) foreignNoun(i int) bool {
-	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.never[m.text(i)] {
+	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.look(m.text(i)).never {
 		return false
 	}
-	return m.items[i].tags == nil && !m.p.lex.plain[m.text(i)] && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
+	return m.items[i].tags == nil && !m.p.lex.look(m.text(i)).plain && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
 }
 
 // itsA tells whether "it's a" or the like leads to item i: "it's a 2005".

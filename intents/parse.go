@@ -13,9 +13,8 @@ import (
 type Parser struct {
 	lex       *lexicon
 	gaz       *gazetteer
-	kinds     []classSet // by node of the lexicon: what its phrase can mean
-	scratches sync.Pool  // of *scratch: room to work on
-	ungated   bool       // every gate is open
+	scratches sync.Pool // of *scratch: room to work on
+	ungated   bool      // every gate is open
 }
 
 // Word is a word of the shop's own, from its configuration: Says is what people
@@ -46,7 +45,7 @@ func New(words ...Word) (*Parser, error) {
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}
-	p.kinds = p.lex.settle(ring)
+	p.lex.open(ring)
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil
 }
@@ -91,7 +90,7 @@ func (l *lexicon) addShopWord(w Word) error {
 			for i, s := range says {
 				alts[i] = []string{contraction(s)}
 			}
-			l.add(alts, tag{class: classNames[cls], value: value}, 0, 0)
+			l.add(alts, tag{class: classNames[cls], value: value})
 			return nil
 		}
 	}

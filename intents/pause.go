@@ -48,12 +48,12 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 	}
 	for k := i + 1; k < len(toks) && k <= i+4; k++ {
 		node, m := p.lex.find(toks, k, min(k+4, len(toks)))
-		kinds := p.kinds[node]
+		kinds := p.lex.kinds(node)
 		switch {
 		case m > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)):
 			// the place's own number may follow: "st 120 tub 66"
 			return k+m >= len(toks) || toks[k+m].kind != number && p.gaz.suffix[toks[k+m].text] == ""
-		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.meant(node), cUnit, "psi"):
+		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.tags(node), cUnit, "psi"):
 		default:
 			return false
 		}
@@ -78,7 +78,7 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 		return false
 	}
 	node, n := p.lex.find(toks, i-1, i)
-	kinds := p.kinds[node]
+	kinds := p.lex.kinds(node)
 	if n > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)) {
 		for k := i - 2; k >= 0 && k >= i-5 && toks[k].kind == word; k-- {
 			if toks[k].text == "when" || toks[k].text == "cuando" {
@@ -102,11 +102,11 @@ func (p *Parser) tellsAnew(toks []token, i int) bool {
 		switch toks[i+1].text {
 		case "get", "got", "see", "read", "have", "found", "show":
 			for k := max(i-4, 1); k < i; k++ {
-				if node, n := p.lex.find(toks, k, i); n == i-k && (toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.kinds[node].meets(setOf(cPoint, cPlace)) {
+				if node, n := p.lex.find(toks, k, i); n == i-k && (toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.lex.kinds(node).meets(setOf(cPoint, cPlace)) {
 					return false // "the meter says 119 and after the regulator i have 56"
 				}
 			}
-			return !p.lex.never[toks[i-1].text] && toks[i-1].text != "all" && toks[i-1].text != "what"
+			return !p.lex.of(&toks[i-1]).never && toks[i-1].text != "all" && toks[i-1].text != "what"
 		}
 	}
 	return false

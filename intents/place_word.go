@@ -43,11 +43,11 @@ func (m *message) upstairsIn(i int) string {
 	if it.n != 2 || !it.kinds.has(cFlowing) || m.toks[it.tok+1].text != "on" || !m.is(i+1, cDeterminer, "") || m.flowTag(i) != "" {
 		return ""
 	}
-	id, ok := m.p.lex.vocab[m.toks[it.tok].text]
+	id, ok := m.p.lex.id(m.toks[it.tok].text)
 	if !ok {
 		return ""
 	}
-	v, _ := m.p.value(m.p.lex.meant(m.p.lex.first[id]), cPoint)
+	v, _ := m.p.value(m.p.lex.tags(m.p.lex.first[id]), cPoint)
 	return v
 }
 
@@ -187,11 +187,11 @@ func (m *message) possessive(i int) string {
 	default:
 		return ""
 	}
-	id, ok := l.vocab[it.text[:n]]
+	id, ok := l.id(it.text[:n])
 	if !ok {
 		return ""
 	}
-	v, _ := m.p.value(l.meant(l.first[id]), cPoint)
+	v, _ := m.p.value(l.tags(l.first[id]), cPoint)
 	return v
 }
 

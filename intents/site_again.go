@@ -25,7 +25,7 @@ func (m *message) takenBackSites() {
 // "24 Pine 66 rear scratch 24, meant 22 Pine".
 func (m *message) retractBefore(from, to int) bool {
 	for k := to - 1; k > from && k >= to-3; k-- {
-		if node, n := m.p.lex.find(m.toks, k, to); n > 0 && k+n == to && (m.p.has(m.p.lex.meant(node), cRetract, "") || m.p.has(m.p.lex.meant(node), cHint, "takesback")) {
+		if node, n := m.p.lex.find(m.toks, k, to); n > 0 && k+n == to && (m.p.has(m.p.lex.tags(node), cRetract, "") || m.p.has(m.p.lex.tags(node), cHint, "takesback")) {
 			return true
 		}
 	}
@@ -49,7 +49,7 @@ func (m *message) retractTokens(from, to int) bool {
 		}
 		node, n := m.p.lex.find(m.toks, i, to)
 		switch {
-		case n > 0 && m.p.has(m.p.lex.meant(node), cRetract, ""):
+		case n > 0 && m.p.has(m.p.lex.tags(node), cRetract, ""):
 			found = true
 		case oneOf(t.text, "no", "it", "its", "thats", "at", "is", "that", "i"):
 			n = 1

@@ -30,7 +30,7 @@ func (m *message) deniedFrom(i int) int {
 		k--
 	}
 	for from := k; from >= 0 && from > k-3; from-- {
-		if node, n := m.p.lex.find(m.toks, from, k+1); n == k+1-from && (m.p.has(m.p.lex.meant(node), cHint, "denies") || m.p.has(m.p.lex.meant(node), cHint, "insteadof")) {
+		if node, n := m.p.lex.find(m.toks, from, k+1); n == k+1-from && (m.p.has(m.p.lex.tags(node), cHint, "denies") || m.p.has(m.p.lex.tags(node), cHint, "insteadof")) {
 			return from
 		}
 	}

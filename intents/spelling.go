@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"cmp"
 	"slices"
 
 	"github.com/agnivade/levenshtein"
@@ -43,7 +44,7 @@ func vowelless(w string) bool {
 // candidates appends the words of the lexicon that w may stand for.
 func (l *lexicon) candidates(w string, into []int32) []int32 {
 	at := len(into)
-	if id, ok := l.vocab[w]; ok {
+	if id, ok := l.id(w); ok {
 		into = append(into, id)
 		if !vowelless(w) {
 			return append(into, l.alias[w]...)
@@ -73,12 +74,12 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 		}
 	}
 	if base := enclitic(w); base != "" {
-		if id, ok := l.vocab[base]; ok {
+		if id, ok := l.id(base); ok {
 			return append(into, id)
 		}
 	}
 	if len(w) > 4 && w[len(w)-1] == 's' {
-		if id, ok := l.vocab[w[:len(w)-1]]; ok {
+		if id, ok := l.id(w[:len(w)-1]); ok {
 			return append(into, id)
 		}
 	}
@@ -128,7 +129,10 @@ func enclitic(w string) string {
 }
 
 // common tells whether a word is an everyday one.
-func (l *lexicon) common(w string) bool { return l.plain[w] || l.right[w] }
+func (l *lexicon) common(w string) bool {
+	e := l.look(w)
+	return e.plain || e.right
+}
 
 // everyday tells whether a word, or what it is a form of, is a common word.
 func (l *lexicon) everyday(w string) bool {
@@ -155,12 +159,10 @@ func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 			into = append(into, id)
 		}
 	}
-	for _, id := range l.deletes[w] {
-		try(id) // a letter is missing
-	}
+	l.lessOne(hashOf(w), try) // a letter is missing
 	if len(w) == 4 {
 		for k := 1; k < 3; k++ {
-			if id, ok := l.vocab[w[:k]+w[k+1:k+2]+w[k:k+1]+w[k+2:]]; ok {
+			if id, ok := l.id(w[:k] + w[k+1:k+2] + w[k:k+1] + w[k+2:]); ok {
 				try(id) // two letters swapped
 			}
 		}
@@ -168,12 +170,10 @@ func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 	}
 	for k := range w {
 		d := w[:k] + w[k+1:]
-		if id, ok := l.vocab[d]; ok && len(d) >= 5 {
+		if id, ok := l.id(d); ok && len(d) >= 5 {
 			try(id)
 		}
-		for _, id := range l.deletes[d] {
-			try(id)
-		}
+		l.lessOne(hashOf(d), try)
 	}
 	if len(into) == at {
 		for _, id := range l.skeleton[consonants(w)] {
@@ -183,6 +183,32 @@ func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 		}
 	}
 	return into
+}
+
+// deletion is a word, by its hash, that a word of the vocabulary is with one letter left out.
+type deletion struct {
+	word uint32
+	id   int32
+}
+
+// hashOf returns the hash of a word. Words that share one are told apart by their distance.
+func hashOf(w string) uint32 {
+	h := uint32(2166136261)
+	for i := range len(w) {
+		h = (h ^ uint32(w[i])) * 16777619
+	}
+	return h
+}
+
+// lessOne returns the hash of a word without its letter k.
+func lessOne(w string, k int) uint32 { return hashOf(w[:k] + w[k+1:]) }
+
+// lessOne tries the words that are one of a hash with one letter left out.
+func (l *lexicon) lessOne(hash uint32, try func(id int32)) {
+	k, _ := slices.BinarySearchFunc(l.deletes, hash, func(d deletion, h uint32) int { return cmp.Compare(d.word, h) })
+	for ; k < len(l.deletes) && l.deletes[k].word == hash; k++ {
+		try(l.deletes[k].id)
+	}
 }
 
 // swapped tells whether two words differ by two neighbouring letters in the other order.

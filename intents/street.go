@@ -103,7 +103,7 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 	term := w.p.term(w.toks, k)
 	if term && !proper {
 		node, _ := w.p.lex.find(w.toks, k, k+1)
-		switch kinds := w.p.kinds[node]; {
+		switch kinds := w.p.lex.kinds(node); {
 		case words == 0 && kinds.has(cUnit) && !kinds.has(cPoint) && !w.unitNames(k):
 			return 0, false // "100 ft run"
 		case t.text == "main" || kinds.has(cDeterminer) || words == 0 && kinds.has(cUnit) && !kinds.has(cPoint):
@@ -111,7 +111,7 @@ func (w *streetWalk) cost(k, words int) (float64, bool) {
 		}
 	}
 	switch {
-	case w.p.lex.never[t.text] && !(proper && !term && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1)):
+	case w.p.lex.of(t).never && !(proper && !term && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1)):
 		return 0, false
 	case term && proper:
 		return 0.5, true
@@ -138,7 +138,7 @@ func (w *streetWalk) unitNames(k int) bool {
 		if core(w.p.gaz.suffix[s]) && !ambiguousSuffix[s] || j > k+1 && s == "way" {
 			return true
 		}
-		if w.p.lex.never[s] || w.p.term(w.toks, j) {
+		if w.p.lex.look(s).never || w.p.term(w.toks, j) {
 			return false
 		}
 	}
@@ -184,7 +184,7 @@ walk:
 			words++
 			continue
 		}
-		if last == k-1 && last >= 0 && w.p.lex.never[t.text] {
+		if last == k-1 && last >= 0 && w.p.lex.of(t).never {
 			break // "9 Sorrel Way plz"
 		}
 		if std := w.suffix(k, words); std != "" {
@@ -251,7 +251,7 @@ func (w *streetWalk) fixture(k int) bool {
 		return false
 	}
 	node, _ := w.p.lex.find(w.toks, k, k+1)
-	return w.p.kinds[node].meets(setOf(cBibb, cFixture, cPipe)) || w.p.lex.plain[w.toks[k].text]
+	return w.p.lex.kinds(node).meets(setOf(cBibb, cFixture, cPipe)) || w.p.lex.of(&w.toks[k]).plain
 }
 
 // endsAt tells whether the plain suffix of a street stands at k: "71 quince st".

@@ -102,9 +102,9 @@ func (w *streetWalk) strange(end int) (score float64) {
 		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 3 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
 		switch {
 		case k > w.name:
-		case w.p.lex.heads[t.text]:
+		case w.p.lex.of(t).heads:
 			score++
-		case w.p.lex.right[t.text]:
+		case w.p.lex.of(t).right:
 			score -= 1.5
 		}
 	}
@@ -128,14 +128,14 @@ func (w *streetWalk) toldOf(k int) bool {
 		return false
 	default:
 		node, _ := w.p.lex.find(w.toks, k, k+1)
-		return w.p.lex.known(t) && !w.p.kinds[node].meets(ofNumbers)
+		return w.p.lex.known(t) && !w.p.lex.kinds(node).meets(ofNumbers)
 	}
 }
 
 // pointNumber tells whether a test point with a number of its own stands at k.
 func (w *streetWalk) pointNumber(k int) bool {
 	node, n := w.p.lex.find(w.toks, k, min(k+4, len(w.toks)))
-	if n == 0 || !w.p.kinds[node].meets(setOf(cPoint, cPlace, cBibb)) {
+	if n == 0 || !w.p.lex.kinds(node).meets(setOf(cPoint, cPlace, cBibb)) {
 		return false
 	}
 	for j := k + n; j < min(k+n+3, len(w.toks)) && w.toks[j].kind != mark; j++ {
@@ -168,10 +168,10 @@ func (w *streetWalk) tall() bool {
 // bareWord tells whether the word at k can be a part of a name that has no suffix.
 func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	p, t := w.p, &w.toks[k]
-	if p.lex.never[t.text] {
+	if p.lex.of(t).never {
 		return false
 	}
-	if words > 0 && linking(t.text) && p.lex.heads[w.toks[w.name].text] && k+1 < len(w.toks) && w.toks[k+1].kind == word {
+	if words > 0 && linking(t.text) && p.lex.of(&w.toks[w.name]).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return true // "2019 vista del sol"
 	}
 	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) && !p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
@@ -186,11 +186,11 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
 		return true // "12 Main"
 	}
-	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.never[w.toks[k+1].text] || p.gaz.unit[w.toks[k+1].text] != ""
-	if words == 0 && p.lex.heads[t.text] && k+1 < len(w.toks) && w.toks[k+1].kind == word && !p.lex.never[w.toks[k+1].text] {
+	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.of(&w.toks[k+1]).never || p.gaz.unit[w.toks[k+1].text] != ""
+	if words == 0 && p.lex.of(t).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word && !p.lex.of(&w.toks[k+1]).never {
 		return true // "2019 vista del sol"
 	}
-	if node, _ := p.lex.find(w.toks, k, k+1); words > 0 && p.lex.heads[w.toks[k-1].text] && !p.kinds[node].meets(placed) {
+	if node, _ := p.lex.find(w.toks, k, k+1); words > 0 && p.lex.of(&w.toks[k-1]).heads && !p.lex.kinds(node).meets(placed) {
 		return true // "3310 rio seco porfavor"
 	}
 	if p.term(w.toks, k) {
@@ -215,10 +215,10 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	meaning := func() bool {
 		node, _ := p.lex.find(w.toks, k, k+1)
-		return p.kinds[node].meets(terms) || p.kinds[node].meets(requests)
+		return p.lex.kinds(node).meets(terms) || p.lex.kinds(node).meets(requests)
 	}
 	if p.stop(w.toks, k) {
-		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.never[w.toks[k+1].text]) && !linking(t.text) && len(t.text) > 3 && !meaning()
+		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !linking(t.text) && len(t.text) > 3 && !meaning()
 	}
 	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
 		return false
@@ -226,9 +226,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if _, unit := p.gaz.unit[t.text]; unit && !p.gaz.plainUnit(w.toks, k) {
 		return false // "605 Coral apto 9"
 	}
-	if p.lex.known(t.text) || p.lex.right[t.text] {
+	if p.lex.known(t.text) || p.lex.of(t).right {
 		// "14 heron gate", "812 otter": a common word may end a name
-		return (words > 0 || w.tall() && p.lex.right[t.text]) && !meaning() && ends
+		return (words > 0 || w.tall() && p.lex.of(t).right) && !meaning() && ends
 	}
 	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
 		return false // "set at 50 supposedly"
@@ -254,7 +254,7 @@ func (w *streetWalk) inCapitals(k int) bool {
 	if end < k+2 || end > k+3 || end < len(w.toks) && w.toks[end].kind != mark {
 		return false
 	}
-	return !w.p.term(w.toks, end-1) && !w.p.stop(w.toks, end-1) && !w.p.lex.never[w.toks[end-1].text]
+	return !w.p.term(w.toks, end-1) && !w.p.stop(w.toks, end-1) && !w.p.lex.of(&w.toks[end-1]).never
 }
 
 // requests are the classes of what is asked or planned.
@@ -270,7 +270,7 @@ var ofNumbers = setOf(cPoint, cPlace, cBibb, cFuel, cMaterial, cUnit, cBefore, c
 func (p *Parser) slipOfTerm(w string) bool {
 	var room [8]int32
 	for _, id := range p.lex.candidates(w, room[:0]) {
-		if p.kinds[p.lex.first[id]].meets(terms) && levenshtein.ComputeDistance(w, p.lex.words[id]) < 3 {
+		if p.lex.kinds(p.lex.first[id]).meets(terms) && levenshtein.ComputeDistance(w, p.lex.words[id]) < 3 {
 			return true
 		}
 	}

@@ -86,8 +86,8 @@ func (p *Parser) zeroForNo(toks []token, i int) bool {
 
 // means tells whether a word alone has a class of the lexicon.
 func (p *Parser) means(w string, c class, value string) bool {
-	id, ok := p.lex.vocab[w]
-	return ok && p.has(p.lex.meant(p.lex.first[id]), c, value)
+	id, ok := p.lex.id(w)
+	return ok && p.has(p.lex.tags(p.lex.first[id]), c, value)
 }
 
 // namesStreet tells whether the word at i is a street's suffix, or stands between a

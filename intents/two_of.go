@@ -104,7 +104,7 @@ func (m *message) countsTwo(item string) bool {
 // isItem tells whether a word, or what it is the plural of, names a piece of equipment.
 func (p *Parser) isItem(word, item string) bool {
 	for _, w := range [...]string{word, strings.TrimSuffix(word, "s"), strings.TrimSuffix(word, "es")} {
-		if id, ok := p.lex.vocab[w]; ok && p.has(p.lex.meant(p.lex.first[id]), cItem, item) {
+		if id, ok := p.lex.id(w); ok && p.has(p.lex.tags(p.lex.first[id]), cItem, item) {
 			return true
 		}
 	}
