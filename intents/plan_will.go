@@ -1,0 +1,137 @@
+package intents
+
+func (m *message) doneWords(s int) bool { return m.sents[s].closes }
+
+// ambiguousForm tells whether a word may stand for a deed to come as well:
+// "set", "install", "change".
+func (m *message) ambiguousForm(i int) bool { return m.is(i, cDo, "") && m.is(i, cDid, "") }
+
+// willNear finds a word of planning before item i in its sentence, or a day in its clause.
+func (m *message) willNear(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	if m.is(i, cWill, "") && m.is(i, cDo, "replace") {
+		return true // "has to go"
+	}
+	for k := i; k >= s.from && k >= i-10; k-- {
+		if k < i && m.items[k].mark && (m.text(k) == "," || m.text(k) == "/") {
+			if k < i-4 {
+				break
+			}
+		}
+		if k < i && m.is(k, cDid, "") && !m.is(k, cDo, "") && !m.is(k, cWill, "") {
+			break
+		}
+		if m.is(k, cWill, "") && k < i && !m.wasWill(k) {
+			return true
+		}
+	}
+	if m.kinds.has(cHint) && m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "hang an exp tank next trip"
+	}
+	if m.is(i-1, cHint, "meant") && m.text(i-1) == "id" || m.right(i, 2, true, func(k int) bool { return m.is(k, cHint, "advised") && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "no tank, I'd put one in", "heater replacement quoted"
+	}
+	// "prv needs replaced", "por cambiar"
+	for k := i - 1; k >= s.from && k >= i-3; k-- {
+		switch m.text(k) {
+		case "por":
+			return k == i-1 // "por cambiar"; not "por una nueva"
+		case "needs", "need", "to be", "needs to be", "hay que", "toca":
+			return true
+		}
+	}
+	return false
+}
+
+// wasWill tells whether a word of planning is something else here: "well" the
+// source of water, "back", a place.
+func (m *message) wasWill(k int) bool {
+	if m.is(k, cHint, "meant") && (m.text(k-1) == "was" || m.text(k-1) == "were") && m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "") }) < 0 {
+		return true // "I was gonna turn it down but didn't"
+	}
+	switch m.text(k) {
+	case "back":
+		return m.items[k].point != "" && m.numNear(k)
+	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
+		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
+		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") || m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
+	}
+	return false
+}
+
+// refused tells whether a promise is taken back: "won't be back".
+func (m *message) refused(i int) bool {
+	for k := i - 1; k >= i-2; k-- {
+		switch m.text(k) {
+		case "wont", "not", "dont", "didnt", "cant", "never", "need to", "no need to":
+			if m.text(k) != "need to" || m.text(k-1) == "no" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// cameTo tells whether the follow-up at item i is what the visit was for: "came by to
+// recheck 44 Juniper".
+func (m *message) cameTo(i int) bool {
+	return m.text(i-1) == "to" && m.left(i-1, 3, true, func(k int) bool { return m.is(k, cHint, "camehere") }) >= 0
+}
+
+// leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",
+// "skip the recheck".
+func (m *message) leftOut(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	if m.is(k, cNeg, "") && m.text(k) == "no" && m.right(i, 2, true, func(j int) bool { return m.text(j) == "needed" || m.text(j) == "necessary" || m.text(j) == "required" }) >= 0 {
+		return true // "no recheck needed"
+	}
+	return m.text(k) == "skip" || m.text(k) == "need to" && m.text(k-1) == "no" || m.refused(i)
+}
+
+// denied tells whether what is to be done is denied: "will replace nothing".
+func (m *message) denied(i int) bool {
+	if t := m.text(i + 1); t == "nothing" || t == "nada" || t == "anything" {
+		return true
+	}
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "not", "wont", "dont", "doesnt", "didnt", "no", "never", "without", "declined", "nothing", "isnt", "refused", "cant":
+			return m.items[k].seg == m.items[i].seg && !m.deniesThing(k, i)
+		}
+		return false
+	}) >= 0
+}
+
+// deniesThing tells whether the denial at k is only of a thing that stands before
+// item i: "no exp tank and needs one".
+func (m *message) deniesThing(k, i int) bool {
+	if !m.is(k+1, cItem, "") {
+		return false
+	}
+	for j := k + 2; j < i; j++ {
+		switch m.text(j) {
+		case "and", "y", "so", "but", "it", "house":
+			return true
+		}
+	}
+	return false
+}
+
+// nextAfterDone tells whether a follow-up in a sentence that closes one is the
+// next one: "done, set the next one for 6 months out".
+func (m *message) nextAfterDone(s, i int) bool {
+	for k := i - 1; k >= m.sents[s].from; k-- {
+		if m.is(k, cAsk, "done") {
+			for j := k + 1; j < i; j++ {
+				if m.items[j].seg != m.items[k].seg || m.text(j) == "and" || m.text(j) == "y" {
+					return m.momentSeg(i)
+				}
+			}
+			return false
+		}
+	}
+	return false
+}
