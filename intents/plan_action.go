@@ -130,8 +130,8 @@ type outcome int
 
 const (
 	passed  outcome = iota // no, but another meaning of it may be, or the thing that it names
-	refuted             // no
-	found               // yes
+	refuted                // no
+	found                  // yes
 )
 
 // doing is how a word of doing stands.

@@ -1,0 +1,290 @@
+package intents
+
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
+
+// toldWhen is a word that places readings before or after work.
+type toldWhen struct {
+	at   int
+	when assess.When
+}
+
+// whens places readings before and after the work of the message.
+func (m *message) whens() {
+	worked := len(m.work) > 0 || m.foundLeft || m.changed()
+	var all []toldWhen
+	for i := range m.items {
+		if w := m.timeWord(i, worked); w != "" && m.whenApplies(i, w) {
+			all = append(all, toldWhen{i, w})
+		}
+	}
+	if worked {
+		m.inTurn()
+		m.wentTo()
+		defer m.sinceTheDeed()
+	}
+	if len(all) == 0 {
+		return
+	}
+	for k := range m.readings {
+		m.nearestWhen(k, all)
+	}
+	// said first, it covers the sentence; said of a whole line, the sentence too
+	for _, a := range all {
+		s := m.items[a.at].sent
+		switch lo, hi := m.readingsOf(s); {
+		case lo >= hi:
+			if m.headOfTime(a.at, s) {
+				m.whenBelow(a, s, all)
+			}
+		case m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")):
+			m.whenJoined(a, lo, hi)
+		case m.text(a.at+1) == ":" && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
+			m.whenOnward(a, lo, hi)
+		case a.at < m.readings[lo].at || m.closesList(a.at, lo, hi):
+			m.whenOfSentence(a, lo, hi, all)
+		}
+	}
+}
+
+// nearestWhen gives a reading the time of the word of time that is nearest to it.
+func (m *message) nearestWhen(k int, all []toldWhen) {
+	r := &m.readings[k]
+	best := r.nearest(len(all), func(j int) int { return all[j].at })
+	if best < 0 || r.When != "" || r.Peak && m.pastTense(all[best].at) {
+		return
+	}
+	if m.pastTense(all[best].at) {
+		// "as left the shower was at 57": a plain "was" gives way
+		for j := range all {
+			if m.coversAsWell(all[j].at, r) {
+				best = j
+			}
+		}
+	}
+	r.When = all[best].when
+	m.chainBack(k, all[best].at)
+}
+
+// whenJoined gives a time to what is joined to a reading of that time as well: "now 60 in
+// the kitchen and 58 at the tub".
+func (m *message) whenJoined(a toldWhen, lo, hi int) {
+	for k := lo + 1; k < hi; k++ {
+		if last, r := &m.readings[k-1], &m.readings[k]; last.When == a.when && r.When == "" && a.at < last.at && m.sameTime(a.at, last.at, r.at) {
+			r.When = a.when
+		}
+	}
+}
+
+// whenOnward gives a time to the readings behind it, up to the next: "as found: kit 96,
+// tub 95 / swapped reg / as left: kit 58, tub 58".
+func (m *message) whenOnward(a toldWhen, lo, hi int) {
+	for k := lo; k < hi; k++ {
+		switch r := &m.readings[k]; {
+		case r.at < a.at:
+		case r.When == "":
+			r.When = a.when
+		case r.When != a.when:
+			return
+		}
+	}
+}
+
+// whenOfSentence gives a time to the readings of its sentence that no other stands before.
+func (m *message) whenOfSentence(a toldWhen, lo, hi int, all []toldWhen) {
+	for k := lo; k < hi; k++ {
+		r := &m.readings[k]
+		if r.When != "" || a.when == assess.Before && m.workedBetween(a.at, r.at) {
+			continue
+		}
+		if !slices.ContainsFunc(all, func(b toldWhen) bool {
+			return b.when != a.when && b.at > a.at && b.at < r.at && !m.pastTense(b.at)
+		}) {
+			r.When = a.when
+		}
+	}
+}
+
+// headOfTime tells whether the word of time at an item heads what follows: "AS FOUND",
+// "Before:", "al llegar".
+func (m *message) headOfTime(at, s int) bool {
+	se := &m.sents[s]
+	short := se.to-se.from <= 5
+	if m.weakTime(at) && !short || at-se.from > 6 {
+		return false
+	}
+	return short || m.endsColon(s) || m.heading(s)
+}
+
+// whenBelow gives a time to the readings under its head, up to the next word of time or
+// work.
+func (m *message) whenBelow(a toldWhen, s int, all []toldWhen) {
+	for k := range m.readings {
+		r := &m.readings[k]
+		if r.sent <= s || r.When != "" {
+			continue
+		}
+		if m.workedBetween(a.at, r.at) || slices.ContainsFunc(all, func(b toldWhen) bool { return b.at > a.at && b.at < r.at }) {
+			return
+		}
+		r.When = a.when
+	}
+}
+
+// coversAsWell tells whether a word of time at item i says when a reading was taken that a
+// plain "was" stands nearer to.
+func (m *message) coversAsWell(i int, r *reading) bool {
+	if m.pastTense(i) || m.is(i, cNow, "") || i < r.from || i >= r.to {
+		return false
+	}
+	return m.items[i].seg == m.items[r.at].seg || i == m.sents[r.sent].from
+}
+
+// sameTime tells whether the time told at item at goes on from one reading to the next: both
+// are joined, or stand in a list that it opens.
+func (m *message) sameTime(at, from, to int) bool {
+	return !m.workedBetween(from, to) && (m.chained(from, to) || m.opens(at) && m.plainList(from, to))
+}
+
+// alsoThen gives a reading with "too" behind it the time of the one before: "laundry 60
+// afterwards, 60 kitchen too".
+func (m *message) alsoThen() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if b.When != "" || a.When == "" || a.sent != b.sent {
+			continue
+		}
+		if too := m.right(b.at, 4, false, func(j int) bool { return m.text(j) == "too" || m.text(j) == "also" || m.text(j) == "tambien" }); too > 0 && m.separators(b.at, too) == 0 {
+			b.When = a.When
+		}
+	}
+}
+
+// workedBetween tells whether work stands between two items.
+func (m *message) workedBetween(a, b int) bool {
+	for _, w := range m.work {
+		if w.at > a && w.at < b {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) endsColon(s int) bool {
+	se := &m.sents[s]
+	for k := se.to - 1; k >= se.from; k-- {
+		if m.text(k) == "\n" {
+			continue
+		}
+		return m.text(k) == ":"
+	}
+	return false
+}
+
+// weakTime are words that place only the number beside them.
+func (m *message) weakTime(i int) bool {
+	switch m.text(i) {
+	case "was", "were", "it was", "now", "nw", "had been", "estaba", "estaban", "traia", "tenia", "ahora",
+		"ahorita", "right now", "currently", "down to", "up to", "before", "after", "settled", "ya quedo", "quedo",
+		"left", "found", "live", "current":
+		return true
+	}
+	return m.is(i, cNow, "")
+}
+
+// closesList tells whether a time word after a list speaks of all of it: "5.8
+// front and 5.7 in the kitchen when I came", "142 front, 95 rear before".
+func (m *message) closesList(at, lo, hi int) bool {
+	if at < m.readings[hi-1].at {
+		return false
+	}
+	switch m.text(at) {
+	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
+		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
+		"when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything",
+		"before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
+		return true
+	case "before", "after", "antes", "despues":
+		// "shower 58, kit 58 after"
+		for k := lo + 1; k < hi; k++ {
+			if m.readings[k-1].When != "" || !m.plainList(m.readings[k-1].at, m.readings[k].at) {
+				return false
+			}
+		}
+		return m.isMark(at+1, "\n", ".") || at+1 == len(m.items)
+	}
+	return m.touched(at)
+}
+
+// whenApplies tells whether a time word at i speaks of readings at all: "now" of
+// "no hammer now", "was" of "pilot was out" do not.
+func (m *message) whenApplies(i int, w assess.When) bool {
+	t := m.text(i)
+	lo, hi := m.readingsOf(m.items[i].sent)
+	if !m.weakTime(i) {
+		// "after I cranked the prv down", "before i closed anything"
+		return true
+	}
+	if t == "was" || t == "were" || t == "estaba" || t == "it was" || t == "tenia" || t == "traia" || t == "had been" || t == "estaban" {
+		// beside a number
+		for k := i + 1; k <= i+4 && k < len(m.items); k++ {
+			if m.items[k].num != nil && m.items[k].role == roleReading {
+				return true
+			}
+			switch m.text(k) {
+			case "at", "about", "around", "reading", "showing", "en", "a", "like", "up", "sitting", "como", "running", "psi", "still":
+				continue
+			}
+			if m.is(k, cStatic, "") || m.items[k].point != "" {
+				continue
+			}
+			return false
+		}
+		return false
+	}
+	if m.is(i, cNow, "") || t == "left" || t == "found" || t == "now" {
+		near := false
+		for k := lo; k < hi; k++ {
+			if abs(m.readings[k].at-i) <= 5 && m.seps(i, m.readings[k].at) == 0 {
+				near = true
+			}
+		}
+		if !near {
+			return false
+		}
+		// "no hammer now"
+		for k := i - 1; k >= 0 && k >= i-3; k-- {
+			if m.is(k, cSym, "") && m.items[k].sent == m.items[i].sent && !m.isNum(i+1) {
+				return false
+			}
+			if m.items[k].num != nil || m.items[k].mark {
+				break
+			}
+		}
+	}
+	return true
+}
+
+func (m *message) seps(a, b int) int {
+	if a > b {
+		a, b = b, a
+	}
+	return m.separators(a, b)
+}
+
+// chained tells whether two readings are joined by "and", or stand in a row: "kitchen
+// 61 shower 60".
+func (m *message) chained(a, b int) bool {
+	row := b > a+1
+	for k := a + 1; k < b; k++ {
+		switch m.text(k) {
+		case "and", "y":
+			return true
+		}
+		row = row && m.items[k].point != ""
+	}
+	return row
+}

@@ -1,0 +1,106 @@
+package intents
+
+import "lazyhand/assess"
+
+var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
+	"had", "till", "til", "until",
+}}
+
+// timeWord tells whether item i places a reading before or after work: weak
+// words ("was", "now") only count beside work.
+func (m *message) timeWord(i int, worked bool) assess.When {
+	if !m.begins(i, keyTime) || m.items[i].point != "" || m.items[i].mark || m.noTimeWord(i) {
+		return ""
+	}
+	switch t := m.text(i); {
+	case t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0:
+		return assess.Before // "replaced the prv, front 60, had 118"
+	case (t == "till" || t == "til" || t == "until") && worked && m.verbLeft(i, 6, "set") != nil:
+		return assess.After // "dialed the reg til the kitchen read 60"
+	case m.is(i, cBefore, ""):
+		if m.tellsOfBefore(i, worked) {
+			return assess.Before
+		}
+		return ""
+	case worked && m.text(i+1) == ":" && m.is(i, cHint, "leaving") && (m.has(cBefore, "") || m.headLine("enters")):
+		return assess.After // "Llegada: atrás 104 … Salida: atrás 60"
+	case worked && m.text(i+1) == ":" && m.is(i, cHint, "enters") && m.headLine("leaving"):
+		return assess.Before // "Entrada: … Trabajo: … Salida: …"
+	case worked && (m.is(i, cAfter, "") || m.is(i, cNow, "")) && m.tellsOfAfter(i):
+		return assess.After
+	}
+	return ""
+}
+
+// noTimeWord tells whether what may be a word of time is none.
+func (m *message) noTimeWord(i int) bool {
+	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom || m.items[i+1].role == roleSetting) {
+		return true // "quedó en 60" of a regulator
+	}
+	switch m.text(i) {
+	case "after", "before":
+		// "the PRV is after the irrigation tee": a place
+		return m.is(i+1, cDeterminer, "") && m.is(i+2, cPoint, "irrigation")
+	case "it was":
+		return m.says(i-1, "read", "looked", "checked", "i read") // "the pressure there when I read it was 76"
+	case "since the":
+		// "charged 70 since the house runs 70"
+		return !m.is(i+1, cItem, "") && !m.is(i+1, cPart, "") && !m.is(i+1, cBase, "") && !m.is(i+1, cHint, "job") && !m.is(i+1, cDid, "")
+	}
+	return false
+}
+
+// tellsOfBefore tells whether a word of the time before tells that of a reading.
+func (m *message) tellsOfBefore(i int, worked bool) bool {
+	switch t := m.text(i); t {
+	case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start",
+		"starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio",
+		"first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
+		// "instalamos un prv, antes no había"
+		return worked && !(t == "antes" && m.text(i+1) == "no" && m.says(i+2, "habia", "tenia", "tenian"))
+	case "came in at", "coming in", "started at":
+		// "afterwards the rear bib came in at 61"
+		return worked && m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) < 0
+	case "before", "bfr", "b4", "bef":
+		if m.neverBefore(i) {
+			return false
+		}
+	}
+	return worked || m.touched(i) // "before the kitchen remodel" is an occasion
+}
+
+// neverBefore reads "no prv before, put one in".
+func (m *message) neverBefore(i int) bool {
+	return m.is(i-1, cNeg, "") && !m.isNum(i+1) ||
+		m.text(i-1) == "there" && m.is(i-2, cNeg, "") ||
+		m.is(i-1, cItem, "") && m.is(i-2, cNeg, "") && m.stopAt(i+1)
+}
+
+// tellsOfAfter tells whether a word of the time after tells that of a reading.
+func (m *message) tellsOfAfter(i int) bool {
+	switch m.text(i) {
+	case "al":
+		return m.text(i+1) == ":"
+	case "left":
+		return m.text(i+1) != "side"
+	case "after", "aftr", "despues":
+		return !m.says(i+1, "hours", "lunch") && !(m.isNum(i+1) && m.items[i+1].unit == "hour")
+	}
+	return true
+}
+
+// touched tells whether "before" speaks of work though none is told: "before I touched anything".
+func (m *message) touched(i int) bool {
+	for k := i; k < len(m.items) && k <= i+4; k++ {
+		switch m.text(k) {
+		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar", "adjusting", "work", "adjust", "did", "any":
+			return true
+		}
+	}
+	switch m.text(i) {
+	case "before i touched anything", "before touching anything", "antes de tocar", "before work", "pre work",
+		"before i did", "before i touched", "before i adjusted", "before i started":
+		return true
+	}
+	return false
+}
