@@ -61,6 +61,8 @@ const (
 	listNoneThere                // "exp tank none"
 	listAnswersNone              // "prv? never had one"
 	listAfterIn                  // "new reg in today"
+	listOpen                     // "wide open": of a tap
+	listShut                     // "turned off": of taps
 	lists                        // how many there are
 )
 
@@ -79,6 +81,7 @@ var listNames = [lists]string{
 	listHouseSystem: "housesystem", listOfPart: "ofpart", listLacks: "lacks", listNegates: "negates", listPutIn: "putin",
 	listToLacked: "tolacked", listHaveOne: "haveone", listToAbsent: "toabsent", listNoneThere: "nonethere",
 	listAnswersNone: "answersnone", listAfterIn: "afterin",
+	listOpen: "open", listShut: "shut",
 }
 
 // addList keeps the words of a list line.

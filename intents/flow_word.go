@@ -1,0 +1,267 @@
+package intents
+
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
+
+var flowOpener = opener{
+	classes: setOf(cStatic, cFlowing),
+	hints:   []string{"flows", "rests", "quiet", "uses"},
+	words:   []string{"flow", "with", "w/", "w", "con"},
+	lists:   []list{listOpen, listShut},
+	typed:   []string{"st", "fl", "res"},
+}
+
+// flowTag reads the running or resting of water at item i.
+func (m *message) flowTag(i int) assess.Flow {
+	if !m.begins(i, keyFlow) || m.flowOn(i) {
+		return ""
+	}
+	switch {
+	case m.is(i, cStatic, ""):
+		if m.noRest(i) {
+			return ""
+		}
+		return assess.Static
+	case m.is(i, cFlowing, ""):
+		return m.flowNamed(i)
+	}
+	if f := m.flowShort(i); f != "" {
+		return f
+	}
+	if m.text(i) == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
+		return assess.Flowing // "zone 3 on"
+	}
+	if m.noFlow(i) {
+		return ""
+	}
+	switch {
+	case m.inList(i, listOpen):
+		if m.ofEquipment(i) {
+			return ""
+		}
+		if f, told := m.openTold(i); told {
+			return f
+		}
+		if f, told := m.openNext(i); told {
+			return f
+		}
+	case m.inList(i, listShut):
+		if m.allShut(i) {
+			return assess.Static
+		}
+	}
+	if f := m.againstRest(i); f != "" {
+		return f
+	}
+	return m.flowTalk(i)
+}
+
+// noRest tells whether words of rest tell no rest of the water.
+func (m *message) noRest(i int) bool {
+	t := m.text(i)
+	return t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) || // "stat on the heater says 140"
+		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 || // "whole house is quiet, no hammer"
+		strings.HasSuffix(t, " still") && m.text(i+1) == "on" // "closed the stop, house still on"
+}
+
+// flowNamed reads a word of running water, which may be denied.
+func (m *message) flowNamed(i int) assess.Flow {
+	if m.toilet(i) || m.is(i, cHint, "fully") && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+		return "" // "the water heater going full blast"
+	}
+	near := 2
+	if m.says(i, "corriendo", "flowing", "running water") {
+		near = 3
+	}
+	if m.negLeft(i, near) || m.inNeither(i) {
+		return assess.Static
+	}
+	if m.saysWhen(i) && m.troubled(i) || m.text(i) == "gpm" {
+		return ""
+	}
+	return assess.Flowing
+}
+
+// flowShort reads the short words of a list of readings: "kitchen st 70 fl 52", "flow: 48".
+func (m *message) flowShort(i int) assess.Flow {
+	if m.text(i) == "flow" && (m.isNum(i+1) || m.isMark(i+1, ":") && m.isNum(i+2)) {
+		return assess.Flowing
+	}
+	if m.withList(i) || m.text(i) == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
+		return assess.Flowing
+	}
+	flowing := func(k int) bool { return m.typed(k) == "fl" || m.typed(k) == "res" }
+	if m.typed(i) == "st" && m.isNum(i+1) && m.right(i, 5, true, flowing) >= 0 {
+		return assess.Static
+	}
+	if flowing(i) && m.isNum(i+1) {
+		return assess.Flowing
+	}
+	return ""
+}
+
+// noFlow tells whether a word that may tell running water tells something else.
+func (m *message) noFlow(i int) bool {
+	if m.toilet(i) {
+		return true
+	}
+	switch m.text(i) {
+	case "running":
+		return m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early") // "the main is running 118", "running behind today"
+	case "going":
+		return m.text(i+1) == "on"
+	case "prendido", "prendida":
+		return m.heaterTag(i) != ""
+	case "on":
+		return m.onElsewhere(i)
+	}
+	return false
+}
+
+// onElsewhere tells whether the "on" at item i is no open tap.
+func (m *message) onElsewhere(i int) bool {
+	if m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+		return true // "77 side bib on it", "the heater had not come on"
+	}
+	if m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive") || m.thePlace(i+1) {
+		return true // "PRV: none on this house"
+	}
+	if m.is(i-1, cWater, "") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "lights") }) >= 0 {
+		return true // "Turned the water on and fixed a drip"
+	}
+	return m.text(i-1) == "going"
+}
+
+// ofEquipment tells whether what runs or is open at item i is a piece of equipment.
+func (m *message) ofEquipment(i int) bool {
+	return m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") ||
+		m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv")
+}
+
+// openTold reads what stands before a word of running: "nothing … running", "kitchen faucet
+// wide open". It is told when that decides, be it that no water is meant.
+func (m *message) openTold(i int) (f assess.Flow, told bool) {
+	on := m.text(i) == "on"
+	for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == m.items[i].sent; k-- {
+		t := m.text(k)
+		if m.items[k].num != nil && m.items[k].unit == "other" && m.items[k].value <= 6 {
+			return assess.Flowing, true // "2 zones on", "3 showers going"
+		}
+		if m.items[k].num != nil && m.items[k].value > 4 || m.items[k].mark && t != "(" {
+			return "", false
+		}
+		switch t {
+		case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
+			if on && (i-k > 2 && !m.closes(i) || t == "no" || m.says(i+1, "it", "the", "that")) && m.text(i-1) != "water" {
+				return "", true
+			}
+			return assess.Static, true
+		}
+		if m.is(k, cItem, "") || m.is(k, cNeg, "") || t == "valve" || t == "stop" {
+			return "", true // "found the meter valve half shut and opened it"
+		}
+		if m.is(k, cHint, "nobody") && (!on || m.closes(i)) {
+			return assess.Static, true
+		}
+		if !m.meets(k, taps) {
+			continue
+		}
+		switch {
+		case !on && m.nobodys(k):
+			return assess.Static, true
+		case !on:
+			return assess.Flowing, true
+		case m.items[k].point == "" && i-k <= 2 && m.text(i+1) != "the" && !m.unknownNoun(i+1) && !(i+1 < len(m.items) && m.items[i+1].site):
+			return assess.Flowing, true
+		}
+	}
+	return "", false
+}
+
+// openNext reads what stands behind "opened" and "running": "opened the tub", "opened the
+// main all the way".
+func (m *message) openNext(i int) (f assess.Flow, told bool) {
+	if !m.says(i, "opened", "running") {
+		return "", false
+	}
+	for k := i + 1; k < len(m.items) && k <= i+3; k++ {
+		switch {
+		case m.is(k, cPoint, "street") || m.is(k, cItem, ""):
+			return "", true
+		case m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, ""):
+			return assess.Flowing, true
+		case m.items[k].mark || m.items[k].num != nil && m.items[k].value > 4:
+			return "", false
+		}
+	}
+	return "", false
+}
+
+// allShut tells whether all is shut by the word at item i: "everything in the house off",
+// "108 there with all of it closed".
+func (m *message) allShut(i int) bool {
+	heats := func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }
+	for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.items[k].num != nil || m.items[k].mark || heats(k) {
+			return false
+		}
+		switch m.text(k) {
+		case "every":
+			if m.text(k+1) != "time" {
+				return true
+			}
+		case "everything", "all", "todo", "todas", "ll", "each", "todos":
+			return true
+		}
+		if m.is(k, cHint, "allofit") && m.left(i, 6, true, heats) < 0 && m.text(i) != "off" {
+			return true
+		}
+	}
+	return false
+}
+
+// flowOn tells whether item i only says what water is on or where it is off: "no water on
+// the block", "running on their own line".
+func (m *message) flowOn(i int) bool {
+	if strings.HasSuffix(m.text(i), " on") && m.says(i+1, "file", "order", "record", "site", "paper", "call", "hand") {
+		return true // "nothing on file"
+	}
+	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {
+		return false
+	}
+	return m.is(i, cStatic, "") || m.is(i, cFlowing, "") && !m.says(i+2, "whole", "entire")
+}
+
+// thePlace tells whether item i is a side of the house with its article: "spigot on the
+// front wall".
+func (m *message) thePlace(i int) bool {
+	return m.is(i, cPlace, "") && strings.HasPrefix(m.text(i), "the ")
+}
+
+// runsAt tells whether "running" at item i only leads from a place to its pressure: "the
+// main is running 118".
+func (m *message) runsAt(i int) bool {
+	if !be(m.text(i-1)) && !m.pointAt(i-1) || !m.isNum(i+1) && !(m.text(i+1) == "at" && m.isNum(i+2)) {
+		return false
+	}
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0
+}
+
+// inNeither reads "en ninguna de las dos hay agua corriendo".
+func (m *message) inNeither(i int) bool {
+	k := m.left(i, 6, true, func(k int) bool { return m.text(k) == "ninguna" || m.text(k) == "ninguno" || m.text(k) == "neither" })
+	return k >= 0 && m.items[k].seg == m.items[i].seg
+}
+
+func (m *message) negLeft(i, n int) bool {
+	return m.left(i, n, false, func(k int) bool {
+		switch m.text(k) {
+		case "no", "not", "nothing", "nada", "sin", "without", "w/o", "isnt", "none", "zero", "ninguna", "never", "aint":
+			return m.items[k].seg == m.items[i].seg
+		}
+		return false
+	}) >= 0
+}
