@@ -37,7 +37,7 @@ func (m *message) lookUp() {
 	ids := slices.Grow(m.scratch.words[:0], len(m.toks)*2)
 	for i := range m.toks {
 		t := &m.toks[i]
-		if t.kind != word {
+		if t.kind != word || m.endsOrdinal(i) {
 			continue
 		}
 		at := len(ids)
@@ -57,6 +57,12 @@ func (m *message) lookUp() {
 		t.cand = ids[at:len(ids):len(ids)]
 	}
 	m.scratch.words = ids
+}
+
+// endsOrdinal tells whether token i is the end of "1st", and no "set" or "need" written short.
+func (m *message) endsOrdinal(i int) bool {
+	t := &m.toks[i]
+	return t.glued && i > 0 && m.toks[i-1].kind == number && oneOf(t.text, "st", "nd", "rd", "th")
 }
 
 // siteOfTokens returns, for each token, one more than the number of the street line that it
@@ -82,7 +88,7 @@ func (m *message) lookUpRest(inSite []int) {
 	p, ids := m.p, m.scratch.words
 	for i := range m.toks {
 		t := &m.toks[i]
-		if t.kind != word || inSite[i] > 0 || t.quoted {
+		if t.kind != word || inSite[i] > 0 || t.quoted || m.endsOrdinal(i) {
 			continue
 		}
 		if s := m.yesNo(i); s != "" {

@@ -229,7 +229,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		return roleTo, "left at", true
 	case "at", "@":
 		if v.what != "set" && !v.planned && m.closes(i) && m.items[i].value >= 30 && m.items[i].value <= 100 &&
-			(i-2 == v.at || m.is(i-2, cItem, "") || m.says(i-2, "it", "one", ")", "in", "on")) {
+			(i-2 == v.at || m.is(i-2, cItem, "") || m.numIs(i-2, roleSize) || m.says(i-2, "it", "one", ")", "in", "on")) {
 			m.items[i].owner = v.at + 1
 			return roleTo, v.what + " at", true
 		}

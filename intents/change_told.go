@@ -211,8 +211,8 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 // a deed on it that is what the deed set it to.
 func (m *message) leavesAt(part, i, j int) (role, string, bool) {
 	alone := j < 0 || m.clauseStart(j) != m.clauseStart(i)
-	if !alone || m.remembered(i) || !m.is(part, cItem, "prv") || m.items[part].seg != m.items[i].seg || !m.leadsIn(i, "leavesat") || !m.settingLike(i) ||
-		m.pointBetween(m.clauseStart(i)-1, m.clauseEnd(i)) {
+	near := m.is(part, cItem, "prv") && m.items[part].seg == m.items[i].seg
+	if !alone || !near || !m.leadsIn(i, "leavesat") || !m.settingLike(i) || m.remembered(i) || m.pointBetween(m.clauseStart(i)-1, m.clauseEnd(i)) {
 		return 0, "", false
 	}
 	v := m.deedBefore(i, "prv")

@@ -121,8 +121,8 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 				return roleCharge, "tank at", true
 			}
 		}
-		if at == i-1 && pressureUnit(it.unit) {
-			return roleCharge, "tank", true
+		if pressureUnit(it.unit) && (at == i-1 || m.closes(i) && m.factualRun(at, i)) {
+			return roleCharge, "tank", true // "XT 2G 58 PSI"
 		}
 	}
 	return 0, "", false

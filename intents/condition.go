@@ -273,7 +273,8 @@ func (m *message) saidOfAll(item, i int) bool {
 // listBehind gives a year told of everything to each thing of the list behind it: "all 2019: prv,
 // tank, heater".
 func (m *message) listBehind(a attribute, items []mentionOf) bool {
-	if a.what != "year" || m.text(a.at+1) != ":" || m.left(a.at, 8, false, func(k int) bool { return m.says(k, "all", "everything", "todo") }) < 0 {
+	all := func(k int) bool { return m.says(k, "all", "everything", "todo") }
+	if a.what != "year" || m.text(a.at+1) != ":" || m.left(a.at, 8, false, all) < 0 {
 		return false
 	}
 	y, given, last := m.fullYear(m.items[a.at].value), 0, a.at+1

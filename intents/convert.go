@@ -33,6 +33,9 @@ func (m *message) convert(s int) bool {
 			}
 			continue
 		}
+		if len(nums) > 0 && to != "" && it.site && it.seg != m.items[nums[0]].seg && se.numbers == 1 {
+			break // "how many psi is 3 bar, the lady at 5 Elm Ct wants to know"
+		}
 		if it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" && m.text(i) != "tank" || it.site {
 			if to == "" || it.site {
 				if !m.is(i, cAsk, "") && m.text(i) != "meter" {

@@ -92,17 +92,17 @@ func (m *message) withList(i int) bool {
 	if t := m.text(i); t != "with" && t != "w/" && t != "w" && t != "con" || !m.isNum(i-1) {
 		return false
 	}
-	taps := 0
+	open := 0
 	for k := i + 1; k < len(m.items) && !m.items[k].mark; k++ {
 		switch {
-		case m.is(k, cPoint, "") || m.is(k, cFixture, "") || m.is(k, cBibb, ""):
-			taps++
+		case m.meets(k, taps), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
+			open++ // "48 w 2 showers"
 		case m.text(k) == "and" || m.text(k) == "y" || m.is(k, cDeterminer, "") || m.text(k) == "both" || m.is(k, cPlace, ""):
 		default:
 			return false
 		}
 	}
-	return taps > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
+	return open > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
 }
 
 // flowAcross spreads a flow told in a sentence without readings.

@@ -126,6 +126,9 @@ func (m *message) onElsewhere(i int) bool {
 	if m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return true // "77 side bib on it", "the heater had not come on"
 	}
+	if m.is(i+1, cItem, "") {
+		return true // "gauge port on prv 61"
+	}
 	if m.is(i+1, cDeterminer, "") && m.text(i+2) != "whole" && m.text(i+2) != "entire" || m.is(i+1, cHint, "possessive") || m.thePlace(i+1) {
 		return true // "PRV: none on this house"
 	}
@@ -189,7 +192,7 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 	}
 	for k := i + 1; k < len(m.items) && k <= i+3; k++ {
 		switch {
-		case m.is(k, cPoint, "street") || m.is(k, cItem, ""):
+		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.says(k, "valve", "stop", "stop valve", "gate valve", "ball valve", "shutoff"):
 			return "", true
 		case m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, ""):
 			return assess.Flowing, true

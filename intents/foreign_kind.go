@@ -11,7 +11,7 @@ func (m *message) anotherKind(i int) (string, bool) {
 	it := &m.items[i]
 	switch {
 	case m.ofPumpSwitch(i):
-		return "where a pump's switch cuts in or out", true
+		return pumpsNumber, true
 	case m.reliefSet(i):
 		return "what a relief valve opens at", true
 	case m.scaleEnd(i):
@@ -23,6 +23,8 @@ func (m *message) anotherKind(i int) (string, bool) {
 	case m.otherMeasure(i):
 		return "measured, but no pressure", true
 	case m.scaldCheck(i):
+		return "a temperature", true
+	case m.hotAndCold(i):
 		return "a temperature", true
 	case m.hotTap(i):
 		if !m.warmth(i) {
@@ -55,6 +57,8 @@ func (m *message) hintBefore(i, n int, over bool, hint string) int {
 	return k
 }
 
+const pumpsNumber = "where a pump's switch cuts in or out"
+
 var pumpSwitchGate = onlyWith(cHint, "pumpswitch")
 
 // ofPumpSwitch reads what a well's pump starts and stops at: "pressure switch 40/60",
@@ -62,6 +66,9 @@ var pumpSwitchGate = onlyWith(cHint, "pumpswitch")
 func (m *message) ofPumpSwitch(i int) bool {
 	if m.shut(pumpSwitchGate) {
 		return false
+	}
+	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == pumpsNumber {
+		return true
 	}
 	k := m.hintBefore(i, 7, true, "pumpswitch")
 	return k >= 0 && !m.pointBetween(k, i)
@@ -172,7 +179,7 @@ func (m *message) farFrom(i int) bool {
 	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
 		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
 	}
-	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !m.is(i+2, cItem, "") && !strings.Contains(m.text(i+2), "regul") {
+	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !strings.Contains(m.text(i+2), "regul") {
 		return true // "30 arriba de la calle"
 	}
 	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {

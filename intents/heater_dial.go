@@ -51,12 +51,22 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if it.value <= 180 && it.value >= 115 && int(it.value)%5 == 0 && prev == "at" && at == i-2 && m.is(at, cItem, "heater") && m.closes(i) && !m.pointInClause(i) {
 		return roleTemp, "heater at", true // "boiler at 180"
 	}
-	if topic == "heater" && prev == "at" && int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160 && m.closes(i) && m.heaterFacts(at, i-1) {
+	round := int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160
+	if topic == "heater" && oneOf(prev, "at", "a", "en") && round && m.closes(i) && m.heaterFacts(at, i-1) {
 		return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
 	}
 	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 && it.value <= 160 && m.dialBefore(it.sent) {
 		v.object = "heater"
 		return roleTemp, "the dial turned back", true // "moved the thermostat to 150. Turned it back to 120."
+	}
+	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "" && it.value >= 100 && it.value <= 160 && m.hotTalk(it.sent) {
+		if prev == "from" && m.nextNum(i) > 0 && to(m.text(m.nextNum(i)-1)) {
+			return roleIgnored, oldDial, true // "turned it from 150 to 120, too hot for the kids"
+		}
+		if to(prev) || prev == "back to" {
+			v.object = "heater"
+			return roleTemp, "turned to, of hot water", true
+		}
 	}
 	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
 		return 0, "", false
@@ -78,6 +88,18 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater turned to", true
 	}
 	return 0, "", false
+}
+
+// hotTalk tells whether sentence s speaks of hot water, and of no regulator or tap.
+func (m *message) hotTalk(s int) bool {
+	hot := false
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cHint, "ofpressure") {
+			return false
+		}
+		hot = hot || hotWord(m.text(k))
+	}
+	return hot
 }
 
 // dialWas tells whether the number at i is what a thermostat was at before it was put to

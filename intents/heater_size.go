@@ -76,6 +76,32 @@ func (m *message) heaterSize(i int) bool {
 	return topic == "heater" && at >= i-3 && m.items[at].seg == it.seg && !m.is(at, cPart, "thermostat")
 }
 
+// tankSize tells whether a bare number is an expansion tank's gallons: "swapped the tank for a
+// 4.4", "put in a 4.4 tank", "tank, 2.1, charged 60". Only sizes that such tanks come in.
+func (m *message) tankSize(i int) bool {
+	it := &m.items[i]
+	switch it.value {
+	case 2, 2.1, 3.2, 4.4, 4.5, 4.8, 5, 5.3, 8:
+	default:
+		return false
+	}
+	if it.unit != "" || m.pointInClause(i) || m.holds.has(meaningOf(cUnit, "bar")) {
+		return false
+	}
+	tank := func(k int) bool {
+		v, ok := m.val(k, cItem)
+		return ok && m.itemCode(k, v) == "expansion_tank"
+	}
+	sized := it.num.decimals > 0
+	switch topic, at := m.topicBefore(i); {
+	case m.says(i-1, "a", "an") && tank(i+1):
+		return true
+	case topic == "expansion_tank" && at >= i-7:
+		return m.says(i-1, "a", "an") && (sized || m.closes(i) || m.text(i+1) == "and") || sized && m.items[i-1].mark && m.closes(i)
+	}
+	return sized && m.says(i-1, "a", "an") && m.right(i, 3, false, func(k int) bool { return m.is(k, cDid, "charged") }) >= 0
+}
+
 // yearOfHeater tells whether a bare number of two digits in a row of a heater's facts is
 // its year: "wh 50g elec 14 sp 130".
 func (m *message) yearOfHeater(i int) bool {

@@ -28,6 +28,20 @@ func (m *message) hotTap(i int) bool {
 	return tap && hot
 }
 
+// hotAndCold tells whether the number at i is the warmth of hot or cold water told with that of the
+// other: "hot 118 cold 58".
+func (m *message) hotAndCold(i int) bool {
+	hot := func(k int) bool { return m.isNum(k) && hotWord(m.text(k-1)) && m.items[k].within(95, 160) }
+	cold := func(k int) bool {
+		return m.isNum(k) && (m.says(k-1, "cold", "cold side", "fria") || m.is(k-1, cHint, "cold")) && m.items[k].within(35, 85)
+	}
+	if !hot(i) && !cold(i) {
+		return false
+	}
+	return m.left(i, 6, true, func(k int) bool { return hot(k) && cold(i) || cold(k) && hot(i) }) >= 0 ||
+		m.right(i, 6, true, func(k int) bool { return hot(k) && cold(i) || cold(k) && hot(i) }) >= 0
+}
+
 // runsWarm tells whether item k leads from a tap to what comes out of it.
 func (m *message) runsWarm(k int) bool {
 	if m.says(k, "at", "a", "en") {

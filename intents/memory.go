@@ -9,7 +9,7 @@ var (
 	}}
 	fallWords = opener{words: []string{
 		"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags",
-		"pierde", "perdio", "cae", "baja", "gains", "gained", "gain", "drops it",
+		"pierde", "perdio", "cae", "cayo", "baja", "bajo", "gains", "gained", "gain", "drops it",
 	}}
 	sayWords = opener{words: []string{
 		"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me",

@@ -34,7 +34,7 @@ func (m *message) namedLast() {
 func (m *message) nameAlone(k int) (from, to int) {
 	from, to = k-1, k+1
 	meant := false
-	for ; m.is(from, cDeterminer, "") || m.is(from, cHint, "possessive") || m.says(from, "a", "al", "the", "el", "la") || m.is(from, cHint, "imean"); from-- {
+	for ; m.is(from, cDeterminer, "") || m.isAny(from, cHint, "possessive", "imean") || m.text(from) == "al"; from-- {
 		meant = meant || m.is(from, cHint, "imean")
 	}
 	for ; m.is(to, cHint, "imean"); to++ {
@@ -82,15 +82,15 @@ func (m *message) pronounIn(from, to int) int {
 		switch {
 		case m.meets(i, setOf(cItem, cSym, cPoint, cBibb, cState)):
 			return -1
-		case oneOf(t, "it", "its", "it is", "it was", "her", "shes", "lo", "la", "le"), strings.HasSuffix(t, " it"),
-			strings.Contains(t, " it "), strings.HasPrefix(t, "it "), strings.HasPrefix(t, "lo "), strings.HasPrefix(t, "la "), strings.HasPrefix(t, "le "):
-			if pronoun < 0 {
-				pronoun = i
-			}
+		case pronoun < 0 && (oneOf(t, "its", "her", "shes") || holdsWord(t, "it") || beginsWith(t+" ", "lo ", "la ", "le ")):
+			pronoun = i
 		}
 	}
 	return pronoun
 }
+
+// holdsWord tells whether a phrase holds a word.
+func holdsWord(phrase, w string) bool { return strings.Contains(" "+phrase+" ", " "+w+" ") }
 
 // moveName takes the clause from..to of the name k away and puts the name in place of the
 // pronoun, if that is a word by itself, else before the clause that begins at head.

@@ -162,7 +162,7 @@ func (m *message) putsIn(i int) bool {
 				return true
 			}
 		}
-		if m.items[k].num != nil && m.items[k].unit != "gal" {
+		if m.items[k].num != nil && m.items[k].unit != "gal" && !m.ordinal(k) {
 			return false
 		}
 	}

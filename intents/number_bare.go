@@ -22,6 +22,9 @@ func (m *message) bareAgeRole(i int) (role, string) {
 	case m.heaterSize(i):
 		m.items[i].unit = "gal"
 		return roleSize, "size of a heater"
+	case m.tankSize(i):
+		m.items[i].unit = "gal"
+		return roleSize, "size of an expansion tank"
 	}
 	return roleNone, ""
 }
@@ -142,6 +145,9 @@ func (m *message) namedNumber(i int) bool {
 // 82", "the gate is 1234".
 func (m *message) ofSomebody(i int) bool {
 	noun := m.text(i - 2)
+	if m.says(i-1, "is", "'s", "was", "turned") && noun == "who" {
+		return true // "the gentleman, who is 88"
+	}
 	if !m.says(i-1, "is", "'s") || oneOf(noun, "reading", "la", "point", "unit", "test") || noun == "number" && m.pointNear(i) {
 		return false
 	}

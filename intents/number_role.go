@@ -44,6 +44,9 @@ func (m *message) numbers() {
 			continue
 		}
 		r, why := m.roleOf(i)
+		if (r == roleTo || r == roleSetting) && it.unit == "" && it.value < leastPSI && it.value > 0 {
+			it.owner, r, why = 0, roleIgnored, "too small for a setting in psi"
+		}
 		m.setRole(i, r, why)
 	}
 	m.fromBefore()

@@ -110,7 +110,7 @@ func (m *message) volumeRole(i int) (role, string) {
 	if it.unit == "litre" {
 		it.value = round1(it.value * 0.264172)
 	}
-	if it.value > 200 || m.text(i+1) == "of" || m.volumeUsed(i) {
+	if it.value > 200 || m.text(i+1) == "of" && m.text(i+2) != "year" || m.volumeUsed(i) {
 		return roleIgnored, "no equipment's size"
 	}
 	return roleSize, "unit of volume"

@@ -37,6 +37,9 @@ func (m *message) peaks() {
 		if m.nightOf(i) {
 			continue
 		}
+		if m.showsNoPressure(i) {
+			continue
+		}
 		best, led := -1, m.highLeads(i)
 		for k := range m.readings {
 			r := &m.readings[k]
@@ -69,6 +72,16 @@ func (m *message) peaks() {
 	}
 }
 
+// showsNoPressure tells whether the number that a hand at item i is told to show is no reading, so
+// that no other one is the peak: "relief opened at 148 on the lazy hand, pressure there 78".
+func (m *message) showsNoPressure(i int) bool {
+	k := i - 1
+	for m.says(k, "on", "at", "by") || m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.is(i, cHint, "needle") && k < i-1 && m.isNum(k) && m.items[k].role != roleReading
+}
+
 // highLeads returns the number that a night's high leads to, so that it is not that of the
 // reading before: "84 out back overnight high 97"; -1 for none.
 func (m *message) highLeads(i int) int {
@@ -79,7 +92,8 @@ func (m *message) highLeads(i int) int {
 	for m.says(k, "at", "says", "said", "reads", "read", "shows", "showing", "on") || be(m.text(k)) || m.isMark(k, ":", "=") {
 		k++
 	}
-	if m.is(i, cHint, "needle") && k > i+1 && m.isNum(k) {
+	joined := m.says(i-1, "w/", "w", "with", "con", "and", "y") && m.text(k+1) != "now" && !m.is(k+1, cNow, "")
+	if m.is(i, cHint, "needle") && (k > i+1 || joined) && m.isNum(k) {
 		return k // "washer 76 with the lazy hand at 141"
 	}
 	return -1

@@ -30,8 +30,8 @@ func (m *message) besidePRV(i int) string {
 			}
 		}
 	case "out":
-		if m.is(i-1, cItem, "prv") && m.isMark(i+1, "=", ":") && m.isNum(i+2) {
-			return "after_prv" // "prv out=64"
+		if m.is(i-1, cItem, "prv") && (m.isMark(i+1, "=", ":") && m.isNum(i+2) || m.isNum(i+1) && m.stopAt(i-2) && m.settingLike(i+1)) {
+			return "after_prv" // "prv out=64", "PRV out 71"
 		}
 		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
 			return "after_prv"

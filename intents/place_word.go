@@ -235,6 +235,9 @@ func (m *message) pointedBack() {
 // opened, so that no number is one of it: "before I closed the main the front was at 126".
 func (m *message) valved(i int) bool {
 	k := i + 1
+	if m.text(i) == "main" && m.is(k, cItem, "") {
+		return true // "main prv 62"
+	}
 	for be(m.text(k)) || m.is(k, cHint, "barely") {
 		k++
 	}

@@ -61,7 +61,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 		if m.items[k].seg != it.seg && !bare || k == r.at {
 			continue
 		}
-		if m.is(k, cStatic, "") || m.is(k, cFlowing, "") || m.is(k, cPeak, "") || m.is(k, cSym, "creep") || m.is(k, cState, "") {
+		if m.is(k, cStatic, "") || m.flowTag(k) != "" || m.is(k, cPeak, "") || m.is(k, cSym, "creep") || m.is(k, cState, "") {
 			return true
 		}
 	}

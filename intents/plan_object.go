@@ -339,7 +339,8 @@ func (m *message) offered(i int) bool {
 		return false
 	}
 	t := m.text(k)
-	return m.quotes(t) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted" || m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
+	needed := m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
+	return needed || m.quotes(t) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted"
 }
 
 // headsVisit tells whether a follow-up named at the head of a report is the visit
@@ -350,6 +351,9 @@ func (m *message) headsVisit(i, s int) bool {
 	}
 	if m.is(i, cHint, "visitname") && i == m.sents[s].from && !m.momentNext(i) {
 		return true // "recheck visit, 2 wks after reg swap"
+	}
+	if m.text(i) == "recheck" && i == m.sents[s].from && !m.momentIn(s) && m.onlyHeads(i, s) {
+		return true // "Recheck at 88 Tamarack Ln. Rear bib 72"
 	}
 	switch m.text(i) {
 	case "follow up", "followup", "f/u", "fu", "recheck", "check", "check up", "revision", "seguimiento":
@@ -362,6 +366,22 @@ func (m *message) headsVisit(i, s int) bool {
 		}
 	}
 	return false
+}
+
+// onlyHeads tells whether sentence s holds no more behind the word at item i than the house and what
+// came before, and pressures are told in those that follow.
+func (m *message) onlyHeads(i, s int) bool {
+	for k := i + 1; k < m.sents[s].to; k++ {
+		if m.items[k].site && m.text(i+1) == "at" {
+			return m.anyReadingLike()
+		}
+		worked := m.is(k, cItem, "") && m.says(k+1, "job", "swap", "work", "change")
+		if m.items[k].point != "" || m.meets(k, setOf(cCond, cWill, cItem)) && !worked {
+			return false
+		}
+	}
+	lo, hi := m.readingsOf(s)
+	return lo >= hi && len(m.readings) > 0 && m.readings[0].sent > s
 }
 
 // pastForm tells whether a word is a form of the past only, so that a day beside

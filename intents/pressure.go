@@ -61,6 +61,10 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.bounded(i) {
 		return roleIgnored, "a bound"
 	}
+	if m.ofRegulatorAlone(i) {
+		m.askPlace(i)
+		return roleIgnored, "a regulator's, set or measured"
+	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
 		if psi || m.points(i) || it.num.negative {
 			m.impossible(i)
@@ -288,6 +292,25 @@ func (m *message) impossible(i int) {
 		ask = "¿Cuánto marcó? " + span + " no puede ser."
 	}
 	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"slip"}, Ask: ask})
+}
+
+// ofRegulatorAlone tells whether the number at i is told of a regulator and nothing says whether
+// it is what that is set to or what a gauge showed, and on which side: "prv 62", "reg reads 70".
+func (m *message) ofRegulatorAlone(i int) bool {
+	if !m.settingLike(i) || m.pointAt(i+1) {
+		return false
+	}
+	k := i - 1
+	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) || m.isMark(k, ":", "=", "(") {
+		k--
+	}
+	if !m.is(k, cItem, "prv") || m.items[k].point != "" || m.items[k].sent != m.items[i].sent {
+		return false
+	}
+	for k > 0 && m.is(k-1, cDeterminer, "") {
+		k--
+	}
+	return k == 0 || m.items[k-1].mark
 }
 
 // moneyTalk tells whether the number at i is a sum of money by the words before it.

@@ -35,14 +35,16 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	}
 	// "set the PRV to 60, was 95"
 	if m.wasBefore(i) {
-		if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && i-p <= 6 && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
+		p := m.prevNum(i)
+		if p >= i-6 && m.numIs(p, roleTo) && !m.houseNear(i) && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner
 			return roleFrom, "was, of a setting", true
 		}
 	}
 	// "set PRV, 80 to 62"
 	if j := m.nextNum(i); j > 0 && j-i <= 2 && m.says(j-1, "to", "a", "down to", "up to") && prev != "to" && prev != "at" {
-		if v := m.verbLeft(i, 7, "set", "charged"); v != nil && v.done && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i) && !m.points(i) {
+		v := m.verbLeft(i, 7, "set", "charged")
+		if v != nil && v.done && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i) && !m.points(i) && !m.gaugedThere(i) {
 			m.items[i].owner = v.at + 1
 			return roleFrom, "… to …", true
 		}
@@ -59,13 +61,19 @@ func (m *message) fromTo(i int) (role, string, bool) {
 				v.state, v.done = false, true
 				return roleFrom, "from … to", true
 			}
-			if m.items[v.at+1].num == nil && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].role == roleTo {
+			if m.prevNum(i) > v.at && m.items[m.prevNum(i)].role == roleTo {
 				m.items[i].owner = v.at + 1
 				return roleFrom, "to … from", true
 			}
 		}
 		if v.planned || v.negated {
 			return roleIgnored, "planned", true
+		}
+		j := m.nextNum(i)
+		alone := j < 0 || m.clauseStart(j) != m.clauseStart(i)
+		if v.done && v.object == "prv" && m.settingLike(i) && alone && !m.pointInClause(i) {
+			m.items[i].owner = v.at + 1
+			return roleFrom, "from", true // "reg cranked down from 95, kitchen now 61"
 		}
 	}
 	return 0, "", false

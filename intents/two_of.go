@@ -7,16 +7,16 @@ import "strings"
 
 // twoSettings takes back what two regulators of a house are set to where the settings differ.
 func (m *message) twoSettings() {
-	if m.shut(whichGate) && !m.countsTwo("prv") {
-		return
-	}
-	two, parted := m.countsTwo("prv"), m.partedByName("prv")
 	var of []int
 	for i := range m.items {
 		if m.numIs(i, roleTo, roleSetting) && m.settingLike(i) && m.ofRegulator(i) {
 			of = append(of, i)
 		}
 	}
+	if len(of) == 0 || len(of) == 1 && m.shut(whichGate) {
+		return
+	}
+	two, parted := m.countsTwo("prv"), m.partedByName("prv")
 	if parted && len(of) == 1 {
 		of = append(of, of[0])
 	}
@@ -24,12 +24,15 @@ func (m *message) twoSettings() {
 		a, b := of[k-1], of[k]
 		first, second := m.whichOf(a), m.whichOf(b)
 		apart := first != "" && second != "" && first != second
-		if a != b && m.items[a].value == m.items[b].value || !two && !apart && !parted || m.items[a].owner != 0 && m.items[a].owner == m.items[b].owner && !apart && a != b {
+		same := m.items[a].value == m.items[b].value || m.items[a].owner != 0 && m.items[a].owner == m.items[b].owner && !apart
+		if a != b && same || !two && !apart && !parted {
 			continue
 		}
-		for _, i := range of {
-			m.items[i].owner = 0
-			m.setRole(i, roleIgnored, "one of two regulators")
+		for i := range m.items {
+			if m.numIs(i, roleTo, roleSetting, roleFrom) && m.ofRegulator(i) {
+				m.items[i].owner = 0
+				m.setRole(i, roleIgnored, "one of two regulators")
+			}
 		}
 		m.askWhich(a, b)
 		return
@@ -48,6 +51,8 @@ func (m *message) partedByName(item string) bool {
 		switch {
 		case m.is(k-1, cHint, "whichone"):
 			name = m.text(k - 1)
+		case oneOf(m.text(k-1), "st", "nd") && m.isNum(k-2):
+			name = m.items[k-2].num.digits // "1st prv … 2nd prv"
 		case m.isNum(k+1) && m.items[k+1].unit == "" && m.items[k+1].value <= 2:
 			name = m.items[k+1].num.digits // "heater 1 … heater 2"
 		default:
@@ -91,10 +96,11 @@ func (m *message) whichOf(i int) string {
 func (m *message) countsTwo(item string) bool {
 	for i := range m.items {
 		it := &m.items[i]
-		if it.num != nil && it.value == 2 && it.unit == "other" && it.tok+1 < len(m.toks) && m.p.isItem(m.toks[it.tok+1].text, item) {
+		two := it.num != nil && it.value == 2 && (it.unit == "" || it.unit == "other")
+		switch {
+		case two && it.unit == "other" && it.tok+1 < len(m.toks) && m.p.isItem(m.toks[it.tok+1].text, item):
 			return true
-		}
-		if (it.num != nil && it.value == 2 && (it.unit == "" || it.unit == "other") || m.says(i, "both", "dos", "ambos", "ambas")) && m.is(i+1, cItem, item) && strings.HasSuffix(m.toks[m.items[i+1].tok].text, "s") {
+		case (two || m.says(i, "both", "dos", "ambos", "ambas")) && m.is(i+1, cItem, item) && strings.HasSuffix(m.toks[m.items[i+1].tok].text, "s"):
 			return true
 		}
 	}

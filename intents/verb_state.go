@@ -73,12 +73,18 @@ func (m *message) setState(v *verb) {
 	case be(last), strings.HasPrefix(last, "it "):
 		v.state, v.object = true, ""
 		m.ofTopic(v)
-	case oneOf(last, "which is", "thats"), last == "and" && m.fuelSize(v.at-2):
+	case oneOf(last, "which is", "thats"), last == "and" && (m.fuelSize(v.at-2) || m.itemIs(at, v.at)):
 		v.state, v.object, v.objAt = true, topic, at
 	}
 	if m.is(v.at-1, cFuel, "") && !m.verbBefore(v.at-1, v.at) {
 		v.state, v.object, v.objAt = true, "heater", v.at-1
 	}
+}
+
+// itemIs tells whether the clause of the verb at item i began by telling how the part at item at
+// is: "prv is rated 150 and set for 60".
+func (m *message) itemIs(at, i int) bool {
+	return at >= 0 && m.items[at].seg == m.items[i].seg && be(m.text(at+1)) && !m.verbBefore(at, i)
 }
 
 // setInLine reads ", set at 60" behind a part: a fact of it, unless the line tells work.

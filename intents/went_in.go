@@ -25,14 +25,18 @@ func (m *message) wentIn(i int) (verb, bool) {
 	if m.shut(wentInGate) {
 		return verb{}, false
 	}
-	placed := m.text(i) == "in" && m.closes(i) && m.is(i-1, cHint, "newone") // "new brass one in"
+	one := i - 1
+	if be(m.text(one)) {
+		one-- // "new one is in at 58"
+	}
+	placed := m.text(i) == "in" && m.is(one, cHint, "newone") && (m.endsIn(i) || m.text(i+1) == "and" && m.endsIn(i+1)) // "new brass one in"
 	if !m.is(i, cHint, "wentin") && !placed || m.planish(m.items[i].sent) && placed || m.sents[m.items[i].sent].question {
 		return verb{}, false
 	}
 	v := verb{at: i, what: "installed", done: true, objAt: i - 1}
 	fresh := m.left(i, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0
-	switch t := m.text(i - 1); {
-	case m.is(i-1, cHint, "newone") || t == "new":
+	switch t := m.text(one); {
+	case m.is(one, cHint, "newone") || t == "new":
 		fresh = fresh || t != "one"
 		if v.object = m.carriedTo(i); v.object == "" || !fresh {
 			return verb{}, false

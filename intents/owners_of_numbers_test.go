@@ -92,3 +92,57 @@ func TestNumbersOfOtherThings(t *testing.T) {
 		{"12 Elm St, lazy hand 141 laundry, main needle 76", "141 laundry peak; 76 laundry"},
 	})
 }
+
+// What a regulator is set to, told beside or without what it was before.
+func TestWhatARegulatorIsSetTo(t *testing.T) {
+	says(t, [][2]string{
+		{"reg cranked down from 95, kitchen now 61", "61 kitchen after; set_prv from 95"},
+		{"reset to 60 from 90. kitchen 61", "61 kitchen; set_prv to 60 from 90"},
+		{"prv is rated 150 and set for 60 and getting weak", "prv set 60 suspect"},
+		{"prv was a 2003, new one is in and set at 58", "replaced_prv to 58"},
+		{"pulled the prv, new one is in at 58", "replaced_prv to 58"},
+		{"they have a booster set at 70, laundry 71", "71 laundry"},
+		{"1st prv 128->85, 2nd prv 85->60. tub 60", "60 bath; set_prv"},
+		{"prv1 set 62 prv2 set 50", ""},
+		{"reg reads 70 on its own gauge, kitchen 71", "71 kitchen"},
+		{"tank at 65, reg at 65", "expansion_tank set 65"},
+		{"installed tank to 4", "installed_tank"},
+		{"turned it from 150 to 120, too hot for the kids", "heater 120 F"},
+		{"turned her up to 140, not enough hot water", "heater 140 F"},
+		{"21st of june, prv 60", ""},
+	})
+}
+
+// The size of an expansion tank told without its unit is not its air.
+func TestSizesOfTanks(t *testing.T) {
+	says(t, [][2]string{
+		{"replaced the 2 gal tank w a 4.4, air 64", "expansion_tank 4.4 gal; replaced_tank to 64"},
+		{"swapped the tank for a 4.4, charged 64", "expansion_tank 4.4 gal; replaced_tank to 64"},
+		{"put in a 4.4 tank at 62", "expansion_tank 4.4 gal; installed_tank to 62"},
+		{"hung a 4.4 and charged it 60", "installed_tank to 60"},
+		{"replaced tank, 4.4, 62 psi", "expansion_tank 4.4 gal; replaced_tank to 62"},
+		{"installed exp tank 2.1 gal at 55", "expansion_tank 2.1 gal; installed_tank to 55"},
+		{"swapped tank with 2 gal at 60", "expansion_tank 2 gal; replaced_tank to 60"},
+		{"XT 2G 58 PSI", "expansion_tank 2 gal set 58"},
+	})
+}
+
+// What other instruments show, and hands that show the highest.
+func TestGaugesAndOtherInstruments(t *testing.T) {
+	says(t, [][2]string{
+		{"anemometer on their roof says 38, gauge on the side bibb says 66", "66 side_bibb"},
+		{"Laundry 74 w/ lazy hand 133 since tues 4pm", "133 laundry peak; 74 laundry"},
+		{"needle went to 145 last night (rear, red max hand), sitting at 72 this morning", "145 rear_bibb peak; 72 rear_bibb"},
+		{"well pump 40/60, house 52 at the kitchen", "52 kitchen"},
+		{"hot 118 cold 58 pressure 62 kitchen", "62 kitchen"},
+		{"the gentleman, who is 88, complains of poor pressure in the kitchen", "low_flow"},
+		{"gauge port on prv 61", "61 after_prv"},
+		{"12 Elm, PRV out 71", "71 after_prv"},
+		{"Main prv 62, fire line none", "ask none"},
+		{"Bibs: F 81 R 80 S 81. K 62.", "62 kitchen; 80 rear_bibb; 81 front_bibb; 81 side_bibb"},
+		{"76 all shut, 41 w/ 2 hoses going, 77 Windmill Pass", "41 flowing; 76 static"},
+		{"how many psi is 3 bar, the sailor at 5 Bowsprit Ct wants to know", "ask convert"},
+		{"bajó 12 libras con la regadera abierta, 54 en el lavabo", "54 bath flowing"},
+		{"Recheck at 88 Tamarack Ln. rear bib 72", "72 rear_bibb"},
+	})
+}
