@@ -115,8 +115,8 @@ func (m *message) ofSeen(i int) bool {
 	switch m.text(i) {
 	case "sound":
 		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")
-	case "slow":
-		return m.is(i+1, cSym, "")
+	case "slow", "passes", "passing":
+		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "")
 	case "rusty":
 		return m.signsOf(i+1)&signs(signBits, signTint) != 0
 	}

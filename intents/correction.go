@@ -41,6 +41,10 @@ func (m *message) corrections() {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
 		}
+		if m.notInSpanish(i) {
+			m.setRole(i, roleIgnored, "taken back")
+			continue
+		}
 		if m.text(i+1) == "no" && m.isNum(i+2) && (m.text(i-1) == "era" || m.text(i-1) == "eran" || m.is(i-1, cHint, "rightly") && m.hasAsk(AskCorrect)) {
 			continue // the next one is taken back
 		}
@@ -62,7 +66,7 @@ func (m *message) corrections() {
 		// the next number replaces this one
 		for k := i + 1; k < len(m.items) && k <= i+9; k++ {
 			if m.isNum(k) && m.items[k].role != roleIgnored && m.items[k].role != roleTaken {
-				if m.items[k].role == roleReading && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
+				if m.items[k].role == roleReading && !m.notInSpanish(k) && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
 					m.items[k].inherits = i
 					m.items[k].takesOver = true
 					m.setRole(i, roleIgnored, "corrected")
@@ -71,6 +75,24 @@ func (m *message) corrections() {
 			}
 		}
 	}
+}
+
+// notInSpanish tells whether "no" before number i denies it, as it does in Spanish behind a
+// reading whose place is told: "71 en la cocina, no 17". In English it takes back the other.
+func (m *message) notInSpanish(i int) bool {
+	if m.text(i-1) != "no" || !m.isMark(i-2, ",") || !m.closes(i) || !speaksSpanish(m.toks) {
+		return false
+	}
+	k := m.left(i, 7, true, m.isNum)
+	if k < 0 {
+		return false
+	}
+	for j := k + 1; j < i-1; j++ {
+		if m.items[j].point != "" {
+			return m.items[k].role == roleReading
+		}
+	}
+	return false
 }
 
 var disownedGate = onlyWith(cHint, "wrong")

@@ -12,7 +12,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	switch {
 	case m.is(i, cDry, "") && name == assess.ReliefDischarge, m.is(i, cHint, "denies"):
 		return !m.negRight(i - 1) // "all dry"
-	case name == assess.NoWater && m.deniedAfterAll(i), name == assess.ReliefDischarge && m.is(i, cSym, "no_water"):
+	case name == assess.NoWater && m.deniedAfterAll(i), name == assess.ReliefDischarge && m.is(i, cSym, "no_water") && m.text(i) != "water out":
 		return true
 	case m.is(i, cSym, "") && m.lacksWater(i):
 		return false
@@ -140,6 +140,8 @@ var symptomTalk = setOf(cSym, cColor, cWater, cPipe, cRelief, cDischarge)
 func (m *message) deniesAhead(k, i int) bool {
 	switch {
 	case m.text(k) == "no" && m.text(k+1) == ",", m.text(k) == "nothing" && m.text(k+1) == "but":
+		return false
+	case m.text(k) == "no se" && !m.inList(k+1, listDenialGoes): // "no sé si hay golpes", but "no se ven fugas"
 		return false
 	case m.text(k) == "zero" && m.isNum(k):
 		return false

@@ -35,11 +35,24 @@ func (m *message) reliefBefore(i int) bool {
 		case m.isMark(k, "(", ")", ":", "=", "-"), m.items[k].num != nil && m.factual(k):
 		case m.isMark(k, ",") && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2):
 			// "watched the relief for an hour, dry", "relief rated 150, not dripping"
+		case m.isMark(k, ",") && m.goesOn(k+1, i):
 		case m.items[k].mark, m.items[k].point != "", m.measureAt(k), m.is(k, cItem, "") && !m.is(k, cItem, "heater"):
 			return false // "la válvula de alivio es de 150 psi y gotea" tells a rating
 		}
 	}
 	return false
+}
+
+// goesOn tells whether a clause that begins at item k tells on about the last one with the verb
+// at item i, and names no place of its own: "T&P won't reseat, keeps dripping".
+func (m *message) goesOn(k, i int) bool {
+	for ; k < i; k++ {
+		if !m.says(k, "and", "still", "keeps", "kept", "always", "just", "constantly", "now", "it", "been", "slowly", "y", "sigue") {
+			return false
+		}
+	}
+	place := func(k int) bool { return m.meets(k, pointClasses) || m.is(k, cItem, "") || m.is(k, cPipe, "") }
+	return m.text(i) != "leak" && m.text(i) != "leaks" && m.is(i, cDischarge, "") && m.right(i, 4, false, place) < 0
 }
 
 // blocksRelief reads a sentence that goes on about the relief of the one before: "the relief
@@ -52,7 +65,7 @@ func (m *message) blocksRelief(i int) bool {
 
 // reliefBehind tells whether the relief follows item i: "dripping out of the relief".
 func (m *message) reliefBehind(i int) bool {
-	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+5; k++ {
+	for k := i + 1; k < m.sents[m.items[i].sent].to && k <= i+6; k++ {
 		switch {
 		case m.is(k, cRelief, ""):
 			return k > i+1 || !m.is(k+1, cDry, "") // "no leaks t&p dry" tells two things

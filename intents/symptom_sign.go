@@ -213,6 +213,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
 			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&signs(signDark, signRust, signGone) != 0 && m.coloursThing(x.at) {
 				continue
 			}
+			if r.name == assess.DarkWater && x.set.has(signRust) {
+				continue // "dark orange"
+			}
 			by, ok := r.met(seen, k)
 			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") }) >= 0 {
 				continue // "somebody had valved off the exp tank"
@@ -275,7 +278,7 @@ func (m *message) coloursThing(i int) bool {
 	}
 	set := m.signsOf(n)
 	if set == 0 {
-		return !m.items[n].mark
+		return !m.items[n].mark && !(m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signAfter) != 0) // "cae negra el agua"
 	}
 	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
 }

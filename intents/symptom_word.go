@@ -48,10 +48,19 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	return name, true
 }
 
-// gasLeaks reads a leak of gas: "gas is leaking somewhere", "no gas leaks", "la conexión del gas
-// tiene fuga".
+// gasLeaks reads a leak of gas: "gas is leaking somewhere", "no gas leaks", "gas line leaks at the
+// flex", "leak on the gas valve", "la conexión del gas tiene fuga".
 func (m *message) gasLeaks(i int) bool {
+	gas := func(k int) bool {
+		return m.text(k) == "gas" && m.is(k+1, cHint, "gaspart") || strings.HasPrefix(m.text(k), "gas ") && !m.is(k, cItem, "") && !m.is(k, cSym, "")
+	}
+	if m.right(i, 3, false, gas) >= 0 && m.says(i+1, "on", "at", "in", "from") {
+		return true
+	}
 	k := i - 1
+	if gas(k) || m.is(k, cHint, "gaspart") && gas(k-1) {
+		return true
+	}
 	for be(m.text(k)) || m.says(k, "has a", "got a", "tiene", "trae", "tiene una", "trae una", "a", "una") {
 		k--
 	}

@@ -329,8 +329,8 @@ func letters(s string, i int) int {
 		switch fold(s[i:m]) {
 		case "t&p", "tp", "w/o", "w/", "o/n", "f/u", "c/o", "h/w", "c/w", "r/r", "r&r", "r/rd", "r&rd", "h/b",
 			"w/h", "e/t", "t/p", "p/u", "n/a", "b/c", "k/s", "l/l", "s/o", "w/d", "w/m", "u/s", "d/s", "w/b":
-			if m+1 < len(s) && s[m] == '\'' && (s[m+1] == 'd' || s[m+1] == 'D') {
-				return m + 2 - i // "R/R'd"
+			if m+1 < len(s) && s[m] == '\'' && strings.IndexByte("dDsS", s[m+1]) >= 0 && !wordByte(s, m+2) {
+				return m + 2 - i // "R/R'd", "T&P's"
 			}
 			return m - i
 		}

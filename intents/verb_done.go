@@ -34,7 +34,7 @@ const (
 // judgeMood tells whether the work of a verb is denied or is to be done only.
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
-	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at)
+	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v)
 	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v)
 }
 
@@ -130,12 +130,36 @@ func (m *message) asksWork(at int) bool {
 	switch {
 	case s.question && s.asking && !(s.tells && at < s.askAt-1):
 		return true
-	case m.text(s.from) == "when" && m.says(s.from+1, "was", "did"):
+	case m.opensWhen(s):
 		return true
 	case m.says(at-1, "manual says", "book says", "the book says", "code says", "spec says"):
 		return true // "the manual says set at 55"
 	}
 	return m.text(at-1) == "said" && m.text(at-2) != "i" && (m.is(at, cBase, "") || m.text(at) == "set it")
+}
+
+// toiletFlush tells whether a flush is a toilet's, named as the occasion of what is heard or
+// seen: "a thud upstairs after a flush".
+func (m *message) toiletFlush(v *verb) bool {
+	if v.what != "flushed" || !strings.HasPrefix(m.text(v.at), "a ") || m.heaterIn(m.items[v.at].sent) {
+		return false
+	}
+	heard := func(k int) bool { return m.isAny(k, cSym, "hammer", "noise", "low_flow", "swings") }
+	return m.anyIn(m.items[v.at].sent, heard, setOf(cSym))
+}
+
+// opensWhen tells whether a sentence begins by asking when something was done: "ok when was
+// the heater flushed".
+func (m *message) opensWhen(s *sentence) bool {
+	for i := s.from; i+1 < s.to; i++ {
+		if m.text(i) == "when" {
+			return m.says(i+1, "was", "did", "were")
+		}
+		if it := &m.items[i]; !it.mark && (it.site || it.num != nil || !m.wordCues(it.tok).has(cueSmall)) {
+			return false
+		}
+	}
+	return false
 }
 
 // toDo tells whether a verb in its base form tells a day to come, "rebuild that prv Thursday",
