@@ -92,7 +92,7 @@ var recipes = []recipe{
 	},
 	{
 		about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueSpan), cues(cueSite, cueHere, cueThat, cueIt)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cuePerson), first: true,
+		bars: cues(cueReading, cueForeign, cueItem, cueWh, cuePerson), first: true,
 	},
 	// "tick the follow-up", "callback closed at 14 Maple"
 	{
@@ -118,6 +118,11 @@ var recipes = []recipe{
 	{
 		about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)},
 		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant),
+	},
+	// "does 14 Maple have a prv", "what kind of heater is at 14 Maple"
+	{
+		about: AskHistory, needs: []cueSet{cues(cueWh), cues(cueItem), cues(cueSite)},
+		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cuePuzzle, cueOwed, cueEnough, cueShift, cuePaper, cueSizing, cueSpan, cueOther),
 	},
 	// "gimme 14 Maple"
 	{

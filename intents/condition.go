@@ -117,6 +117,8 @@ func (m *message) ofSeen(i int) bool {
 		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")
 	case "slow", "passes", "passing":
 		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "")
+	case "suspect":
+		return m.says(i-1, "i", "we", "id", "would", "they", "she", "he") // "I suspect a leak"
 	case "rusty":
 		return m.signsOf(i+1)&signs(signBits, signTint) != 0
 	}

@@ -80,7 +80,7 @@ func (m *message) corrections() {
 // notInSpanish tells whether "no" before number i denies it, as it does in Spanish behind a
 // reading whose place is told: "71 en la cocina, no 17". In English it takes back the other.
 func (m *message) notInSpanish(i int) bool {
-	if m.text(i-1) != "no" || !m.isMark(i-2, ",") || !m.closes(i) || !speaksSpanish(m.toks) {
+	if m.text(i-1) != "no" || !m.isMark(i-2, ",") || !m.closes(i) || !m.spanish() {
 		return false
 	}
 	k := m.left(i, 7, true, m.isNum)

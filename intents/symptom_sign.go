@@ -11,6 +11,7 @@ type symptomSign struct {
 	bars  signSet
 	near  int  // how many items may lie between; 0 any
 	after bool // what is needed stands before it
+	close bool // what is needed stands in the same clause
 }
 
 // symptomSigns are the ways of telling a symptom, the more definite first; each is
@@ -49,13 +50,13 @@ var symptomSigns = []symptomSign{
 	// "the needle keeps inching north"
 	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
 	// "the needle hunts", "pressure jumps around"
-	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signBang), near: 5},
+	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signBang), near: 5, close: true},
 	// "can't run the tub and the washer", "flow is pitiful upstairs", "comes out slow at the tub"
 	{name: assess.LowFlow, says: signs(signCantRun), needs: []signSet{signs(signTap, signToilet, signOnce)}},
-	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3},
-	{name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)}, bars: signs(signAir, signDrain, signClimbs), near: 4},
+	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3, close: true},
+	{name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)}, bars: signs(signAir, signDrain, signClimbs), near: 4, close: true},
 	// "puddle on the basement floor"
-	{name: assess.Leak, says: signs(signWet), needs: []signSet{signs(signSpot)}, bars: signs(signRain, signRelief), near: 4},
+	{name: assess.Leak, says: signs(signWet), needs: []signSet{signs(signSpot)}, bars: signs(signRain, signRelief), near: 4, close: true},
 	// "flapper's bad, runs on and on"
 	{name: assess.Leak, says: signs(signEndless), needs: []signSet{signs(signToilet, signTap)}},
 	// "plip plip all night"
@@ -103,12 +104,12 @@ func (m *message) readSigns() {
 				to++
 			}
 			if known == "" || len(rules) == 2 || !m.symptomInClause(seen[from].at) {
-				found = m.signsTell(rules, seen[from:to]) || found
+				found = m.signsTell(rules, seen[from:to], false) || found
 			}
 			from = to
 		}
 		if !found && len(seen) > 1 && (known == "" || len(rules) == 2) {
-			m.signsTell(rules, seen)
+			m.signsTell(rules, seen, true)
 		}
 	}
 }
@@ -205,10 +206,13 @@ func (m *message) signedInstead(t *token, e *entry) *entry {
 	return stranger
 }
 
-// signsTell adds the first symptom that the signs seen in a clause tell.
-func (m *message) signsTell(rules []symptomSign, seen []seenSign) bool {
+// signsTell adds the first symptom that the signs seen in a clause, or in a whole sentence, tell.
+func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bool {
 	for n := range rules {
 		r := &rules[n]
+		if whole && r.close {
+			continue
+		}
 		for k, x := range seen {
 			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&signs(signDark, signRust, signGone) != 0 && m.coloursThing(x.at) {
 				continue

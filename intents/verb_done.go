@@ -130,7 +130,7 @@ func (m *message) asksWork(at int) bool {
 	switch {
 	case s.question && s.asking && !(s.tells && at < s.askAt-1):
 		return true
-	case m.opensWhen(s):
+	case m.opensAsking(s):
 		return true
 	case m.says(at-1, "manual says", "book says", "the book says", "code says", "spec says"):
 		return true // "the manual says set at 55"
@@ -148,12 +148,15 @@ func (m *message) toiletFlush(v *verb) bool {
 	return m.anyIn(m.items[v.at].sent, heard, setOf(cSym))
 }
 
-// opensWhen tells whether a sentence begins by asking when something was done: "ok when was
-// the heater flushed".
-func (m *message) opensWhen(s *sentence) bool {
+// opensAsking tells whether a sentence begins by asking when or how something is done: "ok when
+// was the heater flushed", "how do I put in a heater".
+func (m *message) opensAsking(s *sentence) bool {
 	for i := s.from; i+1 < s.to; i++ {
-		if m.text(i) == "when" {
+		switch t := m.text(i); {
+		case t == "when":
 			return m.says(i+1, "was", "did", "were")
+		case t == "how", strings.HasPrefix(t, "how do"):
+			return t != "how" || m.says(i+1, "do", "should", "would", "can")
 		}
 		if it := &m.items[i]; !it.mark && (it.site || it.num != nil || !m.wordCues(it.tok).has(cueSmall)) {
 			return false
