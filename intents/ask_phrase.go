@@ -98,8 +98,8 @@ func (m *message) askHistory(p askPhrase) {
 	}
 	request := p.request || asksPast[t]
 	switch {
-	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as":
-		return // "how do I look up a house", "history as a chart"
+	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as" || m.text(p.at+1) == "of" && m.meets(p.at+2, symptomTalk):
+		return // "how do I look up a house", "history as a chart", "history of hammer"
 	case p.reading && se.header >= 0 && !se.question:
 		return // "Readings for 14 Maple: front 73"
 	case p.reading && p.begins && m.site != nil && !m.otherAsk(p.s, AskHistory):

@@ -39,13 +39,17 @@ func (m *message) lacksWater(i int) bool {
 // deniedBehind reads "leaks: none", "hammer - no", "creep? no".
 func (m *message) deniedBehind(i int) bool {
 	to, k := m.sents[m.items[i].sent].to, i+1
+	for k < to && m.meets(k, symptomTalk) && !m.is(k, cSym, "") {
+		k++ // "dripping relief: none"
+	}
+	from := k
 	for m.says(k, ":", "=", "-", "?", "at all", "is") {
 		k++
 	}
-	if k >= to || k > i+3 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark {
+	if k >= to || k > from+2 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark {
 		return false
 	}
-	return k > i+1 || !m.says(k, "no", "absent")
+	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent")
 }
 
 // answeredNo tells whether item i is asked and the next sentence says no: "leaks? No."
@@ -144,10 +148,20 @@ func (m *message) deniesAhead(k, i int) bool {
 	case m.text(k) == "no se" && !m.inList(k+1, listDenialGoes): // "no sé si hay golpes", but "no se ven fugas"
 		return false
 	case m.text(k) == "zero" && m.isNum(k):
-		return false
+		return m.only(k+1, i, symptomTalk) // "zero relief discharge"
 	}
 	stops := func(j int) bool { return (m.is(j, cBase, "fixed") || m.inList(j, listStops)) && j < i }
 	return m.right(k, 2, true, stops) < 0 // "couldn't fix the leak", "will not stop dripping"
+}
+
+// only tells whether there are items from..to, and all have one of some classes.
+func (m *message) only(from, to int, classes classSet) bool {
+	for k := from; k < to; k++ {
+		if !m.meets(k, classes) {
+			return false
+		}
+	}
+	return from < to
 }
 
 // listEnds tells whether the list that holds items k..i is joined by "or" or "nor".

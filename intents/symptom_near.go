@@ -156,8 +156,12 @@ func (m *message) waterNear(i int) bool {
 // lookedFor tells whether a symptom is only what is to be looked for: "check for creep
 // again in two weeks".
 func (m *message) lookedFor(i int) bool {
-	if m.text(i-1) == "for" || m.text(i-1) == "por" {
-		return m.is(i-2, cHint, "looksfor") || m.text(i-2) == "out" && m.text(i-3) == "eye"
+	k := i - 1
+	for m.meets(k, symptomTalk) || m.says(k, "any", "pressure") {
+		k-- // "checked for relief discharge"
+	}
+	if m.text(k) == "for" || m.text(k) == "por" {
+		return m.is(k-1, cHint, "looksfor") || m.text(k-1) == "out" && m.text(k-2) == "eye"
 	}
 	return m.is(i+1, cHint, "lookout") // "leak check: dry"
 }

@@ -99,8 +99,8 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 		return assess.Swings
 	case t == "low flow" && m.says(i+1, "toilet", "shower head", "head"):
 		return noSymptom
-	case oneOf(t, "no pressure", "sin presion") && m.isNum(i+1):
-		return noSymptom
+	case oneOf(t, "no pressure", "sin presion", "bad pressure") && (m.isNum(i+1) || m.isAny(i+1, cSym, "swings", "creep")):
+		return noSymptom // "no pressure creep"
 	}
 	return assess.LowFlow
 }
