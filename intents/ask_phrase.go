@@ -180,6 +180,8 @@ func (m *message) askReport(p askPhrase) {
 		return
 	case m.anyReadingLike() && (!request || p.begins && !se.question && p.at == se.from):
 		return // a head line: "Report for 12 Elm St."
+	case m.meets(p.at+1, symptomTalk):
+		return // "reporte de agua negra"
 	case m.anyReadingLike() && m.is(p.at-1, cHint, "handed"):
 		return // "here is the report for 12 Elm St"
 	case reportsOn[p.text] && (next == "visita" || next == "servicio" || se.header >= 0 || m.otherAsk(p.s, AskReport) && m.weekTalk(p.s)):
