@@ -119,6 +119,10 @@ func (m *message) ofSeen(i int) bool {
 		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "")
 	case "suspect":
 		return m.says(i-1, "i", "we", "id", "would", "they", "she", "he") // "I suspect a leak"
+	case "seeping", "weeping":
+		return m.says(i+1, "at", "under", "from", "around", "behind") && m.right(i, 4, true, func(k int) bool { return m.is(k, cItem, "") }) < 0
+	case "fine":
+		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
 	case "rusty":
 		return m.signsOf(i+1)&signs(signBits, signTint) != 0
 	}

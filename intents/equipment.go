@@ -245,7 +245,7 @@ func (m *message) gasTalk(i int) bool {
 	}
 	switch m.text(i + 1) {
 	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility", "to", "feed", "supply",
-		"sniffer", "odor", "leaks", "leaking", "detector", "union", "flex", "fumes":
+		"sniffer", "odor", "odour", "leaks", "leaking", "detector", "union", "flex", "fumes":
 		return m.text(i+1) != "tank"
 	}
 	switch m.text(i - 1) {

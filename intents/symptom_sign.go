@@ -32,8 +32,8 @@ var symptomSigns = []symptomSign{
 	// "a slug of brown"
 	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signBits)}, near: 4},
 	// "tub fills up charcoal"
-	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signWater, signTap)}},
-	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signWater, signTap)}},
+	{name: assess.DarkWater, says: signs(signDark), needs: []signSet{signs(signWater, signTap)}, bars: signs(signRain)},
+	{name: assess.RustyWater, says: signs(signRust), needs: []signSet{signs(signWater, signTap)}, bars: signs(signRain)},
 	// "looks like ink coming out the spout"
 	{name: assess.DarkWater, says: signs(signDarkly), needs: []signSet{signs(signWater, signTap, signTurns), signs(signLike)}},
 	{name: assess.RustyWater, says: signs(signRustly), needs: []signSet{signs(signWater, signTap, signTurns), signs(signLike)}},
@@ -50,7 +50,7 @@ var symptomSigns = []symptomSign{
 	// "the needle keeps inching north"
 	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
 	// "the needle hunts", "pressure jumps around"
-	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signBang), near: 5, close: true},
+	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signPipe), near: 5, close: true},
 	// "can't run the tub and the washer", "flow is pitiful upstairs", "comes out slow at the tub"
 	{name: assess.LowFlow, says: signs(signCantRun), needs: []signSet{signs(signTap, signToilet, signOnce)}},
 	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3, close: true},
@@ -319,7 +319,7 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		}
 	}
 	for j := k + 1; j < len(seen); j++ {
-		if seen[j].set.has(signDeny) && m.closes(seen[j].at) || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
+		if seen[j].set.has(signDeny) && m.closes(seen[j].at) && m.text(seen[j].at) != "only" || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
 			return true
 		}
 	}

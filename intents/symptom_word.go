@@ -54,7 +54,7 @@ func (m *message) gasLeaks(i int) bool {
 	gas := func(k int) bool {
 		return m.text(k) == "gas" && m.is(k+1, cHint, "gaspart") || strings.HasPrefix(m.text(k), "gas ") && !m.is(k, cItem, "") && !m.is(k, cSym, "")
 	}
-	if m.right(i, 3, false, gas) >= 0 && m.says(i+1, "on", "at", "in", "from") {
+	if gas(i+1) || m.right(i, 3, false, gas) >= 0 && m.says(i+1, "on", "at", "in", "from") {
 		return true
 	}
 	k := i - 1
