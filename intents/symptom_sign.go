@@ -50,7 +50,7 @@ var symptomSigns = []symptomSign{
 	// "the needle keeps inching north"
 	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
 	// "the needle hunts", "pressure jumps around"
-	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signPipe), near: 5, close: true},
+	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signPipe, signShuts), near: 5, close: true},
 	// "can't run the tub and the washer", "flow is pitiful upstairs", "comes out slow at the tub"
 	{name: assess.LowFlow, says: signs(signCantRun), needs: []signSet{signs(signTap, signToilet, signOnce)}},
 	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3, close: true},
