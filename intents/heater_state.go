@@ -16,104 +16,103 @@ var stateOpener = opener{
 
 // heaterTag reads the heater's state at item i.
 func (m *message) heaterTag(i int) assess.HeaterState {
-	if !m.begins(i, keyState) {
+	if !m.begins(i, keyState) || m.items[i].tags == nil && m.text(i) != "hot" && !m.misspeltOff(i) || m.noState(i) {
 		return ""
 	}
-	if m.items[i].tags == nil && m.text(i) != "hot" && !m.misspeltOff(i) {
-		return ""
-	}
-	if strings.HasSuffix(m.text(i), "out") && m.is(i-1, cPart, "old") {
-		return "" // "old heater out, new one in"
-	}
-	if strings.HasSuffix(m.text(i), "out") && m.left(i, 9, true, func(k int) bool {
-		switch m.text(k) {
-		case "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque":
-			return true
-		}
-		return false
-	}) >= 0 {
-		return ""
-	}
-	if m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") {
-		return "" // "thermostat at hot"
-	}
-	if m.standsThere(i) {
-		return ""
-	}
-	if t := m.text(i - 2); m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !oneOf(t, "with", "w", "w/", "when") {
-		return "" // "pointed it out"
-	}
-	if t := m.text(i); oneOf(t, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
+	if m.says(i, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
 		return assess.Idle // "90 with the heater going and 66 w/o"
 	}
 	if v, ok := m.val(i, cState); ok {
-		if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
-			return "" // "it shut off": the washer's
+		return m.stateNamed(i, assess.HeaterState(v))
+	}
+	switch {
+	case m.isNum(i+1) && m.says(i, "on", "open", "running"):
+		return "" // "the dial is on one fifty"
+	case m.is(i, cHint, "cold") && m.coldSpell(i):
+		return assess.Idle
+	case m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i):
+		return assess.Idle // "front 72 apagado"
+	case m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && m.has(cState, "firing") &&
+		!m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, ""):
+		return assess.Idle
+	}
+	return m.stateSwitched(i)
+}
+
+// noState tells whether what may be the heater's state is something else.
+func (m *message) noState(i int) bool {
+	if strings.HasSuffix(m.text(i), "out") {
+		if m.is(i-1, cPart, "old") || m.left(i, 9, true, m.takesOut) >= 0 {
+			return true // "old heater out, new one in"
 		}
-		if strings.HasPrefix(m.text(i), "se ") && m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
-			return "" // "cuando se apaga la lavadora"
+		if m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !m.says(i-2, "with", "w", "w/", "when") {
+			return true // "pointed it out"
 		}
-		switch m.text(i) {
-		case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
-			if m.notNear(i) {
-				return assess.Idle
-			}
-			beside := (m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)
-			if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
-				return ""
-			}
-		case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on", "idle":
-			if m.text(i) != "idle" && !m.heaterNear(i) {
-				return ""
-			}
-			if m.text(i) == "calling" && m.notNear(i) {
-				return assess.Idle
-			}
-		}
-		if t := m.text(i - 1); v == string(assess.Idle) && m.text(i) == "idle" && t == "not" {
-			return assess.Firing // "heater was firing not idle"
-		}
-		if v == string(assess.Idle) && m.text(i) == "se apago" && m.is(i+1, cDeterminer, "") && m.is(i+2, cPoint, "") {
-			return "" // "cuando se apaga la lavadora"
-		}
-		if v == string(assess.Firing) && m.neverDid(i) {
+	}
+	// "thermostat at hot"
+	return m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") || m.standsThere(i)
+}
+
+// takesOut tells whether item k takes something out: "pulled the heater out".
+func (m *message) takesOut(k int) bool {
+	return m.says(k, "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque")
+}
+
+// stateNamed reads a word that names the heater's state, which may be denied, or be that of
+// something else.
+func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
+	if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
+		return "" // "it shut off": the washer's
+	}
+	if strings.HasPrefix(m.text(i), "se ") && m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
+		return "" // "cuando se apaga la lavadora"
+	}
+	switch m.text(i) {
+	case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
+		if m.notNear(i) {
 			return assess.Idle
 		}
-		return assess.HeaterState(v)
-	}
-	if m.isNum(i + 1) {
-		if t := m.text(i); t == "on" || t == "open" || t == "running" {
-			return "" // "the dial is on one fifty"
+		beside := (m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)
+		if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
+			return ""
+		}
+	case "idle":
+		if v == assess.Idle && m.text(i-1) == "not" {
+			return assess.Firing // "heater was firing not idle"
+		}
+	case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on":
+		if !m.heaterNear(i) {
+			return ""
+		}
+		if m.text(i) == "calling" && m.notNear(i) {
+			return assess.Idle
 		}
 	}
-	if m.is(i, cHint, "cold") && m.coldSpell(i) {
+	if v == assess.Firing && m.neverDid(i) {
 		return assess.Idle
 	}
-	if m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i) {
-		return assess.Idle // "front 72 apagado"
-	}
-	if m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && m.has(cState, "firing") &&
-		!m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, "") {
-		return assess.Idle
-	}
-	off, on := m.is(i, cOff, ""), m.is(i, cOn, "") && !m.is(i, cOpened, "")
+	return v
+}
+
+// stateSwitched reads a plain "on" or "off" of the burner: "heater off", "Breaker: off",
+// "71 cold 104 hot".
+func (m *message) stateSwitched(i int) assess.HeaterState {
+	off := m.is(i, cOff, "") || m.is(i, cHint, "heateridle") || m.text(i) == "of"
+	on := m.is(i, cOn, "") && !m.is(i, cOpened, "") || m.is(i, cHint, "heaterfires")
 	if m.text(i) == "hot" {
 		if m.hotAfterCold(i) {
 			return assess.Firing
 		}
 		on = true
 	}
-	off, on = off || m.is(i, cHint, "heateridle") || m.text(i) == "of", on || m.is(i, cHint, "heaterfires")
-	if !off && !on {
+	switch {
+	case !off && !on:
 		return ""
-	}
-	if off && m.isMark(i-1, ":") && m.is(i-2, cHint, "breaker") {
-		return assess.Idle // "Breaker: off"
-	}
-	if !m.burnerNear(i) {
+	case off && m.isMark(i-1, ":") && m.is(i-2, cHint, "breaker"):
+		return assess.Idle
+	case !m.burnerNear(i):
 		return ""
-	}
-	if off || m.notNear(i) {
+	case off || m.notNear(i):
 		return assess.Idle
 	}
 	return assess.Firing

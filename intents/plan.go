@@ -19,6 +19,7 @@ type action struct {
 	code   assess.Action
 	other  bool
 	needed bool // needs no date: the sentence says that it is to be done
+	used   bool // it is planned already, or said by another one
 }
 
 // findPlans reads what is to be done later.
@@ -55,6 +56,7 @@ func (m *message) datedToo(p planned) bool {
 	})
 }
 
+// planSentence reads what a sentence says is to be done, and when.
 func (m *message) planSentence(s int) {
 	se := &m.sents[s]
 	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
@@ -69,6 +71,19 @@ func (m *message) planSentence(s int) {
 			acts = append(acts, a)
 		}
 	}
+	whens := m.daysOf(se)
+	if len(acts) == 0 {
+		m.planDays(s, whens)
+	}
+	for _, w := range whens {
+		m.planForDay(s, w, acts, len(whens) == 1)
+	}
+	m.secondPlan(se)
+	m.planUndated(s, acts, len(whens) > 0)
+}
+
+// daysOf returns the days to come that a sentence tells, without those taken back.
+func (m *message) daysOf(se *sentence) []moment {
 	var whens []moment
 	for _, w := range m.moments {
 		if w.at >= se.from && w.at < se.to && !m.past(w) {
@@ -83,105 +98,90 @@ func (m *message) planSentence(s int) {
 	if n := len(whens); n > 1 {
 		whens = slices.DeleteFunc(whens, func(w moment) bool { return m.arrival(w, n) })
 	}
-	if len(acts) == 0 && len(whens) == 1 && m.reminds(s) {
-		// "ping me in a week about 14 Maple"
+	return whens
+}
+
+// planDays plans where days are told and no word of doing: "ping me in a week about 14
+// Maple", "new prv Tuesday".
+func (m *message) planDays(s int, whens []moment) {
+	se := &m.sents[s]
+	if len(whens) == 1 && m.reminds(s) {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
-	if len(acts) == 0 {
-		m.plans = append(m.plans, m.itemsAndDays(se, whens)...)
-		if !slices.ContainsFunc(m.plans, func(p planned) bool { return p.at >= se.from && p.at < se.to }) {
-			m.plans = append(m.plans, m.bookedItems(whens)...)
-		}
-	}
-	used := make([]bool, len(acts))
-	for _, w := range whens {
-		best, cost := -1, 1e9
-		for k, a := range acts {
-			if used[k] && !(len(whens) == 1) {
-				continue
-			}
-			c := float64(abs(a.at - w.at))
-			if a.at > w.at {
-				c += 1
-			}
-			if m.items[a.at].seg != m.items[w.at].seg {
-				c += 4
-			}
-			if a.other {
-				c += 8
-			}
-			if !a.needed && !a.other {
-				c += 2
-			}
-			if c < cost {
-				best, cost = k, c
-			}
-		}
-		if best < 0 {
-			m.plans = append(m.plans, m.itemToo(se, w)...)
-			continue
-		}
-		a := acts[best]
-		if a.other && !m.promised(s, a) && !m.changesOn(a.at, w.at) {
-			continue
-		}
-		used[best] = true
-		if a.other {
-			if c, ok := m.brings(s, a.at); ok {
-				a.code, a.other = c, false
-			} else if m.seenAgain(a.at, w) {
-				a.code, a.other = assess.Recheck, false
-			}
-		}
-		p := planned{a.at, assess.Plan{Action: a.code}}
-		if d := w.days; !w.unsure {
-			p.InDays = &d
-		}
-		m.plans = append(m.plans, p)
-		// the same clause's other words speak of the same thing
-		for k, b := range acts {
-			if !used[k] && (b.other || b.code == a.code) && (b.other || len(whens) == 1 || m.items[b.at].seg == m.items[a.at].seg) {
-				used[k] = true
-			}
-		}
-		if len(whens) == 1 {
-			for k, b := range acts {
-				if b.code == a.code {
-					used[k] = true
-				}
-			}
-		}
-	}
-	m.secondPlan(se)
-	for k, a := range acts {
-		if used[k] || a.other && !m.reminds(s) || !a.needed {
-			continue
-		}
-		dup := false
-		for j := range k {
-			if used[j] && acts[j].code == a.code {
-				dup = true
-			}
-		}
-		if a.other && len(whens) == 0 && anyUsed(used) {
-			continue
-		}
-		if dup {
-			continue
-		}
-		used[k] = true
-		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code}})
+	m.plans = append(m.plans, m.itemsAndDays(se, whens)...)
+	if !slices.ContainsFunc(m.plans, func(p planned) bool { return p.at >= se.from && p.at < se.to }) {
+		m.plans = append(m.plans, m.bookedItems(whens)...)
 	}
 }
 
-func anyUsed(used []bool) bool {
-	for _, u := range used {
-		if u {
-			return true
+// planForDay plans what is to be done on a day: the action that belongs to it best. What says
+// the same besides is used up with it; only tells that the sentence names no other day.
+func (m *message) planForDay(s int, w moment, acts []action, only bool) {
+	best, cost := -1, 1e9
+	for k, a := range acts {
+		if c := m.distanceTo(a, w); (!a.used || only) && c < cost {
+			best, cost = k, c
 		}
 	}
-	return false
+	if best < 0 {
+		m.plans = append(m.plans, m.itemToo(&m.sents[s], w)...)
+		return
+	}
+	a := &acts[best]
+	if a.other && !m.promised(s, *a) && !m.changesOn(a.at, w.at) {
+		return
+	}
+	a.used = true
+	code, other := a.code, a.other
+	if other {
+		if c, ok := m.brings(s, a.at); ok {
+			code, other = c, false
+		} else if m.seenAgain(a.at, w) {
+			code, other = assess.Recheck, false
+		}
+	}
+	p := planned{a.at, assess.Plan{Action: code}}
+	if d := w.days; !w.unsure {
+		p.InDays = &d
+	}
+	m.plans = append(m.plans, p)
+	for k := range acts {
+		b := &acts[k]
+		b.used = b.used || b.other || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)
+	}
+}
+
+// distanceTo tells how far an action is from a day: the less, the sooner they belong together.
+func (m *message) distanceTo(a action, w moment) float64 {
+	c := float64(abs(a.at - w.at))
+	if a.at > w.at {
+		c++
+	}
+	if m.items[a.at].seg != m.items[w.at].seg {
+		c += 4
+	}
+	if a.other {
+		c += 8
+	} else if !a.needed {
+		c += 2
+	}
+	return c
+}
+
+// planUndated plans what is to be done on no day; dated tells that the sentence names days.
+func (m *message) planUndated(s int, acts []action, dated bool) {
+	used := func(a action) bool { return a.used }
+	for k, a := range acts {
+		if a.used || !a.needed || a.other && (!m.reminds(s) || !dated && slices.ContainsFunc(acts, used)) {
+			continue
+		}
+		if slices.ContainsFunc(acts[:k], func(b action) bool { return b.used && b.code == a.code }) {
+			continue
+		}
+		acts[k].used = true
+		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code}})
+	}
 }
 
 // past tells whether a moment lies behind: "last flushed", "2 weeks ago", "for 3 days".
