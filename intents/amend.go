@@ -140,14 +140,8 @@ func (m *message) amend() {
 // false when a word belongs to neither.
 func (m *message) slip() (s slip, ok bool) {
 	s.cue = starred(m.raw) || m.hasAsk(AskCorrect)
-	deny, heater := false, m.has(cItem, "heater")
-	add := func(v value) {
-		v.wrong = deny
-		deny = false
-		s.values = append(s.values, v)
-	}
-	words := 0
-	for i := 0; i < len(m.items); i++ {
+	deny, words := false, 0
+	for i := range m.items {
 		it := &m.items[i]
 		if it.mark {
 			if it.text == "?" {
@@ -156,86 +150,85 @@ func (m *message) slip() (s slip, ok bool) {
 			continue
 		}
 		words++
-		t := it.text
+		v, found, ok := m.slipValue(i)
 		switch {
-		case it.num != nil:
-			if it.num.time || it.num.phone || it.num.money || it.num.percent || it.num.negative {
+		case !ok:
+			return s, false
+		case found:
+			v.wrong, deny = deny, false
+			s.values = append(s.values, v)
+		case it.role == roleTaken:
+		default:
+			if deny, ok = m.slipWord(i, &s, deny); !ok {
 				return s, false
 			}
-			add(value{at: i, num: true, psi: toPSI(it.value, it.unit), bare: it.value, unit: it.unit})
-			continue
-		case it.point != "":
-			add(value{at: i, point: assess.TestPoint(it.point)})
-			continue
-		case it.role == roleTaken:
-			continue
-		}
-		if v, ok := m.val(i, cState); ok && (v == "idle" || v == "firing") {
-			add(value{at: i, heater: assess.HeaterState(v)})
-			continue
-		}
-		if on := m.is(i, cOn, ""); heater && (on || m.is(i, cOff, "")) {
-			state := assess.Idle
-			if on {
-				state = assess.Firing
-			}
-			add(value{at: i, heater: state})
-			continue
-		}
-		if m.is(i, cStatic, "") {
-			add(value{at: i, flow: assess.Static})
-			continue
-		}
-		if m.is(i, cFlowing, "") {
-			add(value{at: i, flow: assess.Flowing})
-			continue
-		}
-		switch t {
-		case "not", "instead", "instead of", "rather than", "wasnt", "isnt", "en vez de", "en lugar de", "no eran", "no era", "no es", "not the", "no fue", "no fueron", "it wasnt":
-			deny, s.cue = true, true
-		case "no", "nope", "nah":
-			s.cue = true
-			deny = len(s.values) > 0 // "atrás, no enfrente"; at the start it only says that something is wrong
-		case "i put", "i typed", "i wrote", "i said", "i entered", "i sent", "i gave", "put", "typed", "said",
-			"wrote", "puse", "dije", "escribi", "anote", "le puse", "mande", "fat fingered", "mistyped", "i had",
-			"i logged", "misread", "transposed", "change", "cambia":
-			s.cue = true
-			deny = m.valueAfter(i, 2)
-		case "should be", "should have been", "should say", "shouldve been", "shoulda been", "should of been",
-			"supposed to be", "should read", "that should be", "that should have been", "should", "debe ser",
-			"deberia ser", "debio ser", "debe decir", "deberia decir", "its supposed to be", "supposed to say",
-			"to", "por", "its really", "its actually", "is really", "really":
-			for k := range s.values {
-				s.values[k].wrong = true
-			}
-			s.cue = s.cue || t != "to" && t != "por"
-		case "actually", "sorry", "oops", "whoops", "oop", "sry", "my bad", "typo", "correction", "correccion",
-			"corrijo", "wait", "no wait", "hold on", "i meant", "meant", "i mean", "mean", "meant to say",
-			"meant to type", "meant to put", "make it", "make that", "correct", "correct that", "fix", "fix that",
-			"perdon", "perdona", "disculpa", "quise decir", "quise poner", "digo", "mejor dicho", "mejor", "dicho",
-			"me equivoque", "espera", "error mio", "error", "ponle", "ponlo", "cambialo a", "rather",
-			"scratch that", "scratch", "it was actually", "actually it was", "it was really", "perdon era",
-			"perdon eran", "wrong number", "wrong reading", "wrong tap", "wrong one", "wrong spot", "wrong",
-			"strike that", "let me correct", "change that to", "change it to", "bad number", "no perdon",
-			"wrong point", "shouldve", "mistake", "equivocado", "equivocada":
-			s.cue = true
-		case "meant for":
-			return s, false
-		case "was", "were", "it was", "that was", "era", "eran", "fue", "estaba", "it is", "es", "son":
-			if n := len(s.values); n > 0 && (t == "era" || t == "eran") {
-				s.values[n-1].wrong = s.values[n-1].wrong || s.cue
-			}
-			s.was = true
-		case "and", "y", "also", "tambien", "now", "ahora", "ahorita", "again", "plus", "forgot", "then", "just":
-			return s, false
-		default:
-			if m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) || slipFiller(t) {
-				continue
-			}
-			return s, false
 		}
 	}
 	return s, len(s.values) > 0 && words <= longestAmendment
+}
+
+// slipValue reads what a correction may be about: a number, a test point, a state of the
+// heater or of the water. With a number that is no pressure it is none, ok is false.
+func (m *message) slipValue(i int) (v value, found, ok bool) {
+	it := &m.items[i]
+	switch {
+	case it.num != nil:
+		if it.num.time || it.num.phone || it.num.money || it.num.percent || it.num.negative {
+			return v, false, false
+		}
+		return value{at: i, num: true, psi: toPSI(it.value, it.unit), bare: it.value, unit: it.unit}, true, true
+	case it.point != "":
+		return value{at: i, point: assess.TestPoint(it.point)}, true, true
+	case it.role == roleTaken:
+		return v, false, true
+	case m.is(i, cState, "idle") || m.is(i, cState, "firing"):
+		state, _ := m.val(i, cState)
+		return value{at: i, heater: assess.HeaterState(state)}, true, true
+	case m.is(i, cOn, "") && m.has(cItem, "heater"):
+		return value{at: i, heater: assess.Firing}, true, true
+	case m.is(i, cOff, "") && m.has(cItem, "heater"):
+		return value{at: i, heater: assess.Idle}, true, true
+	case m.is(i, cStatic, ""):
+		return value{at: i, flow: assess.Static}, true, true
+	case m.is(i, cFlowing, ""):
+		return value{at: i, flow: assess.Flowing}, true, true
+	}
+	return v, false, true
+}
+
+// slipWord reads any other word of a correction: denies tells that what follows is what was
+// wrong. ok is false when it says something else.
+func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
+	t := m.text(i)
+	switch {
+	case m.inList(i, listSlipDenies):
+		s.cue = true
+		return true, true
+	case m.says(i, "no", "nope", "nah"):
+		s.cue = true
+		return len(s.values) > 0, true // "atrás, no enfrente"; at the start it only says that something is wrong
+	case m.inList(i, listSlipWrote):
+		s.cue = true
+		return m.valueAfter(i, 2), true
+	case m.inList(i, listSlipShould):
+		for k := range s.values {
+			s.values[k].wrong = true
+		}
+		s.cue = s.cue || t != "to" && t != "por"
+	case m.inList(i, listSlipSorry):
+		s.cue = true
+	case m.says(i, "was", "were", "it was", "that was", "era", "eran", "fue", "estaba", "it is", "es", "son"):
+		if n := len(s.values); n > 0 && (t == "era" || t == "eran") {
+			s.values[n-1].wrong = s.values[n-1].wrong || s.cue
+		}
+		s.was = true
+	case t == "meant for" || m.inList(i, listSlipMore):
+		return deny, false
+	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) || slipFiller(t):
+	default:
+		return deny, false
+	}
+	return deny, true
 }
 
 // valueAfter tells whether something that can be wrong follows within n items.

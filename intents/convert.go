@@ -5,109 +5,126 @@ import "strings"
 // A conversion needs a unit other than psi.
 var convertGate = onlyWith(cUnit, "bar", "kpa", "ft", "feet", "m", "metre", "mpa", "kgcm")
 
+// conversion is what a sentence tells of a conversion that it may ask for.
+type conversion struct {
+	cue      bool   // something asks
+	nums     []int  // items with a number and a unit
+	from, to string // units named alone, the first and the one asked for
+}
+
 // convert reads a question for a unit conversion.
 func (m *message) convert(s int) bool {
 	if m.shut(convertGate) {
 		return false
 	}
-	se := &m.sents[s]
-	canon := func(u string) string {
-		switch u {
-		case "feet":
-			return "ft"
-		case "metre":
-			return "m"
-		case "psi", "bar", "kpa", "ft", "m", "mpa", "kgcm":
-			return u
-		}
-		return ""
-	}
-	var from, to string // units named alone, the first and the one asked for
-	cue := se.question || m.wants(s)
-	var nums []int
-	for i := se.from; i < se.to; i++ {
-		it := &m.items[i]
-		if it.num != nil {
-			if canon(it.unit) != "" {
-				nums = append(nums, i)
-			}
-			continue
-		}
-		if len(nums) > 0 && to != "" && it.site && it.seg != m.items[nums[0]].seg && se.numbers == 1 {
-			break // "how many psi is 3 bar, the lady at 5 Elm Ct wants to know"
-		}
-		if it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" && m.text(i) != "tank" || it.site {
-			if to == "" || it.site {
-				if !m.is(i, cAsk, "") && m.text(i) != "meter" {
-					return false
-				}
-			}
-		}
-		if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") || i == se.from && m.wordCues(it.tok)&cues(cueWant, cueShow) != 0 {
-			cue = true
-		}
-		if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.text(i-1) == "then" || m.text(i-1) == "tell") {
-			switch m.text(i) {
-			case "do", "does", "is", "did", "are", "could", "can", "should", "que":
-			default:
-				cue = true
-			}
-		}
-		if m.is(i, cUnit, "") && m.text(i+1) == "for" && m.isNum(i+2) {
-			cue = true // "psi for 310 kpa"
-		}
-		switch m.text(i) {
-		case "?":
-			cue = true
-		case "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es", "cuanto son":
-			cue = true
-		}
-		if u, ok := m.val(i, cUnit); ok && canon(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
-			if to == "" || m.says(i-1, "in", "to", "en", "a", "into", "many", "cuantas", "cuantos") {
-				from, to = to, canon(u)
-			}
-		}
-	}
-	if k := m.bare(s); len(nums) == 0 && cue && k >= 0 && to != "" && to != "psi" && (m.has2(s, "how many", "cuantos", "cuantas") || m.text(se.from) == "how") {
-		// "how many kpa is 65": psi where no unit is said
-		m.items[k].unit = "psi"
-		nums = append(nums, k)
-	}
-	if n := len(nums); n >= 3 && (to == "" || to == canon(m.items[nums[n-1]].unit)) && m.items[nums[n-1]].unit == m.items[nums[0]].unit {
-		to = canon(m.items[nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
-	}
-	if k := m.bare(s); len(nums) == 0 && k >= 0 && (cue || m.shortSentence(s, 6)) && from != "" && to != "" && from != to {
-		m.items[k].unit = from // "gauge is in bar, 4.5, what's that in psi"
-		nums = append(nums, k)
-	}
-	if k := m.spokenOf(s, to); len(nums) == 0 && cue && k >= 0 {
-		nums = append(nums, k)
-		if !m.anyIn(s-1, func(int) bool { return true }, pointClasses) { // else it was measured, and asked about besides
-			m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
-		}
-	}
-	if len(nums) == 0 || to == "" {
+	c, ok := m.conversionIn(s)
+	if !ok {
 		return false
 	}
-	if !cue && !m.shortSentence(s, 7) {
+	if len(c.nums) == 0 {
+		m.unitMeant(s, &c)
+	}
+	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) && m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
+		c.to = convertible(m.items[c.nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
+	}
+	if c.to == "" || !c.cue && (!m.shortSentence(s, 7) || m.readingCueWords(s)) {
 		return false
 	}
 	pick := -1
-	for _, i := range nums {
-		if canon(m.items[i].unit) != to {
+	for _, i := range c.nums {
+		if convertible(m.items[i].unit) != c.to {
 			pick = i
 		}
 	}
 	if pick < 0 {
 		return false
 	}
-	if !cue && m.readingCueWords(s) {
-		return false
-	}
 	v := m.items[pick].value
 	a := m.addAsk(pick, AskConvert)
-	a.Value, a.Unit, a.To = &v, canon(m.items[pick].unit), to
+	a.Value, a.Unit, a.To = &v, convertible(m.items[pick].unit), c.to
 	return true
+}
+
+// convertible returns the unit as a conversion names it, "" for one that none is asked of.
+func convertible(unit string) string {
+	switch unit {
+	case "feet":
+		return "ft"
+	case "metre":
+		return "m"
+	case "psi", "bar", "kpa", "ft", "m", "mpa", "kgcm":
+		return unit
+	}
+	return ""
+}
+
+// conversionIn gathers what a sentence tells of a conversion; ok is false when it speaks of
+// a house instead.
+func (m *message) conversionIn(s int) (c conversion, ok bool) {
+	se := &m.sents[s]
+	c.cue = se.question || m.wants(s)
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		if it.num != nil {
+			if convertible(it.unit) != "" {
+				c.nums = append(c.nums, i)
+			}
+			continue
+		}
+		if len(c.nums) > 0 && c.to != "" && it.site && it.seg != m.items[c.nums[0]].seg && se.numbers == 1 {
+			break // "how many psi is 3 bar, the lady at 5 Elm Ct wants to know"
+		}
+		named := it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" && m.text(i) != "tank"
+		if (it.site || named && c.to == "") && !m.is(i, cAsk, "") && m.text(i) != "meter" {
+			return c, false
+		}
+		c.cue = c.cue || m.asksToConvert(i, se)
+		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
+			if c.to == "" || m.says(i-1, "in", "to", "en", "a", "into", "many", "cuantas", "cuantos") {
+				c.from, c.to = c.to, convertible(u)
+			}
+		}
+	}
+	return c, true
+}
+
+// asksToConvert tells whether item i asks what something is in another unit.
+func (m *message) asksToConvert(i int, se *sentence) bool {
+	switch m.text(i) {
+	case "?", "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es", "cuanto son":
+		return true
+	}
+	if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
+		i == se.from && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
+		return true
+	}
+	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell")) &&
+		!m.says(i, "do", "does", "is", "did", "are", "could", "can", "should", "que") {
+		return true
+	}
+	return m.is(i, cUnit, "") && m.text(i+1) == "for" && m.isNum(i+2) // "psi for 310 kpa"
+}
+
+// unitMeant finds the number that a conversion means when none has a unit beside it.
+func (m *message) unitMeant(s int, c *conversion) {
+	k := m.bare(s)
+	switch {
+	case k < 0:
+	case c.cue && c.to != "" && c.to != "psi" && (m.has2(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how"):
+		m.items[k].unit = "psi" // "how many kpa is 65": psi where no unit is said
+		c.nums = append(c.nums, k)
+		return
+	case (c.cue || m.shortSentence(s, 6)) && c.from != "" && c.to != "" && c.from != c.to:
+		m.items[k].unit = c.from // "gauge is in bar, 4.5, what's that in psi"
+		c.nums = append(c.nums, k)
+		return
+	}
+	if k := m.spokenOf(s, c.to); c.cue && k >= 0 {
+		c.nums = append(c.nums, k)
+		if !m.anyIn(s-1, func(int) bool { return true }, pointClasses) { // else it was measured, and asked about besides
+			m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
+		}
+	}
 }
 
 func (m *message) readingCueWords(s int) bool {

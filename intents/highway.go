@@ -4,90 +4,12 @@ import "strings"
 
 // highway reads "CR 119", "US Hwy 30", "State Highway 16".
 func (p *Parser) highway(toks []token, j int) (street, bool) {
-	w := func(k int) string {
-		if k < len(toks) && toks[k].kind == word {
-			return toks[k].text
-		}
-		return ""
-	}
-	isRoad := func(s string) bool { return s == "road" || s == "rd" }
-	isHighway := func(s string) bool {
-		return s == "highway" || s == "hwy" || s == "hiway" || s == "highwy" || s == "hway"
-	}
-	isRoute := func(s string) bool { return s == "route" || s == "rte" || s == "rt" }
-	kind, k := "", j
-	dot := func() {
-		if k < len(toks) && toks[k].kind == mark && toks[k].text == "." {
-			k++
-		}
-	}
-	switch a := w(j); {
-	case (a == "county" || a == "co" || a == "cnty" || a == "cty" || a == "cnt") && j+1 < len(toks):
-		k = j + 1
-		dot()
-		switch b := w(k); {
-		case isRoad(b):
-			kind = "County Road"
-		case isHighway(b):
-			kind = "County Highway"
-		case isRoute(b):
-			kind = "County Route"
-		}
-		k++
-	case a == "cr":
-		kind, k = "County Road", j+1
-	case a == "state" || a == "st" && (isHighway(w(j+1)) || isRoute(w(j+1))):
-		switch b := w(j + 1); {
-		case isRoad(b):
-			kind = "State Road"
-		case isHighway(b):
-			kind = "State Highway"
-		case isRoute(b):
-			kind = "State Route"
-		}
-		k = j + 2
-	case a == "sh":
-		kind, k = "State Highway", j+1
-	case a == "sr":
-		kind, k = "State Route", j+1
-	case a == "us":
-		k = j + 1
-		kind = "US Highway"
-		if isHighway(w(k)) {
-			k++
-		} else if isRoute(w(k)) {
-			kind = "US Route"
-			k++
-		}
-	case a == "fm":
-		kind, k = "FM", j+1
-	case isHighway(a):
-		kind, k = "Highway", j+1
-	case isRoute(a):
-		kind, k = "Route", j+1
-	case a == "interstate" || a == "i" && k+1 < len(toks) && toks[k+1].text == "-":
-		kind, k = "Interstate", j+1
-	case a == "township" && isRoad(w(j+1)):
-		kind, k = "Township Road", j+2
-	case a == "ranch" && isRoad(w(j+1)):
-		kind, k = "Ranch Road", j+2
-	case a == "forest" && isRoad(w(j+1)):
-		kind, k = "Forest Road", j+2
-	case a == "farm" && w(j+1) == "road":
-		kind, k = "Farm Road", j+2
-	case a == "farm" && w(j+1) == "to" && w(j+2) == "market":
-		kind, k = "FM", j+3
-		if isRoad(w(k)) {
-			k++
-		}
-	}
+	kind, k := highwayKind(toks, j)
 	if kind == "" || k >= len(toks) {
 		return street{}, false
 	}
-	dot()
-	if k < len(toks) && toks[k].kind == mark && (toks[k].text == "-" || toks[k].text == "#") {
-		k++
-	}
+	k = pastMark(toks, k, ".")
+	k = pastMark(toks, k, "-", "#")
 	if k >= len(toks) || toks[k].kind != number || !toks[k].num.integer || len(toks[k].num.digits) > 4 {
 		return street{}, false
 	}
@@ -103,4 +25,81 @@ func (p *Parser) highway(toks []token, j int) (street, bool) {
 		}
 	}
 	return s, true
+}
+
+// pastMark steps over one of some marks at token k.
+func pastMark(toks []token, k int, marks ...string) int {
+	if k < len(toks) && toks[k].kind == mark && oneOf(toks[k].text, marks...) {
+		return k + 1
+	}
+	return k
+}
+
+// ways are what a numbered way is called.
+var ways = map[string]string{
+	"road": "Road", "rd": "Road",
+	"highway": "Highway", "hwy": "Highway", "hiway": "Highway", "highwy": "Highway", "hway": "Highway",
+	"route": "Route", "rte": "Route", "rt": "Route",
+}
+
+// roadOwners are whose a numbered road can be: "Forest Road 12".
+var roadOwners = map[string]string{"township": "Township Road", "ranch": "Ranch Road", "forest": "Forest Road", "farm": "Farm Road"}
+
+// highwayKind reads the kind of a numbered way, "" for none; next is the token behind it.
+func highwayKind(toks []token, j int) (kind string, next int) {
+	at := func(k int) string {
+		if k < len(toks) && toks[k].kind == word {
+			return toks[k].text
+		}
+		return ""
+	}
+	way := ways[at(j+1)]
+	switch a := at(j); a {
+	case "county", "co", "cnty", "cty", "cnt":
+		k := pastMark(toks, j+1, ".")
+		if way = ways[at(k)]; way != "" {
+			return "County " + way, k + 1
+		}
+	case "state":
+		if way != "" {
+			return "State " + way, j + 2
+		}
+	case "st":
+		if way == "Highway" || way == "Route" {
+			return "State " + way, j + 2
+		}
+	case "us":
+		if way == "Highway" || way == "Route" {
+			return "US " + way, j + 2
+		}
+		return "US Highway", j + 1
+	case "cr":
+		return "County Road", j + 1
+	case "sh":
+		return "State Highway", j + 1
+	case "sr":
+		return "State Route", j + 1
+	case "fm":
+		return "FM", j + 1
+	case "interstate":
+		return "Interstate", j + 1
+	case "i":
+		if j+1 < len(toks) && toks[j+1].text == "-" {
+			return "Interstate", j + 1
+		}
+	default:
+		if w := ways[a]; w == "Highway" || w == "Route" {
+			return w, j + 1
+		}
+		if owner := roadOwners[a]; owner != "" && way == "Road" {
+			return owner, j + 2
+		}
+		if a == "farm" && at(j+1) == "to" && at(j+2) == "market" {
+			if ways[at(j+3)] == "Road" {
+				return "FM", j + 4
+			}
+			return "FM", j + 3
+		}
+	}
+	return "", j
 }

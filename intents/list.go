@@ -63,6 +63,11 @@ const (
 	listAfterIn                  // "new reg in today"
 	listOpen                     // "wide open": of a tap
 	listShut                     // "turned off": of taps
+	listSlipDenies               // "91, not 81"
+	listSlipWrote                // "I put 81"
+	listSlipShould               // "should be 91"
+	listSlipSorry                // "oops", "make it"
+	listSlipMore                 // "and": more than a correction
 	lists                        // how many there are
 )
 
@@ -82,6 +87,8 @@ var listNames = [lists]string{
 	listToLacked: "tolacked", listHaveOne: "haveone", listToAbsent: "toabsent", listNoneThere: "nonethere",
 	listAnswersNone: "answersnone", listAfterIn: "afterin",
 	listOpen: "open", listShut: "shut",
+	listSlipDenies: "slipdenies", listSlipWrote: "slipwrote", listSlipShould: "slipshould", listSlipSorry: "slipsorry",
+	listSlipMore: "slipmore",
 }
 
 // addList keeps the words of a list line.
