@@ -43,6 +43,9 @@ func (m *message) request(s int) bool {
 		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && n == 1 {
 			return true
 		}
+		if n == 1 && m.wordCues(m.items[i].tok).has(cueGreet) {
+			n-- // "oye qué tenemos de 14 Maple"
+		}
 	}
 	last := m.text(se.to - 1)
 	return last == "please" || last == "pls" || last == "plz" || last == "porfa"

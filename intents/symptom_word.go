@@ -57,6 +57,12 @@ func (m *message) gasLeaks(i int) bool {
 	if gas(i+1) || m.right(i, 3, false, gas) >= 0 && m.says(i+1, "on", "at", "in", "from") {
 		return true
 	}
+	if k := m.right(i, 5, false, func(k int) bool { return m.text(k) == "gas" }); k >= 0 {
+		part := m.says(k-1, "de", "del") && m.is(k-2, cHint, "gaspart") // "fuga en la línea de gas"
+		if part || k == i+2 && m.text(k-1) == "el" {
+			return true
+		}
+	}
 	k := i - 1
 	if gas(k) || m.is(k, cHint, "gaspart") && gas(k-1) {
 		return true
