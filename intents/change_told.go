@@ -68,14 +68,11 @@ func (m *message) settingLike(i int) bool {
 // knows none of it: a form of the past, or a plain verb of moving.
 func (m *message) workedWord(k int) bool {
 	it := &m.items[k]
-	if it.mark || it.num != nil || it.site {
-		return false
-	}
-	if m.is(k, cMove, "") {
-		return true
+	if it.tags != nil {
+		return it.kinds.has(cMove)
 	}
 	n := len(it.text)
-	return it.tags == nil && n > 4 && it.text[n-2:] == "ed" && it.text != "need"
+	return n > 4 && it.text[n-2:] == "ed"
 }
 
 // openDenied tells whether the clauses of sentence s up to item i plan, want, ask or

@@ -66,44 +66,12 @@ type mentionOf struct {
 
 // findEquipment gives each attribute to the item that it is said of.
 func (m *message) findEquipment() {
-	items := m.scratch.named[:0]
-	for i := range m.items {
-		v, ok := m.val(i, cItem)
-		if !ok && m.items[i].point == "heater_drain" && be(m.text(i+1)) && strings.HasSuffix(m.text(i), "heater") && !m.pointUsed(i) {
-			v, ok = "heater", true // "bottom of the heater is flaking"
-		}
-		if !ok && m.items[i].point == "heater_drain" && strings.Contains(m.text(i), "drain") && (m.is(i+1, cCond, "") || be(m.text(i+1)) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
-			v, ok = "drain_valve", true // "heater drain is plugged up"
-		}
-		if !ok || m.items[i].role == roleTaken || m.items[i].mark {
-			continue
-		}
-		if m.items[i].point != "" && m.pointUsed(i) && !(be(m.text(i+1)) && m.factual(i+2)) {
-			continue
-		}
-		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})
-	}
+	items := m.mentions(m.scratch.named[:0])
 	for s := range m.sents {
 		m.named(s, items)
 	}
 	m.lackedLater(items)
-	// "40 gal, propane, from 2003, scaled up": a heater by its facts
-	for i := range m.items {
-		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.onTruck(i) && !m.heaterIn(m.items[i].sent) {
-			items = append(items, mentionOf{at: i, item: "heater"})
-		}
-	}
-	for i := range m.items {
-		if m.is(i, cState, "idle") && m.is(i, cCond, "") && m.closes(i) && i == m.sents[m.items[i].sent].from && !m.reporting() {
-			items = append(items, mentionOf{at: i, item: "heater"}) // "HEATER DEAD."
-		}
-	}
-	// a tankless or a hybrid is a heater by its name
-	for i := range m.items {
-		if v, ok := m.val(i, cFuel); ok && (v == "tankless" || v == "heat_pump") && !m.heaterIn(m.items[i].sent) {
-			items = append(items, mentionOf{at: i, item: "heater"})
-		}
-	}
+	items = m.heatersByFacts(items)
 	for _, v := range m.verbs {
 		if v.done && v.objAt >= 0 && m.partAt(v.objAt) == v.object && !m.is(v.objAt, cItem, "") || v.object == "drain_valve" && v.done && v.objAt >= 0 && m.items[v.objAt].point != "" {
 			items = append(items, mentionOf{at: v.objAt, item: v.object}) // "hung a 2 gallon"
@@ -112,7 +80,7 @@ func (m *message) findEquipment() {
 	m.original(items)
 	attrs := m.scratch.attrs[:0]
 	for i := range m.items {
-		if m.items[i].mark || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
+		if m.items[i].num == nil && !m.begins(i, keyFact|keyUnread) || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
 		}
 		if found := m.attributeAt(i); len(found) > 0 && !m.onTruck(i) {
@@ -124,6 +92,54 @@ func (m *message) findEquipment() {
 	}
 	m.likewise(items)
 	m.scratch.named, m.scratch.attrs = items, attrs
+}
+
+// mentions appends what names a piece of equipment.
+func (m *message) mentions(items []mentionOf) []mentionOf {
+	for i := range m.items {
+		it := &m.items[i]
+		if !it.kinds.has(cItem) && it.point != "heater_drain" || it.role == roleTaken {
+			continue
+		}
+		v, ok := m.val(i, cItem)
+		if !ok && be(m.text(i+1)) && strings.HasSuffix(it.text, "heater") && !m.pointUsed(i) {
+			v, ok = "heater", true // "bottom of the heater is flaking"
+		}
+		if !ok && strings.Contains(it.text, "drain") && (m.is(i+1, cCond, "") || be(m.text(i+1)) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
+			v, ok = "drain_valve", true // "heater drain is plugged up"
+		}
+		if !ok || it.point != "" && m.pointUsed(i) && !(be(m.text(i+1)) && m.factual(i+2)) {
+			continue
+		}
+		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})
+	}
+	return items
+}
+
+// heatersByFacts appends the heaters that are told without their name.
+func (m *message) heatersByFacts(items []mentionOf) []mentionOf {
+	// "40 gal, propane, from 2003, scaled up": by its facts
+	for i := range m.items {
+		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.onTruck(i) && !m.heaterIn(m.items[i].sent) {
+			items = append(items, mentionOf{at: i, item: "heater"})
+		}
+	}
+	if m.kinds.has(cState) && m.kinds.has(cCond) {
+		for i := range m.items {
+			if m.is(i, cState, "idle") && m.is(i, cCond, "") && m.closes(i) && i == m.sents[m.items[i].sent].from && !m.reporting() {
+				items = append(items, mentionOf{at: i, item: "heater"}) // "HEATER DEAD."
+			}
+		}
+	}
+	if m.kinds.has(cFuel) {
+		// a tankless or a hybrid is a heater by its name
+		for i := range m.items {
+			if v, ok := m.val(i, cFuel); ok && (v == "tankless" || v == "heat_pump") && !m.heaterIn(m.items[i].sent) {
+				items = append(items, mentionOf{at: i, item: "heater"})
+			}
+		}
+	}
+	return items
 }
 
 // beforeAsk tells whether item i stands in a clause told before the question of its
@@ -200,9 +216,6 @@ func (m *message) attributeAt(i int) []attribute {
 			add("charge")
 		}
 		return out
-	}
-	if !m.begins(i, keyFact|keyUnread) {
-		return nil
 	}
 	if it.tags == nil && m.said(i, keyUnread) {
 		add("unknown")

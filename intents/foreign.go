@@ -58,6 +58,7 @@ func (m *message) foreign(i int) (string, bool) {
 	return "", false
 }
 
+//go:noinline
 func (m *message) isMark(i int, marks ...string) bool {
 	if i < 0 || i >= len(m.items) || !m.items[i].mark {
 		return false
@@ -380,6 +381,6 @@ func (m *message) inYear(i int) bool {
 // cero", "needle won't go back to 0".
 func (m *message) restsOff(i int) bool {
 	t := m.text(i - 1)
-	return m.items[i].value == 0 && (t == "a" || t == "to" || strings.HasSuffix(t, " to")) && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
+	return (t == "a" || t == "to" || strings.HasSuffix(t, " to")) && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
 		m.left(i, 8, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0
 }

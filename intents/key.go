@@ -43,6 +43,10 @@ const (
 	keyTurns
 	keyRefills
 	keyUnread
+
+	keyUpstairs // a point told by the floor, or "back at"
+	keyUndoes   // what undoes a phrase that swallowed it
+	keyBoth     // two of a kind
 )
 
 // openers are what each rule may begin at.
@@ -55,6 +59,7 @@ var openers = [...]struct {
 	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
 	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
+	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
 }
 
 // opener is what a rule may begin at: items of some classes, with some hints, or of some

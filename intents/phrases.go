@@ -26,6 +26,8 @@ func beginsWith(s string, stems ...string) bool {
 }
 
 // oneOf tells whether s is one of some words.
+//
+//go:noinline
 func oneOf(s string, words ...string) bool {
 	for _, w := range words {
 		if s == w {

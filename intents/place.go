@@ -33,10 +33,17 @@ var placeRules = [...]placeRule{
 	(*message).placeOfSideBibb,
 }
 
+// upstairsOpener is what the first two rules may begin at besides a place.
+var upstairsOpener = opener{classes: setOf(cFlowing), words: []string{"back at", "after it"}}
+
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
 func (m *message) places() {
+	slip := strings.Contains(m.raw, "~")
 	for i := 0; i < len(m.items); i++ {
+		if !m.begins(i, keyPlace|keyUpstairs) && !slip && !(m.isNum(i+2) && strings.HasSuffix(m.items[i].text, "s")) {
+			continue
+		}
 		for _, rule := range placeRules {
 			if last, decided := rule(m, i); decided {
 				i = last

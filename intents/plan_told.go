@@ -8,6 +8,8 @@ import (
 
 // Plans told by other words than a verb of doing and its object.
 
+var undoesOpener = opener{words: []string{"high", "low", "off", "had"}}
+
 // unswallow undoes phrases that swallow a verb's particle or a stress: "swap that heater out
 // next month", "needs a tank bad".
 func (m *message) unswallow() {
@@ -21,9 +23,12 @@ func (m *message) unswallow() {
 		}
 	}
 	for i := range m.items {
-		if m.items[i].num != nil && m.restsOff(i) {
+		if m.items[i].num != nil && m.items[i].value == 0 && m.restsOff(i) {
 			m.items[i].num = nil // "gauge won't return to zero"
 			m.say(i, "inaccurate")
+		}
+		if !m.begins(i, keyUndoes) {
+			continue
 		}
 		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {
 			m.say(i, "inaccurate")

@@ -97,6 +97,9 @@ func (m *message) countsTwo(item string) bool {
 	for i := range m.items {
 		it := &m.items[i]
 		two := it.num != nil && it.value == 2 && (it.unit == "" || it.unit == "other")
+		if !two && !m.begins(i, keyBoth) {
+			continue
+		}
 		switch {
 		case two && it.unit == "other" && it.tok+1 < len(m.toks) && m.p.isItem(m.toks[it.tok+1].text, item):
 			return true

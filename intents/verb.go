@@ -28,8 +28,9 @@ var deedOpener = opener{
 func (m *message) findVerbs() {
 	m.falls()
 	m.unswallow()
+	first := !m.shut(firstOneGate)
 	for i := range m.items {
-		if m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) || m.workedWord(i) || m.turnsAt(i) || !m.shut(firstOneGate) {
+		if first || m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) || m.workedWord(i) || m.turnsAt(i) {
 			m.verbsAt(i)
 		}
 	}
