@@ -284,6 +284,9 @@ func (m *message) fatFingeredAt(i int) bool {
 		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && denial(m.text(m.nextNum(i)-1)) {
 			return false // "I transposed it, 68 front not 86"
 		}
+		if m.says(i-1, ",", ":", "-") && m.says(i-2, "wrong", "mal", "backwards") && m.prevNum(i) < 0 {
+			return false // "I wrote it wrong, 57 laundry"
+		}
 		return (m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof")) && !(m.isNum(k-1) && m.toldBehind(k-1))
 	}) >= 0
 }

@@ -151,8 +151,8 @@ var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
 // toCome tells whether the number at i is what something is to be brought to: "will pump
 // the tank up to 60 Thursday".
 func (m *message) toCome(i int) bool {
-	if !m.says(i-1, "to", "up to", "down to", "back to") {
-		return false
+	if !m.says(i-1, "to", "up to", "down to", "back to") || m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "correct") }) >= 0 {
+		return false // "please change my last to 61"
 	}
 	for k := i - 2; k >= m.clauseStart(i); k-- {
 		if m.is(k, cWill, "") {

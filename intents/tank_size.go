@@ -37,7 +37,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				}
 				m.setRole(i, roleAsked, "of the question")
 			}
-			if v, _ := m.val(i+1, cItem); (it.unit == "gal" || it.unit == "litre") && (v == "tank" || v == "expansion_tank") && it.value < 20 {
+			if v, _ := m.val(i+1, cItem); (it.unit == "gal" || it.unit == "litre") && it.value < 20 && (v == "tank" || v == "expansion_tank" || m.heaterGallons(i)) {
 				m.setRole(i, roleAsked, "the tank asked about")
 				continue
 			}
@@ -74,6 +74,12 @@ func (m *message) tankNumbers(s int, a *Ask) {
 			}
 		}
 	}
+}
+
+// heaterGallons tells whether the gallons of a heater follow in the sentence of number i: "will
+// a 2 gal do on a 40 gal".
+func (m *message) heaterGallons(i int) bool {
+	return m.right(i, longestSentence, true, func(k int) bool { return m.isNum(k) && m.items[k].unit == "gal" && m.items[k].value >= 20 }) >= 0
 }
 
 // labelOf returns what a word near number item i in its clause says that it is,

@@ -155,6 +155,8 @@ func (m *message) opensAsking(s *sentence) bool {
 		switch t := m.text(i); {
 		case t == "when":
 			return m.says(i+1, "was", "did", "were")
+		case strings.HasPrefix(t, "what do i"), t == "what" && m.text(i+1) == "do":
+			return true // "what do I write for a replaced prv"
 		case t == "how", strings.HasPrefix(t, "how do"):
 			return t != "how" || m.says(i+1, "do", "should", "would", "can")
 		}
