@@ -48,6 +48,7 @@ func (m *message) numbers() {
 			it.owner, r, why = 0, roleIgnored, "too small for a setting in psi"
 		}
 		m.setRole(i, r, why)
+		m.noteSecond(i, r)
 	}
 	m.fromBefore()
 	m.corrections()

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"reflect"
 	"regexp"
 	"strconv"
 	"strings"
@@ -187,16 +188,28 @@ func TestShopWords(t *testing.T) {
 	}
 }
 
-// Explain names the words that gave the site and the reading.
+// Explain names the words that gave the site and the reading, and what a number would have
+// been without the rule that decided.
 func TestExplain(t *testing.T) {
-	_, why := newParser(t).Explain("gate code 4410, 92 rear tap, heater idle, 123 Elm", intents.Context{})
+	_, why := newParser(t).Explain("gate code 4410, 92 rear tap, 40 gal heater idle, 123 Elm", intents.Context{})
 	text := ""
 	for _, w := range why {
 		text += w.String() + "\n"
 	}
-	for _, want := range []string{`"123 Elm" gave site 123 Elm`, `"92" gave reading`, `"4410" lost as a pressure`} {
+	for _, want := range []string{`"123 Elm" gave site 123 Elm`, `"92" gave reading`, `"4410" lost as a pressure`, `"40" gave size`, `"40" lost as reading`} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+}
+
+// To be told why changes nothing.
+func TestExplainReadsAsParseDoes(t *testing.T) {
+	p := newParser(t)
+	for _, l := range readCorpus(t, "../testdata/intents/dev.jsonl") {
+		f, _ := p.Explain(l.Text, l.Context)
+		if want := p.Parse(l.Text, l.Context); !reflect.DeepEqual(f, want) {
+			t.Errorf("%q is %+v when explained, %+v otherwise", l.Text, f, want)
 		}
 	}
 }

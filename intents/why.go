@@ -2,6 +2,7 @@ package intents
 
 import (
 	"fmt"
+	"slices"
 
 	"lazyhand/assess"
 )
@@ -40,7 +41,10 @@ func (p *Parser) Explain(text string, ctx Context) (Frame, []Why) {
 	}
 	for _, n := range m.notes {
 		w := Why{Words: m.span(n.at, n.at+1), Gave: n.what, Because: n.why}
-		if n.what == roleNames[roleIgnored] {
+		switch {
+		case n.lost:
+			w.Lost = true
+		case n.what == roleNames[roleIgnored]:
 			w.Gave, w.Lost = "a pressure", true
 		}
 		out = append(out, w)
@@ -68,13 +72,36 @@ type note struct {
 	at   int
 	what string
 	why  string
+	lost bool // it is what came second
 }
 
 // note keeps a decision for Explain.
 func (m *message) note(at int, what, why string) {
 	if m.explain {
-		m.notes = append(m.notes, note{at, what, why})
+		m.notes = append(m.notes, note{at: at, what: what, why: why})
 	}
+}
+
+// noteSecond keeps for Explain what the number at item i would have been without the rule
+// that decided: its rule is the first behind it that says something else.
+func (m *message) noteSecond(i int, won role) {
+	if !m.explain {
+		return
+	}
+	items, sents, notes := slices.Clone(m.items), slices.Clone(m.sents), len(m.notes)
+	decided := false
+	for _, rule := range append(roleRules[:], (*message).pressureRole) {
+		r, why := rule(m, i)
+		if decided && r != roleNone && r != roleIgnored && r != won {
+			notes++
+			m.notes = append(m.notes[:notes-1], note{i, roleNames[r], why, true})
+			break
+		}
+		decided = decided || r != roleNone
+	}
+	m.notes = m.notes[:notes]
+	copy(m.items, items)
+	copy(m.sents, sents)
 }
 
 // Language guesses the language that the writer of text would like to be
