@@ -68,6 +68,7 @@ const (
 	listSlipShould               // "should be 91"
 	listSlipSorry                // "oops", "make it"
 	listSlipMore                 // "and": more than a correction
+	listSinceThen                // "house 1998", "since 2009": before a year of something else
 	lists                        // how many there are
 )
 
@@ -88,7 +89,7 @@ var listNames = [lists]string{
 	listAnswersNone: "answersnone", listAfterIn: "afterin",
 	listOpen: "open", listShut: "shut",
 	listSlipDenies: "slipdenies", listSlipWrote: "slipwrote", listSlipShould: "slipshould", listSlipSorry: "slipsorry",
-	listSlipMore: "slipmore",
+	listSlipMore: "slipmore", listSinceThen: "sincethen",
 }
 
 // addList keeps the words of a list line.

@@ -1,0 +1,167 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// give finds the owner of an attribute and writes it down.
+func (m *message) give(a attribute, items []mentionOf) {
+	if a.what == "year" && m.maintainedYear(a.at) || a.what == "ago" && m.maintainedYear(a.at) || a.what == "lastyear" || a.what == "never" {
+		m.maintained(a, items)
+		return
+	}
+	said := a
+	if it := &m.items[a.at]; it.takesOver {
+		said.at = it.inherits // "prv 2010, no wait 2012"
+	}
+	if m.bothOf(a, items) || m.listBehind(a, items) {
+		return
+	}
+	owner, old, ok := m.ownerOf(said, items)
+	if !ok || old && !m.ofNewPart(a) || m.ofOldPart(a, owner) {
+		return
+	}
+	if at := m.replacedAt(owner); at >= 0 && a.at < at && !m.newWords(a.at, at) {
+		return // a fact of the part taken out
+	}
+	switch a.what {
+	case "cond":
+		if m.noCondition(a.at, owner) {
+			return
+		}
+		if t := m.text(a.at); owner == "drain_valve" && (strings.HasPrefix(t, "weep") || strings.HasPrefix(t, "seep")) {
+			m.addSymptom(a.at, assess.Leak, false) // "Drain valve is plastic and weeping."
+			return
+		}
+	case "year":
+		if m.noInstalledYear(a.at, owner) {
+			return
+		}
+	case "material":
+		if m.says(a.at-1, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one") &&
+			m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+			return // "Brass drain valve installed, old plastic one broke"
+		}
+	}
+	f := m.equipment.get(owner, a.at)
+	if m.otherOfTwo(a.at, owner, f, a.what) || !m.write(a, f) {
+		return
+	}
+	f.said = true
+	m.note(a.at, owner, a.what)
+	if a.what == "unknown" {
+		m.unknownToo(a.at, owner, items)
+	}
+	if a.what == "year" || a.what == "cond" || a.what == "age" {
+		m.shared(a, owner, items)
+	}
+}
+
+// write writes an attribute down, unless something better is known; it tells whether what
+// was said of the item so far lets more be said of it.
+func (m *message) write(a attribute, f *fact) bool {
+	it := &m.items[a.at]
+	switch a.what {
+	case "year":
+		if f.InstalledYear != nil {
+			return false
+		}
+		y := m.fullYear(it.value)
+		f.InstalledYear = &y
+	case "age", "ago":
+		if f.InstalledYear == nil {
+			y := m.ctx.Today.Year - int(it.value+0.5)
+			f.InstalledYear = &y
+		}
+	case "size":
+		v := it.value
+		f.SizeGal = &v
+	case "fuel":
+		if f.Fuel == assess.Tankless || f.Fuel == assess.HeatPump {
+			return false
+		}
+		v, _ := m.val(a.at, cFuel)
+		f.Fuel = assess.Fuel(v)
+	case "temp":
+		v := it.value
+		f.SetpointF = &v
+	case "setting", "charge":
+		v := toPSI(it.value, it.unit)
+		f.SettingPSI, f.settingAt = &v, a.at
+	case "material":
+		v, _ := m.val(a.at, cMaterial)
+		f.Material = assess.Material(v)
+	case "cond":
+		v, _ := m.val(a.at, cCond)
+		if v = m.condValue(a.at, v); v == "" {
+			return false
+		}
+		if f.Condition == assess.Failed || f.Condition == assess.Suspect && v != "failed" {
+			f.said = true
+			return false
+		}
+		f.Condition = assess.Condition(v)
+	case "unknown":
+		f.AgeUnknown = true
+	}
+	return true
+}
+
+// noCondition tells whether what may be the condition of an item is something else.
+func (m *message) noCondition(i int, owner string) bool {
+	t := m.text(i)
+	sent := m.items[i].sent
+	switch {
+	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
+	case owner == "gauge" && m.inList(i, listGaugeShows):
+	case m.equipment.absent(owner):
+	case m.sents[sent].question && owner != m.itemIn(sent):
+	case m.onlyIf(i): // "wants to know if her regulator is bad"
+	case m.adverb(i) || m.otherNoun(i):
+	case strings.Contains(t, "scale") && m.says(i+1, "came", "out", "came out", "comes out"): // "flushed the heater, lots of scale came out"
+	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }): // "forty eight at the shower, she calls it weak"
+	case m.is(i, cDischarge, "") && m.reliefNear(i):
+	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
+	case m.text(i-1) == "as":
+	case t == "going" && m.says(i+1, "to", "in", "on"):
+	default:
+		return false
+	}
+	return true
+}
+
+// onlyIf tells whether the condition at item i is what is asked or feared: "she'll call if
+// it's still bad in a week".
+func (m *message) onlyIf(i int) bool {
+	k := m.left(i, 7, true, func(k int) bool { return m.says(k, "if", "whether") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg
+}
+
+// noInstalledYear tells whether a year is not that in which the owner was installed.
+func (m *message) noInstalledYear(i int, owner string) bool {
+	if m.text(i+1) == "model" && m.right(i, 9, true, func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {
+		return true // "a 2019 model but it was installed 2021"
+	}
+	return m.left(i, 3, false, func(k int) bool {
+		if m.says(i+1, "told", "said", "quoted") {
+			return true // "a fellow in 2015 told her"
+		}
+		return m.inList(k, listSinceThen) && m.items[k].seg == m.items[i].seg && !m.sinceInstalled(i, k, owner) && !m.partFor(k)
+	}) >= 0
+}
+
+// sinceInstalled tells whether the word at item k, "since" or the like, leads to the year at
+// item i in which the owner was installed: "prv's been in there since 2009", "never flushed
+// since 2012 install".
+func (m *message) sinceInstalled(i, k int, owner string) bool {
+	if m.text(k) == "since" && m.says(i+1, "install", "installed") {
+		return true
+	}
+	if !m.says(k, "since", "been", "here") || owner == "" || owner != m.itemIn(m.items[i].sent) {
+		return false
+	}
+	return m.is(i-2, cItem, "") || m.left(i, 4, false, func(j int) bool { return m.says(j, "there", "in") || m.is(j, cHint, "inuse") }) >= 0
+}
