@@ -10,7 +10,7 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
 	k, std := i, ""
 	for k < len(toks) && k < i+5 && p.mayName(toks, k) {
-		if s := p.gaz.suffix[toks[k].text]; k > i && core(s) {
+		if s := p.lex.of(&toks[k]).suffix; k > i && core(s) {
 			std = s
 			break
 		}
@@ -48,7 +48,7 @@ func (p *Parser) mayName(toks []token, k int) bool {
 	if t.kind != word || !t.caps && (p.lex.of(t).plain || p.lex.of(t).never) {
 		return false
 	}
-	return !p.term(toks, k) || core(p.gaz.suffix[t.text])
+	return !p.term(toks, k) || core(p.lex.of(t).suffix)
 }
 
 // placeWord tells whether a word may stand between a street and its house number:
@@ -99,14 +99,14 @@ func (m *message) unitApart() {
 		if j+n < len(m.toks) && (m.toks[j+n].kind == number || m.toks[j+n].kind == word && m.p.measure(m.toks, j+n) && m.toks[j].kind == number) {
 			continue // "unit 60 psi"
 		}
-		line := " " + m.p.gaz.unit[m.toks[k].text] + " " + id
+		line := " " + m.p.lex.of(&m.toks[k]).unit + " " + id
 		if found != "" && found != line {
 			return
 		}
 		found = line
 	}
 	for k := a.house + 1; k < a.to; k++ {
-		if _, unit := m.p.gaz.unit[m.toks[k].text]; unit && !m.p.gaz.plainUnit(m.toks, k) || m.toks[k].text == "#" {
+		if m.p.lex.of(&m.toks[k]).unit != "" && !m.p.gaz.plainUnit(m.toks, k) || m.toks[k].text == "#" {
 			return // it has one of its own
 		}
 	}

@@ -190,7 +190,7 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " || year(t.num.value) && sep == " " {
 		return a, false
 	}
-	if k+1 < len(toks) && !(toks[k+1].kind == mark) && !(toks[k+1].kind == word && (p.term(toks, k+1) || p.gaz.unit[toks[k+1].text] != "" || p.stop(toks, k+1))) {
+	if k+1 < len(toks) && !(toks[k+1].kind == mark) && !(toks[k+1].kind == word && (p.term(toks, k+1) || p.lex.of(&toks[k+1]).unit != "" || p.stop(toks, k+1))) {
 		return a, false
 	}
 	a.house, a.line, a.to = k, p.nameOf(toks, i, nameEnd)+sep+t.num.digits, k+1

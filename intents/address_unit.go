@@ -53,11 +53,11 @@ func (a *address) unit(p *Parser, toks []token) {
 		if k >= len(toks) || toks[k].kind != word {
 			break
 		}
-		std, ok := p.gaz.unit[toks[k].text]
+		std := p.lex.of(&toks[k]).unit
 		if toks[k].text == "number" && k == a.to && k+1 < len(toks) && toks[k+1].kind == number && len(toks[k+1].num.digits) < 4 {
-			std, ok = "#", true // "sunset boulevard number six"
+			std = "#" // "sunset boulevard number six"
 		}
-		if !ok {
+		if std == "" {
 			break
 		}
 		m := k + 1
@@ -93,8 +93,8 @@ func (a *address) unit(p *Parser, toks []token) {
 		if at < 0 || toks[at].kind != word {
 			continue
 		}
-		std, ok := p.gaz.unit[toks[at].text]
-		if !ok {
+		std := p.lex.of(&toks[at]).unit
+		if std == "" {
 			continue
 		}
 		m := at + 1

@@ -168,7 +168,7 @@ func (m *message) askFirst(s int) bool {
 		return false // "Do next: replace tank in 2 weeks"
 	}
 	for i := se.from; i < se.to; i++ {
-		if it := &m.items[i]; it.num != nil && it.role != roleDate && unitDays[it.unit] == 0 && it.unit != "hour" && !it.num.time {
+		if it := &m.items[i]; it.num != nil && it.role != roleDate && unitDays(it.unit) == 0 && it.unit != "hour" && !it.num.time {
 			return false
 		}
 	}

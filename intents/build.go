@@ -46,7 +46,7 @@ func (m *message) lookUp() {
 		}
 		if e := p.lex.of(t); e.id >= 0 {
 			ids = append(ids, e.id)
-		} else if vowelless(t.text) && len(t.text) > 2 && p.gaz.suffix[t.text] == "" {
+		} else if vowelless(t.text) && len(t.text) > 2 && p.lex.of(t).suffix == "" {
 			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
 		}
 		if t.short {

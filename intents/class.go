@@ -87,7 +87,7 @@ type classSet uint64
 // There is one bit for every class; a 65th class does not compile.
 const _ = uint(63 - cWord)
 
-func (s classSet) has(c class) bool { return s>>c&1 != 0 }
+func (s classSet) has(c class) bool { return s&(1<<(c&63)) != 0 }
 
 // meets tells whether the sets share a class.
 func (s classSet) meets(t classSet) bool { return s&t != 0 }

@@ -182,7 +182,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			set |= cues(cueSite)
 			continue
 		case it.num != nil:
-			if unitDays[it.unit] > 0 {
+			if unitDays(it.unit) > 0 {
 				set |= cues(cueSpan)
 			}
 			if it.unit == "gal" || it.unit == "litre" {

@@ -11,7 +11,19 @@ type moment struct {
 }
 
 // unitDays are the days of a unit of time, as the desk counts them.
-var unitDays = map[string]int{"day": 1, "week": 7, "month": 30, "year": 365}
+func unitDays(unit string) int {
+	switch unit {
+	case "day":
+		return 1
+	case "week":
+		return 7
+	case "month":
+		return 30
+	case "year":
+		return 365
+	}
+	return 0
+}
 
 var dayOpener = opener{
 	hints: []string{"today", "daytime"},
@@ -117,9 +129,9 @@ func (m *message) spans() {
 		if it.num == nil || it.role != roleDuration {
 			continue
 		}
-		d := int(it.value*float64(unitDays[it.unit]) + 0.5)
+		d := int(it.value*float64(unitDays(it.unit)) + 0.5)
 		if it.unit == "month" && it.value == 12 {
-			d = unitDays["year"] // twelve months are a year
+			d = unitDays("year") // twelve months are a year
 		}
 		mo := moment{at: i, end: i + 1, days: d, span: true, unsure: it.unit == ""}
 		k := len(m.moments)

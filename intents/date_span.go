@@ -82,7 +82,7 @@ func (m *message) halfYear(i int) (days, n int) {
 // unitAt returns the days of the unit of time at item i, 0 for none.
 func (m *message) unitAt(i int) int {
 	u, _ := m.val(i, cUnit)
-	return unitDays[u]
+	return unitDays(u)
 }
 
 // fewUnits reads "in a few weeks", "couple of weeks", "par de meses".

@@ -90,7 +90,7 @@ func (m *message) agoAt(i int) (days int, ok bool) {
 		return 0, false
 	}
 	n := int(m.items[i].value)
-	if u := unitDays[m.items[i].unit]; u == 1 || u == 7 {
+	if u := unitDays(m.items[i].unit); u == 1 || u == 7 {
 		if t := m.text(i + 1); t == "ago" || t == "back" || t == "atras" || m.text(i-1) == "hace" {
 			return n * u, true
 		}

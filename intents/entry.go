@@ -11,6 +11,9 @@ type entry struct {
 	keys   key    // the rules that may begin at it
 	typed  key    // those that may where it was typed for another word
 	lists  listSet
+
+	suffix, unit, directional string // of the postal tables: what it is written as
+
 	plain  bool   // an everyday word that is no term and no street
 	right  bool   // stands as it is, never for a term misspelt
 	never  bool   // never inside a street's name
@@ -84,7 +87,9 @@ func (l *lexicon) look(w string) *entry {
 // of returns the entry of a token, which keeps it.
 func (l *lexicon) of(t *token) *entry {
 	if t.entry == nil {
-		t.entry = l.look(t.text)
+		if t.entry = stranger; t.kind != number || len(t.text) == 1 {
+			t.entry = l.look(t.text)
+		}
 	}
 	return t.entry
 }

@@ -116,7 +116,7 @@ func (m *message) rate(i int) bool {
 	if m.is(i+3, cHint, "earlier") {
 		return false // "63 an hour earlier"
 	}
-	return ok && (unitDays[u] > 0 || u == "hour" || u == "feet")
+	return ok && (unitDays(u) > 0 || u == "hour" || u == "feet")
 }
 
 // determined tells whether an article or "new", "my" leads to item i: "the 200 psi

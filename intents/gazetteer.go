@@ -57,6 +57,19 @@ func newGazetteer() (*gazetteer, error) {
 	return g, nil
 }
 
+// enter gives the words of the tables to the lexicon.
+func (g *gazetteer) enter(l *lexicon) {
+	for w, std := range g.suffix {
+		l.entry(w).suffix = std
+	}
+	for w, std := range g.unit {
+		l.entry(w).unit = std
+	}
+	for w, std := range g.directional {
+		l.entry(w).directional = std
+	}
+}
+
 // writtenUnits are what people write, in Spanish and by slips too, for the units of the table.
 var writtenUnits = map[string]phraseSet{
 	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | departamento | apartamento"),

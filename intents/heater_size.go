@@ -7,10 +7,10 @@ import "strings"
 func (m *message) volumeUsed(i int) bool {
 	switch m.text(i + 1) {
 	case "in", "per", "a", "an", "every", "each":
-		if k := i + 2; m.isNum(k) && (m.items[k].unit == "hour" || unitDays[m.items[k].unit] > 0) {
+		if k := i + 2; m.isNum(k) && (m.items[k].unit == "hour" || unitDays(m.items[k].unit) > 0) {
 			return true
 		}
-		if u, ok := m.val(i+2, cUnit); ok && (u == "hour" || unitDays[u] > 0) {
+		if u, ok := m.val(i+2, cUnit); ok && (u == "hour" || unitDays(u) > 0) {
 			return true
 		}
 	}

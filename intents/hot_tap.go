@@ -52,7 +52,9 @@ func (m *message) runsWarm(k int) bool {
 
 func hotWord(s string) bool {
 	for _, w := range [...]string{"hot", "scalding", "scald", "caliente", "hirviendo"} {
-		if s == w || strings.HasPrefix(s, w+" ") || strings.HasSuffix(s, " "+w) {
+		before, first := strings.CutSuffix(s, w)
+		after, last := strings.CutPrefix(s, w)
+		if first && (before == "" || before[len(before)-1] == ' ') || last && (after == "" || after[0] == ' ') {
 			return true
 		}
 	}

@@ -10,7 +10,11 @@ package intents
 //
 //go:noinline
 func (m *message) is(i int, c class, value string) bool {
-	return i >= 0 && i < len(m.items) && m.items[i].kinds.has(c) && (value == "" || m.p.has(m.items[i].tags, c, value))
+	if uint(i) >= uint(len(m.items)) {
+		return false
+	}
+	it := &m.items[i]
+	return it.kinds.has(c) && (value == "" || m.p.has(it.tags, c, value))
 }
 
 // val returns the value that item i has of a class.

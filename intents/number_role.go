@@ -22,7 +22,7 @@ const (
 	roleIgnored
 )
 
-var roleNames = map[role]string{
+var roleNames = [...]string{
 	roleReading: "reading", roleYear: "year", roleAge: "age", roleAgo: "years ago", roleSize: "size", roleTemp: "setpoint", roleSetting: "setting",
 	roleCharge: "air charge", roleTo: "set to", roleFrom: "set from", roleDuration: "time", roleDate: "date", roleAsked: "question", roleIgnored: "no report",
 }

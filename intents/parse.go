@@ -40,6 +40,7 @@ func New(words ...Word) (*Parser, error) {
 	if err := p.lex.read(listFile, nil); err != nil {
 		return nil, err
 	}
+	gaz.enter(p.lex)
 	ring := newKeyring(p.lex)
 	ring.enter(p.lex)
 	if err := p.lex.load(); err != nil {

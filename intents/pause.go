@@ -52,7 +52,7 @@ func (p *Parser) toldWithPlace(toks []token, i int) bool {
 		switch {
 		case m > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)):
 			// the place's own number may follow: "st 120 tub 66"
-			return k+m >= len(toks) || toks[k+m].kind != number && p.gaz.suffix[toks[k+m].text] == ""
+			return k+m >= len(toks) || toks[k+m].kind != number && p.lex.of(&toks[k+m]).suffix == ""
 		case oneOf(toks[k].text, "#", "at", "on", "en"), m > 0 && kinds.meets(beforePlace), p.has(p.lex.tags(node), cUnit, "psi"):
 		default:
 			return false
@@ -71,10 +71,10 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 	if prev.kind != word || len(prev.text) < 3 || len(prev.text) < 4 && !p.lex.known(prev.text) {
 		return false
 	}
-	if leadsToHouse(prev.text) || linking(prev.text) || p.gaz.unit[prev.text] != "" {
+	if leadsToHouse(prev.text) || linking(prev.text) || p.lex.of(prev).unit != "" {
 		return false
 	}
-	if p.gaz.suffix[prev.text] != "" && (i < 2 || toks[i-2].text != "the") {
+	if p.lex.of(prev).suffix != "" && (i < 2 || toks[i-2].text != "the") {
 		return false
 	}
 	node, n := p.lex.find(toks, i-1, i)

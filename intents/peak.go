@@ -23,7 +23,7 @@ func (m *message) peaks() {
 			}
 		}
 		other := func(k int) bool {
-			return m.isNum(k) && m.items[k].role != roleReading && unitDays[m.items[k].unit] == 0 && m.items[k].unit != "hour"
+			return m.isNum(k) && m.items[k].role != roleReading && unitDays(m.items[k].unit) == 0 && m.items[k].unit != "hour"
 		}
 		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || be(m.text(i+1)) && other(i+2)) {
 			continue

@@ -115,7 +115,7 @@ func (m *message) dayAhead(i int) bool {
 		if t := m.text(k); t == "till" || t == "til" || t == "until" || m.is(k, cDo, "") && !m.is(k, cPart, "") || m.is(k, cDid, "") {
 			return false
 		}
-		if m.timeWordAt(k) || m.isNum(k) && unitDays[m.items[k].unit] > 0 && m.text(k-1) == "in" {
+		if m.timeWordAt(k) || m.isNum(k) && unitDays(m.items[k].unit) > 0 && m.text(k-1) == "in" {
 			return true
 		}
 	}

@@ -3,6 +3,7 @@ package intents
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -76,7 +77,7 @@ func (m *message) collect() {
 			continue
 		}
 		for _, names := range r.points {
-			for _, p := range twoPoints(names) {
+			for p := range strings.SplitSeq(names, "+") {
 				x := r.Reading
 				x.Point = assess.TestPoint(p)
 				all = append(all, toldAt{r.at, x})

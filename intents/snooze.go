@@ -16,7 +16,7 @@ func (m *message) momentIn2(s int) bool {
 		return true
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.items[i].num != nil && unitDays[m.items[i].unit] > 0 {
+		if m.items[i].num != nil && unitDays(m.items[i].unit) > 0 {
 			return true
 		}
 	}
@@ -44,11 +44,11 @@ func (m *message) snoozeDays(s int) {
 		}
 		for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
 			it := &m.items[i]
-			if it.num != nil && unitDays[it.unit] > 0 {
+			if it.num != nil && unitDays(it.unit) > 0 {
 				if m.is(i+1, cDo, "recheck") && m.momentAfter(i, sn) {
 					continue // "the 30 day recheck"
 				}
-				d := int(it.value*float64(unitDays[it.unit]) + 0.5)
+				d := int(it.value*float64(unitDays(it.unit)) + 0.5)
 				a.InDays = &d
 				it.role = roleAsked
 				m.sents[sn].snoozes = true
@@ -90,7 +90,7 @@ func (m *message) spanAfter(i, s int) bool {
 
 func (m *message) momentAfter(i, s int) bool {
 	for k := i + 1; k < m.sents[s].to; k++ {
-		if m.items[k].num != nil && unitDays[m.items[k].unit] > 0 {
+		if m.items[k].num != nil && unitDays(m.items[k].unit) > 0 {
 			return true
 		}
 		for _, w := range m.moments {

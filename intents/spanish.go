@@ -48,7 +48,7 @@ func (m *message) weWill(at int) bool {
 		for _, w := range m.moments {
 			day = day || w.at == k && !m.past(w)
 		}
-		if it := &m.items[k]; it.num != nil && unitDays[it.unit] > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro") {
+		if it := &m.items[k]; it.num != nil && unitDays(it.unit) > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro") {
 			day = true
 		}
 		if day && free(min(k, at), max(k, at)) {

@@ -24,7 +24,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	}
 	w := streetWalk{p: p, toks: toks, from: j, spoken: spoken}
 	if t := &toks[j]; t.kind == word && j+1 < len(toks) {
-		if d, ok := p.gaz.directional[t.text]; ok {
+		if d := p.lex.of(t).directional; d != "" {
 			k := j + 1
 			if toks[k].text == "." && !(len(t.text) == 2 && !t.caps && k+1 < len(toks) && toks[k+1].caps) {
 				k++
@@ -67,11 +67,11 @@ func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !allCaps(w.to
 // name, and not where the word is a unit or an abbreviation of the trade.
 func (w *streetWalk) suffix(k, words int) string {
 	t := &w.toks[k]
-	std, ok := w.p.gaz.suffix[t.text]
-	if !ok || noSuffix[t.text] || words == 0 && w.dir == "" {
+	std := w.p.lex.of(t).suffix
+	if std == "" || noSuffix[t.text] || words == 0 && w.dir == "" {
 		return ""
 	}
-	if _, unit := w.p.gaz.unit[t.text]; unit && k+1 < len(w.toks) && w.toks[k+1].kind == number {
+	if w.p.lex.of(t).unit != "" && k+1 < len(w.toks) && w.toks[k+1].kind == number {
 		return "" // "trailer 4"
 	}
 	if t.text == "st" && words == 0 {
@@ -256,7 +256,7 @@ func (w *streetWalk) fixture(k int) bool {
 
 // endsAt tells whether the plain suffix of a street stands at k: "71 quince st".
 func (w *streetWalk) endsAt(k int) bool {
-	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.gaz.suffix[w.toks[k].text]) && !ambiguousSuffix[w.toks[k].text]
+	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.lex.of(&w.toks[k]).suffix) && !ambiguousSuffix[w.toks[k].text]
 }
 
 // opens tells whether the house number opens its clause, or a small word leads to it:
@@ -289,7 +289,7 @@ func (w *streetWalk) finish(s *street, last int) {
 		return &token{kind: mark, text: "\n"}
 	}
 	if t := after(0); t.kind == word {
-		if d, ok := w.p.gaz.directional[t.text]; ok && (t.caps || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
+		if d := w.p.lex.of(t).directional; d != "" && (t.caps || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
 			parts = append(parts, d)
 			s.to++
 		}

@@ -46,7 +46,7 @@ func (w *streetWalk) bare() (street, bool) {
 		sc += 2
 	}
 	closed := end >= len(toks) || toks[end].kind == mark
-	if !closed && w.p.gaz.unit[toks[end].text] != "" && !w.p.gaz.plainUnit(toks, end) {
+	if !closed && w.p.lex.of(&toks[end]).unit != "" && !w.p.gaz.plainUnit(toks, end) {
 		closed = true // "66 Rio Frio Apt 9"
 	}
 	if !closed && toks[end].text == "f/u" {
@@ -86,7 +86,7 @@ func (w *streetWalk) unknownAfter(end int) bool {
 	if t.kind != word || w.p.lex.known(t.text) || w.p.stop(w.toks, end) || w.p.term(w.toks, end) {
 		return false
 	}
-	return w.p.gaz.unit[t.text] == "" || w.p.gaz.plainUnit(w.toks, end)
+	return w.p.lex.of(t).unit == "" || w.p.gaz.plainUnit(w.toks, end)
 }
 
 // strange weighs a name in small letters: the end of a line after it speaks for it, and
@@ -186,7 +186,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
 		return true // "12 Main"
 	}
-	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.of(&w.toks[k+1]).never || p.gaz.unit[w.toks[k+1].text] != ""
+	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.of(&w.toks[k+1]).never || p.lex.of(&w.toks[k+1]).unit != ""
 	if words == 0 && p.lex.of(t).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word && !p.lex.of(&w.toks[k+1]).never {
 		return true // "2019 vista del sol"
 	}
@@ -195,12 +195,12 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if p.term(w.toks, k) {
 		// "66 Rio Frio Apt 9", where "66 Alder Kitchen" is a test point
-		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.gaz.unit[w.toks[k+1].text] != "" && !p.gaz.plainUnit(w.toks, k+1)
+		return w.proper(k) && words > 0 && k+2 < len(w.toks) && p.lex.of(&w.toks[k+1]).unit != "" && !p.gaz.plainUnit(w.toks, k+1)
 	}
 	if initialed(w.toks, k) {
 		return false
 	}
-	if _, unit := p.gaz.unit[t.text]; unit && words > 0 && !p.gaz.plainUnit(w.toks, k) {
+	if p.lex.of(t).unit != "" && words > 0 && !p.gaz.plainUnit(w.toks, k) {
 		return false // "66 Rio Frio Apt 9"
 	}
 	if w.proper(k) {
@@ -223,7 +223,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
 		return false
 	}
-	if _, unit := p.gaz.unit[t.text]; unit && !p.gaz.plainUnit(w.toks, k) {
+	if p.lex.of(t).unit != "" && !p.gaz.plainUnit(w.toks, k) {
 		return false // "605 Coral apto 9"
 	}
 	if p.lex.known(t.text) || p.lex.of(t).right {
@@ -236,7 +236,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if words == 0 && len(t.text) < 3 && w.dir == "" {
 		return false // "seventy fi-- seventy six"
 	}
-	if words == 0 && !w.tall() && core(p.gaz.suffix[t.text]) {
+	if words == 0 && !w.tall() && core(p.lex.of(t).suffix) {
 		return false // "the 2 lane road"
 	}
 	term, _ := p.joined(t.text)

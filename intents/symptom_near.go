@@ -82,7 +82,7 @@ func (m *message) reliefBehind(i int) bool {
 // measureAt tells whether item k is a number that may be a measure, not a time.
 func (m *message) measureAt(k int) bool {
 	it := &m.items[k]
-	timed := it.role == roleDuration || unitDays[it.unit] > 0 || it.unit == "hour" || it.unit == "min"
+	timed := it.role == roleDuration || unitDays(it.unit) > 0 || it.unit == "hour" || it.unit == "min"
 	return it.num != nil && it.role != roleIgnored && !timed
 }
 

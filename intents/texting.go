@@ -94,7 +94,7 @@ func (p *Parser) means(w string, c class, value string) bool {
 // number and one: "13 gull cove".
 func (p *Parser) namesStreet(toks []token, i int) bool {
 	suffix := func(k int) bool {
-		return k < len(toks) && toks[k].kind == word && p.gaz.suffix[toks[k].text] != "" && !noSuffix[toks[k].text]
+		return k < len(toks) && toks[k].kind == word && p.lex.of(&toks[k]).suffix != "" && !noSuffix[toks[k].text]
 	}
 	return suffix(i) && !ambiguousSuffix[toks[i].text] || suffix(i+1) && i > 0 && (toks[i-1].kind == number || numberWords[toks[i-1].text].class != 0)
 }

@@ -80,7 +80,7 @@ func (m *message) units() {
 			default:
 				if oneOf(n.text, "more", "mas", "plus", "odd", "some", "something", "+") && next+1 < len(m.items) {
 					// "three more days"
-					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays[u] > 0 {
+					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays(u) > 0 {
 						it.unit = u
 						i += 2
 						break

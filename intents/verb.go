@@ -109,7 +109,7 @@ func (m *message) didAt(i int) {
 
 // noDeed tells whether a word of work at item i tells something else here.
 func (m *message) noDeed(i int, what string) bool {
-	if strings.HasSuffix(m.text(i), "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays[m.items[i+1].unit] > 0) {
+	if strings.HasSuffix(m.text(i), "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays(m.items[i+1].unit) > 0) {
 		return true // "for a new one in 20 days"
 	}
 	switch what {

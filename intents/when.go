@@ -138,7 +138,7 @@ func (m *message) changed() bool {
 		return false
 	}
 	for i := range m.readings[len(m.readings)-1].at {
-		if m.is(i, cHint, "changed") && !(m.isNum(i-1) && unitDays[m.items[i-1].unit] > 0) {
+		if m.is(i, cHint, "changed") && !(m.isNum(i-1) && unitDays(m.items[i-1].unit) > 0) {
 			return true
 		}
 	}
