@@ -165,7 +165,7 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		t := &toks[k]
 		switch {
 		case linking(t.text) && k > i:
-		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || nounBefore(t.text) || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
+		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
 			return a, false
 		default:
 			caps++

@@ -7,19 +7,22 @@ func (m *message) corrections() {
 	m.disowned()
 	m.misread()
 	for i := range m.items {
+		if m.items[i].num == nil {
+			continue
+		}
 		if m.numIs(i, roleDuration) {
 			m.correctSpan(i)
 			continue
 		}
-		if m.items[i].num != nil && (m.factual(i) || m.items[i].role == roleTo) {
+		if m.factual(i) || m.items[i].role == roleTo {
 			m.correctFact(i)
 			continue
 		}
-		if m.items[i].num != nil && m.items[i].role == roleTo {
+		if m.items[i].role == roleTo {
 			m.correctSetting(i)
 			continue
 		}
-		if m.items[i].num == nil || m.items[i].role != roleReading {
+		if m.items[i].role != roleReading {
 			continue
 		}
 		// "not 67 but 76", "no eran 67"

@@ -44,6 +44,10 @@ const (
 	keyRefills
 	keyUnread
 
+	keyNoun     // a noun whose number is a name
+	keyMoney    // a sum of money
+	keyDial     // what a thermostat is set by
+	keyHigh     // the higher of two
 	keyUpstairs // a point told by the floor, or "back at"
 	keyUndoes   // what undoes a phrase that swallowed it
 	keyBoth     // two of a kind
@@ -59,6 +63,7 @@ var openers = [...]struct {
 	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
 	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
+	{keyNoun, nounWords}, {keyMoney, moneyOpener}, {keyDial, dialOpener}, {keyHigh, opener{words: []string{"high", "hi"}}},
 	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
 }
 

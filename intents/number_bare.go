@@ -87,11 +87,11 @@ func (m *message) bareYearRole(i int) (role, string) {
 func (m *message) nameRole(i int) (role, string) {
 	prev := m.text(i - 1)
 	switch {
-	case m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1):
+	case m.holdsKey(keyNoun|keySays) && m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1):
 		return roleIgnored, "name after " + prev
 	case m.ofSomebody(i):
 		return roleIgnored, "age or name"
-	case !m.points(i) && m.left(i, 4, false, m.codeWord) >= 0:
+	case m.holdsKey(keyNoun) && !m.points(i) && m.left(i, 4, false, m.codeWord) >= 0:
 		return roleIgnored, "code"
 	}
 	return roleNone, ""
@@ -102,37 +102,36 @@ func (m *message) codeWord(k int) bool {
 	return m.says(k, "code", "combo", "lockbox", "codigo", "keypad")
 }
 
-// nounBefore are words whose number is a name: codes, rooms, vehicles.
-func nounBefore(s string) bool {
-	switch s {
-	case "code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van",
-		"unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num",
-		"route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo",
-		"combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay",
-		"building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point",
-		"test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura",
-		"camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm",
-		"box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#",
-		"mile", "la":
-		return true
-	}
-	return false
-}
+// nounWords are words whose number is a name: codes, rooms, vehicles.
+var nounWords = opener{words: []string{
+	"code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van",
+	"unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num",
+	"route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo",
+	"combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay",
+	"building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point",
+	"test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura",
+	"camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm",
+	"box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#",
+	"mile", "la",
+}}
+
+// nounBefore tells whether item k is such a word.
+func (m *message) nounBefore(k int) bool { return m.said(k, keyNoun) }
 
 // namedNumber tells whether a noun whose number is a name leads to the number at i: "gate
 // code 4412", "unit: 12".
 func (m *message) namedNumber(i int) bool {
 	prev, noun := m.text(i-1), m.text(i-2)
-	if prev == "." && noun == "no" && nounBefore(m.text(i-3)) || m.is(i-1, cHint, "numbered") && nounBefore(noun) {
+	if prev == "." && noun == "no" && m.nounBefore(i-3) || m.is(i-1, cHint, "numbered") && m.nounBefore(i-2) {
 		return true // "call no. 63", "work order ending 58"
 	}
 	if m.says(i+1, "said", "says") && m.items[i].num.integer && m.is(i-1, cWhose, "") && m.nextNum(i) > 0 {
 		return true // "city guy 14 said"
 	}
-	if nounBefore(prev) && (prev != "no" || nounBefore(noun)) && !m.is(i-1, cPoint, "") {
+	if m.nounBefore(i-1) && (prev != "no" || m.nounBefore(i-2)) && !m.is(i-1, cPoint, "") {
 		return true
 	}
-	if prev != ":" || !nounBefore(noun) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
+	if prev != ":" || !m.nounBefore(i-2) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
 		return false
 	}
 	if m.says(i+1, "at", "on", "off") && m.pointNear(i) {
@@ -144,14 +143,17 @@ func (m *message) namedNumber(i int) bool {
 // ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is
 // 82", "the gate is 1234".
 func (m *message) ofSomebody(i int) bool {
+	if !m.says(i-1, "is", "'s", "was", "turned") {
+		return false
+	}
 	noun := m.text(i - 2)
-	if m.says(i-1, "is", "'s", "was", "turned") && noun == "who" {
+	if noun == "who" {
 		return true // "the gentleman, who is 88"
 	}
 	if !m.says(i-1, "is", "'s") || oneOf(noun, "reading", "la", "point", "unit", "test") || noun == "number" && m.pointNear(i) {
 		return false
 	}
-	return person(noun) || nounBefore(noun) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
+	return person(noun) || m.nounBefore(i-2) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
 }
 
 // pieceOfPoint tells whether a noun is a piece of the test point named right before it:

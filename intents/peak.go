@@ -5,6 +5,9 @@ import "strings"
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
 	for i := range m.items {
+		if !m.begins(i, keyHigh) && !m.items[i].kinds.has(cPeak) {
+			continue
+		}
 		if k := m.highBehind(i); k >= 0 {
 			for j := range m.readings {
 				if r := &m.readings[j]; r.sent == m.items[i].sent {

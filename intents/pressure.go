@@ -10,6 +10,9 @@ var (
 	}}
 )
 
+// settingGate is that of numbers which something was set to.
+var settingGate = append(onlyWith(cItem, "prv", "expansion_tank", "tank"), onlyWith(cPart, "air", "thermostat")...)
+
 // pressureRole decides a number that can be a pressure.
 func (m *message) pressureRole(i int) (role, string) {
 	it := &m.items[i]
@@ -33,21 +36,29 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why, ok := m.anotherKind(i); ok {
 		return roleIgnored, why
 	}
+	settings := len(m.verbs) > 0 || !m.shut(settingGate) // something may be set
 	// from X to Y
-	if r, why, ok := m.fromTo(i); ok {
+	if r, why, ok := m.dialled(i); ok {
 		return r, why
 	}
-	// air of a tank
-	if r, why, ok := m.changedTo(i); ok {
-		return r, why
+	if settings {
+		if r, why, ok := m.fromTo(i); ok {
+			return r, why
+		}
+		// air of a tank
+		if r, why, ok := m.changedTo(i); ok {
+			return r, why
+		}
 	}
-	if (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
+	if settings && (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
 		if r, why, ok := m.chargeRole(i); ok {
 			return r, why
 		}
 	}
-	if r, why, ok := m.settingRole(i); ok {
-		return r, why
+	if settings || m.holdsKey(keyDial) || !m.shut(settingWordGate) {
+		if r, why, ok := m.settingRole(i); ok {
+			return r, why
+		}
 	}
 	if why, ok := m.dropOrTarget(i); ok {
 		return roleIgnored, why
@@ -313,8 +324,23 @@ func (m *message) ofRegulatorAlone(i int) bool {
 	return k == 0 || m.items[k-1].mark
 }
 
+// moneyOpener are the words that moneyTalk goes by.
+var moneyOpener = opener{words: []string{
+	"labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano",
+	"materiales", "refacciones", "cobro", "cost", "costs", "costo", "cobre", "paid", "pague", "pago", "billed",
+	"bill", "invoice", "price", "owes", "owed", "tip", "propina", "cash", "check", "cheque", "fee", "charge",
+	"charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges",
+	"charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing",
+}}
+
 // moneyTalk tells whether the number at i is a sum of money by the words before it.
 func (m *message) moneyTalk(i int) bool {
+	if strings.HasSuffix(m.text(i-1), " charges") && !m.points(i) {
+		return true // "sprinkler guy charges 85"
+	}
+	if !m.holdsKey(keyMoney) {
+		return false
+	}
 	s := &m.sents[m.items[i].sent]
 	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
 	first := s.from
@@ -323,9 +349,6 @@ func (m *message) moneyTalk(i int) bool {
 	}
 	if m.points(i) {
 		return false
-	}
-	if strings.HasSuffix(m.text(i-1), " charges") {
-		return true // "sprinkler guy charges 85"
 	}
 	if m.items[first].seg != m.items[i].seg && m.pointInClause(i) {
 		first = i // "parts ran me 76, front spigot 94"

@@ -7,9 +7,6 @@ func (m *message) taken(k int) bool { return m.items[k].role == roleTaken }
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
 	prev := m.text(i - 1)
-	if r, why, ok := m.dialled(i); ok {
-		return r, why, true
-	}
 	if r, why, ok := m.foundThenLeft(i); ok {
 		return r, why, true
 	}
@@ -119,6 +116,12 @@ func (m *message) prevNum(i int) int {
 	}
 	return -1
 }
+
+// dialOpener are words that lead to what a thermostat is set to.
+var dialOpener = opener{words: []string{
+	"sp", "thermostat", "temp", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned",
+	"keep", "keeps", "kept",
+}}
 
 // settingRole tells whether a number is what a regulator or a thermostat is set to.
 func (m *message) settingRole(i int) (role, string, bool) {

@@ -36,6 +36,9 @@ func (m *message) findWork() {
 	// numbers that belong to a deed
 	for i := range m.items {
 		it := &m.items[i]
+		if it.num == nil {
+			continue
+		}
 		if it.why == "both at" {
 			for k := range m.work {
 				if putIn(m.work[k].Action) && m.items[m.work[k].at].sent == it.sent {
