@@ -15,117 +15,167 @@ func (m *message) changedTo(i int) (role, string, bool) {
 	return roleIgnored, "changed, not measured", true
 }
 
+// chargeRules tell in turn whether a number is the air of the expansion tank.
+var chargeRules = [...]func(m *message, i int) (role, string, bool){
+	(*message).chargedTo,
+	(*message).chargedToo,
+	(*message).tankLeftWith,
+	(*message).airOnVisit,
+	(*message).chargeBehind,
+	(*message).chargeTold,
+	(*message).airRole,
+	(*message).tankRole,
+}
+
 // chargeRole tells whether a number is the air of the expansion tank.
 func (m *message) chargeRole(i int) (role, string, bool) {
-	it := &m.items[i]
-	if v := m.verbLeft(i, 8, "charged"); v != nil && !m.pointBetween(v.at, i) && m.numsBetween(v.at, i) == 0 && m.directly(v.at, i) {
-		if m.isAny(i+1, cTarget, "") || m.text(i+1) == "should be" {
-			v.done, v.negated = false, true
-			return roleCharge, "the charge, and what it should be", true // "tank charge 30 should be 60"
-		}
-		if v.planned || v.negated {
-			return roleIgnored, "planned charge", true
-		}
-		if m.text(i+1) == "more" || m.text(i-1) == "another" {
-			return roleIgnored, "by how much it was charged", true
-		}
-		it.owner = v.at + 1
-		if m.text(i-1) == "from" {
-			return roleFrom, "charged from", true
-		}
-		return roleTo, "charged to", true
-	}
-	// "set prv 60 and tank 60"
-	if p := m.prevNum(i); p >= 0 && m.items[p].role == roleTo && m.is(i-1, cItem, "") && m.says(i-2, "and", "y", ",") {
-		if c, _ := m.val(i-1, cItem); m.itemCode(i-1, c) == "expansion_tank" {
-			m.verbs = append(m.verbs, verb{at: i - 1, what: "charged", done: true, object: "expansion_tank", objAt: i - 1})
-			it.owner = i
-			return roleTo, "and the tank", true
+	for _, rule := range chargeRules {
+		if r, why, ok := rule(m, i); ok {
+			return r, why, r != roleNone
 		}
 	}
-	if r, why, ok := m.leftWith(i); ok && why == "charged to" {
-		return r, why, true
+	return roleNone, "", false
+}
+
+// chargedTo reads "charged the tank to 60".
+func (m *message) chargedTo(i int) (role, string, bool) {
+	v := m.verbLeft(i, 8, "charged")
+	switch {
+	case v == nil || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 || !m.directly(v.at, i):
+		return roleNone, "", false
+	case m.isAny(i+1, cTarget, "") || m.text(i+1) == "should be":
+		v.done, v.negated = false, true
+		return roleCharge, "the charge, and what it should be", true // "tank charge 30 should be 60"
+	case v.planned || v.negated:
+		return roleIgnored, "planned charge", true
+	case m.text(i+1) == "more" || m.text(i-1) == "another":
+		return roleIgnored, "by how much it was charged", true
 	}
-	if r, why, ok := m.airOnVisit(i); ok {
-		return r, why, true
+	m.items[i].owner = v.at + 1
+	if m.text(i-1) == "from" {
+		return roleFrom, "charged from", true
 	}
-	if v := m.verbLeft(i, 9, "installed", "replaced"); v != nil && v.done && v.object == "expansion_tank" &&
-		m.is(i+1, cDid, "charged") && m.closes(i+1) && m.numsBetween(v.at, i) == 0 {
-		it.owner = v.at + 1
-		return roleTo, "… charge", true // "exp tank exchange done, 60 psi chg"
+	return roleTo, "charged to", true
+}
+
+// chargedToo reads "set prv 60 and tank 60".
+func (m *message) chargedToo(i int) (role, string, bool) {
+	p := m.prevNum(i)
+	if p < 0 || m.items[p].role != roleTo || !m.is(i-1, cItem, "") || !m.says(i-2, "and", "y", ",") {
+		return roleNone, "", false
 	}
-	if m.heldByTank(i) || m.gaugedTank(i) || m.toldOfTank(i) {
-		return roleCharge, "in the tank", true
+	if c, _ := m.val(i-1, cItem); m.itemCode(i-1, c) != "expansion_tank" {
+		return roleNone, "", false
 	}
-	air := m.leftTag(i, 5, cPart, "air")
-	if own := air - 1; air > 0 && m.items[air].seg != it.seg && (m.isNum(own) || (m.text(own) == "de" || m.text(own) == "of") && m.isNum(own-1)) {
-		air = -1 // "ET holds 52 lbs air, 64 sys": that air has its number
+	m.verbs = append(m.verbs, verb{at: i - 1, what: "charged", done: true, object: "expansion_tank", objAt: i - 1})
+	m.items[i].owner = i
+	return roleTo, "and the tank", true
+}
+
+// tankLeftWith reads what a tank was left with.
+func (m *message) tankLeftWith(i int) (role, string, bool) {
+	r, why, ok := m.leftWith(i)
+	return r, why, ok && why == "charged to"
+}
+
+// chargeBehind reads "exp tank exchange done, 60 psi chg".
+func (m *message) chargeBehind(i int) (role, string, bool) {
+	v := m.verbLeft(i, 9, "installed", "replaced")
+	if v == nil || !v.done || v.object != "expansion_tank" || !m.is(i+1, cDid, "charged") || !m.closes(i+1) || m.numsBetween(v.at, i) > 0 {
+		return roleNone, "", false
 	}
-	if air < 0 {
-		if r := m.rightTag(i, 3, cPart, "air"); r >= 0 && m.items[r].seg == it.seg {
-			air = r
+	m.items[i].owner = v.at + 1
+	return roleTo, "… charge", true
+}
+
+// chargeTold reads a charge told of the tank itself.
+func (m *message) chargeTold(i int) (role, string, bool) {
+	return roleCharge, "in the tank", m.heldByTank(i) || m.gaugedTank(i) || m.toldOfTank(i)
+}
+
+// airRole reads a number beside the word "air".
+func (m *message) airRole(i int) (role, string, bool) {
+	air := m.airNear(i)
+	switch {
+	case air < 0:
+		return roleNone, "", false
+	case m.pointBetween(min(air, i), max(air, i)):
+		return roleNone, "", true
+	case m.targeted(i):
+		return roleIgnored, "what the air should be", true
+	}
+	// "set the air to 60", "air now 60" after pumping
+	if v := m.verbLeft(i, 8, "set", "charged"); v != nil && v.done && m.prepBefore(i) {
+		m.items[i].owner = v.at + 1
+		v.what, v.object = "charged", "expansion_tank"
+		return roleTo, "air set to", true
+	}
+	return roleCharge, "air", true
+}
+
+// airNear finds the word "air" that the number at i may be told of, -1 for none. In "ET
+// holds 52 lbs air, 64 sys" that air has its number.
+func (m *message) airNear(i int) int {
+	seg := m.items[i].seg
+	if air := m.leftTag(i, 5, cPart, "air"); air > 0 {
+		own := air - 1
+		taken := m.items[air].seg != seg && (m.isNum(own) || m.says(own, "de", "of") && m.isNum(own-1))
+		if !taken {
+			return air
 		}
+	} else if air == 0 {
+		return 0
 	}
-	if air > 0 && air < i && m.isNum(air-1) && m.items[air-1].role == roleCharge && m.items[air].seg != it.seg {
-		air = -1 // "ET holds 52 lbs air, 64 sys at K"
+	if air := m.rightTag(i, 3, cPart, "air"); air >= 0 && m.items[air].seg == seg {
+		return air
 	}
+	return -1
+}
+
+// tankRole reads a number told of a tank that was named before it: "tank sitting at 40",
+// "XT 2G 58 PSI".
+func (m *message) tankRole(i int) (role, string, bool) {
 	tank, at := m.topicBefore(i)
-	if air >= 0 {
-		if m.pointBetween(min(air, i), max(air, i)) {
-			return 0, "", false
-		}
-		if m.targeted(i) {
-			return roleIgnored, "what the air should be", true
-		}
-		// "set the air to 60", "air now 60" after pumping
-		if v := m.verbLeft(i, 8, "set", "charged"); v != nil && v.done && m.prepBefore(i) {
-			it.owner = v.at + 1
-			v.what = "charged"
-			v.object = "expansion_tank"
-			return roleTo, "air set to", true
-		}
-		return roleCharge, "air", true
+	if tank != "expansion_tank" {
+		return roleNone, "", false
 	}
-	if tank == "expansion_tank" && at >= 0 && !m.points(i) && m.chargedIn(it.sent) && i-at <= 8 && !m.pointBetween(at, i) {
-		switch m.text(i - 1) {
-		case "en", "at", "was", "had", "tenia", "estaba", "de", "traia", "only", "found", "con":
-			return roleCharge, "air found", true
-		}
+	it := &m.items[i]
+	if at >= 0 && !m.points(i) && m.chargedIn(it.sent) && i-at <= 8 && !m.pointBetween(at, i) &&
+		m.says(i-1, "en", "at", "was", "had", "tenia", "estaba", "de", "traia", "only", "found", "con") {
+		return roleCharge, "air found", true
 	}
-	if tank == "expansion_tank" && at == i-2 && m.text(i-1) == "pressure" && !m.points(i) {
+	if at == i-2 && m.text(i-1) == "pressure" && !m.points(i) {
 		return roleCharge, "the tank's pressure", true
 	}
-	if t := m.text(i - 1); (t == "holding" || t == "holds") && tank == "expansion_tank" && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
+	if m.says(i-1, "holding", "holds") && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}
-	if tank == "expansion_tank" && at >= 0 && m.items[at].seg == it.seg && i-at <= 4 && m.leftTag(i, i-at, cPeak, "") < 0 && !m.pointBetween(at, i) && !m.pointAt(i) && !m.pointAt(i+1) {
-		if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
-			if v.what == "set" && v.done && m.prepBefore(i) {
-				it.owner = v.at + 1
-				v.what, v.object = "charged", "expansion_tank"
-				return roleTo, "tank set to", true
-			}
-			if v.what == "set" && v.state {
-				return roleCharge, "tank set at", true
-			}
-			return 0, "", false
+	if at < 0 || m.items[at].seg != it.seg || i-at > 4 || m.leftTag(i, i-at, cPeak, "") >= 0 || m.pointBetween(at, i) || m.pointAt(i) || m.pointAt(i+1) {
+		return roleNone, "", false
+	}
+	if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
+		switch {
+		case v.what == "set" && v.done && m.prepBefore(i):
+			it.owner = v.at + 1
+			v.what, v.object = "charged", "expansion_tank"
+			return roleTo, "tank set to", true
+		case v.what == "set" && v.state:
+			return roleCharge, "tank set at", true
 		}
-		switch m.text(i - 1) {
-		case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a",
-			"en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says",
-			"said", "dice":
-			if m.is(i+1, cPeak, "") && (m.text(i-1) == "says" || m.text(i-1) == "dice" || m.text(i-1) == "is") {
-				return roleIgnored, "what the tank is rated", true // "says 150 max on the sticker"
-			}
-			if !m.targeted(i) {
-				return roleCharge, "tank at", true
-			}
+		return roleNone, "", true
+	}
+	switch m.text(i - 1) {
+	case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a",
+		"en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says",
+		"said", "dice":
+		if m.is(i+1, cPeak, "") && m.says(i-1, "says", "dice", "is") {
+			return roleIgnored, "what the tank is rated", true // "says 150 max on the sticker"
 		}
-		if pressureUnit(it.unit) && (at == i-1 || m.closes(i) && m.factualRun(at, i)) {
-			return roleCharge, "tank", true // "XT 2G 58 PSI"
+		if !m.targeted(i) {
+			return roleCharge, "tank at", true
 		}
 	}
-	return 0, "", false
+	return roleCharge, "tank", pressureUnit(it.unit) && (at == i-1 || m.closes(i) && m.factualRun(at, i))
 }
 
 // airOnVisit reads the air found in a tank before it was pumped up and the air left in
