@@ -35,28 +35,17 @@ func two(toks []token, i, to int) (int, int) {
 
 // readOne reads one number as people say it: a cardinal ("a hundred and ten"),
 // or digits in groups ("one twenty three", "eleven forty", "one oh five",
-// "twenty fourteen").
+// "twenty fourteen"). It returns the number of tokens, 0 for no number.
 func readOne(toks []token, i, to int) (value int, digits string, n int) {
-	if toks[i].text == "buck" { // "a buck ten" is 110
-		if c, _ := numClass(toks, i+1, to); c == 'o' {
-			if _, d := numClass(toks, i+2, to); d > 0 {
-				return 100 + d, strconv.Itoa(100 + d), 3
-			}
-			return 0, "", 0
-		}
-		v, k := two(toks, i+1, to)
-		if k == 0 {
-			return 0, "", 0
-		}
-		return 100 + v, strconv.Itoa(100 + v), k + 1
+	if toks[i].text == "buck" {
+		return buckTen(toks, i, to)
 	}
-	c, v := numClass(toks, i, to)
-	// mil, mil cien, hundred ..., ciento ...
+	c, _ := numClass(toks, i, to)
 	switch c {
-	case 'k':
+	case 'k': // mil, mil cien
 		rest, k := below1000(toks, i+1, to)
-		return 1000 + rest, strconv.Itoa(1000 + rest), 1 + k
-	case 'h', 'H':
+		return spoken(1000+rest, 1+k)
+	case 'h', 'H': // hundred …, ciento …
 		rest, k := hundreds(toks, i, to)
 		if k == 0 {
 			return 0, "", 0
@@ -73,77 +62,102 @@ func readOne(toks []token, i, to int) (value int, digits string, n int) {
 	if k == 0 {
 		return 0, "", 0
 	}
-	c2, _ := numClass(toks, i+k, to)
+	next, _ := numClass(toks, i+k, to)
 	switch {
-	case c2 == 'h':
-		// "two hundred and ten", "eleven hundred"
-		rest, m := 0, 0
-		j := i + k + 1
-		if j < to && toks[j].text == "and" {
-			j++
-		}
-		rest, m = two(toks, j, to)
-		if m == 0 {
-			j = i + k + 1
-		}
-		total := first*100 + rest
-		return thousands(toks, i, to, total, j+m-i)
-	case c2 == 'k' && first >= 30 && toks[i+k].text == "mil" && i > 0 && measures(toks[i-1].text):
-		return first, strconv.Itoa(first), k // "tenía noventa y cinco | mil cuatrocientos de Oak"
-	case c2 == 'k':
+	case next == 'h':
+		return hundredsOf(toks, i, to, first, k)
+	case next == 'k' && first >= 30 && toks[i+k].text == "mil" && i > 0 && measures(toks[i-1].text):
+		return spoken(first, k) // "tenía noventa y cinco | mil cuatrocientos de Oak"
+	case next == 'k':
 		rest, m := below1000(toks, i+k+1, to)
-		total := first*1000 + rest
-		return total, strconv.Itoa(total), k + 1 + m
-	case c2 == 'z' && first > 0 && first < 10 && i+k+1 == to:
-		return first * 10, strconv.Itoa(first * 10), k + 1 // "seven zero"
-	case c2 == 'o' || c2 == 'z' && k >= 1 && first > 0:
-		// "one oh five", "eighteen oh four", "dieciocho cero cuatro"
-		if c3, d := numClass(toks, i+k+1, to); c3 == 'd' {
-			total := first*100 + d
-			// "one oh oh five"? left alone
-			return total, strconv.Itoa(total), k + 2
-		}
-		if c3, _ := numClass(toks, i+k+1, to); c3 == 'o' || c3 == 'z' {
-			if c4, d := numClass(toks, i+k+2, to); c4 == 'd' {
-				total := first*1000 + d
-				return total, strconv.Itoa(total), k + 3
-			}
-		}
-		return first, strconv.Itoa(first), k
-	case c == 'd' && (c2 == 'x' || c2 == 't' || c2 == 'v'):
-		// "one twenty three", and "four ten fifteen"? no: three digits
-		second, m := two(toks, i+k, to)
-		total := first*100 + second
-		return total, strconv.Itoa(total), k + m
-	case c == 'd' && c2 == 'd':
-		// single digits: "one four one zero"
-		s := strconv.Itoa(v)
-		j := i + 1
-		for j < to {
-			cc, d := numClass(toks, j, to)
-			if cc != 'd' && cc != 'z' && cc != 'o' {
-				break
-			}
-			s += strconv.Itoa(d)
-			j++
-		}
-		if len(s) > 6 {
-			s = s[:6]
-		}
-		total, _ := strconv.Atoi(s)
-		return total, s, j - i
-	case (c == 't' || c == 'x' || c == 'v') && (c2 == 'x' || c2 == 't' || c2 == 'v'):
-		// "eleven forty", "twenty fourteen"
-		second, m := two(toks, i+k, to)
-		if c3, _ := numClass(toks, i+k+m, to); c3 == 'o' || c3 == 'z' {
-			if c4, _ := numClass(toks, i+k+m+1, to); c4 == 'd' {
-				return first, strconv.Itoa(first), k // "sixty six | fourteen oh five"
-			}
-		}
-		total := first*100 + second
-		return total, strconv.Itoa(total), k + m
+		return spoken(first*1000+rest, k+1+m)
+	case next == 'z' && first > 0 && first < 10 && i+k+1 == to:
+		return spoken(first*10, k+1) // "seven zero"
+	case next == 'o' || next == 'z' && first > 0:
+		return withNoughts(toks, i, to, first, k)
+	case c == 'd' && next == 'd':
+		return digitByDigit(toks, i, to)
+	case (c == 'd' || isTens(c)) && isTens(next):
+		return pair(toks, i, to, first, k, c != 'd')
 	}
-	return first, strconv.Itoa(first), k
+	return spoken(first, k)
+}
+
+// spoken is a number with its digits, told in n tokens.
+func spoken(value, n int) (int, string, int) { return value, strconv.Itoa(value), n }
+
+// isTens tells whether a class of number words is one of 10 to 99.
+func isTens(class byte) bool { return class == 't' || class == 'x' || class == 'v' }
+
+// buckTen reads "a buck ten", 110, and "buck oh five".
+func buckTen(toks []token, i, to int) (int, string, int) {
+	if c, _ := numClass(toks, i+1, to); c == 'o' {
+		if _, d := numClass(toks, i+2, to); d > 0 {
+			return spoken(100+d, 3)
+		}
+		return 0, "", 0
+	}
+	v, k := two(toks, i+1, to)
+	if k == 0 {
+		return 0, "", 0
+	}
+	return spoken(100+v, k+1)
+}
+
+// hundredsOf reads "two hundred and ten", "eleven hundred"; the first k tokens are how many
+// hundreds.
+func hundredsOf(toks []token, i, to, first, k int) (int, string, int) {
+	j := i + k + 1
+	if j < to && toks[j].text == "and" {
+		j++
+	}
+	rest, m := two(toks, j, to)
+	if m == 0 {
+		j = i + k + 1
+	}
+	return thousands(toks, i, to, first*100+rest, j+m-i)
+}
+
+// withNoughts reads "one oh five", "eighteen oh four", "dieciocho cero cuatro", "one oh oh
+// five".
+func withNoughts(toks []token, i, to, first, k int) (int, string, int) {
+	c, d := numClass(toks, i+k+1, to)
+	if c == 'd' {
+		return spoken(first*100+d, k+2)
+	}
+	if c == 'o' || c == 'z' {
+		if c, d := numClass(toks, i+k+2, to); c == 'd' {
+			return spoken(first*1000+d, k+3)
+		}
+	}
+	return spoken(first, k)
+}
+
+// digitByDigit reads "one four one zero", of up to six digits.
+func digitByDigit(toks []token, i, to int) (int, string, int) {
+	s, j := "", i
+	for ; j < to; j++ {
+		c, d := numClass(toks, j, to)
+		if c != 'd' && c != 'z' && c != 'o' {
+			break
+		}
+		s += strconv.Itoa(d)
+	}
+	s = s[:min(len(s), 6)]
+	total, _ := strconv.Atoi(s)
+	return total, s, j - i
+}
+
+// pair reads two numbers that make one: "one twenty three", "eleven forty", "twenty
+// fourteen"; years tells that the second may begin another: "sixty six | fourteen oh five".
+func pair(toks []token, i, to, first, k int, years bool) (int, string, int) {
+	second, m := two(toks, i+k, to)
+	if c, _ := numClass(toks, i+k+m, to); years && (c == 'o' || c == 'z') {
+		if c, _ := numClass(toks, i+k+m+1, to); c == 'd' {
+			return spoken(first, k)
+		}
+	}
+	return spoken(first*100+second, k+m)
 }
 
 // hundreds reads "hundred (and) ten", "ciento quince", "doscientos tres".
