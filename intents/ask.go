@@ -22,7 +22,7 @@ func (m *message) request(s int) bool {
 	if se.question {
 		return true
 	}
-	n := 0
+	n, small := 0, true // only words that add nothing so far: "oye qué tenemos de 14 Maple"
 	for i := se.from; i < se.to && n < 5; i++ {
 		if m.items[i].mark || m.items[i].site {
 			continue
@@ -40,12 +40,10 @@ func (m *message) request(s int) bool {
 			"cuantas":
 			return true
 		}
-		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && n == 1 {
+		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && small {
 			return true
 		}
-		if n == 1 && m.wordCues(m.items[i].tok).has(cueGreet) {
-			n-- // "oye qué tenemos de 14 Maple"
-		}
+		small = small && (filler(m.text(i)) || m.wordCues(m.items[i].tok).has(cueGreet))
 	}
 	last := m.text(se.to - 1)
 	return last == "please" || last == "pls" || last == "plz" || last == "porfa"
