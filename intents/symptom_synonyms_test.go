@@ -60,3 +60,38 @@ func TestSpanishSymptomsBySynonyms(t *testing.T) {
 		{"sellaron la válvula de alivio", "relief_blocked"},
 	})
 }
+
+// A denial reaches a symptom through the words of pressure, pipe and relief that stand with it.
+func TestSymptomsDeniedThroughTheirWords(t *testing.T) {
+	says(t, [][2]string{
+		{"no pressure creep", "no creep"},
+		{"no pressure fluctuations noted", "no swings"},
+		{"checked for t&p leak: nothing", "no relief_discharge"},
+		{"dripping t&p: none", "no relief_discharge"},
+		{"banging pipes: no", "no hammer"},
+		{"leaks absent", "no leak"},
+		{"T&P's dry", "no relief_discharge"},
+		{"the t&p's been leaking for months", "relief_discharge"},
+		{"t&p won't reseat, keeps dripping", "relief_discharge"},
+		{"history of hammer", "hammer"},
+		{"no había agua negra", "no dark_water"},
+		{"no se queja de golpes", "no hammer"},
+		{"no se ven fugas", "no leak"},
+		{"no sé si hay golpes", "hammer"},
+		{"golpes en la tubería: no", "no hammer"},
+		{"reporte de agua negra", "dark_water"},
+	})
+}
+
+// What only sounds like a symptom or its words is none.
+func TestWordsOfSymptomsWithoutAny(t *testing.T) {
+	says(t, [][2]string{
+		{"it's been a slow day", "ask none"},
+		{"their dog is jumpy", "ask none"},
+		{"the wall by the heater is painted brown", "ask none"},
+		{"kitchen floor is wet from mopping", "ask none"},
+		{"no room to swing a wrench", "ask none"},
+		{"la casa está vacía", "ask none"},
+		{"huele a comida en la cocina", "ask none"},
+	})
+}
