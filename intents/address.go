@@ -1,7 +1,6 @@
 package intents
 
 import (
-	"slices"
 	"strings"
 	"unicode"
 )
@@ -230,15 +229,25 @@ func (p *Parser) stop(toks []token, k int) bool { return p.lex.of(&toks[k]).plai
 // known tells whether the lexicon has the word.
 func (l *lexicon) known(w string) bool { _, ok := l.id(w); return ok }
 
+// holdsLong tells whether a word of four letters or more is among tokens.
+func holdsLong(toks []token) bool {
+	for i := range toks {
+		if t := &toks[i]; t.kind == word && len(t.raw) > 3 {
+			return true
+		}
+	}
+	return false
+}
+
 // allCaps tells whether the message shouts: capitals then say nothing.
 func allCaps(toks []token) bool {
 	up, low, least := 0, 0, 4
-	if len(toks) < 12 && !slices.ContainsFunc(toks, func(t token) bool { return t.kind == word && len(t.raw) > 3 }) {
+	if len(toks) < 12 && !holdsLong(toks) {
 		least = 2 // "HT PMP HTR 65 GL"
 	}
 	for i := range toks {
 		if t := &toks[i]; t.kind == word && len(t.raw) >= least {
-			if strings.ContainsFunc(t.raw, unicode.IsLower) {
+			if b := t.raw[len(t.raw)-1]; b >= 'a' && b <= 'z' || strings.ContainsFunc(t.raw, unicode.IsLower) {
 				low++
 			} else {
 				up++

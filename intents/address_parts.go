@@ -83,6 +83,9 @@ func (m *message) unitApart() {
 		if k >= a.from && k < a.to || m.toks[k].kind != word || m.toks[k].quoted != a.quoted {
 			continue
 		}
+		if m.p.lex.of(&m.toks[k]).unit == "" {
+			continue
+		}
 		switch m.toks[k].text {
 		case "unit", "apt", "apartment", "apto", "suite", "ste":
 		default:

@@ -231,6 +231,9 @@ func (m *message) opensClause(i, to int) bool {
 	if i+1 >= to || m.items[i+1].mark || m.items[i+1].num != nil || m.items[i+1].site {
 		return false
 	}
+	if !m.items[i].mark && !m.begins(i, keyJoins) {
+		return false
+	}
 	switch m.text(i) {
 	case ",", "-", ":", "and", "y", "pero", "but", "so":
 		set := m.wordCues(m.items[i+1].tok)

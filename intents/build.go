@@ -41,12 +41,14 @@ func (m *message) lookUp() {
 			continue
 		}
 		at := len(ids)
-		if id := p.possessive(m.toks, i); id > 0 {
-			ids = append(ids, id)
+		if t.text[len(t.text)-1] == 's' {
+			if id := p.possessive(m.toks, i); id > 0 {
+				ids = append(ids, id)
+			}
 		}
 		if e := p.lex.of(t); e.id >= 0 {
 			ids = append(ids, e.id)
-		} else if vowelless(t.text) && len(t.text) > 2 && p.lex.of(t).suffix == "" {
+		} else if len(t.text) > 2 && e.suffix == "" && vowelless(t.text) {
 			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
 		}
 		if t.short {
@@ -62,7 +64,7 @@ func (m *message) lookUp() {
 // endsOrdinal tells whether token i is the end of "1st", and no "set" or "need" written short.
 func (m *message) endsOrdinal(i int) bool {
 	t := &m.toks[i]
-	return t.glued && i > 0 && m.toks[i-1].kind == number && oneOf(t.text, "st", "nd", "rd", "th")
+	return t.glued && len(t.text) == 2 && i > 0 && m.toks[i-1].kind == number && oneOf(t.text, "st", "nd", "rd", "th")
 }
 
 // siteOfTokens returns, for each token, one more than the number of the street line that it
@@ -91,14 +93,16 @@ func (m *message) lookUpRest(inSite []int) {
 		if t.kind != word || inSite[i] > 0 || t.quoted || m.endsOrdinal(i) {
 			continue
 		}
-		if s := m.yesNo(i); s != "" {
-			t.text, t.entry = s, p.lex.look(s)
-			at := len(ids)
-			ids = append(ids, t.entry.id)
-			t.cand = ids[at:len(ids):len(ids)]
-			continue
+		if len(t.raw) == 1 {
+			if s := m.yesNo(i); s != "" {
+				t.becomes(word, s)
+				at := len(ids)
+				ids = append(ids, p.lex.of(t).id)
+				t.cand = ids[at:len(ids):len(ids)]
+				continue
+			}
 		}
-		if len(t.cand) == 0 || vowelless(t.text) {
+		if len(t.cand) == 0 || p.lex.of(t).bare || p.lex.of(t) == stranger && vowelless(t.text) {
 			t.cand = m.scratch.candidates(p.lex, t.text)
 		}
 	}

@@ -114,6 +114,9 @@ func (m *message) sentenceIs(s int, c class, value string) bool {
 
 // planish tells whether a sentence holds a word of planning.
 func (m *message) planish(s int) bool {
+	if !m.kinds.has(cWill) {
+		return false
+	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		if m.is(i, cWill, "") {
 			return true

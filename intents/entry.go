@@ -20,6 +20,7 @@ type entry struct {
 	heads  bool   // begins a street's name of two words
 	calle  bool   // begins a street's name in Spanish
 	number bool   // stands in a number told in words
+	bare   bool   // it has no vowel
 	thanks bool   // a word of thanks that may end a message
 	tells  tongue // the language that it tells, as a small word
 	sees   glance // the steps that look for it
@@ -109,6 +110,7 @@ func (l *lexicon) enter() {
 		l.entry(w).calle = true
 	}
 	for w, e := range l.entries {
+		e.bare = vowelless(w)
 		if n := len(w) - 1; n > 2 && w[n] == 's' {
 			e.one = l.entries[w[:n]]
 		}

@@ -13,6 +13,9 @@ type mention struct {
 func (m *message) flows() {
 	var all []mention
 	for i := range m.items {
+		if !m.begins(i, keyFlow) {
+			continue
+		}
 		if f := m.flowTag(i); f != "" && !m.occasional(i) {
 			all = append(all, mention{at: i, flow: f})
 		}

@@ -38,7 +38,9 @@ func (m *message) numbers() {
 	m.ranges()
 	m.declare()
 	for i := range m.items {
-		m.same(i)
+		if m.items[i].kinds.has(cSame) {
+			m.same(i)
+		}
 		it := &m.items[i]
 		if it.num == nil || it.role != roleNone {
 			continue

@@ -175,7 +175,7 @@ func (m *message) toldBefore(i int) bool {
 // pointSlips puts right a test point that is taken back: "82 at the front. er no
 // that was the back one".
 func (m *message) pointSlips() {
-	for i := 1; i < len(m.items); i++ {
+	for i := 1; i < len(m.items) && m.kinds.has(cNeg); i++ {
 		// "side bib not front, 72"
 		if m.text(i) != "not" {
 			continue
@@ -190,6 +190,9 @@ func (m *message) pointSlips() {
 		if k < len(m.items) && m.items[k].point != "" && m.items[p].point != "" && !m.isNum(k+1) && m.right(i, 8, false, m.isNum) > 0 {
 			m.items[k].point = ""
 		}
+	}
+	if !m.kinds.has(cRetract) {
+		return
 	}
 	for i := range m.items {
 		if !m.is(i, cRetract, "") {

@@ -26,6 +26,9 @@ type sentence struct {
 // must grow with the message, not with its square.
 const longestSentence = 120
 
+// anewWords begin another clause.
+var anewWords = opener{words: []string{"but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so"}}
+
 // cut finds sentences and segments.
 func (m *message) cut() {
 	m.sents = m.scratch.sents[:0]
@@ -45,8 +48,7 @@ func (m *message) cut() {
 		}
 		it.sent, it.seg = len(m.sents), seg
 		if !it.mark {
-			switch it.text {
-			case "but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so":
+			if m.said(i, keyAnew) {
 				seg++
 				it.seg = seg
 			}
@@ -78,15 +80,13 @@ func (m *message) cut() {
 		s := &m.sents[k]
 		words := 0
 		for i := s.from; i < s.to; i++ {
-			m.items[i].sent = k
-			if m.items[i].mark && m.items[i].text == ":" && s.header < 0 && words > 0 && words <= 6 {
+			it := &m.items[i]
+			if it.sent = k; !it.mark {
+				if words++; it.num != nil {
+					s.numbers++
+				}
+			} else if s.header < 0 && words > 0 && words <= 6 && it.text == ":" {
 				s.header = i
-			}
-			if !m.items[i].mark {
-				words++
-			}
-			if m.items[i].num != nil {
-				s.numbers++
 			}
 		}
 	}

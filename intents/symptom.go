@@ -17,7 +17,7 @@ type symptomSeen struct {
 func (m *message) findSymptoms() {
 	for i := range m.items {
 		it := &m.items[i]
-		if it.mark || it.num != nil || it.site {
+		if it.mark || it.num != nil || it.site || !m.begins(i, keySymptom|keyRefills) {
 			continue
 		}
 		if m.sents[it.sent].asking && !m.sents[it.sent].tells {

@@ -208,8 +208,15 @@ func (m *message) signedInstead(t *token, e *entry) *entry {
 
 // signsTell adds the first symptom that the signs seen in a clause, or in a whole sentence, tell.
 func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bool {
+	all := signSet(0)
+	for k := range seen {
+		all |= seen[k].set
+	}
 	for n := range rules {
 		r := &rules[n]
+		if all&r.says == 0 {
+			continue
+		}
 		if whole && r.close {
 			continue
 		}

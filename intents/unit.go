@@ -40,7 +40,7 @@ func (m *message) units() {
 		}
 	}
 	for i := 0; i < len(m.items); i++ {
-		if m.shortPair(i) {
+		if m.items[i].text == "s" && m.shortPair(i) {
 			m.say(i, "static")
 			m.say(i+3, "flowing")
 		}

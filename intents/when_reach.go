@@ -17,6 +17,9 @@ func (m *message) whens() {
 	worked := len(m.work) > 0 || m.foundLeft || m.changed()
 	var all []toldWhen
 	for i := range m.items {
+		if !m.begins(i, keyTime) {
+			continue
+		}
 		if w := m.timeWord(i, worked); w != "" && m.whenApplies(i, w) {
 			all = append(all, toldWhen{i, w})
 		}
