@@ -89,7 +89,7 @@ var (
 func (m *message) askHistory(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
 	if pulls[t] {
-		if !p.request || m.otherAsk(p.s, AskHistory) || m.cuesAround(p)&cues(cueTrend, cueOwed) != 0 {
+		if !p.request || m.otherAsk(p.s, AskHistory) || m.cuesAround(p)&cues(cueTrend, cueOwed, cueErrand) != 0 {
 			return
 		}
 		if t == "pull" && m.text(p.at+1) != "up" && (m.site == nil || !p.begins) {

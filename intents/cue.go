@@ -174,7 +174,8 @@ func (m *message) cuesIn(s int) cueSet {
 // cuesOf collects the cues of items from..to of sentence s.
 func (m *message) cuesOf(s, from, to int) cueSet {
 	var set, opener cueSet
-	told := false // "we have": told, not asked
+	told := false     // "we have": told, not asked
+	promised := false // "I'll send": promised, not ordered
 	for i := from; i < to; i++ {
 		it := &m.items[i]
 		switch {
@@ -209,6 +210,7 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			if here&^leading == 0 && !m.paired(k) && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
 				here = cues(cueOther)
 			}
+			promised = promised || opener == 0 && m.promises(k)
 			// what opens a clause says how it is meant, after words that add nothing
 			switch {
 			case opener != 0:
@@ -228,6 +230,9 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 	if opener&cues(cueWh, cueAux, cueHow) != 0 {
 		set |= cues(cueAsks)
 	}
+	if promised {
+		opener &^= cues(cueShow, cueMake)
+	}
 	if opener&cues(cueShow, cueWant, cueMake, cueShift) != 0 {
 		set |= cues(cueOrders)
 	}
@@ -240,6 +245,16 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 		set |= cues(cueReading)
 	}
 	return set
+}
+
+// promises tells whether the word at token k says that the writer is to do what follows:
+// "I'll send the pressure when I'm done", but "will you send".
+func (m *message) promises(k int) bool {
+	switch m.toks[k].text {
+	case "ill", "will", "gonna":
+		return k+1 < len(m.toks) && m.toks[k+1].text != "you" && m.toks[k+1].text != "need"
+	}
+	return false
 }
 
 // wordCues returns the cues of the word at token k, alone and with the next word.
