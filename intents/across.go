@@ -260,7 +260,7 @@ func (m *message) placeNamed(i int) string {
 func (m *message) sameGauge(a, b int) bool {
 	se := &m.sents[m.items[a].sent]
 	for k := b - 4; k <= b+4 && k < se.to; k++ {
-		if k <= a {
+		if k <= a || m.items[k].seg != m.items[b].seg && k > b {
 			continue
 		}
 		switch m.text(k) {

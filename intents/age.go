@@ -212,10 +212,40 @@ func (m *message) putInAt(i int) bool {
 // houseYear tells whether two digits are the year of the house, told for a thing that is
 // original to it: "la casa es del 98 y la reguladora es la original".
 func (m *message) houseYear(i int) bool {
-	if t := m.text(i - 1); t != "del" && t != "from" && t != "in" || !m.has(cHint, "original") || m.points(i) {
+	if m.points(i) || m.items[i].unit != "" {
+		return false
+	}
+	if m.builtIn(i) {
+		return true
+	}
+	if t := m.text(i - 1); t != "del" && t != "from" && t != "in" || !m.has(cHint, "original") {
 		return false
 	}
 	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "wholehouse") }) >= 0
+}
+
+// builtIn tells whether the number at i, which ends its clause, is the year of the house: "casa del
+// 91", "house went up in 58", "construida en 68", "here since 88".
+func (m *message) builtIn(i int) bool {
+	if !m.closes(i) || m.items[i].value < 30 || m.pointInClause(i) {
+		return false
+	}
+	k, since := i-1, m.text(i-1) == "since"
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	if !m.says(k, "del", "from", "in", "en", "desde") && !since {
+		return false
+	}
+	house, built := false, since || m.text(k) == "desde"
+	for j := m.clauseStart(i); j < k; j++ {
+		if m.is(j, cItem, "") || m.is(j, cHint, "ofpressure") || m.isNum(j) {
+			return false
+		}
+		house = house || m.is(j, cHint, "building")
+		built = built || m.is(j, cHint, "raised")
+	}
+	return built || house && m.says(k, "del", "from")
 }
 
 // monthOfDate tells whether the number at i is the month of a date that a thing bears, its

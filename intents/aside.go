@@ -108,19 +108,22 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 // tap told in full, as a tyre's never is: "bowled a 160, rear bib 71".
 func (m *message) measures(s int, of func(k int) bool) bool {
 	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if of(k) && m.items[k].point != "" && !m.items[k].weak && (m.isNum(k-1) || m.isNum(k+1) || m.isNum(k+2)) {
+		if of(k) && m.items[k].point != "" && !m.items[k].weak && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)) {
 			return true
 		}
 	}
-	return false
+	return m.anyIn(s, of, setOf(cStatic, cFlowing)) && m.acts(s, of)
 }
 
 // numberBy tells whether one of the three items from k on in the direction of
 // step is a number.
 func (m *message) numberBy(k, step int) bool {
-	for n := 0; n < 3 && k >= 0 && k < len(m.items); n, k = n+1, k+step {
-		if m.isNum(k) {
+	for n := 0; n < 3 && k >= 0 && k < len(m.items); k += step {
+		switch {
+		case m.isNum(k):
 			return true
+		case !m.is(k, cDeterminer, "") && m.text(k) != "of" && m.text(k) != "head":
+			n++
 		}
 	}
 	return false

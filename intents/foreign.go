@@ -49,6 +49,8 @@ func (m *message) foreign(i int) (string, bool) {
 			return "a temperature", true
 		case m.inYear(i):
 			return "a year or a time", true
+		case m.says(i-1, "and", "y", ",") && m.isNum(i-2) && strings.HasPrefix(m.items[i-2].why, "name after") && !m.points(i):
+			return "name after another", true // "photo 62 and 63"
 		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
 		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") && !(m.text(i-1) == "min" && m.saysOf(m.items[i].sent, cPeak)) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
@@ -307,6 +309,10 @@ func (m *message) warmth(i int) bool {
 	}
 	if t := m.text(i - 1); strings.HasPrefix(t, "temp") && !strings.Contains(t, " set") {
 		return true // "water temp 52 at the bib"
+	}
+	forecast := m.says(i-1, "high of", "low of") && (m.stopAt(i+1) || m.says(i+1, "today", "tomorrow", "tonight"))
+	if forecast && it.value <= 115 && !m.pointInClause(i) {
+		return true // "high of 96 today"
 	}
 	if it.value < 85 || it.value > 180 {
 		return false

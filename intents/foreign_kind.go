@@ -1,7 +1,5 @@
 package intents
 
-import "strings"
-
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
 // the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
 
@@ -18,10 +16,20 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "a gauge's range", true
 	case m.weighed(i):
 		return "a weight", true
+	case m.saidInUnits(i):
+		return "said again in another unit", true
+	case m.byScrew(i):
+		return "a mark of a regulator's screw", true
+	case m.ofHeating(i):
+		return "of a heating system", true
 	case it.unit != "":
 		return "", false
 	case m.otherMeasure(i):
 		return "measured, but no pressure", true
+	case m.roomWarmth(i):
+		return "a temperature", true
+	case m.says(i-1, "preset", "factory preset") && !m.has(cItem, "prv"):
+		return "a factory setting", true
 	case m.scaldCheck(i):
 		return "a temperature", true
 	case m.hotAndCold(i):
@@ -91,11 +99,6 @@ func (m *message) scaleEnd(i int) bool {
 	return true
 }
 
-// weighed reads a weight: "the tank weighs 40 lbs", "says the heater weighs 140".
-func (m *message) weighed(i int) bool {
-	return m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
-}
-
 var otherMeasureGate = onlyWith(cHint, "otherkind")
 
 // otherMeasure reads "hardness 18 at the kitchen", "battery at 80". A test point between
@@ -106,7 +109,11 @@ func (m *message) otherMeasure(i int) bool {
 	}
 	k := m.hintBefore(i, 6, false, "otherkind")
 	if k < 0 {
-		return false
+		n := i + 1
+		for m.says(n, "at", "in", "en") || m.is(n, cDeterminer, "") {
+			n++
+		}
+		return n > i+1 && m.is(n, cHint, "otherkind") // "104 at the spa"
 	}
 	if m.pointBetween(k, i) {
 		switch m.text(k + 1) {
@@ -129,19 +136,6 @@ func (m *message) scaldCheck(i int) bool {
 	return k >= 0 && m.left(i, i-k, true, func(j int) bool { return j > k && m.is(j, cHint, "ofpressure") }) < 0
 }
 
-// minutesIn reads "rear in 20": nobody is told a pressure so.
-func (m *message) minutesIn(i int) bool {
-	if m.text(i-1) == "en" && strings.HasPrefix(m.text(i+1), "llego") && (i < 2 || m.items[i-2].mark) {
-		return true // "en 15 llego a la otra"
-	}
-	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
-}
-
-// soManyFor reads "2 for 120".
-func (m *message) soManyFor(i int) bool {
-	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)
-}
-
 // halfHeard tells whether a spoken ten ends in a word that may be its digit, written as
 // it sounds: "ninety fo", "front sixty ate", and "rear at seventy for" at an end.
 func (m *message) halfHeard(i int) bool {
@@ -153,64 +147,6 @@ func (m *message) halfHeard(i int) bool {
 		return true // "ninety-ate"
 	}
 	return m.is(i+1, cHint, "digitsound") || m.is(i+1, cHint, "digitword") && (i+2 == len(m.items) || m.items[i+2].mark)
-}
-
-// lengthOf reads inches and feet told without their unit: "box is 18 deep", "60 of pex",
-// "12 by 14", "60 from the house".
-func (m *message) lengthOf(i int) bool {
-	switch {
-	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
-		return true
-	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
-		return true
-	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
-		return true
-	case m.says(i+1, "from", "de") && m.says(i+2, "the", "la") && m.is(i+3, cHint, "wholehouse"):
-		return true
-	case m.text(i+1) == "de" && m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "manguera":
-		return true // "40 de manguera en la de atrás"
-	}
-	return false
-}
-
-// farFrom tells whether the number at i says how far something lies from something else that
-// is no tap: "house sits 30 above the main", "40 off the road".
-func (m *message) farFrom(i int) bool {
-	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
-		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
-	}
-	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !strings.Contains(m.text(i+2), "regul") {
-		return true // "30 arriba de la calle"
-	}
-	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
-		return false
-	}
-	switch m.text(i + 1) {
-	case "above", "below", "up", "down", "beneath", "arriba", "abajo", "arriba de", "abajo de":
-		return true
-	case "off", "past":
-		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
-	}
-	return false
-}
-
-// askedFor tells whether the number at i is what a thing costs somewhere: "it was 18 at the
-// counter", "31 online".
-func (m *message) askedFor(i int) bool {
-	k := i + 1
-	if m.says(k, "at", "from", "in", "on") {
-		k++
-	}
-	if m.is(k, cDeterminer, "") {
-		k++
-	}
-	return m.is(k, cHint, "shopplace")
-}
-
-// aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36
-// cabinet". What a gauge shows is "a 66" alone, or at a tap.
-func (m *message) aThing(i int) bool {
-	return m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1)
 }
 
 // beside reads by how much a pressure lies off another: "20 under at the kitchen", "front

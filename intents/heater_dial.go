@@ -48,7 +48,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "heater" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].why == oldDial {
 		topic, at = "heater", v.at
 	}
-	if it.value <= 180 && it.value >= 115 && int(it.value)%5 == 0 && prev == "at" && at == i-2 && m.is(at, cItem, "heater") && m.closes(i) && !m.pointInClause(i) {
+	beside := at == i-2 && m.is(at, cItem, "heater") && oneOf(prev, "at", "a", "en")
+	if beside && it.value <= 180 && it.value >= 115 && int(it.value)%5 == 0 && m.closes(i) && !m.pointInClause(i) {
 		return roleTemp, "heater at", true // "boiler at 180"
 	}
 	round := int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160

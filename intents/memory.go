@@ -27,6 +27,9 @@ func (m *message) targeted(i int) bool {
 		return false
 	}
 	seg := m.items[i].seg
+	if m.items[i].ranged && m.isNum(i-2) {
+		i -= 2 // "spec is 50 to 75"
+	}
 	return m.left(i, 4, false, func(k int) bool {
 		if m.items[k].seg != seg {
 			return false
@@ -41,7 +44,7 @@ func (m *message) targeted(i int) bool {
 		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
 			return !m.pointBetween(k, i)
 		}
-		return m.is(k, cTarget, "") && !m.otherNumber(k, i)
+		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !m.otherNumber(k, i) // "10 over limit here at 90"
 	}) >= 0
 }
 
@@ -111,6 +114,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}
 	if m.afterFall(i) && !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" || prev == "hasta") {
 		return "a difference", true
+	}
+	if m.is(i+1, cSym, "creep") && it.value <= 20 && !m.pointAt(i-1) {
+		return "a rise", true // "3 psi creep over 10 min"
 	}
 	if t := m.text(i + 1); m.is(i-1, cSym, "creep") && pressureUnit(it.unit) && t != "to" && t != "->" && t != "-" {
 		return "a rise", true // "crept 10 psi in half an hour"

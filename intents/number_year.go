@@ -2,6 +2,9 @@ package intents
 
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
+	if person(m.text(i+1)) || m.text(i+1) == "old" && person(m.text(i+2)) {
+		return roleIgnored, "years of a person" // "60 yr old lady"
+	}
 	switch m.text(i + 1) {
 	case "house", "home", "place", "building", "neighborhood", "pipes", "plumbing":
 		return roleIgnored, "years of the house"

@@ -17,6 +17,9 @@ func (m *message) initial(i int) string {
 		before-- // "3.6 bar @ K"
 	}
 	next := i + 1
+	if m.isMark(next, "=") {
+		next++ // "K=74"
+	}
 	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
 		next += 2 // "F/R 84/66"
 	}

@@ -50,7 +50,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true
 	case pressureUnit(it.unit) && !others && (known || m.left(r.at, 2, false, func(k int) bool { return m.is(k, cHint, "found") }) >= 0):
 		return true // "complaint was poor pressure but I get 74 psi"
-	case known && m.hardlyMore(r.sent):
+	case known && !others && m.hardlyMore(r.sent):
 		return true
 	}
 	// what only a gauge's number is told with, in its own clause, or in the whole sentence

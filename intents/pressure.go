@@ -74,7 +74,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if m.ofRegulatorAlone(i) {
 		m.askPlace(i)
-		return roleIgnored, "a regulator's, set or measured"
+		return roleIgnored, regulatorsOwn
 	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
 		if psi || m.points(i) || it.num.negative {
@@ -91,6 +91,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if m.afterTime(i) {
 		return roleIgnored, "a time after another"
+	}
+	if it.unit == "" && it.num.integer && it.value <= 30 && m.unknownNoun(i+1) && !m.pointInClause(i) {
+		return roleIgnored, "counts " + m.text(i+1) // "kitchen 58, 16 screws"
 	}
 	if m.pointNear(i) || m.text(i+1) == "same" && it.value >= leastPSI && m.has(cPoint, "") {
 		return roleReading, "test point beside it"
@@ -139,6 +142,9 @@ func (m *message) ofTyres(i int) bool {
 	}
 	topic, _ := m.topicBefore(i)
 	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
+		if m.items[k].seg != m.items[i].seg {
+			return false
+		}
 		switch m.text(k) {
 		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
 			return true
@@ -162,6 +168,10 @@ var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
 // toCome tells whether the number at i is what something is to be brought to: "will pump
 // the tank up to 60 Thursday".
 func (m *message) toCome(i int) bool {
+	if m.says(i-1, "hit", "reach", "make") && m.text(i-2) == "to" {
+		need := func(k int) bool { return m.is(k, cWill, "") || m.says(k, "need", "needs", "short") }
+		return m.left(i, 8, true, need) >= 0 // "need 1 more to hit 60"
+	}
 	if !m.says(i-1, "to", "up to", "down to", "back to") || m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "correct") }) >= 0 {
 		return false // "please change my last to 61"
 	}
@@ -275,7 +285,7 @@ var (
 // tradeNear tells whether the sentence, or a message of little else, speaks of the trade.
 func (m *message) tradeNear(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	words := 0
+	words, strange := 0, false
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].site && abs(k-i) <= 2 && m.text(i-1) != "behind" || m.items[k].point != "" {
 			return true
@@ -288,8 +298,9 @@ func (m *message) tradeNear(i int) bool {
 		if !m.items[k].mark {
 			words++
 		}
+		strange = strange || k == i-1 && m.items[k].tags == nil && len(m.text(k)) > 3 && m.unknownNoun(k)
 	}
-	return words <= 2
+	return words <= 2 && !strange // "Batch 60" is none
 }
 
 // impossible asks about a number that no gauge of a house can show.
@@ -303,25 +314,6 @@ func (m *message) impossible(i int) {
 		ask = "¿Cuánto marcó? " + span + " no puede ser."
 	}
 	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"slip"}, Ask: ask})
-}
-
-// ofRegulatorAlone tells whether the number at i is told of a regulator and nothing says whether
-// it is what that is set to or what a gauge showed, and on which side: "prv 62", "reg reads 70".
-func (m *message) ofRegulatorAlone(i int) bool {
-	if !m.settingLike(i) || m.pointAt(i+1) {
-		return false
-	}
-	k := i - 1
-	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) || m.isMark(k, ":", "=", "(") {
-		k--
-	}
-	if !m.is(k, cItem, "prv") || m.items[k].point != "" || m.items[k].sent != m.items[i].sent {
-		return false
-	}
-	for k > 0 && m.is(k-1, cDeterminer, "") {
-		k--
-	}
-	return k == 0 || m.items[k-1].mark
 }
 
 // moneyOpener are the words that moneyTalk goes by.

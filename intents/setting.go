@@ -167,7 +167,10 @@ func (m *message) settingRole(i int) (role, string, bool) {
 				obj = m.carried(it.sent)
 			}
 			adjacent := v.at == i-1 || m.is(i-1, cItem, "prv") && i-1 <= v.at+2 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
-			if adjacent && !(m.verbTurn(v.at) && !m.prepBefore(i)) {
+			n := m.nextNum(i)
+			alone := n < 0 || m.clauseStart(n) != m.clauseStart(i)
+			gauged := !m.prepBefore(i) && m.pointAt(i+1) && alone && m.text(i-1) != "set" // "reg shot, 0 adj. 131 rear"
+			if adjacent && !gauged && !(m.verbTurn(v.at) && !m.prepBefore(i)) {
 				if obj == "heater" && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit) {
 					return roleTemp, "heater set to", true
 				}
@@ -203,7 +206,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if at >= 0 && topic == "heater" && it.unit == "" && it.value >= 90 && it.value <= 180 && m.items[at].seg == it.seg {
 		if m.left(i, 6, false, func(k int) bool {
 			switch m.text(k) {
-			case "sp", "thermostat", "temp", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
+			case "temp":
+				return !m.pointAt(i+1) && !m.pointAt(i+2) // "wh temp 118 at tub"
+			case "sp", "thermostat", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
 				return true
 			}
 			return false

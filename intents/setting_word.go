@@ -71,3 +71,27 @@ func (m *message) labelBefore(i int) int {
 	}
 	return i
 }
+
+const regulatorsOwn = "a regulator's, set or measured"
+
+// ofRegulatorAlone tells whether the number at i is told of a regulator and nothing says whether
+// it is what that is set to or what a gauge showed, and on which side: "prv 62", "reg reads 70".
+func (m *message) ofRegulatorAlone(i int) bool {
+	if !m.settingLike(i) || m.pointAt(i+1) {
+		return false
+	}
+	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == regulatorsOwn {
+		return true // "prv 90/60"
+	}
+	k := i - 1
+	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) || m.isMark(k, ":", "=", "(") {
+		k--
+	}
+	if !m.is(k, cItem, "prv") || m.items[k].point != "" || m.items[k].sent != m.items[i].sent {
+		return false
+	}
+	for k > 0 && m.is(k-1, cDeterminer, "") {
+		k--
+	}
+	return k == 0 || m.items[k-1].mark
+}

@@ -1,0 +1,161 @@
+package intents
+
+import "strings"
+
+// Numbers of everyday talk beside a report: weights, lengths, waits, prices, rooms and what is
+// told twice.
+
+// roomWarmth reads what the thermostat of a house shows: "65 in the house on the thermostat".
+func (m *message) roomWarmth(i int) bool {
+	if !m.items[i].within(50, 90) || m.pointInClause(i) {
+		return false
+	}
+	k := m.right(i, 6, false, m.plainThermostat)
+	if k < 0 || m.items[k].seg != m.items[i].seg || m.has(cItem, "prv") || m.heaterIn(m.items[i].sent) {
+		return false
+	}
+	return m.right(i, k-i, true, func(j int) bool { return m.text(j) == "on" }) >= 0
+}
+
+// byScrew reads what a mark of a regulator's screw says: "between 60 and 65 on the set screw mark".
+func (m *message) byScrew(i int) bool {
+	k := i + 2
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	screw := m.says(k, "set screw", "screw", "adjusting screw", "adjustment screw", "set")
+	return screw && m.text(i+1) == "on" && !m.has(cItem, "prv") && !m.pointInClause(i)
+}
+
+// ofHeating reads the pressures of water that heats rooms: "boiler gauge 18", "hydronic side at 15".
+func (m *message) ofHeating(i int) bool {
+	k := m.hintBefore(i, 7, true, "heating")
+	return k >= 0 && m.items[i].value <= 30 && !m.pointBetween(k, i)
+}
+
+// saidInUnits tells whether the number at i says the one before it again in another unit: "72 psi
+// (5 bar)", "420 kPa, that's 61".
+func (m *message) saidInUnits(i int) bool {
+	p := m.prevNum(i)
+	if p < 0 || p < i-4 || !m.numIs(p, roleReading) || m.pointAt(i+1) {
+		return false
+	}
+	a, b := &m.items[p], &m.items[i]
+	may := func(u string) bool { return u == "" || pressureUnit(u) }
+	if a.unit == b.unit || !may(a.unit) || !may(b.unit) {
+		return false
+	}
+	for k := p + 1; k < i; k++ {
+		if !m.items[k].mark && !m.says(k, "or", "about", "thats", "aka", "o", "is", "that is") {
+			return false
+		}
+	}
+	first, again := toPSI(a.value, a.unit), toPSI(b.value, b.unit)
+	return first-again < 0.03*first && again-first < 0.03*first
+}
+
+// weighed reads a weight: "the tank weighs 40 lbs", "says the heater weighs 140", "a 60 lb bag".
+func (m *message) weighed(i int) bool {
+	if it := &m.items[i]; it.unit == "psi" && it.tok+1 < len(m.toks) {
+		t := m.toks[it.tok+1].text
+		of := m.text(i+1) == "of" && !m.is(i+2, cHint, "ofpressure") && !m.is(i+2, cPart, "air") && m.noTap(i+2) // "30 lbs of salt"
+		if oneOf(t, "lb", "pound") && m.noTap(i+1) || oneOf(t, "lb", "lbs", "pound", "pounds") && of {
+			return true
+		}
+	}
+	return m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
+}
+
+// noTap tells whether item i is a noun that is no tap and tells nothing of pressure: "bag", "guy".
+func (m *message) noTap(i int) bool {
+	return person(m.text(i)) || m.is(i, cFuel, "") || m.unknownNoun(i)
+}
+
+// minutesIn reads "rear in 20": nobody is told a pressure so.
+func (m *message) minutesIn(i int) bool {
+	back := m.says(i-1, "back in", "be back in") || m.text(i-1) == "in" && m.is(i-2, cHint, "seeyou")
+	if back && m.closes(i) && m.items[i].value <= 60 {
+		return true // "be back in 45"
+	}
+	if m.text(i-1) == "en" && strings.HasPrefix(m.text(i+1), "llego") && (i < 2 || m.items[i-2].mark) {
+		return true // "en 15 llego a la otra"
+	}
+	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
+}
+
+// soManyFor reads "2 for 120".
+func (m *message) soManyFor(i int) bool {
+	if m.text(i+1) == "for" && m.is(i+2, cDeterminer, "") && m.is(i+3, cHint, "bought") && !m.pointAt(i-1) {
+		return true // "took 45 for the part"
+	}
+	fee := m.text(i+1) == "to" && m.says(i+2, "come", "come out", "show up") // "120 to come out"
+	if fee || m.text(i+1) == "cash" || m.says(i-1, "dollar", "buck", "dolar", "peso") {
+		return true // "a dollar 40"
+	}
+	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)
+}
+
+// lengthOf reads inches and feet told without their unit: "box is 18 deep", "60 of pex",
+// "12 by 14", "60 from the house".
+func (m *message) lengthOf(i int) bool {
+	switch {
+	case m.text(i+1) == "back" && m.closes(i+1) && be(m.text(i-1)) && m.is(i-2, cPoint, "street"):
+		return true // "meter is 90 back"
+	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
+		return true
+	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
+		return true
+	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
+		return true
+	case m.text(i+1) == "from" && m.says(i+2, "the shop", "shop"),
+		m.says(i+1, "from", "de") && m.says(i+2, "the", "la") && m.is(i+3, cHint, "wholehouse"):
+		return true
+	case m.text(i+1) == "de" && m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "manguera":
+		return true // "40 de manguera en la de atrás"
+	}
+	return false
+}
+
+// farFrom tells whether the number at i says how far something lies from something else that
+// is no tap: "house sits 30 above the main", "40 off the road".
+func (m *message) farFrom(i int) bool {
+	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
+		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
+	}
+	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !strings.Contains(m.text(i+2), "regul") {
+		return true // "30 arriba de la calle"
+	}
+	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
+		return false
+	}
+	switch m.text(i + 1) {
+	case "above", "below", "up", "down", "beneath", "arriba", "abajo", "arriba de", "abajo de":
+		return true
+	case "off", "past":
+		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
+	}
+	return false
+}
+
+// askedFor tells whether the number at i is what a thing costs somewhere: "it was 18 at the
+// counter", "31 online".
+func (m *message) askedFor(i int) bool {
+	k := i + 1
+	if m.says(k, "at", "from", "in", "on") {
+		k++
+	}
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cHint, "shopplace")
+}
+
+// aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36
+// cabinet". What a gauge shows is "a 66" alone, or at a tap.
+func (m *message) aThing(i int) bool {
+	if v := m.items[i].value; (v == 90 || v == 45) && m.is(i+1, cFitting, "part") && !m.pointInClause(i) {
+		return true // "90 elbow"
+	}
+	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2) // "14 gauge wire"
+	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1)
+}
