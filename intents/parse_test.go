@@ -206,7 +206,9 @@ func TestExplain(t *testing.T) {
 // To be told why changes nothing.
 func TestExplainReadsAsParseDoes(t *testing.T) {
 	p := newParser(t)
-	for _, l := range readCorpus(t, "../testdata/intents/dev.jsonl") {
+	all := readCorpus(t, "../testdata/intents/dev.jsonl")
+	all = append(all, labelled{Text: "The regulator dates from 2011 and is set to 65 psi."}, labelled{Text: "expansion of the warehouse, 2,400 sq ft more"})
+	for _, l := range all {
 		f, _ := p.Explain(l.Text, l.Context)
 		if want := p.Parse(l.Text, l.Context); !reflect.DeepEqual(f, want) {
 			t.Errorf("%q is %+v when explained, %+v otherwise", l.Text, f, want)
