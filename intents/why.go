@@ -89,7 +89,7 @@ func (m *message) noteSecond(i int, won role) {
 		return
 	}
 	items, sents, notes := slices.Clone(m.items), slices.Clone(m.sents), len(m.notes)
-	verbs, unclear := slices.Clone(m.verbs), len(m.frame.Unclear)
+	verbs, unclear := slices.Clone(m.verbs), slices.Clone(m.frame.Unclear)
 	decided := false
 	for _, rule := range append(roleRules[:], (*message).pressureRole) {
 		r, why := rule(m, i)
@@ -104,7 +104,7 @@ func (m *message) noteSecond(i int, won role) {
 	copy(m.items, items)
 	copy(m.sents, sents)
 	m.verbs = append(m.verbs[:0], verbs...)
-	m.frame.Unclear = m.frame.Unclear[:unclear]
+	m.frame.Unclear = unclear
 }
 
 // Language guesses the language that the writer of text would like to be
