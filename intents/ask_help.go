@@ -24,9 +24,13 @@ func (m *message) botTalk(s, i int) bool {
 	return false
 }
 
+var howOpener = opener{words: []string{
+	"how", "como", "que", "what", "how do i", "how to", "how should i", "how do you", "whats the way", "cual",
+}}
+
 // asksHelp tells whether a sentence asks how to tell the bot something.
 func (m *message) asksHelp(s int) bool {
-	if m.readingLike(s) || m.site != nil {
+	if !m.holdsKey(keyHow) || m.readingLike(s) || m.site != nil {
 		return false
 	}
 	how, write, thing := false, false, m.sents[s].question

@@ -229,7 +229,7 @@ func (m *message) means(it *item, node int32) {
 	n := &l.nodes[node]
 	it.text = l.spelling[n.at:][:n.n]
 	s, o := &l.senses[n.sense], &l.opened[n.opened]
-	it.tags, it.kinds, it.keys, it.lists = s.tags, s.kinds, s.keys|o.keys, o.lists
+	it.tags, it.kinds, it.values, it.keys, it.lists = s.tags, s.kinds, s.values, s.keys|o.keys, o.lists
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}

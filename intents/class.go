@@ -111,6 +111,28 @@ func classesOf(tags []tag) (s classSet) {
 	return s
 }
 
+// valueSet is a set of values of tags, one bit each. Two values may fall on one bit: what is
+// not in the set is surely no value.
+type valueSet uint64
+
+func bitOf(value string) valueSet {
+	n := len(value)
+	return 1 << ((n*5 + int(value[0])*3 + int(value[n-1])) & 63)
+}
+
+// mayHave tells whether a value, not an empty one, may be in the set.
+func (s valueSet) mayHave(value string) bool { return s&bitOf(value) != 0 }
+
+// valuesOf returns the values of tags.
+func valuesOf(tags []tag) (s valueSet) {
+	for _, t := range tags {
+		if t.value != "" {
+			s |= bitOf(t.value)
+		}
+	}
+	return s
+}
+
 // has tells whether tags hold a class with a value; an empty value is any.
 func (p *Parser) has(tags []tag, c class, value string) bool {
 	for i := range tags {

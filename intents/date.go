@@ -31,10 +31,17 @@ var dayOpener = opener{
 	lists: []list{listTomorrow, listOpensDay, listOne},
 }
 
+// noDay tells whether nothing says that the number at i may be a day or a span: no word of
+// days in the message, no unit of time, and no stroke or ending right behind it.
+func (m *message) noDay(i int) bool {
+	it := &m.items[i]
+	return !m.holdsKey(keyDay) && unitDays(it.unit) == 0 && it.unit != "hour" && !m.glued(i+1) && m.text(i+1) != "/"
+}
+
 // dates finds the days and spans of time told.
 func (m *message) dates() {
 	for i := 0; i < len(m.items); i++ {
-		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(i, keyDay) {
+		if m.items[i].mark || m.items[i].site || m.items[i].num == nil && !m.begins(i, keyDay) || m.items[i].num != nil && m.noDay(i) {
 			continue
 		}
 		if m.monthOfDate(i) {

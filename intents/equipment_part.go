@@ -97,10 +97,12 @@ func (m *message) newWords(a, deed int) bool {
 	return false
 }
 
+var truckGate = onlyWith(cHint, "truck")
+
 // onTruck tells whether the thing at item i is one of the shop's, not of a house: "the
 // 50 gal electric is still on my truck".
 func (m *message) onTruck(i int) bool {
-	if !m.kinds.has(cHint) {
+	if m.shut(truckGate) {
 		return false
 	}
 	k := m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "truck") })

@@ -35,11 +35,17 @@ func pastMark(toks []token, k int, marks ...string) int {
 	return k
 }
 
-// ways are what a numbered way is called.
-var ways = map[string]string{
-	"road": "Road", "rd": "Road",
-	"highway": "Highway", "hwy": "Highway", "hiway": "Highway", "highwy": "Highway", "hway": "Highway",
-	"route": "Route", "rte": "Route", "rt": "Route",
+// wayOf returns a numbered road as it is written, by a word for one; "" for no such word.
+func wayOf(word string) string {
+	switch word {
+	case "road", "rd":
+		return "Road"
+	case "highway", "hwy", "hiway", "highwy", "hway":
+		return "Highway"
+	case "route", "rte", "rt":
+		return "Route"
+	}
+	return ""
 }
 
 // roadOwners are whose a numbered road can be: "Forest Road 12".
@@ -53,11 +59,11 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		}
 		return ""
 	}
-	way := ways[at(j+1)]
+	way := wayOf(at(j+1))
 	switch a := at(j); a {
 	case "county", "co", "cnty", "cty", "cnt":
 		k := pastMark(toks, j+1, ".")
-		if way = ways[at(k)]; way != "" {
+		if way = wayOf(at(k)); way != "" {
 			return "County " + way, k + 1
 		}
 	case "state":
@@ -88,14 +94,14 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 			return "Interstate", j + 1
 		}
 	default:
-		if w := ways[a]; w == "Highway" || w == "Route" {
+		if w := wayOf(a); w == "Highway" || w == "Route" {
 			return w, j + 1
 		}
-		if owner := roadOwners[a]; owner != "" && way == "Road" {
-			return owner, j + 2
+		if way == "Road" && roadOwners[a] != "" {
+			return roadOwners[a], j + 2
 		}
 		if a == "farm" && at(j+1) == "to" && at(j+2) == "market" {
-			if ways[at(j+3)] == "Road" {
+			if wayOf(at(j+3)) == "Road" {
 				return "FM", j + 4
 			}
 			return "FM", j + 3

@@ -6,8 +6,9 @@ type item struct {
 	text      string
 	num       *numeral
 	tags      []tag
-	keys      key     // the rules that may begin here
-	lists     listSet // the lists that the text stands in
+	values    valueSet // the values among tags
+	keys      key      // the rules that may begin here
+	lists     listSet  // the lists that the text stands in
 	sent      int
 	seg       int
 	mark      bool

@@ -14,7 +14,7 @@ func (m *message) is(i int, c class, value string) bool {
 		return false
 	}
 	it := &m.items[i]
-	return it.kinds.has(c) && (value == "" || m.p.has(it.tags, c, value))
+	return it.kinds.has(c) && (value == "" || it.values.mayHave(value) && m.p.has(it.tags, c, value))
 }
 
 // val returns the value that item i has of a class.

@@ -11,7 +11,7 @@ func (m *message) joinRows() {
 	}
 	line, joined := 0, false // where the line begins, and whether it is a head with rows
 	for n := 0; n < len(m.items); n++ {
-		if !m.isMark(n, "\n") {
+		if !m.items[n].mark || m.text(n) != "\n" {
 			continue
 		}
 		if row := m.settingRow(n + 1); row > 0 && (joined || m.settingHead(line, n)) {

@@ -32,9 +32,10 @@ type branch struct{ word, node int32 }
 
 // sense is what a phrase means.
 type sense struct {
-	tags  []tag
-	kinds classSet
-	keys  key // of its meanings
+	tags   []tag
+	kinds  classSet
+	values valueSet
+	keys   key // of its meanings
 }
 
 // opened is what rules and lists know of a phrase by its letters.
@@ -87,7 +88,7 @@ func (l *trie) with(s uint16, t tag) uint16 {
 	if tags := l.senses[s].tags; !slices.Contains(tags, t) {
 		to = uint16(len(l.senses))
 		tags = append(slices.Clone(tags), t)
-		l.senses = append(l.senses, sense{tags: tags, kinds: classesOf(tags)})
+		l.senses = append(l.senses, sense{tags: tags, kinds: classesOf(tags), values: valuesOf(tags)})
 	}
 	l.joined[j] = to
 	return to
