@@ -37,8 +37,9 @@
 //   - What reaches across clauses is settled (settle); numbers that nothing makes
 //     a pressure of this house are taken back and asked about (placeless).
 //
-// What keeps it quick: a word is looked up once (entry), a message works on the room of
-// the last one (room), rules pass over messages that hold none of their words (gate), and
-// a word carries a bit for every rule that it may open (key). What rules ask of an item in
+// What keeps it quick: a message is looked over once for what there is to put right (glance),
+// a word is looked up once (entry), a message works on the room of the last one (room), rules
+// pass over messages that hold none of their words (gate), and a word carries a bit for every
+// rule that it may open (key). What rules ask of an item in
 // common is in look.
 package intents

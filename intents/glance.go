@@ -8,11 +8,11 @@ type glance uint16
 const (
 	seesGlued    glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
 	seesArrow                       // ">", "->", "→"
-	seesDictated                    // "comma", "ish"; a point or a hyphen right behind a word
+	seesDictated                    // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
 	seesOh                          // "oh"
 	seesTens                        // "sixty", or the letter o
 	seesForTo                       // "2" or "t" for to, "0" for no
-	seesCount                       // "half", "decade"; "...", a point or a question mark
+	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
 )
 
@@ -27,28 +27,38 @@ var glanceWords = map[glance][]string{
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
 	seesForTo:    {"t", "zero", "cero"},
-	seesCount:    {"y", "half", "a", "decade", "decades"},
+	seesCount:    {"dozen", "couple", "decade", "decades"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
 }
 
-// glanceMarks are the marks.
-func glanceMark(t *token) glance {
+// glanceMark returns the bits of the mark at i.
+func glanceMark(toks []token, i int) glance {
+	t, last := &toks[i], i+1 == len(toks)
 	switch t.text {
 	case ">", "->", "→":
 		return seesArrow
-	case ".":
-		if t.glued {
-			return seesDictated | seesCount
-		}
+	case "...":
 		return seesCount
-	case "-":
-		if t.glued {
+	case ".":
+		switch {
+		case last:
+		case !t.glued:
+			return seesCount
+		case i > 0 && dotted(toks[i-1].text), i > 1 && toks[i-2].kind == number:
 			return seesDictated
 		}
-	case "...", "?":
-		return seesCount
+	case "-":
+		if t.glued && !last {
+			return seesDictated
+		}
+	case "?":
+		if !last {
+			return seesCount
+		}
 	case "/":
-		return seesSpoken
+		if !last && i > 0 {
+			return seesCount | seesSpoken
+		}
 	}
 	return 0
 }
@@ -84,7 +94,7 @@ func (p *Parser) glance(toks []token) glance {
 				g |= seesSpoken // "58 and a half"
 			}
 		case mark:
-			g |= glanceMark(t)
+			g |= glanceMark(toks, i)
 		case number:
 			counted = true
 			if t.glued && i > 0 && toks[i-1].kind == word {
@@ -94,6 +104,9 @@ func (p *Parser) glance(toks []token) glance {
 				g |= seesForTo
 			}
 		}
+	}
+	if g.has(seesOh | seesTens | seesGlued) {
+		g |= seesDictated // a mark may come to stand behind another word
 	}
 	return g
 }

@@ -59,7 +59,7 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		}
 		return ""
 	}
-	way := wayOf(at(j+1))
+	way := wayOf(at(j + 1))
 	switch a := at(j); a {
 	case "county", "co", "cnty", "cty", "cnt":
 		k := pastMark(toks, j+1, ".")
