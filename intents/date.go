@@ -32,10 +32,10 @@ var dayOpener = opener{
 }
 
 // noDay tells whether nothing says that the number at i may be a day or a span: no word of
-// days in the message, no unit of time, and no stroke or ending right behind it.
+// days in the message, no unit of time, no stroke or ending right behind it, and no "el 22".
 func (m *message) noDay(i int) bool {
 	it := &m.items[i]
-	return !m.holdsKey(keyDay) && unitDays(it.unit) == 0 && it.unit != "hour" && !m.glued(i+1) && m.text(i+1) != "/"
+	return !m.holdsKey(keyDay) && m.text(i-1) != "el" && unitDays(it.unit) == 0 && it.unit != "hour" && !m.glued(i+1) && m.text(i+1) != "/"
 }
 
 // dates finds the days and spans of time told.
