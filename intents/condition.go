@@ -115,8 +115,10 @@ func (m *message) ofSeen(i int) bool {
 	switch m.text(i) {
 	case "sound":
 		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")
-	case "slow", "passes", "passing":
-		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "")
+	case "slow", "steady", "passes", "passing":
+		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "") || m.is(i-1, cSym, "") || m.signsOf(i+1).has(signClimbs)
+	case "burst":
+		return m.text(i+1) == "of" // "a burst of rust"
 	case "suspect":
 		return m.says(i-1, "i", "we", "id", "would", "they", "she", "he") // "I suspect a leak"
 	case "seeping", "weeping":
@@ -124,7 +126,7 @@ func (m *message) ofSeen(i int) bool {
 	case "fine":
 		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
 	case "rusty":
-		return m.signsOf(i+1)&signs(signBits, signTint) != 0
+		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0
 	}
 	return false
 }

@@ -249,17 +249,15 @@ func (m *message) bookedIn(i int) bool {
 // gasTalk tells whether "gas" at i is no fuel of a heater: "gas off", "gas line".
 func (m *message) gasTalk(i int) bool {
 	if smell := func(k int) bool {
-		return k >= 0 && m.items[k].sent == m.items[i].sent && m.signsOf(k).has(signSmell)
-	}; smell(i-1) || smell(i-2) || smell(i-3) {
+		return k >= 0 && k < len(m.items) && m.items[k].sent == m.items[i].sent && m.signsOf(k).has(signSmell)
+	}; smell(i-1) || smell(i-2) || smell(i-3) || smell(i+1) {
 		return true // "a rotten egg smell of gas", "smell of propane"
 	}
 	if m.text(i) != "gas" && m.text(i) != "ng" && m.text(i) != "gs" {
 		return false
 	}
-	switch m.text(i + 1) {
-	case "line", "off", "leak", "smell", "meter", "company", "cock", "station", "is", "valve", "bill", "pressure", "money", "co", "up", "card", "pipe", "tank", "utility", "to", "feed", "supply",
-		"sniffer", "odor", "odour", "leaks", "leaking", "detector", "union", "flex", "fumes":
-		return m.text(i+1) != "tank"
+	if m.inList(i+1, listOfGas) {
+		return true
 	}
 	switch m.text(i - 1) {
 	case "got", "smell", "for", "more", "some", "get", "buy", "the":

@@ -23,6 +23,7 @@ const (
 	listDenialGoes               // what stands between a denial and what it denies: "no sign of a"
 	listEnded                    // "the banging quit"
 	listStops                    // "won't stop dripping": what is denied is the end of it
+	listOfGas                    // "gas line": no fuel of a heater
 	listBut                      // "no black water but the kitchen leaks"
 	listToRelief                 // "out of the": between what drips and the relief
 	listVessel                   // "the pan": where no water is wanted
@@ -77,7 +78,7 @@ var listNames = [lists]string{
 	listDial:       "dial",
 	listWarmBehind: "warmbehind",
 	listWarmBefore: "warmbefore",
-	listDenies:     "denies", listDenialGoes: "denialgoes", listEnded: "ended", listStops: "stops", listBut: "but", listToRelief: "torelief",
+	listDenies:     "denies", listDenialGoes: "denialgoes", listEnded: "ended", listStops: "stops", listOfGas: "ofgas", listBut: "but", listToRelief: "torelief",
 	listVessel: "vessel", listOfPressure: "ofpressure", listCleans: "cleans", listFlushedOther: "flushedother",
 	listShutHere: "shuthere", listPronoun: "pronoun", listHadNone: "hadnone", listWeakCond: "weakcond",
 	listSaidOf: "saidof", listGaugeShows: "gaugeshows", listRefersBack: "refersback", listItsA: "itsa",

@@ -12,7 +12,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	switch {
 	case m.is(i, cDry, "") && name == assess.ReliefDischarge, m.is(i, cHint, "denies"):
 		return !m.negRight(i - 1) // "all dry"
-	case name == assess.NoWater && m.deniedAfterAll(i), name == assess.ReliefDischarge && m.is(i, cSym, "no_water") && m.text(i) != "water out":
+	case name == assess.NoWater && m.deniedAfterAll(i):
+		return true
+	case name == assess.ReliefDischarge && m.is(i, cSym, "no_water") && m.text(i) != "water out":
 		return true
 	case m.is(i, cSym, "") && m.lacksWater(i):
 		return false

@@ -50,11 +50,20 @@ var symptomSigns = []symptomSign{
 	// "the needle keeps inching north"
 	{name: assess.Creep, says: signs(signClimbs), needs: []signSet{signs(signGauge, signShut)}},
 	// "the needle hunts", "pressure jumps around"
-	{name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)}, bars: signs(signPipe, signShuts), near: 5, close: true},
+	{
+		name: assess.Swings, says: signs(signUnsteady), needs: []signSet{signs(signGauge, signFlow)},
+		bars: signs(signPipe, signShuts), near: 5, close: true,
+	},
 	// "can't run the tub and the washer", "flow is pitiful upstairs", "comes out slow at the tub"
 	{name: assess.LowFlow, says: signs(signCantRun), needs: []signSet{signs(signTap, signToilet, signOnce)}},
-	{name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)}, bars: signs(signAir, signDrain), near: 3, close: true},
-	{name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)}, bars: signs(signAir, signDrain, signClimbs), near: 4, close: true},
+	{
+		name: assess.LowFlow, says: signs(signPoor), needs: []signSet{signs(signFlow)},
+		bars: signs(signAir, signDrain), near: 3, close: true,
+	},
+	{
+		name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)},
+		bars: signs(signAir, signDrain, signClimbs), near: 4, close: true,
+	},
 	// "puddle on the basement floor"
 	{name: assess.Leak, says: signs(signWet), needs: []signSet{signs(signSpot)}, bars: signs(signRain, signRelief), near: 4, close: true},
 	// "flapper's bad, runs on and on"
@@ -103,8 +112,10 @@ func (m *message) readSigns() {
 			for to < len(seen) && m.items[seen[to].at].seg == m.items[seen[from].at].seg {
 				to++
 			}
-			if known == "" || len(rules) == 2 || !m.symptomInClause(seen[from].at) {
+			if known == "" || len(rules) == 2 && m.symptomInClause(seen[from].at) {
 				found = m.signsTell(rules, seen[from:to], false) || found
+			} else if !m.symptomInClause(seen[from].at) {
+				found = m.signsTell(symptomSigns, seen[from:to], false) || found
 			}
 			from = to
 		}
@@ -318,7 +329,7 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {
-		if m.items[seen[j].at].seg != m.items[at].seg {
+		if m.items[seen[j].at].seg != m.items[at].seg || m.thingBetween(seen[j].at, at) {
 			break
 		}
 		if seen[j].set.has(signDeny) && !seen[j].set.has(signShut) && !m.deniesEnd(seen[j].at) {
@@ -327,6 +338,17 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 	}
 	for j := k + 1; j < len(seen); j++ {
 		if seen[j].set.has(signDeny) && m.closes(seen[j].at) && m.text(seen[j].at) != "only" || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
+			return true
+		}
+	}
+	return false
+}
+
+// thingBetween tells whether equipment, a number or a house stands between items k and i, so
+// that what is said at k is said of that: "no exp tank. Hot side runs orange".
+func (m *message) thingBetween(k, i int) bool {
+	for k++; k < i; k++ {
+		if it := &m.items[k]; it.site || it.num != nil && it.role != roleIgnored || m.is(k, cItem, "") && !m.is(k, cItem, "gauge") {
 			return true
 		}
 	}
@@ -342,6 +364,16 @@ func (m *message) deniesEnd(k int) bool {
 func (m *message) leakIn(seg, s int) bool {
 	for k := m.sents[s].from; k < m.sents[s].to; k++ {
 		if m.items[k].seg == seg && m.is(k, cSym, "leak") {
+			return true
+		}
+	}
+	return false
+}
+
+// signInClause tells whether the clause of item i holds a sign.
+func (m *message) signInClause(i int, x sign) bool {
+	for k := m.clauseStart(i); k < m.clauseEnd(i); k++ {
+		if m.signsOf(k).has(x) {
 			return true
 		}
 	}

@@ -99,7 +99,7 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 	switch {
 	case ofItem && !m.waterNear(i) && !m.fixtureNear(i):
 		return noSymptom
-	case m.signIn(i, signEndless): // "won't shut all the way, a bit of a dribble left"
+	case m.signIn(i, signEndless) && (m.signInClause(i, signEndless) || !m.signInClause(i, signTap)): // "won't shut all the way, a bit of a dribble left"
 		return assess.Leak
 	case m.signIn(i, signFirm): // "from firehose to drizzle and back"
 		return assess.Swings
@@ -149,12 +149,25 @@ func (m *message) noWater(i int) assess.SymptomName {
 	switch {
 	case m.is(i, cHint, "drop") && m.dryBeside(i): // "under the sink it's all dry, not a drop"
 		return noSymptom
-	case m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent): // "felt the relief pipe, not a drop"
+	case m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent) && !m.ofSupply(i): // "felt the relief pipe, not a drop"
 		return assess.ReliefDischarge
 	case m.noWaterOf(i):
 		return noSymptom
 	}
 	return assess.NoWater
+}
+
+// ofSupply tells whether the lack of water at item i is told of a tap, a house or who lives in
+// it, in a clause of its own that names no relief: "T&P dry, not a drop at the sink".
+func (m *message) ofSupply(i int) bool {
+	supply := m.text(i) == "no water" || m.text(i) == "without water"
+	for k := m.clauseStart(i); k < m.clauseEnd(i); k++ {
+		if m.is(k, cRelief, "") {
+			return false
+		}
+		supply = supply || k != i && (m.signsOf(k)&signs(signTap, signSupply) != 0 || m.is(k, cWhose, "person"))
+	}
+	return supply
 }
 
 // dryBeside tells whether the sentence of item i says dry in other words too.
