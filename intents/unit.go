@@ -34,89 +34,94 @@ func pressureUnit(u string) bool {
 // units gives each number the unit that follows it.
 func (m *message) units() {
 	out := m.items[:0]
-	keep := func(it *item) {
-		if out = out[:len(out)+1]; it != &out[len(out)-1] {
-			out[len(out)-1] = *it
-		}
-	}
 	for i := 0; i < len(m.items); i++ {
 		if m.items[i].text == "s" && m.shortPair(i) {
 			m.say(i, "static")
 			m.say(i+3, "flowing")
 		}
 		it := &m.items[i]
-		if it.num == nil {
-			keep(it)
-			continue
-		}
-		next := i + 1
-		if next < len(m.items) {
-			n := &m.items[next]
-			glued := m.toks[n.tok].glued
-			switch {
-			case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
-				it.unit = "psi"
-				i++
-			case n.mark && n.text == "\"":
-				// 3/4" pipe; a closing quotation mark when one stands before
-				if glued && (it.value < 3 || !it.num.integer) {
-					it.unit = "inch"
-					i++
-				}
-			case n.mark && n.text == "'" && glued:
-				it.unit = "feet"
-				m.holds.add(meaningOf(cUnit, "feet"))
-				i++
-				if k := m.headAfter(next + 1); k > 0 {
-					it.unit = "ft" // 140' of head
-					i += k
-				}
-			case n.mark && n.text == "-" && glued && next+1 < len(m.items) && m.toks[m.items[next+1].tok].glued:
-				// "5-gallon", "50-gal"
-				if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && m.items[next+1].num == nil {
-					it.unit = u
-					i += 2
-				}
-			default:
-				if oneOf(n.text, "more", "mas", "plus", "odd", "some", "something", "+") && next+1 < len(m.items) {
-					// "three more days"
-					if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays(u) > 0 {
-						it.unit = u
-						i += 2
-						break
-					}
-				}
-				if u, ok := m.p.value(n.tags, cUnit); ok && m.unitFits(out, it, n, next, glued) {
-					it.unit = u
-					if m.p.has(n.tags, cItem, "heater") || m.p.has(n.tags, cItem, "prv") {
-						break // "two heaters, one set 120": they are spoken of
-					}
-					// "12 yrs old", "60 C": words beyond the unit stay
-					i++
-					if u == "deg" && i+1 < len(m.items) && m.items[i+1].n == 1 {
-						switch m.items[i+1].text {
-						case "f":
-							it.unit = "degf"
-							i++
-						case "c":
-							it.unit = "degc"
-							i++
-						}
-					}
-				}
+		if it.num != nil {
+			i += m.unitBehind(it, i+1, out)
+			if pressureUnit(it.unit) && it.num.integer && m.text(i+1) == "y" && m.says(i+2, "medio", "media") {
+				it.value += 0.5 // "tres bares y medio"
+				i += 2
+			}
+			if n := len(out) - 1; it.unit == "other" && it.value <= 6 && n >= 0 && m.says(n, "running", "corriendo") {
+				m.say(n, "flowing") // "running two taps 58"
 			}
 		}
-		if pressureUnit(it.unit) && it.num.integer && i+2 < len(m.items) && m.items[i+1].text == "y" && (m.items[i+2].text == "medio" || m.items[i+2].text == "media") {
-			it.value += 0.5 // "tres bares y medio"
-			i += 2
+		if out = out[:len(out)+1]; it != &out[len(out)-1] {
+			out[len(out)-1] = *it
 		}
-		if n := len(out) - 1; it.unit == "other" && it.value <= 6 && n >= 0 && m.says(n, "running", "corriendo") {
-			m.say(n, "flowing") // "running two taps 58"
-		}
-		keep(it)
 	}
 	m.items = out
-	// "62 m of head, house side 61 m"
+	m.headUnits()
+}
+
+// unitBehind gives a number the unit that begins at item next, and returns how many items
+// that takes; out are the items before the number.
+func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
+	if next >= len(m.items) {
+		return 0
+	}
+	n := &m.items[next]
+	glued := m.toks[n.tok].glued
+	switch {
+	case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
+		it.unit = "psi"
+		return 1
+	case n.mark && n.text == "\"":
+		// 3/4" pipe; a closing quotation mark when one stands before
+		if glued && (it.value < 3 || !it.num.integer) {
+			it.unit = "inch"
+			return 1
+		}
+		return 0
+	case n.mark && n.text == "'" && glued:
+		it.unit = "feet"
+		m.holds.add(meaningOf(cUnit, "feet"))
+		k := m.headAfter(next + 1)
+		if k > 0 {
+			it.unit = "ft" // 140' of head
+		}
+		return 1 + k
+	case n.mark && n.text == "-" && glued && next+1 < len(m.items) && m.toks[m.items[next+1].tok].glued:
+		// "5-gallon", "50-gal"
+		if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && m.items[next+1].num == nil {
+			it.unit = u
+			return 2
+		}
+		return 0
+	}
+	if m.says(next, "more", "mas", "plus", "odd", "some", "something", "+") && next+1 < len(m.items) {
+		// "three more days"
+		if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays(u) > 0 {
+			it.unit = u
+			return 2
+		}
+	}
+	u, ok := m.p.value(n.tags, cUnit)
+	if !ok || !m.unitFits(out, it, n, next, glued) {
+		return 0
+	}
+	it.unit = u
+	switch {
+	case m.p.has(n.tags, cItem, "heater") || m.p.has(n.tags, cItem, "prv"):
+		return 0 // "two heaters, one set 120": they are spoken of
+	case u != "deg" || next+1 >= len(m.items) || m.items[next+1].n != 1:
+	case m.text(next+1) == "f":
+		it.unit = "degf"
+		return 2
+	case m.text(next+1) == "c":
+		it.unit = "degc"
+		return 2
+	}
+	return 1 // "12 yrs old": words beyond the unit stay
+}
+
+// headUnits takes metres and feet for heads of water where one of them is: "62 m of head,
+// house side 61 m".
+func (m *message) headUnits() {
 	for i := range m.items {
 		if u := m.items[i].unit; u == "m" || u == "ft" {
 			for k := range m.items {
