@@ -19,6 +19,7 @@ type labelled struct {
 	Context intents.Context `json:"context"`
 	Frame   intents.Frame   `json:"frame"`
 	Part    string          `json:"part"`
+	Lang    string          `json:"lang"`
 }
 
 func readCorpus(t testing.TB, file string) []labelled {

@@ -251,7 +251,7 @@ func (m *message) gasTalk(i int) bool {
 	if smell := func(k int) bool {
 		return k >= 0 && k < len(m.items) && m.items[k].sent == m.items[i].sent && m.signsOf(k).has(signSmell)
 	}; smell(i-1) || smell(i-2) || smell(i-3) || smell(i+1) {
-		return true // "a rotten egg smell of gas", "smell of propane"
+		return true // "a rotten egg smell of gas", "smell of propane", "gas stink"
 	}
 	if m.text(i) != "gas" && m.text(i) != "ng" && m.text(i) != "gs" {
 		return false

@@ -87,17 +87,18 @@ func (m *message) flowNamed(i int) assess.Flow {
 
 // flowShort reads the short words of a list of readings: "kitchen st 70 fl 52", "flow: 48".
 func (m *message) flowShort(i int) assess.Flow {
-	if m.text(i) == "flow" && (m.isNum(i+1) || m.isMark(i+1, ":") && m.isNum(i+2)) {
+	pressed := func(k int) bool { return m.isNum(k) && m.items[k].role == roleReading } // "fl 2022" tells of a flush
+	if m.text(i) == "flow" && (pressed(i+1) || m.isMark(i+1, ":") && pressed(i+2)) {
 		return assess.Flowing
 	}
 	if m.withList(i) || m.text(i) == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
 		return assess.Flowing
 	}
 	flowing := func(k int) bool { return m.typed(k) == "fl" || m.typed(k) == "res" }
-	if m.typed(i) == "st" && m.isNum(i+1) && m.right(i, 5, true, flowing) >= 0 {
+	if m.typed(i) == "st" && pressed(i+1) && m.right(i, 5, true, flowing) >= 0 {
 		return assess.Static
 	}
-	if flowing(i) && m.isNum(i+1) {
+	if flowing(i) && pressed(i+1) {
 		return assess.Flowing
 	}
 	return ""

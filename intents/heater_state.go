@@ -45,6 +45,9 @@ func (m *message) noState(i int) bool {
 		if m.is(i-1, cPart, "old") || m.left(i, 9, true, m.takesOut) >= 0 {
 			return true // "old heater out, new one in"
 		}
+		if m.text(i+1) == "of" || m.says(i-1, "get", "gets", "got", "getting", "go", "stay", "keep", "everybody", "everyone", "people", "family") {
+			return true // "told em get out", "everybody out of the house"
+		}
 		if m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !m.says(i-2, "with", "w", "w/", "when") {
 			return true // "pointed it out"
 		}

@@ -70,6 +70,7 @@ const (
 	listSlipSorry                // "oops", "make it"
 	listSlipMore                 // "and": more than a correction
 	listSinceThen                // "house 1998", "since 2009": before a year of something else
+	listBeforeClock              // "arrived 7 50"
 	lists                        // how many there are
 )
 
@@ -90,7 +91,7 @@ var listNames = [lists]string{
 	listAnswersNone: "answersnone", listAfterIn: "afterin",
 	listOpen: "open", listShut: "shut",
 	listSlipDenies: "slipdenies", listSlipWrote: "slipwrote", listSlipShould: "slipshould", listSlipSorry: "slipsorry",
-	listSlipMore: "slipmore", listSinceThen: "sincethen",
+	listSlipMore: "slipmore", listSinceThen: "sincethen", listBeforeClock: "beforeclock",
 }
 
 // addList keeps the words of a list line.

@@ -133,6 +133,8 @@ func (m *message) clockOrCountRole(i int) (role, string) {
 		return roleIgnored, "after #"
 	case (prev == "las" || prev == "la" && it.value == 1) && it.within(0, 12) && m.text(i-2) == "a":
 		return roleIgnored, "time of day"
+	case it.within(0, 59) && len(it.num.digits) == 2 && m.isNum(i-1) && m.items[i-1].within(1, 12) && m.inList(i-2, listBeforeClock):
+		return roleIgnored, "time of day" // "arrived 7 50"
 	case it.within(2, 6) && it.num.integer && oneOf(prev, "las", "los", "all", "both", "the") && (m.isNum(i+1) || m.is(i+1, cFixture, "")):
 		return roleIgnored, "count"
 	}

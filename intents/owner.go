@@ -20,6 +20,9 @@ func compatible(what, item, text string, value float64) bool {
 	case "unknown":
 		return oneOf(item, "prv", "heater", "expansion_tank", "softener", "recirc", "check_valve")
 	case "cond":
+		if strings.Contains(text, "diaphragm") {
+			return item == "prv" || item == "expansion_tank"
+		}
 		return item == "expansion_tank" || !tankCond(text)
 	}
 	return false

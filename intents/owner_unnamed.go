@@ -172,17 +172,17 @@ func (m *message) carriedEquipment(at int, what string) string {
 	for k := at - 1; k >= 0; k-- {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			c := m.itemCode(k, v)
-			if c != "gauge" && compatible(what, c, "", value) {
+			if c != "gauge" && compatible(what, c, m.text(at), value) {
 				if m.equipment.absent(c) {
 					return "" // "no prv. copper from 1962"
 				}
 				return c
 			}
 		}
-		if m.byPRV(k) && compatible(what, "prv", "", value) {
+		if m.byPRV(k) && compatible(what, "prv", m.text(at), value) {
 			return "prv"
 		}
-		if (m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump")) && compatible(what, "heater", "", value) {
+		if (m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump")) && compatible(what, "heater", m.text(at), value) {
 			return "heater" // "Tankless check at …. It's a 2018"
 		}
 	}
