@@ -83,8 +83,9 @@ func (m *message) findEquipment() {
 		if m.items[i].num == nil && !m.begins(i, keyFact|keyUnread) || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
 		}
-		if found := m.attributeAt(i); len(found) > 0 && !m.onTruck(i) {
-			attrs = append(attrs, found...)
+		n := len(attrs)
+		if attrs = m.attributeAt(i, attrs); len(attrs) > n && m.onTruck(i) {
+			attrs = attrs[:n]
 		}
 	}
 	for _, a := range attrs {
@@ -193,10 +194,9 @@ var factOpener = opener{
 
 var unreadWords = opener{words: []string{"unk", "unknown", "desconocida", "desconocido", "unknwn"}}
 
-// attributeAt reads what item i says of some equipment.
-func (m *message) attributeAt(i int) []attribute {
+// attributeAt appends what item i says of some equipment.
+func (m *message) attributeAt(i int, out []attribute) []attribute {
 	it := &m.items[i]
-	var out []attribute
 	add := func(what string) { out = append(out, attribute{i, what}) }
 	if it.num != nil {
 		switch it.role {

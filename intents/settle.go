@@ -103,7 +103,9 @@ func (m *message) collect() {
 	for _, a := range m.asks {
 		all = append(all, toldAt{a.at, a.Ask})
 	}
-	slices.SortStableFunc(all, func(a, b toldAt) int { return cmp.Compare(a.at, b.at) })
+	if inOrder := func(a, b toldAt) int { return cmp.Compare(a.at, b.at) }; !slices.IsSortedFunc(all, inOrder) {
+		slices.SortStableFunc(all, inOrder)
+	}
 	m.scratch.said = all
 	m.frame.Statements = slices.Grow(m.frame.Statements, len(all))
 	for _, p := range all {
