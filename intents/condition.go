@@ -116,13 +116,14 @@ func (m *message) ofSeen(i int) bool {
 	case "sound":
 		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")
 	case "slow", "steady", "passes", "passing":
-		return m.is(i+1, cSym, "") || m.is(i+1, cWater, "") || m.is(i-1, cSym, "") || m.signsOf(i+1).has(signClimbs)
+		return m.meets(i+1, setOf(cSym, cWater)) || m.is(i-1, cSym, "") || m.signsOf(i+1).has(signClimbs)
 	case "burst":
 		return m.text(i+1) == "of" // "a burst of rust"
 	case "suspect":
 		return m.says(i-1, "i", "we", "id", "would", "they", "she", "he") // "I suspect a leak"
 	case "seeping", "weeping":
-		return m.says(i+1, "at", "under", "from", "around", "behind") && m.right(i, 4, true, func(k int) bool { return m.is(k, cItem, "") }) < 0
+		ofItem := func(k int) bool { return m.is(k, cItem, "") }
+		return m.says(i+1, "at", "under", "from", "around", "behind") && m.right(i, 4, true, ofItem) < 0
 	case "fine":
 		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
 	case "rusty":

@@ -82,6 +82,10 @@ type seenSign struct {
 	set signSet
 }
 
+// naming are the signs that name things and say nothing of them.
+var naming = signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signWhen,
+	signThing, signHeeds, signOff, signValve, signFlow, signSpot, signDrain, signAir, signRain, signOnce)
+
 // readSigns reads the symptoms of sentences whose words no phrase tells, clause by
 // clause, then over the whole sentence.
 func (m *message) readSigns() {
@@ -103,8 +107,8 @@ func (m *message) readSigns() {
 				all |= set
 			}
 		}
-		if all&^signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signWhen, signThing, signHeeds, signOff, signValve) == 0 {
-			continue // names things, says nothing of them
+		if all&^naming == 0 {
+			continue
 		}
 		found := false
 		for from := 0; from < len(seen); {
@@ -300,7 +304,8 @@ func (m *message) coloursThing(i int) bool {
 	}
 	set := m.signsOf(n)
 	if set == 0 {
-		return !m.items[n].mark && !(m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signAfter) != 0) // "cae negra el agua"
+		ofWater := m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signAfter) != 0 // "cae negra el agua"
+		return !m.items[n].mark && !ofWater
 	}
 	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
 }

@@ -52,7 +52,8 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 // flex", "leak on the gas valve", "la conexión del gas tiene fuga".
 func (m *message) gasLeaks(i int) bool {
 	gas := func(k int) bool {
-		return m.text(k) == "gas" && m.is(k+1, cHint, "gaspart") || strings.HasPrefix(m.text(k), "gas ") && !m.is(k, cItem, "") && !m.is(k, cSym, "")
+		part := m.text(k) == "gas" && m.is(k+1, cHint, "gaspart")
+		return part || strings.HasPrefix(m.text(k), "gas ") && !m.is(k, cItem, "") && !m.is(k, cSym, "")
 	}
 	if gas(i+1) || m.right(i, 3, false, gas) >= 0 && m.says(i+1, "on", "at", "in", "from") {
 		return true
