@@ -15,7 +15,8 @@
 //   - Words are looked up (lexicon, trie, spelling, joined): a phrase has one or more classes
 //     ("point", "did", "state"; class), also when it is written short or wrong.
 //     The phrases are data, in the folder lexicon; regular Spanish verbs grow their forms
-//     (conjugate), and words that one rule knows by their letters are lists (list).
+//     (conjugate), and words that one rule knows by their letters are lists (list). A thing
+//     named only at the end of what is told of it takes the place of its pronoun (named_last).
 //   - Street lines are found and the house is chosen (address and its parts,
 //     street, highway, site, site_denied, named), so that their numbers are nothing else.
 //   - A sentence that tells and asks is parted (ask_split). What is asked of the bot
@@ -24,8 +25,9 @@
 //   - Every number gets one role (number_role, with a table of rules for how it is
 //     written, number_written, and one for bare numbers, number_bare): a pressure, an
 //     age, a size, a setting, … or none. Each room knows one role (pressure, setting, charge,
-//     change, change_told, age, heater_dial), and three keep out what is somebody
-//     else's or no pressure of water (foreign, foreign_kind, memory).
+//     change, change_told, age, heater_dial), and five keep out what is somebody
+//     else's or no pressure of water (foreign, foreign_kind, foreign_talk, hot_tap, memory).
+//     What is told of two regulators or heaters and differs is asked about (two_of).
 //   - Pressures are paired with test points by least cost (pair, rows, series,
 //     across), and get the state of the heater, the flow and the time (heater, heater_state,
 //     flow, peak, when). A number borrows a neighbour's test point only where the words

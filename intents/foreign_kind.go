@@ -18,6 +18,9 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "a weight", true
 	case m.saidInUnits(i):
 		return "said again in another unit", true
+	case m.acrossFilter(i):
+		m.askPlace(i)
+		return "before or behind a filter", true
 	case m.byScrew(i):
 		return "a mark of a regulator's screw", true
 	case m.ofHeating(i):
@@ -88,6 +91,9 @@ func (m *message) scaleEnd(i int) bool {
 	case 60, 100, 150, 160, 200, 300:
 	default:
 		return false
+	}
+	if m.is(i-1, cDeterminer, "") && m.is(i+1, cHint, "pegged") {
+		return true // "my 160 maxed out"
 	}
 	k := m.hintBefore(i, 2, false, "scaleend")
 	if k < 0 || k < i-1 && !m.says(i-1, "at", "to", "en") || m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") }) < 0 {

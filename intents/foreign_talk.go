@@ -17,6 +17,12 @@ func (m *message) roomWarmth(i int) bool {
 	return m.right(i, k-i, true, func(j int) bool { return m.text(j) == "on" }) >= 0
 }
 
+// acrossFilter reads what stood before and behind a softener or a filter: "softener 58 in 41 out".
+func (m *message) acrossFilter(i int) bool {
+	beside := m.says(i+1, "in", "out") && (m.stopAt(i+2) || m.isNum(i+2))
+	return beside && !m.has(cItem, "prv") && (m.has(cItem, "softener") || m.has(cHint, "filter"))
+}
+
 // byScrew reads what a mark of a regulator's screw says: "between 60 and 65 on the set screw mark".
 func (m *message) byScrew(i int) bool {
 	k := i + 2

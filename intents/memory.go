@@ -106,6 +106,9 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if prev == "-" && m.text(i-2) == "i" {
 		return "a highway", true
 	}
+	if prev == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == "" {
+		return "what it is called", true // "81 and 83 at the rear. Calling it 82"
+	}
 	if prev == "avg" || prev == "average" || prev == "mean" || prev == "promedio" {
 		return "an average", true
 	}

@@ -10,6 +10,9 @@ func (m *message) besidePRV(i int) string {
 	if m.is(i, cHint, "bothsides") && (m.numNear(i) || m.isMark(i-1, ",", ":")) && (m.has(cItem, "prv") || m.has(cItem, "check_valve") && m.text(i) != "in and out") {
 		return "street+after_prv" // "reg is junk: 119 both sides of it"
 	}
+	if m.says(i, "in", "out") && !m.has(cItem, "prv") && (m.has(cItem, "softener") || m.has(cHint, "filter")) {
+		return "" // "softener 58 in 41 out"
+	}
 	switch m.text(i) {
 	case "after", "despues", "aftr", "aft", "past", "behind":
 		if m.aheadBeside(i) {
@@ -83,6 +86,9 @@ func (m *message) streetSide(i int) bool {
 func (m *message) leadsOver(i int) bool {
 	if t := m.text(i); !strings.HasSuffix(t, " it") || i+1 >= len(m.items) {
 		return false
+	}
+	if m.has(cHint, "filter") && !m.has(cItem, "prv") {
+		return true // "filter clogged: 71 before it, 33 after it"
 	}
 	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights")
 }

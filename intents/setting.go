@@ -130,6 +130,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 	if r, why, ok := m.leftWith(i); ok {
 		return r, why, true
 	}
+	if m.text(i+1) == "preset" && m.settingLike(i) && topic == "prv" {
+		return roleSetting, "preset", true // "PRV 3/4 2014 50psi preset"
+	}
 	if m.bothSetTo(i) {
 		return roleTo, "both at", true
 	}
@@ -156,6 +159,11 @@ func (m *message) settingRole(i int) (role, string, bool) {
 			return roleTo, "the regulator left at", true
 		}
 		return roleSetting, "the regulator left at", true // "el prv quedó en 65"
+	}
+	ofPart := (topic == "prv" || topic == "expansion_tank") && at == i-3 && m.isMark(i-2, ",") && len(m.verbs) == 0
+	if ofPart && m.leftAt(i) && m.closes(i) && !m.pointInClause(i) {
+		m.askPlace(i)
+		return roleIgnored, "left at, of no work told", true // "le cobré la reguladora y el tanque, quedó en 60"
 	}
 	if v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt"); v != nil && m.numsBetween(v.at, i) == 0 && m.clear(v.at, i) {
 		if v.what == "set" {
