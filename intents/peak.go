@@ -82,6 +82,9 @@ func (m *message) showsNoPressure(i int) bool {
 	for m.says(k, "on", "at", "by") || m.is(k, cDeterminer, "") {
 		k--
 	}
+	if m.is(i, cHint, "pegged") && m.isNum(i-1) && m.items[i-1].role != roleReading {
+		return true // "my 160 maxed out"
+	}
 	return m.is(i, cHint, "needle") && k < i-1 && m.isNum(k) && m.items[k].role != roleReading
 }
 
