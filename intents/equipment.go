@@ -20,6 +20,8 @@ type fact struct {
 	settingAt int  // where its setting is told
 	named     bool // merely named
 	said      bool // something is said of it
+	two       bool // the message speaks of two such things
+	counted   bool // whether it does is known
 }
 
 func (e *equipmentSet) get(item string, at int) *fact {

@@ -132,7 +132,10 @@ func (m *message) otherOfTwo(at int, item string, f *fact, what string) bool {
 	case "temp":
 		same = f.SetpointF != nil && *f.SetpointF == m.items[at].value
 	}
-	if same || !m.countsTwo(item) && !m.partedByName(item) {
+	if !f.counted { // once for all that is told of it
+		f.counted, f.two = true, m.countsTwo(item) || m.partedByName(item)
+	}
+	if same || !f.two {
 		return false
 	}
 	first := -1
