@@ -185,7 +185,7 @@ func TestRareWordings(t *testing.T) {
 
 // floorHeldBack is what the parser reaches on messages that it was not made on.
 // It says what to expect of a crew's messages; the floors above do not.
-const floorHeldBack = 0.90
+const floorHeldBack = 0.92
 
 // Messages that nobody looks at while working on the parser: they only measure.
 // Whoever reads their misses moves the file to the others and has new ones

@@ -22,6 +22,7 @@ func (m *message) flowTalk(i int) assess.Flow {
 		if m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "wholehouse") && m.items[k].seg == m.items[i].seg }) >= 0 {
 			return assess.Static // "whole house hushed"
 		}
+	case m.is(i, cHint, "uses") && strings.HasPrefix(m.text(i), "flush") && m.serviceTold(i):
 	case m.is(i, cHint, "uses"):
 		f := m.usedBy(i)
 		if f == assess.Flowing && m.troubled(i) {
@@ -30,6 +31,12 @@ func (m *message) flowTalk(i int) assess.Flow {
 		return f
 	}
 	return ""
+}
+
+// serviceTold tells whether the flush at item i is the heater's: "nobody ever flushed the
+// heater", "nadie le ha hecho flush".
+func (m *message) serviceTold(i int) bool {
+	return m.itemIn(m.items[i].sent) == "heater" || m.says(i-1, "hecho", "ever", "never") || m.says(i+1, "nunca", "ever")
 }
 
 // usedBy tells whether the water that the word at i speaks of is used by somebody, by

@@ -88,6 +88,14 @@ func topics(l labelled) (out []string) {
 			out = append(out, string(s.Item))
 		case assess.Symptom:
 			out = append(out, "symptom")
+		case assess.Plan:
+			out = append(out, "plan")
+			switch s.Action {
+			case assess.InstallTank, assess.ReplaceTank:
+				out = append(out, "expansion_tank")
+			case assess.ReplacePRV, assess.SetPRV:
+				out = append(out, "prv")
+			}
 		default:
 			return nil
 		}

@@ -21,11 +21,20 @@ func (m *message) tempRole(i int) (role, string) {
 		return roleIgnored, "temperature of water or air"
 	case heater < 0 && !asking && m.carried(it.sent) != "heater" && !(m.is(i+1, cHint, "setting") && m.heaterIn(it.sent)):
 		return roleIgnored, "temperature of something"
+	case heater < 0 && !asking && m.ownSubject(it.sent):
+		return roleIgnored, "temperature of something" // "Lake is 48 degrees"
 	case asking:
 		return roleAsked, "temperature asked about"
 	}
 	it.value = f
 	return roleTemp, "degrees"
+}
+
+// ownSubject tells whether a sentence begins with a noun of its own that is no equipment.
+func (m *message) ownSubject(s int) bool {
+	k := m.sents[s].from
+	it := &m.items[k]
+	return it.tags == nil && !it.mark && it.num == nil && !it.site && !smallWord(it.text) && !m.inList(k, listRefersBack) && be(m.text(k+1))
 }
 
 // fahrenheit returns degrees in Fahrenheit, rounded; plain degrees up to 90 are Celsius.

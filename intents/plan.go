@@ -342,6 +342,9 @@ func (m *message) failedTank() bool {
 			hi++
 		}
 		for j := lo; j <= hi; j++ {
+			if in := m.items[j].sent; in != m.items[k].sent && (m.itemIn(in) != "" && m.itemIn(in) != "expansion_tank" || m.otherSubject(j)) {
+				continue // "heater jacket rusted through. needs an expansion tank"
+			}
 			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !m.adverb(j) && !(m.is(j, cSym, "") && m.waterNear(j)) {
 				return true
 			}

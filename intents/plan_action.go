@@ -230,6 +230,10 @@ func (m *message) noJob(i int, value string) bool {
 	case "set":
 		return m.booked(i)
 	case "replace":
+		if m.says(i, "nuevo", "nueva") {
+			// "tomar lectura de nuevo", "nueva medición en 3 meses"
+			return m.text(i-1) == "de" || !m.stopAt(i+1) && !m.is(i+1, cItem, "") && !m.timeWordAt(i+1) && !m.isNum(i+1)
+		}
 		return strings.HasSuffix(m.text(i), " go") && (m.is(i+1, cDo, "") || m.is(i+1, cHint, "moveword"))
 	}
 	return false
