@@ -228,3 +228,33 @@ func TestEveryCommitWaitsForTheDisk(t *testing.T) {
 		t.Errorf("synchronous is %s, want 2: FULL", how[0])
 	}
 }
+
+// A page's size is fixed with the file: a new record has ours, an older one keeps its own,
+// and so do their backups.
+func TestAnOlderRecordKeepsItsPages(t *testing.T) {
+	for name, c := range map[string]struct {
+		file string
+		want string
+	}{
+		"new":   {filepath.Join(t.TempDir(), "new.db"), fmt.Sprintf("[%d]", pageSize)},
+		"older": {older(t, 3), "[4096]"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			db, err := Open(t.Context(), c.file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			defer db.Close()
+			say(t, db, "field/1", "61 laundry")
+			backup := filepath.Join(t.TempDir(), "backup.db")
+			if err := db.Backup(t.Context(), backup, nil); err != nil {
+				t.Fatal(err)
+			}
+			for _, file := range []string{c.file, backup} {
+				if got := lines(t, raw(t, file), "PRAGMA page_size"); got[0] != c.want {
+					t.Errorf("the pages of %s have %s bytes, want %s", filepath.Base(file), got[0], c.want)
+				}
+			}
+		})
+	}
+}
