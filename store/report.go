@@ -60,20 +60,13 @@ func (tx *Tx) DropReport(message int64) (reported bool, err error) {
 
 const dropReport = `DELETE FROM report WHERE site = (SELECT site FROM message WHERE id = ?1) AND message = ?1`
 
-// keptReading is a reading as a report's row has it.
-type keptReading struct {
-	assess.Reading
-	Side assess.Side
-	Fair assess.Fair
-}
-
-// list is the reading as the table's comment tells it.
-func (k keptReading) list() []any {
+// keptReading is a reading with its verdict as the table's comment tells it.
+func keptReading(r assess.Reading, side assess.Side, fair assess.Fair) []any {
 	peak := 0
-	if k.Peak {
+	if r.Peak {
 		peak = 1
 	}
-	return []any{k.PSI, k.Point, k.Heater, k.Flow, peak, k.When, k.Side, k.Fair}
+	return []any{r.PSI, r.Point, r.Heater, r.Flow, peak, r.When, side, fair}
 }
 
 // Judge keeps a new verdict on a report that Reports returned and its readings.
@@ -96,12 +89,12 @@ func (tx *Tx) Judge(r Report, v Verdict, read []assess.Reading, judged []assess.
 func keep(v Verdict, read []assess.Reading, judged []assess.JudgedReading) (k kept, main bool, err error) {
 	list := make([][]any, len(read))
 	for i, r := range read {
-		k := keptReading{r, assess.UnsureSide, assess.Doubtful}
+		side, fair := assess.UnsureSide, assess.Doubtful
 		if i < len(judged) {
-			k.Side, k.Fair = judged[i].Side, judged[i].Fair
+			side, fair = judged[i].Side, judged[i].Fair
 		}
-		main = main || k.Side == assess.StreetSide && k.Fair == assess.FairYes
-		list[i] = k.list()
+		main = main || side == assess.StreetSide && fair == assess.FairYes
+		list[i] = keptReading(r, side, fair)
 	}
 	readings, err := json.Marshal(list)
 	return kept{v, string(readings)}, main, err
