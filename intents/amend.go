@@ -112,7 +112,7 @@ type slip struct {
 // "actually 81", "81 not 91", "sorry rear not front", "quise decir atrás". A
 // plain new reading is none.
 func (m *message) amend() {
-	if m.ctx.Told == nil || m.frame.Site != "" || m.frame.Answer != "" || len(m.frame.Unclear) > 0 || len(m.items) > longestAmendment+6 {
+	if m.ctx.Told == nil || m.frame.Site != "" || m.frame.Answer != "" || len(m.items) > longestAmendment+6 {
 		return
 	}
 	for _, s := range m.frame.Statements {
@@ -127,11 +127,11 @@ func (m *message) amend() {
 		}
 	}
 	s, ok := m.slip()
-	if !ok {
+	if !ok || len(m.frame.Unclear) > 0 && !s.cue {
 		return
 	}
 	if list := s.amendments(m.ctx.Told.Statements); len(list) > 0 {
-		m.frame.Amends = list
+		m.frame.Amends, m.frame.Unclear = list, nil // nothing is left that belongs to neither
 		m.frame.Statements = []assess.Statement{Ask{About: AskCorrect}}
 	}
 }

@@ -31,6 +31,8 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 		{one, "i put 91 should be 81", `[{"of":0,"psi":81}]`},
 		{one, "meant 81", `[{"of":0,"psi":81}]`},
 		{one, "81 not 91", `[{"of":0,"psi":81}]`},
+		{one, "sorry that 91 was 81", `[{"of":0,"psi":81}]`},
+		{one, "perdón, el 91 era 81", `[{"of":0,"psi":81}]`},
 		{one, "81*", `[{"of":0,"psi":81}]`},
 		{one, "81 instead of 91", `[{"of":0,"psi":81}]`},
 		{one, "scratch that, 81", `[{"of":0,"psi":81}]`},

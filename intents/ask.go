@@ -138,6 +138,10 @@ func (m *message) askSentence(s int) {
 	if m.kinds.has(cAsk) {
 		m.askByPhrases(s)
 	}
+	if !se.asking && m.asksAfter(s) {
+		m.addAsk(se.from, AskHistory)
+		se.asking = true
+	}
 	if !se.asking && m.correctsByCues(s) {
 		m.addAsk(se.from, AskCorrect)
 		se.asking, se.tells = true, true

@@ -5,6 +5,15 @@ import "testing"
 // Requests in the rarer words of crews, English and Spanish. The messages are our own.
 func TestAsksBySynonyms(t *testing.T) {
 	says(t, [][2]string{
+		{"how is 402 Larkhill Rd doing", "ask history"},
+		{"hows 12 Elm St", "ask history"},
+		{"what about 402 Larkhill Rd?", "ask history"},
+		{"status of 12 Elm St", "ask history"},
+		{"any update on 12 Elm St", "ask history"},
+		{"whats up with 14 Elm St", "ask history"},
+		{"¿cómo va 12 Elm St?", "ask history"},
+		{"how about friday for 12 Elm St", "ask none"},
+		{"hows the wife, 12 Elm St", "ask none"},
 		{"ok when was the heater flushed at 2041 Tamarack Dr", "ask history"},
 		{"does 14 Elm St have a prv", "ask history"},
 		{"ok what's the deal with 14 Elm St", "ask history"},

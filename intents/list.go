@@ -71,6 +71,8 @@ const (
 	listSlipMore                 // "and": more than a correction
 	listSinceThen                // "house 1998", "since 2009": before a year of something else
 	listBeforeClock              // "arrived 7 50"
+	listHowIs                    // "how's 12 Elm"
+	listAfterHouse               // "doing", "these days": beside a house that is asked after
 	lists                        // how many there are
 )
 
@@ -93,6 +95,7 @@ var listNames = [lists]string{
 	listOpen: "open", listShut: "shut",
 	listSlipDenies: "slipdenies", listSlipWrote: "slipwrote", listSlipShould: "slipshould", listSlipSorry: "slipsorry",
 	listSlipMore: "slipmore", listSinceThen: "sincethen", listBeforeClock: "beforeclock",
+	listHowIs: "howis", listAfterHouse: "afterhouse",
 }
 
 // addList keeps the words of a list line.

@@ -11,6 +11,7 @@ import (
 
 // amendments finds what of the report the slip puts right.
 func (s slip) amendments(told []assess.Statement) []Amendment {
+	s.toldWrong(told)
 	var right, wrong value
 	wrongs := 0
 	for _, v := range s.values {
@@ -48,6 +49,17 @@ func (s slip) amendments(told []assess.Statement) []Amendment {
 		return completes(told, right)
 	}
 	return right.instead(told, wrong)
+}
+
+// toldWrong takes the first of two pressures for the wrong one where it is what was told:
+// "sorry that 138 was 118".
+func (s slip) toldWrong(told []assess.Statement) {
+	if !s.cue || !s.was || len(s.values) != 2 || !s.values[0].num || !s.values[1].num || s.values[0].wrong || s.values[1].wrong {
+		return
+	}
+	s.values[0].wrong = slices.ContainsFunc(readingsIn(told), func(i int) bool {
+		return math.Abs(told[i].(assess.Reading).PSI-s.values[0].psi) < 0.06
+	})
 }
 
 // readingsIn returns the indices of the readings among a report's statements.

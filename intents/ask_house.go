@@ -1,0 +1,32 @@
+package intents
+
+// asksAfter reads a question after a house that names nothing of it: "how is 402 Larkhill
+// doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
+func (m *message) asksAfter(s int) bool {
+	se := &m.sents[s]
+	if !m.namesHouse(s) || !m.shortSentence(s, 6) {
+		return false
+	}
+	opened := false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.site || it.mark || m.inList(i, listAfterHouse):
+		case !opened && m.inList(i, listHowIs):
+			opened = true
+		default:
+			return false
+		}
+	}
+	return opened
+}
+
+// namesHouse tells whether a sentence names a house.
+func (m *message) namesHouse(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].site {
+			return true
+		}
+	}
+	return false
+}
