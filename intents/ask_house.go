@@ -4,7 +4,7 @@ package intents
 // doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
 func (m *message) asksAfter(s int) bool {
 	se := &m.sents[s]
-	if !m.namesHouse(s) || !m.shortSentence(s, 6) {
+	if !m.siteIn(s, func(int) bool { return true }) || !m.shortSentence(s, 6) {
 		return false
 	}
 	opened := false
@@ -19,14 +19,4 @@ func (m *message) asksAfter(s int) bool {
 		}
 	}
 	return opened
-}
-
-// namesHouse tells whether a sentence names a house.
-func (m *message) namesHouse(s int) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.items[i].site {
-			return true
-		}
-	}
-	return false
 }
