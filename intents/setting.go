@@ -123,36 +123,66 @@ var dialOpener = opener{words: []string{
 	"keep", "keeps", "kept",
 }}
 
+// settingRules tell in turn whether a number is what a regulator or a thermostat is set to.
+var settingRules = [...]func(m *message, i int) (role, string, bool){
+	(*message).leftWith,
+	(*message).setBehind,
+	(*message).setBoth,
+	(*message).leftAtRole,
+	(*message).setToRole,
+	(*message).setLastRole,
+	(*message).thermostatRole,
+	(*message).screwRole,
+	(*message).dialRole,
+	(*message).settingNamed,
+}
+
 // settingRole tells whether a number is what a regulator or a thermostat is set to.
 func (m *message) settingRole(i int) (role, string, bool) {
-	it := &m.items[i]
-	topic, at := m.topicBefore(i)
-	if r, why, ok := m.leftWith(i); ok {
-		return r, why, true
+	for _, rule := range settingRules {
+		if r, why, ok := rule(m, i); ok {
+			return r, why, true
+		}
 	}
-	if m.text(i+1) == "preset" && m.settingLike(i) && topic == "prv" {
+	return roleNone, "", false
+}
+
+// setBehind reads a setting with the word behind it: "PRV 55# set".
+func (m *message) setBehind(i int) (role, string, bool) {
+	if topic, _ := m.topicBefore(i); m.text(i+1) == "preset" && m.settingLike(i) && topic == "prv" {
 		return roleSetting, "preset", true // "PRV 3/4 2014 50psi preset"
 	}
+	alone := i+2 >= len(m.items) || m.items[i+2].mark
+	return roleSetting, "setting behind it", m.is(i-1, cItem, "prv") && m.says(i+1, "set", "setting") && alone && !m.bothSetTo(i)
+}
+
+// setBoth reads what two things were set to: "prv and tank both at 60".
+func (m *message) setBoth(i int) (role, string, bool) {
 	if m.bothSetTo(i) {
 		return roleTo, "both at", true
 	}
-	if m.is(i-1, cItem, "prv") && (m.text(i+1) == "set" || m.text(i+1) == "setting") && (i+2 >= len(m.items) || m.items[i+2].mark) {
-		return roleSetting, "setting behind it", true // "PRV 55# set"
+	v := m.bothDeeds(i)
+	if v == nil {
+		return roleNone, "", false
 	}
-	if v := m.bothDeeds(i); v != nil {
+	m.items[i].owner = v.at + 1
+	return roleTo, bothAt, true
+}
+
+// leftAtRole reads what a part was left at: "le instalé reguladora, no tenía, quedó en 62".
+func (m *message) leftAtRole(i int) (role, string, bool) {
+	if !m.leftAt(i) {
+		return roleNone, "", false
+	}
+	it := &m.items[i]
+	v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged")
+	if v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) &&
+		!m.pointInClause(i) && !m.points(i) {
 		it.owner = v.at + 1
-		return roleTo, bothAt, true
+		return roleTo, "left at", true
 	}
-	if m.leftAt(i) {
-		// "le instalé reguladora, no tenía, quedó en 62"
-		v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged")
-		if v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) &&
-			!m.pointInClause(i) && !m.points(i) {
-			it.owner = v.at + 1
-			return roleTo, "left at", true
-		}
-	}
-	if m.leftAt(i) && topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) &&
+	topic, at := m.topicBefore(i)
+	if topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) &&
 		m.verbLeft(i, 20, "set", "replaced", "installed", "rebuilt") == nil {
 		if v := m.deedBefore(i, "prv"); v != nil {
 			it.owner = v.at + 1
@@ -161,123 +191,147 @@ func (m *message) settingRole(i int) (role, string, bool) {
 		return roleSetting, "the regulator left at", true // "el prv quedó en 65"
 	}
 	ofPart := (topic == "prv" || topic == "expansion_tank") && at == i-3 && m.isMark(i-2, ",") && len(m.verbs) == 0
-	if ofPart && m.leftAt(i) && m.closes(i) && !m.pointInClause(i) {
+	if ofPart && m.closes(i) && !m.pointInClause(i) {
 		m.askPlace(i)
 		return roleIgnored, "left at, of no work told", true // "le cobré la reguladora y el tanque, quedó en 60"
 	}
-	if v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt"); v != nil && m.numsBetween(v.at, i) == 0 && m.clear(v.at, i) {
-		if v.what == "set" {
-			obj := v.object
-			if at > v.at || obj == "" {
-				obj = topic
-			}
-			if obj == "" {
-				obj = m.carried(it.sent)
-			}
-			adjacent := v.at == i-1 || m.is(i-1, cItem, "prv") && i-1 <= v.at+2 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
-			n := m.nextNum(i)
-			alone := n < 0 || m.clauseStart(n) != m.clauseStart(i)
-			gauged := !m.prepBefore(i) && m.pointAt(i+1) && alone && m.text(i-1) != "set" // "reg shot, 0 adj. 131 rear"
-			if adjacent && !gauged && !(m.verbTurn(v.at) && !m.prepBefore(i)) {
-				if obj == "heater" && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit) {
-					return roleTemp, "heater set to", true
-				}
-				if v.planned || v.negated {
-					return roleIgnored, "planned setting", true
-				}
-				if obj == "expansion_tank" {
-					if v.state {
-						return roleCharge, "tank set at", true
-					}
-					v.what, v.object = "charged", obj
-					it.owner = v.at + 1
-					return roleTo, "tank set to", true
-				}
-				if obj == "heater" {
-					obj = "prv"
-				}
-				if v.state {
-					return roleSetting, "is set to", true
-				}
-				it.owner = v.at + 1
-				return roleTo, "set to", true
-			}
-		} else if v.done && m.prepBefore(i) && (v.object == "prv" || v.object == "expansion_tank") && m.text(i-1) != "at" && m.text(i-1) != ":" {
-			it.owner = v.at + 1
-			return roleTo, v.what + " to", true
-		}
+	return roleNone, "", false
+}
+
+// setToRole reads the number that a deed leads to: "set the prv to 60".
+func (m *message) setToRole(i int) (role, string, bool) {
+	v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt")
+	switch {
+	case v == nil || m.numsBetween(v.at, i) > 0 || !m.clear(v.at, i):
+		return roleNone, "", false
+	case v.what == "set":
+		return m.setVerbRole(v, i)
+	case v.done && m.prepBefore(i) && (v.object == "prv" || v.object == "expansion_tank") && m.text(i-1) != "at" && m.text(i-1) != ":":
+		m.items[i].owner = v.at + 1
+		return roleTo, v.what + " to", true
 	}
-	if v := m.verbLeft(i, 16, "replaced", "installed"); v != nil && v.done && m.setLast(v, i) {
+	return roleNone, "", false
+}
+
+// setVerbRole reads the number behind a verb of setting, by what it sets.
+func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
+	it := &m.items[i]
+	obj := v.object
+	if topic, at := m.topicBefore(i); at > v.at || obj == "" {
+		obj = topic
+	}
+	if obj == "" {
+		obj = m.carried(it.sent)
+	}
+	adjacent := v.at == i-1 || m.is(i-1, cItem, "prv") && i-1 <= v.at+2 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
+	n := m.nextNum(i)
+	alone := n < 0 || m.clauseStart(n) != m.clauseStart(i)
+	gauged := !m.prepBefore(i) && m.pointAt(i+1) && alone && m.text(i-1) != "set" // "reg shot, 0 adj. 131 rear"
+	switch {
+	case !adjacent || gauged || m.verbTurn(v.at) && !m.prepBefore(i):
+		return roleNone, "", false
+	case obj == "heater" && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit):
+		return roleTemp, "heater set to", true
+	case v.planned || v.negated:
+		return roleIgnored, "planned setting", true
+	case obj == "expansion_tank" && v.state:
+		return roleCharge, "tank set at", true
+	case obj == "expansion_tank":
+		v.what, v.object = "charged", obj
 		it.owner = v.at + 1
-		return roleTo, v.what + ", at", true
+		return roleTo, "tank set to", true
+	case v.state:
+		return roleSetting, "is set to", true
 	}
-	if at >= 0 && topic == "heater" && it.unit == "" && it.value >= 90 && it.value <= 180 && m.items[at].seg == it.seg {
-		if m.left(i, 6, false, func(k int) bool {
-			switch m.text(k) {
-			case "temp":
-				return !m.pointAt(i+1) && !m.pointAt(i+2) // "wh temp 118 at tub"
-			case "sp", "thermostat", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
-				return true
-			}
-			return false
-		}) >= 0 {
-			return roleTemp, "thermostat", true
+	it.owner = v.at + 1
+	return roleTo, "set to", true
+}
+
+// setLastRole reads the setting told last of a new part.
+func (m *message) setLastRole(i int) (role, string, bool) {
+	v := m.verbLeft(i, 16, "replaced", "installed")
+	if v == nil || !v.done || !m.setLast(v, i) {
+		return roleNone, "", false
+	}
+	m.items[i].owner = v.at + 1
+	return roleTo, v.what + ", at", true
+}
+
+// thermostatRole reads degrees without their unit beside a heater or its dial: "wh sp 120",
+// "they keep the heater at 120".
+func (m *message) thermostatRole(i int) (role, string, bool) {
+	it := &m.items[i]
+	if it.unit != "" || it.value < 90 || it.value > 180 {
+		return roleNone, "", false
+	}
+	topic, at := m.topicBefore(i)
+	if topic == "heater" && at >= 0 && m.items[at].seg == it.seg && m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "temp":
+			return !m.pointAt(i+1) && !m.pointAt(i+2) // "wh temp 118 at tub"
+		case "sp", "thermostat", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
+			return true
 		}
+		return false
+	}) >= 0 {
+		return roleTemp, "thermostat", true
 	}
-	if topic == "heater" && it.unit == "" && it.value >= 100 && it.value <= 160 {
+	if topic == "heater" && it.value >= 100 && it.value <= 160 {
 		if k := m.left(i, 5, false, func(k int) bool { return m.says(k, "keep", "keeps", "kept") }); k >= 0 && k < at && !m.pointInClause(i) {
-			return roleTemp, "kept at", true // "they keep the heater at 120"
+			return roleTemp, "kept at", true
 		}
 	}
-	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.right(i, 4, false, func(k int) bool {
-		t := m.text(k)
-		return t == "thermostat" || t == "termostato" || t == "tstat" || t == "setpoint" || t == "set point" || t == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
-	}) >= 0 {
-		return roleTemp, "thermostat", true
-	}
-	if it.unit == "" && it.value >= 90 && it.value <= 180 && m.left(i, 3, false, func(k int) bool {
-		t := m.text(k)
-		return t == "setpoint" || t == "set point" || t == "thermostat" || t == "termostato"
-	}) >= 0 {
-		return roleTemp, "thermostat", true
-	}
-	// "la reguladora está en 65 según el tornillo"
-	if topic == "prv" && m.right(i, 4, false, func(k int) bool {
-		t := m.text(k)
-		return t == "tornillo" || t == "screw" || t == "perilla"
-	}) >= 0 && !m.pointInClause(i) {
+	behind := m.right(i, 4, false, func(k int) bool {
+		return m.says(k, "thermostat", "termostato", "tstat", "setpoint", "set point") || m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
+	})
+	before := m.left(i, 3, false, func(k int) bool { return m.says(k, "setpoint", "set point", "thermostat", "termostato") })
+	return roleTemp, "thermostat", behind >= 0 || before >= 0
+}
+
+// screwRole reads "la reguladora está en 65 según el tornillo", "PRV 55 psi set."
+func (m *message) screwRole(i int) (role, string, bool) {
+	topic, _ := m.topicBefore(i)
+	if topic == "prv" && m.right(i, 4, false, func(k int) bool { return m.says(k, "tornillo", "screw", "perilla") }) >= 0 && !m.pointInClause(i) {
 		return roleSetting, "by its screw", true
 	}
-	// "PRV 55 psi set."
-	if m.text(i+1) == "set" && m.closes(i+1) && pressureUnit(it.unit) && m.is(i-1, cItem, "prv") {
-		return roleSetting, "… set", true
+	return roleSetting, "… set", m.text(i+1) == "set" && m.closes(i+1) && pressureUnit(m.items[i].unit) && m.is(i-1, cItem, "prv")
+}
+
+// dialRole reads "drain valve brass, t-stat 125", "heater is 50 gal gas, dial at 120".
+func (m *message) dialRole(i int) (role, string, bool) {
+	it := &m.items[i]
+	if !it.within(100, 160) {
+		return roleNone, "", false
 	}
-	// "drain valve brass, t-stat 125"
-	if m.plainThermostat(i-1) && it.within(100, 160) {
+	if m.plainThermostat(i - 1) {
 		return roleTemp, "thermostat", true
 	}
-	// "heater is 50 gal gas, dial at 120"
 	dial := m.leftTag(i, 3, cPart, "thermostat")
-	if dial >= 0 && m.items[dial].seg == it.seg && it.within(100, 160) && !m.pointInClause(i) &&
-		(m.plainThermostat(dial) || m.heaterIn(it.sent) || m.carried(it.sent) == "heater") && (m.prepBefore(i) || m.says(i-1, "reads", "says", "shows", "is")) {
-		return roleTemp, "thermostat", true
-	}
+	return roleTemp, "thermostat", dial >= 0 && m.items[dial].seg == it.seg && !m.pointInClause(i) &&
+		(m.plainThermostat(dial) || m.heaterIn(it.sent) || m.carried(it.sent) == "heater") &&
+		(m.prepBefore(i) || m.says(i-1, "reads", "says", "shows", "is"))
+}
+
+// settingNamed reads "prv setting 60", "reguladora a 60".
+func (m *message) settingNamed(i int) (role, string, bool) {
 	if m.settingWord(i) {
 		return roleSetting, "a word of setting", true
 	}
-	// "prv setting 60", "reguladora a 60"
-	if topic == "prv" && at >= 0 && !m.is(i-1, cHint, "shift") && (m.items[at].seg == it.seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
-		if m.left(i, 3, false, func(k int) bool {
-			t := m.text(k)
-			return oneOf(t, "setting", "set pressure", "setpoint", "set point", "dial", "calibrada", "ajustada", "calibrado", "sp")
-		}) >= 0 || at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i)) {
-			if m.left(at, 4, false, func(k int) bool { return m.is(k, cDo, "set") && !m.is(k, cDid, "") }) >= 0 {
-				return roleIgnored, "planned setting", true // "mañana le bajo a la reguladora a 60"
-			}
-			return roleSetting, "setting", true
-		}
+	topic, at := m.topicBefore(i)
+	if topic != "prv" || at < 0 || m.is(i-1, cHint, "shift") ||
+		!(m.items[at].seg == m.items[i].seg && i-at <= 4 || i-at <= 7 && m.factualRun(at, m.labelBefore(i-1))) {
+		return roleNone, "", false
 	}
-	return 0, "", false
+	named := m.left(i, 3, false, func(k int) bool {
+		return m.says(k, "setting", "set pressure", "setpoint", "set point", "dial", "calibrada", "ajustada", "calibrado", "sp")
+	}) >= 0
+	if !named && !(at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i))) {
+		return roleNone, "", false
+	}
+	if m.left(at, 4, false, func(k int) bool { return m.is(k, cDo, "set") && !m.is(k, cDid, "") }) >= 0 {
+		return roleIgnored, "planned setting", true // "mañana le bajo a la reguladora a 60"
+	}
+	return roleSetting, "setting", true
 }
 
 // verbTurn are verbs of setting that need "to" before the number they lead to.
