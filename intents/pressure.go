@@ -36,29 +36,8 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why, ok := m.anotherKind(i); ok {
 		return roleIgnored, why
 	}
-	settings := len(m.verbs) > 0 || !m.shut(settingGate) // something may be set
-	// from X to Y
-	if r, why, ok := m.dialled(i); ok {
+	if r, why, ok := m.ofPartRole(i); ok {
 		return r, why
-	}
-	if settings {
-		if r, why, ok := m.fromTo(i); ok {
-			return r, why
-		}
-		// air of a tank
-		if r, why, ok := m.changedTo(i); ok {
-			return r, why
-		}
-	}
-	if settings && (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
-		if r, why, ok := m.chargeRole(i); ok {
-			return r, why
-		}
-	}
-	if settings || m.holdsKey(keyDial) || !m.shut(settingWordGate) {
-		if r, why, ok := m.settingRole(i); ok {
-			return r, why
-		}
 	}
 	if why, ok := m.dropOrTarget(i); ok {
 		return roleIgnored, why
@@ -98,38 +77,56 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.pointNear(i) || m.text(i+1) == "same" && it.value >= leastPSI && m.has(cPoint, "") {
 		return roleReading, "test point beside it"
 	}
-	// counts
-	if i+1 < len(m.items) && m.is(i+1, cFlowing, "") && it.value <= 4 {
-		return roleIgnored, "count"
+	return m.pointlessRole(i)
+}
+
+// ofPartRole decides a number that tells of a part: what it is set to, or was set from and
+// to, and the air of a tank.
+func (m *message) ofPartRole(i int) (role, string, bool) {
+	settings := len(m.verbs) > 0 || !m.shut(settingGate) // something may be set
+	if r, why, ok := m.dialled(i); ok {
+		return r, why, true
 	}
-	if it.value <= 200 && m.readingCue(i) {
-		return roleReading, "word of measuring"
-	}
-	if it.value <= 19 && !it.num.words && !it.decimal() {
-		if !(it.value == 0) {
-			return roleIgnored, "too small without a unit or a point"
+	if settings {
+		if r, why, ok := m.fromTo(i); ok {
+			return r, why, true
+		}
+		if r, why, ok := m.changedTo(i); ok {
+			return r, why, true
 		}
 	}
-	if it.value > 200 {
+	if settings && (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
+		if r, why, ok := m.chargeRole(i); ok {
+			return r, why, true
+		}
+	}
+	if settings || m.holdsKey(keyDial) || !m.shut(settingWordGate) {
+		return m.settingRole(i)
+	}
+	return roleNone, "", false
+}
+
+// pointlessRole decides a number without a unit and a test point.
+func (m *message) pointlessRole(i int) (role, string) {
+	it := &m.items[i]
+	switch {
+	case i+1 < len(m.items) && m.is(i+1, cFlowing, "") && it.value <= 4:
+		return roleIgnored, "count"
+	case it.value <= 200 && m.readingCue(i):
+		return roleReading, "word of measuring"
+	case it.value > 200:
 		return roleIgnored, "too large without a unit or a point"
-	}
-	if it.value < 15 {
+	case it.value < 15, it.value <= 19 && !it.num.words && !it.decimal():
 		return roleIgnored, "too small without a unit or a point"
-	}
-	if m.hasAsk(AskCorrect) && it.value <= 200 {
+	case m.hasAsk(AskCorrect):
 		return roleReading, "the right value"
-	}
-	// an unknown noun right after it counts something else
-	if m.unknownNoun(i + 1) {
+	case m.unknownNoun(i + 1): // it counts something else
 		return roleIgnored, "counts " + m.text(i+1)
-	}
-	if p := m.text(i - 1); oneOf(p, "a", "an", "una") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "moves") }) < 0 {
+	case m.says(i-1, "a", "an", "una") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "moves") }) < 0:
 		return roleIgnored, "names a thing" // "a 40 not a 50"
-	}
-	if m.inSeries(i) {
+	case m.inSeries(i):
 		return roleReading, "one of a series"
-	}
-	if m.tradeNear(i) {
+	case m.tradeNear(i):
 		return roleReading, "among terms of the trade"
 	}
 	return roleIgnored, "nothing says that it is a pressure"
