@@ -45,6 +45,11 @@ func (m *message) answer() string {
 	if m.frame.Site != "" {
 		return theHouse(q.MightBe, assess.Site{Line: m.frame.Site, Town: m.frame.Town, Postcode: m.frame.Postcode})
 	}
+	if q.MightBe[0] == itIsPressure {
+		if tap := m.tapAnswered(); tap != "" {
+			return q.Span + " " + tap
+		}
+	}
 	said := strings.ToLower(strings.Trim(m.clean.text, " .!\n"))
 	for _, o := range q.MightBe {
 		if strings.EqualFold(o, said) {
@@ -69,6 +74,23 @@ func theHouse(options []string, named assess.Site) string {
 		fit = o
 	}
 	return fit
+}
+
+// itIsPressure is the first answer to whether a number is a pressure and at which tap.
+const itIsPressure = "pressure"
+
+// tapAnswered is the tap that an answer names and nothing else: "rear tap", "yes, at the tub".
+func (m *message) tapAnswered() string {
+	var tap []string
+	for i := range m.items {
+		switch it := &m.items[i]; {
+		case it.point != "" || m.is(i, cPlace, "") || m.is(i, cPoint, "") || m.is(i, cBibb, ""):
+			tap = append(tap, it.text)
+		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure:
+			return ""
+		}
+	}
+	return strings.Join(tap, " ")
 }
 
 // numberAnswered is the one pressure that an answer gives, in psi.
@@ -279,6 +301,9 @@ func (p *Parser) Answered(text string, ctx Context, q Unclear, answer string) (F
 	at := findWords(text, q.Span)
 	if at < 0 {
 		return Frame{}, false
+	}
+	if answer == itIsPressure {
+		answer = q.Span + " house pressure" // else it would be asked about again
 	}
 	after := text[at+len(q.Span):]
 	if len(q.MightBe) > 0 && isHouse(answer) && strings.HasPrefix(after, " ") && len(after) > 1 && isDigit(after[1]) {

@@ -68,5 +68,5 @@ func (m *message) askWarm(i int) {
 	if m.spanish() {
 		ask = "¿" + span + " es la presión o la temperatura del agua?"
 	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"pressure", "temperature"}, Ask: ask})
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{itIsPressure, "temperature"}, Ask: ask})
 }

@@ -96,5 +96,5 @@ func (m *message) askPlace(i int) {
 	if m.spanish() {
 		ask = "¿" + span + " es una presión que mediste, y en qué llave?"
 	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"pressure", "other number"}, Ask: ask})
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{itIsPressure, "other number"}, Ask: ask})
 }

@@ -40,7 +40,20 @@ func (t *turn) openQuestion() (store.Question, *store.Question, error) {
 	if err != nil || !found {
 		return q, nil, err
 	}
+	if passed, err := t.wentOn(q); passed || err != nil {
+		return store.Question{}, nil, err
+	}
 	return q, &q, nil
+}
+
+// wentOn tells whether the person has reported on another house since a question
+// about one was put in another thread: what is said now is of the house in hand.
+func (t *turn) wentOn(q store.Question) (bool, error) {
+	if q.Thread == t.m.Thread || t.person.Site == 0 || !t.person.SiteAt.After(q.At) {
+		return false, nil
+	}
+	about, found, err := t.siteOfMessage(q.Message)
+	return found && about.ID != t.person.Site, err
 }
 
 // asking is a question of ours as the parser knows it: what can be answered.
