@@ -75,6 +75,9 @@ func (m *message) lackedLater(items []mentionOf) {
 		if !(m.is(i, cAbsent, "") && refersBack(m.text(i)) || m.bareDont(i)) || m.sents[m.items[i].sent].asking {
 			continue
 		}
+		if m.isMark(i-1, ":") && i > 1 && m.items[i-2].num == nil && !m.is(i-2, cItem, "") {
+			continue // "tank dead, fix: none yet" tells of the fix
+		}
 		for k := len(items) - 1; k >= 0; k-- {
 			x := items[k]
 			if x.at > i || x.item == "gauge" || x.item == "drain_valve" || x.item == "heater" {

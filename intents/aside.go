@@ -40,7 +40,8 @@ func (m *message) asides() {
 			continue // "heater at the tire shop, 14 Maple"
 		}
 		others := func(k int) bool { return m.items[k].seg != seg }
-		whole := (v == "all" && !known && !m.measures(s, others) || !m.acts(s, others)) && !m.anyIn(s, others, reported)
+		whole := (v == "all" && !known && !m.measures(s, others) || !m.acts(s, others)) && !m.anyIn(s, others, reported) &&
+			!(m.anyIn(s, others, setOf(cColor)) && m.anyIn(s, others, setOf(cWater))) // "red dirt on my truck, orange water too"
 		for k := se.from; k < se.to; k++ {
 			if whole || m.items[k].seg == seg {
 				m.mute(k)

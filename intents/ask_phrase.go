@@ -178,7 +178,7 @@ func (m *message) askReport(p askPhrase) {
 	switch {
 	case p.reading:
 		return
-	case m.anyReadingLike() && (!request || p.begins && !se.question && p.at == se.from):
+	case m.anyReadingLike() && !m.sheetBehind(p) && (!request || p.begins && !se.question && p.at == se.from):
 		return // a head line: "Report for 12 Elm St."
 	case m.meets(p.at+1, symptomTalk):
 		return // "reporte de agua negra"
@@ -191,6 +191,20 @@ func (m *message) askReport(p askPhrase) {
 		return
 	}
 	m.noteAsk(p, AskReport)
+}
+
+// sheetBehind tells whether a sentence behind what was measured names nothing but somebody's
+// sheet: "72 psi side spigot. handout for the customer pls".
+func (m *message) sheetBehind(p askPhrase) bool {
+	if p.s == 0 || !m.shortSentence(p.s, 5) || m.sents[p.s].header >= 0 || !m.cuesAround(p).has(cuePerson) {
+		return false
+	}
+	for s := range p.s {
+		if m.readingLike(s) {
+			return true
+		}
+	}
+	return false
 }
 
 func (m *message) askSummary(p askPhrase) {

@@ -10,10 +10,21 @@ import (
 // the sheet".
 func (m *message) splitQuestions() {
 	for s := 0; s < len(m.sents); s++ {
+		if i := m.prefaced(m.sents[s]); i > 0 {
+			rest := m.sents[s]
+			rest.from = i + 1
+			m.sents[s].to, m.sents[s].question = i+1, false
+			m.sents = slices.Insert(m.sents, s+1, rest)
+			continue
+		}
 		se := m.sents[s]
 		wh, asks := m.asksFirst(se)
 		if !asks {
-			if i := m.toldThenAsked(se); i > 0 {
+			i := m.toldThenAsked(se)
+			if i == 0 {
+				i = m.doneThenNext(se)
+			}
+			if i > 0 {
 				told, asked := se, se
 				told.to, asked.from, told.question = i+1, i+1, false
 				m.sents[s] = told
@@ -37,6 +48,34 @@ func (m *message) splitQuestions() {
 	}
 }
 
+// prefaced returns the mark behind a few words that open a sentence before it asks or orders:
+// "not today, remind me again tmrw", "morning bot / what falls on the 18th"; and that behind a
+// lone order to take back: "unsend, gauge wasn't even on the tap". It returns 0 for none.
+func (m *message) prefaced(se sentence) int {
+	removes := false
+	for i := se.from; i < se.from+5 && i+1 < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.num != nil || it.site || it.kinds.meets(factual):
+			return 0
+		case !it.mark:
+			removes = removes || i == se.from && m.wordCues(it.tok).has(cueRemove)
+			continue
+		case i == se.from || !m.says(i, ",", "/", "|", "-"):
+			return 0
+		}
+		next := &m.items[i+1]
+		if removes && i == se.from+1 && se.from == 0 || next.kinds.has(cAsk) || !next.mark && m.wordCues(next.tok).has(cueWh) {
+			return i
+		}
+		return 0
+	}
+	return 0
+}
+
+// factual are classes of what a report tells.
+var factual = setOf(cItem, cSym, cColor, cDid, cDo, cState, cStatic, cFlowing, cAsk)
+
 // asksFirst tells whether the first word of a sentence that adds something asks
 // or orders, and whether it is a question word.
 func (m *message) asksFirst(se sentence) (wh, asks bool) {
@@ -56,16 +95,16 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 	return false, false
 }
 
-// toldThenAsked returns the comma after which a sentence that first tells what was
-// measured or seen goes on to ask: "82 at the back tap, did we get the same last visit?",
-// "water's orange on the hot side, what have we seen there before". It returns 0 for none.
+// toldThenAsked returns the end of what a sentence tells before it goes on to ask or to order:
+// "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
+// homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	tells, measured, at := false, false, false
+	tells, measured, at, sized, some := false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]
 		switch {
 		case it.kinds.has(cItem) && !m.is(i, cItem, "heater") || it.num != nil && it.unit == "gal":
-			return 0 // what is told goes with the question: "40 gal, 60 psi, what tank"
+			sized = true
 		case it.num != nil && it.value >= 20 && !it.num.money && !it.num.time:
 			measured = true
 			at = at || pressureUnit(it.unit)
@@ -74,21 +113,81 @@ func (m *message) toldThenAsked(se sentence) int {
 		case it.kinds.has(cSym), it.kinds.has(cColor):
 			tells = true
 		}
-		if m.text(i) != "," || !(tells || measured && at) {
+		some = some || it.kinds.has(cItem) || it.num != nil
+		if !it.mark && !m.said(i, keyJoins) || !(some || tells) || !m.partsClauses(i) {
 			continue
 		}
-		if m.turnsToAsk(i+1) && m.right(i, se.to, true, m.isNum) < 0 {
+		k := i + 1
+		for k+1 < se.to && (m.said(k, keyJoins) || m.says(k, "also", "now", "then", "luego")) {
+			k++
+		}
+		asks := m.ordersSheet(k, se.to) ||
+			(tells || measured && at) && m.turnsToAsk(k) && (!sized || m.asksPast(k, se.to)) // not "40 gal, 60 psi, what tank"
+		if !asks || m.right(k-1, se.to, true, m.isNum) >= 0 {
+			continue
+		}
+		return i
+	}
+	return 0
+}
+
+// doneThenNext returns the end of a clause that says a follow-up is done where the next one
+// follows: "recheck done at 12 Elm, next one in 6 months". It returns 0 for none.
+func (m *message) doneThenNext(se sentence) int {
+	if !m.kinds.has(cAsk) {
+		return 0
+	}
+	done := false
+	for i := se.from; i+2 < se.to; i++ {
+		done = done || m.is(i, cAsk, "done")
+		if done && m.partsClauses(i) && (m.says(i+1, "next", "next one", "see", "again") || m.is(i+1, cDo, "recheck")) && m.right(i, se.to, true, m.timeSpan) >= 0 {
 			return i
 		}
 	}
 	return 0
 }
 
-// tellsAfter tells whether the comma at item i ends a question or an order and somebody's
-// complaint follows: "plot all we have on 44 Oak, she says the pressure surges all day".
+// timeSpan tells whether item k is a number of days or longer spans, or such a span's name.
+func (m *message) timeSpan(k int) bool {
+	u, ok := m.val(k, cUnit)
+	return m.isNum(k) && unitDays(m.items[k].unit) > 0 || ok && unitDays(u) > 0
+}
+
+// partsClauses tells whether item i may end a clause: a comma, "and".
+func (m *message) partsClauses(i int) bool {
+	return m.says(i, ",", "/", "|", "-") || m.said(i, keyJoins)
+}
+
+// ordersSheet tells whether a clause that begins at item i orders the customer's sheet: "send
+// me the customer sheet", "the sheet for the homeowner please".
+func (m *message) ordersSheet(i, to int) bool {
+	for k := i; k < to && k < i+5 && !m.items[k].mark; k++ {
+		if m.is(k, cAsk, "report") {
+			return k == i || m.is(i, cDeterminer, "") || m.wordCues(m.items[i].tok)&cues(cueShow, cueMake) != 0
+		}
+	}
+	return false
+}
+
+// asksPast tells whether the question in items i..to is about what is on record: "what did we
+// get there before", not "what size".
+func (m *message) asksPast(i, to int) bool {
+	for k := i; k < to; k++ {
+		if m.wordCues(m.items[k].tok)&cues(cuePast, cueRecord) != 0 || m.is(k, cAsk, "history") || m.is(k, cAsk, "next_check") {
+			return true
+		}
+	}
+	return false
+}
+
+// tellsAfter tells whether item i ends a question or an order and somebody's complaint
+// follows: "plot all we have on 44 Oak, she says the pressure surges all day".
 func (m *message) tellsAfter(i, to int) bool {
-	if m.text(i) != "," {
+	if !m.partsClauses(i) {
 		return false
+	}
+	if m.said(i+1, keyJoins) {
+		i++
 	}
 	who, _, _ := strings.Cut(m.text(i+1), " ")
 	switch who {
@@ -111,7 +210,7 @@ func (m *message) tellsAfter(i, to int) bool {
 // log 69 at the side bib".
 func (m *message) measuredAfter(from, i, to int) bool {
 	also := m.text(i) == "also" || m.text(i) == "and" && m.text(i+1) == "also"
-	if !also && (m.text(i) != "," || !m.is(from, cAsk, "snooze")) {
+	if !also && (!m.partsClauses(i) || !m.is(from, cAsk, "snooze")) {
 		return false
 	}
 	number, at := false, false

@@ -191,6 +191,7 @@ func (m *message) correctsByCues(s int) bool {
 		return s == 0 || !m.readingBefore(se.from)
 	}
 	opener, amending := true, false
+	bare := se.numbers == 0 && set&cues(cueSent, cueLast) != 0 && set&cues(cueItem, cueFollow, cueSite) == 0 // "correct the last one. it was 68 at the kitchen"
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
@@ -201,7 +202,7 @@ func (m *message) correctsByCues(s int) bool {
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			c := m.wordCues(k)
-			if c.has(cueMistake) || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
+			if c.has(cueMistake) || opener && c.has(cueAmend) && bare || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
 			amending = amending || opener && (c.has(cueAmend) || m.jotsDown(k)) // "put down 77 for the tub, I had it wrong"

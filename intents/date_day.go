@@ -127,8 +127,8 @@ func (m *message) spokenDay(i int) (assess.Date, int) {
 	if !m.says(i-2, "on", "by", "for", "until", "till", "due") || m.countsThing(i+1) || m.says(i+1, "one", "of") {
 		return assess.Date{}, 0
 	}
-	if m.is(i+1, cItem, "") || m.pointAt(i+1) {
-		return assess.Date{}, 0 // "on the second tank"
+	if m.is(i+1, cItem, "") || m.pointAt(i+1) || m.unknownNoun(i+1) {
+		return assess.Date{}, 0 // "on the second tank", "on the first draw"
 	}
 	return m.dayOfMonth(day), 1
 }

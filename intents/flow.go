@@ -28,7 +28,13 @@ func (m *message) flows() {
 	}
 	for k := range m.readings {
 		r := &m.readings[k]
-		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
+		at := func(j int) int {
+			if a := &all[j]; a.flow != assess.Flowing || m.items[a.at].seg == m.items[r.at].seg || !m.saysElse(a.at) {
+				return a.at
+			}
+			return -1
+		}
+		if best := r.nearest(len(all), at); best >= 0 {
 			r.Flow = all[best].flow
 		}
 	}

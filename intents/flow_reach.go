@@ -22,6 +22,18 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	}
 	first, last := &m.readings[lo], &m.readings[hi-1]
 	seg := m.items[a.at].seg
+	if a.flow == assess.Flowing && a.at < first.at && m.items[first.at].seg != seg && m.saysElse(a.at) {
+		return
+	}
+	if k := m.bracketed(a.at); k >= 0 && a.flow == assess.Flowing && !quantified {
+		for j := hi - 1; j >= lo; j-- {
+			if r := &m.readings[j]; r.at < k && r.at >= k-3 {
+				r.Flow = a.flow // "meter 104, tub 57 (sink running)"
+				break
+			}
+		}
+		return
+	}
 	switch {
 	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at) || m.leads(a.at) && m.items[last.at].seg == seg):
 		// said first, once: it covers what follows, up to another
@@ -80,6 +92,35 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			m.readings[k].Flow = a.flow
 		}
 	}
+}
+
+// saysElse tells whether the clause of the running water at item i tells a fact of its own, so
+// that it says nothing of what follows: "only the tub runs rusty, 66 at the tub", "loses about
+// 15 psi with the lawn going, 66 at the front".
+func (m *message) saysElse(i int) bool {
+	s := m.items[i].sent
+	its := func(k int) bool { return m.items[k].seg == m.items[i].seg }
+	if m.anyIn(s, its, setOf(cColor)) {
+		return true
+	}
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if its(k) && m.items[k].role == roleIgnored && m.items[k].why == "a difference" {
+			return true
+		}
+	}
+	return false
+}
+
+// bracketed returns the bracket that opens the clause of item i, -1 for none.
+func (m *message) bracketed(i int) int {
+	k := i - 1
+	for k >= 0 && m.items[k].seg == m.items[i].seg {
+		k--
+	}
+	if m.isMark(k, "(") {
+		return k
+	}
+	return -1
 }
 
 // allOfIt tells whether the words before item i say that what follows holds of all that

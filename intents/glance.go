@@ -14,6 +14,7 @@ const (
 	seesForTo                       // "2" or "t" for to, "0" for no
 	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
+	seesList                        // "1)", "1."
 )
 
 // seesAll has every step try.
@@ -39,9 +40,15 @@ func glanceMark(toks []token, i int) glance {
 		return seesArrow
 	case "...":
 		return seesCount
+	case ")":
+		if i > 0 && toks[i-1].kind == number && toks[i-1].num.value == 1 {
+			return seesList
+		}
 	case ".":
 		switch {
 		case last:
+		case i > 0 && t.glued && toks[i-1].kind == number && toks[i-1].num.value == 1:
+			return seesList | seesDictated
 		case !t.glued:
 			return seesCount
 		case i > 0 && dotted(toks[i-1].text), i > 1 && toks[i-2].kind == number:
@@ -115,6 +122,9 @@ func (p *Parser) glance(toks []token) glance {
 func (m *message) putRight(toks []token) []token {
 	p := m.p
 	g := p.glance(toks)
+	if g.has(seesList) {
+		toks = numbered(toks)
+	}
 	if g.has(seesOh) {
 		toks = ohDigits(toks)
 	}

@@ -61,11 +61,11 @@ func (m *message) brokeAndMended(at int) bool {
 // repaired tells whether the leak at item i was mended on the visit.
 func (m *message) repaired(i int) bool {
 	for _, w := range m.work {
-		if w.Action == assess.RepairedLeak && m.anotherLeak(w.at, i) {
+		if w.Action == assess.RepairedLeak && (m.anotherLeak(w.at, i) || m.leaksElsewhere(w.at, i)) {
 			continue
 		}
 		if w.Action == assess.RepairedLeak && m.items[w.at].sent == m.items[i].sent {
-			return true
+			return m.text(i) != "leaks" || i < w.at || !m.says(i-1, "further", "other", "more") // "fixed the drip, no further leaks"
 		}
 		if w.Action == assess.RepairedLeak && (m.text(i) != "leaks" || i < w.at) {
 			return !m.absent(i, assess.Leak)
@@ -100,6 +100,33 @@ func (m *message) anotherLeak(deed, i int) bool {
 		place = place || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cItem, "") || m.is(k, cFitting, "part")
 	}
 	return parted && place
+}
+
+// leaksElsewhere tells whether the leak at item i, told in a sentence behind that of a deed, is
+// another one than what was mended: it goes on, or is of another place. "hose bib drip is
+// fixed. toilet still runs".
+func (m *message) leaksElsewhere(deed, i int) bool {
+	mended := &m.sents[m.items[deed].sent]
+	if i < mended.to {
+		return false
+	}
+	from, still, places := m.clauseStart(i), false, 0
+	for k := from; k < m.clauseEnd(i); k++ {
+		switch {
+		case m.says(k, "was", "were", "had been", "that", "where", "estaba", "it", "there") || m.is(k, cHint, "stops") || m.is(k, cNeg, ""):
+			return false
+		case m.says(k, "still", "also", "sigue"):
+			still = true
+		case m.is(k, cFixture, "") || m.items[k].point != "" || m.is(k, cPoint, ""):
+			places++
+			for j := mended.from; j < mended.to; j++ {
+				if m.text(j) == m.text(k) || m.items[k].point != "" && m.items[j].point == m.items[k].point {
+					return false
+				}
+			}
+		}
+	}
+	return still && places > 0
 }
 
 // bursts tells whether item i says that a pipe, a hose or a line burst: "washer hose

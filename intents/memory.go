@@ -281,12 +281,29 @@ func (m *message) longAgo(i int) bool {
 	if p := m.text(i + 1); oneOf(p, "in", "back in", "en") && m.isNum(i+2) && len(m.items[i+2].num.digits) == 4 && year(m.items[i+2].value) {
 		return int(m.items[i+2].value) < m.ctx.Today.Year
 	}
+	if m.yearBehind(i) {
+		return true
+	}
 	for k := i - 1; k >= 0 && k >= i-8 && m.items[k].sent == it.sent; k-- {
 		if m.is(k, cNow, "") || m.items[k].seg < it.seg-1 {
 			return false
 		}
 		if m.isNum(k) && (m.items[k].unit == "year" || m.items[k].unit == "month") {
 			return m.text(k+1) == "ago" || m.text(k+1) == "back" || m.text(k-1) == "hace"
+		}
+	}
+	return false
+}
+
+// yearBehind tells whether the clause of the number at i goes on to a year gone by, with nothing
+// installed or done between: "was 74 when we were here in 2022 per the binder".
+func (m *message) yearBehind(i int) bool {
+	for k := i + 1; k+1 < len(m.items) && k < i+9 && m.items[k].seg == m.items[i].seg && !m.items[k].mark; k++ {
+		switch {
+		case m.items[k].kinds.meets(ofDeeds) || m.items[k].num != nil:
+			return false
+		case m.says(k, "in", "en") && m.isNum(k+1) && m.items[k+1].fullYear():
+			return int(m.items[k+1].value) < m.ctx.Today.Year
 		}
 	}
 	return false

@@ -48,12 +48,12 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		if it.point == "" || it.role == roleTaken {
+		if it.point == "" || it.role == roleTaken || m.placesItem(i) && !m.ownNumber(i) {
 			continue
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last, i) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -127,6 +127,34 @@ func (m *message) placesSign(i int) bool {
 	for k := m.clauseStart(i); k < i; k++ {
 		if m.is(k, cSym, "") || m.is(k, cColor, "") {
 			return m.left(i, i-k, true, m.isNum) < 0
+		}
+	}
+	return false
+}
+
+// slashParts tells whether a slash between blanks ends a clause that names the point before it
+// among other things, so that it is in no list with the one at i: "1 inch meter / garden tap 58".
+func (m *message) slashParts(last *event, i int) bool {
+	if !m.isMark(last.end+1, "/") || m.toks[m.items[last.end+1].tok].glued {
+		return false
+	}
+	for k := m.clauseStart(last.at); k < last.at; k++ {
+		if it := &m.items[k]; it.num != nil || it.kinds.meets(ofDeeds) || m.is(k, cFlowing, "") || it.tags == nil && m.unknownNoun(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// placesItem tells whether the point at i only says where a piece of equipment sits: "there is
+// no check valve at the meter".
+func (m *message) placesItem(i int) bool {
+	if !m.kinds.has(cItem) {
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-3 && !m.items[k].mark && m.items[k].num == nil; k-- {
+		if m.isAny(k, cItem, "check_valve", "expansion_tank", "softener", "recirc") {
+			return true
 		}
 	}
 	return false

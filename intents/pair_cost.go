@@ -187,7 +187,7 @@ func (m *message) cost(a, b *event) float64 {
 			switch t {
 			case ",":
 				c += 1.2
-			case "/", "-", "(", ")":
+			case "/", "-", "(", ")", "|":
 				c += 1.4
 			case ":", "=":
 				if b.num {

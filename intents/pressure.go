@@ -26,6 +26,9 @@ func (m *message) pressureRole(i int) (role, string) {
 		t := m.left(i, 3, false, func(k int) bool {
 			return m.said(k, keyWants) && (k >= i-2 || m.text(k) == "wanted" || m.text(k) == "asked for")
 		})
+		if t < 0 && m.says(i-1, "to", "at", "a", "en") {
+			t = m.left(i, 7, false, func(k int) bool { return m.said(k, keyWants) }) // "wanted me to crank it to 90"
+		}
 		if t >= 0 && m.items[t].seg == it.seg && !m.pointBetween(t, i) {
 			return roleIgnored, "what was wanted"
 		}

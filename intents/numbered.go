@@ -1,0 +1,61 @@
+package intents
+
+import "slices"
+
+// numbered undoes the numbers of a list: in a row each stands for the end of a line, "1) rear
+// 88 2) heater off (3) no tank", and at the start of a line it says nothing. Only numbers that
+// count from one on are taken, a lone "1)" is none.
+func numbered(toks []token) []token {
+	var at []span // the tokens of each number with its marks
+	for i := 0; i+1 < len(toks); i++ {
+		s, by := listNumber(toks, i)
+		if by == "" || toks[i].num.value != float64(len(at)+1) {
+			continue
+		}
+		if len(at) == 0 && by == "." && s.from > 0 && !oneOf(toks[s.from-1].text, "\n", ":") {
+			continue // "Tank is 1. Kitchen 61"
+		}
+		if n := len(at); n > 0 && toks[at[n-1].to-1].text != by {
+			continue
+		}
+		at = append(at, s)
+	}
+	if len(at) < 2 {
+		return toks
+	}
+	by := "\n"
+	if at[1].from == at[0].to+1 && toks[at[0].to].kind == number {
+		by = "," // "1) 60 2) 61 3) 60 all kitchen"
+	}
+	for _, s := range slices.Backward(at) {
+		if s.from > 0 && toks[s.from-1].text != "\n" {
+			end := &toks[s.from]
+			end.num = nil
+			end.becomes(mark, by)
+			s.from++
+		}
+		toks = slices.Delete(toks, s.from, s.to)
+	}
+	return toks
+}
+
+// listNumber returns the tokens of the list's number at i with its marks and the mark behind
+// it; the mark is empty where no such number stands.
+func listNumber(toks []token, i int) (s span, by string) {
+	t, next := &toks[i], &toks[i+1]
+	if t.kind != number || next.kind != mark || !next.glued || !t.num.integer || t.num.value > 20 || len(t.num.digits) > 2 || t.num.words {
+		return s, ""
+	}
+	if next.text != ")" && (next.text != "." || i+2 >= len(toks) || toks[i+2].glued) {
+		return s, ""
+	}
+	s = span{i, i + 2}
+	switch {
+	case i == 0:
+	case toks[i-1].text == "(" && t.glued && next.text == ")":
+		s.from--
+	case t.glued:
+		return s, ""
+	}
+	return s, next.text
+}
