@@ -94,21 +94,11 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	}
 }
 
-// saysElse tells whether the clause of the running water at item i tells a fact of its own, so
-// that it says nothing of what follows: "only the tub runs rusty, 66 at the tub", "loses about
-// 15 psi with the lawn going, 66 at the front".
+// saysElse tells whether the clause of the running water at item i tells of its colour, so that
+// it says nothing of what follows: "only the tub runs rusty, 66 at the tub".
 func (m *message) saysElse(i int) bool {
-	s := m.items[i].sent
-	its := func(k int) bool { return m.items[k].seg == m.items[i].seg }
-	if m.anyIn(s, its, setOf(cColor)) {
-		return true
-	}
-	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if its(k) && m.items[k].role == roleIgnored && m.items[k].why == "a difference" {
-			return true
-		}
-	}
-	return false
+	seg := m.items[i].seg
+	return m.kinds.has(cColor) && m.anyIn(m.items[i].sent, func(k int) bool { return m.items[k].seg == seg }, setOf(cColor))
 }
 
 // bracketed returns the bracket that opens the clause of item i, -1 for none.
