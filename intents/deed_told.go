@@ -226,7 +226,9 @@ func (m *message) freshInside(i int, v *verb) bool {
 		case m.is(k, cHint, "inside") && m.items[k].point == "" && !m.is(k, cItem, ""):
 			in = true
 		case in && (m.is(k, cItem, "prv") || strings.HasPrefix(m.text(k), "into the ")):
-			return m.tellsDeed(v, i, "rebuilt", "prv", k)
+			return m.right(k, 4, true, func(j int) bool { return m.is(j, cHint, "ordered") }) < 0 && m.tellsDeed(v, i, "rebuilt", "prv", k)
+		case in && m.text(k) == "it" && m.carriedTo(i) == "prv":
+			return m.tellsDeed(v, i, "rebuilt", "prv", k) // "pulled the prv bonnet, new spring and disc in it"
 		case m.text(k) == "and" || m.text(k) == "," || m.text(k) == "&" || m.is(k, cDeterminer, ""):
 		case in && m.says(k, "in", "into", "for", "on", "inside", "to"):
 		default:

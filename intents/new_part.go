@@ -14,6 +14,9 @@ func (m *message) newPart(i int) int {
 		if k := m.saidNew(i); k >= 0 {
 			return k // "Exp tank: also new, charged 68"
 		}
+		if m.is(i-1, cItem, "") && m.isMark(i+1, ",") && (m.is(i+2, cPart, "old") || m.is(i+2, cHint, "another")) {
+			return i - 1 // "regulador nuevo, el otro ya no servía"
+		}
 		part = m.newBehind(i)
 	}
 	if part < 0 || m.is(part, cItem, "gauge") || m.sents[m.items[i].sent].question || m.onlyWanted(first) {

@@ -125,7 +125,7 @@ func (m *message) installing(w deed) (assess.Action, string) {
 			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
 		case m.putAt(w.verb):
 			return assess.ChargedTank, w.obj
-		case m.surely(w) && m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0 && !m.noneBefore(w.obj):
+		case m.surely(w) && (m.anotherOf(w.at) || m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0) && !m.noneBefore(w.obj):
 			return assess.ReplacedTank, w.obj // "le puse otro tanque, el viejo no servía"
 		case m.surely(w):
 			return assess.InstalledTank, w.obj
@@ -327,7 +327,7 @@ func (m *message) putAt(v *verb) bool {
 // newNear tells whether "new" stands beside a verb: "put a new reg in".
 func (m *message) newNear(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
-		if m.is(k, cPart, "new") {
+		if m.is(k, cPart, "new") || m.is(k, cHint, "another") {
 			return true
 		}
 		if m.items[k].mark {
@@ -335,6 +335,13 @@ func (m *message) newNear(at int) bool {
 		}
 	}
 	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")
+}
+
+// anotherOf tells whether a verb puts in another thing of a kind, after the bad one was told of:
+// "le pusimos otro tanque", "threw the bad tank out and screwed on another".
+func (m *message) anotherOf(at int) bool {
+	k := m.right(at, 3, false, func(k int) bool { return m.is(k, cHint, "another") })
+	return k >= 0 && (m.text(k) != "another" || m.left(at, 9, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cPart, "old") }) >= 0)
 }
 
 // noneBefore tells whether the message says that the house had no such thing: "there

@@ -265,8 +265,8 @@ func (m *message) itemWanted(i, s int) (action, bool) {
 		return action{}, false
 	case code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && m.says(i+1, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2):
 		code = assess.SetPRV // "customer wants the prv at 50"
-	case code == assess.InstallTank && m.is(i+1, cDo, "replace") && !m.noTank():
-		code = assess.ReplaceTank // "she wants the expansion tank replaced"
+	case code == assess.InstallTank && (m.is(i+1, cDo, "replace") || m.is(i-1, cPart, "new") || m.is(i-1, cHint, "another")) && !m.noTank():
+		code = assess.ReplaceTank // "she wants the expansion tank replaced", "needs another tank"
 	}
 	return action{at: i, code: code, needed: true}, true
 }

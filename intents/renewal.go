@@ -161,7 +161,7 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 		switch t := m.text(k); {
 		case m.is(k, cHint, "newone") && m.is(i, cPart, "new"):
 			return "", -1, true // "in with a new 3/4 one"
-		case m.is(k, cHint, "newone") || m.is(k, cPart, "new"):
+		case m.isAny(k, cHint, "newone", "another") || m.is(k, cPart, "new"):
 			fresh = true
 		case m.isNum(k) && m.is(i, cPart, "new") && !m.pressureLike(k):
 		case m.is(k, cMaterial, ""), m.is(k, cFuel, ""), m.is(k, cDeterminer, ""):

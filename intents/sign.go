@@ -62,6 +62,8 @@ const (
 	signSpot                 // what should be dry: floor, ceiling
 	signRain                 // what else makes wet: rain, mop
 	signOutlet               // the pipe of a relief valve where nothing else says so
+	signBarely               // of water: "hardly comes", "next to nothing"
+	signWhere                // rooms that want water: kitchen, upstairs
 )
 
 var signNames = map[string]sign{
@@ -72,13 +74,13 @@ var signNames = map[string]sign{
 	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
 	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter, "when": signWhen,
 	"poor": signPoor, "flow": signFlow, "slow": signSlow, "drain": signDrain, "air": signAir, "cantrun": signCantRun, "once": signOnce,
-	"unsteady": signUnsteady, "wet": signWet, "spot": signSpot, "rain": signRain, "outlet": signOutlet,
+	"unsteady": signUnsteady, "wet": signWet, "spot": signSpot, "rain": signRain, "outlet": signOutlet, "barely": signBarely, "where": signWhere,
 }
 
 // signSet is a set of signs, one bit each.
 type signSet uint64
 
-const _ = uint(63 - signOutlet) // a bit for each sign
+const _ = uint(63 - signWhere) // a bit for each sign
 
 func signs(ss ...sign) signSet {
 	var set signSet

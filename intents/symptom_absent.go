@@ -129,7 +129,7 @@ func (m *message) deniedBefore(i int) bool {
 		case m.is(k+1, cBase, "fixed") && k+1 < i:
 			return false // "couldn't fix the leak"
 		case m.inList(k, listDenies), m.is(k, cLacks, ""), m.is(k, cNeg, "") && strings.Contains(it.text, " "):
-			return !m.inList(k, listStops) // "no deja de gotear"
+			return !m.inList(k, listStops) && !m.stopDenied(k, i) // "no deja de gotear"
 		case it.kinds.meets(symptomTalk):
 		case it.mark, it.num != nil, m.is(k, cItem, ""), it.point != "", i-k > 3:
 			return false
@@ -152,8 +152,14 @@ func (m *message) deniesAhead(k, i int) bool {
 	case m.text(k) == "zero" && m.isNum(k):
 		return m.only(k+1, i, symptomTalk) // "zero relief discharge"
 	}
+	return !m.stopDenied(k, i)
+}
+
+// stopDenied tells whether what the denial at item k denies is the end of the symptom at item i:
+// "couldn't fix the leak", "will not stop dripping", "can't get the drip to stop".
+func (m *message) stopDenied(k, i int) bool {
 	stops := func(j int) bool { return (m.is(j, cBase, "fixed") || m.inList(j, listStops)) && j < i }
-	return m.right(k, 2, true, stops) < 0 // "couldn't fix the leak", "will not stop dripping"
+	return m.right(k, 2, true, stops) >= 0 || m.text(i+1) == "to" && m.inList(i+2, listStops)
 }
 
 // only tells whether there are items from..to, and all have one of some classes.

@@ -64,6 +64,11 @@ var symptomSigns = []symptomSign{
 		name: assess.LowFlow, says: signs(signSlow), needs: []signSet{signs(signWater, signTap, signFlow, signSupply)},
 		bars: signs(signAir, signDrain, signClimbs), near: 4, close: true,
 	},
+	// "the water hardly comes out of the kitchen", "third floor gets next to nothing"
+	{
+		name: assess.LowFlow, says: signs(signBarely), needs: []signSet{signs(signWater, signTap, signFlow, signWhere)},
+		bars: signs(signAir, signDrain, signRelief, signClimbs), near: 5, close: true,
+	},
 	// "puddle on the basement floor"
 	{name: assess.Leak, says: signs(signWet), needs: []signSet{signs(signSpot)}, bars: signs(signRain, signRelief), near: 4, close: true},
 	// "flapper's bad, runs on and on"
@@ -84,7 +89,7 @@ type seenSign struct {
 
 // naming are the signs that name things and say nothing of them.
 var naming = signs(signDeny, signWater, signTap, signSupply, signPipe, signTurns, signLike, signAfter, signShuts, signWhen,
-	signThing, signHeeds, signOff, signValve, signFlow, signSpot, signDrain, signAir, signRain, signOnce)
+	signThing, signHeeds, signOff, signValve, signFlow, signSpot, signDrain, signAir, signRain, signOnce, signWhere)
 
 // readSigns reads the symptoms of sentences whose words no phrase tells, clause by
 // clause, then over the whole sentence.
@@ -304,7 +309,7 @@ func (m *message) coloursThing(i int) bool {
 	}
 	set := m.signsOf(n)
 	if set == 0 {
-		ofWater := m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signAfter) != 0 // "cae negra el agua"
+		ofWater := m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signTap, signAfter) != 0 // "cae negra el agua"
 		return !m.items[n].mark && !ofWater
 	}
 	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
@@ -330,7 +335,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint, signPoor, signCantRun) == 0 {
+	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint, signPoor, signCantRun, signBarely) == 0 {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {
@@ -341,7 +346,7 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 			return true
 		}
 	}
-	for j := k + 1; j < len(seen); j++ {
+	for j := k + 1; j < len(seen) && !seen[k].set.has(signBarely); j++ { // not "next to nothing"
 		if seen[j].set.has(signDeny) && m.closes(seen[j].at) && m.text(seen[j].at) != "only" || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
 			return true
 		}

@@ -72,8 +72,8 @@ func (m *message) deniesWork(k int, v *verb) bool {
 		return m.says(k+1, "i", "we")
 	case "found": // "found the prv cranked all the way in"
 		return m.is(v.at-1, cItem, "prv") && v.what == "set"
-	case "when": // "nobody remembers when the tank was hung"
-		return m.is(k-1, cUnknown, "")
+	case "when", "whenever", "every time", "each time": // "nobody remembers when the tank was hung", "whenever the water is shut off"
+		return m.is(k-1, cUnknown, "") || m.says(v.at-1, "is", "are", "gets")
 	case "nobody", "no one", "noone", "nadie":
 		return true
 	case "none", "cero", "zero", "free of", "nothing":
