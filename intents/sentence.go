@@ -48,7 +48,7 @@ func (m *message) cut() {
 		}
 		it.sent, it.seg = len(m.sents), seg
 		if !it.mark {
-			if m.said(i, keyAnew) {
+			if m.said(i, keyAnew) || m.said(i, keyJoins) && m.joinsReading(i) {
 				seg++
 				it.seg = seg
 			}
@@ -91,3 +91,53 @@ func (m *message) cut() {
 		}
 	}
 }
+
+// joinsReading tells whether the "and" at item i begins a clause that tells a pressure at its
+// test point, where the clause before it tells none: "neighbor had 140 last month and 82 at
+// the front". What it only adds to a list stays in one clause: "front 80 and rear 82", "tub
+// and kitchen 60", "80 and 82 at the front".
+func (m *message) joinsReading(i int) bool {
+	if i == 0 || i+2 >= len(m.items) || m.items[i-1].mark || !m.pairBetween(i+1, min(len(m.items), i+8)) {
+		return false
+	}
+	before := &m.items[i-1]
+	if m.isNum(i+1) && before.num != nil && !before.fullYear() || !m.isNum(i+1) && before.kinds.meets(pointClasses) {
+		return false
+	}
+	for k := i - 1; k >= 0 && m.items[k].seg == before.seg && m.items[k].sent == before.sent; k-- {
+		if (m.items[k].num != nil || m.items[k].kinds.meets(pointClasses)) && m.pairBetween(k, min(i, k+4)) {
+			return false
+		}
+	}
+	return true
+}
+
+// pairBetween tells whether a number and a test point stand at the beginning of items from..to,
+// in either order and only words of measuring before: "82 at the front", "gauge says 61 at
+// the tub".
+func (m *message) pairBetween(from, to int) bool {
+	num, point := false, false
+	for k := from; k < to; k++ {
+		it := &m.items[k]
+		switch {
+		case it.num != nil:
+			if num || it.value < leastPSI || it.num.money || it.num.time {
+				return false
+			}
+			num = true
+		case it.kinds.meets(pointClasses):
+			point = true
+		case it.mark && it.text != ":" && it.text != "=" && it.text != "#", m.said(k, keyJoins):
+			return false
+		case !num && !point && !it.kinds.meets(leadsReading) && !m.is(k, cItem, "gauge") && !m.says(k, "the", "i", "it", "its", "reads"):
+			return false
+		}
+		if num && point {
+			return true
+		}
+	}
+	return false
+}
+
+// leadsReading are classes of what may stand before a number and its test point.
+var leadsReading = setOf(cDeterminer, cNow, cOwn, cClaim, cGauged)
