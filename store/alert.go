@@ -78,7 +78,7 @@ func (tx *Tx) AlertsEndedBy(message int64) ([]Alert, error) {
 // RaiseAlert opens an alert.
 func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
 	id, err := tx.insert(`INSERT INTO alert (id, site, codes, urgency, raised_at, source, opened) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?6)`,
-		tx.idBefore("alert", a.Source, ""), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
+		tx.idBefore("alert", a.Source), a.Site, a.Codes, a.Urgency, millis(a.RaisedAt), a.Source)
 	if err != nil {
 		return 0, err
 	}

@@ -17,7 +17,7 @@ import (
 // disk is full or somebody reads for hours, the log grows; from tooLong frames on
 // every commit tries by itself.
 const (
-	foldAfter = 400   // writes: 400 messages change some 8000 pages
+	foldAfter = 400   // writes: 400 messages change some 6000 pages
 	tooLong   = 32000 // frames, 64 MiB; in an older record, of larger pages, 128
 )
 

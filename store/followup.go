@@ -25,8 +25,15 @@ type FollowUp struct {
 	State    string      // open, done, dropped
 }
 
-const followUps = `SELECT f.id, f.site, s.line, s.street, s.postcode, f.action, f.due, f.why, f.owner, f.source, f.clock, f.urgency, f.posted, f.state
-	FROM follow_up f JOIN site s ON s.id = f.site `
+const followUps = `SELECT ` + followUpColumns + ` FROM follow_up f JOIN site s ON s.id = f.site `
+
+const followUpColumns = `f.id, f.site, s.line, s.street, s.postcode, f.action, f.due, f.why, f.owner, f.source, f.clock, f.urgency, f.posted, f.state`
+
+// beside is the condition that a follow-up is a house's: its number begins with
+// the house's, see the table's comment.
+func beside(followUp, site string) string {
+	return followUp + `.id > ` + site + ` + 1048576 << 20 AND ` + followUp + `.id < ` + site + ` + 1048577 << 20`
+}
 
 func scanFollowUp(scan func(...any) error) (FollowUp, error) {
 	var f FollowUp
@@ -47,36 +54,64 @@ func (tx *Tx) KeepFollowUp(f FollowUp) error {
 	if f.Urgency == "" {
 		f.Urgency = assess.Watch
 	}
-	_, err := tx.exec(`INSERT INTO follow_up (id, site, action, due, why, owner, source, opened, clock, urgency) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?7, ?8, ?9)
-		ON CONFLICT (site, action) WHERE state = 'open' DO UPDATE
-		SET was = CASE WHEN source <> excluded.source THEN `+earlier+` ELSE was END, due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, urgency = excluded.urgency, posted = ''`,
-		tx.idBefore("follow_up", f.Source, string(f.Action)), f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock, f.Urgency)
+	again, err := tx.followUpBefore(f)
+	if err != nil {
+		return err
+	}
+	_, err = tx.exec(keepFollowUp, f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock, f.Urgency, again)
 	return err
 }
+
+// keepFollowUp takes the number of the house's follow-up for that action that is
+// open; else, while the record is being rebuilt, the number from before, ?9;
+// else the house's next.
+var keepFollowUp = `INSERT INTO follow_up (id, site, action, due, why, owner, source, opened, clock, urgency, stray)
+	VALUES (coalesce((SELECT f.id FROM follow_up f WHERE ` + beside("f", "?1") + ` AND f.action = ?2 AND f.state = 'open'), ?9,
+		1 + ifnull((SELECT max(f.id) FROM follow_up f WHERE ` + beside("f", "?1") + `), ?1 + 1048576 << 20)),
+		?1, ?2, ?3, ?4, ?5, ?6, ?6, ?7, ?8, (SELECT site FROM message WHERE id = ?6) IS NOT ?1)
+	ON CONFLICT (id) DO UPDATE SET was = CASE WHEN source <> excluded.source THEN ` + earlier + ` ELSE was END,
+		due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, urgency = excluded.urgency, posted = '', stray = excluded.stray`
 
 // TakeBackFollowUps undoes what a withdrawn message did: what it asked for
 // goes, what it moved goes back, what it settled is open again.
 func (tx *Tx) TakeBackFollowUps(message int64, at time.Time) error {
-	if _, err := tx.exec(`UPDATE follow_up SET due = was ->> '$.due', why = was ->> '$.why', owner = was ->> '$.owner', source = was ->> '$.source',
-		urgency = was ->> '$.urgency', posted = was ->> '$.posted', was = was -> '$.was' WHERE source = ? AND state = 'open' AND was IS NOT NULL AND was <> 'null'`, message); err != nil {
+	if _, err := tx.exec(goBack, message); err != nil {
 		return err
 	}
-	if _, err := tx.exec(`UPDATE follow_up SET state = 'dropped', ended = ? WHERE source = ? AND state = 'open'`, millis(at), message); err != nil {
+	if _, err := tx.exec(dropAsked, message, millis(at)); err != nil {
 		return err
 	}
-	_, err := tx.exec(`UPDATE OR IGNORE follow_up SET state = 'open', ended = NULL, ended_by = NULL WHERE ended = (SELECT at FROM message WHERE id = ?1) AND ended_by = ?1 AND state = 'done'`, message)
+	_, err := tx.exec(openAgain, message)
 	return err
 }
 
-// FollowUp returns the follow-up with that id.
+// What follows from a message, the first argument, stands beside the other
+// follow-ups of the house that it is filed under, or is known to be a stray.
+var (
+	goBack = `UPDATE follow_up SET due = was ->> '$.due', why = was ->> '$.why', owner = was ->> '$.owner', source = was ->> '$.source',
+		urgency = was ->> '$.urgency', posted = was ->> '$.posted', was = was -> '$.was',
+		stray = (SELECT m.site FROM message m WHERE m.id = was ->> '$.source') IS NOT site WHERE id IN ` + askedBy1 + ` AND state = 'open' AND was IS NOT NULL AND was <> 'null'`
+	dropAsked = `UPDATE follow_up SET state = 'dropped', ended = ?2 WHERE id IN ` + askedBy1 + ` AND state = 'open'`
+	openAgain = `UPDATE follow_up SET state = 'open', ended = NULL, ended_by = NULL WHERE id IN
+		(SELECT f.id FROM message m JOIN follow_up f ON ` + beside("f", "m.site") + ` WHERE m.id = ?1 AND f.ended_by = ?1
+		UNION ALL SELECT f.id FROM follow_up f WHERE f.ended = (SELECT at FROM message WHERE id = ?1) AND f.ended_by = ?1 AND f.ended IS NOT NULL AND (f.ended_by IS NULL OR f.stray = 1))
+		AND state = 'done' AND NOT EXISTS (SELECT 1 FROM follow_up o WHERE ` + beside("o", "follow_up.site") + ` AND o.action = follow_up.action AND o.state = 'open')`
+	askedBy1 = `(SELECT f.id FROM message m JOIN follow_up f ON ` + beside("f", "m.site") + ` WHERE m.id = ?1 AND f.source = ?1
+		UNION ALL SELECT f.id FROM follow_up f WHERE f.source = ?1 AND f.stray = 1)`
+)
+
+// FollowUp returns the follow-up with that id, or that was known by it before.
 func (tx *Tx) FollowUp(id int64) (FollowUp, bool, error) {
-	return first(all(tx, scanFollowUp, followUps+`WHERE f.id = ?`, id))
+	return first(all(tx, scanFollowUp, followUps+`WHERE f.id = ifnull((SELECT w.id FROM follow_up_was w WHERE w.was = ?1), ?1)`, id))
 }
 
 // OpenFollowUps returns a house's open follow-ups, soonest first.
 func (tx *Tx) OpenFollowUps(site int64) ([]FollowUp, error) {
-	return all(tx, scanFollowUp, followUps+`WHERE f.site IN `+groupOf1+` AND f.state = 'open' ORDER BY f.due, f.id`, site)
+	return all(tx, scanFollowUp, openFollowUps, site)
 }
+
+var openFollowUps = `SELECT ` + followUpColumns + ` FROM site s JOIN follow_up f ON ` + beside("f", "s.id") + `
+	WHERE s.id IN ` + groupOf1 + ` AND f.state = 'open' ORDER BY f.due, f.id`
 
 // FollowUpsOf returns a person's open follow-ups, soonest first.
 func (tx *Tx) FollowUpsOf(owner string, limit int) ([]FollowUp, error) {
@@ -102,14 +137,26 @@ const dueOfEach = `WITH RECURSIVE owners (owner) AS (SELECT min(owner) FROM foll
 // EndedFollowUps returns the follow-ups that came to an end in a span of time,
 // as "done" or "dropped".
 func (tx *Tx) EndedFollowUps(state string, from, to time.Time) ([]FollowUp, error) {
-	return all(tx, scanFollowUp, followUps+`WHERE f.ended >= ? AND f.ended < ? AND f.state = ? ORDER BY f.ended`, millis(from), millis(to), state)
+	return all(tx, scanFollowUp, endedFollowUps, millis(from), millis(to), state)
 }
+
+// endedFollowUps finds them by the messages of those days that settled some, and
+// those that no message of their own house did.
+var endedFollowUps = followUps + `WHERE f.id IN (
+		SELECT e.id FROM diary d CROSS JOIN message m ON ` + onPage("m", "d") + ` CROSS JOIN follow_up e ON ` + beside("e", "m.site") + ` AND e.ended_by = m.id
+			WHERE d.day >= date(?1 / 1000, 'unixepoch') AND d.day <= date(?2 / 1000, 'unixepoch')
+		UNION SELECT e.id FROM follow_up e WHERE e.ended >= ?1 AND e.ended < ?2 AND e.ended IS NOT NULL AND (e.ended_by IS NULL OR e.stray = 1))
+	AND f.ended >= ?1 AND f.ended < ?2 AND f.state = ?3 ORDER BY f.ended, f.id`
 
 // EndFollowUp closes an open follow-up as "done" or "dropped"; by is the
 // message that says so, 0 for none.
 func (tx *Tx) EndFollowUp(id int64, state string, at time.Time, by int64) error {
-	_, err := tx.exec(`UPDATE follow_up SET state = ?, ended = ?, ended_by = nullif(?, 0) WHERE id = ? AND state = 'open'`, state, millis(at), by, id)
-	return err
+	_, err := tx.exec(`UPDATE follow_up SET state = ?2, ended = ?3, ended_by = nullif(?4, 0), stray = max(stray, (SELECT m.site FROM message m WHERE m.id = ?4) IS NOT site)
+		WHERE id = ?1 AND state = 'open'`, id, state, millis(at), by)
+	if err != nil || by == 0 {
+		return err
+	}
+	return tx.noteDay(assess.DateOf(at.UTC()), by)
 }
 
 // MoveFollowUp puts an open follow-up off to a day.

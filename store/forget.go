@@ -297,11 +297,15 @@ func (db *DB) Retain(ctx context.Context, words, visits, now time.Time) (Forgott
 		for {
 			n := 0
 			err := db.Write(ctx, func(tx *Tx) error {
-				ids, err := all(tx, scanID, `SELECT message FROM report WHERE day < ? ORDER BY day LIMIT ?`, assess.DateOf(visits).String(), some)
+				before := assess.DateOf(visits).String()
+				ids, err := all(tx, scanID, `SELECT r.message FROM `+reportsOfDays+` WHERE d.day < ? ORDER BY d.day, d.page LIMIT ?`, before, some)
 				if err != nil {
 					return err
 				}
-				n = len(ids)
+				if n = len(ids); n == 0 {
+					_, err := tx.exec(`DELETE FROM diary WHERE day < ?`, before)
+					return err
+				}
 				for _, id := range ids {
 					for _, q := range []string{
 						dropReport,

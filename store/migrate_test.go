@@ -65,13 +65,14 @@ func lines(t *testing.T, db *sql.DB, query string) (out []string) {
 func content(t *testing.T, db *sql.DB, version int) map[string][]string {
 	t.Helper()
 	all := map[string]string{
-		"message": `SELECT id, key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum <> 0, state, tries, error, by, blank, frame, site FROM message ORDER BY id`,
-		"site":    `SELECT id, line, key, loose, street, town, postcode, joined, source, psi, outside, look FROM site ORDER BY id`,
-		"report":  `SELECT message, site, day, at, author, house_psi, street_psi, band, valve_work, unfinished FROM report ORDER BY message`,
-		"reading": `SELECT r.message, d.site, d.day, d.n, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d LEFT JOIN report r ON r.message = d.report ORDER BY 1, 4`,
-		"person":  `SELECT id, name, lang, heard, site, site_at FROM person ORDER BY id`,
-		"outbox":  `SELECT id, key, channel, thread, body, after, state, tries, since, ref, error FROM ` + anyPost + ` ORDER BY id`,
-		"outlook": `SELECT id, visited, psi, drift, slope, crosses, rank, finding FROM site WHERE visited <> '' ORDER BY id`,
+		"message":   `SELECT id, key, twin, kind, about, channel, ts, thread, author, at, text, voice, links, sum <> 0, state, tries, error, by, blank, frame, site FROM message ORDER BY id`,
+		"site":      `SELECT id, line, key, loose, street, town, postcode, joined, source, psi, outside, look FROM site ORDER BY id`,
+		"report":    `SELECT message, site, day, at, author, house_psi, street_psi, band, valve_work, unfinished FROM report ORDER BY message`,
+		"reading":   `SELECT r.message, d.site, d.day, d.n, d.psi, d.point, d.heater, d.flow, d.peak, d.moment, d.side, d.fair FROM reading d LEFT JOIN report r ON r.message = d.report ORDER BY 1, 4`,
+		"person":    `SELECT id, name, lang, heard, site, site_at FROM person ORDER BY id`,
+		"outbox":    `SELECT id, key, channel, thread, body, after, state, tries, since, ref, error FROM ` + anyPost + ` ORDER BY id`,
+		"follow_up": `SELECT site, action, due, why, owner, source, opened, state, urgency, posted, clock, ended, ended_by, was FROM follow_up ORDER BY site, id`,
+		"outlook":   `SELECT id, visited, psi, drift, slope, crosses, rank, finding FROM site WHERE visited <> '' ORDER BY id`,
 	}
 	if version < 3 {
 		all["outbox"] = strings.ReplaceAll(all["outbox"], anyPost, "outbox")
@@ -80,7 +81,7 @@ func content(t *testing.T, db *sql.DB, version int) map[string][]string {
 	if version == 1 {
 		all["reading"] = strings.ReplaceAll(all["reading"], "r.message = d.report", "r.id = d.report")
 	}
-	for _, table := range []string{"correction", "equipment", "follow_up", "alert", "alert_step", "question", "due", "slot", "walk", "removal"} {
+	for _, table := range []string{"correction", "equipment", "alert", "alert_step", "question", "due", "slot", "walk", "removal"} {
 		all[table] = `SELECT * FROM ` + table + ` ORDER BY 1, 2`
 	}
 	out := map[string][]string{}
@@ -154,8 +155,11 @@ func TestWhatTheSecondVersionKeptInIndexesIsKnown(t *testing.T) {
 			t.Errorf("the last report in the thread of 9 Oak Ct is %d (%v)", m.ID, err)
 		}
 		due, err := tx.DueFollowUps(assess.Date{Year: 2026, Month: 6, Day: 23}, 3)
-		if err != nil || len(due) != 3 || due[0].ID != 12 || due[1].ID != 2 || due[2].ID != 3 {
+		if err != nil || len(due) != 3 || due[0].Site != 8 || due[0].Action != assess.Recheck || due[1].Site != 3 || due[2].Site != 4 {
 			t.Errorf("due are %+v %v", due, err)
+		}
+		if f, found, err := tx.FollowUp(12); err != nil || !found || f.ID != due[0].ID { // the number that buttons name
+			t.Errorf("known by the number that it had: %+v %v", f, err)
 		}
 		if all, err := tx.DueFollowUps(assess.Date{Year: 2030, Month: 1, Day: 1}, 0); err != nil || len(all) != 11 {
 			t.Errorf("%d are due in the end (%v), want 11", len(all), err)
@@ -313,7 +317,7 @@ func TestAStepCutOffAnywhereLeavesTheVersionBefore(t *testing.T) {
 		db := raw(t, file)
 		was, tables := content(t, db, old), lines(t, db, `SELECT name, sql FROM sqlite_schema ORDER BY name`)
 		parts := statements(steps()[old])
-		if len(parts) < 20 {
+		if len(parts) < 15 {
 			t.Fatalf("only %d statements", len(parts))
 		}
 		for n := range len(parts) + 1 {
@@ -390,12 +394,12 @@ func stopsWithinAStep(t *testing.T, old int) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	reached := int64(100_000)
-	if old == 3 {
-		reached = 32_000 // the step makes only two tables anew
+	reached := map[int]int64{3: 32_000, 4: 20_000}[old] // these make only a table or two anew
+	if reached == 0 {
+		reached = 100_000
 	}
 	if log, err := os.Stat(left[len(left)-1] + "-wal"); err != nil || log.Size() < reached {
-		t.Fatalf("nothing of the step has reached the disk: %v", err)
+		t.Fatalf("nothing of the step has reached the disk: %v, %d bytes", err, log.Size())
 	}
 	for i, as := range left {
 		again, err := Open(t.Context(), as)

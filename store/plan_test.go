@@ -126,6 +126,9 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 					return tx.KeepFollowUp(FollowUp{Site: 1, Action: assess.Recheck, Due: day, Source: id})
 				},
 				func() error { _, err := tx.OpenFollowUps(1); return err },
+				func() error { _, _, err := tx.FollowUp(1); return err },
+				func() error { return tx.EndFollowUp(1, "done", now, id) },
+				func() error { return tx.TakeBackFollowUps(id, now) },
 				func() error { _, _, err := tx.OpenAlert(1); return err },
 				func() error {
 					_, err := tx.RaiseAlert(Alert{Site: 1, Source: id, RaisedAt: now, Urgency: assess.Now}, "ana")
@@ -177,6 +180,13 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 		"lives of regulators": func() error { _, err := tx.Lives(assess.PRV, day); return err },
 		"what was misread":    func() error { _, err := tx.Misread(0, 20); return err },
 		"a week's tally":      func() error { _, err := tx.Tally(day.AddDays(-7), day); return err },
+		"a week's reports":    func() error { _, err := tx.ReportsBetween(day.AddDays(-7), day, 20); return err },
+		"who reported":        func() error { _, err := tx.Authors(day.AddDays(-7), day); return err },
+		"what was done":       func() error { _, err := tx.EndedFollowUps("done", now.AddDate(0, 0, -7), now); return err },
+		"where the main was read": func() error {
+			_, err := tx.StreetsRead(day.AddDays(-7), day, 20)
+			return err
+		},
 		"posts to send": func() error {
 			if _, err := tx.ReadyPosts(now); err != nil {
 				return err

@@ -20,7 +20,7 @@ type Replay struct {
 }
 
 // derived tables in the order in which they can be emptied.
-var derived = []string{"report", "equipment", "question", "follow_up", "alert_step", "alert"}
+var derived = []string{"diary", "report", "equipment", "question", "follow_up", "alert_step", "alert"}
 
 // remembered tables are kept aside during a replay under "was_" and their name.
 var remembered = []string{"site", "follow_up", "alert", "alert_step", "due"}
@@ -76,25 +76,54 @@ func (tx *Tx) Replay() (*Replay, error) {
 // idBefore is the id for a new row of a derived table: while the record is
 // being rebuilt, that of the row with the same cause before, else one that no
 // row had; nil otherwise, and SQLite chooses.
-func (tx *Tx) idBefore(table string, source int64, action string) any {
+func (tx *Tx) idBefore(table string, source int64) any {
 	if !tx.replay {
 		return nil
 	}
 	var id int64
-	query, args := `SELECT w.id FROM was_`+table+` w WHERE w.source = ? AND NOT EXISTS (SELECT 1 FROM `+table+` t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`, []any{source}
-	switch table {
-	case "alert":
-		query = `SELECT w.id FROM was_alert w WHERE w.opened = ? AND NOT EXISTS (SELECT 1 FROM alert t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`
-	case "follow_up":
-		query, args = `SELECT w.id FROM was_follow_up w WHERE w.opened = ? AND w.action = ? AND NOT EXISTS (SELECT 1 FROM follow_up t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`, []any{source, action}
+	cause := "source"
+	if table == "alert" {
+		cause = "opened"
 	}
-	if found, err := tx.one([]any{&id}, query, args...); err == nil && found {
+	query := `SELECT w.id FROM was_` + table + ` w WHERE w.` + cause + ` = ? AND NOT EXISTS (SELECT 1 FROM ` + table + ` t WHERE t.id = w.id) ORDER BY w.id LIMIT 1`
+	if found, err := tx.one([]any{&id}, query, source); err == nil && found {
 		return id
 	}
 	if _, err := tx.one([]any{&id}, `SELECT max(ifnull((SELECT max(id) FROM was_`+table+`), 0), ifnull((SELECT max(id) FROM `+table+`), 0)) + 1`); err != nil {
 		return nil
 	}
 	return id
+}
+
+// followUpBefore is idBefore for a follow-up. One that stands at another house
+// now gets a number of that house, and is known by its old one.
+func (tx *Tx) followUpBefore(f FollowUp) (number any, err error) {
+	if !tx.replay {
+		return nil, nil
+	}
+	var id, site, next int64
+	before, err := tx.one([]any{&id, &site}, `SELECT w.id, w.site FROM was_follow_up w WHERE w.opened = ? AND w.action = ? AND NOT EXISTS (SELECT 1 FROM follow_up t WHERE t.id = w.id)
+		ORDER BY w.site = ? DESC, w.id LIMIT 1`, f.Source, f.Action, f.Site)
+	if err != nil || before && site == f.Site {
+		return id, err
+	}
+	if _, err := tx.one([]any{&next}, `SELECT 1 + max(?1 + 1048576 << 20, ifnull((SELECT max(f.id) FROM follow_up f WHERE `+beside("f", "?1")+`), 0),
+		ifnull((SELECT max(f.id) FROM was_follow_up f WHERE `+beside("f", "?1")+`), 0))`, f.Site); err != nil {
+		return nil, err
+	}
+	if !before {
+		return next, nil
+	}
+	for _, q := range []string{
+		`UPDATE was_follow_up SET id = ?2, site = ?3 WHERE id = ?1`,
+		`UPDATE follow_up_was SET id = ?2 WHERE id = ?1`,
+		`INSERT INTO follow_up_was (was, id) VALUES (?1, ?2)`,
+	} {
+		if _, err := tx.exec(q, id, next, f.Site); err != nil {
+			return nil, err
+		}
+	}
+	return next, nil
 }
 
 // Next returns the messages after one, in the order in which they arrived.
@@ -161,7 +190,10 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		`UPDATE follow_up SET state = w.state, ended = w.ended FROM was_follow_up w WHERE w.id = follow_up.id AND follow_up.state = 'open' AND w.state <> 'open'`,
 		`INSERT INTO follow_up SELECT w.* FROM was_follow_up w WHERE (w.state <> 'open' OR w.clock = 1) AND EXISTS (SELECT 1 FROM site s WHERE s.id = w.site)
 			AND NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.id = w.id)
-			AND (w.state <> 'open' OR NOT EXISTS (SELECT 1 FROM follow_up f WHERE f.site = w.site AND f.action = w.action AND f.state = 'open'))`,
+			AND (w.state <> 'open' OR NOT EXISTS (SELECT 1 FROM follow_up f WHERE ` + beside("f", "w.site") + ` AND f.action = w.action AND f.state = 'open'))`,
+		`UPDATE follow_up SET stray = 1 WHERE stray = 0 AND ((SELECT m.site FROM message m WHERE m.id = source) IS NOT site
+			OR ended_by IS NOT NULL AND (SELECT m.site FROM message m WHERE m.id = ended_by) IS NOT site)`,
+		`INSERT INTO diary SELECT DISTINCT date(ended / 1000, 'unixepoch'), ended_by >> 6 FROM follow_up WHERE ended_by IS NOT NULL ON CONFLICT DO NOTHING`,
 		// Which records are one house stays as people left it.
 		`UPDATE site SET joined = (SELECT t.id FROM was_site w JOIN site t ON t.id = w.joined WHERE w.id = site.id)
 			WHERE EXISTS (SELECT 1 FROM was_site w WHERE w.id = site.id AND w.joined IS NOT site.joined)`,

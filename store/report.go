@@ -45,7 +45,10 @@ func (tx *Tx) AddReport(r Report, v Verdict, read []assess.Reading, judged []ass
 	}
 	_, err = tx.exec(`INSERT INTO report (site, day, at, message, author, house_psi, street_psi, band, valve_work, unfinished, readings) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
 		r.Site, r.Day.String(), millis(r.At), r.Message, r.Author, v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, now.readings)
-	if err != nil || !main {
+	if err != nil {
+		return err
+	}
+	if err := tx.noteDay(r.Day, r.Message); err != nil || !main {
 		return err
 	}
 	return tx.shownMain(r.Site)
@@ -162,7 +165,7 @@ type Tally struct {
 // Tally counts the reports from one day up to, not including, another.
 func (tx *Tx) Tally(from, to assess.Date) (Tally, error) {
 	var n Tally
-	_, err := tx.one([]any{&n.Houses, &n.Readings, &n.Fair}, `SELECT count(DISTINCT r.site), count(d.key), ifnull(sum(d.value ->> 7 = 'yes'), 0)
-		FROM report r LEFT JOIN json_each(r.readings) d WHERE r.day >= ? AND r.day < ?`, from.String(), to.String())
+	_, err := tx.one([]any{&n.Houses, &n.Readings, &n.Fair}, `SELECT count(DISTINCT r.site), count(e.key), ifnull(sum(e.value ->> 7 = 'yes'), 0)
+		FROM `+reportsOfDays+` LEFT JOIN json_each(r.readings) e WHERE d.day >= ? AND d.day < ?`, from.String(), to.String())
 	return n, err
 }

@@ -86,7 +86,7 @@ func (tx *Tx) SitesOnStreet(street string, limit int) ([]SiteRecord, error) {
 // it.
 func (tx *Tx) AddSite(s assess.Site, source int64) (SiteRecord, error) {
 	id, err := tx.insert(`INSERT INTO site (id, line, key, loose, street, town, postcode, source) VALUES (?, ?, ?, ?, ?, ?, ?, nullif(?, 0))`,
-		tx.idBefore("site", source, ""), s.Line, s.Key(), s.Loose(), s.Street(), s.Town, s.Postcode, source)
+		tx.idBefore("site", source), s.Line, s.Key(), s.Loose(), s.Street(), s.Town, s.Postcode, source)
 	if err != nil || !tx.replay {
 		return SiteRecord{id, id, s}, err
 	}

@@ -25,8 +25,8 @@ func (tx *Tx) ReportsBetween(from, to assess.Date, limit int) ([]SpanReport, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
 	}, `SELECT r.site, s.line, r.day, r.author, r.house_psi, r.band,
-			json_array_length(r.readings), (SELECT count(*) FROM json_each(r.readings) d WHERE d.value ->> 7 = 'yes')
-		FROM report r JOIN site s ON s.id = r.site WHERE r.day >= ? AND r.day < ? ORDER BY r.day, r.message LIMIT ?`, from.String(), to.String(), limit)
+			json_array_length(r.readings), (SELECT count(*) FROM json_each(r.readings) e WHERE e.value ->> 7 = 'yes')
+		FROM `+reportsOfDays+` JOIN site s ON s.id = r.site WHERE d.day >= ? AND d.day < ? ORDER BY r.day, r.message LIMIT ?`, from.String(), to.String(), limit)
 }
 
 // Authors returns who reported in a span of days, in the order of their first
@@ -35,7 +35,7 @@ func (tx *Tx) Authors(from, to assess.Date) ([]string, error) {
 	return all(tx, func(scan func(...any) error) (string, error) {
 		var a string
 		return a, scan(&a)
-	}, `SELECT author FROM report WHERE day >= ? AND day < ? GROUP BY author ORDER BY min(message)`, from.String(), to.String())
+	}, `SELECT r.author FROM `+reportsOfDays+` WHERE d.day >= ? AND d.day < ? GROUP BY r.author ORDER BY min(r.message)`, from.String(), to.String())
 }
 
 // StreetsRead returns the streets on which the main was read in a span of days.
@@ -43,8 +43,8 @@ func (tx *Tx) StreetsRead(from, to assess.Date, limit int) ([]string, error) {
 	return all(tx, func(scan func(...any) error) (string, error) {
 		var s string
 		return s, scan(&s)
-	}, `SELECT DISTINCT s.street FROM reading r JOIN site s ON s.id = r.site
-		WHERE r.day >= ? AND r.day < ? AND r.side = 'street' AND r.fair = 'yes' ORDER BY s.street LIMIT ?`, from.String(), to.String(), limit)
+	}, `SELECT DISTINCT s.street FROM `+reportsOfDays+` JOIN site s ON s.id = r.site
+		WHERE d.day >= ? AND d.day < ? AND EXISTS (SELECT 1 FROM json_each(r.readings) e WHERE e.value ->> 6 = 'street' AND e.value ->> 7 = 'yes') ORDER BY s.street LIMIT ?`, from.String(), to.String(), limit)
 }
 
 // SiteReading is a reading as it stands in a house's story.

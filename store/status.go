@@ -156,6 +156,13 @@ func (db *DB) Integrity(ctx context.Context) ([]string, error) {
 		} else if found {
 			faults = append(faults, fmt.Sprintf("what is kept as the report of message %d is not filed with it", report))
 		}
+		var lost int64
+		if found, err := tx.one([]any{&lost}, `SELECT f.id FROM follow_up f WHERE f.id >> 20 <> f.site + 1048576
+			OR NOT EXISTS (SELECT 1 FROM site s WHERE s.id = f.site) OR NOT EXISTS (SELECT 1 FROM message m WHERE m.id = f.source) LIMIT 1`); err != nil {
+			return err
+		} else if found {
+			faults = append(faults, fmt.Sprintf("follow-up %d belongs to a house or a message that is not there", lost))
+		}
 		return nil
 	})
 	return faults, err

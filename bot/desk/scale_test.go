@@ -97,9 +97,10 @@ func makeRecord(t *testing.T, file string, houses int) {
 				(SELECT json_group_array(json_array(psi + 40 * (n = 1), CASE n WHEN 1 THEN 'street' ELSE 'rear_bibb' END, 'idle', 'static', 0, '', CASE n WHEN 1 THEN 'street' ELSE 'house' END, 'yes'))
 					FROM (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) WHERE n < 2 + (m + h) % 2)
 			FROM v ORDER BY h, v`,
+		`INSERT INTO diary SELECT DISTINCT day, message >> 6 FROM report`,
 		h + `INSERT INTO equipment (site, item, n, installed) SELECT h + 1, 'prv', 0, CAST(2005 + h % 20 AS TEXT) FROM h`,
-		h + `INSERT INTO follow_up (site, action, due, why, owner, source, opened)
-			SELECT h + 1, 'recheck', date('2026-01-01', printf('+%d days', h % 365)), 'yearly reading', 'U00001', 4 * h + 4, 4 * h + 4 FROM h`,
+		h + `INSERT INTO follow_up (id, site, action, due, why, owner, source, opened)
+			SELECT (h + 1 + 1048576 << 20) + 1, h + 1, 'recheck', date('2026-01-01', printf('+%d days', h % 365)), 'yearly reading', 'U00001', 4 * h + 4, 4 * h + 4 FROM h`,
 	} {
 		_, err := raw.Exec(q, houses)
 		must(err)
