@@ -42,6 +42,7 @@ func (m *message) asides() {
 		others := func(k int) bool { return m.items[k].seg != seg }
 		whole := (v == "all" && !known && !m.measures(s, others) || !m.acts(s, others)) && !m.anyIn(s, others, reported) &&
 			!(m.anyIn(s, others, setOf(cColor)) && m.anyIn(s, others, setOf(cWater))) // "red dirt on my truck, orange water too"
+		whole = whole && !m.standsApart(s, others)
 		for k := se.from; k < se.to; k++ {
 			if whole || m.items[k].seg == seg {
 				m.mute(k)
@@ -114,6 +115,26 @@ func (m *message) measures(s int, of func(k int) bool) bool {
 		}
 	}
 	return m.anyIn(s, of, setOf(cStatic, cFlowing)) && m.acts(s, of)
+}
+
+// standsApart tells whether the items of sentence s that of picks speak of the trade in clauses
+// of their own, and the aside's clause refers to none of it: "10 yr old prv, parts counter says
+// Thursday", not "got a 40 gal heater, it's on my truck".
+func (m *message) standsApart(s int, of func(k int) bool) bool {
+	trade, told := false, false
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		switch {
+		case !of(k):
+			if m.says(k, "it", "its", "one", "ones", "they", "them", "on", "in", "from", "at") {
+				return false
+			}
+		case m.items[k].kinds.has(cItem) && !m.is(k, cItem, "gauge") || m.items[k].point != "" && !m.items[k].weak:
+			trade = true
+		case m.items[k].num != nil && (m.items[k].value >= leastPSI || m.items[k].unit != ""), m.items[k].kinds.meets(setOf(cMaterial, cDid, cDo, cBase, cFuel)):
+			told = true
+		}
+	}
+	return trade && told
 }
 
 // numberBy tells whether one of the three items from k on in the direction of

@@ -43,12 +43,29 @@ func (m *message) noWeekday(i int) bool {
 	case oneOf(t, "sun", "sat", "mon", "martes") && m.says(i-1, "the", "in the"): // "sat in the sun"
 	case t == "sun" && m.text(i-1) == "el":
 	case m.says(i-1, "last", "since", "this past", "pasado"), m.text(i+1) == "pasado":
+	case m.says(i+1, "was", "were") || m.pastBefore(i): // "fish were biting Sunday"
 	case i == 0 && m.says(i+1, "call", "job", "emergency", "emergency call"): // "Sunday call, 66 Bellows Creek Rd"
 	default:
 		return false
 	}
 	return true
 }
+
+// pastBefore tells whether the clause of the weekday at item i tells what was, with nothing that
+// is to be done.
+func (m *message) pastBefore(i int) bool {
+	past := false
+	for k := m.clauseStart(i); k < i; k++ {
+		if m.items[k].kinds.meets(toBeDone) || m.items[k].num != nil {
+			return false
+		}
+		past = past || m.says(k, "was", "were")
+	}
+	return past
+}
+
+// toBeDone are classes of what a day is told for.
+var toBeDone = setOf(cDo, cDid, cWill, cItem, cPart)
 
 // slashGone tells whether the words at i are a day of the last three months: "6/9".
 func (m *message) slashGone(i int) bool {

@@ -116,6 +116,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	sent := m.items[i].sent
 	switch {
 	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
+	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && person(m.text(i-1)): // "wore out my knees", "owner works nights"
+	case m.strangersOwn(i):
 	case owner == "gauge" && m.inList(i, listGaugeShows):
 	case m.equipment.absent(owner):
 	case m.sents[sent].question && owner != m.itemIn(sent):
@@ -131,6 +133,23 @@ func (m *message) noCondition(i int, owner string) bool {
 		return false
 	}
 	return true
+}
+
+// strangersOwn tells whether the clause of the condition at item i is about a thing that is no
+// equipment, which opens it: "pool is green", "phone died twice".
+func (m *message) strangersOwn(i int) bool {
+	k := i - 1
+	for k >= 0 && (be(m.text(k)) || m.says(k, "all", "just", "already", "still")) {
+		k--
+	}
+	if !m.noEquipment(k) {
+		return false
+	}
+	first := k - 1
+	for first >= 0 && (m.is(first, cDeterminer, "") || m.is(first, cHint, "possessive")) {
+		first--
+	}
+	return first < m.clauseStart(i)
 }
 
 // onlyIf tells whether the condition at item i is what is asked or feared: "she'll call if

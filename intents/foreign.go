@@ -37,6 +37,8 @@ func (m *message) foreign(i int) (string, bool) {
 			return "a person's age", true
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
+		case m.is(i-1, cClaim, "says") && m.noEquipment(i-2) && (i < 3 || m.items[i-3].mark || m.is(i-3, cDeterminer, "")) && !m.pointNear(i):
+			return "shown by " + m.text(i-2), true // "tape says 62"
 		case m.eyesight(i):
 			return "eyesight", true
 		case m.sum(i):
@@ -93,6 +95,9 @@ var sumGate = onlyWith(cHint, "sum")
 func (m *message) sum(i int) bool {
 	if m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].value < 20 {
 		return true // "2 for 120"
+	}
+	if m.text(i-1) == "for" && m.noEquipment(i-2) && !m.points(i) {
+		return true // "got a parking ticket for 45"
 	}
 	if m.shut(sumGate) {
 		return false
@@ -379,6 +384,9 @@ func (m *message) inYear(i int) bool {
 	}
 	if m.text(i-1) != "in" || m.points(i) || i+1 < len(m.items) && !m.items[i+1].mark {
 		return false
+	}
+	if m.items[i].num.integer && m.items[i].value >= 30 && m.items[i].value < 100 && m.left(i, 8, false, func(k int) bool { return be(m.text(k)) && m.items[k].seg == m.items[i].seg }) >= 0 {
+		return true // "old fella was in the navy in 62"
 	}
 	return m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "moved") }) >= 0
 }

@@ -27,7 +27,7 @@ func (m *message) anotherKind(i int) (string, bool) {
 		return "of a heating system", true
 	case it.unit != "":
 		return "", false
-	case m.otherMeasure(i):
+	case m.otherMeasure(i), m.strangersDial(i):
 		return "measured, but no pressure", true
 	case m.roomWarmth(i):
 		return "a temperature", true
@@ -132,6 +132,23 @@ func (m *message) otherMeasure(i int) bool {
 }
 
 var scaldCheckGate = onlyWith(cHint, "scaldcheck")
+
+// strangersDial reads what a thing is set to that is no equipment and opens its clause: "fridge
+// set at 37", "the oven is set to 62".
+func (m *message) strangersDial(i int) bool {
+	set := i - 1
+	if m.says(set, "at", "to", "on", "for") {
+		set--
+	}
+	if !m.holdsKey(keySets) || m.text(set) != "set" {
+		return false
+	}
+	k := set - 1
+	for k >= 0 && be(m.text(k)) {
+		k--
+	}
+	return m.noEquipment(k) && (k == 0 || m.items[k-1].mark || m.is(k-1, cDeterminer, "") && (k == 1 || m.items[k-2].mark))
+}
 
 // scaldCheck reads the warmth of taps told in a row: "scald check: lav 121, tub 119".
 func (m *message) scaldCheck(i int) bool {

@@ -58,6 +58,9 @@ func (m *message) deedOf(v *verb) deed {
 	if w.obj != "" || !oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {
 		return w
 	}
+	if v.what == "set" && m.is(v.at+1, cDeterminer, "") && m.noEquipment(v.at+2) && !m.ownsNumber(v.at) {
+		return w // "le dejé la tarjeta en la mesa"
+	}
 	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
 		w.obj, w.bySize = "expansion_tank", true
 	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {

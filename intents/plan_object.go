@@ -110,6 +110,16 @@ func (m *message) strangeThing(k int) bool {
 	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site && !m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
 }
 
+// noEquipment tells whether item k is a thing that is no equipment: one that the lexicon lists
+// ("fridge"), or a noun it does not know.
+func (m *message) noEquipment(k int) bool {
+	if k < 0 || k >= len(m.items) || m.items[k].mark || m.items[k].kinds.meets(setOf(cItem, cPart)) {
+		return false
+	}
+	t := m.text(k)
+	return m.signsOf(k).has(signThing) || m.strangeThing(k) && len(t) > 3 && !strings.HasSuffix(t, "one") && !strings.HasSuffix(t, "ones")
+}
+
 // namesItem tells whether the message names a piece of equipment.
 func (m *message) namesItem(code string) bool {
 	for k := range m.items {
@@ -159,6 +169,9 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 		if m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") {
 			break
 		}
+	}
+	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > se.from && m.noEquipment(i-1) || m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
+		return "", false // "prv stuck open, new fridge going in tomorrow"
 	}
 	if obj == "" {
 		for k := i - 1; k >= se.from; k-- {
