@@ -26,7 +26,7 @@ func (m *message) askUndo(p askPhrase) {
 		return
 	case p.begins && m.cuesAround(p)&cues(cueForeign, cueErrand) != 0:
 		return
-	case takesBackNow[p.text] && m.midNumbers(p.at):
+	case (takesBackNow[p.text] || m.is(p.at, cRetract, "")) && m.midNumbers(p.at):
 		return
 	case takesBackLast[p.text] && !p.begins && !m.lastTalk(p.s):
 		return

@@ -76,7 +76,13 @@ func streetFollows(toks []token, from int) bool {
 // pronoun tells whether the "one" at i is no number: "the front hose bib one eighteen
 // and the back one sixty three", where the tap was named before.
 func pronoun(toks []token, i int) bool {
-	if toks[i].text != "one" || i < 2 || toks[i-2].text != "the" {
+	if toks[i].text != "one" || i < 2 {
+		return false
+	}
+	if toks[i-1].text == "last" {
+		return true // "scratch that last one seventy one"
+	}
+	if toks[i-2].text != "the" {
 		return false
 	}
 	switch toks[i-1].text {

@@ -86,7 +86,7 @@ func (m *message) goesUp(i, s int) (action, bool) {
 
 // turnDown reads "turn the prv down Monday".
 func (m *message) turnDown(i, s int) (action, bool) {
-	ok := m.turnsDown(i) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.reminds(s))
+	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.reminds(s))
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
 }
 

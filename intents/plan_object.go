@@ -278,11 +278,11 @@ func (m *message) goesIn(i int) bool {
 
 var turnWords = opener{words: []string{
 	"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bring her", "bringing", "knock", "take",
-	"taking", "ease", "back", "put",
+	"taking", "ease", "back", "put", "get", "move",
 }}
 
 // turnsDown tells whether the word at i sets the regulator with the particle
-// parted from it: "turn the prv down".
+// parted from it: "turn the prv down", "put the prv at 60".
 func (m *message) turnsDown(i int) bool {
 	if !m.said(i, keyTurns) {
 		return false
@@ -296,6 +296,10 @@ func (m *message) turnsDown(i int) bool {
 		switch m.text(k) {
 		case "down", "up", "back", "off", "down to", "up to":
 			return prv
+		case "at", "to":
+			if prv && m.isNum(k+1) && m.settingLike(k+1) {
+				return true
+			}
 		}
 	}
 	return false

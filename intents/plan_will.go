@@ -43,6 +43,9 @@ func (m *message) willNear(i int) bool {
 	return false
 }
 
+// backOf are the classes of things that stand at the back.
+var backOf = setOf(cBibb, cFixture)
+
 // wasWill tells whether a word of planning is something else here: "well" the
 // source of water, "back", a place.
 func (m *message) wasWill(k int) bool {
@@ -51,7 +54,7 @@ func (m *message) wasWill(k int) bool {
 	}
 	switch m.text(k) {
 	case "back":
-		return m.items[k].point != "" && m.numNear(k)
+		return m.items[k].point != "" && m.numNear(k) || m.meets(k+1, backOf) // "back spigot hummed till I cranked it down"
 	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
 		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
 		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") || m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
