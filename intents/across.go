@@ -138,13 +138,32 @@ func (m *message) headPoint(s int) string {
 			}
 		}
 		if len(pts) >= 1 && m.gaugeTalk(j) {
-			return pts[0]
+			return m.pointOfGauge(j, pts)
 		}
-		if len(pts) == 1 && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract) || j == s-1 && m.onlyNumber(s)) {
+		if len(pts) == 1 && !m.tellsTrouble(j) && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract) || j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}
 	}
 	return ""
+}
+
+// tellsTrouble tells whether sentence j tells of a trouble and of no pressure, so that its test
+// point is that of the trouble: "The kitchen faucet shrieks."
+func (m *message) tellsTrouble(j int) bool {
+	return m.saysOf(j, cSym) || m.saysOf(j, cCond)
+}
+
+// pointOfGauge returns which of the points of sentence j the gauge is on: the first that is told
+// behind it, as in "barely any water in the kitchen, left the gauge on the side hb".
+func (m *message) pointOfGauge(j int, pts []string) string {
+	gauged := false
+	for i := m.sents[j].from; i < m.sents[j].to; i++ {
+		if it := &m.items[i]; gauged && it.point != "" && it.role != roleTaken && !it.weak {
+			return it.point
+		}
+		gauged = gauged || m.is(i, cGauged, "") || m.is(i, cItem, "gauge")
+	}
+	return pts[0]
 }
 
 // weakPointCounts tells whether a word like "back" at item i of sentence j names its test
@@ -158,7 +177,12 @@ func (m *message) weakPointCounts(j, i int) bool {
 // was under a bush. 85."
 func (m *message) onlyNumber(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if it := &m.items[i]; !it.mark && it.num == nil && !it.site {
+		it := &m.items[i]
+		if m.isMark(i, ",") && m.isNum(i-1) {
+			other := func(k int) bool { return m.items[k].point != "" || m.items[k].num != nil }
+			return m.right(i, 30, true, other) < 0 // "85, no recirc"
+		}
+		if !it.mark && it.num == nil && !it.site {
 			return false
 		}
 	}

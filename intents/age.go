@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
@@ -426,8 +429,10 @@ func (m *message) original(items []mentionOf) {
 		if !m.is(i, cHint, "original") {
 			continue
 		}
+		ours := func(x mentionOf) bool { return m.items[x.at].seg == m.items[i].seg }
+		named := slices.ContainsFunc(items, func(x mentionOf) bool { return m.items[x.at].sent == m.items[i].sent && ours(x) })
 		for _, x := range items {
-			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && x.item != "drain_valve" {
+			if m.items[x.at].sent == m.items[i].sent && abs(x.at-i) <= 6 && x.item != "drain_valve" && (!named || ours(x)) {
 				f := m.equipment.get(x.item, x.at)
 				if f.InstalledYear == nil {
 					f.InstalledYear, f.said = &y, true

@@ -47,8 +47,8 @@ func (m *message) adverb(i int) bool {
 	if n := m.text(i + 1); m.text(i) == "going" && (n == "up" || n == "in" || n == "on" || n == "back") {
 		return true // "tank's going up Friday"
 	}
-	if m.text(i) == "pinhole" && m.is(i+1, cSym, "leak") {
-		return true // "fixed pinhole leak above the heater"
+	if m.text(i) == "pinhole" && (m.is(i+1, cSym, "leak") || m.says(i+1, "in", "on") && m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0) {
+		return true // "fixed pinhole leak above the heater", "pinhole in the copper"
 	}
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"

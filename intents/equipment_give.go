@@ -164,6 +164,9 @@ func (m *message) noInstalledYear(i int, owner string) bool {
 	if m.text(i+1) == "model" && m.right(i, 9, true, func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {
 		return true // "a 2019 model but it was installed 2021"
 	}
+	if m.says(i+1, "house", "home", "build", "casa") && !m.is(i-1, cItem, "") {
+		return true // "1995 house, heater holds 50 gallons"
+	}
 	return m.left(i, 3, false, func(k int) bool {
 		if m.says(i+1, "told", "said", "quoted") {
 			return true // "a fellow in 2015 told her"

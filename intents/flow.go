@@ -16,7 +16,7 @@ func (m *message) flows() {
 		if !m.begins(i, keyFlow) {
 			continue
 		}
-		if f := m.flowTag(i); f != "" && !m.occasional(i) {
+		if f := m.flowTag(i); f != "" && !m.occasional(i, f) {
 			all = append(all, mention{at: i, flow: f})
 		}
 	}
@@ -119,7 +119,7 @@ func (m *message) flowAcross(a mention, s int) {
 	if a.flow == assess.Static && m.hasSym(s, "creep") && m.readingsEnd(s) {
 		return // "kitchen 69 / shut everything 20 min, no creep": another test
 	}
-	if a.flow == assess.Flowing && m.saysOf(s, cColor) {
+	if a.flow == assess.Flowing && (m.saysOf(s, cColor) || m.saysElse(a.at)) {
 		return // "Ran the tub, yes gray." tells of the water, not of the gauge
 	}
 	if a.flow == assess.Flowing && m.tellsDrop(s) || m.anyText(s, "spinning", "spins", "turning") {

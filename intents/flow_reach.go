@@ -98,7 +98,12 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 // it says nothing of what follows: "only the tub runs rusty, 66 at the tub".
 func (m *message) saysElse(i int) bool {
 	seg := m.items[i].seg
-	return m.kinds.has(cColor) && m.anyIn(m.items[i].sent, func(k int) bool { return m.items[k].seg == seg }, setOf(cColor))
+	ours := func(k int) bool { return m.items[k].seg == seg }
+	if m.kinds.has(cColor) && m.anyIn(m.items[i].sent, ours, setOf(cColor)) {
+		return true
+	}
+	coloured := func(k int) bool { return ours(k) && m.isAny(k, cSym, "dark_water", "rusty_water") }
+	return m.kinds.has(cSym) && m.anyIn(m.items[i].sent, coloured, setOf(cSym))
 }
 
 // bracketed returns the bracket that opens the clause of item i, -1 for none.
@@ -161,7 +166,7 @@ func (m *message) leads(i int) bool {
 
 // occasional tells whether the flow at i is only the occasion of a trouble: "surges
 // whenever the sprinklers come on".
-func (m *message) occasional(i int) bool {
+func (m *message) occasional(i int, f assess.Flow) bool {
 	when := m.left(i, 6, false, func(k int) bool {
 		switch m.text(k) {
 		case "whenever", "when", "if", "every", "everytime", "anytime", "cuando", "cada":
@@ -169,17 +174,27 @@ func (m *message) occasional(i int) bool {
 		}
 		return false
 	})
-	if when < 0 || m.left(when, 9, false, func(k int) bool { return m.is(k, cSym, "") }) < 0 {
+	if when < 0 {
 		return false
 	}
-	s := &m.sents[m.items[i].sent]
-	for k := s.from; k < s.to; k++ {
+	trouble := m.left(when, 9, false, func(k int) bool { return m.meets(k, troubles) || m.is(k, cFitting, "burst") })
+	if trouble < 0 {
+		return false
+	}
+	from, to := trouble, m.clauseEnd(i)
+	if f == assess.Static { // a gauge that climbs with all shut was read so
+		from, to = m.sents[m.items[i].sent].from, m.sents[m.items[i].sent].to
+	}
+	for k := from; k < to; k++ {
 		if m.items[k].num != nil && m.items[k].role == roleReading {
 			return false
 		}
 	}
 	return true
 }
+
+// troubles are the classes of words that tell a symptom.
+var troubles = setOf(cSym, cDischarge)
 
 // howMany returns over how many readings a quantifier by item i reaches: "for the
 // two inside" over two.

@@ -49,6 +49,7 @@ func (m *message) usedBy(i int) assess.Flow {
 	led, tap := false, false
 	for k := i - 1; k >= 0 && k >= i-6 && m.items[k].seg == seg && m.items[k].sent == m.items[i].sent; k-- {
 		switch {
+		case m.is(k, cHint, "nobody") && m.text(k-1) == "to": // "dies to nothing when someone flushes"
 		case m.is(k, cHint, "nobody"):
 			return assess.Static
 		case m.is(k, cItem, "") || m.is(k, cBurner, "") || m.is(k, cState, "") || m.is(k, cPoint, "street"):

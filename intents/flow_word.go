@@ -62,7 +62,7 @@ func (m *message) flowTag(i int) assess.Flow {
 // noRest tells whether words of rest tell no rest of the water.
 func (m *message) noRest(i int) bool {
 	t := m.text(i)
-	return t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) || // "stat on the heater says 140"
+	return t == "stat" && m.is(i-1, cItem, "heater") || t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) || // "stat on the heater says 140"
 		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 || // "whole house is quiet, no hammer"
 		strings.HasSuffix(t, " still") && m.text(i+1) == "on" // "closed the stop, house still on"
 }
@@ -111,7 +111,7 @@ func (m *message) noFlow(i int) bool {
 	}
 	switch m.text(i) {
 	case "running":
-		return m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early") // "the main is running 118", "running behind today"
+		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 || m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early") // "the main is running 118", "running behind today"
 	case "going":
 		return m.text(i+1) == "on"
 	case "prendido", "prendida":
@@ -217,7 +217,9 @@ func (m *message) allShut(i int) bool {
 			if m.text(k+1) != "time" {
 				return true
 			}
-		case "everything", "all", "todo", "todas", "ll", "each", "todos":
+		case "all":
+			return m.text(k+1) != "the" || m.text(k+2) != "way" // "won't shut all the way off"
+		case "everything", "todo", "todas", "ll", "each", "todos":
 			return true
 		}
 		if m.is(k, cHint, "allofit") && m.left(i, 6, true, heats) < 0 && m.text(i) != "off" {

@@ -6,7 +6,10 @@ import "strings"
 // an old sheet or a label shows, a rating, a temperature, a sum. This room keeps
 // those out of the readings.
 
-const othersNumber = "somebody else's number"
+const (
+	othersNumber = "somebody else's number"
+	sumEachTime  = "a sum for each time"
+)
 
 // foreign tells whose number item i is when it is not a pressure measured on
 // this visit, and whether it is one at all.
@@ -44,7 +47,7 @@ func (m *message) foreign(i int) (string, bool) {
 		case m.sum(i):
 			return "money", true
 		case m.rate(i):
-			return "a sum for each time", true
+			return sumEachTime, true
 		case m.restsOff(i):
 			return "the gauge's own zero", true
 		case m.warmth(i):

@@ -154,6 +154,10 @@ func (m *message) setting(w deed) (assess.Action, string) {
 		if !w.carried || m.setsSomething(w.verb) {
 			return assess.SetPRV, w.obj
 		}
+	case w.carried && w.obj == "expansion_tank" && m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") }) >= 0:
+		if m.ownsNumber(w.at) {
+			return assess.SetPRV, "prv" // "exp tank is good. Lowered house pressure to 60"
+		}
 	case w.obj == "expansion_tank":
 		if m.ownsNumber(w.at) || m.right(w.at, 3, false, func(k int) bool { return m.is(k, cPart, "air") }) >= 0 {
 			return assess.ChargedTank, w.obj // "adjusted the precharge on the tank"

@@ -23,7 +23,8 @@ func compatible(what, item, text string, value float64) bool {
 		if strings.Contains(text, "diaphragm") {
 			return item == "prv" || item == "expansion_tank"
 		}
-		return item == "expansion_tank" || !tankCond(text)
+		full := strings.HasSuffix(text, "de agua") || strings.HasSuffix(text, "full of water")
+		return item == "expansion_tank" || !full && !tankCond(text)
 	}
 	return false
 }
@@ -41,6 +42,9 @@ func tankCond(text string) bool {
 func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok bool) {
 	if a.what == "cond" && m.leadsToNumber(a.at) {
 		return "", false, false
+	}
+	if a.what == "cond" && m.saidOfBladder(a.at) {
+		return "expansion_tank", false, true // "regulator gave up, 127 on the kitchen, bladder's holding"
 	}
 	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // nearestOwner returns the item in the sentence of an attribute that lies nearest to it, nil
 // when none fits, and how far it is: about a word for each word between, more for what parts
 // them.
@@ -30,8 +32,14 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
 		// "a 40 gallon gas with a brass drain, 2004, scaled up"
 	case !before && a.what == "cond" && m.besideOf(x.at): // "pinhole above the heater"
+	case before && a.what == "cond" && strings.HasSuffix(it.text, " with") && m.right(a.at, 3, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0:
+		// "needs a tank, nothing wrong with the prv"
 	case a.what == "cond" && m.clauseStart(x.at) != m.clauseStart(a.at) && m.otherSubject(a.at):
 		// "prv 2006, supply line burst"
+	case (a.dated() || a.what == "ago") && m.clauseStart(x.at) != m.clauseStart(a.at) && m.datedElse(a.at):
+		// "prv's at 60, her washing machine is 14 years old"
+	case a.what == "unknown" && !before && m.separators(a.at, x.at) > 0 && m.sentHas(a.at, cPart):
+		// "the needle's bent so who knows, lp heater"
 	default:
 		return true
 	}

@@ -268,3 +268,20 @@ func (m *message) otherSubject(i int) bool {
 	}
 	return thing(i+1) || i > start && m.strangeThing(i-1) && len(m.text(i-1)) > 2 && m.text(i-1) != "ones"
 }
+
+// datedElse tells whether the clause of the date at item i tells it of a fixture or of a pressure:
+// "her washing machine is 14 years old", "the city put a new meter in last week".
+func (m *message) datedElse(i int) bool {
+	other := false
+	for k := m.clauseStart(i); k < i; k++ {
+		it := &m.items[k]
+		if it.kinds.meets(ofParts) {
+			return false
+		}
+		other = other || m.says(k, "house", "home", "place", "casa") || it.point != "" || it.kinds.has(cFixture) || it.num != nil && it.unit == "" && (it.role == roleIgnored || it.role == roleReading)
+	}
+	return other
+}
+
+// ofParts are the classes of words that tell of equipment.
+var ofParts = setOf(cItem, cPart, cFuel, cMaterial, cCond)

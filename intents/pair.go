@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -48,7 +49,7 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		if it.point == "" || it.role == roleTaken || m.placesItem(i) && !m.ownNumber(i) {
+		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i)) && !m.ownNumber(i) {
 			continue
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
@@ -158,6 +159,14 @@ func (m *message) placesItem(i int) bool {
 		}
 	}
 	return false
+}
+
+// changedPart tells whether the drain at item i is what was changed, not where a gauge was:
+// "drain valve replaced, needle now 75, rear hose bib".
+func (m *message) changedPart(i int) bool {
+	return m.is(i, cItem, "drain_valve") && slices.ContainsFunc(m.verbs, func(v verb) bool {
+		return v.objAt == i && v.done && (v.what == "replaced" || v.what == "installed")
+	})
 }
 
 // where tells whether a place is told with its preposition: "108 out front".

@@ -214,8 +214,14 @@ func (m *message) cost(a, b *event) float64 {
 			c += 0.15
 		}
 	}
+	if !a.num && c > 1 && (m.predicate(a.end+1) || be(m.text(a.end+1)) && !m.isNum(a.end+2)) {
+		c += 1.5 // "angle stop under the lav is damp, red needle climbed to 150, back hose bib"
+	}
 	if a.num && c > 1 {
 		// "69, street is 124": the point leads to a number of its own
+		if m.predicate(b.end + 1) {
+			c += 1.5 // "86, shower won't shut all the way off"
+		}
 		switch m.text(b.end + 1) {
 		case "is", "was", "reads", "at", ":", "has", "shows", "=", "es", "marca", "a":
 			c += 1.5
@@ -227,6 +233,12 @@ func (m *message) cost(a, b *event) float64 {
 		}
 	}
 	return c
+}
+
+// predicate tells whether the word at item k says something of the tap before it that is no
+// pressure: "won't", "drips".
+func (m *message) predicate(k int) bool {
+	return m.says(k, "wont", "doesnt", "isnt", "cant", "hardly", "barely", "dies") || m.is(k, cDischarge, "") && m.is(k, cSym, "leak")
 }
 
 // measuring are the classes that tell one measuring from another.

@@ -189,6 +189,9 @@ func (m *message) past(w moment) bool {
 	if m.text(w.end) == "on" && m.closes(w.end) {
 		return true // "follow-up visit, one month on"
 	}
+	if w.at > 0 && m.items[w.at-1].why == sumEachTime {
+		return true // "she pays 110 a month for water"
+	}
 	if strings.HasPrefix(m.text(w.end), "since") {
 		return true // "30 days since the new reg"
 	}
@@ -345,10 +348,31 @@ func (m *message) failedTank() bool {
 			if in := m.items[j].sent; in != m.items[k].sent && (m.itemIn(in) != "" && m.itemIn(in) != "expansion_tank" || m.otherSubject(j)) {
 				continue // "heater jacket rusted through. needs an expansion tank"
 			}
+			if m.ofOtherItem(j, k) {
+				continue // "gauge is acting up, she wants a tank put in"
+			}
 			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !m.adverb(j) && !(m.is(j, cSym, "") && m.waterNear(j)) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// ofOtherItem tells whether the clause of the condition at item j names another piece of equipment
+// than the tank at item k.
+func (m *message) ofOtherItem(j, k int) bool {
+	if m.clauseStart(j) == m.clauseStart(k) {
+		return false
+	}
+	other := false
+	for i := m.clauseStart(j); i < m.clauseEnd(j); i++ {
+		if v, ok := m.val(i, cItem); ok && !m.taken(i) {
+			if m.itemCode(i, v) == "expansion_tank" {
+				return false
+			}
+			other = true
+		}
+	}
+	return other
 }

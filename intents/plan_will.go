@@ -12,12 +12,14 @@ func (m *message) willNear(i int) bool {
 	if m.is(i, cWill, "") && m.is(i, cDo, "replace") {
 		return true // "has to go"
 	}
+	own := false // the clause names a part of its own
 	for k := i; k >= s.from && k >= i-10; k-- {
 		if k < i && m.items[k].mark && (m.text(k) == "," || m.text(k) == "/") {
-			if k < i-4 {
-				break
+			if k < i-4 || own && !m.is(i, cDo, "replace") {
+				break // "recommended an exp tank, PRV age unknown, set 55"
 			}
 		}
+		own = own || k < i && m.is(k, cItem, "")
 		if k < i && m.is(k, cDid, "") && !m.is(k, cDo, "") && !m.is(k, cWill, "") {
 			break
 		}

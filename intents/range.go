@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // shareUnits gives "95 and 97 psi" one unit, and "60/62 psi".
 func (m *message) shareUnits() {
 	for i := len(m.items) - 1; i > 0; i-- {
@@ -235,7 +237,7 @@ func (m *message) declare() {
 	}
 	for i := range m.items {
 		it := &m.items[i]
-		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) && (u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
+		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) && !(it.num.integer && it.value <= 6 && m.is(i+1, cFixture, "") && strings.HasSuffix(m.text(i+1), "s")) && (u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
 			it.unit = u
 		}
 	}

@@ -6,6 +6,9 @@ import "strings"
 // a pressure may have as well.
 func (m *message) plainThermostat(k int) bool {
 	t := m.text(k)
+	if m.is(k-1, cItem, "prv") {
+		return false // "prv set point is 60"
+	}
 	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && t != "dial" && (!strings.HasPrefix(t, "temp") || strings.Contains(t, " set"))
 }
 
@@ -46,7 +49,11 @@ func (m *message) settingWord(i int) bool {
 		word = word || j == i && j > k+1 && m.is(k, cDid, "set") // "prv set somewhere around 60"
 		word = word || m.is(k, cHint, "setting") && abs(k-i) <= 6 && !(m.is(k, cDo, "") && (m.is(k+1, cDeterminer, "") || m.text(k+1) == "it"))
 	}
-	if topic, _ := m.topicBefore(i); !prv && topic == "prv" {
+	if topic, at := m.topicBefore(i); !prv && topic == "prv" {
+		gauged := func(k int) bool { return m.items[k].point != "" || m.is(k, cPeak, "") }
+		if m.left(i, i-at, true, gauged) > at {
+			return false // "prv 2014, red needle climbed to 150, back hose bib, sits at 72 now"
+		}
 		return m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "setting") && m.items[k].seg == it.seg }) >= 0 // "prv 2008, tag setting 65"
 	}
 	return prv && word

@@ -289,7 +289,7 @@ func (w *streetWalk) finish(s *street, last int) {
 		return &token{kind: mark, text: "\n"}
 	}
 	if t := after(0); t.kind == word {
-		if d := w.p.lex.of(t).directional; d != "" && (t.caps || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
+		if d := w.p.lex.of(t).directional; d != "" && (t.caps && !(t.raw == "Se" && after(1).kind == word) || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
 			parts = append(parts, d)
 			s.to++
 		}

@@ -221,5 +221,9 @@ func (m *message) contradicted(i int) bool {
 	case "isnt", "doesnt", "didnt", "hasnt", "arent":
 		return true
 	}
+	other := func(j int) bool { return m.is(j, cWhose, "other") && j < k }
+	if m.right(i, k-i, true, other) >= 0 && m.left(i, 8, true, other) < 0 {
+		return false // "gas smell at the meter, neighbor's regulator blew, not ours"
+	}
 	return m.is(k, cHint, "nothere")
 }

@@ -248,8 +248,13 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 				continue // "dark orange"
 			}
 			by, ok := r.met(seen, k)
-			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") }) >= 0 {
+			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool {
+				return m.is(k, cItem, "") && !m.is(k, cItem, "heater") && m.items[k].seg == m.items[x.at].seg
+			}) >= 0 {
 				continue // "somebody had valved off the exp tank"
+			}
+			if r.name == assess.Leak && m.is(x.at+2, cFuel, "") {
+				continue // "the heater runs on gas"
 			}
 			if r.name == assess.NoWater && (m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
 				continue // "the drip at the faucet quit", "house gauge is dead"

@@ -97,6 +97,9 @@ func (m *message) noLeak(i int) bool {
 func (m *message) lowFlow(i int) assess.SymptomName {
 	t := m.text(i)
 	ofItem := m.is(i, cCond, "") && (m.isItemNear(i) || m.itemIn(m.items[i].sent) != "" && !m.pressureNear(i))
+	if m.is(i-1, cClaim, "says") && m.closes(i) {
+		ofItem = false // "no expansion tank, she said weak"
+	}
 	switch {
 	case ofItem && !m.waterNear(i) && !m.fixtureNear(i):
 		return noSymptom
@@ -150,12 +153,20 @@ func (m *message) noWater(i int) assess.SymptomName {
 	switch {
 	case m.is(i, cHint, "drop") && m.dryBeside(i): // "under the sink it's all dry, not a drop"
 		return noSymptom
-	case m.kinds.has(cRelief) && m.reliefIn(m.items[i].sent) && !m.ofSupply(i): // "felt the relief pipe, not a drop"
+	case m.kinds.has(cRelief) && m.reliefTold(i) && !m.ofSupply(i): // "felt the relief pipe, not a drop"
 		return assess.ReliefDischarge
 	case m.noWaterOf(i):
 		return noSymptom
 	}
 	return assess.NoWater
+}
+
+// reliefTold tells whether the sentence of item i tells of the relief valve before it, or in the
+// same clause.
+func (m *message) reliefTold(i int) bool {
+	relief := func(k int) bool { return m.is(k, cRelief, "") }
+	k := m.right(i, 8, true, relief)
+	return m.left(i, 20, true, relief) >= 0 || k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
 // ofSupply tells whether the lack of water at item i is told of a tap, a house or who lives in

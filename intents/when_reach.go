@@ -248,6 +248,9 @@ func (m *message) whenApplies(i int, w assess.When) bool {
 		}
 		return false
 	}
+	if m.is(i, cNow, "") && m.afterPeak(i, lo, hi) {
+		return false // "lazy hand 142 overnight, now 62" sets the needle off against its maximum
+	}
 	if m.is(i, cNow, "") || t == "left" || t == "found" || t == "now" {
 		near := false
 		for k := lo; k < hi; k++ {
@@ -269,6 +272,17 @@ func (m *message) whenApplies(i int, w assess.When) bool {
 		}
 	}
 	return true
+}
+
+// afterPeak tells whether the reading of lo..hi last told before item i is the highest value of
+// the gauge, with no work between.
+func (m *message) afterPeak(i, lo, hi int) bool {
+	for k := hi - 1; k >= lo; k-- {
+		if r := &m.readings[k]; r.at < i && r.Peak {
+			return i-r.at <= 8 && !m.workedBetween(r.at, i)
+		}
+	}
+	return false
 }
 
 func (m *message) seps(a, b int) int {
