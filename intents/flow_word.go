@@ -69,6 +69,9 @@ func (m *message) noRest(i int) bool {
 
 // flowNamed reads a word of running water, which may be denied.
 func (m *message) flowNamed(i int) assess.Flow {
+	if strings.HasSuffix(m.text(i), " on") && m.onStreet(i) && !m.says(i, "zone on", "sprinkler on") {
+		return "" // "at the tap on 14 Elm"
+	}
 	if m.toilet(i) || m.is(i, cHint, "fully") && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return "" // "the water heater going full blast"
 	}

@@ -75,7 +75,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		if t := m.text(i + 1); oneOf(t, "low", "high", "off", "short", "more", "mas", "too") && !pressureUnit(it.unit) {
 			break
 		}
-		if m.text(i+1) == "off" && m.text(i+2) == "the" {
+		if m.text(i+1) == "off" && (strings.HasPrefix(m.text(i+2), "the") || m.points(i+2) || m.is(i+2, cPlace, "")) {
 			break
 		}
 		return "a difference", true

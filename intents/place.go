@@ -307,7 +307,7 @@ func (m *message) runs(i int) bool {
 			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
 				return false
 			}
-			return !m.isNum(k + 1)
+			return !m.isNum(k+1) && !m.onStreet(k)
 		}
 		return true
 	}

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Words that are a test point only in some company: initials, a drain, a hose, a kit.
 
 // initial reads a single letter beside a number as a test point: "K 57#", "F 84 R 66".
@@ -40,10 +42,10 @@ func (m *message) initial(i int) string {
 }
 
 // upstairsIn reads the test point of a fixture whose "on" leads to a place: "59 in the
-// shower on the second floor".
+// shower on the second floor", "at the tap on 14 Elm".
 func (m *message) upstairsIn(i int) string {
 	it := &m.items[i]
-	if it.n != 2 || !it.kinds.has(cFlowing) || m.toks[it.tok+1].text != "on" || !m.is(i+1, cDeterminer, "") || m.flowTag(i) != "" {
+	if !it.kinds.has(cFlowing) || !strings.HasSuffix(it.text, " on") || !m.is(i+1, cDeterminer, "") && !m.onStreet(i) || m.flowTag(i) != "" {
 		return ""
 	}
 	id, ok := m.p.lex.id(m.toks[it.tok].text)
@@ -52,6 +54,12 @@ func (m *message) upstairsIn(i int) string {
 	}
 	v, _ := m.p.value(m.p.lex.tags(m.p.lex.first[id]), cPoint)
 	return v
+}
+
+// onStreet tells whether the "on" at item i leads to a house or a street, and opens no
+// tap: "rear bib on 14 Elm".
+func (m *message) onStreet(i int) bool {
+	return strings.HasSuffix(m.text(i), "on") && i+1 < len(m.items) && (m.items[i+1].site || m.unknownNoun(i+1) && m.text(i+1) != "top")
 }
 
 // houseGets tells whether "house" at i has the number of a clause that names no tap:
