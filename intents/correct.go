@@ -2,6 +2,7 @@ package intents
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -252,7 +253,47 @@ func (m *message) contradicts(s int) bool {
 			right++
 		}
 	}
-	return denied == 1 && right == 1 && (told || m.readingLike(s))
+	return denied == 1 && right == 1 && (told || m.readingLike(s) || m.ofWhatWasSent(s))
+}
+
+// ofWhatWasSent tells whether the numbers of a sentence, one of them denied, are of what was
+// sent and name no tap: "that reading was 17 not 71", or a slip of the thumb by
+// themselves: "it's 62, not 26".
+func (m *message) ofWhatWasSent(s int) bool {
+	se := &m.sents[s]
+	that, first := false, -1
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.num != nil && first >= 0:
+			return (that || sameDigits(m.items[first].value, it.value)) && (m.closes(i) || i+1 < se.to && m.items[i+1].site)
+		case it.num != nil:
+			first = i
+		case it.mark || it.site || first >= 0:
+		default:
+			for k := it.tok; k < it.tok+it.n; k++ {
+				switch m.toks[k].text {
+				case "that", "thats", "reading", "last", "mine", "lectura", "ultima", "ultimo":
+					that = true
+				case "it", "its", "this", "my", "the", "one", "number", "was", "is", "be", "should", "have", "been", "at", "for", "on",
+					"actually", "sorry", "oops", "i", "sent", "era", "fue", "es", "la", "el", "mi", "perdon":
+				default:
+					return false
+				}
+			}
+		}
+	}
+	return false
+}
+
+// sameDigits tells whether two numbers are written with the same digits: 85 and 58.
+func sameDigits(a, b float64) bool {
+	digits := func(v float64) string {
+		d := []byte(strconv.FormatFloat(v, 'f', -1, 64))
+		slices.Sort(d)
+		return string(d)
+	}
+	return a != b && digits(a) == digits(b)
 }
 
 // retells tells whether a sentence says what was reported and what is right: "I

@@ -119,10 +119,10 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleReading, "word of measuring"
 	case it.value > 200:
 		return roleIgnored, "too large without a unit or a point"
+	case it.value >= 15 && m.hasAsk(AskCorrect):
+		return roleReading, "the right value"
 	case it.value < 15, it.value <= 19 && !it.num.words && !it.decimal():
 		return roleIgnored, "too small without a unit or a point"
-	case m.hasAsk(AskCorrect):
-		return roleReading, "the right value"
 	case m.unknownNoun(i + 1): // it counts something else
 		return roleIgnored, "counts " + m.text(i+1)
 	case m.says(i-1, "a", "an", "una") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "moves") }) < 0:
