@@ -25,7 +25,7 @@ func corrects(f intents.Frame) bool {
 // fits, keeping what it does not say. Without either the report moves to the
 // house that is named.
 func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) error {
-	last, ok, err := t.toCorrect()
+	last, ok, err := t.toCorrect(f, site)
 	if !ok || err != nil {
 		return err
 	}
@@ -70,9 +70,15 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 }
 
 // toCorrect is the report that the message puts right; ok is false when the
-// person may not, and has been told so.
-func (t *turn) toCorrect() (store.Message, bool, error) {
+// person may not, and has been told so. A reading at a house that is named puts
+// right what its writer read there last.
+func (t *turn) toCorrect(f intents.Frame, site store.SiteRecord) (store.Message, bool, error) {
 	if t.amended.ID == 0 {
+		if f.Site != "" && site.ID != 0 {
+			if m, found, err := t.readAt(f, site); err != nil || found {
+				return m, true, err
+			}
+		}
 		return t.meant()
 	}
 	if t.amended.Author != t.m.Author && t.role < Dispatcher {
@@ -80,6 +86,39 @@ func (t *turn) toCorrect() (store.Message, bool, error) {
 	}
 	return t.amended, true, nil
 }
+
+// readAt is the newest of the writer's reports on a house in which a reading of
+// the frame has one to take the place of.
+func (t *turn) readAt(f intents.Frame, site store.SiteRecord) (m store.Message, found bool, err error) {
+	right := assess.Visit{}
+	for _, s := range reports(f) {
+		right.Add(s)
+	}
+	if len(right.Readings) == 0 {
+		return m, false, nil
+	}
+	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	if err != nil {
+		return m, false, err
+	}
+	for _, r := range list {
+		if r.Site != site.ID && r.Site != site.Named {
+			continue
+		}
+		var was intents.Frame
+		if err := json.Unmarshal(r.Frame, &was); err != nil {
+			return m, false, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		if amend(&was, right.Readings[0]) {
+			return t.tx.Message(r.Message)
+		}
+	}
+	return m, false, nil
+}
+
+// recentReports is how many of a person's reports are looked through for the one
+// that is put right.
+const recentReports = 8
 
 // askReading asks which of a report's readings is meant.
 func (t *turn) askReading(m store.Message, f intents.Frame, a intents.Amendment) error {

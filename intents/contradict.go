@@ -1,0 +1,110 @@
+package intents
+
+import (
+	"slices"
+	"strconv"
+)
+
+// What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
+// the front not the rear".
+
+// denial tells whether t stands before what is said to be wrong.
+func denial(t string) bool {
+	switch t {
+	case "not", "isnt", "wasnt", "no era", "no eran", "no es", "no son", "arent", "werent":
+		return true
+	}
+	return false
+}
+
+// contradicts tells whether a sentence sets a pressure against one that was
+// reported: "kitchen isn't 58, it's 68", "front 60 not 66 like I said".
+func (m *message) contradicts(s int) bool {
+	se := &m.sents[s]
+	denied, right, told := 0, 0, false
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || m.is(i, cWhose, "other") || m.is(i, cWhose, "person") || it.kinds.has(cRetract) && right > 0:
+			return false
+		case m.reported(i):
+			told = true
+		}
+		if it.num == nil {
+			continue
+		}
+		switch {
+		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money || it.value < 15:
+			return false
+		case denial(m.text(i-1)) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") || (m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
+			denied++
+		default:
+			right++
+		}
+	}
+	return denied == 1 && right == 1 && (told || m.readingLike(s) || m.ofWhatWasSent(s))
+}
+
+// ofWhatWasSent tells whether the numbers of a sentence, one of them denied, are of what was
+// sent and name no tap: "that reading was 17 not 71", or a slip of the thumb by
+// themselves: "it's 62, not 26".
+func (m *message) ofWhatWasSent(s int) bool {
+	se := &m.sents[s]
+	that, first := false, -1
+	for i := se.from; i < se.to; i++ {
+		it := &m.items[i]
+		switch {
+		case it.num != nil && first >= 0:
+			return (that || sameDigits(m.items[first].value, it.value)) && (m.closes(i) || i+1 < se.to && m.items[i+1].site)
+		case it.num != nil:
+			first = i
+		case it.mark || it.site || first >= 0:
+		default:
+			for k := it.tok; k < it.tok+it.n; k++ {
+				switch m.toks[k].text {
+				case "that", "thats", "reading", "last", "mine", "one", "lectura", "ultima", "ultimo":
+					that = true
+				case "it", "its", "this", "my", "the", "number", "was", "is", "be", "should", "have", "been", "at", "for", "on",
+					"actually", "sorry", "oops", "i", "sent", "era", "fue", "es", "la", "el", "mi", "perdon":
+				default:
+					return false
+				}
+			}
+		}
+	}
+	return false
+}
+
+// sameDigits tells whether two numbers are written with the same digits: 85 and 58.
+func sameDigits(a, b float64) bool {
+	digits := func(v float64) string {
+		d := []byte(strconv.FormatFloat(v, 'f', -1, 64))
+		slices.Sort(d)
+		return string(d)
+	}
+	return a != b && digits(a) == digits(b)
+}
+
+// deniesTap tells whether a sentence says at which tap a number was read that was sent,
+// and at which not: "the 88 at 12 Alder was the front bib not the rear".
+func (m *message) deniesTap(s int) bool {
+	se := &m.sents[s]
+	num, was, tap := -1, false, false
+	for i := se.from; i < se.to; i++ {
+		switch it := &m.items[i]; {
+		case it.num != nil:
+			if !m.says(i-1, "that", "the", "my", "ese", "la", "el") {
+				return false
+			}
+			num = i
+		case num < 0:
+		case be(m.text(i)) || m.says(i, "was", "era", "fue"):
+			was = true
+		case was && (it.point != "" || m.is(i, cPlace, "")) && !tap:
+			tap = true
+		case tap && denial(m.text(i)):
+			return m.right(i, 3, false, func(k int) bool { return m.items[k].point != "" || m.is(k, cPlace, "") }) >= 0
+		}
+	}
+	return false
+}
