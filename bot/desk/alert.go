@@ -229,12 +229,14 @@ func (t *turn) alertBody(a store.Alert) (Body, error) {
 		b.Lead += ". " + found[0]
 		b.Facts = found[1:]
 	}
-	b.Facts = append(b.Facts, likely(h.Assessment, w)...)
+	b.Facts = append(b.Facts, likely(h.Assessment, h.lastVisit(), w)...)
 	b.Heard = fmt.Sprintf(w.Since, t.stamp(a.RaisedAt, w))
 	if send := whatToSend(raised, h.Assessment, w); send != "" {
 		b.Next = append(b.Next, w.Send+send)
 	}
-	if n := h.Assessment.NextCheck; n != nil {
+	if unreadWork(h.lastVisit(), h.Assessment) {
+		b.Next = append(b.Next, w.NextCheck+w.ConfirmWork)
+	} else if n := h.Assessment.NextCheck; n != nil {
 		b.Next = append(b.Next, w.NextCheck+n.Check)
 	}
 	b.Cautions = cautionTexts(h.Assessment.Cautions, w)

@@ -95,8 +95,10 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	judged := h.Assessment
 	switch a.About {
 	case intents.AskNextCheck:
-		b := Body{Lead: fmt.Sprintf(w.NothingToCheck, line), Facts: likely(judged, w), Cautions: cautionTexts(judged.Cautions, w)}
-		if n := judged.NextCheck; n != nil {
+		b := Body{Lead: fmt.Sprintf(w.NothingToCheck, line), Facts: likely(judged, h.lastVisit(), w), Cautions: cautionTexts(judged.Cautions, w)}
+		if said, unread := standsNow(h.lastVisit(), judged, w); unread {
+			b.Lead = line + ": " + said[0].Text
+		} else if n := judged.NextCheck; n != nil {
 			b.Lead = fmt.Sprintf("%s: %s", line, n.Check)
 			b.Next = []string{n.Why}
 		}
@@ -113,7 +115,8 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		t.draw(&b, drawsSheet, site.ID)
 		return t.say(b)
 	}
-	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: findings(judged, assess.Watch)}
+	said, _ := standsNow(h.lastVisit(), judged, w)
+	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: texts(said, assess.Watch)}
 	revised, err := t.revisions(site)
 	if err != nil {
 		return err

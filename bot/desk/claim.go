@@ -210,7 +210,7 @@ func (t *turn) briefBody(a store.Alert) (Body, error) {
 		return Body{}, err
 	}
 	b := Body{Lead: fmt.Sprintf(w.BriefLead, t.visitWhen(a, w), siteLine(site.Site))}
-	b.Heard = strings.Join(append(findings(h.Assessment, assess.Soon), likely(h.Assessment, w)...), " ")
+	b.Heard = strings.Join(append(findings(h.Assessment, assess.Soon), likely(h.Assessment, h.lastVisit(), w)...), " ")
 	b.Facts = series(h.Visits, storyLines, w)
 	b.Facts = append(b.Facts, installedLine(h, w))
 	if n := h.Assessment.NextCheck; n != nil {

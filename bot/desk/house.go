@@ -30,6 +30,14 @@ type House struct {
 	Alert      *store.Alert     // the open one, nil for none
 }
 
+// lastVisit is the newest visit, empty when there was none.
+func (h House) lastVisit() (v assess.Visit) {
+	if n := len(h.Visits); n > 0 {
+		v = h.Visits[n-1]
+	}
+	return v
+}
+
 // NoHouse says that a house is not on record.
 type NoHouse struct{ Query string }
 

@@ -19,6 +19,13 @@ func TestOlderRecordsGoOn(t *testing.T) {
 	}
 }
 
+// leftSince are visits with work that a later message read again: the kept
+// records were made when only the work's own message told what was left.
+var leftSince = map[string]string{
+	"18 Birch Ln 2026-06-17 61": "18 Birch Ln 2026-06-17 63",
+	"31 Larch Ct 2026-06-29 58": "31 Larch Ct 2026-06-29 62",
+}
+
 func goesOn(t *testing.T, version int) {
 	w := &world{t: t, path: storetest.Older(t, version, quickDir(t))}
 	if err := w.start(); err != nil {
@@ -30,6 +37,9 @@ func goesOn(t *testing.T, version int) {
 		_, err := w.desk.Rebuild(context.Background(), true, nil, func(c store.Change) error {
 			if c.What == "read" { // today's parser may tell more of a message
 				t.Logf("message %d %q is read otherwise: %s -> %s", c.Message, c.Text, c.Was, c.Now)
+				return nil
+			}
+			if c.What == "filed" && leftSince[strings.TrimSuffix(c.Was, ".0 psi")] == strings.TrimSuffix(c.Now, ".0 psi") {
 				return nil
 			}
 			t.Errorf("a rebuild makes different: %s of message %d %q: %s -> %s", c.What, c.Message, c.Text, c.Was, c.Now)

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -16,12 +18,16 @@ var urgencyRank = map[assess.Urgency]int{assess.Now: 0, assess.Soon: 1, assess.W
 
 // verdictBody is the answer to a report: the decision, what was understood,
 // what follows, what can hurt. The gravest finding leads: where people can be
-// hurt its words say what to do about it.
-func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Frame, a assess.Assessment, remembered bool) Body {
+// hurt its words say what to do about it. Work on the regulator that nobody has
+// read after leads else: what was found before it decides nothing any more.
+func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Frame, a assess.Assessment, visit assess.Visit, remembered bool) Body {
 	w := t.words()
 	line := siteLine(site.Site)
 	b := Body{Lead: fmt.Sprintf(w.Recorded, line)}
-	said := gravestFirst(a.Findings)
+	said, unread := standsNow(visit, a, w)
+	if unread && a.HousePSI != nil {
+		b.Facts = append(b.Facts, fmt.Sprintf(w.AsFound, *a.HousePSI))
+	}
 	for i, f := range said {
 		switch {
 		case i == 0:
@@ -30,7 +36,7 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 			b.Facts = append(b.Facts, f.Text)
 		}
 	}
-	if len(said) > 0 && said[0].Urgency == assess.Now && t.opt.Phone != "" {
+	if urgentNow(said) && t.opt.Phone != "" {
 		b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
 	}
 	b.Heard = t.heard(f.Visit(t.dayOf(m)))
@@ -38,13 +44,13 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 		b.Heard = strings.TrimSpace(b.Heard + " " + fmt.Sprintf(w.Remembered, line))
 		b.Buttons = append(b.Buttons, Button{"elsewhere", w.Elsewhere, fmt.Sprint(m.ID)})
 	}
-	b.Facts = append(b.Facts, likely(a, w)...)
-	if a.NextCheck != nil {
+	b.Facts = append(b.Facts, likely(a, visit, w)...)
+	if a.NextCheck != nil && !unread {
 		b.Next = append(b.Next, w.NextCheck+a.NextCheck.Check)
 	}
 	b.Cautions = cautionTexts(a.Cautions, w)
 	id := fmt.Sprint(m.ID)
-	if readAgain(a) {
+	if unread || readAgain(a) {
 		b.Buttons = append(b.Buttons, Button{"again", w.ReadAgain, id})
 	} else if len(a.Readings) > 0 {
 		b.Buttons = append(b.Buttons, Button{"recheck", w.BookRecheck, id})
@@ -52,6 +58,32 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 	b.Buttons = append(b.Buttons, Button{"correct", w.PutRight, id}, Button{"undo", w.TakeBack, id})
 	return b
 }
+
+// standsNow are the findings of how a house stands, gravest first. Where nobody
+// has read what work on the regulator left, unread, what was found before it is
+// left out, and the reading to be made leads, unless something is to be done at
+// once.
+func standsNow(visit assess.Visit, a assess.Assessment, w *words) (said []assess.Finding, unread bool) {
+	said = gravestFirst(a.Findings)
+	if !unreadWork(visit, a) || urgentNow(said) {
+		return said, false
+	}
+	said = slices.DeleteFunc(said, func(f assess.Finding) bool { return asFound[f.Code] })
+	confirm := assess.Finding{Urgency: assess.Soon, Text: sentence(w.ConfirmWork) + "."}
+	return slices.Insert(said, 0, confirm), true
+}
+
+// unreadWork tells whether nobody has read what work on the regulator left.
+func unreadWork(visit assess.Visit, a assess.Assessment) bool {
+	return valveWork(visit) && unfinished(visit, a.Readings)
+}
+
+// asFound are the findings of a pressure that work on the regulator has changed.
+var asFound = map[string]bool{"in_band": true, "low": true, "high": true, "borderline": true, "contradiction": true, "not_house_side": true, "retake": true,
+	"not_regulating": true, "seat_creep": true, "restricted": true, "fall_off": true}
+
+// urgentNow tells whether the gravest finding wants something done at once.
+func urgentNow(said []assess.Finding) bool { return len(said) > 0 && said[0].Urgency == assess.Now }
 
 // plannedBody is the answer to a message that only plans: what is to be done and
 // when. What is known of the house stands where it was told.
@@ -102,8 +134,11 @@ func gravestFirst(list []assess.Finding) []assess.Finding {
 // findings returns the texts of the findings of at least an urgency, gravest
 // first.
 func findings(a assess.Assessment, least assess.Urgency) []string {
-	var out []string
-	for _, f := range gravestFirst(a.Findings) {
+	return texts(gravestFirst(a.Findings), least)
+}
+
+func texts(list []assess.Finding, least assess.Urgency) (out []string) {
+	for _, f := range list {
 		if urgencyRank[f.Urgency] <= urgencyRank[least] {
 			out = append(out, f.Text)
 		}
@@ -115,13 +150,17 @@ func findings(a assess.Assessment, least assess.Urgency) []string {
 // exact.
 func tenth(p float64) int { return 10 * int(p*10+0.5) }
 
-// likely names the cause that leads, when it is worth naming.
-func likely(a assess.Assessment, w *words) []string {
+// likely names the cause that leads, when it is worth naming: after work on the
+// regulator, that of what was found.
+func likely(a assess.Assessment, visit assess.Visit, w *words) []string {
 	if len(a.Causes) == 0 || a.Causes[0].P < 0.4 || a.Causes[0].Cause == assess.CauseSound {
 		return nil
 	}
-	c := a.Causes[0]
-	return []string{fmt.Sprintf(w.Likely, w.Cause[c.Cause], tenth(c.P))}
+	c, says := a.Causes[0], w.Likely
+	if valveWork(visit) {
+		says = w.LikelyFound
+	}
+	return []string{fmt.Sprintf(says, w.Cause[c.Cause], tenth(c.P))}
 }
 
 // cautionTexts returns what can hurt, in words.
@@ -260,4 +299,10 @@ func driftText(d assess.Drift, w *words) string {
 // dayText is a day with its weekday, as people name it.
 func dayText(d assess.Date, w *words) string {
 	return w.Weekday[d.In(time.UTC).Weekday()] + " " + d.String()
+}
+
+// sentence begins words with a capital.
+func sentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(first)) + s[n:]
 }

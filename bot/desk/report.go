@@ -137,7 +137,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.mark(m, MarkStored); err != nil {
 		return err
 	}
-	b := t.verdictBody(m, site, f, a, remembered)
+	b := t.verdictBody(m, site, f, a, whole, remembered)
 	if onlyPlans(f) {
 		b = t.plannedBody(m, site, f, remembered)
 	}
@@ -323,14 +323,36 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		}
 		v := &in.Visits[len(in.Visits)-1]
 		first := len(v.Readings)
-		for _, s := range f.Statements {
-			v.Add(s)
-		}
+		goOn(v, f.Statements)
 		list = append(list, told{r, i == place, len(in.Visits) - 1, first, len(v.Readings) - first})
 	}
 	in.Lives = d.curve.lives()
 	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)
 	return in, list, err
+}
+
+// goOn adds to a visit what its next message tells. Work on the regulator parts
+// the visit: what earlier messages read is as found, what later ones read is as
+// left, unless they say otherwise.
+func goOn(v *assess.Visit, told []assess.Statement) {
+	worked, first := valveWork(*v), len(v.Readings)
+	var now assess.Visit
+	for _, s := range told {
+		v.Add(s)
+		now.Add(s)
+	}
+	switch {
+	case valveWork(now):
+		for i := range v.Readings[:first] {
+			v.Readings[i].When = assess.Before
+		}
+	case worked:
+		for i := range v.Readings[first:] {
+			if r := &v.Readings[first+i]; r.When == "" {
+				r.When = assess.After
+			}
+		}
+	}
 }
 
 func contextOf(today assess.Date) intents.Context { return intents.Context{Today: today} }

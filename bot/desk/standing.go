@@ -2,6 +2,7 @@ package desk
 
 import (
 	"math"
+	"slices"
 
 	"lazyhand/assess"
 	"lazyhand/store"
@@ -95,9 +96,20 @@ func unfinished(v assess.Visit, judged []assess.JudgedReading) bool {
 		return false
 	}
 	for i, j := range judged {
-		if j.Side == assess.HouseSide && j.Fair == assess.FairYes && i < len(v.Readings) && v.Readings[i].When != assess.Before {
+		if j.Side == assess.HouseSide && j.Fair == assess.FairYes && i < len(v.Readings) && v.Readings[i].When != assess.Before && !foundSo(v, v.Readings[i]) {
 			return false
 		}
 	}
 	return true
+}
+
+// apart is how far from a new setting a reading cannot be what the work left, psi.
+const apart = 15
+
+// foundSo tells whether a reading that does not say so shows what was found
+// before the regulator was set: "91 rear bib, put in a new prv set at 60".
+func foundSo(v assess.Visit, r assess.Reading) bool {
+	return r.When == "" && slices.ContainsFunc(v.Work, func(w assess.Work) bool {
+		return w.ToPSI != nil && w.Action != assess.ChargedTank && math.Abs(*w.ToPSI-r.PSI) > apart
+	})
 }

@@ -54,6 +54,9 @@ type words struct {
 	Planned          string // house, what is to be done
 	Heard            string
 	Likely           string // cause, percent
+	LikelyFound      string // cause, percent
+	ConfirmWork      string
+	AsFound          string // psi
 	NextCheck        string
 	CallDispatch     string // phone
 	NotPosted        string // why
