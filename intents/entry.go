@@ -24,6 +24,7 @@ type entry struct {
 	thanks bool   // a word of thanks that may end a message
 	tells  tongue // the language that it tells, as a small word
 	sees   glance // the steps that look for it
+	column head   // what it says as the head of a table's column
 }
 
 // stranger is the entry of every word that the lexicon does not know.

@@ -15,6 +15,7 @@ const (
 	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
 	seesList                        // "1)", "1."
+	seesLines                       // several lines
 )
 
 // seesAll has every step try.
@@ -40,6 +41,8 @@ func glanceMark(toks []token, i int) glance {
 		return seesArrow
 	case "...":
 		return seesCount
+	case "\n":
+		return seesLines
 	case ")":
 		if i > 0 && toks[i-1].kind == number && toks[i-1].num.value == 1 {
 			return seesList
@@ -124,6 +127,9 @@ func (m *message) putRight(toks []token) []token {
 	g := p.glance(toks)
 	if g.has(seesList) {
 		toks = numbered(toks)
+	}
+	if g.has(seesLines) {
+		toks = p.tabled(toks)
 	}
 	if g.has(seesOh) {
 		toks = ohDigits(toks)

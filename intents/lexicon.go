@@ -131,6 +131,12 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		}
 		return nil
 	}
+	if fields[0] == "column" && len(fields) == 2 {
+		for _, w := range strings.Fields(body) {
+			l.entry(fold(w)).column = headNames[fields[1]]
+		}
+		return nil
+	}
 	if fields[0] == "toward" {
 		for _, w := range strings.Fields(body) {
 			l.toward[fold(w)] = true

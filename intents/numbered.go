@@ -23,15 +23,14 @@ func numbered(toks []token) []token {
 	if len(at) < 2 {
 		return toks
 	}
-	by := "\n"
 	if at[1].from == at[0].to+1 && toks[at[0].to].kind == number {
-		by = "," // "1) 60 2) 61 3) 60 all kitchen"
+		return toks // "1) 60 2) 61 3) 60 all kitchen": its numbers stay in one clause
 	}
 	for _, s := range slices.Backward(at) {
 		if s.from > 0 && toks[s.from-1].text != "\n" {
 			end := &toks[s.from]
 			end.num = nil
-			end.becomes(mark, by)
+			end.becomes(mark, "\n")
 			s.from++
 		}
 		toks = slices.Delete(toks, s.from, s.to)

@@ -145,6 +145,8 @@ func (u *undoer) step(i int) int {
 		if wordByte(u.raw, i-1) && wordByte(u.raw, i+1) {
 			u.put(" ", i)
 		}
+	case b == '\t':
+		u.put("  ", i) // the next cell of a table
 	case b < ' ' || b == 0x7f:
 		u.put(" ", i)
 	case b < utf8.RuneSelf:

@@ -1,0 +1,32 @@
+package intents
+
+import "testing"
+
+// A line of heads over lines of cells says of each cell what its column says.
+func TestTables(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"pt          psi   htr\nstreet      118   off\npast prv     74   off\nprv 2011, worn", "118 street idle; 74 after_prv idle; prv: 2011 suspect"},
+		{"POINT | PSI | RUNNING\nfront bib | 71 | nothing\nfront bib | 58 | upstairs shower\n---\nno tank", "58 front_bibb flowing; 71 front_bibb static; expansion_tank: none"},
+		{"LOC   BAR\nmeter   7.1\nkitchen   3.9\nhtr off", "103 street idle; 56.6 kitchen idle"},
+		{"            max    now\nrear bib    133     78\nprv  2005  stuck", "133 rear_bibb peak; 78 rear_bibb; prv: 2005 failed"},
+		{"| point | before | after |\n|---|---|---|\n| kitchen | 96 | 58 |\nreplaced prv", "58 kitchen after; 96 kitchen before; replaced_prv"},
+		{"12 Elm St\ntap, psi, heater\nkitchen, 62, off\ntub, 61, off", "12 Elm St | 61 bath idle; 62 kitchen idle"},
+		{"point\tpsi\trunning\nkitchen\t71\tnothing\nkitchen\t52\tshower", "52 kitchen flowing; 71 kitchen static"},
+		{"static flow\nkitchen 66 50", "50 kitchen flowing; 66 kitchen static"},
+		{"punto psi boiler\ncocina 61 apagado", "61 kitchen idle"},
+		// no tables
+		{"now\nkitchen 62", "62 kitchen"},
+		{"heater off\nkitchen 62", "62 kitchen idle"},
+		{"before\nkitchen 92\nset prv to 60\nafter\nkitchen 60", "60 kitchen after; 92 kitchen before; set_prv >60"},
+	})
+}
+
+// The numbers of a list end its lines, also where they stand in a row.
+func TestNumberedLists(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"1) rear 88 2) heater off 3) no tank", "88 rear_bibb idle; expansion_tank: none"},
+		{"Found: (1) prv stuck (2) tank waterlogged. front 92", "92 front_bibb; expansion_tank: failed; prv: failed"},
+		{"1. kitchen 61 2. tub 60", "60 bath; 61 kitchen"},
+		{"front (1) 92", "92 front_bibb"},
+	})
+}
