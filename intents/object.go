@@ -87,6 +87,10 @@ func (m *message) replacing(w deed) (assess.Action, string) {
 	switch {
 	case w.carried && m.leakPart(w.at):
 		return assess.RepairedLeak, "leak"
+	case w.obj == "prv" && m.changesValue(w.at):
+		return assess.SetPRV, w.obj
+	case w.obj == "expansion_tank" && m.changesValue(w.at):
+		return assess.ChargedTank, w.obj
 	case w.obj == "prv" && (m.is(w.objAt, cPart, "strainer") || m.partAfter(w.at, "strainer")):
 		return assess.RebuiltPRV, "prv"
 	case w.obj == "prv" && sure:
@@ -101,6 +105,16 @@ func (m *message) replacing(w deed) (assess.Action, string) {
 		return assess.RepairedLeak, "leak"
 	}
 	return "", ""
+}
+
+// changesValue tells whether a word of changing leads to two numbers, from which and to which it
+// changed what stands between: "changed the prv from 90 to 60".
+func (m *message) changesValue(at int) bool {
+	if t := m.text(at); !beginsWith(t, "chang", "chg", "chng", "cambi", "le cambi") {
+		return false
+	}
+	from := m.right(at, 5, false, m.isNum)
+	return from > 0 && m.items[from].role == roleFrom && m.right(from, 3, false, func(k int) bool { return m.numIs(k, roleTo) }) > 0
 }
 
 // installing names what a word of putting in does: "hung an exp tank", "put a brass one in".

@@ -19,7 +19,7 @@ func (m *message) willNear(i int) bool {
 				break // "recommended an exp tank, PRV age unknown, set 55"
 			}
 		}
-		own = own || k < i && m.is(k, cItem, "")
+		own = own || k < i-1 && m.is(k, cItem, "")
 		if k < i && m.is(k, cDid, "") && !m.is(k, cDo, "") && !m.is(k, cWill, "") {
 			break
 		}

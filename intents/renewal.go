@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // A part is changed in two words as often as in one: "yanked that 1996 regulator and
 // put a fresh one in", "old tank is off the wall, new 2 gal on", "new reg is in".
 
@@ -51,14 +53,24 @@ func (m *message) takenBefore(i int, want string) string {
 			if o := m.partAt(k - 1); o != "" && m.items[k].seg != m.items[i].seg && (want == "" || o == want) {
 				return o
 			}
-		case m.is(i, cHint, "inplace") && m.is(k, cPart, "old") && m.partAt(k+1) != "" && (want == "" || m.partAt(k+1) == want):
+		case (m.is(i, cHint, "inplace") || m.setAnew(i)) && m.is(k, cPart, "old") && m.partAt(k+1) != "" && (want == "" || m.partAt(k+1) == want):
 			return m.partAt(k + 1) // "old heater's at the curb, new 50 gal gas is running in its place"
 		case m.is(k, cHint, "puts"):
-		case m.is(k, cWill, "") && !m.wasWill(k), m.timeWordAt(k):
+		case m.is(k, cWill, "") && !m.wasWill(k), m.timeWordAt(k) && m.items[k].role != roleYear:
 			return ""
 		}
 	}
 	return ""
+}
+
+// setAnew tells whether the new one named at item i was set or charged: "the old tank was a 2 gal,
+// new one's a 5 gal charged to 62".
+func (m *message) setAnew(i int) bool {
+	if !m.is(i, cHint, "newone") || !strings.HasPrefix(m.text(i), "new") {
+		return false
+	}
+	set := m.right(i, 8, true, func(k int) bool { return m.isAny(k, cDid, "set", "charged") })
+	return set > 0 && !m.planish(m.items[i].sent)
 }
 
 // off tells whether a particle behind the word at i says that it took something away:

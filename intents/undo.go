@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"html"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -292,9 +293,24 @@ func unescape(s string) (string, int) {
 		return ">", 4
 	case strings.HasPrefix(s, "&amp;"):
 		return "&", 5
+	case !strings.HasPrefix(s, "&"):
+		return "", 0
+	}
+	n := strings.IndexByte(s[:min(len(s), longestEscape)], ';') + 1
+	if n == 0 {
+		return "", 0
+	}
+	if c := html.UnescapeString(s[:n]); c != s[:n] {
+		return plainEscape.Replace(c), n // "burner&#39;s on"
 	}
 	return "", 0
 }
+
+// longestEscape is how many bytes an escape such as "&rsquo;" has at most.
+const longestEscape = 9
+
+// plainEscape writes what an escape stands for as a keyboard does.
+var plainEscape = strings.NewReplacer("\u00a0", " ", "\u2018", "'", "\u2019", "'", "\u201c", "\"", "\u201d", "\"", "\u2013", "-", "\u2014", "-")
 
 // ticked stands for the picture that says that something is done.
 const ticked = "✅"
