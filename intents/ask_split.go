@@ -122,7 +122,7 @@ func (m *message) toldThenAsked(se sentence) int {
 			k++
 		}
 		asks := m.ordersSheet(k, se.to) ||
-			(tells || measured && at) && m.turnsToAsk(k) && (!sized || m.asksPast(k, se.to)) // not "40 gal, 60 psi, what tank"
+			(tells || measured && at) && (m.turnsToAsk(k) || m.wordCues(m.items[k].tok).has(cueShow) && m.asksPast(k, se.to)) && (!sized || m.asksPast(k, se.to)) // not "40 gal, 60 psi, what tank"
 		if !asks || m.right(k-1, se.to, true, m.isNum) >= 0 {
 			continue
 		}

@@ -78,7 +78,7 @@ func TestCrewFacts(t *testing.T) {
 		{"put in a 50 gal gas heater, 2 gal exp tank, charged to 60", "replaced_heater; heater 50 gal gas; installed_tank to 60; expansion_tank 2 gal"},
 		{"nw htr in 50 gal elctrc st 120", "replaced_heater; heater 50 gal electric 120 F"},
 		{"nw prv in st 60", "replaced_prv to 60"},
-		{"nw xp tnk on chrgd 58", "replaced_tank to 58"},
+		{"nw xp tnk on chrgd 58", "installed_tank to 58"},
 		{"t&p drps whn htr frs", "relief_discharge"},
 		{"rlf vlv drps", "relief_discharge"},
 		{"tp vlv drpng", "relief_discharge"},

@@ -42,12 +42,18 @@ func (m *message) deedAt(i int) (verb, bool) {
 		what := "replaced"
 		if m.right(k, 9, true, func(j int) bool {
 			return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none"
-		}) >= 0 || (o == "prv" || o == "expansion_tank") && m.noneYet(k) {
+		}) >= 0 || (o == "prv" || o == "expansion_tank") && m.noneYet(k) || o == "expansion_tank" && !m.oldTank() && !m.says(i-1, "also", "too") {
 			what = "installed"
 		}
 		return verb{at: i, what: what, done: true, object: o, objAt: k}, true
 	}
 	return verb{}, false
+}
+
+// oldTank tells whether the message speaks of a tank that was there before: of an old one, one
+// that failed, or of changing it. A house may as well have had none.
+func (m *message) oldTank() bool {
+	return m.failedTank() || m.has(cPart, "old") || m.has(cDid, "replaced") || m.has(cBase, "replaced") || m.has(cHint, "jobnoun")
 }
 
 // baseDeed reads "had to change the prv", "ended up replacing it", "did a heater flush".

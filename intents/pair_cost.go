@@ -23,7 +23,7 @@ func (m *message) relates(a, b int) bool {
 
 // joined tells whether only "and", "&" or "/" lies between two items.
 func (m *message) joined(a, b int) bool {
-	if b-a > 3 || b-a < 2 {
+	if b-a > 3 && !(b-a == 4 && m.is(a+1, cItem, "gauge")) || b-a < 2 {
 		return false
 	}
 	found := false
@@ -33,8 +33,8 @@ func (m *message) joined(a, b int) bool {
 			found = true
 		case "the", "la", "el", "both", "at", "en", "a", "an", "un", "una":
 		default:
-			if m.items[k].role == roleTaken {
-				continue
+			if m.items[k].role == roleTaken || m.is(k, cItem, "gauge") && k == a+1 && m.is(b+1, cItem, "gauge") {
+				continue // "the kitchen gauge and the laundry gauge"
 			}
 			return false
 		}

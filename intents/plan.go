@@ -281,13 +281,21 @@ func (m *message) headerPlan(s int) bool {
 		return false
 	}
 	for k := m.sents[s].from; k < m.sents[s].header; k++ {
-		switch m.text(k) {
-		case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit",
-			"recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente",
-			"next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending",
-			"seguimiento", "falta", "sched", "scheduled", "plan de accion":
+		if planHead(m.text(k)) {
 			return true
 		}
+	}
+	return false
+}
+
+// planHead tells whether what stands under a head is to be done.
+func planHead(head string) bool {
+	switch head {
+	case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit",
+		"recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente",
+		"next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending",
+		"seguimiento", "falta", "sched", "scheduled", "plan de accion":
+		return true
 	}
 	return false
 }

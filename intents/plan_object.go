@@ -150,6 +150,8 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
 	se := &m.sents[s]
+	// "I'm changing it tomorrow and there's no tank"
+	pronoun := m.text(i+1) == "it" || strings.HasSuffix(m.text(i), " it") || m.says(i-1, "la", "lo", "las", "los") || strings.HasPrefix(m.text(i), "la ") || strings.HasPrefix(m.text(i), "lo ")
 	if strings.HasSuffix(m.text(i), " it in") || m.text(i+1) == "it" && m.text(i+2) == "in" {
 		obj, _ = m.topicBefore(i) // "she needs a tank and I'll put it in Thursday the regulator's fine"
 	}
@@ -166,7 +168,7 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 		if m.items[k].mark && m.text(k) != "(" && m.text(k) != ":" {
 			break
 		}
-		if m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") {
+		if m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") || m.said(k, keyJoins) && pronoun {
 			break
 		}
 	}

@@ -80,7 +80,11 @@ func (m *message) refused(i int) bool {
 // cameTo tells whether the follow-up at item i is what the visit was for: "came by to
 // recheck 44 Juniper".
 func (m *message) cameTo(i int) bool {
-	return m.text(i-1) == "to" && m.left(i-1, 3, true, func(k int) bool { return m.is(k, cHint, "camehere") }) >= 0
+	came := func(k int) bool { return m.is(k, cHint, "camehere") }
+	if k := i - 2; m.is(i-1, cDeterminer, "") && m.text(k) == "for" && m.is(k-1, cHint, "camehere") && !m.willNear(k-1) && !m.momentSeg(i) {
+		return true // "went back for the recheck"
+	}
+	return m.text(i-1) == "to" && m.left(i-1, 3, true, came) >= 0
 }
 
 // leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",

@@ -256,7 +256,7 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if r.name == assess.Leak && m.is(x.at+2, cFuel, "") {
 				continue // "the heater runs on gas"
 			}
-			if r.name == assess.NoWater && (m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
+			if r.name == assess.NoWater && (m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
 				continue // "the drip at the faucet quit", "house gauge is dead"
 			}
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {

@@ -30,3 +30,16 @@ func TestNumberedLists(t *testing.T) {
 		{"front (1) 92", "92 front_bibb"},
 	})
 }
+
+// The time that each line of a log begins with says nothing of what it tells, and a head of
+// what is to be done stands over the lines below it.
+func TestLogsAndHeadsInLinesOfTheirOwn(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"09:12 mtr 108\n09:31 sd HB 48 w/ hose on\n09:40 chk vlv yes, et no", "108 street; 48 side_bibb flowing; check_valve:; expansion_tank: none"},
+		{"3:25 as found kitchen 97\n3:35 set the prv down\n3:45 as left kitchen 63", "63 kitchen after; 97 kitchen before; set_prv"},
+		{"TO DO\n set regulator down, Thursday", "plan set_prv 3"},
+		{"went back for the recheck, rear bib 63", "63 rear_bibb"},
+		{"prv is shot I'm changing it tomorrow and there's no tank", "expansion_tank: none; plan replace_prv 1; prv: failed"},
+		{"sin agua negra, alivio seco", "no dark_water; no relief_discharge"},
+	})
+}

@@ -129,7 +129,7 @@ func TestDeedsInManyMoreWords(t *testing.T) {
 		{"prv rebuilt w/ kit", "rebuilt_prv"},
 		{"cleaned the screen in the reg, set 60", "rebuilt_prv to 60"},
 		{"new cartridge in prv, set 62", "rebuilt_prv to 62"},
-		{"new heater, new exp tank at 60", "replaced_heater; replaced_tank to 60"},
+		{"new heater, new exp tank at 60", "installed_tank to 60; replaced_heater"},
 		{"out: old prv / in: new one set 60", "replaced_prv to 60"},
 		{"out: 50 gal gas / in: 50 gal electric", "heater 50 gal electric; replaced_heater"},
 		{"prv out, new one in at 60", "replaced_prv to 60"},
