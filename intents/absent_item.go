@@ -101,7 +101,7 @@ func (m *message) absentAfter(i int) bool {
 	for k := i + 1; k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent; k++ {
 		switch t := m.text(k); {
 		case m.is(k, cAbsent, ""):
-			return true
+			return !m.meets(k+1, lacked) // "el boiler no tiene fugas"
 		case m.inList(k, listToAbsent), m.items[k].site, m.isMark(k, ":", "=", "-", "?"):
 		case t == "n":
 			return m.closes(k) // "ET N"
@@ -128,6 +128,13 @@ func (m *message) plugInstead(i int) bool {
 // none", "tank, they never had one".
 func (m *message) noneAt(k int) bool {
 	somebody := person(m.text(k)) || m.says(k, "they", "house", "there", "it")
+	last := k
+	if m.text(k) == "no" {
+		last++
+	}
+	if m.meets(last+1, lacked) || m.meets(last+2, lacked) && !m.isMark(last+1, ",") {
+		return false // "la reguladora, no hay fugas"
+	}
 	switch {
 	case m.is(k, cAbsent, ""), m.is(k+1, cAbsent, "") && !m.is(k, cItem, "") && somebody:
 		return true

@@ -306,6 +306,9 @@ func (m *message) setsRight(k int) bool {
 	return m.says(k+1, "actually", "sorry", "rather", "perdon") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
 }
 
+// lacked are the classes of what a "no" may deny with a word between: "no visible leaks".
+var lacked = setOf(cItem, cSym, cColor, cDischarge)
+
 // takesBack tells whether the words between two numbers take the first back.
 func (m *message) takesBack(from, to int) bool {
 	for k := from; k < to; k++ {
@@ -326,8 +329,8 @@ func (m *message) takesBack(from, to int) bool {
 			"let me correct", "correct that":
 			return true
 		case "no":
-			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") {
-				continue // "10 años, no check valve, 73 atrás"
+			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") || m.inList(k+1, listDenialGoes) || m.meets(k+2, lacked) && !m.isNum(k+1) {
+				continue // "10 años, no check valve, 73 atrás", "60, no hay fugas, 64"
 			}
 			if m.text(k-1) == "," || m.text(k+1) == "," || k == from && k+1 == to || m.text(k-1) == "..." || m.text(k-1) == "-" {
 				return true

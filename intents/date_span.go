@@ -126,8 +126,8 @@ func (m *message) oneUnit(i int) (days, n int) {
 		return days * 3 / 2, end + 3 - i
 	case m.text(end) == "y" && strings.HasPrefix(m.text(end+1), "medi"):
 		return days * 3 / 2, end + 2 - i // "mes y medio"
-	case m.says(end, "ago", "old", "and", "back"):
-		return 0, 0
+	case m.says(end, "ago", "old", "back"), m.text(end) == "and" && (m.isNum(end+1) || m.says(end+1, "change", "some")):
+		return 0, 0 // "a month and two days"
 	}
 	if wd, ok := weekdays[m.text(end+1)]; ok && m.text(end) == "from" {
 		return days + m.daysTo(wd), end + 2 - i

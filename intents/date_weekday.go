@@ -39,16 +39,21 @@ func (m *message) weekdayAt(i int) (days, n int) {
 // noWeekday tells whether the name of a weekday at item i is no day to come.
 func (m *message) noWeekday(i int) bool {
 	switch t := m.text(i); {
-	case t == "wed" && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’"): // "we'd put it in on Thursday"
+	case t == "wed" && m.contracted(i): // "we'd put it in on Thursday"
 	case oneOf(t, "sun", "sat", "mon", "martes") && m.says(i-1, "the", "in the"): // "sat in the sun"
 	case t == "sun" && m.text(i-1) == "el":
 	case m.says(i-1, "last", "since", "this past", "pasado"), m.text(i+1) == "pasado":
-	case m.says(i+1, "was", "were") || m.pastBefore(i): // "fish were biting Sunday"
+	case m.says(i+1, "was", "were") && !m.contracted(i+1) || m.pastBefore(i): // "fish were biting Sunday"
 	case i == 0 && m.says(i+1, "call", "job", "emergency", "emergency call"): // "Sunday call, 66 Bellows Creek Rd"
 	default:
 		return false
 	}
 	return true
+}
+
+// contracted tells whether the word at item i was typed with an apostrophe: "we're", not "were".
+func (m *message) contracted(i int) bool {
+	return i < len(m.items) && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’")
 }
 
 // pastBefore tells whether the clause of the weekday at item i tells what was, with nothing that

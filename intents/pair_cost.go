@@ -214,7 +214,9 @@ func (m *message) cost(a, b *event) float64 {
 			c += 0.15
 		}
 	}
-	if !a.num && c > 1 && (m.predicate(a.end+1) || be(m.text(a.end+1)) && !m.isNum(a.end+2)) {
+	if c > 1 && m.kinds.meets(troubles) && m.separators(a.end, b.at) > 0 && (!a.num && m.inTrouble(a.at) && !m.there(b) || a.num && m.inTrouble(b.at)) {
+		c += 3 // "agua gris en la regadera, la aguja llegó a 139, ahorita 72, lavadora"
+	} else if !a.num && c > 1 && (m.predicate(a.end+1) || be(m.text(a.end+1)) && !m.isNum(a.end+2)) {
 		c += 1.5 // "angle stop under the lav is damp, red needle climbed to 150, back hose bib"
 	}
 	if a.num && c > 1 {
@@ -233,6 +235,26 @@ func (m *message) cost(a, b *event) float64 {
 		}
 	}
 	return c
+}
+
+// there tells whether a number is said to be of the place told before: "ahí leí 44".
+func (m *message) there(e *event) bool {
+	back := func(k int) bool { return m.says(k, "there", "ahi", "alli") }
+	return m.left(e.at, 3, false, back) >= 0 || m.right(e.end, 2, false, back) >= 0
+}
+
+// inTrouble tells whether the clause of the test point at item i tells of a trouble there, and no
+// pressure: "water's brown at the tub".
+func (m *message) inTrouble(i int) bool {
+	told := false
+	for k := m.clauseStart(i); k < m.clauseEnd(i); k++ {
+		it := &m.items[k]
+		if it.num != nil && it.role == roleReading {
+			return false
+		}
+		told = told || it.kinds.meets(troubles)
+	}
+	return told
 }
 
 // predicate tells whether the word at item k says something of the tap before it that is no

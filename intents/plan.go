@@ -162,7 +162,7 @@ func (m *message) distanceTo(a action, w moment) float64 {
 		c += 4
 	}
 	if a.other {
-		c += 8
+		c += 10
 	} else if !a.needed {
 		c += 2
 	}

@@ -177,6 +177,9 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	}
 	if obj == "" {
 		for k := i - 1; k >= se.from; k-- {
+			if m.text(m.prepOf(k)) == "on" && m.is(m.prepOf(k)-1, cItem, "") {
+				continue // "tank on the heater needs replacing"
+			}
 			if v, ok := m.val(k, cItem); ok && !m.taken(k) && v != "gauge" {
 				obj = m.itemCode(k, v)
 				break

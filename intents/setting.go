@@ -227,7 +227,12 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 	n := m.nextNum(i)
 	alone := n < 0 || m.clauseStart(n) != m.clauseStart(i)
 	gauged := !m.prepBefore(i) && m.pointAt(i+1) && alone && m.text(i-1) != "set" // "reg shot, 0 adj. 131 rear"
+	stat := m.right(v.at, i-v.at-1, true, func(k int) bool { return m.plainThermostat(k) || strings.HasPrefix(m.text(k), "temp") }) > 0
 	switch {
+	case stat && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit):
+		return roleTemp, "thermostat set to", true
+	case stat:
+		return roleIgnored, "a room's thermostat", true
 	case !adjacent || gauged || m.verbTurn(v.at) && !m.prepBefore(i):
 		return roleNone, "", false
 	case obj == "heater" && it.value >= 85 && it.value <= 190 && !pressureUnit(it.unit):
