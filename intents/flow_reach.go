@@ -86,8 +86,8 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			}
 		}
 	}
-	// "street 114, after PRV 66 / tub 65, all of it with nothing running"
-	if m.allOfIt(a.at) && a.at > last.at {
+	// "street 114, after PRV 66 / tub 65, all of it with nothing running", "66 / lav 65, all static"
+	if (m.allOfIt(a.at) || lo+1 == hi && m.allSo(a.at)) && a.at > last.at {
 		for k := lo - 1; k >= 0 && m.readings[k].Flow == ""; k-- {
 			m.readings[k].Flow = a.flow
 		}
@@ -122,6 +122,12 @@ func (m *message) bracketed(i int) int {
 // was told: "all of it with nothing running".
 func (m *message) allOfIt(i int) bool {
 	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") && m.items[k].seg == m.items[i].seg }) >= 0
+}
+
+// allSo tells whether the rest at item i is said of all readings: "all static", "all with
+// nothing running", but not "all closed", which is said of the taps.
+func (m *message) allSo(i int) bool {
+	return m.text(i) == "all static" || m.text(i) == "static" && m.text(i-1) == "all" || m.says(i-1, "with", "w/", "w") && m.text(i-2) == "all"
 }
 
 // quantifiedLine tells whether sentence s, which holds no reading and heads none, speaks
