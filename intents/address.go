@@ -98,6 +98,17 @@ var terms = setOf(
 	cNow, cStatic, cFlowing, cOff, cOn, cRelief, cFixture, cPart, cBurner,
 )
 
+// regulatorSet tells whether a regulator stands at token j, and what looks like a street's
+// suffix says that it is set: "meter 118 prv st at 65".
+func (p *Parser) regulatorSet(toks []token, j int) bool {
+	if j+1 >= len(toks) || toks[j+1].text != "st" {
+		return false
+	}
+	node, n := p.lex.find(toks, j, j+1)
+	item, _ := p.value(p.lex.tags(node), cItem)
+	return n > 0 && item == "prv"
+}
+
 // addressAt reads a street line whose house number is token i: "123B Elm St, unit 4".
 func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a := address{from: i, house: i, unitFrom: -1}
@@ -120,7 +131,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		return a, false // 62psi, 9080#
 	}
 	s, ok := p.streetAfter(toks, i, j, len(num))
-	if !ok {
+	if !ok || p.regulatorSet(toks, j) {
 		return a, false
 	}
 	if i > 0 && toks[i-1].text == "job" && !s.suffixed && len(num) >= 4 {

@@ -196,7 +196,7 @@ func (m *message) remembered(i int) bool {
 		if m.items[k].seg != seg {
 			return m.pastVerb(i)
 		}
-		if timely(m.text(k)) && m.is(k-1, cDid, "") {
+		if timely(m.text(k)) && (m.is(k-1, cDid, "") || m.serviceWord(k-1)) {
 			return false // "flushed last year"
 		}
 		return true

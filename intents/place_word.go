@@ -161,6 +161,12 @@ func (m *message) belongsTo(a, b int) bool {
 	return led
 }
 
+// readThere tells whether a number before it was read at the drain at item i, whose clause
+// ends there: "68 at the heater drain, valve brass".
+func (m *message) readThere(i int) bool {
+	return m.closes(i) && m.left(i, 3, true, func(k int) bool { return m.says(k, "at", "off", "from", "en", "@") && m.isNum(k-1) }) >= 0
+}
+
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
 func (m *message) sparePart(i int) bool {
 	if m.text(i) == "kit" && !m.isNum(i+1) {
@@ -172,7 +178,7 @@ func (m *message) sparePart(i int) bool {
 			return true // "rebuilt it, kit was 38 bucks"
 		}
 	}
-	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && !m.readThere(i) && m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return true // "drain valve is plastic"
 	}
 	if m.text(i) != "washer" {

@@ -13,10 +13,11 @@ func (m *message) shareUnits() {
 		}
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
-				if m.items[k].unit == "" && m.items[k].role == roleNone && !m.items[k].num.time && !m.items[k].num.money && !m.items[k].num.apos {
-					if u := m.items[i].unit; pressureUnit(u) && toPSI(m.items[k].value, u) <= highestPressure || oneOf(u, "week", "month", "day", "year") && k >= i-2 {
-						m.items[k].unit = u
-					}
+				a, u := &m.items[k], m.items[i].unit
+				spans := oneOf(u, "week", "month", "day", "year") && k >= i-2 && !m.setTo(k)
+				if a.unit == "" && a.role == roleNone && !a.num.time && !a.num.money && !a.num.apos &&
+					(spans || pressureUnit(u) && toPSI(a.value, u) <= highestPressure) {
+					a.unit = u
 				}
 				break
 			}
@@ -27,6 +28,15 @@ func (m *message) shareUnits() {
 			break
 		}
 	}
+}
+
+// setTo tells whether the number at i stands behind a word of setting: "set at 65 and 14 yrs old".
+func (m *message) setTo(i int) bool {
+	k := i - 1
+	if m.says(k, "at", "to", "a", "en") {
+		k--
+	}
+	return strings.HasPrefix(m.text(k), "set") || m.text(k) == "sat at" || m.typed(k) == "st" || m.says(k, "puesta", "puesto", "ajustada", "ajustado")
 }
 
 // butNumber finds the right number behind one that is denied: "not 5 bar at the meter
