@@ -18,12 +18,12 @@ func (p *Parser) paused(toks []token) []token {
 			return toks
 		}
 	}
-	if numbers < 2 {
+	if numbers == 0 {
 		return toks
 	}
-	told := false // a number stands before
+	told := false // a number stands before, or what somebody says
 	for i := 1; i < len(toks); i++ {
-		told = told || toks[i-1].kind == number
+		told = told || toks[i-1].kind == number || p.saysAt(toks, i-1)
 		if !told {
 			continue
 		}
@@ -37,6 +37,15 @@ func (p *Parser) paused(toks []token) []token {
 		}
 	}
 	return toks
+}
+
+// saysAt tells whether the word at i tells what somebody says: "customer says upstairs is weak".
+func (p *Parser) saysAt(toks []token, i int) bool {
+	if toks[i].kind != word {
+		return false
+	}
+	node, n := p.lex.find(toks, i, i+1)
+	return n > 0 && p.has(p.lex.tags(node), cClaim, "says") && i > 0 && person(toks[i-1].text)
 }
 
 // toldWithPlace tells whether the number at i is a pressure whose place follows: "97 at
