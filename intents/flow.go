@@ -29,6 +29,9 @@ func (m *message) flows() {
 	for k := range m.readings {
 		r := &m.readings[k]
 		at := func(j int) int {
+			if a := &all[j]; a.at > r.at && m.thenRan(*a) {
+				return -1
+			}
 			if a := &all[j]; a.flow != assess.Flowing || m.items[a.at].seg == m.items[r.at].seg || !m.saysElse(a.at) {
 				return a.at
 			}

@@ -34,6 +34,15 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		}
 		return
 	}
+	if m.thenRan(a) {
+		for k := lo; k < hi; k++ {
+			if r := &m.readings[k]; r.at > a.at && r.Flow == "" {
+				r.Flow = a.flow // "kitchen 68, then I ran the tub and it went to 40"
+				break
+			}
+		}
+		return
+	}
 	switch {
 	case a.at < first.at && (m.items[first.at].seg != seg || m.headed(a.at, first.at) || m.leads(a.at) && m.items[last.at].seg == seg):
 		// said first, once: it covers what follows, up to another
@@ -93,6 +102,27 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		}
 	}
 }
+
+// thenRan tells whether water was set running, by what an item tells, after a pressure was read
+// and before another was: "68, then I ran the tub, 40".
+func (m *message) thenRan(a mention) bool {
+	if a.flow != assess.Flowing {
+		return false
+	}
+	from := m.clauseStart(a.at)
+	if !m.says(from-1, "and", "then", "y") && !m.says(from, "then", "luego") {
+		return false
+	}
+	for k := from; k <= a.at; k++ {
+		if m.says(k, "ran", "opened", "turned", "cracked", "abri", "abrimos") || strings.HasPrefix(m.text(k), "ran ") || strings.HasPrefix(m.text(k), "opened ") {
+			return m.left(from, 14, true, m.pressed) >= 0 && m.right(a.at, 14, true, m.pressed) >= 0
+		}
+	}
+	return false
+}
+
+// pressed tells whether item k is a pressure that was measured.
+func (m *message) pressed(k int) bool { return m.numIs(k, roleReading) }
 
 // saysElse tells whether the clause of the running water at item i tells of its colour, so that
 // it says nothing of what follows: "only the tub runs rusty, 66 at the tub".

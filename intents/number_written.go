@@ -81,6 +81,10 @@ func (m *message) unitRole(i int) (role, string) {
 	case "month", "week", "day":
 		return roleDuration, "unit of time"
 	case "feet":
+		if m.left(i, 7, false, func(k int) bool { return m.says(k, "head", "static head") && m.items[k].seg == it.seg }) >= 0 && m.headOfWater(i) {
+			it.unit = "ft" // "the head at the meter is 140 ft"
+			return roleNone, ""
+		}
 		return roleIgnored, "a length"
 	case "metre":
 		if m.headOfWater(i) {

@@ -43,3 +43,19 @@ func TestLogsAndHeadsInLinesOfTheirOwn(t *testing.T) {
 		{"sin agua negra, alivio seco", "no dark_water; no relief_discharge"},
 	})
 }
+
+// What is told with "then" reaches forward only, and a closing word of all reaches back.
+func TestThenAndAll(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"kitchen 68, then I ran the tub and it went to 40", "40 kitchen flowing; 68 kitchen"},
+		{"I closed all fixtures. 61 psi at the rear bibb", "61 rear_bibb static"},
+		{"replaced the regulator, then the kitchen showed 61 and laundry 60", "60 laundry after; 61 kitchen after; replaced_prv"},
+		{"put in a prv. meter 116, kitchen 57, all of that after it went in", "116 street after; 57 kitchen after; installed_prv"},
+		{"The kitchen gauge and the laundry gauge both showed 0", "0 kitchen; 0 laundry"},
+		{"only the tub runs rusty, 66 at the tub", "66 bath; rusty_water"},
+		{"meter 104, tub 57 (sink running)", "104 street; 57 bath flowing"},
+		{"the head at the meter is 140 ft", "60.7 street"},
+		{"neighbor had 140 at his place last month and 82 front here", "82 front_bibb"},
+		{"no check valve at the meter / kitchen 66", "66 kitchen; check_valve: none"},
+	})
+}

@@ -155,6 +155,11 @@ func (m *message) sameTime(at, from, to int) bool {
 // alsoThen gives a reading with "too" behind it the time of the one before: "laundry 60
 // afterwards, 60 kitchen too".
 func (m *message) alsoThen() {
+	for k := range m.readings {
+		if r := &m.readings[k]; r.When == "" && m.thenShowed(k) {
+			r.When = assess.After // "replaced the prv, then the kitchen showed 61"
+		}
+	}
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
 		if b.When != "" || a.When == "" || a.sent != b.sent {
@@ -164,6 +169,25 @@ func (m *message) alsoThen() {
 			b.When = a.When
 		}
 	}
+}
+
+// thenShowed tells whether reading k is told with "then" right behind the work of its sentence,
+// or joined to one that is: "replaced the prv, then the kitchen showed 61 and the tub 60".
+func (m *message) thenShowed(k int) bool {
+	r := &m.readings[k]
+	if k > 0 && m.readings[k-1].sent == r.sent && m.readings[k-1].When == assess.After && m.thenShowed(k-1) {
+		return m.separators(m.readings[k-1].at, r.at) == 0
+	}
+	then := m.left(r.at, 6, false, func(j int) bool { return m.text(j) == "then" })
+	if then < 0 {
+		return false
+	}
+	for _, w := range m.work {
+		if w.at < then && m.items[w.at].sent == r.sent && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak && (k == 0 || m.readings[k-1].at < w.at) {
+			return true
+		}
+	}
+	return false
 }
 
 // workedBetween tells whether work stands between two items.
@@ -204,6 +228,9 @@ func (m *message) closesList(at, lo, hi int) bool {
 	if at < m.readings[hi-1].at {
 		return false
 	}
+	if k := m.left(at, 3, false, func(k int) bool { return m.says(k, "all", "both", "all of that", "all of it", "all of those") }); k >= 0 && m.items[k].seg == m.items[at].seg {
+		return true // "meter 116, kitchen 57, all of that after it went in"
+	}
 	switch m.text(at) {
 	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
 		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
@@ -217,7 +244,7 @@ func (m *message) closesList(at, lo, hi int) bool {
 				return false
 			}
 		}
-		return m.isMark(at+1, "\n", ".") || at+1 == len(m.items)
+		return m.isMark(at+1, "\n", ".") || at+1 == len(m.items) || m.touched(at)
 	}
 	return m.touched(at)
 }

@@ -93,7 +93,7 @@ func (m *message) tellsOfAfter(i int) bool {
 func (m *message) touched(i int) bool {
 	for k := i; k < len(m.items) && k <= i+4; k++ {
 		switch m.text(k) {
-		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar", "adjusting", "work", "adjust", "did", "any":
+		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar", "adjusting", "work", "adjust", "did", "any", "started", "mover", "moverle", "tocar", "tocarle", "empezar":
 			return true
 		}
 	}
