@@ -53,7 +53,7 @@ func (m *message) noWeekday(i int) bool {
 
 // contracted tells whether the word at item i was typed with an apostrophe: "we're", not "were".
 func (m *message) contracted(i int) bool {
-	return i < len(m.items) && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’")
+	return i >= 0 && i < len(m.items) && strings.ContainsAny(m.toks[m.items[i].tok].raw, "'’")
 }
 
 // pastBefore tells whether the clause of the weekday at item i tells what was, with nothing that

@@ -167,6 +167,9 @@ func (m *message) leadsOn(i int) bool {
 	if !m.is(i+1, cDeterminer, "") {
 		return false
 	}
+	if t == "on" && m.is(i+2, cItem, "heater") && m.signsOf(i-1).has(signThing) {
+		return true // "tag on the heater says 150"
+	}
 	return m.text(i+2) != "whole" && m.text(i+2) != "entire" && m.text(i+2) != "time" && !m.is(i+2, cItem, "heater") && !m.is(i+2, cBurner, "")
 }
 

@@ -143,6 +143,9 @@ func (m *message) namedNumber(i int) bool {
 // ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is
 // 82", "the gate is 1234".
 func (m *message) ofSomebody(i int) bool {
+	if m.contracted(i-1) && person(strings.TrimSuffix(m.text(i-1), "s")) && !m.pointInClause(i) {
+		return true // "dad's 41"
+	}
 	if !m.says(i-1, "is", "'s", "was", "turned") {
 		return false
 	}

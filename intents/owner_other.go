@@ -52,6 +52,8 @@ var ofEquipment = setOf(cItem, cPart, cFuel, cMaterial, cCond, cDid, cPresent, c
 func (m *message) ofAnotherNoun(a attribute) bool {
 	s := &m.sents[m.items[a.at].sent]
 	switch a.what {
+	case "age":
+		return m.datedElse(a.at) // "calentador de paso, house is 78 yrs old"
 	case "unknown":
 		return m.itemIn(m.items[a.at].sent) != "" // "the needle's bent so who knows"
 	case "ago":

@@ -356,7 +356,7 @@ func (m *message) failedTank() bool {
 			if in := m.items[j].sent; in != m.items[k].sent && (m.itemIn(in) != "" && m.itemIn(in) != "expansion_tank" || m.otherSubject(j)) {
 				continue // "heater jacket rusted through. needs an expansion tank"
 			}
-			if m.ofOtherItem(j, k) {
+			if m.ofOtherItem(j, k) || m.is(j, cSym, "low_flow") && m.clauseStart(j) != m.clauseStart(k) {
 				continue // "gauge is acting up, she wants a tank put in"
 			}
 			if (m.is(j, cCond, "failed") || m.is(j, cCond, "suspect")) && !m.adverb(j) && !(m.is(j, cSym, "") && m.waterNear(j)) {

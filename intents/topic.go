@@ -63,8 +63,8 @@ func (m *message) itemCode(k int, v string) string {
 		return v
 	}
 	for j := max(0, k-3); j < min(len(m.items), k+3); j++ {
-		if m.items[j].sent != m.items[k].sent {
-			continue
+		if m.items[j].sent != m.items[k].sent || m.isMark(k-2, ",") && j < k-2 && m.text(k-1) == "no" {
+			continue // "instantaneous water heater, no tank"
 		}
 		if m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].unit == "gal" || m.items[j].unit == "litre") && m.items[j].value >= 20 {
 			return "heater"
