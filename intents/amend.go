@@ -14,8 +14,9 @@ type Amendment struct {
 	Point  assess.TestPoint   `json:"point,omitempty"`
 	Heater assess.HeaterState `json:"heater,omitempty"`
 	Flow   assess.Flow        `json:"flow,omitempty"`
-	Year   *int               `json:"year,omitempty"` // of a thing's installation
-	Gal    *float64           `json:"gal,omitempty"`  // its size
+	Year   *int               `json:"year,omitempty"`    // of a thing's installation
+	Gal    *float64           `json:"gal,omitempty"`     // its size
+	InDays *int               `json:"in_days,omitempty"` // of a plan, from the day of the message that amends
 }
 
 // Amend puts a statement of a report right.
@@ -41,6 +42,11 @@ func (a Amendment) Amend(s assess.Statement) assess.Statement {
 		}
 		if a.Gal != nil {
 			s.SizeGal = a.Gal
+		}
+		return s
+	case assess.Plan:
+		if a.InDays != nil {
+			s.InDays = a.InDays
 		}
 		return s
 	}
@@ -115,9 +121,12 @@ func (m *message) amend() {
 	if m.ctx.Told == nil || m.frame.Site != "" || m.frame.Answer != "" || len(m.items) > longestAmendment+6 {
 		return
 	}
+	plans := false
 	for _, s := range m.frame.Statements {
 		switch s := s.(type) {
 		case assess.Reading, assess.Equipment:
+		case assess.Plan:
+			plans = true
 		case Ask:
 			if s.About != AskNone && s.About != AskCorrect && s.About != AskUndo {
 				return
@@ -125,6 +134,9 @@ func (m *message) amend() {
 		default:
 			return
 		}
+	}
+	if m.amendPlan() || plans {
+		return
 	}
 	s, ok := m.slip()
 	if !ok || len(m.frame.Unclear) > 0 && !s.cue {

@@ -20,6 +20,7 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 	one := report(assess.Reading{PSI: 91, Point: assess.FrontBibb, Heater: assess.Idle})
 	bare := report(assess.Reading{PSI: 91})
 	two := report(assess.Reading{PSI: 91, Point: assess.FrontBibb}, assess.Reading{PSI: 66, Point: assess.RearBibb})
+	recheck := report(assess.Plan{Action: assess.Recheck})
 	year := 2012
 	more := report(assess.Reading{PSI: 66, Point: assess.Street}, assess.Equipment{Item: assess.PRV, InstalledYear: &year})
 	for _, tt := range []struct {
@@ -27,6 +28,15 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 		text string
 		want string
 	}{
+		{recheck, "sorry wednesday", `[{"of":0,"in_days":2}]`},
+		{recheck, "no, make it 3 weeks", `[{"of":0,"in_days":21}]`},
+		{recheck, "mejor el viernes", `[{"of":0,"in_days":4}]`},
+		{recheck, "perdón, en 10 días", `[{"of":0,"in_days":10}]`},
+		{recheck, "wednesday", `null`},
+		{recheck, "sorry about wednesday, couldnt make it", `null`},
+		{recheck, "sorry, the laundry on wednesday", `null`},
+		{recheck, "no thanks", `null`},
+		{one, "sorry wednesday", `null`},
 		{one, "actually 81", `[{"of":0,"psi":81}]`},
 		{one, "i put 91 should be 81", `[{"of":0,"psi":81}]`},
 		{one, "meant 81", `[{"of":0,"psi":81}]`},

@@ -162,6 +162,7 @@ func (t *turn) revisions(site store.SiteRecord) ([]string, error) {
 				return nil, fmt.Errorf("read the frame of message %d: %w", r.ID, err)
 			}
 		}
+		day := assess.DateOf(r.At.In(t.opt.Zone))
 		said, text := w.RightedBy, ""
 		switch {
 		case len(reports(now)) > 0:
@@ -169,14 +170,13 @@ func (t *turn) revisions(site store.SiteRecord) ([]string, error) {
 			if was.Site != "" && now.Site != "" && was.Site != now.Site {
 				parts = append(parts, change(was.Site, now.Site, w))
 			}
-			text = strings.Join(append(parts, changes(was, now, w)...), "; ")
+			text = strings.Join(append(parts, changes(day, was, now, w)...), "; ")
 		case len(reports(was)) > 0:
-			said, text = w.TakenBackBy, strings.Join(lines(was, w), "; ")
+			said, text = w.TakenBackBy, strings.Join(lines(day, was, w), "; ")
 		}
 		if text == "" {
 			continue
 		}
-		day := assess.DateOf(r.At.In(t.opt.Zone))
 		out = append(out, fmt.Sprintf(said, day, t.who(r.By.Author), text))
 	}
 	return out, nil

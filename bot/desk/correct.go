@@ -42,6 +42,10 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 			return t.askReading(last, was, a)
 		}
 		if a.Of < len(was.Statements) {
+			if a.InDays != nil { // a plan's days count from its own message's day
+				days := *a.InDays + t.day.Sub(t.dayOf(last))
+				a.InDays = &days
+			}
 			was.Statements[a.Of] = a.Amend(was.Statements[a.Of])
 			changed = true
 		}
@@ -159,7 +163,7 @@ func amend(f *intents.Frame, right assess.Reading) bool {
 
 // difference says what was put right in a report: each statement before and
 // after, and the house when it moved.
-func (t *turn) difference(was, now intents.Frame, from, to store.SiteRecord) string {
+func (t *turn) difference(day assess.Date, was, now intents.Frame, from, to store.SiteRecord) string {
 	var parts []string
 	add := func(a, b string) {
 		if a != b {
@@ -169,17 +173,17 @@ func (t *turn) difference(was, now intents.Frame, from, to store.SiteRecord) str
 	if from.ID != 0 && from.ID != to.ID {
 		add(siteLine(from.Site), siteLine(to.Site))
 	}
-	parts = append(parts, changes(was, now, t.words())...)
+	parts = append(parts, changes(day, was, now, t.words())...)
 	if len(parts) == 0 {
 		return ""
 	}
 	return t.words().PutRightNow + strings.Join(parts, "; ") + "."
 }
 
-// changes are the statements that differ between two frames of one message, a
-// line each.
-func changes(was, now intents.Frame, w *words) []string {
-	a, b := lines(was, w), lines(now, w)
+// changes are the statements that differ between two frames of one message of a
+// day, a line each.
+func changes(day assess.Date, was, now intents.Frame, w *words) []string {
+	a, b := lines(day, was, w), lines(day, now, w)
 	var parts []string
 	if len(a) == len(b) {
 		for i := range a {
@@ -217,11 +221,11 @@ func change(a, b string, w *words) string {
 	return together(together(x[:n]...), fmt.Sprintf(w.ChangedTo, together(from...), together(to...)), together(x[len(x)-k:]...))
 }
 
-// lines are a frame's reports in words.
-func lines(f intents.Frame, w *words) []string {
+// lines are the reports of a frame of a day in words.
+func lines(day assess.Date, f intents.Frame, w *words) []string {
 	var out []string
 	for _, s := range reports(f) {
-		v := assess.Visit{}
+		v := assess.Visit{Date: day}
 		v.Add(s)
 		out = append(out, visitText(v, w))
 	}

@@ -250,7 +250,7 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 		if err := json.Unmarshal(m.Frame, &was); err != nil {
 			return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
 		}
-		t.changed = t.difference(was, f, from, site)
+		t.changed = t.difference(t.dayOf(m), was, f, from, site)
 	}
 	m.Frame, m.Site = raw, siteID
 	if err := t.report(m, f, site, false); err != nil || !reported || old.Site == siteID {

@@ -1,0 +1,50 @@
+package intents
+
+import "lazyhand/assess"
+
+// amendPlan reads a short message as another day for the one thing that its writer's last
+// report plans: "sorry wednesday", "no, make it 3 weeks", "mejor el viernes". It tells
+// whether it is one.
+func (m *message) amendPlan() bool {
+	of := -1
+	for i, s := range m.ctx.Told.Statements {
+		if _, plan := s.(assess.Plan); plan {
+			if of >= 0 {
+				return false
+			}
+			of = i
+		}
+	}
+	if of < 0 {
+		return false
+	}
+	from, cue := 0, starred(m.raw)
+	for ; from < len(m.items); from++ {
+		switch {
+		case m.inList(from, listSlipSorry), m.inList(from, listSlipShould), m.says(from, "no", "nope", "nah"):
+			cue = true
+			continue
+		case m.text(from) == "about":
+			return false // "sorry about Wednesday"
+		case m.items[from].mark, answerFiller(m.text(from)), slipFiller(m.text(from)):
+			continue
+		}
+		break
+	}
+	if !cue || from == len(m.items) || len(m.items)-from > 5 || m.right(from, 5, true, func(k int) bool { return m.isMark(k, ",", "?") }) >= 0 {
+		return false
+	}
+	// Read as the day of a recheck, nothing else may be said.
+	said := m.clean.source(m.raw, spanOf(m.toks[m.items[from].tok], m.toks[len(m.toks)-1]))
+	f := m.p.Parse("recheck "+said, Context{Today: m.ctx.Today})
+	if len(f.Statements) != 1 || len(f.Unclear) > 0 || f.Site != "" {
+		return false
+	}
+	p, ok := f.Statements[0].(assess.Plan)
+	if !ok || p.Action != assess.Recheck || p.InDays == nil {
+		return false
+	}
+	m.frame.Amends, m.frame.Unclear = []Amendment{{Of: of, InDays: p.InDays}}, nil
+	m.frame.Statements = []assess.Statement{Ask{About: AskCorrect}}
+	return true
+}
