@@ -91,6 +91,9 @@ func (m *message) unitApart() {
 		default:
 			continue
 		}
+		if k > 0 && oneOf(m.toks[k-1].text, "ac", "hvac", "condenser", "outdoor", "window") {
+			continue // "bib by the AC unit 62"
+		}
 		j := k + 1
 		if m.toks[j].text == "#" && j+1 < len(m.toks) {
 			j++

@@ -37,7 +37,7 @@ func unitID(toks []token, k int) (string, int) {
 func (a *address) unit(p *Parser, toks []token) {
 	for range 2 {
 		k := a.to
-		if k < len(toks) && toks[k].kind == mark && (toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(") {
+		if k+1 < len(toks) && toks[k].kind == mark && (toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(" || toks[k+1].text == "#" && oneOf(toks[k].text, ";", ".", "|", "/", "\n")) {
 			k++
 		}
 		if k < len(toks) && toks[k].kind == mark && toks[k].text == "#" {
@@ -79,7 +79,7 @@ func (a *address) unit(p *Parser, toks []token) {
 	k := a.from - 1
 	if k >= 0 {
 		switch toks[k].text {
-		case ",", "\n", "at", "of", "en", "de", "in", "-", "on":
+		case ",", "\n", "at", "of", "en", "de", "in", "-", "on", ";", ".", "/", "|":
 			k--
 		}
 	}

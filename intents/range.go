@@ -15,6 +15,12 @@ func (m *message) shareUnits() {
 			if m.items[k].num != nil {
 				a, u := &m.items[k], m.items[i].unit
 				spans := oneOf(u, "week", "month", "day", "year") && k >= i-2 && !m.setTo(k)
+				if m.ownPlaces(k, i) {
+					break // "front 84 and 52 m head at the meter"
+				}
+				if m.meets(i-1, pointClasses) && a.value > 16 {
+					break
+				}
 				if a.unit == "" && a.role == roleNone && !a.num.time && !a.num.money && !a.num.apos &&
 					(spans || pressureUnit(u) && toPSI(a.value, u) <= highestPressure) {
 					a.unit = u
@@ -25,9 +31,18 @@ func (m *message) shareUnits() {
 			case "and", "or", "to", "-", "/", "y", "o", "a", "n":
 				continue
 			}
+			if m.items[i].unit == "bar" && m.meets(k, pointClasses) {
+				continue // "front 5.1, rear 5.2 bar"
+			}
 			break
 		}
 	}
+}
+
+// ownPlaces tells whether each of two numbers has its test point beside it, the first before
+// it, so that the unit of the second is its own.
+func (m *message) ownPlaces(a, b int) bool {
+	return m.items[a].value >= leastPSI && m.items[b].unit != "psi" && m.meets(a-1, pointClasses) && m.pairBetween(b, min(b+7, m.sents[m.items[b].sent].to))
 }
 
 // setTo tells whether the number at i stands behind a word of setting: "set at 65 and 14 yrs old".

@@ -290,7 +290,8 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 		return m.says(k, "thermostat", "termostato", "tstat", "setpoint", "set point") || m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	})
 	before := m.left(i, 3, false, func(k int) bool { return m.says(k, "setpoint", "set point", "thermostat", "termostato") })
-	return roleTemp, "thermostat", behind >= 0 || before >= 0
+	ofIt := func(k int) bool { return k >= 0 && (m.items[k].seg == it.seg || !m.pointInClause(i)) } // not "92 at the drain valve - the thermostat is at 55 C"
+	return roleTemp, "thermostat", ofIt(behind) || ofIt(before)
 }
 
 // screwRole reads "la reguladora está en 65 según el tornillo", "PRV 55 psi set."
