@@ -54,7 +54,7 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last, i) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last, i) && !(n > 1 && evs[n-2].num && m.saidToBe(i)) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -117,6 +117,9 @@ func (m *message) eachOwn(evs []event, i int) bool {
 	if n < 2 || !evs[n-2].num {
 		return false
 	}
+	if m.isMark(i+1, ",") {
+		return true
+	}
 	last, num := &evs[n-1], &evs[n-2]
 	return m.prepared(num.end) || where(m.text(last.at)) ||
 		m.clauseStart(num.end) == m.clauseStart(last.at) && (n == 2 || evs[n-3].num || m.clauseStart(evs[n-3].end) != m.clauseStart(num.at))
@@ -131,6 +134,16 @@ func (m *message) placesSign(i int) bool {
 		}
 	}
 	return false
+}
+
+// saidToBe tells whether what the point at i names is the subject of a clause without a number:
+// "46 en la llave de atrás y la de drenaje es de plástico".
+func (m *message) saidToBe(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k < i+5 && !m.items[k].mark && (m.items[k].role == roleTaken || m.is(k, cItem, "heater") || m.is(k, cDeterminer, "") || m.says(k, "of", "de", "del")) {
+		k++
+	}
+	return be(m.text(k)) && m.right(k, 6, true, m.isNum) < 0
 }
 
 // slashParts tells whether a slash between blanks ends a clause that names the point before it
@@ -182,6 +195,8 @@ func (m *message) ownNumber(i int) bool {
 		switch {
 		case it.num != nil:
 			return it.role == roleReading || it.role == roleTaken
+		case it.text == "," && m.isNum(k+1) && m.stopAt(k+2):
+			continue // "38 en la tina y llave del lado, 82"
 		case it.mark && it.text != ":" && it.text != "=", it.point != "" && it.point != m.items[i].point && it.role != roleTaken, oneOf(it.text, "and", "y", "with", "w/"):
 			return false
 		}

@@ -42,7 +42,14 @@ func (m *message) shareUnits() {
 // ownPlaces tells whether each of two numbers has its test point beside it, the first before
 // it, so that the unit of the second is its own.
 func (m *message) ownPlaces(a, b int) bool {
-	return m.items[a].value >= leastPSI && m.items[b].unit != "psi" && m.meets(a-1, pointClasses) && m.pairBetween(b, min(b+7, m.sents[m.items[b].sent].to))
+	if !m.pairBetween(b, min(b+7, m.sents[m.items[b].sent].to)) {
+		return false
+	}
+	if m.items[a].value >= leastPSI && m.items[b].unit != "psi" && m.meets(a-1, pointClasses) {
+		return true
+	}
+	// "thermostat at 120 and 64 psi at the tub", "beers at 5 and 77# off the drain"
+	return m.items[a].value < leastPSI && m.items[b].unit == "psi" || m.left(a, 3, false, func(k int) bool { return m.meets(k, ofDeeds) }) >= 0
 }
 
 // setTo tells whether the number at i stands behind a word of setting: "set at 65 and 14 yrs old".
@@ -84,8 +91,8 @@ func (m *message) ranges() {
 		if m.isNum(k) {
 			switch m.text(i + 1) {
 			case "-":
-				if !m.clauseDash(i) {
-					join = k
+				if !m.clauseDash(i) && !(m.meets(i-1, pointClasses) && !m.toks[m.items[k].tok].glued && m.pairBetween(k, min(len(m.items), k+6))) {
+					join = k // not "back 76 - 101# K sink"
 				}
 			case "or", "o", "u":
 				join = k

@@ -26,7 +26,7 @@ func (m *message) inRows(evs []event) []event {
 			a += 2
 			continue
 		}
-		listed := c == len(evs) && len(points) > 1 && evs[a].num && b < c && m.prepared(nums[0]) && m.joins(evs[b].at, evs[c-1].end)
+		listed := c == len(evs) && len(points) > 1 && evs[a].num && b < c && m.prepared(nums[0]) && m.joins(evs[b].at, evs[c-1].end) && !m.saidToBe(evs[c-1].at)
 		if len(nums) == 1 && evs[a].num && c-b > 1 && (listed || m.right(nums[0], 9, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0) {
 			// "70 across the board: tub, kitchen, laundry", "75 at kitchen, tub and laundry"
 			evs[b].points, evs[b].end = points, evs[c-1].end

@@ -59,3 +59,19 @@ func TestThenAndAll(t *testing.T) {
 		{"no check valve at the meter / kitchen 66", "66 kitchen; check_valve: none"},
 	})
 }
+
+// Numbers of neighbouring clauses stay apart, whatever joins them.
+func TestNumbersOfNeighbours(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"front hose tap 84 and 52 m head at the meter", "74 street; 84 front_bibb"},
+		{"front 5.1 and rear 5.2 bar", "74 front_bibb; 75.4 rear_bibb"},
+		{"74 side spigot, beers at 5 and 77# off the WH drain", "74 side_bibb; 77 heater_drain"},
+		{"thermostat at 120 and 64 psi at the tub", "64 bath; heater: 120F"},
+		{"front 77 back 76 - 101# K sink", "101 kitchen; 76 rear_bibb; 77 front_bibb"},
+		{"38 en la tina y llave del lado, 82", "38 bath; 82 side_bibb"},
+		{"46 mca en la llave de atras y la llavecita de drenaje es de plástico", "65.4 rear_bibb; drain_valve: plastic"},
+		{"was 74 when we were here in 2022 per the binder, laundry reads 108 today", "108 laundry"},
+		{"wanted me to crank it to 90, refused, 62 tub", "62 bath"},
+		{"92 at the kitchen - the thermostat stands at 55 C", "92 kitchen; heater: 131F"},
+	})
+}
