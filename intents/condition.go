@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -53,8 +54,8 @@ func (m *message) adverb(i int) bool {
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}
-	if m.text(i-1) == "all" && m.itemIn(m.items[i].sent) == "" {
-		return true // "all good" of the whole house
+	if m.text(i-1) == "all" && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
+		return true // "all good" of the whole house, "swapped the prv, all good"
 	}
 	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
 		return true // "todo normal" of the whole house
@@ -339,4 +340,9 @@ func (m *message) inPlace(k, i int) bool {
 		}
 	}
 	return false
+}
+
+// doneIn tells whether work is told in sentence s before item i.
+func (m *message) doneIn(s, i int) bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done && v.at < i && m.items[v.at].sent == s })
 }

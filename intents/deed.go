@@ -188,7 +188,7 @@ func (m *message) carriedTo(i int) string {
 // visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
 func (m *message) byOthers(i int) bool {
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
-		return false
+		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) // "last guy fixed the leak"
 	}
 	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
 		return true // "no record of it ever being flushed"

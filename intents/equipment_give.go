@@ -129,6 +129,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
 	case m.text(i-1) == "as":
 	case t == "going" && m.says(i+1, "to", "in", "on"):
+	case owner != "gauge" && strings.HasSuffix(t, "dropped"): // "prv was dropped to 60"
 	default:
 		return false
 	}

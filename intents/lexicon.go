@@ -150,6 +150,10 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 		l.addVerbo(fields[1], body)
 		return nil
 	}
+	if fields[0] == "verb" && len(fields) == 2 {
+		l.addVerb(fields[1], body)
+		return nil
+	}
 	if fields[0] == "cue" && len(fields) == 2 {
 		return l.addCue(fields[1], body)
 	}

@@ -19,6 +19,8 @@ func (m *message) unswallow() {
 				return (m.is(k, cDo, "replace") || m.is(k, cBase, "replaced")) && !m.is(k, cPart, "") && m.items[k].seg == m.items[i].seg
 			}) >= 0 {
 				m.say(i, "heater")
+			} else if m.is(i, cState, "firing") && strings.HasSuffix(m.text(i), " on") && m.timeWordAt(i+1) && m.left(i, 3, true, func(k int) bool { return m.meets(k, jobWords) }) >= 0 {
+				m.say(i, "heater") // "swap the water heater on Friday"
 			}
 		}
 	}
@@ -48,6 +50,9 @@ func (m *message) unswallow() {
 	}
 }
 
+// jobWords are the classes of words that name a job.
+var jobWords = setOf(cDo, cBase)
+
 // gaugeOff tells whether the word at i says that a gauge reads wrongly: "gauge reads 5 high",
 // "my gauge is off".
 func (m *message) gaugeOff(i int) bool {
@@ -72,7 +77,7 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 		return action{}, false
 	}
 	for _, v := range m.verbs {
-		if v.at != i || !v.planned || v.negated || !m.willNear(i) && !m.momentIn(s) || m.left(i, 6, true, func(k int) bool {
+		if v.at != i || !v.planned || v.negated || m.needless(i) || !m.willNear(i) && !m.momentIn(s) || m.left(i, 6, true, func(k int) bool {
 			return m.is(k, cHint, "meant") && m.wasWill(k) || m.text(k) == "if" || m.text(k) == "whether"
 		}) >= 0 {
 			continue
