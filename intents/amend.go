@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -74,7 +75,8 @@ func MayAmend(text string) bool {
 			return true
 		}
 	}
-	return !digits && len(words) <= 4 // "rear", "heater idle"
+	adds := words[0] == "and" || words[0] == "y" || words[0] == "also" || words[0] == "tambien" // "y el boiler estaba prendido"
+	return !digits && (len(words) <= 4 || adds) // "rear", "heater idle"
 }
 
 var cueWords = func() map[string]bool {
@@ -112,6 +114,7 @@ type slip struct {
 	values []value
 	cue    bool // words say that something was wrong
 	was    bool // words tell of what was: enough beside a test point or a state
+	more   bool // it begins with "and", "also": it can only add a state
 }
 
 // amend reads a short message as a correction of the writer's own last report:
@@ -176,6 +179,9 @@ func (m *message) slip() (s slip, ok bool) {
 			}
 		}
 	}
+	if s.more && slices.ContainsFunc(s.values, func(v value) bool { return v.num || v.point != "" }) {
+		return s, false
+	}
 	return s, len(s.values) > 0 && words <= longestAmendment
 }
 
@@ -234,6 +240,8 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 			s.values[n-1].wrong = s.values[n-1].wrong || s.cue
 		}
 		s.was = true
+	case m.inList(i, listSlipMore) && len(s.values) == 0 && !s.cue && !s.was && i == 0:
+		s.more = true // "y el boiler estaba prendido"
 	case t == "meant for" || m.inList(i, listSlipMore):
 		return deny, false
 	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) || slipFiller(t):

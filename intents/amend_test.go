@@ -28,6 +28,10 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 		text string
 		want string
 	}{
+		{bare, "and the heater was firing", `[{"of":0,"heater":"firing"}]`},
+		{bare, "y el boiler estaba prendido", `[{"of":0,"heater":"firing"}]`},
+		{bare, "also nothing running", `[{"of":0,"flow":"static"}]`},
+		{bare, "and the rear", `null`},
 		{recheck, "sorry wednesday", `[{"of":0,"in_days":2}]`},
 		{recheck, "no, make it 3 weeks", `[{"of":0,"in_days":21}]`},
 		{recheck, "mejor el viernes", `[{"of":0,"in_days":4}]`},

@@ -31,7 +31,11 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if err != nil || f.Site != "" || t.which != nil {
 		return f, err
 	}
-	return t.amending(f, c, q)
+	g, err := t.amending(f, c, q)
+	if err != nil || len(g.Amends) > 0 {
+		return g, err
+	}
+	return t.goingOn(g, c, site)
 }
 
 // openQuestion is the question of ours that the message may answer, nil for none.
@@ -250,6 +254,45 @@ func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (
 	if len(g.Amends) > 0 {
 		t.amended = m
 		return g, nil
+	}
+	return f, nil
+}
+
+// goingOn reads what is said of "it" as said of the thing that the newest report
+// before it on the house in hand speaks of, while that is fresh.
+func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord) (intents.Frame, error) {
+	if site.ID == 0 || !intents.MayGoOn(t.m.Text) {
+		return f, nil
+	}
+	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	if err != nil {
+		return f, err
+	}
+	if t.m.Thread != t.m.TS {
+		m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
+		if err != nil {
+			return f, err
+		}
+		if found {
+			list = slices.Insert(list, 0, store.Report{Site: m.Site, At: m.At, Frame: m.Frame})
+		}
+	}
+	for _, r := range list {
+		if r.Site != site.ID && r.Site != site.Named || t.m.At.Sub(r.At) > t.opt.Memory {
+			continue
+		}
+		var told intents.Frame
+		if err := json.Unmarshal(r.Frame, &told); err != nil {
+			return f, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		switch items := t.parser.Meant(t.m.Text, told.Items()); len(items) {
+		case 0:
+		case 1:
+			g, _ := t.parser.GoesOn(t.m.Text, c, items[0], f)
+			return g, nil
+		default:
+			return f, nil // it may be any of them
+		}
 	}
 	return f, nil
 }

@@ -1,0 +1,133 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
+
+// itemOf is the thing that work or a plan is done to.
+var itemOf = map[assess.Action]assess.Item{
+	assess.SetPRV: assess.PRV, assess.ReplacedPRV: assess.PRV, assess.InstalledPRV: assess.PRV, assess.RebuiltPRV: assess.PRV, assess.ReplacePRV: assess.PRV,
+	assess.InstalledTank: assess.ExpansionTank, assess.ReplacedTank: assess.ExpansionTank, assess.ChargedTank: assess.ExpansionTank,
+	assess.InstallTank: assess.ExpansionTank, assess.ReplaceTank: assess.ExpansionTank,
+	assess.FlushedHeater: assess.Heater, assess.ReplacedHeater: assess.Heater, assess.ReplacedDrainValve: assess.DrainValve,
+}
+
+// itemIn is the thing that a statement is about, empty for none.
+func itemIn(s assess.Statement) assess.Item {
+	switch s := s.(type) {
+	case assess.Equipment:
+		return s.Item
+	case assess.Work:
+		return itemOf[s.Action]
+	case assess.Plan:
+		return itemOf[s.Action]
+	}
+	return ""
+}
+
+// Items are the things that a report speaks of, each once.
+func (f Frame) Items() (list []assess.Item) {
+	for _, s := range f.Statements {
+		if i := itemIn(s); i != "" && !slices.Contains(list, i) {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+// nouns name a thing before a message that goes on about it.
+var nouns = map[assess.Item]string{assess.PRV: "regulator", assess.ExpansionTank: "expansion tank", assess.Heater: "heater", assess.DrainValve: "drain valve", assess.Gauge: "gauge"}
+
+// stands are words that may stand for a thing named before.
+var stands = func() map[string]bool {
+	out := map[string]bool{}
+	for _, w := range strings.Fields(`it its that one ones la lo le este esta ese esa`) {
+		out[w] = true
+	}
+	return out
+}()
+
+// MayGoOn tells whether a text holds a word that may stand for a thing which the
+// report before it named: "swapped it", "ya la cambié", "cambiarla".
+func MayGoOn(text string) bool {
+	return slices.ContainsFunc(plainWords(text), func(w string) bool {
+		return stands[w] || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
+	})
+}
+
+func plainWords(text string) []string {
+	return strings.FieldsFunc(fold(text), func(r rune) bool { return strings.ContainsRune(" \n\t,.;:!?()'’", r) })
+}
+
+// Meant are those of some things that the pronoun of a text can stand for: "la
+// cambié" is said of no tank.
+func (p *Parser) Meant(text string, items []assess.Item) []assess.Item {
+	words := plainWords(text)
+	for i, w := range words {
+		pronoun := w
+		switch {
+		case len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo")):
+			pronoun = w[len(w)-2:]
+		case i+1 == len(words) || !p.tellsDeed(words[i+1]):
+			continue
+		}
+		switch pronoun {
+		case "la":
+			return slices.DeleteFunc(slices.Clone(items), func(i assess.Item) bool { return i != assess.PRV && i != assess.DrainValve })
+		case "lo":
+			return slices.DeleteFunc(slices.Clone(items), func(i assess.Item) bool { return i == assess.DrainValve })
+		}
+	}
+	return items
+}
+
+// tellsDeed tells whether a word alone tells work, done or to be done.
+func (p *Parser) tellsDeed(word string) bool {
+	id, ok := p.lex.id(word)
+	return ok && p.lex.kinds(p.lex.first[id]).meets(setOf(cDid, cDo, cBase))
+}
+
+// GoesOn reads a message that names no thing and goes on about one which the report
+// before it spoke of: "swapped it, 60 now at the laundry". plain is what the message
+// means by itself. It is told, true, only when what is so said of the thing is more than
+// that, and no reading changes.
+func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame) (Frame, bool) {
+	noun := nouns[item]
+	if noun == "" || len(plain.Items()) > 0 || slices.ContainsFunc(plain.Asks(), func(a Ask) bool { return a.About != AskNone && a.About != AskCorrect }) {
+		return plain, false
+	}
+	f := p.Parse(noun+". "+text, ctx)
+	more := false
+	f.Statements = slices.DeleteFunc(f.Statements, func(s assess.Statement) bool {
+		e, ok := s.(assess.Equipment)
+		bare := ok && e == assess.Equipment{Item: item}
+		more = more || !bare && itemIn(s) == item
+		return bare
+	})
+	if !more || f.Site != plain.Site || f.Answer != plain.Answer || len(f.Amends) > 0 {
+		return plain, false
+	}
+	in := func(list []assess.Statement, r assess.Reading) bool {
+		return slices.ContainsFunc(list, func(s assess.Statement) bool {
+			o, ok := s.(assess.Reading)
+			return ok && o.PSI == r.PSI && o.Point == r.Point
+		})
+	}
+	for _, s := range f.Statements {
+		if r, ok := s.(assess.Reading); ok && !in(plain.Statements, r) {
+			return plain, false
+		}
+		if i := itemIn(s); i != "" && i != item {
+			return plain, false
+		}
+	}
+	for _, s := range plain.Statements {
+		if r, ok := s.(assess.Reading); ok && r.Point != "" && !in(f.Statements, r) {
+			return plain, false
+		}
+	}
+	return f, true
+}

@@ -1,0 +1,55 @@
+package intents_test
+
+import (
+	"encoding/json"
+	"testing"
+
+	"lazyhand/assess"
+	"lazyhand/intents"
+)
+
+// What is said of "it" is said of the thing that the report before spoke of.
+func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
+	p := newParser(t)
+	for _, tt := range []struct {
+		item assess.Item
+		text string
+		want string // the statements, empty: it goes on about nothing
+	}{
+		{assess.PRV, "swapped it, 60 now at the laundry", `[{"action":"replaced_prv"},{"psi":60,"point":"laundry","when":"after"}]`},
+		{assess.PRV, "it's from 2009", `[{"item":"prv","installed_year":2009}]`},
+		{assess.PRV, "ya la cambie, quedo en 60 en la lavadora", `[{"action":"replaced_prv"},{"psi":60,"point":"laundry","when":"after"}]`},
+		{assess.PRV, "le dije que la cambiamos el lunes", `[{"action":"replace_prv","in_days":7}]`},
+		{assess.ExpansionTank, "it's dead", `[{"item":"expansion_tank","condition":"failed"}]`},
+		{assess.Heater, "flushed it", ``}, // it says so by itself
+		{assess.PRV, "62 at the laundry", ``},
+		{assess.ExpansionTank, "62 at the laundry, that was it", ``},
+		{assess.PRV, "it was raining", ``},
+		{assess.PRV, "swapped the tank, it was shot", ``},
+		{assess.PRV, "how old is it", ``},
+		{assess.PRV, "it's 62 at the kitchen", ``},
+		{assess.PRV, "la lavadora 62", ``},
+		{assess.Softener, "swapped it", ``},
+	} {
+		c := intents.Context{Today: assess.Date{Year: 2026, Month: 6, Day: 15}}
+		plain := p.Parse(tt.text, c)
+		f, ok := p.GoesOn(tt.text, c, tt.item, plain)
+		if got, err := json.Marshal(f.Statements); err != nil || ok != (tt.want != "") || ok && string(got) != tt.want {
+			t.Errorf("%q after %s: %s %v (%v), want %s", tt.text, tt.item, got, ok, err, tt.want)
+		}
+		if ok && !intents.MayGoOn(tt.text) {
+			t.Errorf("%q is not looked at", tt.text)
+		}
+	}
+}
+
+// A Spanish pronoun tells some things apart: "la cambié" is said of no tank.
+func TestWhatAPronounCanMean(t *testing.T) {
+	p := newParser(t)
+	both := []assess.Item{assess.ExpansionTank, assess.PRV}
+	for text, want := range map[string]int{"ya la cambie": 1, "hay que cambiarla": 1, "ya lo cambie": 2, "swapped it": 2, "62 en la lavadora": 2} {
+		if got := p.Meant(text, both); len(got) != want {
+			t.Errorf("%q can mean %v", text, got)
+		}
+	}
+}
