@@ -76,7 +76,7 @@ func MayAmend(text string) bool {
 		}
 	}
 	adds := words[0] == "and" || words[0] == "y" || words[0] == "also" || words[0] == "tambien" // "y el boiler estaba prendido"
-	return !digits && (len(words) <= 4 || adds) // "rear", "heater idle"
+	return !digits && (len(words) <= 4 || adds)                                                 // "rear", "heater idle"
 }
 
 var cueWords = func() map[string]bool {
