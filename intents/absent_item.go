@@ -146,8 +146,8 @@ func (m *message) noneAt(k int) bool {
 
 // noThereIs reads "no there is none", "no hay" at item k.
 func (m *message) noThereIs(k int) bool {
-	if m.says(k+1, "hay", "tiene", "lleva", "existe") {
-		return true
+	if m.says(k+1, "hay", "existe") || m.says(k+1, "tiene", "lleva") && m.stopAt(k+2) {
+		return true // not "la reguladora no tiene fecha"
 	}
 	none := func(j int) bool {
 		return strings.HasSuffix(m.text(j), "none") || strings.HasSuffix(m.text(j), "isnt") || m.is(j, cAbsent, "")

@@ -57,7 +57,7 @@ func (m *message) adverb(i int) bool {
 	if m.text(i-1) == "all" && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
 		return true // "all good" of the whole house, "swapped the prv, all good"
 	}
-	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && m.itemIn(m.items[i].sent) == "" {
+	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
 		return true // "todo normal" of the whole house
 	}
 	if m.ofMatters(i) || m.ofSeen(i) {

@@ -21,6 +21,7 @@ func (l *lexicon) addVerbo(value, body string) {
 		l.add([][]string{{"se", "se+le", "se+les"}, {f.it}}, did)
 		l.add([][]string{{"fue", "quedo", "quedaron", "ya+quedo", "ya+esta"}, f.done}, did)
 		l.add([][]string{f.done}, did)
+		l.add([][]string{spanishClitics, {f.now}}, to) // "el viernes le coloco el tanque"
 		for _, end := range spanishEnds {
 			for _, t := range [...]tag{base, to} {
 				l.add([][]string{{f.inf + end}}, t)
@@ -38,6 +39,7 @@ var (
 // forms are those of a verb that tell what was done.
 type forms struct {
 	inf, i, we, it string
+	now            string   // what the writer does: of a day to come
 	done           []string // the participle of one thing, told as masculine and as feminine
 }
 
@@ -54,11 +56,11 @@ func conjugate(inf string) forms {
 		case 'z':
 			soft = stem[:len(stem)-1] + "c" // empezar, empecé
 		}
-		return forms{inf, soft + "e", stem + "amos", stem + "o", []string{stem + "ado", stem + "ada"}}
+		return forms{inf, soft + "e", stem + "amos", stem + "o", stem + "o", []string{stem + "ado", stem + "ada"}}
 	}
-	it := stem + "io"
+	it, now := stem+"io", stem+"o"
 	if strings.HasSuffix(inf, "uir") && !strings.HasSuffix(inf, "guir") {
-		it = stem + "yo" // sustituir, sustituyó
+		it, now = stem+"yo", stem+"yo" // sustituir, sustituyó
 	}
-	return forms{inf, stem + "i", stem + "imos", it, []string{stem + "ido", stem + "ida"}}
+	return forms{inf, stem + "i", stem + "imos", it, now, []string{stem + "ido", stem + "ida"}}
 }
