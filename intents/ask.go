@@ -61,7 +61,7 @@ func (m *message) readingAmong(s, from, to int) bool {
 		if it.num == nil || it.role == roleDate {
 			continue
 		}
-		if it.unit == "psi" || it.unit == "bar" || it.unit == "kpa" {
+		if pressureUnit(it.unit) {
 			return true
 		}
 		if it.unit == "" && it.value >= 20 && it.value <= 200 && it.num.integer && !it.num.time {

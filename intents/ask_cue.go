@@ -264,6 +264,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if first && (!r.first || amid && r.about == AskDone) || set&r.bars != 0 || !meets(set, r.needs) {
 			continue
 		}
+		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.siteIn(s, func(int) bool { return true }) {
+			continue // "Just finished up. prv is stuck, 20 Old Post Rd"
+		}
 		// amid a report a question must be marked as one, or stand in a sentence of its own
 		marked := set.has(cueMark) || alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))
 		if !first && amid && !r.amid && !marked {
@@ -286,6 +289,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 	}
 	return false
 }
+
+// besides are classes of what a message tells of a house besides pressures.
+var besides = setOf(cItem, cSym, cColor, cDid, cDo, cAsk, cRelief, cFitting, cDischarge, cFuel)
 
 // reporting tells whether the message reports a pressure or a symptom anywhere.
 func (m *message) reporting() bool {

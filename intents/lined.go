@@ -79,3 +79,31 @@ func headText(line []token) (s string) {
 	}
 	return s
 }
+
+// spaced leaves out the blank lines of a note that has one behind every line: they set nothing
+// apart.
+func spaced(toks []token) []token {
+	if len(toks) == 0 {
+		return toks
+	}
+	broken := func(i int) bool { return i >= 0 && i < len(toks) && toks[i].kind == mark && toks[i].text == "\n" }
+	double := false
+	for i := range toks {
+		if broken(i) && !broken(i-1) {
+			if !broken(i + 1) {
+				return toks
+			}
+			double = true
+		}
+	}
+	if !double {
+		return toks
+	}
+	kept := toks[:1]
+	for i := 1; i < len(toks); i++ {
+		if t := toks[i]; !broken(i) || kept[len(kept)-1].text != "\n" || kept[len(kept)-1].kind != mark {
+			kept = append(kept, t)
+		}
+	}
+	return kept
+}

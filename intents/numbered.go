@@ -53,7 +53,7 @@ func listNumber(toks []token, i int) (s span, by string) {
 	case i == 0:
 	case toks[i-1].text == "(" && t.glued && next.text == ")":
 		s.from--
-	case t.glued:
+	case t.glued && toks[i-1].text != "\n":
 		return s, ""
 	}
 	return s, next.text

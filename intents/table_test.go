@@ -75,3 +75,15 @@ func TestNumbersOfNeighbours(t *testing.T) {
 		{"92 at the kitchen - the thermostat stands at 55 C", "92 kitchen; heater: 131F"},
 	})
 }
+
+// Blank lines behind every line set nothing apart, and who says to be finished before a report
+// closes no follow-up.
+func TestBlankLinesAndOpenings(t *testing.T) {
+	readSpanish(t, []struct{ text, want string }{
+		{"Reading: 73\n\nWhere: side spigot\n\nHeater: off", "73 side_bibb idle"},
+		{"1) lazy hand 122 since yesterday, sitting at 70 now\n2) side bib", "122 side_bibb peak; 70 side_bibb"},
+		{"Just finished up. prv is 20 yrs old and stuck, 20 Old Post Rd", "20 Old Post Rd | prv: 2006 failed"},
+		{"Just finished up. recheck in 3 wks, 1180 Bluegill Cir", "1180 Bluegill Cir | plan recheck 21"},
+		{"just finished 12 Elm St", "12 Elm St | ask done"},
+	})
+}
