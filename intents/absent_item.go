@@ -98,6 +98,9 @@ func (m *message) absentAfter(i int) bool {
 	if m.plugInstead(i) {
 		return true
 	}
+	if m.text(m.prepOf(i)) == "at" && m.left(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 {
+		return false // "noise at the prv: none"
+	}
 	for k := i + 1; k < len(m.items) && k <= i+5 && m.items[k].sent == m.items[i].sent; k++ {
 		switch t := m.text(k); {
 		case m.is(k, cAbsent, ""):
