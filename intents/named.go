@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -80,6 +81,9 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 	for k := range words {
 		t := &toks[i+k]
 		words[k] = t.text
+		if k == 0 && n > 1 && oldOrNew(t.text) {
+			continue
+		}
 		if p.stop(toks, i+k) && !(k > 0 && linking(t.text)) {
 			return Named{}, false
 		}
@@ -92,6 +96,22 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 	}
 	c.Street = strings.Join(words, " ")
 	return c, c.Suffix != "" || p.toldAsPlace(toks, i, c.to)
+}
+
+// oldOrNew tells whether an everyday word often begins a street's name: "Old Quarry Rd".
+func oldOrNew(t string) bool {
+	return oneOf(t, "old", "new", "big", "little", "great", "upper", "lower", "high", "long", "deep", "dry", "red", "blue", "green", "white", "black", "cold", "hot", "first", "second", "third")
+}
+
+// Longest leaves out the names that are part of a longer one which some of the street
+// lines on record fit: "quarry" in "old quarry".
+func Longest(names []Named, lines []string) []Named {
+	held := func(n Named) bool {
+		return slices.ContainsFunc(names, func(l Named) bool {
+			return l.from <= n.from && n.to <= l.to && l.to-l.from > n.to-n.from && l.Street != "" && slices.ContainsFunc(lines, l.Names)
+		})
+	}
+	return slices.DeleteFunc(slices.Clone(names), held)
 }
 
 // toldAsPlace tells whether the words from..to stand where a place is told: at
@@ -112,7 +132,8 @@ func (p *Parser) toldAsPlace(toks []token, from, to int) bool {
 		}
 	}
 	switch toks[prev].text {
-	case "at", "on", "for", "from", "de", "en", "del", "of", ",", "\n", "to", "about", "a", "casa", "back", ":", "para", "-":
+	case "at", "on", "for", "from", "de", "en", "del", "of", ",", "\n", "to", "about", "a", "casa", "back", ":", "para", "-",
+		"snooze", "push", "bump", "move", "postpone", "reschedule", "close", "mark", "done", "show", "pospon", "pospone", "recorre", "cierra", "marca": // "snooze drover a week"
 		return true
 	}
 	return false

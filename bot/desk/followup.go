@@ -156,6 +156,9 @@ func (t *turn) mayMove(f store.FollowUp) (bool, error) {
 	return false, t.say(Body{Lead: fmt.Sprintf(t.words().OwnersOnly, t.who(f.Owner))})
 }
 
+// toADay are the words that lead to the day itself: "push it to Friday".
+var toADay = wordSet("to til till until on para al hasta el")
+
 func (t *turn) putOff(f store.FollowUp, days int) error {
 	if ok, err := t.mayMove(f); !ok {
 		return err
@@ -165,6 +168,9 @@ func (t *turn) putOff(f store.FollowUp, days int) error {
 		return t.say(Body{Lead: w.TooFar})
 	}
 	due := t.day.AddDays(days)
+	if due.Before(f.Due) && !slices.ContainsFunc(plainWords(t.m.Text), func(w string) bool { return toADay[w] }) {
+		due = f.Due.AddDays(days) // "snooze it a week" brings nothing forward
+	}
 	if err := t.tx.MoveFollowUp(f.ID, due); err != nil {
 		return err
 	}

@@ -100,8 +100,8 @@ type among struct {
 // thread or the person is at already is it when it fits.
 func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecord, q *store.Question) (intents.Frame, error) {
 	wanted := q != nil && (q.Kind == askNoSite || q.Kind == askWhichSite || q.Kind == askRight)
-	bare := isChatter(f) && !wanted // "92 at elm" is a report only at a house
-	if bare && !fewWithNumber(t.m.Text) || slices.ContainsFunc(f.Unclear, func(u intents.Unclear) bool { return len(u.MightBe) > 1 }) {
+	bare := isChatter(f) && !wanted // "92 at elm" is a report only at a house, "mark elm done" an order
+	if bare && len(strings.Fields(t.m.Text)) > fewWords || slices.ContainsFunc(f.Unclear, func(u intents.Unclear) bool { return len(u.MightBe) > 1 }) {
 		return f, nil
 	}
 	names := t.parser.Names(t.m.Text)
@@ -120,6 +120,11 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 	if err != nil {
 		return f, err
 	}
+	lines := make([]string, len(found))
+	for i, s := range found {
+		lines[i] = s.Line
+	}
+	names = intents.Longest(names, lines)
 	byLine := map[string][]store.SiteRecord{}
 	for _, s := range found {
 		for _, n := range names {
@@ -128,7 +133,7 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 			}
 			if s.ID == here.ID {
 				c.Sites = []string{s.Line}
-				if g := t.parser.Parse(t.m.Text, c); !bare || len(reports(g)) > 0 {
+				if g := t.parser.Parse(t.m.Text, c); !bare || !isChatter(g) {
 					return g, nil
 				}
 				return f, nil
@@ -147,7 +152,7 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 	if bare {
 		one := c
 		one.Sites = c.Sites[:1]
-		if len(reports(t.parser.Parse(t.m.Text, one))) == 0 {
+		if isChatter(t.parser.Parse(t.m.Text, one)) {
 			return f, nil
 		}
 	}
@@ -167,10 +172,9 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 	return g, nil
 }
 
-// fewWithNumber tells whether a text is a few words with a number among them.
-func fewWithNumber(text string) bool {
-	return len(strings.Fields(text)) <= 5 && strings.ContainsAny(text, "0123456789")
-}
+// fewWords is how many words that say nothing by themselves are looked at for a
+// house on record.
+const fewWords = 5
 
 // unknownStreet asks for the number of a house on a street that is named with
 // its suffix and of which nothing is on record: the report must not go to the
