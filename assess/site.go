@@ -66,6 +66,17 @@ func (s Site) Fits(o Site) bool {
 	return ok && fits(a, wholeB)
 }
 
+// Holds tells whether o is a unit of the building that s names without one.
+func (s Site) Holds(o Site) bool {
+	w := o.words()
+	if len(w.unit) == 0 || len(s.words().unit) > 0 {
+		return false
+	}
+	unit := " " + strings.Join(w.unit, " ")
+	o.Line = strings.TrimSuffix(o.Key(), unit)
+	return s.Fits(o)
+}
+
 type siteWords struct {
 	number, name, unit []string
 	suffix, direction  string

@@ -40,6 +40,25 @@ func TestOneHouseHoweverItIsSpelled(t *testing.T) {
 	}
 }
 
+func TestABuildingHoldsItsUnits(t *testing.T) {
+	for _, c := range []struct {
+		building, unit string
+		holds          bool
+	}{
+		{"40 Cedar Ln", "40 Cedar Ln Apt B", true},
+		{"40 Cedar", "40 Cedar Ln Apt B", true},
+		{"40 Cedar Ave", "40 Cedar Ln Apt B", false},
+		{"40 Cedar Ln", "40 Cedar Ln", false},
+		{"40 Cedar Ln Apt C", "40 Cedar Ln Apt B", false},
+		{"41 Cedar Ln", "40 Cedar Ln Apt B", false},
+		{"40 Cedar", "40 Cedar Hill Rd Apt B", false},
+	} {
+		if got := (assess.Site{Line: c.building}).Holds(assess.Site{Line: c.unit}); got != c.holds {
+			t.Errorf("%q holds %q: %v", c.building, c.unit, got)
+		}
+	}
+}
+
 // TestHousesThatFitAreFound: what Fits takes for one house is found under a form
 // that the other has.
 func TestHousesThatFitAreFound(t *testing.T) {

@@ -64,6 +64,8 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 		}
 	case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
 		switch {
+		case two == "how" && (prev == "is" || prev == "was"):
+			return 2 // "how is 12 elm doing"
 		case i == 1 && prev == "is":
 			return 1 // "is 88 larkspur still low"
 		case afterNumber && prev == "psi":

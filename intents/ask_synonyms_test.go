@@ -6,6 +6,8 @@ import "testing"
 func TestAsksBySynonyms(t *testing.T) {
 	says(t, [][2]string{
 		{"how is 402 Larkhill Rd doing", "ask history"},
+		{"how is 12 elm doing", "ask history"},
+		{"how is 92 at the laundry", "92 laundry"},
 		{"hows 12 Elm St", "ask history"},
 		{"what about 402 Larkhill Rd?", "ask history"},
 		{"status of 12 Elm St", "ask history"},

@@ -108,6 +108,7 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { return tx.Understood(id, []byte(`{"statements":[]}`)) },
 				func() error { _, _, err := tx.LastReportBy("ana"); return err },
 				func() error { _, err := tx.SitesLike(house); return err },
+				func() error { _, err := tx.UnitsOf(house); return err },
 				func() error { _, err := tx.AddSite(house, id); return err },
 				func() error { _, err := tx.Site(1); return err },
 				func() error { return tx.FillSite(1, house) },

@@ -3,6 +3,7 @@ package store
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -75,6 +76,12 @@ func (tx *Tx) SitesLike(s assess.Site) ([]SiteRecord, error) {
 		}
 	}
 	return fit, nil
+}
+
+// UnitsOf returns the units on record of a building that s names without one.
+func (tx *Tx) UnitsOf(s assess.Site) ([]SiteRecord, error) {
+	list, err := all(tx, scanSite, sites+`WHERE n.joined IS NULL AND n.loose >= ?1 || ' ' AND n.loose < ?1 || '!' ORDER BY n.loose`, s.Loose())
+	return slices.DeleteFunc(list, func(r SiteRecord) bool { return !s.Holds(r.Site) }), err
 }
 
 // SitesOnStreet returns the houses whose bare street name is street.

@@ -92,6 +92,10 @@ func (t *turn) resolve(named assess.Site, open bool) (sites []store.SiteRecord, 
 		}
 		return []store.SiteRecord{r}, true, nil
 	case !open:
+		units, err := t.tx.UnitsOf(named) // whoever only asks need not name the flat
+		if err != nil || len(units) > 0 {
+			return units, len(units) == 1, err
+		}
 		return []store.SiteRecord{{Site: named}}, true, nil
 	}
 	r, err := t.tx.AddSite(named, t.m.ID)
