@@ -115,7 +115,7 @@ func (m *message) absentAfter(i int) bool {
 		case t == "not":
 			return m.says(k+1, "present", "there", "installed")
 		default:
-			return m.inList(k, listNoneThere)
+			return m.inList(k, listNoneThere) && (t != "no tiene" || m.stopAt(k+1))
 		}
 	}
 	return false
