@@ -101,6 +101,8 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 			return true
 		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
 			return true
+		case m.items[k].point != "" && !m.items[k].weak && m.right(k, 7, true, func(j int) bool { return m.isNum(j) && pressureUnit(m.items[j].unit) }) >= 0:
+			return true // "hose bib by the side gate is making 96 psi"
 		}
 	}
 	return false
