@@ -100,7 +100,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}) >= 0 {
 		return "a difference", true // "a drop in pressure of 20"
 	}
-	if oneOf(prev, "at", "en") && (m.is(i-2, cHint, "sticks") || m.is(i-2, cCond, "failed")) && m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0 {
+	if oneOf(prev, "at", "en") && (m.is(i-2, cHint, "sticks") || prev == "en" && m.is(i-2, cCond, "failed")) && m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0 {
 		return "where the gauge sticks", true // "gauge sticks at 40 when you bleed it"
 	}
 	if prev == "-" && m.text(i-2) == "i" {
