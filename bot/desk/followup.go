@@ -168,7 +168,7 @@ func (t *turn) putOff(f store.FollowUp, days int) error {
 		return t.say(Body{Lead: w.TooFar})
 	}
 	due := t.day.AddDays(days)
-	if due.Before(f.Due) && !slices.ContainsFunc(plainWords(t.m.Text), func(w string) bool { return toADay[w] }) {
+	if due.Before(f.Due) && t.m.Kind == store.Said && !slices.ContainsFunc(plainWords(t.m.Text), func(w string) bool { return toADay[w] }) {
 		due = f.Due.AddDays(days) // "snooze it a week" brings nothing forward
 	}
 	if err := t.tx.MoveFollowUp(f.ID, due); err != nil {
