@@ -11,7 +11,8 @@
 // Each step is a file of the name in brackets; Explain shows what each decided.
 //
 //   - What chat and dictation did to the text is undone (undo, token, dictation,
-//     texting), and spoken numbers become numbers (number).
+//     texting), and spoken numbers become numbers (number). Lists, tables and logs are put
+//     as lines that each tell their own (numbered, table, lined).
 //   - Words are looked up (lexicon, trie, spelling, joined): a phrase has one or more classes
 //     ("point", "did", "state"; class), also when it is written short or wrong.
 //     The phrases are data, in the folder lexicon; regular Spanish verbs grow their forms

@@ -125,7 +125,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.adverb(i) || m.otherNoun(i):
 	case strings.Contains(t, "scale") && m.says(i+1, "came", "out", "came out", "comes out"): // "flushed the heater, lots of scale came out"
 	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }): // "forty eight at the shower, she calls it weak"
-	case m.is(i, cDischarge, "") && m.reliefNear(i):
+	case (m.is(i, cDischarge, "") || m.is(i, cBlocked, "")) && m.reliefNear(i): // "tpr line frozen solid"
+	case strings.HasPrefix(t, "rust") && m.says(i+1, "at", "in", "from") && m.itemIn(sent) == "" && m.right(i, 3, false, func(k int) bool { return m.meets(k, taps) }) >= 0: // "rusty at the tub"
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
 	case m.text(i-1) == "as":
 	case t == "going" && m.says(i+1, "to", "in", "on"):

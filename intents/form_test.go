@@ -37,7 +37,7 @@ var forms = map[string]func(clauses []string) string{
 // Who writes the same clauses as a list, in one breath or as sentences means the same. The
 // messages are those that mean what their clauses mean one by one.
 func TestTheSameClausesMeanTheSameInEveryForm(t *testing.T) {
-	const floor = 0.985
+	const floor = 0.99 // raised, never lowered
 	p := newParser(t)
 	texts, want := apart(t, p)
 	if len(texts) < 800 {
