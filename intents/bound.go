@@ -26,3 +26,16 @@ func (m *message) askExact(from, i int) {
 	}
 	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{AnyNumber}, Ask: ask})
 }
+
+// impossible asks about a number that no gauge of a house can show.
+func (m *message) impossible(i int) {
+	span := m.span(i, i+1)
+	if m.items[i].unit != "" && m.items[i].unit != "psi" {
+		span += " " + m.items[i].unit
+	}
+	ask := "What is the pressure? " + span + " cannot be right."
+	if m.spanish() {
+		ask = "¿Cuánto marcó? " + span + " no puede ser."
+	}
+	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"slip"}, Ask: ask})
+}

@@ -109,12 +109,6 @@ func (m *message) sum(i int) bool {
 	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
 }
 
-// eyesight reads "20/20".
-func (m *message) eyesight(i int) bool {
-	twenty := func(k int) bool { return m.isNum(k) && m.items[k].value == 20 }
-	return twenty(i) && (m.isMark(i+1, "/") && twenty(i+2) || m.isMark(i-1, "/") && twenty(i-2))
-}
-
 // rate reads a sum for a time: "110 a month".
 func (m *message) rate(i int) bool {
 	switch m.text(i + 1) {

@@ -193,3 +193,9 @@ func (m *message) reliefSet(i int) bool {
 		return m.text(j) == "set" || m.text(j) == "rated" || m.text(j) == "opens" || m.text(j) == "pops"
 	}) >= 0
 }
+
+// eyesight reads "20/20".
+func (m *message) eyesight(i int) bool {
+	twenty := func(k int) bool { return m.isNum(k) && m.items[k].value == 20 }
+	return twenty(i) && (m.isMark(i+1, "/") && twenty(i+2) || m.isMark(i-1, "/") && twenty(i-2))
+}

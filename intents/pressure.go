@@ -303,19 +303,6 @@ func (m *message) tradeNear(i int) bool {
 	return words <= 2 && !strange // "Batch 60" is none
 }
 
-// impossible asks about a number that no gauge of a house can show.
-func (m *message) impossible(i int) {
-	span := m.span(i, i+1)
-	if m.items[i].unit != "" && m.items[i].unit != "psi" {
-		span += " " + m.items[i].unit
-	}
-	ask := "What is the pressure? " + span + " cannot be right."
-	if m.spanish() {
-		ask = "¿Cuánto marcó? " + span + " no puede ser."
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"slip"}, Ask: ask})
-}
-
 // moneyOpener are the words that moneyTalk goes by.
 var moneyOpener = opener{words: []string{
 	"labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano",
