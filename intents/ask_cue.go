@@ -267,6 +267,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.siteIn(s, func(int) bool { return true }) {
 			continue // "Just finished up. prv is stuck, 20 Old Post Rd"
 		}
+		if r.about == AskDone && m.thenRecheck(from, to) {
+			continue // "finished here, recheck in a year"
+		}
 		// amid a report a question must be marked as one, or stand in a sentence of its own
 		marked := set.has(cueMark) || alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))
 		if !first && amid && !r.amid && !marked {

@@ -59,7 +59,7 @@ func (m *message) askDone(p askPhrase) {
 		return
 	case m.negLeft(p.at, 3) || m.will(p.at):
 		return
-	case !m.closesSomething(p):
+	case m.doneAndNext(p), !m.closesSomething(p):
 		return
 	case weakDone[p.text] && m.isWorkNoun(p.at):
 		return
@@ -68,6 +68,28 @@ func (m *message) askDone(p askPhrase) {
 	}
 	m.noteTold(p, AskDone)
 	se.closes = true
+}
+
+// doneAndNext tells whether the work is done and only what comes next is a follow-up: "done
+// at 12 Elm, recheck in a year", not "recheck done, next one in a year".
+func (m *message) doneAndNext(p askPhrase) bool {
+	return p.begins && !beginsWith(p.text, "mark", "cross", "close", "check", "cierra", "clear") && m.thenRecheck(p.at+1, m.sents[p.s].to)
+}
+
+// thenRecheck tells whether the first follow-up that the items from..to name is one to come.
+func (m *message) thenRecheck(from, to int) bool {
+	if len(m.clean.quoted) > 0 {
+		return false
+	}
+	for i := from; i+1 < to; i++ {
+		if m.text(i) == "," || m.said(i, keyJoins) || m.text(i) == "then" {
+			return (m.is(i+1, cDo, "recheck") || m.is(i+2, cDo, "recheck")) && m.right(i, to-i, true, m.timeSpan) >= 0
+		}
+		if m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") {
+			return false // "done with the recheck"
+		}
+	}
+	return false
 }
 
 // closesSomething tells whether there is a follow-up that a phrase says to be done: its
