@@ -48,6 +48,8 @@ func TestClausesStayApart(t *testing.T) {
 		{"kitchen 74 sorry scratch that last one seventy one", "71 kitchen"},
 		{"73 rear, delete that, 78 rear", "78 rear_bibb"},
 		{"94 on the laundry gauge, burner&#x27;s on", "94 laundry firing"},
+		{"siento olor a gas en la cocina", "gas_smell"},
+		{"siento veinte en la cocina", "120 kitchen"},
 		{"changed the prv from 90 to 60", "set_prv to 60 from 90"},
 		{"hey so i finally found the back bib lol it was under a bush. 85, no recirc", "85 rear_bibb; recirc none"},
 		{"recommended an exp tank, PRV unk age set 55", "plan install_tank; prv age unknown set 55"},

@@ -54,6 +54,9 @@ func (m *message) adverb(i int) bool {
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}
+	if m.text(i-1) == "all" && m.clauseStart(i) == i-1 && m.closes(i) && m.left(i, i, true, func(k int) bool { return m.is(k, cItem, "") && m.items[k].sent == m.items[i].sent }) < 0 {
+		return true // "65 psi, hose bibb, all good, water heater dial at 120"
+	}
 	if m.text(i-1) == "all" && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
 		return true // "all good" of the whole house, "swapped the prv, all good"
 	}

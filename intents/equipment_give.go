@@ -127,6 +127,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }): // "forty eight at the shower, she calls it weak"
 	case (m.is(i, cDischarge, "") || m.is(i, cBlocked, "")) && m.reliefNear(i): // "tpr line frozen solid"
 	case strings.HasPrefix(t, "rust") && m.says(i+1, "at", "in", "from") && m.itemIn(sent) == "" && m.right(i, 3, false, func(k int) bool { return m.meets(k, taps) }) >= 0: // "rusty at the tub"
+	case strings.HasPrefix(t, "rust") && m.left(i, 6, true, func(k int) bool { return m.is(k, cColor, "") }) >= 0: // "it isn't black, it's rusty"
+	case strings.HasPrefix(t, "rust") && m.negRight(i-1) && m.clauseStart(i) == i-1: // "not rusty, not black"
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
 	case m.text(i-1) == "as":
 	case t == "going" && m.says(i+1, "to", "in", "on"):

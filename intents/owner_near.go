@@ -38,7 +38,7 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 		// "prv 2006, supply line burst"
 	case (a.dated() || a.what == "ago") && m.clauseStart(x.at) != m.clauseStart(a.at) && m.datedElse(a.at):
 		// "prv's at 60, her washing machine is 14 years old"
-	case a.what == "unknown" && !before && m.separators(a.at, x.at) > 0 && m.sentHas(a.at, cPart):
+	case a.what == "unknown" && !before && m.separators(a.at, x.at) > 0 && m.text(a.at-1) == "so":
 		// "the needle's bent so who knows, lp heater"
 	default:
 		return true

@@ -25,7 +25,11 @@ func (p *Parser) texted(toks []token) bool {
 		if t.caps || len(t.text) < 3 || p.lex.known(t.text) || p.lex.common(t.text) || p.namesStreet(toks, i) {
 			continue
 		}
-		if w := p.lex.sounded(t.text); w != "" {
+		w := p.lex.sounded(t.text)
+		if w == "ciento" && (i+1 == len(toks) || numberWords[toks[i+1].text].class == 0) {
+			continue // "siento olor a gas"; a hundred alone is "cien"
+		}
+		if w != "" {
 			t.becomes(word, w)
 		}
 	}
