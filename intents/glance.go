@@ -129,7 +129,7 @@ func (m *message) putRight(toks []token) []token {
 		toks = numbered(toks)
 	}
 	if g.has(seesLines) {
-		toks = p.planHeads(p.clocked(p.tabled(spaced(toks))))
+		toks = p.planHeads(p.clocked(p.tabled(countedLines(spaced(toks)))))
 	}
 	if g.has(seesOh) {
 		toks = ohDigits(toks)

@@ -60,6 +60,9 @@ func (m *message) listedRole(i int) (role, string) {
 	if !it.num.integer || it.unit != "" {
 		return roleNone, ""
 	}
+	if m.dayCounted(i) {
+		return roleIgnored, "number of a day"
+	}
 	next := m.text(i + 1)
 	bracketed := next == ")" && it.value < 20 && (i == 0 || m.items[i-1].mark)
 	dotted := next == "." && it.value < 10 && (i == 0 || m.text(i-1) == "\n")
@@ -67,6 +70,11 @@ func (m *message) listedRole(i int) (role, string) {
 		return roleIgnored, "number of a list"
 	}
 	return roleNone, ""
+}
+
+// dayCounted tells whether the number at item i counts days of something: "day 30 of my probation".
+func (m *message) dayCounted(i int) bool {
+	return m.text(i+1) == "of" && m.says(i-1, "day", "week", "month", "dia", "semana")
 }
 
 // unitRole reads a number whose unit says what it is: "40 gal", "120 degrees".

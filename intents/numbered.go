@@ -58,3 +58,27 @@ func listNumber(toks []token, i int) (s span, by string) {
 	}
 	return s, next.text
 }
+
+// countedLines undoes bare numbers that count the lines of a list: "1 kitchen 4.4 bar / 2 shower 4.3 /
+// 3 heater on". Three lines that follow each other must count from one.
+func countedLines(toks []token) []token {
+	var at []int
+	for i := range toks {
+		if i > 0 && toks[i-1].text != "\n" || toks[i].kind == mark {
+			continue
+		}
+		n := float64(len(at) + 1)
+		if t := &toks[i]; t.kind == number && t.num.integer && !t.num.words && t.num.value == n && i+1 < len(toks) && toks[i+1].kind == word {
+			at = append(at, i)
+		} else if len(at) > 0 {
+			break
+		}
+	}
+	if len(at) < 3 {
+		return toks
+	}
+	for _, i := range slices.Backward(at) {
+		toks = slices.Delete(toks, i, i+1)
+	}
+	return toks
+}

@@ -45,13 +45,18 @@ func (m *message) deniedBehind(i int) bool {
 		k++ // "dripping relief: none", "golpes en la tubería: no", "noise at the prv: none"
 	}
 	from := k
-	for m.says(k, ":", "=", "-", "?", "at all", "is") {
+	for m.says(k, ":", "=", "-", "/", "?", "at all", "is") {
 		k++
 	}
 	if k >= to || k > from+2 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark {
 		return false
 	}
-	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent")
+	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent") || m.lineOf(i, k)
+}
+
+// lineOf tells whether items i to k are a line of a list by themselves: "gas smell no".
+func (m *message) lineOf(i, k int) bool {
+	return i > 0 && m.text(i-1) == "\n" && (k+1 == len(m.items) || m.text(k+1) == "\n")
 }
 
 // answeredNo tells whether item i is asked and the next sentence says no: "leaks? No."

@@ -13,7 +13,7 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return ""
 	}
 	switch t := m.text(i); {
-	case t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0:
+	case t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 && m.workedBetween(-1, i):
 		return assess.Before // "replaced the prv, front 60, had 118"
 	case (t == "till" || t == "til" || t == "until") && worked && m.verbLeft(i, 6, "set") != nil:
 		return assess.After // "dialed the reg til the kitchen read 60"
