@@ -187,6 +187,9 @@ func (m *message) carriedTo(i int) string {
 // byOthers tells whether somebody else did what the verb at i tells, before the
 // visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
 func (m *message) byOthers(i int) bool {
+	if strings.HasPrefix(m.text(i), "left it") && m.left(i, 12, true, func(k int) bool { return m.is(k, cState, "idle") || m.is(k, cHint, "breaker") }) >= 0 {
+		return true // "the heater's breaker was off and I left it off"
+	}
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
 		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) // "last guy fixed the leak"
 	}

@@ -129,8 +129,8 @@ func (m *message) volumeRole(i int) (role, string) {
 	if it.unit == "litre" {
 		it.value = round1(it.value * 0.264172)
 	}
-	ofOther := m.text(i+1) == "of" && m.text(i+2) != "year" || m.text(i+1) == "de" && m.unknownNoun(i+2) // "2 galones de cloro"
-	if it.value > 200 || ofOther || m.volumeUsed(i) || m.is(i+1, cHint, "counted") {                     // "80 gal rain barrel"
+	ofOther := m.text(i+1) == "of" && m.text(i+2) != "year" && !m.is(i+2, cFuel, "") || m.text(i+1) == "de" && m.unknownNoun(i+2) // "2 galones de cloro"
+	if it.value > 200 || ofOther || m.volumeUsed(i) || m.is(i+1, cHint, "counted") {                                              // "80 gal rain barrel"
 		return roleIgnored, "no equipment's size"
 	}
 	return roleSize, "unit of volume"

@@ -99,8 +99,34 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 	return n == 0 || !kinds.meets(setOf(cClaim, cGauged, cNow, cBefore, cAfter, cPeak, cNeg, cDid, cMove, cStatic, cFlowing, cUnit))
 }
 
+// doesNext tells whether somebody begins to tell at i, behind a pressure, what they did or what
+// came of it: "… and the tub was 98 | I swapped out the regulator | after that the kitchen was 60".
+func (p *Parser) doesNext(toks []token, i int) bool {
+	if i+2 >= len(toks) || toks[i].kind != word {
+		return false
+	}
+	prev := &toks[i-1]
+	if prev.kind == word && (linking(prev.text) || oneOf(prev.text, "after", "before", "when", "once", "since", "until", "till", "til", "that", "because", "cause", "then", "so", "as", "if", "than", "all", "what", "while")) {
+		return false
+	}
+	switch toks[i].text {
+	case "after":
+		return toks[i+1].text == "that"
+	case "i", "we":
+		node, n := p.lex.find(toks, i+1, min(i+4, len(toks)))
+		return n > 0 && prev.kind == number && !oneOf(toks[i+2].text, "it", "her", "him", "them", "that") && p.lex.kinds(node).meets(didOrMoved)
+	}
+	return false
+}
+
+// didOrMoved are the classes of verbs that tell what was done.
+var didOrMoved = setOf(cDid, cMove)
+
 // tellsAnew tells whether somebody begins to tell of their own reading at i.
 func (p *Parser) tellsAnew(toks []token, i int) bool {
+	if p.doesNext(toks, i) {
+		return true
+	}
 	if i+1 >= len(toks) || toks[i].kind != word || toks[i-1].kind != word {
 		return false
 	}

@@ -180,6 +180,9 @@ func (m *message) opens(i int) bool {
 	if h := m.sents[m.items[i].sent].header; h >= 0 && h < i {
 		first = h // "All of it makes sense: before 128 front, 129 meter"
 	}
+	if m.says(i-1, "and", "y") && m.workedBetween(first-1, i) && m.left(i, 12, false, m.pressed) < 0 {
+		return true // "I turned the reg down and now laundry 62, kitchen 61"
+	}
 	for k := first; k < i; k++ {
 		if !m.items[k].mark && m.text(k) != "and" && m.text(k) != "y" {
 			return false

@@ -49,6 +49,8 @@ func (m *message) whens() {
 			m.whenOnward(a, lo, hi)
 		case a.at < m.readings[lo].at || m.closesList(a.at, lo, hi):
 			m.whenOfSentence(a, lo, hi, all)
+		default:
+			m.whenJoined(a, lo, hi)
 		}
 	}
 }
@@ -235,7 +237,7 @@ func (m *message) closesList(at, lo, hi int) bool {
 	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
 		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
 		"when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything",
-		"before touching anything", "cuando termine", "al salir", "antes de tocar", "after that":
+		"before touching anything", "cuando termine", "al salir", "antes de tocar", "antes de mover", "antes de moverle", "antes de mover nada", "after that":
 		return true
 	case "before", "after", "antes", "despues":
 		// "shower 58, kit 58 after"
@@ -257,6 +259,9 @@ func (m *message) whenApplies(i int, w assess.When) bool {
 	if !m.weakTime(i) {
 		// "after I cranked the prv down", "before i closed anything"
 		return true
+	}
+	if m.pastTense(i) && m.storyTold(i) {
+		return false
 	}
 	if t == "was" || t == "were" || t == "estaba" || t == "it was" || t == "tenia" || t == "traia" || t == "had been" || t == "estaban" {
 		// beside a number
@@ -299,6 +304,22 @@ func (m *message) whenApplies(i int, w assess.When) bool {
 		}
 	}
 	return true
+}
+
+// storyTold tells whether a plain "was" at item i goes on with a story that has told of the time
+// before the work and of the work already: "before I touched it the kitchen was 99. Swapped the
+// reg. After that the kitchen was 60 and the tub was 61".
+func (m *message) storyTold(i int) bool {
+	for k := range m.readings {
+		r := &m.readings[k]
+		if r.at > i {
+			break
+		}
+		if m.workedBetween(r.at, i) {
+			return m.left(r.at, 12, true, func(j int) bool { return m.is(j, cBefore, "") && !m.pastTense(j) }) >= 0
+		}
+	}
+	return false
 }
 
 // afterPeak tells whether the reading of lo..hi last told before item i is the highest value of

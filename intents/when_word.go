@@ -41,6 +41,8 @@ func (m *message) noTimeWord(i int) bool {
 	case "after", "before":
 		// "the PRV is after the irrigation tee": a place
 		return m.is(i+1, cDeterminer, "") && m.is(i+2, cPoint, "irrigation")
+	case "left at":
+		return m.isNum(i+1) && m.items[i+1].num.time // "left at 2:15"
 	case "it was":
 		return m.says(i-1, "read", "looked", "checked", "i read") // "the pressure there when I read it was 76"
 	case "since the":
