@@ -344,7 +344,20 @@ func (m *message) flowSame() {
 		if r.Flow == "" && m.isMark(r.at+1, ",") && m.text(r.at+2) == "same" && m.closes(r.at+2) {
 			r.Flow = m.readings[k-1].Flow
 		}
+		if a := &m.readings[k-1]; a.Flow == assess.Static && r.Flow == "" && r.PSI >= a.PSI && m.thenTo(a.at, r.at) {
+			r.Flow = a.Flow // "all shut 60 then 68 then 77"
+		}
 	}
+	for k := len(m.readings) - 1; k > 0; k-- {
+		if a, r := &m.readings[k-1], &m.readings[k]; r.Flow == assess.Static && a.Flow == "" && r.PSI >= a.PSI && m.thenTo(a.at, r.at) {
+			a.Flow = r.Flow // "60 then 68 then 77 with everything shut"
+		}
+	}
+}
+
+// thenTo tells whether the number at item b is what a gauge showed next: "60, then 68".
+func (m *message) thenTo(a, b int) bool {
+	return (b == a+2 || b == a+3 && m.text(a+1) == ",") && m.says(b-1, "then", "luego")
 }
 
 // tellsDrop tells whether sentence s tells by how much the pressure falls: "loses about 15

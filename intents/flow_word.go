@@ -19,6 +19,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if !m.begins(i, keyFlow) || m.flowOn(i) {
 		return ""
 	}
+	if m.text(i+1) == ":" && m.says(i+2, "no", "none", "nothing", "nada") && (m.is(i, cFlowing, "") || m.inList(i, listOpen) || m.says(i, "running", "open")) {
+		return assess.Static // "Anything running: no"
+	}
 	switch {
 	case m.is(i, cStatic, ""):
 		if m.noRest(i) {

@@ -156,6 +156,9 @@ func (m *message) afterFall(i int) bool {
 
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
+	if m.isNum(i+2) && m.thenTo(i, i+2) || m.isNum(i-2) && m.thenTo(i-2, i) {
+		return false // "it was 60 then 68 then 77"
+	}
 	if m.hasAsk(AskCorrect) && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0 {
 		return false // "the office typed 47, tech says it was 74, fix it"
 	}

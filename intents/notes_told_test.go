@@ -84,5 +84,15 @@ func TestNotesAndTangledMessages(t *testing.T) {
 		{"SITE 5006 S Bisbee Rd\nCALL weak shower\nFOUND shower 31 / kitchen 35\nDID cleaned PRV strainer\nLEFT shower 57 / kitchen 59", "31 bath before; 35 kitchen before; 57 bath after; 59 kitchen after; low_flow; rebuilt_prv"},
 		{"at 1208 Alder Rd, sorry 1280 Alder Rd, kitchen 66", "66 kitchen"},
 		{"1208 Alder Rd, no wait 1280, kitchen 66", "66 kitchen"},
+		{"1 house 52 Gavilan Pl\n2 kitchen 4.4 bar\n3 shower 4.3 bar\n4 heater on", "62.4 bath firing; 63.8 kitchen firing"},
+		{"day 30 of my probation, flushed the heater, kitchen 65 after", "65 kitchen after; flushed_heater"},
+		{"before I did anything the kitchen was ninety nine and the tub was ninety eight I swapped out the regulator after that the kitchen was sixty and the tub was sixty one", "60 kitchen after; 61 bath after; 98 bath before; 99 kitchen before; replaced_prv"},
+		{"left at 2:15. kitchen 60. replaced the prv", "60 kitchen; replaced_prv"},
+		{"I turned the reg down and now laundry 62, kitchen 61", "61 kitchen after; 62 laundry after; set_prv"},
+		{"First trip I left it at 62. Today 79 at the rear bib", "79 rear_bibb"},
+		{"kitchen 104\nlaundry 105\nAnything running: no", "104 kitchen static; 105 laundry static"},
+		{"laundry with everything shut it was 60 then 68 then 77", "60 laundry static; 68 laundry static; 77 laundry static"},
+		{"kitchen 60\ngas smell no", "60 kitchen; no gas_smell"},
+		{"pilot is out and I left it off, kitchen 60", "60 kitchen idle"},
 	})
 }

@@ -76,6 +76,9 @@ func streetFollows(toks []token, from int) bool {
 // pronoun tells whether the "one" at i is no number: "the front hose bib one eighteen
 // and the back one sixty three", where the tap was named before.
 func pronoun(toks []token, i int) bool {
+	if toks[i].text == "one" && i > 0 && toks[i-1].text == "next" {
+		return true // "next one eighty one sixty five arroyo bend"
+	}
 	if toks[i].text != "one" || i < 2 {
 		return false
 	}

@@ -8,7 +8,7 @@ import (
 
 // Plans told by other words than a verb of doing and its object.
 
-var undoesOpener = opener{words: []string{"high", "low", "off", "had"}}
+var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one"}}
 
 // unswallow undoes phrases that swallow a verb's particle or a stress: "swap that heater out
 // next month", "needs a tank bad".
@@ -31,6 +31,9 @@ func (m *message) unswallow() {
 		}
 		if !m.begins(i, keyUndoes) {
 			continue
+		}
+		if m.text(i) == "next one" && !m.momentIn(m.items[i].sent) {
+			m.unsay(i) // "okay next one is 1165 Maple St": a house
 		}
 		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {
 			m.say(i, "inaccurate")

@@ -319,7 +319,9 @@ func (m *message) storyTold(i int) bool {
 			return m.left(r.at, 12, true, func(j int) bool { return m.is(j, cBefore, "") && !m.pastTense(j) }) >= 0
 		}
 	}
-	return false
+	// "replaced the prv. Laundry's 60 now. Street was 120": the street's has not changed
+	street := func(k int) bool { return m.items[k].point == string(assess.Street) }
+	return m.workedBetween(-1, i) && m.left(i, 3, false, street) >= 0 && m.left(i, 24, true, func(j int) bool { return m.is(j, cNow, "") || m.is(j, cAfter, "") }) >= 0
 }
 
 // afterPeak tells whether the reading of lo..hi last told before item i is the highest value of
