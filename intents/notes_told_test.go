@@ -93,6 +93,7 @@ func TestNotesAndTangledMessages(t *testing.T) {
 		{"kitchen 104\nlaundry 105\nAnything running: no", "104 kitchen static; 105 laundry static"},
 		{"laundry with everything shut it was 60 then 68 then 77", "60 laundry static; 68 laundry static; 77 laundry static"},
 		{"kitchen 60\ngas smell no", "60 kitchen; no gas_smell"},
+		{"The expansion tank, bless its heart, is completely waterlogged", "expansion_tank failed"},
 		{"pilot is out and I left it off, kitchen 60", "60 kitchen idle"},
 	})
 }

@@ -268,7 +268,12 @@ func (m *message) otherSubject(i int) bool {
 	if m.is(i+1, cDeterminer, "") {
 		return thing(i + 2) // "se reventó la manguera"
 	}
-	return thing(i+1) || i > start && m.strangeThing(i-1) && len(m.text(i-1)) > 2 && m.text(i-1) != "ones"
+	return thing(i+1) || i > start && m.strangeThing(i-1) && len(m.text(i-1)) > 2 && m.text(i-1) != "ones" && !adverb(m.text(i-1))
+}
+
+// adverb tells whether a word says how, not what: "completely", but not "supply", "assembly".
+func adverb(s string) bool {
+	return strings.HasSuffix(s, "ly") && !strings.HasSuffix(s, "ply") && !strings.HasSuffix(s, "mbly")
 }
 
 // datedElse tells whether the clause of the date at item i tells it of a fixture or of a pressure:
