@@ -24,6 +24,9 @@ func (m *message) convert(s int) bool {
 	if len(c.nums) == 0 {
 		m.unitMeant(s, &c)
 	}
+	if c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.whatIsThat(s) {
+		c.to, c.cue = "psi", true // "the inspector wrote 600 kPa, whats that"
+	}
 	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) && m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
 		c.to = convertible(m.items[c.nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
 	}
@@ -43,6 +46,16 @@ func (m *message) convert(s int) bool {
 	a := m.addAsk(pick, AskConvert)
 	a.Value, a.Unit, a.To = &v, convertible(m.items[pick].unit), c.to
 	return true
+}
+
+// whatIsThat tells whether sentence s ends by asking what the number in it is.
+func (m *message) whatIsThat(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.says(i, "whats that", "what is that") || m.says(i, "whats", "what is", "what") && (m.text(i+1) == "that" && m.closes(i+1) || m.text(i+1) == "is" && m.text(i+2) == "that" && m.closes(i+2)) {
+			return true
+		}
+	}
+	return false
 }
 
 // convertible returns the unit as a conversion names it, "" for one that none is asked of.
@@ -98,7 +111,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		i == se.from && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
 		return true
 	}
-	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell")) &&
+	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&
 		!m.says(i, "do", "does", "is", "did", "are", "could", "can", "should", "que") {
 		return true
 	}

@@ -181,6 +181,9 @@ func (m *message) remembered(i int) bool {
 	if !m.kinds.has(cMemory) {
 		return false
 	}
+	if m.pastVerb(i) && m.right(i, 4, true, func(k int) bool { return m.is(k, cMemory, "") && strings.HasSuffix(m.text(k), " ago") }) >= 0 {
+		return true // "was 82 two summers ago"
+	}
 	if k := m.sents[m.items[i].sent].from; oneOf(m.text(k), "last time", "last visit") && m.left(i, i-k, true, func(k int) bool {
 		return m.is(k, cNow, "") || m.own(k) && m.text(k) != "i" && m.text(k) != "we" || m.text(k) == "but" || m.text(k) == "then"
 	}) < 0 {

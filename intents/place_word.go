@@ -31,7 +31,7 @@ func (m *message) initial(i int) string {
 	if v == "kitchen" {
 		return v
 	}
-	if !m.toks[m.items[i].tok].caps {
+	if !m.toks[m.items[i].tok].caps && !(len(m.text(i)) == 2 && fits(next) && pressureUnit(m.items[next].unit)) { // "us 119#"
 		return ""
 	}
 	other := func(k int) bool { return m.is(k, cInitial, "") || m.is(k, cPoint, "") || m.is(k, cPlace, "") }

@@ -70,7 +70,10 @@ var changes = []change{
 		}
 		return rewrite(strings.ToUpper)(l, n)
 	}},
-	{"without apostrophes", 0.98, rewrite(func(s string) string { return apostrophe.ReplaceAllString(s, "$1$2") })},
+	{"without apostrophes", 0.98, func(l labelled, _ int) (labelled, bool) {
+		l.Text = apostrophe.ReplaceAllString(l.Text, "$1$2")
+		return l, !strings.ContainsAny(l.Frame.Site, "'’") // it is part of the street's name
+	}},
 	{"sentences on lines of their own", 0.995, rewrite(func(s string) string { return sentenceEnd.ReplaceAllString(s, "\n$1") })},
 	{"dashes for commas", 0.985, rewrite(func(s string) string { return strings.ReplaceAll(s, ", ", " - ") })},
 	{"without commas and full stops", 0.89, rewrite(func(s string) string { return stops.ReplaceAllString(s, "$1") })},

@@ -48,6 +48,8 @@ func (m *message) moodBefore(v *verb) mood {
 			return moodTold
 		case m.is(k, cDid, "") && m.text(k) != "set" && near > 1 && !m.says(v.at-1, "or", "nor"):
 			return moodTold
+		case near <= 2 && (strings.HasPrefix(m.text(k), "since") || m.says(k, "ever since", "desde que")):
+			return moodTold // "no more banging since I set the prv at 60"
 		case m.says(k, "and", "y"):
 			if near > 1 {
 				return moodTold // "didn't touch the prv and set …": another clause
