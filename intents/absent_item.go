@@ -191,7 +191,7 @@ func (m *message) tickedChecks() {
 		for m.isMark(k, ":", "-", "=", "?") {
 			k++
 		}
-		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) && m.stopAt(k+1) {
+		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) && (m.stopAt(k+1) || m.says(k+1, "at", "on")) { // "Check: none at the meter"
 			m.say(i, "bfp")
 		}
 	}

@@ -99,9 +99,14 @@ var terms = setOf(
 )
 
 // regulatorSet tells whether a regulator stands at token j, and what looks like a street's
-// suffix says that it is set: "meter 118 prv st at 65".
+// suffix says that it is set or what it stands: "meter 118 prv st at 65".
 func (p *Parser) regulatorSet(toks []token, j int) bool {
-	if j+1 >= len(toks) || toks[j+1].text != "st" {
+	switch {
+	case j+1 >= len(toks):
+		return false
+	case toks[j+1].text == "inlet":
+		return oneOf(toks[j].text, "max", "maximum", "rated") // "tag says 400 maximum inlet"
+	case toks[j+1].text != "st":
 		return false
 	}
 	node, n := p.lex.find(toks, j, j+1)

@@ -135,7 +135,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		switch m.text(r) {
 		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target",
 			"range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting",
-			"from the factory", "spec", "stamped", "by code", "per code", "by law":
+			"from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law":
 			return "a limit", true
 		}
 	}

@@ -58,6 +58,8 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				var label cueSet
 				label, led = m.labelOf(i, led)
 				switch {
+				case it.unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1)):
+					set(&a.InletF, v) // "50 in and 130 set"
 				case label.has(cueRise):
 					set(&a.RiseF, v)
 				case label.has(cueInlet) && (it.unit != "" || v <= 90 || label.has(cueStatic)):
