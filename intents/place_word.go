@@ -171,7 +171,7 @@ func (m *message) readThere(i int) bool {
 func (m *message) sparePart(i int) bool {
 	if m.text(i) == "kit" && !m.isNum(i+1) {
 		switch m.text(i - 1) {
-		case "w/", "with", "w", "a", "rebuild", "repair", "new", "the":
+		case "w/", "with", "w", "a", "rebuild", "repair", "new", "the", "stem", "seal", "cartridge", "seat", "packing":
 			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
 		}
 		if be(m.text(i+1)) && m.isNum(i+2) && (m.items[i+2].num.money || m.items[i+2].unit == "money") {

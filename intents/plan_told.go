@@ -32,7 +32,7 @@ func (m *message) unswallow() {
 		if !m.begins(i, keyUndoes) {
 			continue
 		}
-		if m.text(i) == "next one" && !m.momentIn(m.items[i].sent) {
+		if m.text(i) == "next one" && m.right(i, 5, true, func(k int) bool { return m.timeSpan(k) || m.timeWordAt(k) }) < 0 {
 			m.unsay(i) // "okay next one is 1165 Maple St": a house
 		}
 		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {

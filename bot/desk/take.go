@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -269,12 +270,45 @@ func (t *turn) read() error {
 		return err
 	}
 	if isChatter(frame) {
+		return t.chatter(frame)
+	}
+	return t.act(t.m, frame, site, remembered)
+}
+
+// chatter says nothing. Who says where they are has that house in hand from then
+// on: "just got to 2210 Windrow Dr".
+func (t *turn) chatter(f intents.Frame) error {
+	if f.Site == "" || len(f.Unclear) > 0 || t.m.Kind != store.Said || !arrives(t.m.Text) {
 		if err := t.file(t.m, 0); err != nil {
 			return err
 		}
 		return t.silence()
 	}
-	return t.act(t.m, frame, site, remembered)
+	found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, true)
+	if err != nil {
+		return err
+	}
+	about := int64(0)
+	if sure {
+		about = found[0].Named
+		if err := t.remember(found[0].ID); err != nil {
+			return err
+		}
+	}
+	return t.file(t.m, about)
+}
+
+// arrivals are words with which people say where they are or go next.
+var arrivals = [...]string{"im at ", "i am at ", "here at ", "got to ", "arrived at ", "arriving at ", "heading to ", "headed to ", "my way to ", "next stop ", "pulling up to ",
+	"on site at ", "onsite at ", "llegue a", "llegando a", "estoy en ", "ya en ", "voy a ", "voy para ", "rumbo a "}
+
+// arrives tells whether a text that reports nothing says where its writer is.
+func arrives(text string) bool {
+	if strings.Contains(text, "?") {
+		return false
+	}
+	said := strings.Join(plainWords(text), " ") + " "
+	return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.HasPrefix(said, a) || strings.Contains(said, " "+a) })
 }
 
 // silence is the answer to chatter. A message that said something before it was
