@@ -41,20 +41,16 @@ func (f Frame) Items() (list []assess.Item) {
 // nouns name a thing before a message that goes on about it.
 var nouns = map[assess.Item]string{assess.PRV: "regulator", assess.ExpansionTank: "expansion tank", assess.Heater: "heater", assess.DrainValve: "drain valve", assess.Gauge: "gauge"}
 
-// stands are words that may stand for a thing named before.
-var stands = func() map[string]bool {
-	out := map[string]bool{}
-	for _, w := range strings.Fields(`it its that one ones la lo le este esta ese esa`) {
-		out[w] = true
-	}
-	return out
-}()
+// stands tells whether a word may stand for a thing named before.
+func stands(w string) bool {
+	return oneOf(w, "it", "its", "that", "one", "ones", "la", "lo", "le", "este", "esta", "ese", "esa")
+}
 
 // MayGoOn tells whether a text holds a word that may stand for a thing which the
 // report before it named: "swapped it", "ya la cambié", "cambiarla".
 func MayGoOn(text string) bool {
 	return slices.ContainsFunc(plainWords(text), func(w string) bool {
-		return stands[w] || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
+		return stands(w) || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
 	})
 }
 
