@@ -74,7 +74,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 	numBefore := slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role != roleDate })
 	switch t {
 	case "is wrong", "was wrong", "was off", "esta mal", "esta wrong", "estaba wrong", "estuvo mal", "estaba mal", "is off":
-		return last || quoted || m.reportTalk(s)
+		return last || quoted || m.reportTalk(s) || begins && numAfter && t == "was wrong"
+	case "that was wrong":
+		return last || quoted || begins && numAfter // "that was wrong, 12 Elm was 78"
 	case "supposed to be", "thats supposed to be", "no thats supposed to be", "no its supposed to be":
 		return (quoted || last) && numAfter
 	case "should say", "should of been", "shoulda been", "shoud of been", "shud of been", "shld have been",

@@ -86,13 +86,30 @@ func (p *Parser) tellsDeed(word string) bool {
 	return ok && p.lex.kinds(p.lex.first[id]).meets(setOf(cDid, cDo, cBase))
 }
 
+// saysOfIt tells whether a frame says of its thing what s says: the same is done to it or
+// planned, or facts are told of it.
+func saysOfIt(f Frame, s assess.Statement) bool {
+	return slices.ContainsFunc(f.Statements, func(o assess.Statement) bool {
+		switch s := s.(type) {
+		case assess.Work:
+			o, ok := o.(assess.Work)
+			return ok && o.Action == s.Action
+		case assess.Plan:
+			o, ok := o.(assess.Plan)
+			return ok && o.Action == s.Action
+		}
+		return itemIn(o) == itemIn(s)
+	})
+}
+
 // GoesOn reads a message that names no thing and goes on about one which the report
 // before it spoke of: "swapped it, 60 now at the laundry". plain is what the message
 // means by itself. It is told, true, only when what is so said of the thing is more than
 // that, and no reading changes.
 func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame) (Frame, bool) {
 	noun := nouns[item]
-	if noun == "" || len(plain.Items()) > 0 || slices.ContainsFunc(plain.Asks(), func(a Ask) bool { return a.About != AskNone && a.About != AskCorrect }) {
+	others := func(i assess.Item) bool { return i != item }
+	if noun == "" || slices.ContainsFunc(plain.Items(), others) || slices.ContainsFunc(plain.Asks(), func(a Ask) bool { return a.About != AskNone && a.About != AskCorrect }) {
 		return plain, false
 	}
 	f := p.Parse(noun+". "+text, ctx)
@@ -100,7 +117,7 @@ func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame)
 	f.Statements = slices.DeleteFunc(f.Statements, func(s assess.Statement) bool {
 		e, ok := s.(assess.Equipment)
 		bare := ok && e == assess.Equipment{Item: item}
-		more = more || !bare && itemIn(s) == item
+		more = more || !bare && itemIn(s) == item && !saysOfIt(plain, s)
 		return bare
 	})
 	if !more || f.Site != plain.Site || f.Answer != plain.Answer || len(f.Amends) > 0 {

@@ -34,6 +34,7 @@ func TestPlainReadings(t *testing.T) {
 		{"heater serviced last year 60 kitchen", "heater maintained 2025; 60 kitchen"},
 		{"that reading was 17 not 71", "ask correct; 17"},
 		{"my last was 62 not 26", "ask correct; 62"},
+		{"that was wrong, 12 Elm was 78", "ask correct; 78"},
 		{"the 88 at 12 Alder was the front bib not the rear", "ask correct; 88 front_bibb"},
 		{"it was 62 not 80 like she said", "ask none"},
 		{"i did 43 hours not 34", "ask none"},
