@@ -96,6 +96,13 @@ func starred(text string) bool {
 	return strings.Count(t, "*") == 1 && (strings.HasPrefix(t, "*") || strings.HasSuffix(t, "*"))
 }
 
+// apologises tells whether a text begins with a word of being sorry, which no item holds
+// before a comma.
+func apologises(text string) bool {
+	words := plainWords(text)
+	return len(words) > 0 && oneOf(words[0], "sorry", "sry", "oops", "whoops", "perdon", "disculpa", "perdona")
+}
+
 // value is one thing that a correction names, as right or as wrong.
 type value struct {
 	at     int
@@ -154,7 +161,7 @@ func (m *message) amend() {
 // slip sorts a message's words into what is right and what was wrong; ok is
 // false when a word belongs to neither.
 func (m *message) slip() (s slip, ok bool) {
-	s.cue = starred(m.raw) || m.hasAsk(AskCorrect)
+	s.cue = starred(m.raw) || apologises(m.raw) || m.hasAsk(AskCorrect)
 	deny, words := false, 0
 	for i := range m.items {
 		it := &m.items[i]

@@ -18,7 +18,7 @@ func (m *message) amendPlan() bool {
 	if of < 0 {
 		return false
 	}
-	from, cue := 0, starred(m.raw)
+	from, cue := 0, starred(m.raw) || apologises(m.raw)
 	for ; from < len(m.items); from++ {
 		switch {
 		case m.inList(from, listSlipSorry), m.inList(from, listSlipShould), m.says(from, "no", "nope", "nah"):
@@ -31,7 +31,8 @@ func (m *message) amendPlan() bool {
 		}
 		break
 	}
-	if !cue || from == len(m.items) || len(m.items)-from > 5 || m.right(from, 5, true, func(k int) bool { return m.isMark(k, ",", "?") }) >= 0 {
+	more := func(k int) bool { return m.isMark(k, ",", "?") || m.items[k].point != "" || m.is(k, cPoint, "") || m.is(k, cPlace, "") || m.items[k].site || m.is(k, cItem, "") }
+	if !cue || from == len(m.items) || len(m.items)-from > 5 || more(from) || m.right(from, 5, true, more) >= 0 {
 		return false
 	}
 	// Read as the day of a recheck, nothing else may be said.

@@ -32,6 +32,8 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 		{bare, "y el boiler estaba prendido", `[{"of":0,"heater":"firing"}]`},
 		{bare, "also nothing running", `[{"of":0,"flow":"static"}]`},
 		{bare, "and the rear", `null`},
+		{one, "sorry, 81", `[{"of":0,"psi":81}]`},
+		{recheck, "sorry, 3 weeks", `[{"of":0,"in_days":21}]`},
 		{recheck, "sorry wednesday", `[{"of":0,"in_days":2}]`},
 		{recheck, "no, make it 3 weeks", `[{"of":0,"in_days":21}]`},
 		{recheck, "mejor el viernes", `[{"of":0,"in_days":4}]`},

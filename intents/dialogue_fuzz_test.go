@@ -11,7 +11,7 @@ import (
 // Whatever is said in a dialogue: an answer is one that was offered, an
 // amendment is of a statement that was told, and a house filled in is on record.
 func FuzzDialogue(f *testing.F) {
-	for _, s := range []string{"the first", "9", "no", "actually 81", "81 not 91", "rear, not front", "elm: 66 rear", "at 1187: 92 rear", "perdón, eran 81", "*81", "la de atrás", "", "\n> elm\n66", "elm st 66 rear", "<@U1> elm 66 &amp; 70"} {
+	for _, s := range []string{"the first", "9", "no", "actually 81", "81 not 91", "rear, not front", "elm: 66 rear", "at 1187: 92 rear", "perdón, eran 81", "*81", "la de atrás", "", "\n> elm\n66", "elm st 66 rear", "<@U1> elm 66 &amp; 70", "0A0d", "sorry, 3 weeks"} {
 		f.Add(s)
 	}
 	p, err := intents.New()
@@ -35,6 +35,11 @@ func FuzzDialogue(f *testing.F) {
 				t.Errorf("%+v changes nothing", a)
 			}
 		}
+		if plan := report(assess.Plan{Action: assess.Recheck}); len(p.Parse(text, intents.Context{Told: plan}).Amends) > 1 {
+			t.Error("one plan is amended twice")
+		}
+		p.GoesOn(text, intents.Context{}, assess.PRV, p.Parse(text, intents.Context{}))
+		p.Meant(text, []assess.Item{assess.PRV, assess.ExpansionTank})
 		p.Names(text)
 		p.Parse(text, intents.Context{Sites: sites})
 		p.Answered(text, intents.Context{}, *question, "9 Elm Ct")

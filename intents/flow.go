@@ -233,7 +233,7 @@ func (r *reading) nearest(n int, at func(int) int) int {
 
 // typed returns the word at item i as it was typed, before shorthand was spelt out.
 func (m *message) typed(i int) string {
-	if m.items[i].n != 1 {
+	if i < 0 || m.items[i].n != 1 {
 		return ""
 	}
 	return m.toks[m.items[i].tok].text

@@ -23,7 +23,7 @@ func TestARebuildReadsTheSameOfIt(t *testing.T) {
 		{"ana", "2026-06-15 09:11", "sorry, 3 weeks", "recheck Mon 2026-07-06"},
 		{"ben", "2026-06-15 09:20", "88 rear, 12 Alder St", "12 Alder St: High at 88"},
 		{"ben", "2026-06-15 09:30", "66 rear, 9 Oak Ct", "9 Oak Ct: In band at 66"},
-		{"ben", "2026-06-15 09:31", "the 88 at 12 Alder was the front bib not the rear", "12 Alder St: High at 88"},
+		{"ben", "2026-06-15 09:31", "the 88 at 12 Alder was the front bib not the rear", "12 Alder St: Read it again"},
 	} {
 		w.say(t, m[0], m[1], m[2])
 		if said := strings.Join(w.hear(t, m[1]), "\n"); !strings.Contains(said, m[3]) {
