@@ -337,6 +337,13 @@ func (t *turn) answerRight(q store.Question, f intents.Frame) (bool, error) {
 			return false, err // a report on another house
 		}
 	}
+	var was intents.Frame
+	if err := json.Unmarshal(m.Frame, &was); err != nil {
+		return false, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+	}
+	if corrects(f) && len(readings(f)) > 0 && len(readings(was)) == 0 {
+		return false, nil // it puts a reading of another report right
+	}
 	if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
 		return true, err
 	}

@@ -1,8 +1,11 @@
 package desk
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"lazyhand/assess"
@@ -50,11 +53,7 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 			changed = true
 		}
 	}
-	right := assess.Visit{}
-	for _, s := range reports(f) {
-		right.Add(s)
-	}
-	for _, r := range right.Readings {
+	for _, r := range readings(f) {
 		changed = amend(&was, r) || changed
 	}
 	moved := f.Site != "" && site.ID != last.Site
@@ -92,19 +91,18 @@ func (t *turn) toCorrect(f intents.Frame, site store.SiteRecord) (store.Message,
 }
 
 // readAt is the newest of the writer's reports on a house in which a reading of
-// the frame has one to take the place of.
+// the frame has one to take the place of: one that the message names by its
+// pressure ("was 110, not 101") before all others.
 func (t *turn) readAt(f intents.Frame, site store.SiteRecord) (m store.Message, found bool, err error) {
-	right := assess.Visit{}
-	for _, s := range reports(f) {
-		right.Add(s)
-	}
-	if len(right.Readings) == 0 {
+	right := readings(f)
+	if len(right) == 0 {
 		return m, false, nil
 	}
 	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
 	if err != nil {
 		return m, false, err
 	}
+	said, newest := plainWords(t.m.Text), int64(0)
 	for _, r := range list {
 		if r.Site != site.ID && r.Site != site.Named {
 			continue
@@ -113,11 +111,26 @@ func (t *turn) readAt(f intents.Frame, site store.SiteRecord) (m store.Message, 
 		if err := json.Unmarshal(r.Frame, &was); err != nil {
 			return m, false, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
 		}
-		if amend(&was, right.Readings[0]) {
-			return t.tx.Message(r.Message)
+		for _, old := range readings(was) {
+			if old.PSI != right[0].PSI && slices.Contains(said, strconv.FormatFloat(old.PSI, 'f', -1, 64)) {
+				return t.tx.Message(r.Message)
+			}
+			newest = cmp.Or(newest, r.Message)
 		}
 	}
-	return m, false, nil
+	if newest == 0 {
+		return m, false, nil
+	}
+	return t.tx.Message(newest)
+}
+
+// readings are those that a frame reports.
+func readings(f intents.Frame) []assess.Reading {
+	var v assess.Visit
+	for _, s := range f.Statements {
+		v.Add(s)
+	}
+	return v.Readings
 }
 
 // recentReports is how many of a person's reports are looked through for the one
