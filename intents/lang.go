@@ -1,16 +1,5 @@
 package intents
 
-import "lazyhand/assess"
-
-// language guesses the language of the message from its small words; one that
-// mixes both counts as what it has more of.
-func (m *message) language() assess.Lang {
-	if m.p.lex.speaksSpanish(m.toks) {
-		return assess.Spanish
-	}
-	return assess.English
-}
-
 // tongue is the language that a small word tells.
 type tongue uint8
 

@@ -1,7 +1,5 @@
 package intents
 
-import "lazyhand/assess"
-
 // message is one message on its way to a frame.
 type message struct {
 	p       *Parser
@@ -72,4 +70,4 @@ func (m *message) understand() {
 }
 
 // spanish guesses the message's language from its small words.
-func (m *message) spanish() bool { return m.language() == assess.Spanish }
+func (m *message) spanish() bool { return m.p.lex.speaksSpanish(m.toks) }

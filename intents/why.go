@@ -110,8 +110,12 @@ func (m *message) noteSecond(i int, won role) {
 // Language guesses the language that the writer of text would like to be
 // answered in.
 func (p *Parser) Language(text string) assess.Lang {
-	d := new(scratch)
-	m := &message{p: p, scratch: d}
-	m.toks = tokenize(undo(text, d), d)
-	return m.language()
+	d := p.scratches.Get().(*scratch)
+	spanish := p.lex.speaksSpanish(tokenize(undo(text, d), d))
+	d.clear()
+	p.scratches.Put(d)
+	if spanish {
+		return assess.Spanish
+	}
+	return assess.English
 }

@@ -75,7 +75,7 @@ func standsNow(visit assess.Visit, a assess.Assessment, w *words) (said []assess
 
 // unreadWork tells whether nobody has read what work on the regulator left.
 func unreadWork(visit assess.Visit, a assess.Assessment) bool {
-	return valveWork(visit) && unfinished(visit, a.Readings)
+	return valveWork(visit.Work) && unfinished(visit, a.Readings)
 }
 
 // asFound are the findings of a pressure that work on the regulator has changed.
@@ -157,7 +157,7 @@ func likely(a assess.Assessment, visit assess.Visit, w *words) []string {
 		return nil
 	}
 	c, says := a.Causes[0], w.Likely
-	if valveWork(visit) {
+	if valveWork(visit.Work) {
 		says = w.LikelyFound
 	}
 	return []string{fmt.Sprintf(says, w.Cause[c.Cause], tenth(c.P))}

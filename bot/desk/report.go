@@ -228,7 +228,7 @@ func (t *turn) judgeWith(site store.SiteRecord, day assess.Date, gone bool, fres
 		}
 		judged := then.Readings[min(r.first, len(then.Readings)):min(r.first+r.n, len(then.Readings))]
 		kept := store.Verdict{HousePSI: then.HousePSI, StreetPSI: then.StreetPSI, Band: then.Band,
-			ValveWork: valveWork(v), Unfinished: unfinished(v, then.Readings)}
+			ValveWork: valveWork(v.Work), Unfinished: unfinished(v, then.Readings)}
 		keep := t.tx.Judge
 		if r.fresh {
 			keep = t.tx.AddReport
@@ -314,7 +314,8 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 	if fresh != nil {
 		reports, place = inOrder(reports, fresh.Report)
 	}
-	var list []told
+	in.Visits = make([]assess.Visit, 0, len(reports))
+	list := make([]told, 0, len(reports))
 	for i, r := range reports {
 		var f intents.Frame
 		if i == place {
@@ -339,14 +340,13 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 // the visit: what earlier messages read is as found, what later ones read is as
 // left, unless they say otherwise.
 func goOn(v *assess.Visit, told []assess.Statement) {
-	worked, first := valveWork(*v), len(v.Readings)
-	var now assess.Visit
+	works, first := len(v.Work), len(v.Readings)
+	worked := valveWork(v.Work)
 	for _, s := range told {
 		v.Add(s)
-		now.Add(s)
 	}
 	switch {
-	case valveWork(now):
+	case valveWork(v.Work[works:]):
 		for i := range v.Readings[:first] {
 			v.Readings[i].When = assess.Before
 		}

@@ -70,10 +70,10 @@ func (d *Desk) lookAgain(prv int, drift assess.Drift, today assess.Date) assess.
 	return first
 }
 
-// valveWork tells whether a visit changed what the regulator holds: a new
-// series of readings begins.
-func valveWork(v assess.Visit) bool {
-	for _, w := range v.Work {
+// valveWork tells whether work changed what the regulator holds: a new series
+// of readings begins.
+func valveWork(done []assess.Work) bool {
+	for _, w := range done {
 		switch w.Action {
 		case assess.SetPRV, assess.ReplacedPRV, assess.InstalledPRV, assess.RebuiltPRV:
 			return true
