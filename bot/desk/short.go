@@ -24,7 +24,7 @@ func (t *turn) short(f intents.Frame, root store.Post) intents.Frame {
 		return f
 	}
 	ours, _ := siteOfPost(root) // a post that cannot be read is about no house
-	if about == "" || !isChatter(f) || f.Site == "" && (ours == 0 || len(said) > 3) {
+	if about == "" || !isChatter(f) || f.Site == "" && (ours == 0 || len(said) > 3) || arrives(t.m.Text, f.Site) { // "done, off to 88 Cedar"
 		return f
 	}
 	f.Statements = []assess.Statement{intents.Ask{About: about}}

@@ -278,7 +278,7 @@ func (t *turn) read() error {
 // chatter says nothing. Who says where they are has that house in hand from then
 // on: "just got to 2210 Windrow Dr".
 func (t *turn) chatter(f intents.Frame) error {
-	if f.Site == "" || len(f.Unclear) > 0 || t.m.Kind != store.Said || !arrives(t.m.Text) {
+	if f.Site == "" || len(f.Unclear) > 0 || t.m.Kind != store.Said || !arrives(t.m.Text, f.Site) {
 		if err := t.file(t.m, 0); err != nil {
 			return err
 		}
@@ -298,17 +298,37 @@ func (t *turn) chatter(f intents.Frame) error {
 	return t.file(t.m, about)
 }
 
-// arrivals are words with which people say where they are or go next.
-var arrivals = [...]string{"im at ", "i am at ", "here at ", "got to ", "arrived at ", "arriving at ", "heading to ", "headed to ", "my way to ", "next stop ", "pulling up to ",
-	"on site at ", "onsite at ", "llegue a", "llegando a", "estoy en ", "ya en ", "voy a ", "voy para ", "rumbo a "}
+// arrivals are words with which people say where they are or go next, right before
+// the house.
+var arrivals = [...]string{"im at", "i am at", "here at", "got to", "arrived at", "arriving at", "heading to", "headed to", "my way to", "next stop", "pulling up to",
+	"pulled up to", "on site at", "onsite at", "now at", "off to", "moving on to", "over to", "were at", "llegue a", "llegue al", "llegando a", "llegando al", "llegamos a", "llegamos al",
+	"estoy en", "estoy aqui en", "toy en", "estamos en", "ando en", "andamos en", "ando aqui en", "ya en", "aqui en", "ahora en", "sigo en", "voy a", "voy al", "voy para", "voy pal", "me voy a",
+	"me voy al", "vamos a", "vamos al", "vamonos a", "vamonos al", "vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "sigo con"}
 
-// arrives tells whether a text that reports nothing says where its writer is.
-func arrives(text string) bool {
+// onlyFirst are words that say so at the start of a message only: "at 305 Elm".
+var onlyFirst = [...]string{"at", "next", "next up", "en", "al", "siguiente", "proxima", "ahora"}
+
+// arrives tells whether a text that reports nothing says that its writer is at a house
+// or goes there, as a street line alone does.
+func arrives(text, line string) bool {
 	if strings.Contains(text, "?") {
 		return false
 	}
-	said := strings.Join(plainWords(text), " ") + " "
-	return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.HasPrefix(said, a) || strings.Contains(said, " "+a) })
+	words, house := plainWords(text), plainWords(line)
+	ofHouse := func(w string) bool { return (len(w) > 2 || w[0] <= '9') && slices.Contains(house, w) }
+	at := slices.IndexFunc(words, ofHouse)
+	if at < 0 || house[0][0] <= '9' && !slices.Contains(words, house[0]) { // its number is told in words
+		said := " " + strings.Join(words, " ") + " "
+		return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.Contains(said, " "+a+" ") })
+	}
+	for at > 0 && slices.Contains([]string{"the", "house", "el", "la", "l", "de", "del", "casa"}, words[at-1]) {
+		at--
+	}
+	if at == 0 && len(words) <= len(house) {
+		return true // the house alone
+	}
+	before := " " + strings.Join(words[:at], " ")
+	return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.HasSuffix(before, " "+a) }) || slices.Contains(onlyFirst[:], strings.TrimSpace(before))
 }
 
 // silence is the answer to chatter. A message that said something before it was
