@@ -47,11 +47,28 @@ func stands(w string) bool {
 }
 
 // MayGoOn tells whether a text holds a word that may stand for a thing which the
-// report before it named: "swapped it", "ya la cambié", "cambiarla".
+// report before it named, or begins with what is said of one that is not named again:
+// "swapped it", "ya la cambié", "cambiarla", "tiene como 15 años".
 func MayGoOn(text string) bool {
-	return slices.ContainsFunc(plainWords(text), func(w string) bool {
+	words := plainWords(text)
+	return slices.ContainsFunc(words, func(w string) bool {
 		return stands(w) || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
-	})
+	}) || beginsWithFact(words)
+}
+
+// beginsWithFact tells whether a message begins with a verb that needs no subject, or with
+// the age of a thing.
+func beginsWithFact(words []string) bool {
+	for i, w := range words {
+		switch w {
+		case "ya", "no", "pero", "y", "pues", "creo", "que", "tambien", "and", "but", "so", "like", "also", "como", "about", "casi", "de", "probably":
+			continue
+		case "es", "era", "ta", "tiene", "tenia", "trae", "lleva", "anda", "sirve", "jala", "funciona", "se", "looks", "from", "dated", "del":
+			return true
+		}
+		return i+1 < len(words) && w[0] <= '9' && oneOf(words[i+1], "years", "yrs", "yr", "year", "anos")
+	}
+	return false
 }
 
 func plainWords(text string) []string {

@@ -21,6 +21,13 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 		{assess.PRV, "it's from 2009", `[{"item":"prv","installed_year":2009}]`},
 		{assess.PRV, "ya la cambie, quedo en 60 en la lavadora", `[{"action":"replaced_prv"},{"psi":60,"point":"laundry","when":"after"}]`},
 		{assess.PRV, "le dije que la cambiamos el lunes", `[{"action":"replace_prv","in_days":7}]`},
+		{assess.PRV, "ta bien vieja, como de 15 años", `[{"item":"prv","installed_year":2011}]`},
+		{assess.PRV, "tiene como 15 años", `[{"item":"prv","installed_year":2011}]`},
+		{assess.PRV, "es del 2009", `[{"item":"prv","installed_year":2009}]`},
+		{assess.PRV, "pero ya no sirve", `[{"item":"prv","condition":"failed"}]`},
+		{assess.PRV, "20 yrs old", `[{"item":"prv","installed_year":2006}]`},
+		{assess.PRV, "no le muevo, está bien oxidada", `[{"item":"prv","condition":"suspect"}]`},
+		{assess.PRV, "es de gas", ``},
 		{assess.ExpansionTank, "it's dead", `[{"item":"expansion_tank","condition":"failed"}]`},
 		{assess.Heater, "flushed it", ``}, // it says so by itself
 		{assess.PRV, "62 at the laundry", ``},
@@ -40,6 +47,15 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 		}
 		if ok && !intents.MayGoOn(tt.text) {
 			t.Errorf("%q is not looked at", tt.text)
+		}
+	}
+}
+
+// Where another thing is named to which the words belong, nothing goes on.
+func TestWhatIsSaidOfAnotherThingDoesNotGoOn(t *testing.T) {
+	for _, text := range []string{"mi troca es del 2005", "pipes are 40 years old", "customer is 90", "62 en lavadora"} {
+		if intents.MayGoOn(text) {
+			t.Errorf("%q is looked at", text)
 		}
 	}
 }

@@ -34,7 +34,22 @@ func (p *Parser) texted(toks []token) bool {
 		}
 	}
 	joinTens(toks)
+	p.veryFor(toks)
 	return true
+}
+
+// veryFor reads "bien" before what a thing is said to be as "muy": "esta bien vieja", "bien
+// oxidada"; said of no such word it stands for itself, "esta bien la reguladora".
+func (p *Parser) veryFor(toks []token) {
+	for i := range max(0, len(toks)-1) {
+		t, next := &toks[i], &toks[i+1]
+		if t.text != "bien" || t.kind != word || next.kind != word {
+			continue
+		}
+		if beginsWith(next.text, "viej", "dur", "suci", "flojit", "cansad", "oxidad", "amolad", "gastad", "usad", "jodid", "picad", "pegad", "alt", "baj", "fuert") || p.means(next.text, cCond, "suspect") || p.means(next.text, cCond, "failed") {
+			t.becomes(word, "muy")
+		}
+	}
 }
 
 // figuresForWords writes out the words that are texted as one figure or letter: "dn 2 60",

@@ -179,9 +179,12 @@ func visitText(v assess.Visit, w *words) string {
 		parts = append(parts, readingText(r, w))
 	}
 	for _, s := range v.Symptoms {
-		if s.Absent {
+		switch {
+		case s.Absent && s.Symptom == assess.NoWater:
+			parts = append(parts, w.WaterIsOn)
+		case s.Absent:
 			parts = append(parts, fmt.Sprintf(w.NoSymptom, w.Symptom[s.Symptom]))
-		} else {
+		default:
 			parts = append(parts, w.Symptom[s.Symptom])
 		}
 	}
@@ -209,6 +212,9 @@ func visitText(v assess.Visit, w *words) string {
 // the one it found.
 func workText(d assess.Work, w *words) string {
 	s := w.Action[d.Action]
+	if d.Action == assess.SetPRV {
+		s = w.DidSet
+	}
 	switch {
 	case d.ToPSI != nil && d.FromPSI != nil:
 		s += " (" + fmt.Sprintf(w.FromTo, number(*d.FromPSI), number(*d.ToPSI)) + ")"

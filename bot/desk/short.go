@@ -23,7 +23,7 @@ func (t *turn) short(f intents.Frame, root store.Post) intents.Frame {
 		f.Statements = append([]assess.Statement{intents.Ask{About: intents.AskCorrect}}, f.Statements...)
 		return f
 	}
-	ours, _ := siteOfPost(root) // a post that cannot be read is about no house
+	ours, _ := siteOfPost(root)                                                                                    // a post that cannot be read is about no house
 	if about == "" || !isChatter(f) || f.Site == "" && (ours == 0 || len(said) > 3) || arrives(t.m.Text, f.Site) { // "done, off to 88 Cedar"
 		return f
 	}

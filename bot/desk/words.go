@@ -185,6 +185,7 @@ type words struct {
 	Before, After string
 	Absent        string // thing
 	NoSymptom     string // symptom
+	WaterIsOn     string // no lack of water
 	AgeUnknown    string
 	Serviced      string // year
 	NeverServiced string
@@ -202,6 +203,7 @@ type words struct {
 	Material      map[assess.Material]string
 	Condition     map[assess.Condition]string
 	Action        map[assess.Action]string
+	DidSet        string // a PRV, as work done; Action plans it
 	Cause         map[assess.Cause]string
 	Caution       map[assess.Caution]string
 }

@@ -192,7 +192,7 @@ var english = words{
 	HomeNothing:   "Nothing here.",
 
 	Psi: "psi", Gal: "gal", FromTo: "%s to %s psi", Peak: "highest", Before: "before", After: "after",
-	Absent: "no %s", NoSymptom: "no %s",
+	Absent: "no %s", NoSymptom: "no %s", WaterIsOn: "water is on",
 	AgeUnknown: "age unknown", Serviced: "last serviced %d", NeverServiced: "never serviced",
 	Minutes: "%d minutes", Hours: "%d hours", Days: "%d days",
 	Weekday: map[time.Weekday]string{0: "Sun", 1: "Mon", 2: "Tue", 3: "Wed", 4: "Thu", 5: "Fri", 6: "Sat"},
@@ -218,6 +218,7 @@ var english = words{
 		assess.PRV: "PRV", assess.Heater: "heater", assess.ExpansionTank: "expansion tank", assess.CheckValve: "check valve",
 		assess.DrainValve: "drain valve", assess.Gauge: "gauge", assess.Softener: "softener", assess.Recirc: "recirculation pump",
 	},
+	DidSet: "set the PRV",
 	Action: map[assess.Action]string{
 		assess.SetPRV: "set the PRV", assess.ReplacedPRV: "replaced the PRV", assess.InstalledPRV: "installed a PRV", assess.RebuiltPRV: "rebuilt the PRV",
 		assess.InstalledTank: "installed an expansion tank", assess.ReplacedTank: "replaced the expansion tank", assess.ChargedTank: "charged the tank",

@@ -192,7 +192,7 @@ var spanish = words{
 	HomeNothing:   "Aquí no hay nada.",
 
 	Psi: "psi", Gal: "gal", FromTo: "de %s a %s psi", Peak: "máxima", Before: "antes", After: "después",
-	Absent: "sin %s", NoSymptom: "sin %s",
+	Absent: "sin %s", NoSymptom: "sin %s", WaterIsOn: "sí hay agua",
 	AgeUnknown: "edad desconocida", Serviced: "último servicio %d", NeverServiced: "nunca con servicio",
 	Minutes: "%d minutos", Hours: "%d horas", Days: "%d días",
 	Weekday: map[time.Weekday]string{0: "dom", 1: "lun", 2: "mar", 3: "mié", 4: "jue", 5: "vie", 6: "sáb"},
@@ -201,7 +201,7 @@ var spanish = words{
 	Fuel: map[assess.Fuel]string{assess.Gas: "de gas", assess.Electric: "eléctrico", assess.Propane: "de propano",
 		assess.HeatPump: "de bomba de calor", assess.Tankless: "de paso"},
 	Material:  map[assess.Material]string{assess.Plastic: "de plástico", assess.Brass: "de latón"},
-	Condition: map[assess.Condition]string{assess.Failed: "no sirve", assess.Suspect: "dudoso", assess.Good: "bien"},
+	Condition: map[assess.Condition]string{assess.Failed: "no sirve", assess.Suspect: "en duda", assess.Good: "bien"},
 	Point: map[assess.TestPoint]string{
 		assess.FrontBibb: "llave de enfrente", assess.RearBibb: "llave de atrás", assess.SideBibb: "llave del costado", assess.Bibb: "llave de manguera",
 		assess.Laundry: "lavadora", assess.HeaterDrain: "drenaje del calentador", assess.Kitchen: "cocina", assess.Bath: "baño",
@@ -218,6 +218,7 @@ var spanish = words{
 		assess.PRV: "reguladora", assess.Heater: "calentador", assess.ExpansionTank: "tanque de expansión", assess.CheckValve: "válvula check",
 		assess.DrainValve: "llave de drenaje", assess.Gauge: "manómetro", assess.Softener: "suavizador", assess.Recirc: "bomba de recirculación",
 	},
+	DidSet: "ajustó la reguladora",
 	Action: map[assess.Action]string{
 		assess.SetPRV: "ajustar la reguladora", assess.ReplacedPRV: "cambió la reguladora", assess.InstalledPRV: "instaló reguladora", assess.RebuiltPRV: "reparó la reguladora",
 		assess.InstalledTank: "instaló tanque de expansión", assess.ReplacedTank: "cambió el tanque de expansión", assess.ChargedTank: "cargó el tanque",
@@ -247,6 +248,6 @@ var spanish = words{
 		assess.CautionShutoff:     "Ubique la llave principal y pruébela primero.",
 		assess.CautionSupportTank: "El tanque lleno pesa: sosténgalo, no del tubo.",
 		assess.CautionSetting:     "Quédese en el rango de la etiqueta, vueltas cortas, nunca arriba de 80 psi.",
-		assess.CautionLocalCode:   "Decide el código local y un plomero con licencia.",
+		assess.CautionLocalCode:   "Deciden el código local y un plomero con licencia.",
 	},
 }
