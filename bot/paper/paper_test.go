@@ -194,7 +194,7 @@ func TestSheetTellsTheHouse(t *testing.T) {
 	for lang, want := range map[assess.Lang][]string{
 		assess.English: {"Larkfield Plumbing", "Phone 555-0142", "Water pressure at your house", "12 Alder St, Larkfield 00012", "January 20, 2026", "76 psi, laundry tap, heater idle: fair reading",
 			"from 2014, 12 years old", "regulator replaced", "Install an expansion tank", "Local code and a licensed plumber decide", "Please take care", "rises by about 5.6 psi a year"},
-		assess.Spanish: {"Teléfono 555-0142", "La presión del agua en su casa", "llave de la lavadora", "20 de enero de 2026", "12 años", "Válvula reguladora", "Decide el código local y un plomero con licencia", "Tenga cuidado"},
+		assess.Spanish: {"Teléfono 555-0142", "La presión del agua en su casa", "llave de la lavadora", "20 de enero de 2026", "12 años", "Válvula reguladora", "Deciden el código local y un plomero con licencia", "Tenga cuidado"},
 	} {
 		f, err := Painter{Shop: "Larkfield Plumbing", Phone: "555-0142"}.Sheet(drifting(lang))
 		if err != nil {

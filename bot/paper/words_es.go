@@ -58,7 +58,7 @@ func spanish() *words {
 			HeadRead: "Lo que medimos", HeadMeans: "Lo que significa", HeadParts: "Lo que está instalado", HeadDone: "Lo que se hizo",
 			HeadAdvice: "Lo que aconsejamos, y para cuándo", HeadCare: "Tenga cuidado",
 			Caption:     "Presión del agua a lo largo del tiempo, en libras por pulgada cuadrada (psi)",
-			Footer:      "Decide el código local y un plomero con licencia. Esta hoja dice lo que se midió y lo que suele seguir de ello; no es permiso ni inspección.",
+			Footer:      "Deciden el código local y un plomero con licencia. Esta hoja dice lo que se midió y lo que suele seguir de ello; no es permiso ni inspección.",
 			Gauge:       "El manómetro puede errar %s psi hacia arriba o hacia abajo.",
 			NothingRead: "En esta visita no se midió la presión.",
 			Counts:      "lectura buena", CountsStreet: "lectura buena, lado de la calle", CountsLittle: "dudosa", CountsNot: "no es presión en reposo",
