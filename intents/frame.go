@@ -21,6 +21,12 @@ type Context struct {
 	Sites []string `json:"sites,omitempty"`
 	// Question is the bot's own open question that this message may answer.
 	Question *Unclear `json:"question,omitempty"`
+	// Tap is where the last reading of the visit was taken, while that is fresh: a
+	// further one that names no place was taken there.
+	Tap assess.TestPoint `json:"tap,omitempty"`
+	// TapUnsure tells that the last readings were at several taps, or of the main:
+	// a further one that names none is asked about, unless it says "same".
+	TapUnsure bool `json:"tap_unsure,omitempty"`
 	// Told is the writer's own last report while it is fresh: a few words may put
 	// it right.
 	Told *Frame `json:"told,omitempty"`
@@ -41,6 +47,9 @@ type Frame struct {
 	// Amends is what the message puts right in Context.Told. The statements then
 	// hold only the wish to correct.
 	Amends []Amendment
+	// SameTap tells that a reading was taken at Context.Tap. It is for the answer
+	// and is not written.
+	SameTap bool
 }
 
 // Unclear is something that the message says and that could be read in more

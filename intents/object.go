@@ -177,7 +177,7 @@ func (m *message) setting(w deed) (assess.Action, string) {
 			return assess.ChargedTank, w.obj // "adjusted the precharge on the tank"
 		}
 	case w.obj == "":
-		if m.ownsNumber(w.at) || m.turnedBetween(w.verb) {
+		if m.ownsNumber(w.at) || m.turnedAndRead(w.verb) {
 			return assess.SetPRV, "prv"
 		}
 	case w.obj != "leak" && w.carried && m.ownsNumber(w.at):
@@ -286,21 +286,38 @@ func (m *message) setsSomething(v *verb) bool {
 	return m.pronoun(v.at) && m.verbTurn(v.at)
 }
 
-// turnedBetween tells whether something was turned between a pressure found and one
-// left, in a sentence that names no part: "found 98 at the back, cranked it, left 62".
-func (m *message) turnedBetween(v *verb) bool {
-	if !m.kinds.has(cBefore) || !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(m.text(v.at), " it ") {
+// turnedAndRead tells whether something was turned and a pressure read after it, in a sentence
+// that names no part: "found 98 at the back, cranked it, left 62", "backed it off, 64 rear".
+// What is turned between readings is the regulator, unless a heater was spoken of.
+func (m *message) turnedAndRead(v *verb) bool {
+	t := m.text(v.at)
+	if !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(t, " it ") && !strings.HasSuffix(t, " turn") && !m.turnsHer(v.at) {
 		return false
 	}
 	s := m.items[v.at].sent
-	found, left := false, false
+	if m.itemIn(s) != "" || m.left(v.at, v.at-m.sents[s].from, true, m.tellsHeater) >= 0 {
+		return false
+	}
 	for k := range m.readings {
-		if r := &m.readings[k]; r.sent == s {
-			found = found || r.at < v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cBefore, "") }) >= 0
-			left = left || r.at > v.at && m.left(r.at, 2, false, func(k int) bool { return m.is(k, cAfter, "") || m.is(k, cNow, "") }) >= 0
+		if r := &m.readings[k]; r.sent == s && r.at > v.at && m.left(r.at, r.at-v.at-1, true, m.nextClause) >= 0 {
+			return true
 		}
 	}
-	return found && left && m.itemIn(s) == "" && !m.anyIn(s, func(int) bool { return true }, setOf(cState, cBurner))
+	return false
+}
+
+// turnsHer tells whether a verb of turning names the screw, its turns, or "her": "backed the
+// screw off", "backed off 2 turns", "turned her down a hair".
+func (m *message) turnsHer(at int) bool {
+	return m.says(at+1, "her", "him") || m.right(at, 3, true, func(k int) bool { return m.is(k, cHint, "turned") || m.turnsAt(k) }) >= 0
+}
+
+// tellsHeater tells whether item k is the state of a heater.
+func (m *message) tellsHeater(k int) bool { return m.meets(k, setOf(cState, cBurner)) }
+
+// nextClause tells whether item k ends a clause or begins the next one.
+func (m *message) nextClause(k int) bool {
+	return m.items[k].mark || m.says(k, "and", "then", "y", "luego") || m.is(k, cNow, "") || m.is(k, cAfter, "")
 }
 
 // pronoun tells whether a verb refers back to what was told before: "swapped it", "la cambié".

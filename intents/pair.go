@@ -33,7 +33,7 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: m.scratch.number(i), pair: -1})
 			continue
 		}
-		if i > 0 && it.num == nil && m.pointsBack(i) {
+		if (i > 0 || m.gaugeInHand()) && it.num == nil && m.pointsBack(i) {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})
@@ -43,6 +43,9 @@ func (m *message) events(s int) []event {
 			p := m.lastPoint(evs)
 			if p == "" && it.text == "same" {
 				p = m.earlierPoint(i)
+			}
+			if p == "" {
+				p = m.sameTap(i)
 			}
 			if p != "" {
 				evs = append(evs, event{at: i, end: i, points: m.scratch.point(p), pair: -1})

@@ -19,7 +19,11 @@ func (m *message) placeless() {
 			m.setRole(r.at, roleIgnored, "too small for a pressure in psi")
 			continue
 		}
-		if len(r.points) > 0 || m.ofTheHouse(&r) {
+		goesOn := m.tapInHand(&r)
+		if goesOn && !m.ctx.TapUnsure {
+			m.giveTap(&r)
+		}
+		if len(r.points) > 0 || !goesOn && m.ofTheHouse(&r) {
 			kept = append(kept, r)
 			continue
 		}

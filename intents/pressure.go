@@ -80,6 +80,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.pointNear(i) || m.text(i+1) == "same" && it.value >= leastPSI && m.has(cPoint, "") {
 		return roleReading, "test point beside it"
 	}
+	if m.goesOnAt(i) {
+		return roleReading, "what the gauge shows next"
+	}
 	return m.pointlessRole(i)
 }
 

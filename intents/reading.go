@@ -9,6 +9,7 @@ type reading struct {
 	from, to int // the items that speak of it
 	points   []string
 	inherit  bool // the point was another reading's
+	inHand   bool // the point is that of the reading before this message
 	assess.Reading
 }
 

@@ -149,7 +149,13 @@ func (m *message) changed() bool {
 // before it: "dropped to 31 from 64 static when I opened the tub".
 func (m *message) fallsAlone(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing)) && !m.has(cItem, "prv")
+	if m.has(cItem, "prv") {
+		return false
+	}
+	if m.gaugeInHand() && m.says(i, "dropped", "drops", "bajo") && m.clauseStart(i) == i {
+		return true // "opened the tub, dropped to 48"
+	}
+	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing))
 }
 
 var fallsGate = onlyWith(cHint, "falls")

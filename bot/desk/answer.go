@@ -39,8 +39,8 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 		}
 		return t.answerRight(q, f)
 	case askElsewhere:
-		if !near || !namesOnly(f) {
-			return false, nil
+		if !near || !t.namesRight(f) {
+			return false, nil // talk of another house moves nothing there
 		}
 		return t.answerRight(q, f)
 	case askVisitDay, askVisitor, askReason, askHand:
@@ -206,6 +206,14 @@ func (t *turn) answerWhich(q store.Question, f intents.Frame) (bool, error) {
 
 // namesOnly tells whether a message says nothing but a house.
 func namesOnly(f intents.Frame) bool { return f.Site != "" && isChatter(f) }
+
+// namesRight tells whether a message gives the right house for a report that was
+// filed under one not named: it says no more than the house, or in the report's
+// thread where its writer is.
+func (t *turn) namesRight(f intents.Frame) bool {
+	c := contextOf(t.day)
+	return namesOnly(f) && (t.parser.RightHouse(t.m.Text, c) || t.m.Thread != t.m.TS && t.arrives(f))
+}
 
 // finish files the message that a question was about under the house that the
 // answer names.

@@ -21,6 +21,7 @@ func TestARebuildReadsTheSameOfIt(t *testing.T) {
 		{"ana", "2026-06-15 09:00", "swapped it, 60 now at the laundry", "2210 Windrow Dr: In band at 60"},
 		{"ana", "2026-06-15 09:10", "recheck in 2 weeks", "recheck Mon 2026-06-29"},
 		{"ana", "2026-06-15 09:11", "sorry, 3 weeks", "recheck Mon 2026-07-06"},
+		{"ana", "2026-06-15 09:12", "backed it off, 57 on the same tap", "In band at 57"},
 		{"ben", "2026-06-15 09:20", "88 rear, 12 Alder St", "12 Alder St: High at 88"},
 		{"ben", "2026-06-15 09:30", "66 rear, 9 Oak Ct", "9 Oak Ct: In band at 66"},
 		{"ben", "2026-06-15 09:31", "the 88 at 12 Alder was the front bib not the rear", "12 Alder St: Read it again"},

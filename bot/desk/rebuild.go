@@ -168,7 +168,7 @@ func (t *turn) hear() error {
 	if err != nil {
 		return err
 	}
-	if asked != nil && (f.Answer != "" || asked.Kind == askRight || asked.Kind == askElsewhere && namesOnly(f)) {
+	if asked != nil && (f.Answer != "" || asked.Kind == askRight || asked.Kind == askElsewhere && t.namesRight(f)) {
 		if err := t.tx.EndQuestion(q.ID, "answered"); err != nil {
 			return err
 		}

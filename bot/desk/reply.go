@@ -40,6 +40,9 @@ func (t *turn) verdictBody(m store.Message, site store.SiteRecord, f intents.Fra
 		b.Next = append(b.Next, fmt.Sprintf(w.CallDispatch, t.opt.Phone))
 	}
 	b.Heard = t.heard(f.Visit(t.dayOf(m)))
+	if f.SameTap {
+		b.Heard += " " + w.SameTap
+	}
 	if remembered {
 		b.Heard = strings.TrimSpace(b.Heard + " " + fmt.Sprintf(w.Remembered, line))
 		b.Buttons = append(b.Buttons, Button{"elsewhere", w.Elsewhere, fmt.Sprint(m.ID)})

@@ -338,7 +338,8 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 
 // goOn adds to a visit what its next message tells. Work on the regulator parts
 // the visit: what earlier messages read is as found, what later ones read is as
-// left, unless they say otherwise.
+// left, unless they say otherwise. So is what the message itself reads, where the
+// house had been read before it and it tells nothing else as left.
 func goOn(v *assess.Visit, told []assess.Statement) {
 	works, first := len(v.Work), len(v.Readings)
 	worked := valveWork(v.Work)
@@ -350,11 +351,20 @@ func goOn(v *assess.Visit, told []assess.Statement) {
 		for i := range v.Readings[:first] {
 			v.Readings[i].When = assess.Before
 		}
+		left := slices.ContainsFunc(v.Readings[first:], func(r assess.Reading) bool { return r.When == assess.After })
+		if first > 0 && !left {
+			asLeft(v.Readings[first:])
+		}
 	case worked:
-		for i := range v.Readings[first:] {
-			if r := &v.Readings[first+i]; r.When == "" {
-				r.When = assess.After
-			}
+		asLeft(v.Readings[first:])
+	}
+}
+
+// asLeft marks the readings that do not say when as taken after the work.
+func asLeft(list []assess.Reading) {
+	for i := range list {
+		if list[i].When == "" {
+			list[i].When = assess.After
 		}
 	}
 }

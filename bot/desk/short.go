@@ -23,8 +23,8 @@ func (t *turn) short(f intents.Frame, root store.Post) intents.Frame {
 		f.Statements = append([]assess.Statement{intents.Ask{About: intents.AskCorrect}}, f.Statements...)
 		return f
 	}
-	ours, _ := siteOfPost(root)                                                                                    // a post that cannot be read is about no house
-	if about == "" || !isChatter(f) || f.Site == "" && (ours == 0 || len(said) > 3) || arrives(t.m.Text, f.Site) { // "done, off to 88 Cedar"
+	ours, _ := siteOfPost(root)                                                                       // a post that cannot be read is about no house
+	if about == "" || !isChatter(f) || f.Site == "" && (ours == 0 || len(said) > 3) || t.arrives(f) { // "done, off to 88 Cedar"
 		return f
 	}
 	f.Statements = []assess.Statement{intents.Ask{About: about}}

@@ -278,7 +278,7 @@ func (t *turn) read() error {
 // chatter says nothing. Who says where they are has that house in hand from then
 // on: "just got to 2210 Windrow Dr".
 func (t *turn) chatter(f intents.Frame) error {
-	if f.Site == "" || len(f.Unclear) > 0 || t.m.Kind != store.Said || !arrives(t.m.Text, f.Site) {
+	if f.Site == "" || len(f.Unclear) > 0 || t.m.Kind != store.Said || !t.arrives(f) {
 		if err := t.file(t.m, 0); err != nil {
 			return err
 		}
@@ -307,6 +307,12 @@ var arrivals = [...]string{"im at", "i am at", "here at", "got to", "arrived at"
 
 // onlyFirst are words that say so at the start of a message only: "at 305 Elm".
 var onlyFirst = [...]string{"at", "next", "next up", "en", "al", "siguiente", "proxima", "ahora"}
+
+// arrives tells whether a message that reports nothing says that its writer is at a
+// house or goes there.
+func (t *turn) arrives(f intents.Frame) bool {
+	return arrives(t.m.Text, f.Site) || t.parser.Arrives(t.m.Text, contextOf(t.day))
+}
 
 // arrives tells whether a text that reports nothing says that its writer is at a house
 // or goes there, as a street line alone does.

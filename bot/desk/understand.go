@@ -35,6 +35,9 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if err != nil || len(g.Amends) > 0 {
 		return g, err
 	}
+	if g, c, err = t.atSameTap(g, c, site); err != nil {
+		return g, err
+	}
 	return t.goingOn(g, c, site)
 }
 
@@ -268,27 +271,11 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 	if site.ID == 0 || !intents.MayGoOn(t.m.Text) {
 		return f, nil
 	}
-	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	list, err := t.toldHere(site)
 	if err != nil {
 		return f, err
 	}
-	if t.m.Thread != t.m.TS {
-		m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
-		if err != nil {
-			return f, err
-		}
-		if found {
-			list = slices.Insert(list, 0, store.Report{Site: m.Site, At: m.At, Frame: m.Frame})
-		}
-	}
-	for _, r := range list {
-		if r.Site != site.ID && r.Site != site.Named || t.m.At.Sub(r.At) > t.opt.Memory {
-			continue
-		}
-		var told intents.Frame
-		if err := json.Unmarshal(r.Frame, &told); err != nil {
-			return f, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
-		}
+	for _, told := range list {
 		switch items := t.parser.Meant(t.m.Text, told.Items()); len(items) {
 		case 0:
 		case 1:
@@ -299,6 +286,75 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 		}
 	}
 	return f, nil
+}
+
+// atSameTap reads a pressure that names no tap, "now 64", "same bib 58", as read
+// where the last one of the visit was; where that was at several taps, it is asked
+// about. The context it returns knows the tap.
+func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteRecord) (intents.Frame, intents.Context, error) {
+	if site.ID == 0 || !strings.ContainsAny(t.m.Text, "0123456789") || namesTaps(f) {
+		return f, c, nil
+	}
+	list, err := t.toldHere(site)
+	if err != nil {
+		return f, c, err
+	}
+	last := []assess.Reading(nil)
+	for _, told := range list {
+		if last = readings(told); len(last) > 0 {
+			break
+		}
+	}
+	if len(last) == 0 || last[0].Point == "" {
+		return f, c, nil
+	}
+	several := slices.ContainsFunc(last, func(r assess.Reading) bool { return r.Point != last[0].Point })
+	if !several {
+		c.Tap = last[0].Point
+	}
+	// what is read after work on the regulator stands on the other side of it than the main
+	c.TapUnsure = several || c.Tap == assess.Street
+	if g := t.parser.Parse(t.m.Text, c); g.SameTap || len(g.Unclear) > len(f.Unclear) {
+		return g, c, nil
+	}
+	return f, c, nil
+}
+
+// namesTaps tells whether every reading of a frame names its own tap, so that no
+// earlier one is looked for: a hose bibb may be one named before.
+func namesTaps(f intents.Frame) bool {
+	list := readings(f)
+	return len(list) > 0 && !slices.ContainsFunc(list, func(r assess.Reading) bool { return r.Point == "" || r.Point == assess.Bibb })
+}
+
+// toldHere are the last reports on the house in hand while they are fresh, newest
+// first: those of the writer, and before them the thread's last.
+func (t *turn) toldHere(site store.SiteRecord) ([]intents.Frame, error) {
+	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	if err != nil {
+		return nil, err
+	}
+	if t.m.Thread != t.m.TS {
+		m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
+		if err != nil {
+			return nil, err
+		}
+		if found {
+			list = slices.Insert(list, 0, store.Report{Message: m.ID, Site: m.Site, At: m.At, Frame: m.Frame})
+		}
+	}
+	var out []intents.Frame
+	for _, r := range list {
+		if r.Site != site.ID && r.Site != site.Named || t.m.At.Sub(r.At) > t.opt.Memory {
+			continue
+		}
+		var told intents.Frame
+		if err := json.Unmarshal(r.Frame, &told); err != nil {
+			return nil, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		out = append(out, told)
+	}
+	return out, nil
 }
 
 // justTold is the report that a few words may put right: the one asked about,

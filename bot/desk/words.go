@@ -50,6 +50,7 @@ type words struct {
 	SayRight         string
 	Elsewhere        string
 	Remembered       string // house
+	SameTap          string
 	Recorded         string // house
 	Planned          string // house, what is to be done
 	Heard            string

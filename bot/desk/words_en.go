@@ -45,6 +45,7 @@ var english = words{
 	ChartBottom:      "min",
 	SayRight:         "What is right? Write it here: “make it 82”, or “wrong house, 40 Cedar Rd”.",
 	Elsewhere:        "Not this house",
+	SameTap:          "Tap taken from your last reading.",
 	Remembered:       "House taken from your last report: %s.",
 	Recorded:         "%s: noted.",
 	Planned:          "%s: planned: %s.",

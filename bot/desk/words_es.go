@@ -45,6 +45,7 @@ var spanish = words{
 	ChartBottom:      "mín",
 	SayRight:         "¿Qué es lo correcto? Escríbalo aquí: “ponle 82”, o “casa equivocada, 40 Cedar Rd”.",
 	Elsewhere:        "No es esta casa",
+	SameTap:          "Llave tomada de su última lectura.",
 	Remembered:       "Casa tomada de su último reporte: %s.",
 	Recorded:         "%s: anotado.",
 	Planned:          "%s: planeado: %s.",

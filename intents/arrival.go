@@ -1,0 +1,63 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+)
+
+// besideArrival are the words that may stand beside a street line in a message that says
+// nothing but that its writer is there or on the way.
+var besideArrival = set(
+	"at", "here", "im", "i", "am", "on", "site", "onsite", "arrived", "arriving", "arr", "next", "now", "up", "to", "heading", "headed", "head", "rolling", "rollin",
+	"driving", "going", "off", "omw", "way", "my", "the", "in", "into", "pulled", "pulling", "got", "made", "it", "back", "first", "second", "third", "last", "stop",
+	"house", "job", "call", "one", "ok", "okay", "k", "alright", "morning", "good", "all", "guys", "team", "just", "starting", "start", "started", "out", "front",
+	"of", "this", "then", "over", "and", "for", "day", "is", "were", "we", "are", "parked", "outside", "landed", "aqui", "aca", "ya", "en", "estoy", "estamos",
+	"llegue", "llegamos", "llegando", "voy", "vamos", "a", "para", "rumbo", "siguiente", "ahora", "la", "el", "casa", "primera", "primero", "buenos", "dias",
+)
+
+func set(words ...string) map[string]bool {
+	out := make(map[string]bool, len(words))
+	for _, w := range words {
+		out[w] = true
+	}
+	return out
+}
+
+// Arrives tells whether a message names a house and says at most that its writer is there,
+// or goes there next: "here, 412 Tanager Ln", "8:40 at 412 Tanager Ln".
+func (p *Parser) Arrives(text string, ctx Context) bool {
+	return p.besideHouse(text, ctx, besideArrival)
+}
+
+// besideRight are the words that may stand beside a street line which is the right one for
+// what was filed under another.
+var besideRight = set(
+	"no", "nope", "not", "wrong", "house", "its", "it", "was", "thats", "that", "this", "is", "meant", "mean", "i", "sorry", "oops", "my", "bad", "actually", "the", "one",
+	"for", "should", "be", "address", "addr", "different", "other", "another", "not that", "es", "era", "la", "casa", "perdon", "equivocada", "otra", "en", "quise", "decir",
+)
+
+// RightHouse tells whether a message names a house and says at most that it is the right
+// one: "40 Cedar Rd", "no, that was 40 Cedar Rd".
+func (p *Parser) RightHouse(text string, ctx Context) bool {
+	return p.besideHouse(text, ctx, besideRight)
+}
+
+// besideHouse tells whether a message names a house and beside it only words of a set, marks
+// and times of day.
+func (p *Parser) besideHouse(text string, ctx Context, words map[string]bool) bool {
+	m := p.read(text, ctx, new(scratch), false)
+	if m.site == nil {
+		return false
+	}
+	return !slices.ContainsFunc(m.items, func(it item) bool {
+		switch {
+		case it.text == "?":
+			return true
+		case it.mark, it.site, it.num != nil && it.num.time:
+			return false
+		case it.num != nil:
+			return true
+		}
+		return slices.ContainsFunc(strings.Fields(it.text), func(w string) bool { return !words[w] })
+	})
+}

@@ -1,0 +1,101 @@
+package intents
+
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
+
+// A tech who has said where the gauge sits does not say it again: "now 64", "it went to 96",
+// "64 on the same bib". The tap of the last reading of the visit, Context.Tap, is then the
+// place of what the gauge shows next.
+
+// gaugeInHand tells whether a gauge was read before this message, in the same visit.
+func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure }
+
+// tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
+func (m *message) tapInHand(r *reading) bool {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) {
+		return false
+	}
+	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
+		return false
+	}
+	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) || m.gaugeWent(r.at)
+}
+
+// giveTap gives a reading the tap of the last one.
+func (m *message) giveTap(r *reading) {
+	r.points, r.inherit, r.inHand = []string{string(m.ctx.Tap)}, true, true
+	m.frame.SameTap = true
+}
+
+// sameTap is the place that "same" at item i stands for when the message names none: the tap
+// of the last reading.
+func (m *message) sameTap(i int) string {
+	if m.ctx.Tap == "" || m.text(i) == "there" {
+		return ""
+	}
+	if named := m.items[min(i+1, len(m.items)-1)].point; named != "" && !alikeTaps(named, string(m.ctx.Tap)) {
+		return "" // "same laundry" after a bibb
+	}
+	m.frame.SameTap = true
+	return string(m.ctx.Tap)
+}
+
+// alikeTaps tells whether a place as it is named can be the tap in hand: a hose bibb is the
+// rear one.
+func alikeTaps(named, tap string) bool {
+	return named == tap || named == string(assess.Bibb) && sided(tap)
+}
+
+// goesOnAt tells whether the number at i is what the gauge that was read before shows now: where
+// it went, or a few words of time, state or flow beside it.
+func (m *message) goesOnAt(i int) bool {
+	it := &m.items[i]
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) {
+		return false
+	}
+	if m.gaugeWent(i) {
+		return true
+	}
+	if !m.gaugeInHand() {
+		return false
+	}
+	s := &m.sents[it.sent]
+	words := 0
+	for k := s.from; k < s.to; k++ {
+		if !m.items[k].mark {
+			words++
+		}
+	}
+	return words <= fewOfTap && m.continues(it.sent)
+}
+
+// fewOfTap is how many words a sentence has at most that says nothing but what the gauge shows.
+const fewOfTap = 6
+
+// gaugeWent tells whether the number at i is where a gauge that was read before went: "it went
+// to 96", "dropped to 58", "came back up to 66".
+func (m *message) gaugeWent(i int) bool {
+	if !m.says(i-1, "to", "up to", "down to", "back to", "a", "hasta") || !m.gaugeInHand() && !m.readBefore(i) {
+		return false
+	}
+	for k := i - 2; k >= m.clauseStart(i) && k >= i-5; k-- {
+		switch {
+		case m.is(k, cHint, "moves"), m.says(k, "dropped", "moved"): // whose meaning falls takes
+			return m.left(i, i-m.clauseStart(i), true, func(k int) bool { return m.items[k].kinds.meets(ofDevices) }) < 0
+		case m.items[k].num != nil:
+			return false
+		}
+	}
+	return false
+}
+
+// ofDevices are the classes of what else goes to a number: a dial, a tank's air, heat.
+var ofDevices = setOf(cItem, cPart, cFuel, cWill)
+
+// readBefore tells whether a pressure was read before item i.
+func (m *message) readBefore(i int) bool {
+	return slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role == roleReading })
+}

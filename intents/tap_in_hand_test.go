@@ -1,0 +1,98 @@
+package intents
+
+import (
+	"testing"
+
+	"lazyhand/assess"
+)
+
+// A pressure that names no tap was read where the last one of the visit was; where that was
+// at several taps, or at the main, it is asked about.
+func TestAFurtherReadingIsOfTheTapInHand(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ text, tap, want string }{
+		{"it went to 96", "rear_bibb", "rear_bibb 96"},
+		{"reads 56 now", "laundry", "laundry 56"},
+		{"now 64", "rear_bibb", "rear_bibb 64"},
+		{"dropped to 58", "rear_bibb", "rear_bibb 58"},
+		{"opened the tub, dropped to 48", "laundry", "laundry 48 flowing"},
+		{"backed it off, 64 on the same bib", "rear_bibb", "rear_bibb 64"},
+		{"same tap, 64", "kitchen", "kitchen 64"},
+		{"same spot 58", "street", "street 58"},
+		{"checked it again, 64", "rear_bibb", "rear_bibb 64"},
+		{"70 w heater on", "rear_bibb", "rear_bibb 70 firing"},
+		{"bajo a 58", "rear_bibb", "rear_bibb 58"},
+		{"ahora 61", "kitchen", "kitchen 61"},
+		{"61 laundry", "rear_bibb", "laundry 61"},
+		{"64 on the same bib", "laundry", "bibb 64"},
+		{"lowered to 60", "rear_bibb", ""},
+		{"thermostat went to 120", "rear_bibb", ""},
+		{"back in 64 minutes", "rear_bibb", ""},
+		{"need 40 more fittings", "rear_bibb", ""},
+		{"it went to 96", "", "asked"},
+		{"reads 62 now", "street", "asked"},
+		{"now 64", "", "asked"},
+	} {
+		tap := assess.TestPoint(c.tap)
+		f := p.Parse(c.text, Context{Site: "12 Alder St", Tap: tap, TapUnsure: tap == "" || tap == assess.Street})
+		got := told(f)
+		if len(f.Unclear) > 0 {
+			got += "asked"
+		}
+		if got != c.want {
+			t.Errorf("%q after %q: got %s, want %s", c.text, c.tap, got, c.want)
+		}
+		if same := c.want != "" && c.want != "asked" && c.want != "laundry 61" && c.want != "bibb 64"; f.SameTap != same {
+			t.Errorf("%q after %q: the same tap %v, want %v", c.text, c.tap, f.SameTap, same)
+		}
+	}
+}
+
+// Without a reading before it, nothing says where a gauge went.
+func TestWhereAGaugeWentWithinAMessage(t *testing.T) {
+	reads(t, [][2]string{
+		{"rear 98. it went to 104", "rear_bibb 98; rear_bibb 104"},
+		{"it went to 104", ""},
+		{"thermostat went to 120", ""},
+	})
+}
+
+// What is turned before a pressure is read is the regulator's screw, unless a heater was
+// spoken of.
+func TestWorkOnAScrewThatIsNotNamed(t *testing.T) {
+	says(t, [][2]string{
+		{"backed it off, 64 rear", "set_prv; 64 rear_bibb"},
+		{"98 rear, cranked it down, 60 now", "98 rear_bibb; set_prv; 60 rear_bibb after"},
+		{"gave it half a turn, 62 laundry", "set_prv; 62 laundry"},
+		{"backed the screw off, 62 laundry", "set_prv; 62 laundry"},
+		{"62 laundry, backed it off", "62 laundry"},
+		{"heater was firing, turned it down, 62 laundry", "62 laundry firing"},
+	})
+}
+
+// Who says nothing but where they are is there; talk of a house is none.
+func TestWhoIsAtAHouse(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, want := range map[string][2]bool{
+		"at 412 Tanager Ln":                    {true, false},
+		"here, 412 Tanager Ln":                 {true, false},
+		"412 Tanager Ln":                       {true, true},
+		"8:40 at 18 Birch Ln":                  {true, false},
+		"next: 77 Plover Ct":                   {true, false},
+		"no, that was 77 Plover Ct":            {false, true},
+		"gate code for 9 Oak Ct is on the box": {false, false},
+		"customer at 9 Oak Ct called":          {false, false},
+		"is anyone at 9 Oak Ct?":               {false, false},
+		"at the shop":                          {false, false},
+	} {
+		if got := [2]bool{p.Arrives(text, Context{}), p.RightHouse(text, Context{})}; got != want {
+			t.Errorf("%q: there, the right house: %v, want %v", text, got, want)
+		}
+	}
+}
