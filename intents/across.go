@@ -42,7 +42,7 @@ func (m *message) pointsAcross() {
 			r.points, r.inherit = []string{p}, true
 			continue
 		}
-		if k > 0 && r.sent > 0 && m.continues(r.sent) && !m.houseNear(r.at) {
+		if k > 0 && r.sent > 0 && (m.continues(r.sent) || m.fellWhenOpened(r.at)) && !m.houseNear(r.at) {
 			pts := map[string]bool{}
 			for _, q := range m.readings[:k] {
 				if len(q.points) == 0 {

@@ -175,6 +175,11 @@ func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
 	if n >= 2 && p.lex.kinds(node).has(cPoint) && p.timeOfJob(m.toks, i, i+n) {
 		node, n = p.lex.find(m.toks, i, i+1) // "after the reg swap" is a time
 	}
+	if n == 2 && p.lex.kinds(node).has(cFlowing) && m.readHere(i) {
+		if nd, _ := p.lex.find(m.toks, i, i+1); p.lex.kinds(nd).has(cPoint) {
+			return nd, 1 // "31 psi at the lav running": the gauge sits there
+		}
+	}
 	if n < 2 {
 		return node, n
 	}
@@ -187,6 +192,18 @@ func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
 		return 0, 1
 	}
 	return node, n
+}
+
+// readHere tells whether a number is said to be read at what token i begins: "31 psi at the".
+func (m *message) readHere(i int) bool {
+	k := i - 1
+	if k > 0 && oneOf(m.toks[k].text, "the", "her", "his", "their", "la", "el") {
+		k--
+	}
+	if k < 1 || !oneOf(m.toks[k].text, "at", "@", "off", "from", "en") {
+		return false
+	}
+	return m.toks[k-1].kind == number || k > 1 && m.toks[k-2].kind == number && oneOf(m.toks[k-1].text, "psi", "lbs", "pounds", "#", "libras")
 }
 
 // givesWay tells whether a phrase of n words leaves its last one to a phrase of k words that

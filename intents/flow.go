@@ -74,6 +74,9 @@ func (m *message) quantified(i int) bool {
 		if m.items[k].sent != m.items[i].sent || m.items[k].seg != seg {
 			continue
 		}
+		if m.is(k+1, cFixture, "") || m.is(k+1, cBibb, "") {
+			continue // "opened two taps" counts no readings
+		}
 		switch m.text(k) {
 		case "both", "all", "each", "every", "either", "any", "todas", "todos", "ambas", "ambos", "throughout",
 			"them", "las dos", "los dos", "three", "everywhere", "whole", "toda", "todo", "entire", "times", "dos",

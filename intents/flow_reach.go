@@ -110,15 +110,24 @@ func (m *message) thenRan(a mention) bool {
 		return false
 	}
 	from := m.clauseStart(a.at)
-	if !m.says(from-1, "and", "then", "y") && !m.says(from, "then", "luego") {
+	if !m.says(from-1, "and", "then", "y") && !m.says(from, "then", "luego") && !m.setsRunning(from) {
 		return false
 	}
 	for k := from; k <= a.at; k++ {
-		if m.says(k, "ran", "opened", "turned", "cracked", "abri", "abrimos") || strings.HasPrefix(m.text(k), "ran ") || strings.HasPrefix(m.text(k), "opened ") {
+		if m.setsRunning(k) {
 			return m.left(from, 14, true, m.pressed) >= 0 && m.right(a.at, 14, true, m.pressed) >= 0
 		}
 	}
 	return false
+}
+
+// setsRunning tells whether by the word at item k somebody set water running.
+func (m *message) setsRunning(k int) bool {
+	if m.says(k, "ran", "opened", "turned", "cracked", "abri", "abrimos") {
+		return true
+	}
+	verb, _, more := strings.Cut(m.text(k), " ")
+	return more && oneOf(verb, "ran", "opened", "cracked", "abri", "abrimos")
 }
 
 // pressed tells whether item k is a pressure that was measured.

@@ -143,7 +143,7 @@ func (m *message) againstRest(i int) assess.Flow {
 	if flows {
 		other = "rests"
 	}
-	against := func(k int) bool { return m.is(k, cHint, other) && m.besideReading(k) }
+	against := func(k int) bool { return m.is(k, cHint, other) && (m.besideReading(k) || m.pointAt(k-1)) }
 	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 {
 		return ""
 	}
@@ -167,5 +167,5 @@ func (m *message) besideReading(i int) bool {
 	for k > i-4 && m.says(k, "with", "w/", "it", "when", "its", "con") {
 		k--
 	}
-	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.text(i+1) == "and" || m.text(i+1) == "y")
+	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.says(i+1, "and", "y", "now", "then", "ahora"))
 }

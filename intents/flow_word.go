@@ -45,6 +45,9 @@ func (m *message) flowTag(i int) assess.Flow {
 		if m.ofEquipment(i) {
 			return ""
 		}
+		if m.says(i, "running", "corriendo") && m.besideReading(i) && m.pressed(i-1) {
+			return assess.Flowing // "lav 55 running, 61 shut"
+		}
 		if f, told := m.openTold(i); told {
 			return f
 		}
@@ -201,8 +204,8 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 		switch {
 		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.says(k, "valve", "stop", "stop valve", "gate valve", "ball valve", "shutoff"):
 			return "", true
-		case m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, ""):
-			return assess.Flowing, true
+		case m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, ""), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
+			return assess.Flowing, true // "opened two taps"
 		case m.items[k].mark || m.items[k].num != nil && m.items[k].value > 4:
 			return "", false
 		}

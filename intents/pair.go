@@ -92,7 +92,7 @@ func (m *message) events(s int) []event {
 }
 
 // pointsBack tells whether item i stands for the place told last: "same with a tap open",
-// "88 there".
+// "88 there", "read it again, 84".
 func (m *message) pointsBack(i int) bool {
 	switch m.text(i) {
 	case "same", "misma", "mismo":
@@ -100,7 +100,7 @@ func (m *message) pointsBack(i int) bool {
 	case "there":
 		return (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is"
 	}
-	return false
+	return m.is(i, cDo, "recheck") && m.showedThen(i) // "read it again 84"
 }
 
 // twoPoints parts a phrase that names two test points: "both sides of the prv".
@@ -254,7 +254,7 @@ func (m *message) repeats(i int, pts []string) bool {
 		}
 		return false
 	}) >= 0
-	if !stays && !right && !m.onlyAgain(i) || m.kinds.has(cBefore) && m.left(i, 8, true, func(k int) bool { return m.is(k, cAfter, "") && !m.is(k, cBefore, "") }) >= 0 {
+	if !stays && !right && !m.onlyAgain(i) && !m.startsAgain(i) || m.kinds.has(cBefore) && m.left(i, 8, true, func(k int) bool { return m.is(k, cAfter, "") && !m.is(k, cBefore, "") }) >= 0 {
 		return false // "before I started 79 and when I was finished it still gave 79"
 	}
 	for _, r := range m.readings {
@@ -263,6 +263,13 @@ func (m *message) repeats(i int, pts []string) bool {
 		}
 	}
 	return false
+}
+
+// startsAgain tells whether the number at i is only where a change began: "72 idle, watched it
+// go 72 -> 149".
+func (m *message) startsAgain(i int) bool {
+	n := m.nextNum(i)
+	return n > 0 && m.leadsTo(i, n) && (m.is(i-1, cHint, "moves") || m.text(i-1) == "from" && m.is(i-2, cHint, "moves"))
 }
 
 // onlyAgain tells whether the sentence of the number at i tells nothing but a number:

@@ -294,6 +294,9 @@ func (m *message) runs(i int) bool {
 		}
 		break
 	}
+	if k == i+1 && m.readAt(i) {
+		return false
+	}
 	switch m.text(k) {
 	case "running", "run", "going":
 		if m.isNum(k+1) || (m.text(k+1) == "at" || m.text(k+1) == "about" || m.text(k+1) == "around") && m.isNum(k+2) {
@@ -322,6 +325,16 @@ func (m *message) runs(i int) bool {
 		}
 	}
 	return false
+}
+
+// readAt tells whether a pressure is said to be read at the fixture at i: "31 psi at the
+// lav running". There the gauge sits, whatever runs.
+func (m *message) readAt(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.says(k, "at", "@", "off", "from") && m.isNum(k-1) && m.items[k-1].value >= leastPSI
 }
 
 // withTaps tells whether item i is one of the taps of "44 with hose and tub".

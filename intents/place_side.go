@@ -101,6 +101,9 @@ func (m *message) turnedBack(i int) bool {
 	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {
 		return false
 	}
+	if m.says(i-1, "right", "straight", "came", "comes", "bounced", "jumped", "popped") && m.closes(i) {
+		return true // "dropped to 49, came right back"
+	}
 	if !m.is(i-1, cItem, "") && !m.says(i-1, "it", "her") {
 		return false
 	}

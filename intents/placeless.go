@@ -56,6 +56,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true // "complaint was poor pressure but I get 74 psi"
 	case known && !others && m.hardlyMore(r.sent):
 		return true
+	case m.underPeak(r):
+		return true
 	}
 	// what only a gauge's number is told with, in its own clause, or in the whole sentence
 	// of a number that stands by itself: "85 and holding, all faucets shut"
@@ -70,6 +72,14 @@ func (m *message) ofTheHouse(r *reading) bool {
 		}
 	}
 	return false
+}
+
+// underPeak tells whether a reading is what a gauge showed beside its highest value: "peaked
+// 143, sitting at 76".
+func (m *message) underPeak(r *reading) bool {
+	return m.ledTo(r.at) && slices.ContainsFunc(m.readings, func(o reading) bool {
+		return o.sent == r.sent && o.Peak && o.at < r.at && len(o.points) == 0 && o.PSI > r.PSI
+	})
 }
 
 // wholeHouse tells whether item k speaks of the pressure of the house as such.

@@ -31,6 +31,8 @@ func TestNumbersWithoutATestPoint(t *testing.T) {
 		{"somebody screwed a 3/4 plug in, 2 showers upstairs", here, nil, 0},
 		{"1 psi at the front bib", here, []float64{1}, 0},
 		{"need 80 psi test plugs", intents.Context{}, nil, 0},
+		{"72 at the sink", here, nil, 1},
+		{"72 at the sink", intents.Context{}, nil, 0},
 	} {
 		f := p.Parse(c.text, c.ctx)
 		var got []float64

@@ -157,7 +157,7 @@ func (m *message) doingAt(i int) (d doing, negated bool) {
 
 // recheckAt reads a word of coming again to look: "recheck", "follow up", "check".
 func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
-	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.leftOut(i) || m.cameTo(i) {
+	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.leftOut(i) || m.cameTo(i) || m.showedThen(i) {
 		return action{}, refuted
 	}
 	told, needed := true, false
@@ -174,6 +174,19 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 		return action{}, refuted
 	}
 	return action{at: i, code: assess.Recheck, needed: needed}, found
+}
+
+// showedThen tells whether what the gauge showed stands right behind the word at i, so that
+// the look was taken: "put it on pilot and read again, 84".
+func (m *message) showedThen(i int) bool {
+	k := i + 1
+	for m.isMark(k, ",", ":", "-") || m.says(k, "and", "got", "and got", "its", "at") {
+		k++
+	}
+	if m.text(i-1) == "to" || m.willNear(i) || m.momentIn(m.items[i].sent) {
+		return false
+	}
+	return m.isNum(k) && unitDays(m.items[k].unit) == 0 && (m.pressed(k) || m.items[k].value >= leastPSI && m.closes(k)) && !m.items[k].num.time
 }
 
 // checkAt reads a word of checking that is a follow-up only where a time or a wish says

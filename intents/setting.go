@@ -202,7 +202,7 @@ func (m *message) leftAtRole(i int) (role, string, bool) {
 func (m *message) setToRole(i int) (role, string, bool) {
 	v := m.verbLeft(i, 9, "set", "replaced", "installed", "rebuilt")
 	switch {
-	case v == nil || m.numsBetween(v.at, i) > 0 || !m.clear(v.at, i):
+	case v == nil || m.fell(v) || m.numsBetween(v.at, i) > 0 || !m.clear(v.at, i):
 		return roleNone, "", false
 	case v.what == "set":
 		return m.setVerbRole(v, i)

@@ -16,10 +16,13 @@ func (m *message) judge(v *verb) {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
 	m.judgeState(v, byOther)
-	if m.says(v.at, "dropped", "moved", "dropped it") && v.object != "prv" && !(m.text(v.at) == "dropped it" && m.has(cItem, "prv")) {
-		v.negated = true // the pressure dropped, nobody dropped it
-	}
+	v.negated = v.negated || m.fell(v)
 	v.done = !v.negated && !v.planned && !v.state
+}
+
+// fell tells whether by a verb the pressure dropped, and nobody dropped it.
+func (m *message) fell(v *verb) bool {
+	return m.says(v.at, "dropped", "moved", "dropped it") && v.object != "prv" && !(m.text(v.at) == "dropped it" && m.has(cItem, "prv"))
 }
 
 // mood says how work is told.

@@ -172,3 +172,24 @@ func TestHeaterSeenAndHeard(t *testing.T) {
 		{"laundry 70/91 idle/firing", "laundry 70 idle; laundry 91 firing"},
 	})
 }
+
+// Water that somebody set running between two readings runs at what was read next, and the
+// gauge stays where it was.
+func TestWaterOpenedBetweenReadings(t *testing.T) {
+	reads(t, [][2]string{
+		{"laundry 57, opened the tub, dropped to 49", "laundry 57; laundry 49 flowing"},
+		{"laundry 57, ran the tub, 49", "laundry 57; laundry 49 flowing"},
+		{"laundry 57, opened two taps it fell to 49", "laundry 57; laundry 49 flowing"},
+		{"laundry 57. opened two taps, dropped to 49", "laundry 57; laundry 49 flowing"},
+		{"tub 57 w everything off. opened two fixtures dropped to 49, came right back.", "bath 57 static; bath 49 flowing"},
+		{"31 psi at lav running, 62 when shut", "bath 31 flowing; bath 62 static"},
+		{"31 at the kitchen running", "kitchen 31 flowing"},
+		{"44 lav running", "44 flowing"},
+		{"lav 31 running", "bath 31 flowing"},
+		{"lav 55 running 61 shut now", "bath 55 flowing; bath 61 static"},
+		{"88 laundry heater firing, put it on pilot and read it again 84", "laundry 88 firing; laundry 84 idle"},
+		{"88 laundry, read it again tomorrow", "laundry 88"},
+		{"laundry 72 idle, watched it go 72 -> 149 on a full burn", "laundry 72 idle; laundry 149 firing"},
+		{"lazy hand left overnight: peaked 143, sitting at 76 this am. swapped tank. set prv 62 from 76", "143 peak; 76"},
+	})
+}

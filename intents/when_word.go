@@ -84,7 +84,7 @@ func (m *message) tellsOfAfter(i int) bool {
 	case "al":
 		return m.text(i+1) == ":"
 	case "left":
-		return m.text(i+1) != "side"
+		return !m.says(i+1, "side", "overnight", "over night", "it", "on", "in", "there", "running", "her", "him", "them") // "lazy hand left overnight: 143"
 	case "after", "aftr", "despues":
 		return !m.says(i+1, "hours", "lunch") && !(m.isNum(i+1) && m.items[i+1].unit == "hour")
 	}
