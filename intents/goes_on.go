@@ -75,8 +75,8 @@ func plainWords(text string) []string {
 	return strings.FieldsFunc(fold(text), func(r rune) bool { return strings.ContainsRune(" \n\t,.;:!?()'’", r) })
 }
 
-// Meant are those of some things that the pronoun of a text can stand for: "la
-// cambié" is said of no tank.
+// Meant are those of some things that the pronoun of a text can stand for, or that what
+// it says can be said of: "la cambié", "con la nueva" and "ta vieja" are said of no tank.
 func (p *Parser) Meant(text string, items []assess.Item) []assess.Item {
 	words := plainWords(text)
 	for i, w := range words {
@@ -84,6 +84,8 @@ func (p *Parser) Meant(text string, items []assess.Item) []assess.Item {
 		switch {
 		case len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo")):
 			pronoun = w[len(w)-2:]
+		case saidOfThing(w):
+			pronoun = "l" + w[len(w)-1:]
 		case i+1 == len(words) || !p.tellsDeed(words[i+1]):
 			continue
 		}
@@ -95,6 +97,13 @@ func (p *Parser) Meant(text string, items []assess.Item) []assess.Item {
 		}
 	}
 	return items
+}
+
+// saidOfThing tells whether a Spanish word says of a thing how it is, and by its end of
+// which gender that is: "vieja", "nuevo".
+func saidOfThing(w string) bool {
+	n := len(w) - 1
+	return n > 3 && (w[n] == 'a' || w[n] == 'o') && oneOf(w[:n], "nuev", "viej", "oxidad", "gastad", "pegad", "picad", "trabad", "tapad", "rot", "muert", "danad", "quebrad", "descompuest", "podrid", "atorad")
 }
 
 // tellsDeed tells whether a word alone tells work, done or to be done.

@@ -28,6 +28,9 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 		{assess.PRV, "20 yrs old", `[{"item":"prv","installed_year":2006}]`},
 		{assess.PRV, "no le muevo, está bien oxidada", `[{"item":"prv","condition":"suspect"}]`},
 		{assess.PRV, "es de gas", ``},
+		{assess.PRV, "vuelvo mañana con la nueva", `[{"action":"replace_prv","in_days":1}]`},
+		{assess.PRV, "back tomorrow with the new one", `[{"action":"replace_prv","in_days":1}]`},
+		{assess.PRV, "back tomorrow with a new gauge, this one sticks", ``},
 		{assess.ExpansionTank, "it's dead", `[{"item":"expansion_tank","condition":"failed"}]`},
 		{assess.Heater, "flushed it", ``}, // it says so by itself
 		{assess.PRV, "62 at the laundry", ``},
@@ -64,7 +67,8 @@ func TestWhatIsSaidOfAnotherThingDoesNotGoOn(t *testing.T) {
 func TestWhatAPronounCanMean(t *testing.T) {
 	p := newParser(t)
 	both := []assess.Item{assess.ExpansionTank, assess.PRV}
-	for text, want := range map[string]int{"ya la cambie": 1, "hay que cambiarla": 1, "ya lo cambie": 2, "swapped it": 2, "62 en la lavadora": 2} {
+	for text, want := range map[string]int{"ya la cambie": 1, "hay que cambiarla": 1, "ya lo cambie": 2, "swapped it": 2, "62 en la lavadora": 2,
+		"vuelvo mañana con la nueva": 1, "traigo el nuevo": 2, "ta bien vieja": 1, "está oxidado": 2} {
 		if got := p.Meant(text, both); len(got) != want {
 			t.Errorf("%q can mean %v", text, got)
 		}

@@ -243,9 +243,13 @@ func (m *message) noJob(i int, value string) bool {
 	case "set":
 		return m.booked(i)
 	case "replace":
+		if m.is(i, cPart, "new") && (m.is(i+1, cItem, "gauge") || m.is(i-1, cItem, "gauge") && m.left(i, 3, true, func(k int) bool { return m.says(k, "con", "with") }) >= 0) {
+			return true // "prv looks good, back tomorrow with a new gauge"
+		}
 		if m.says(i, "nuevo", "nueva") {
+			day := m.timeWordAt(i+1) || m.text(i+1) == "el" && m.timeWordAt(i+2) // "regreso con la nueva el lunes"
 			// "tomar lectura de nuevo", "nueva medición en 3 meses"
-			return m.text(i-1) == "de" || !m.stopAt(i+1) && !m.is(i+1, cItem, "") && !m.timeWordAt(i+1) && !m.isNum(i+1)
+			return m.text(i-1) == "de" || !m.stopAt(i+1) && !m.is(i+1, cItem, "") && !day && !m.isNum(i+1)
 		}
 		return strings.HasSuffix(m.text(i), " go") && (m.is(i+1, cDo, "") || m.is(i+1, cHint, "moveword"))
 	}

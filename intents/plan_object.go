@@ -268,6 +268,34 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 			}
 		}
 	}
+	return m.bringsNew(s, at)
+}
+
+// bringsNew names the follow-up of coming back with a new one of what was told before: "vuelvo
+// mañana con la nueva", "back tomorrow with the new one".
+func (m *message) bringsNew(s, at int) (assess.Action, bool) {
+	for k := at + 1; k < m.sents[s].to && k <= at+6; k++ {
+		whole := m.says(k, "con la nueva", "con el nuevo") // a phrase that may also tell of what is done
+		if !whole && !m.says(k, "with", "w/", "w", "con", "traigo", "bring", "bringing") {
+			continue
+		}
+		if whole {
+			k--
+		} else if m.is(k+1, cDeterminer, "") || m.says(k+1, "la", "el", "una", "uno", "un") {
+			k++
+		}
+		day := m.timeWordAt(k+2) || m.says(k+2, "el", "on") && m.timeWordAt(k+3)
+		if !whole && !m.is(k+1, cPart, "new") && !m.is(k+1, cHint, "newone") || !m.closes(k+1) && !m.is(k+2, cHint, "newone") && !day {
+			return "", false
+		}
+		switch obj := m.carriedTo(at); {
+		case obj == "prv":
+			return assess.ReplacePRV, true
+		case obj == "expansion_tank" && !m.noTank() && !strings.HasSuffix(m.text(k+1), "nueva"):
+			return assess.ReplaceTank, true
+		}
+		return "", false
+	}
 	return "", false
 }
 

@@ -149,7 +149,10 @@ func (m *message) seesAgain(i int) bool {
 // pronounAction names what "swap it" at item i speaks of where no part was named as such:
 // one named as a place ("past the PRV I'm at 84, gonna swap it Friday"), else anything.
 func (m *message) pronounAction(i, s int) (assess.Action, bool) {
-	if t := m.text(i); !strings.HasSuffix(t, " it") && !strings.HasSuffix(t, " that") && m.text(i+1) != "it" || !m.momentIn(s) && !m.willNear(i) {
+	t := m.text(i)
+	it := strings.HasSuffix(t, " it") || strings.HasSuffix(t, " that") || m.text(i+1) == "it" ||
+		m.says(i-1, "la", "lo") || beginsWith(t, "la ", "lo ") || strings.HasSuffix(t, "rla") || strings.HasSuffix(t, "rlo") // "en tres semanas la cambiamos"
+	if !it || !m.momentIn(s) && !m.willNear(i) {
 		return "", false
 	}
 	for k := i - 1; k >= 0; k-- {
