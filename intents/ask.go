@@ -118,6 +118,16 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
+	if m.asksCharge(s) {
+		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
+		se.asking, se.question = true, true
+		return
+	}
+	if m.asksOldCharge(s) {
+		m.addAsk(se.from, AskHistory)
+		se.asking, se.question = true, true
+		return
+	}
 	if m.sizes(s) {
 		a := m.addAsk(se.from, AskTankSize)
 		m.tankNumbers(s, a)
@@ -129,6 +139,11 @@ func (m *message) askSentence(s int) {
 		se.asking = true
 		return
 	}
+	if m.asksLog(s) {
+		m.addAsk(se.from, AskLog)
+		se.asking, se.question = true, true
+		return
+	}
 	if m.askFirst(s) {
 		if se.snoozes {
 			m.snoozeDays(s)
@@ -138,7 +153,7 @@ func (m *message) askSentence(s int) {
 	if m.kinds.has(cAsk) {
 		m.askByPhrases(s)
 	}
-	if !se.asking && m.asksAfter(s) {
+	if !se.asking && (m.asksAfter(s) || m.namesRecord(s)) {
 		m.addAsk(se.from, AskHistory)
 		se.asking = true
 	}
@@ -146,7 +161,7 @@ func (m *message) askSentence(s int) {
 		m.addAsk(se.from, AskCorrect)
 		se.asking, se.tells = true, true
 	}
-	if !se.asking {
+	if !se.asking && !m.passesOn(s) {
 		m.askByCues(s)
 	}
 	// "snooze … 2 weeks": the time

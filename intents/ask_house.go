@@ -20,3 +20,27 @@ func (m *message) asksAfter(s int) bool {
 	}
 	return opened
 }
+
+// namesRecord tells whether a message names what is on record of a house and says nothing
+// else: "pressure at 14 Maple", "presión en 14 Maple".
+func (m *message) namesRecord(s int) bool {
+	if m.site == nil || len(m.sents) > 1 || !m.shortSentence(s, 5) {
+		return false
+	}
+	named := false
+	for i := range m.items {
+		switch it := &m.items[i]; {
+		case it.site, it.mark && !m.isMark(i, ":"), recordOf[m.text(i)] && named:
+		case onRecord[m.text(i)] && !named:
+			named = true
+		default:
+			return false
+		}
+	}
+	return named
+}
+
+var (
+	onRecord = phrases("notes | records | record | pressure | pressures | static pressure | latest pressure | readings | latest reading | numbers | presion | presiones | lecturas")
+	recordOf = phrases("at | on | for | of | over at | down at | en | de | la | el | at the | please | pls | por favor")
+)

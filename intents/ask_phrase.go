@@ -45,6 +45,8 @@ func (m *message) weighAsk(s, i, first int, about About, request bool) {
 		m.askSnooze(p)
 	case AskHelp:
 		m.askHelp(p)
+	case AskWorst, AskAlerts, AskLog:
+		m.askOfAll(p, about)
 	}
 }
 

@@ -68,7 +68,7 @@ type Ask struct {
 	RiseF     *float64 `json:"rise_f,omitempty"`     // tank_size
 	SetpointF *float64 `json:"setpoint_f,omitempty"` // tank_size
 	InletF    *float64 `json:"inlet_f,omitempty"`    // tank_size
-	PSI       *float64 `json:"psi,omitempty"`        // tank_size
+	PSI       *float64 `json:"psi,omitempty"`        // tank_size, tank_charge
 	Value     *float64 `json:"value,omitempty"`      // convert
 	Unit      string   `json:"unit,omitempty"`       // convert: psi, bar, kpa, ft, m
 	To        string   `json:"to,omitempty"`         // convert
@@ -95,7 +95,11 @@ const (
 	AskDone      About = "done"
 	AskSnooze    About = "snooze"
 	AskHelp      About = "help"
-	AskNone      About = "none" // chatter, not for the bot
+	AskWorst     About = "worst"       // the houses to see first
+	AskAlerts    About = "alerts"      // the alerts that are open
+	AskLog       About = "log"         // who reported what in a span of days
+	AskCharge    About = "tank_charge" // what a tank's air is to be charged to
+	AskNone      About = "none"        // chatter, not for the bot
 )
 
 // Visit returns what the frame says about the house, as a visit of the frame's

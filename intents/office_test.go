@@ -29,3 +29,40 @@ func TestOfficeTalk(t *testing.T) {
 		{"team shirts came in, 4 XL and 3 L", "ask none"},
 	})
 }
+
+// What is asked of all houses at once, and of a tank's air; what passes a word on
+// between people asks nothing.
+func TestOfficeQuestions(t *testing.T) {
+	says(t, [][2]string{
+		{"what's the worst house right now", "ask worst"},
+		{"worst houses", "ask worst"},
+		{"which houses are out of the band", "ask worst"},
+		{"¿cuál es la peor casa?", "ask worst"},
+		{"12 Elm is the worst house this week", "ask none"},
+		{"open alerts", "ask alerts"},
+		{"any alerts from last night?", "ask alerts"},
+		{"hay alertas abiertas?", "ask alerts"},
+		{"what did ben read today", "ask log"},
+		{"what did we read today", "ask log"},
+		{"who read what today", "ask log"},
+		{"yesterday's readings", "ask log"},
+		{"lecturas de hoy", "ask log"},
+		{"what did we all get done this week", "ask summary"},
+		{"what did the customer say today", "ask none"},
+		{"Readings today, heater off for everything:\nlaundry 63", "63 laundry idle"},
+		{"what should the tank be charged to", "ask tank_charge"},
+		{"what do I charge the exp tank to at 62 psi?", "ask tank_charge"},
+		{"how much air should the expansion tank have", "ask tank_charge"},
+		{"a cuanto inflo el tanque", "ask tank_charge"},
+		{"what was the tank charged to at 12 Elm", "ask history"},
+		{"what pressure is the tank charged to", "ask history"},
+		{"What I installed is the expansion tank, precharged to 64", "installed_tank to 64"},
+		{"pressure at 40 Drover Ln", "ask history"},
+		{"notes on 40 Drover", "ask history"},
+		{"tell the 2 o'clock we're running late", "ask none"},
+		{"let Mrs Ortiz know we're 20 out", "ask none"},
+		{"did carl get back to you", "ask none"},
+		{"tell me about 12 Elm", "ask history"},
+		{"let 14 Maple wait another week", "ask snooze"},
+	})
+}

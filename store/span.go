@@ -4,6 +4,7 @@ import "lazyhand/assess"
 
 // SpanReport is one report of a span of days, for lists.
 type SpanReport struct {
+	Message  int64
 	Site     int64
 	Line     string // the house's street line
 	Day      assess.Date
@@ -20,11 +21,11 @@ func (tx *Tx) ReportsBetween(from, to assess.Date, limit int) ([]SpanReport, err
 	return all(tx, func(scan func(...any) error) (SpanReport, error) {
 		var r SpanReport
 		var day string
-		if err := scan(&r.Site, &r.Line, &day, &r.Author, &r.HousePSI, &r.Band, &r.Readings, &r.Fair); err != nil {
+		if err := scan(&r.Message, &r.Site, &r.Line, &day, &r.Author, &r.HousePSI, &r.Band, &r.Readings, &r.Fair); err != nil {
 			return r, err
 		}
 		return r, r.Day.UnmarshalText([]byte(day))
-	}, `SELECT r.site, s.line, r.day, r.author, r.house_psi, r.band,
+	}, `SELECT r.message, r.site, s.line, r.day, r.author, r.house_psi, r.band,
 			json_array_length(r.readings), (SELECT count(*) FROM json_each(r.readings) e WHERE e.value ->> 7 = 'yes')
 		FROM `+reportsOfDays+` JOIN site s ON s.id = r.site WHERE d.day >= ? AND d.day < ? ORDER BY r.day, r.message LIMIT ?`, from.String(), to.String(), limit)
 }

@@ -31,6 +31,14 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.tankSize(a, site)
 	case intents.AskDue:
 		return t.due()
+	case intents.AskWorst:
+		return t.worst()
+	case intents.AskAlerts:
+		return t.alerts()
+	case intents.AskLog:
+		return t.log()
+	case intents.AskCharge:
+		return t.tankCharge(a, site)
 	case intents.AskSummary:
 		s, err := t.summary(t.tx, t.lang, t.day.AddDays(-6), t.day.AddDays(1), t.day)
 		if err != nil {
@@ -116,7 +124,7 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		return t.say(b)
 	}
 	said, _ := standsNow(h.lastVisit(), judged, w)
-	b := Body{Lead: fmt.Sprintf(w.History, line, len(h.Visits)), Heard: installedLine(h, w), Facts: series(h.Visits, atMostVisits, w), Next: texts(said, assess.Watch)}
+	b := Body{Lead: fmt.Sprintf(w.History, line, standText(h, w), t.whoWas(h, len(h.Visits)-1), len(h.Visits)), Heard: installedLine(h, w), Facts: t.visits(h), Next: texts(said, assess.Watch)}
 	revised, err := t.revisions(site)
 	if err != nil {
 		return err
@@ -188,6 +196,27 @@ func (t *turn) draw(b *Body, what drawsWhat, site int64) {
 	if t.opt.Painter != nil || what == drawsPlot {
 		b.Draw = &Drawing{What: what, Site: site, Day: t.day, Lang: t.lang}
 	}
+}
+
+// visits lists a house's newest visits with who was there, a line each.
+func (t *turn) visits(h House) []string {
+	w := t.words()
+	var out []string
+	for i := len(h.Visits) - 1; i >= 0 && len(out) < atMostVisits; i-- {
+		if s := visitText(h.Visits[i], w); s != "" {
+			out = append(out, fmt.Sprintf("%s  %s: %s", h.Visits[i].Date, t.whoWas(h, i), s))
+		}
+	}
+	return out
+}
+
+// whoWas are those who reported on a house's i-th visit.
+func (t *turn) whoWas(h House, i int) string {
+	var names []string
+	for _, id := range h.By[i] {
+		names = append(names, t.who(id))
+	}
+	return strings.Join(names, ", ")
 }
 
 // series lists the newest visits, a line each.

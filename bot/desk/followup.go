@@ -103,15 +103,79 @@ func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment
 
 // due answers which follow-ups are due.
 func (t *turn) due() error {
-	list, err := t.tx.DueFollowUps(t.day.AddDays(dueWithin), 20)
+	w, said := t.words(), plainWords(t.m.Text)
+	who, err := t.whoSaid(said)
 	if err != nil {
 		return err
 	}
-	w := t.words()
-	if len(list) == 0 {
-		return t.say(Body{Lead: fmt.Sprintf(w.NothingDue, dueWithin)})
+	days := t.daysAhead(said)
+	list, err := t.dueOf(who, t.day.AddDays(days))
+	if err != nil {
+		return err
 	}
-	return t.say(Body{Lead: fmt.Sprintf(w.Due, len(list), dueWithin), Facts: t.followUpLines(list)})
+	b := Body{Lead: dueLead(len(list), days, w)}
+	if len(list) == 0 {
+		later, err := t.dueOf(who, t.day.AddDays(farthest))
+		if err != nil {
+			return err
+		}
+		list = later[:min(len(later), 1)]
+		for _, f := range list {
+			b.Next = append(b.Next, w.NextDue+t.ownedLine(f, who))
+		}
+	} else {
+		for _, f := range list {
+			b.Facts = append(b.Facts, t.ownedLine(f, who))
+		}
+		b.Facts = shortened(b.Facts, w)
+	}
+	if who != "" {
+		b.Lead = t.who(who) + ": " + b.Lead
+	}
+	if slices.ContainsFunc(said, func(w string) bool { return w == "open" || strings.HasPrefix(w, "abiert") }) {
+		alerts, err := t.openAlertLines()
+		if err != nil {
+			return err
+		}
+		if len(alerts) > 0 {
+			b.Lead = fmt.Sprintf(w.OpenAlerts, len(alerts)) + " " + b.Lead
+			b.Facts = append(shortened(alerts, w), b.Facts...)
+		}
+	}
+	return t.say(b)
+}
+
+// dueLead says how many follow-ups are due in so many days.
+func dueLead(n, days int, w *words) string {
+	switch {
+	case n == 0 && days == 0:
+		return w.NoneDueToday
+	case n == 0:
+		return fmt.Sprintf(w.NothingDue, days)
+	case days == 0:
+		return fmt.Sprintf(w.DueByToday, n)
+	}
+	return fmt.Sprintf(w.Due, n, days)
+}
+
+// mostDue is how many follow-ups are looked at to answer what is due.
+const mostDue = 500
+
+// dueOf returns the follow-ups due by a day, of one person when who names one.
+func (t *turn) dueOf(who string, by assess.Date) ([]store.FollowUp, error) {
+	if who == "" {
+		return t.tx.DueFollowUps(by, mostDue)
+	}
+	list, err := t.tx.FollowUpsOf(who, mostDue)
+	return slices.DeleteFunc(list, func(f store.FollowUp) bool { return by.Before(f.Due) }), err
+}
+
+// ownedLine is a follow-up in one line, with whose it is unless all are who's.
+func (t *turn) ownedLine(f store.FollowUp, who string) string {
+	if who != "" {
+		return followUpLine(f, t.words())
+	}
+	return fmt.Sprintf("%s  %s: %s (%s). %s", f.Due, f.Line, t.words().Action[f.Action], t.who(f.Owner), f.Why)
 }
 
 func (t *turn) followUpLines(list []store.FollowUp) []string {

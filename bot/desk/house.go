@@ -20,6 +20,7 @@ type House struct {
 	Lang       assess.Lang // of the texts in it
 	Band       [2]float64  // psi, static, both limits included
 	Visits     []assess.Visit
+	By         [][]string          // who reported on each visit
 	Readings   []store.SiteReading // every reading with what may be believed of it, oldest first
 	Assessment assess.Assessment
 	Figures    []assess.Figure  // worked out to explain it
@@ -115,9 +116,15 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		lang = d.opt.Lang
 	}
 	h := House{ID: site.ID, Site: site.Site, Today: today, Lang: lang, Band: d.band()}
-	in, _, err := d.input(tx, site, today, lang, nil)
+	in, reports, err := d.input(tx, site, today, lang, nil)
 	if err != nil {
 		return h, err
+	}
+	h.By = make([][]string, len(in.Visits))
+	for _, r := range reports {
+		if by := &h.By[r.visit]; !slices.Contains(*by, r.Author) {
+			*by = append(*by, r.Author)
+		}
 	}
 	h.Visits, h.Assessment = in.Visits, assess.Assess(in)
 	h.Figures = assess.Figures(in, h.Assessment)

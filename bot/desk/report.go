@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -33,6 +34,9 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 	if err := t.file(m, about); err != nil {
 		return err
 	}
+	if w := t.which; w != nil && m.ID == t.m.ID && t.asksStreet(f, *w) {
+		return t.street(w.span, w.sites)
+	}
 	if w := t.which; w != nil && f.Site == "" && m.ID == t.m.ID {
 		return t.askAmong(m, *w)
 	}
@@ -59,6 +63,22 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 		}
 	}
 	return nil
+}
+
+// asksStreet tells whether a message asks what is known, and names a street with
+// several houses on record instead of a house.
+func (t *turn) asksStreet(f intents.Frame, w among) bool {
+	if len(w.sites) < 2 || w.span == "" || w.span[0] >= '0' && w.span[0] <= '9' || len(reports(f)) > 0 {
+		return false
+	}
+	_, street, _ := strings.Cut(w.sites[0].Line, " ")
+	if slices.ContainsFunc(w.sites, func(s store.SiteRecord) bool { return !strings.HasSuffix(s.Line, " "+street) }) {
+		return false // Elm St and Elm Ct
+	}
+	c := contextOf(t.day)
+	c.Sites = []string{w.sites[0].Line} // what it asks of one of them, it asks of the street
+	asks := t.parser.Parse(t.m.Text, c).Asks()
+	return len(asks) == 1 && asks[0].About == intents.AskHistory
 }
 
 // reports returns the statements of a frame that say something about a house.

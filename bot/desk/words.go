@@ -66,7 +66,7 @@ type words struct {
 	HelpLead       string
 	Help           []string
 	NothingToCheck string // house
-	History        string // house, visits
+	History        string // house, how it stands, who was there last, visits
 	RightedBy      string // day, who, what
 	TakenBackBy    string // day, who, what
 	OpenFollowUp   string // action, day
@@ -85,8 +85,25 @@ type words struct {
 	NotKnown       string
 	YearsOld       string // years
 
+	// Of all houses
+	NoneWorst     string
+	NoAlerts      string
+	OpenAlerts    string // count
+	NoReports     string // who and days
+	ReportsOf     string // who and days, count
+	StreetLead    string // street, houses
+	NotReadSince  string
+	ChargeTo      string // psi
+	ChargeNeeds   string
+	ChargeRule    string
+	ChargeHow     string
+	ChargeTooHigh string // psi, most
+
 	// Follow-ups
 	NothingDue   string // days
+	NoneDueToday string
+	DueByToday   string // count
+	NextDue      string
 	Due          string // count, days
 	DueToday     string // person, count
 	Overdue      string // days

@@ -1,0 +1,140 @@
+package intents
+
+import "strings"
+
+// askOfAll asks for a list of all houses: the worst ones, open alerts, who reported what.
+func (m *message) askOfAll(p askPhrase, about About) {
+	switch {
+	case m.site != nil || m.reporting() || m.hasAsk(AskHelp):
+		return // "12 Elm is the worst house on the block"
+	case !p.request && !m.shortSentence(p.s, 4):
+		return
+	}
+	m.noteAsk(p, about)
+}
+
+// passesOn tells whether a sentence has somebody told something that is no matter of the
+// record: "tell the 2 o'clock we're running late", "let her know", "avísale a Ben".
+func (m *message) passesOn(s int) bool {
+	i := m.firstOf(s)
+	if i+1 >= m.sents[s].to {
+		return false
+	}
+	if m.anyIn(s, func(k int) bool { return m.is(k, cHint, "passedon") }, setOf(cHint)) {
+		return true // "did Carl get back to you"
+	}
+	switch next := &m.items[i+1]; {
+	case next.site || next.mark || notPassedOn[next.text]:
+		return false
+	case passesWord[m.text(i)]:
+		return true
+	}
+	return m.text(i) == "let" && m.right(i+1, 4, true, func(k int) bool { return m.text(k) == "know" }) >= 0
+}
+
+// firstOf is the first item of a sentence that says something.
+func (m *message) firstOf(s int) int {
+	i := m.sents[s].from
+	for i < m.sents[s].to && (m.items[i].mark || filler(m.text(i))) {
+		i++
+	}
+	return i
+}
+
+var (
+	passesWord  = phrases("tell | call | text | ping | warn | dile | diles | avisale | avisales | avisa")
+	notPassedOn = phrases("me | us | you | nos | it | about")
+)
+
+// asksCharge tells whether a sentence asks what air a tank is to have: "what do I charge the
+// tank to", "a cuánto inflo el tanque". What one was charged to is a matter of the record.
+func (m *message) asksCharge(s int) bool {
+	if !m.tankTalk(s) {
+		return false
+	}
+	first := m.firstOf(s)
+	if !asksOfAir[m.text(first)] && !m.sents[s].question || m.says(first+1, "i", "we", "i had", "we had") {
+		return false // "what I charged is the tank"
+	}
+	charge, ought := false, false
+	for i := first; i < m.sents[s].to; i++ {
+		charge = charge || chargesAir[m.text(i)]
+		ought = ought || oughtTo[m.text(i)]
+	}
+	return charge && ought
+}
+
+var (
+	asksOfAir  = phrases("what | whats | how much | how | which | cuanto | a cuanto | con cuanto | de cuanto | que | cuanta | a que")
+	chargesAir = phrases(`charge | charged | precharge | precharged | pre-charge | air | aired | pump | pumped | inflate | inflated | pump up | pumped up | air up
+		| carga | cargo | cargar | cargado | aire | inflo | inflar | infla | inflado | precarga`)
+	oughtTo = phrases(`should | do i | do we | does | do | supposed | need | needs | must | ought | should i | should we
+		| debe | deberia | lleva | va | tiene que | hay que | tengo que | pongo | le pongo | cargo | inflo | ponerle | echarle | le echo | necesita | se carga | se infla`)
+)
+
+// asksLog tells whether a sentence asks what one of the crew, or all of it, reported on a day:
+// "what did Ben read today", "where has Ana been this week", "¿qué midió Luis ayer?".
+func (m *message) asksLog(s int) bool {
+	se := &m.sents[s]
+	if m.site != nil || m.reporting() || se.to-se.from > 9 {
+		return false
+	}
+	opened, who, deed, day := false, "", "", false
+	for i := m.firstOf(s); i < se.to; i++ {
+		if it := &m.items[i]; it.mark || it.num != nil {
+			continue
+		}
+		day = day || opened && m.timeWordAt(i)
+		for w := range strings.FieldsSeq(m.text(i)) {
+			switch {
+			case !opened && (w == "show" || w == "tell" || w == "me"):
+			case !opened:
+				if opened = asksDeed[w]; !opened {
+					return false
+				}
+			case logDay[w]:
+				day = true
+			case logDeed[w]:
+				deed = w
+			case logFiller[w] || m.timeWordAt(i):
+			case everyone[w] || who == "" && m.maybeName(i):
+				who = w
+			default:
+				return false
+			}
+		}
+	}
+	if everyone[who] && oneOf(deed, "get", "got", "do", "done", "did", "go", "went") {
+		return false // "what did we get done this week" is a matter of the summary
+	}
+	return who != "" && deed != "" && day
+}
+
+// maybeName tells whether item i is a word that the lexicon does not know.
+func (m *message) maybeName(i int) bool {
+	return m.items[i].n == 1 && m.items[i].tags == nil && m.wordCues(m.items[i].tok) == 0
+}
+
+var (
+	asksDeed = phrases("what | whatd | where | wheres | who | has | did | anything | que | donde")
+	logDeed  = phrases(`read | get | got | find | found | measure | measured | report | reported | see | saw | send | sent | do | done | go | went | been | was | visit
+		| visited | from | log | logged | midio | leyo | hizo | reporto | encontro | mando | fue | anduvo`)
+	logDay    = phrases("today | yesterday | week | far | hoy | ayer | semana | morning | afternoon")
+	logFiller = phrases("did | has | have | all | so | on | the | anything | this | in | of | for | la | en | s | last | is | esta | pasada")
+	everyone  = phrases("everybody | everyone | crew | todos | each | we | us")
+)
+
+// asksOldCharge tells whether a sentence asks what a tank was charged to: "what was the tank
+// charged to".
+func (m *message) asksOldCharge(s int) bool {
+	se := &m.sents[s]
+	if !m.tankTalk(s) || m.anyReadingLike() || se.to-se.from > 10 {
+		return false
+	}
+	first := m.firstOf(s)
+	open, verb, _ := strings.Cut(m.text(first), " ")
+	if !asksOfAir[open] || m.says(first+1, "i", "we") || verb == "" && m.right(first, 3, true, func(k int) bool { return m.says(k, "is", "was", "did", "esta", "estaba") }) < 0 {
+		return false
+	}
+	return m.right(first, se.to-first, true, func(k int) bool { return chargesAir[m.text(k)] }) >= 0
+}
