@@ -101,15 +101,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		}
 	}
 	a.house = k
-	typ := title(toks[i].raw)
-	if toks[i].text == "av" || toks[i].text == "ave" {
-		typ = title(toks[i].raw)
-		if i+1 < name {
-			typ += "."
-			typ = strings.TrimSuffix(typ, ".")
-		}
-	}
-	a.line = typ + " " + p.nameOf(toks, name, nameEnd) + sep + toks[k].num.digits
+	a.line = title(toks[i].raw) + " " + p.nameOf(toks, name, nameEnd) + sep + toks[k].num.digits
 	a.to = k + 1
 	if dash := a.to; dash+1 < len(toks) && toks[dash].text == "-" && toks[dash].glued && toks[dash+1].glued && toks[dash+1].kind == word && len(toks[dash+1].raw) == 1 {
 		a.line += "-" // "Calle Fresnos #415-B"

@@ -352,7 +352,7 @@ func (m *message) ageUnknown(i int) bool {
 		if m.left(i, 6, true, func(k int) bool {
 			switch m.text(k) {
 			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin", "no trae", "no tiene":
-				return m.text(k) != "no" || t != "ano" || true
+				return true
 			}
 			return false
 		}) >= 0 {

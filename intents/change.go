@@ -18,9 +18,9 @@ func (m *message) towards(k int) bool {
 	return false
 }
 
-// turned tells whether the two numbers at i and j are a change that a deed made, so
+// turned tells whether the number at i and the next are a change that a deed made, so
 // that they are no range: "charged the tank 40 to 60", "brought the prv up 45 to 55".
-func (m *message) turned(i, j int) bool {
+func (m *message) turned(i int) bool {
 	v := m.verbLeft(i, 7, "set", "charged")
 	if v == nil || v.object != "prv" && v.object != "expansion_tank" || m.pointBetween(v.at, i) || m.numsBetween(v.at, i) > 0 {
 		return false

@@ -142,8 +142,6 @@ func (m *message) correcting(s, i int, begins bool) bool {
 			return false // "I put a new fill valve in"
 		}
 		return (last || quoted || m.reportTalk(s)) && (numAfter || m.anyIn(s, func(k int) bool { return m.is(k, cHint, "wrong") }, setOf(cHint)))
-	case "le puse":
-		return false
 	}
 	return false
 }

@@ -18,10 +18,6 @@ func (m *message) corrections() {
 			m.correctFact(i)
 			continue
 		}
-		if m.items[i].role == roleTo {
-			m.correctSetting(i)
-			continue
-		}
 		if m.items[i].role != roleReading {
 			continue
 		}
@@ -151,24 +147,6 @@ func (m *message) reported(k int) bool {
 	return strings.HasPrefix(m.text(k), "my ") || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
 }
 
-// correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
-// wait, tag says 2012". The right number takes over whatever it was said of.
-// correctSetting puts right what something was set to: "set the regulator to 58, no wait 55,
-// and the tub says 56 now".
-func (m *message) correctSetting(i int) {
-	for k := i + 1; k < len(m.items) && k <= i+5; k++ {
-		b := &m.items[k]
-		if b.num == nil {
-			continue
-		}
-		if t := m.text(k + 1); b.role == roleReading && b.unit == "" && !m.points(k) && t != "at" && t != "on" && t != "in" && m.settingLike(k) && m.takesBack(i+1, k) {
-			b.role, b.owner = roleTo, m.items[i].owner
-			m.setRole(i, roleIgnored, "corrected")
-		}
-		return
-	}
-}
-
 // correctSpan puts right a time to come that is taken back: "recheck in 2 weeks, no make it
 // 3", "in a week, sorry 10 days".
 func (m *message) correctSpan(i int) {
@@ -186,6 +164,8 @@ func (m *message) correctSpan(i int) {
 	}
 }
 
+// correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
+// wait, tag says 2012". The right number takes over whatever it was said of.
 func (m *message) correctFact(i int) {
 	if p := m.prevNum(i); p >= 0 && m.items[p].role == m.items[i].role && i-p <= 4 && (m.text(i-1) == "not" || m.text(i-2) == "not" && m.text(i-1) == "a") {
 		m.setRole(i, roleIgnored, "denied") // "a 40, not a 50"

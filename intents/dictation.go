@@ -2,7 +2,6 @@ package intents
 
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
 func (m *message) punctuate(toks []token) []token {
-	toks = arrows(toks)
 	headMarks(toks)
 	real, said, first := 0, 0, len(toks) // first may change, all before stay
 	for i := range toks {
@@ -194,44 +193,6 @@ func joinBefore(toks []token) []token {
 		toks = append(toks[:i], toks[i+1:]...)
 	}
 	return toks
-}
-
-// arrows reads "->", "-->" and "=>" as the word "to": "82 -> 60".
-func arrows(toks []token) []token {
-	if !holdsMark(toks, ">") && !holdsMark(toks, "→") {
-		return toks
-	}
-	out := toks[:0]
-	for i := 0; i < len(toks); i++ {
-		n := i
-		for n < len(toks) && toks[n].kind == mark && (toks[n].text == "-" || toks[n].text == "=") && (n == i || toks[n].glued) {
-			n++
-		}
-		if n > i && n < len(toks) && toks[n].kind == mark && toks[n].text == ">" && toks[n].glued {
-			t := toks[n]
-			t.becomes(word, "to")
-			t.raw, t.glued = "to", false
-			t.span.from = toks[i].span.from
-			out = append(out, t)
-			i = n
-			continue
-		}
-		if toks[i].kind == mark && toks[i].text == "→" {
-			toks[i].becomes(word, "to")
-		}
-		out = append(out, toks[i])
-	}
-	return out
-}
-
-// holdsMark tells whether a mark is among tokens.
-func holdsMark(toks []token, s string) bool {
-	for i := range toks {
-		if t := &toks[i]; t.kind == mark && t.text == s {
-			return true
-		}
-	}
-	return false
 }
 
 // letterBelow returns the letter below a digit on the keys of a telephone or a computer.

@@ -262,8 +262,10 @@ func (m *message) gasTalk(i int) bool {
 		return true
 	}
 	switch m.text(i - 1) {
-	case "got", "smell", "for", "more", "some", "get", "buy", "the":
-		return m.text(i-1) != "the" || m.text(i+1) == ""
+	case "got", "smell", "for", "more", "some", "get", "buy":
+		return true
+	case "the":
+		return m.text(i+1) == ""
 	}
 	return false
 }

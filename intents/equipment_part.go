@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
 
 // Parts put in, taken out and still to come.
 
@@ -12,7 +16,7 @@ func (m *message) takenOut(i int) bool {
 			return true
 		}
 		if m.text(k) == "old" {
-			return m.hasDeed(m.items[i].sent, i)
+			return m.replaces()
 		}
 		if m.items[k].mark || m.is(k, cItem, "") {
 			break
@@ -21,14 +25,9 @@ func (m *message) takenOut(i int) bool {
 	return false
 }
 
-// hasDeed tells whether the message replaces the item.
-func (m *message) hasDeed(s, i int) bool {
-	for _, v := range m.verbs {
-		if v.done && v.what == "replaced" {
-			return true
-		}
-	}
-	return false
+// replaces tells whether the message tells that something was replaced.
+func (m *message) replaces() bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done && v.what == "replaced" })
 }
 
 // workOn tells whether the item at i is the object of a deed.

@@ -181,11 +181,9 @@ func (m *message) flowBetween(a, b int) bool {
 
 // actionForm tells whether the flow is told as a deed, which leads on to what follows.
 func (m *message) actionForm(i int) bool {
-	t := m.text(i)
-	for _, p := range []string{"opened", "closed everything", "shut everything", "running the", "abri", "cerre", "cerramos", "shut it all", "run water", "closed it all"} {
-		if len(t) >= len(p) && t[:len(p)] == p {
-			return true
-		}
+	if beginsWith(m.text(i), "opened", "closed everything", "shut everything", "running the", "abri", "cerre", "cerramos",
+		"shut it all", "run water", "closed it all") {
+		return true
 	}
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < i; k++ {
@@ -194,10 +192,7 @@ func (m *message) actionForm(i int) bool {
 			return true
 		}
 	}
-	if s.to-1 > i && m.text(s.to-1) == ":" {
-		return true
-	}
-	return false
+	return s.to-1 > i && m.text(s.to-1) == ":"
 }
 
 // closing tells whether the flow stands in a closing remark: "nothing open".

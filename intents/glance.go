@@ -7,7 +7,7 @@ type glance uint16
 
 const (
 	seesGlued    glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
-	seesArrow                       // ">", "->", "→"
+	seesArrow                       // ">", "->"
 	seesDictated                    // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
 	seesOh                          // "oh"
 	seesTens                        // "sixty", or the letter o
@@ -37,7 +37,7 @@ var glanceWords = map[glance][]string{
 func glanceMark(toks []token, i int) glance {
 	t, last := &toks[i], i+1 == len(toks)
 	switch t.text {
-	case ">", "->", "→":
+	case ">", "->":
 		return seesArrow
 	case "...":
 		return seesCount

@@ -100,16 +100,13 @@ func (m *message) heaterTurned(all []mention) bool {
 	if a.state == assess.Idle {
 		other = assess.Firing
 	}
-	turn := a.at
-	if r := &m.readings[0]; m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.text(k) == "till" || m.text(k) == "until" }) >= 0 {
-		turn = a.at // "70 before the burner lit, 91 after"
-	} else if r.at < a.at && m.readings[len(m.readings)-1].at > a.at {
-		turn = a.at
-	} else if m.readings[1].at < a.at && m.left(a.at, 2, false, func(k int) bool {
-		return m.text(k) == "when" || m.text(k) == "once" || m.text(k) == "after" || m.text(k) == "cuando" || m.text(k) == "as"
-	}) >= 0 {
-		turn = m.readings[len(m.readings)-1].at // "70, climbed to 91 when it fired"
-	} else {
+	turn, last := a.at, m.readings[len(m.readings)-1].at
+	switch {
+	case m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.says(k, "till", "until") }) >= 0:
+	case m.readings[0].at < a.at && last > a.at:
+	case m.readings[1].at < a.at && m.left(a.at, 2, false, func(k int) bool { return m.says(k, "when", "once", "after", "cuando", "as") }) >= 0:
+		turn = last // "70, climbed to 91 when it fired"
+	default:
 		return false
 	}
 	for k := range m.readings {

@@ -304,7 +304,7 @@ func (m *message) coldSpell(i int) bool {
 	if !m.has(cState, "firing") {
 		return false
 	}
-	return m.isNum(i-1) || m.isNum(i-2) || m.left(i, 3, false, func(k int) bool { return false }) >= 0 || m.right(i, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0
+	return m.isNum(i-1) || m.isNum(i-2) || m.right(i, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0
 }
 
 // factsBefore tells whether a heater, or a fact of one, stands right before item k.

@@ -50,9 +50,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
 	}
 	if x, distance := m.nearestOwner(a, items); x != nil && distance <= m.reach(a, items) {
-		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at, x.at)), true
+		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at)), true
 	}
-	if m.oldFact(a.at, a.at) {
+	if m.oldFact(a.at) {
 		return "", true, false
 	}
 	item, old = m.unnamedOwner(a, items)

@@ -94,8 +94,8 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 	return false
 }
 
-// oldFact tells whether a fact is of the part taken out: "old one was a 2004".
-func (m *message) oldFact(at, item int) bool {
+// oldFact tells whether the fact at an item is of the part taken out: "old one was a 2004".
+func (m *message) oldFact(at int) bool {
 	s := &m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
 		switch m.text(k) {
@@ -108,7 +108,7 @@ func (m *message) oldFact(at, item int) bool {
 					return false
 				}
 			}
-			return m.hasDeed(m.items[at].sent, at)
+			return m.replaces()
 		case "in place of", "instead of", "where":
 			return false
 		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":

@@ -57,7 +57,7 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last, i) && !(n > 1 && evs[n-2].num && m.saidToBe(i)) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last) && !(n > 1 && evs[n-2].num && m.saidToBe(i)) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -150,8 +150,8 @@ func (m *message) saidToBe(i int) bool {
 }
 
 // slashParts tells whether a slash between blanks ends a clause that names the point before it
-// among other things, so that it is in no list with the one at i: "1 inch meter / garden tap 58".
-func (m *message) slashParts(last *event, i int) bool {
+// among other things, so that it is in no list with the next one: "1 inch meter / garden tap 58".
+func (m *message) slashParts(last *event) bool {
 	if !m.isMark(last.end+1, "/") || m.toks[m.items[last.end+1].tok].glued {
 		return false
 	}

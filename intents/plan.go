@@ -268,7 +268,7 @@ func (m *message) momentIn(s int) bool {
 
 func (m *message) momentSeg(i int) bool {
 	for _, w := range m.moments {
-		if m.items[w.at].sent == m.items[i].sent && abs(m.items[w.at].seg-m.items[i].seg) <= 0 && abs(w.at-i) <= 9 && !m.past(w) {
+		if m.items[w.at].sent == m.items[i].sent && m.items[w.at].seg == m.items[i].seg && abs(w.at-i) <= 9 && !m.past(w) {
 			return true
 		}
 	}

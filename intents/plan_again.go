@@ -23,9 +23,7 @@ func (m *message) looksAgain(i int) bool {
 	if !m.is(i, cHint, "again") {
 		return false
 	}
-	return m.left(i, 9, true, func(k int) bool {
-		return m.is(k, cHint, "looks") && abs(m.items[k].seg-m.items[i].seg) <= 0
-	}) >= 0
+	return m.left(i, 9, true, func(k int) bool { return m.is(k, cHint, "looks") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // meantAction names what "doing it" at item i speaks of: the last thing to do that was

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -119,16 +120,11 @@ func (m *message) looksAhead(i, s int) bool {
 		}
 	}
 	looks := func(k int) bool { return m.is(k, cHint, "measures") && m.items[k].seg == seg }
-	near := func(k int) bool {
-		for _, w := range m.moments {
-			if w.at >= m.sents[s].from && w.at < m.sents[s].to && !m.past(w) && m.items[w.at].seg == seg {
-				return true
-			}
-		}
-		return false
-	}
+	dated := slices.ContainsFunc(m.moments, func(w moment) bool {
+		return m.items[w.at].sent == s && m.items[w.at].seg == seg && !m.past(w)
+	})
 	verb := m.is(i, cHint, "measures") && (m.text(i-1) == "to" || m.text(i-1) == "and") && m.is(i+1, cHint, "goes") // "to gauge it"
-	return near(i) && (verb || m.left(i, 4, true, looks) >= 0 || m.right(i, 2, true, looks) >= 0)
+	return dated && (verb || m.left(i, 4, true, looks) >= 0 || m.right(i, 2, true, looks) >= 0)
 }
 
 // seesAgain tells whether the words at i promise no more than to be back in some months,

@@ -124,7 +124,7 @@ func (m *message) ranges() {
 		if join > 0 && m.text(i+1) != "or" && m.text(i+1) != "o" && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == a.seg }) >= 0 {
 			continue // "went 58 to 63"
 		}
-		if join == 0 || (m.text(i+1) == "to" || m.text(i+1) == "-" || m.text(i+1) == "a") && m.turned(i, join) {
+		if join == 0 || (m.text(i+1) == "to" || m.text(i+1) == "-" || m.text(i+1) == "a") && m.turned(i) {
 			continue
 		}
 		b := &m.items[join]

@@ -38,7 +38,7 @@ func (m *message) takenBefore(i int, want string) string {
 	for k := i - 1; k >= 0 && k >= i-18 && m.items[k].sent >= first; k-- {
 		switch {
 		case m.is(k, cHint, "takesout") && (!m.is(k, cHint, "takesoff") || m.off(k)) && !m.is(k-1, cNeg, ""):
-			if o, _ := m.partTaken(k); o != "" && (want == "" || o == want) {
+			if o := m.partTaken(k); o != "" && (want == "" || o == want) {
 				return o
 			}
 		case m.text(k) == "off" || m.text(k) == "out":
@@ -86,11 +86,11 @@ func (m *message) off(i int) bool {
 
 // partTaken returns the part that the word at i takes out: "pulled a rotted out 30 gal",
 // "the tank is off the wall", "tore out her old electric".
-func (m *message) partTaken(i int) (string, int) {
+func (m *message) partTaken(i int) string {
 	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to && k <= i+7 && !m.items[k].mark; k++ {
 		if o := m.partAt(k); o != "" {
-			return o, k
+			return o
 		}
 		if m.is(k, cHint, "puts") || m.is(k, cDid, "") || m.is(k, cHint, "wentin") {
 			break
@@ -98,10 +98,10 @@ func (m *message) partTaken(i int) (string, int) {
 	}
 	for k := i - 1; k >= s.from && k >= i-5 && !m.items[k].mark; k-- {
 		if o := m.partAt(k); o != "" {
-			return o, k
+			return o
 		}
 	}
-	return "", -1
+	return ""
 }
 
 // partAt returns the part that item k names, by its name or by its size or fuel alone:
@@ -207,7 +207,7 @@ func (m *message) changeout(i int) int {
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-10; k-- {
 		if m.is(k, cHint, "takesout") {
-			if o, _ := m.partTaken(k); o == "heater" || o == "" {
+			if o := m.partTaken(k); o == "heater" || o == "" {
 				return size
 			}
 		}

@@ -203,11 +203,8 @@ func (m *message) servicedItem(at int, items []mentionOf) string {
 
 func (m *message) seasonYear(month int) int {
 	y := m.ctx.Today.Year
-	if int(m.ctx.Today.Month) <= month+2 {
-		// the season of this year is not over: the one before is meant
-		if int(m.ctx.Today.Month) < month+2 {
-			y--
-		}
+	if int(m.ctx.Today.Month) < month+2 {
+		y-- // the season of this year is not over: the one before is meant
 	}
 	return y
 }

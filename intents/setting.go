@@ -26,9 +26,6 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			m.items[i].owner = m.items[x].owner
 			return roleTo, "from … to", true
 		}
-		if m.items[x].role == roleReading && m.items[x].why == "from, of work" {
-			return roleReading, "to, of work", true
-		}
 	}
 	// "set the PRV to 60, was 95"
 	if m.wasBefore(i) {

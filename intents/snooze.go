@@ -23,10 +23,6 @@ func (m *message) momentIn2(s int) bool {
 	return false
 }
 
-func (m *message) snoozeVerb(s, first int) bool {
-	return first < len(m.items) && m.is(first, cAsk, "snooze")
-}
-
 // snoozeDays reads how long a follow-up is put off.
 func (m *message) snoozeDays(s int) {
 	var a *Ask

@@ -109,16 +109,10 @@ func tokenize(c clean, d *scratch) []token {
 		switch b := z.s[i]; {
 		case b == ' ':
 			i++
-		case isLetter(b):
+		case isLetter(b), b >= utf8.RuneSelf:
 			i = z.word(i)
 		case isDigit(b):
 			i = z.number(i)
-		case b >= utf8.RuneSelf:
-			if strings.HasPrefix(z.s[i:], "→") {
-				i = z.mark(i, len("→"), "->")
-			} else {
-				i = z.word(i)
-			}
 		default:
 			i = z.sign(i)
 		}

@@ -123,7 +123,7 @@ func (m *message) leadsTo(a, b int) bool {
 	}
 	for k := a + 1; k < b; k++ {
 		switch m.text(k) {
-		case "to", "-", ">", "=", "->", "=>", "→", "a", "down", "down to":
+		case "to", "-", ">", "=", "->", "a", "down", "down to":
 		default:
 			return false
 		}

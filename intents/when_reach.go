@@ -20,7 +20,7 @@ func (m *message) whens() {
 		if !m.begins(i, keyTime) {
 			continue
 		}
-		if w := m.timeWord(i, worked); w != "" && m.whenApplies(i, w) {
+		if w := m.timeWord(i, worked); w != "" && m.whenApplies(i) {
 			all = append(all, toldWhen{i, w})
 		}
 	}
@@ -253,7 +253,7 @@ func (m *message) closesList(at, lo, hi int) bool {
 
 // whenApplies tells whether a time word at i speaks of readings at all: "now" of
 // "no hammer now", "was" of "pilot was out" do not.
-func (m *message) whenApplies(i int, w assess.When) bool {
+func (m *message) whenApplies(i int) bool {
 	t := m.text(i)
 	lo, hi := m.readingsOf(m.items[i].sent)
 	if !m.weakTime(i) {
