@@ -20,9 +20,7 @@ func (m *message) named(s int, items []mentionOf) {
 		}
 		if m.itemAbsent(it.at) || m.askedAbsent(it.at) {
 			if m.lackCounts(it) {
-				f := m.equipment.get(it.item, it.at)
-				no := false
-				f.Present, f.said = &no, true
+				m.equipment.get(it.item, it.at).lack()
 			}
 			continue
 		}
@@ -86,8 +84,7 @@ func (m *message) lackedLater(items []mentionOf) {
 			near := m.items[x.at].sent >= m.items[i].sent-1 && i-x.at <= 24
 			if near && !m.installs(x.item) && !m.workDoneOn(x.at) && !m.aboutThing(x.at-4, i) {
 				if f := m.equipment.get(x.item, x.at); !f.said {
-					no := false
-					f.Present, f.said = &no, true
+					f.lack()
 				}
 			}
 			break

@@ -68,7 +68,7 @@ func (m *message) toldLater(k int) string {
 	s := m.readings[k].sent
 	if k+1 < len(m.readings) {
 		n := &m.readings[k+1]
-		if n.sent <= s+2 && m.saysOf(s, cPeak) && m.saysOf(n.sent, cNow) {
+		if n.sent <= s+2 && m.sentenceIs(s, cPeak, "") && m.sentenceIs(n.sent, cNow, "") {
 			if len(n.points) == 1 {
 				return n.points[0]
 			}
@@ -92,16 +92,6 @@ func (m *message) toldLater(k int) string {
 		}
 	}
 	return ""
-}
-
-// saysOf tells whether sentence s holds a word of a class.
-func (m *message) saysOf(s int, c class) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, c, "") {
-			return true
-		}
-	}
-	return false
 }
 
 // headPoint finds a point in the nearest sentences before s that hold no
@@ -140,7 +130,7 @@ func (m *message) headPoint(s int) string {
 		if len(pts) >= 1 && m.gaugeTalk(j) {
 			return m.pointOfGauge(j, pts)
 		}
-		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") && (m.sents[j].to-m.sents[j].from <= 4 || m.saysOf(j, cRetract) || m.text(m.sents[s].from) == "there" || j == s-1 && m.onlyNumber(s)) {
+		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") && (m.sents[j].to-m.sents[j].from <= 4 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" || j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}
 	}
@@ -150,7 +140,7 @@ func (m *message) headPoint(s int) string {
 // tellsTrouble tells whether sentence j tells of a trouble and of no pressure, so that its test
 // point is that of the trouble: "The kitchen faucet shrieks."
 func (m *message) tellsTrouble(j int) bool {
-	return m.saysOf(j, cSym) || m.saysOf(j, cCond)
+	return m.sentenceIs(j, cSym, "") || m.sentenceIs(j, cCond, "")
 }
 
 // pointOfGauge returns which of the points of sentence j the gauge is on: the first that is told
@@ -170,7 +160,7 @@ func (m *message) pointOfGauge(j int, pts []string) string {
 // point with no number beside it: "gauge is on the back", "points: front and back", "Back.".
 func (m *message) weakPointCounts(j, i int) bool {
 	s := &m.sents[j]
-	return m.saysOf(j, cGauged) || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
+	return m.sentenceIs(j, cGauged, "") || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
 }
 
 // onlyNumber tells whether sentence s is a number and no more: "… found the back bib, it
@@ -224,7 +214,7 @@ func (m *message) lonePoint(s int) string {
 			words++
 		}
 	}
-	if words <= 5 || words <= 9 && m.saysOf(s, cGauged) {
+	if words <= 5 || words <= 9 && m.sentenceIs(s, cGauged, "") {
 		return p
 	}
 	return ""

@@ -78,16 +78,6 @@ func (m *message) oldQuotes() {
 	}
 }
 
-// siteIn tells whether the street line is among the items of sentence s that of picks.
-func (m *message) siteIn(s int, of func(k int) bool) bool {
-	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if m.items[k].site && of(k) {
-			return true
-		}
-	}
-	return false
-}
-
 // acts tells whether the items of sentence s that of picks hold a deed, something
 // to do at a time, or a number at a test point.
 func (m *message) acts(s int, of func(k int) bool) bool {
@@ -97,7 +87,7 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 			continue
 		}
 		switch {
-		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.momentIn2(s) || m.is(k, cHint, "wentin") || m.newPart(k) >= 0:
+		case m.is(k, cDid, "") || m.is(k, cDo, "") && m.tellsTime(s) || m.is(k, cHint, "wentin") || m.newPart(k) >= 0:
 			return true
 		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
 			return true
@@ -148,17 +138,6 @@ func (m *message) numberBy(k, step int) bool {
 			return true
 		case !m.is(k, cDeterminer, "") && m.text(k) != "of" && m.text(k) != "head":
 			n++
-		}
-	}
-	return false
-}
-
-// anyIn tells whether an item of sentence s that of picks is of one of the classes.
-func (m *message) anyIn(s int, of func(k int) bool, classes classSet) bool {
-	se := &m.sents[s]
-	for k := se.from; k < se.to; k++ {
-		if of(k) && m.items[k].kinds.meets(classes) {
-			return true
 		}
 	}
 	return false

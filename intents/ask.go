@@ -277,15 +277,6 @@ func (m *message) weekTalk(s int) bool {
 	return false
 }
 
-func (m *message) saysDone(s int) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cAsk, "done") {
-			return true
-		}
-	}
-	return false
-}
-
 // askTakes tells whether a number belongs to a question rather than to a report.
 func (m *message) askTakes(i int) bool {
 	s := &m.sents[m.items[i].sent]
@@ -293,16 +284,4 @@ func (m *message) askTakes(i int) bool {
 		return m.left(i, i-s.askAt, true, func(k int) bool { return m.text(k) == ":" }) < 0
 	}
 	return !s.tells
-}
-
-// has2 tells whether sentence s holds one of some words.
-func (m *message) has2(s int, words ...string) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		for _, w := range words {
-			if m.text(i) == w {
-				return true
-			}
-		}
-	}
-	return false
 }

@@ -181,7 +181,7 @@ func (m *message) askByCues(s int) {
 	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
 		return
 	}
-	if !se.question && m.momentIn2(s) && m.wants(s) && m.anyIn(s, func(k int) bool { return m.is(k, cDo, "recheck") }, setOf(cDo)) {
+	if !se.question && m.tellsTime(s) && m.wants(s) && m.anyIn(s, func(k int) bool { return m.is(k, cDo, "recheck") }, setOf(cDo)) {
 		return // "I would like to come back in three months to recheck the pressure at 14 Maple"
 	}
 	from := se.from
@@ -264,7 +264,7 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if first && (!r.first || amid && r.about == AskDone) || set&r.bars != 0 || !meets(set, r.needs) {
 			continue
 		}
-		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.siteIn(s, func(int) bool { return true }) {
+		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.sentenceNamesSite(s) {
 			continue // "Just finished up. prv is stuck, 20 Old Post Rd"
 		}
 		if r.about == AskDone && m.thenRecheck(from, to) {

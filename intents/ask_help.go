@@ -35,16 +35,18 @@ func (m *message) asksHelp(s int) bool {
 	}
 	how, write, thing := false, false, m.sents[s].question
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch t := m.text(i); t {
-		case "how", "como", "que", "what", "how do i", "how to", "how should i", "how do you", "whats the way", "cual":
+		if m.said(i, keyHow) {
 			how = true
+			continue
+		}
+		switch t := m.text(i); t {
 		case "bot", "lectura", "lecturas", "reading", "readings", "you", "te", "mensaje", "message", "reporte":
 			thing = true
 		default:
 			write = write || writes[t]
 		}
 	}
-	return how && write && thing && (m.sents[s].question || m.has2(s, "bot", "know", "show me", "saber"))
+	return how && write && thing && (m.sents[s].question || m.sentenceSays(s, "bot", "know", "show me", "saber"))
 }
 
 // wants tells whether a sentence tells that somebody wants something.

@@ -4,7 +4,7 @@ package intents
 // doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
 func (m *message) asksAfter(s int) bool {
 	se := &m.sents[s]
-	if !m.siteIn(s, func(int) bool { return true }) || !m.shortSentence(s, 6) {
+	if !m.sentenceNamesSite(s) || !m.shortSentence(s, 6) {
 		return false
 	}
 	opened := false

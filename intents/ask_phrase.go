@@ -136,7 +136,7 @@ func (m *message) askDue(p askPhrase, first int) {
 		return
 	case t == "due" && (m.cuesAround(p)&cues(cueErrand, cueForeign, cueOffice) != 0 || m.text(p.at+1) == "to" || m.is(p.at+1, cUnit, "")):
 		return
-	case plainDues[t] && (m.saysDone(p.s) || m.is(first, cAsk, "snooze")):
+	case plainDues[t] && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return
 	case t == "due" && !p.request:
 		return

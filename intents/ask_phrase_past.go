@@ -117,7 +117,7 @@ func (m *message) askSnooze(p askPhrase) {
 		return // "give me the list for friday"
 	case (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && next != "en":
 		return // "ahorita no puedo": chatter
-	case m.is(i, cHint, "notyet") && (!p.begins || !m.momentIn2(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
+	case m.is(i, cHint, "notyet") && (!p.begins || !m.tellsTime(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
 		return
 	case t == "delay" && !p.begins && !m.followUpNoun(p.s):
 		return
@@ -143,13 +143,13 @@ func (m *message) surelyPutsOff(p askPhrase) bool {
 	case t == "dale" || t == "dame":
 		return next == "otra" || next == "otro"
 	default:
-		return putsOffTo[t] && p.begins && m.momentIn2(p.s)
+		return putsOffTo[t] && p.begins && m.tellsTime(p.s)
 	}
 }
 
 // putsOffNamed tells whether a phrase puts off a follow-up that its sentence names.
 func (m *message) putsOffNamed(p askPhrase) bool {
-	if !m.followUpNoun(p.s) || !p.begins && !m.momentIn2(p.s) {
+	if !m.followUpNoun(p.s) || !p.begins && !m.tellsTime(p.s) {
 		return false
 	}
 	return p.begins || m.items[p.at-1].mark || m.site != nil || m.followUpBefore(p.at)

@@ -62,8 +62,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		}
 		if v != nil && !v.planned && !v.negated {
 			v.done, v.state = true, false
-			it.owner = v.at + 1
-			return roleFrom, "… -> …", true
+			return m.ofDeed(v, i, roleFrom, "… -> …")
 		}
 	}
 	// "prv down to 60", "down to 60 with the prv"
@@ -87,8 +86,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		}
 		if m.is(k, cItem, "prv") && m.items[k].sent == it.sent && m.was(k+1, i) {
 			if v := m.deedAfter(i, "set"); v != nil && (v.object == "prv" || v.object == "") && !m.points(i) {
-				it.owner = v.at + 1
-				return roleFrom, "was, before it was set", true
+				return m.ofDeed(v, i, roleFrom, "was, before it was set")
 			}
 		}
 	}
@@ -181,8 +179,7 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	if m.placeOfDeed(v, i) {
-		m.items[i].owner = v.at + 1
-		return roleTo, v.what + " there, at", true
+		return m.ofDeed(v, i, roleTo, v.what+" there, at")
 	}
 	if m.pointBetween(v.at, i) || m.pointInClause(i) {
 		return 0, "", false
@@ -206,38 +203,31 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		k--
 	}
 	if m.isMark(i-1, "(") && i-2 == v.objAt && m.isMark(i+1, ")") && m.settingLike(i) {
-		m.items[i].owner = v.at + 1
-		return roleTo, "in brackets behind it", true // "replaced prv (60)"
+		return m.ofDeed(v, i, roleTo, "in brackets behind it") // "replaced prv (60)"
 	}
 	mayBeAir := m.ofTank(v) || v.object == "prv" && v.what != "set" && m.settingLike(i)
 	if mayBeAir && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.numIs(k, roleSize)) {
-		m.items[i].owner = v.at + 1
-		return roleTo, "the new tank's air", true // "rplcd xp tnk 2g 65#"
+		return m.ofDeed(v, i, roleTo, "the new tank's air") // "rplcd xp tnk 2g 65#"
 	}
 	if t := m.text(i + 1); v.what != "set" && (t == "on" || t == "in") && m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "newone") }) >= 0 {
-		m.items[i].owner = v.at + 1
-		return roleTo, "of the new one", true // "swapped it, 60 on the new one"
+		return m.ofDeed(v, i, roleTo, "of the new one") // "swapped it, 60 on the new one"
 	}
 	switch m.text(i - 1) {
 	case "on":
 		if t := m.text(i - 2); (t == "its" || t == "it is" || t == "it" || t == "sits") && v.object == "prv" {
-			m.items[i].owner = v.at + 1
-			return roleTo, "it is on", true
+			return m.ofDeed(v, i, roleTo, "it is on")
 		}
 	case "left it at", "left at", "left her at", "left it set at", "left it on":
-		m.items[i].owner = v.at + 1
-		return roleTo, "left at", true
+		return m.ofDeed(v, i, roleTo, "left at")
 	case "at", "@":
 		if v.what != "set" && !v.planned && m.closes(i) && m.items[i].value >= 30 && m.items[i].value <= 100 &&
 			(i-2 == v.at || m.is(i-2, cItem, "") || m.numIs(i-2, roleSize) || m.says(i-2, "it", "one", ")", "in", "on")) {
-			m.items[i].owner = v.at + 1
-			return roleTo, v.what + " at", true
+			return m.ofDeed(v, i, roleTo, v.what+" at")
 		}
 	case ",":
 		ofTank := i-2 == v.at || m.is(i-2, cHint, "wholehouse") || m.is(i-2, cPart, "air") || m.isAny(i-2, cItem, "tank", "expansion_tank")
 		if ofTank && v.what == "charged" && m.closes(i) {
-			m.items[i].owner = v.at + 1
-			return roleTo, "charged to", true
+			return m.ofDeed(v, i, roleTo, "charged to")
 		}
 	}
 	return 0, "", false

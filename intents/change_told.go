@@ -176,14 +176,12 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 				if !m.is(part, cItem, "prv") {
 					v.what, v.object, v.objAt = "charged", "expansion_tank", part
 				}
-				it.owner = v.at + 1
-				return roleFrom, foundAt, true
+				return m.ofDeed(v, i, roleFrom, foundAt)
 			}
 		}
 		if v := m.verbLeft(i, 4, "set", "charged"); v != nil && v.done && v.object == "" && m.text(i-1) == "from" {
 			v.object = map[bool]string{true: "prv", false: "expansion_tank"}[m.is(part, cItem, "prv")]
-			it.owner = v.at + 1
-			return roleFrom, foundAt, true // "I turned it from 95 to 65"
+			return m.ofDeed(v, i, roleFrom, foundAt) // "I turned it from 95 to 65"
 		}
 		return m.settledAt(part, i, roleFrom, foundAt)
 	case m.is(part, cItem, "prv") && m.leadsIn(j, "foundat") && m.leadsIn(i, "leftat"):
@@ -193,12 +191,10 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 		if !v.done || v.object != "prv" {
 			break
 		}
-		it.owner = v.at + 1
-		return roleFrom, foundAt, true // "prv adj 88/60"
+		return m.ofDeed(v, i, roleFrom, foundAt) // "prv adj 88/60"
 	case m.leadsIn(j, "foundat") && m.isMark(i-1, ","):
 		if v := m.verbLeft(i, 5, "set", "charged"); v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") {
-			it.owner = v.at + 1
-			return roleTo, "set, and told what it was", true
+			return m.ofDeed(v, i, roleTo, "set, and told what it was")
 		}
 	}
 	return 0, "", false
@@ -217,8 +213,7 @@ func (m *message) leavesAt(part, i, j int) (role, string, bool) {
 	case v == nil:
 		return roleSetting, "left at", true
 	case m.items[v.at].sent < m.items[i].sent && !m.ownsNumberAs(v.at, roleTo):
-		m.items[i].owner = v.at + 1
-		return roleTo, "left at after the work", true
+		return m.ofDeed(v, i, roleTo, "left at after the work")
 	case m.ownsNumberAs(v.at, roleTo):
 		return roleIgnored, "left at, and told before", true
 	}

@@ -8,8 +8,7 @@ func (m *message) changedTo(i int) (role, string, bool) {
 	}
 	for k := range m.verbs {
 		if v := &m.verbs[k]; v.at < i-1 && v.at >= i-8 && v.done && v.object == "expansion_tank" {
-			m.items[i].owner = v.at + 1
-			return roleTo, "charged to", true
+			return m.ofDeed(v, i, roleTo, "charged to")
 		}
 	}
 	return roleIgnored, "changed, not measured", true
@@ -84,8 +83,7 @@ func (m *message) chargeBehind(i int) (role, string, bool) {
 	if v == nil || !v.done || v.object != "expansion_tank" || !m.is(i+1, cDid, "charged") || !m.closes(i+1) || m.numsBetween(v.at, i) > 0 {
 		return roleNone, "", false
 	}
-	m.items[i].owner = v.at + 1
-	return roleTo, "… charge", true
+	return m.ofDeed(v, i, roleTo, "… charge")
 }
 
 // chargeTold reads a charge told of the tank itself.
@@ -213,11 +211,9 @@ func (m *message) airOnVisit(i int) (role, string, bool) {
 	}
 	switch {
 	case near("found"), near("airfound"):
-		m.items[i].owner = v.at + 1
-		return roleFrom, "air found", true
+		return m.ofDeed(v, i, roleFrom, "air found")
 	case !m.ownsNumberAs(v.at, roleTo) && near("airleft"):
-		m.items[i].owner = v.at + 1
-		return roleTo, "air left", true
+		return m.ofDeed(v, i, roleTo, "air left")
 	}
 	return 0, "", false
 }

@@ -9,10 +9,7 @@ import "strings"
 // addVerbo keeps the forms of regular verbs of a kind of work.
 func (l *lexicon) addVerbo(value, body string) {
 	did, base := tag{class: cDid, value: value}, tag{class: cBase, value: value}
-	plan, ok := map[string]string{"replaced": "replace", "installed": "install", "set": "set"}[value]
-	if !ok {
-		plan = "other"
-	}
+	plan, _ := planOf(value)
 	to := tag{class: cDo, value: plan}
 	for _, inf := range strings.Split(body, "|") {
 		f := conjugate(fold(strings.TrimSpace(inf)))
@@ -28,6 +25,20 @@ func (l *lexicon) addVerbo(value, body string) {
 			}
 		}
 	}
+}
+
+// planOf returns what a kind of work is called as something to do, and whether that is a job of
+// its own.
+func planOf(work string) (plan string, job bool) {
+	switch work {
+	case "replaced":
+		return "replace", true
+	case "installed":
+		return "install", true
+	case "set":
+		return "set", true
+	}
+	return "other", false
 }
 
 // Pronouns before a verb, "_" for none, and those that grow on its infinitive.

@@ -10,10 +10,7 @@ import "strings"
 // addVerb keeps the forms of verbs of a kind of work.
 func (l *lexicon) addVerb(value, body string) {
 	did, base := tag{class: cDid, value: value}, tag{class: cBase, value: value}
-	plan, job := map[string]string{"replaced": "replace", "installed": "install", "set": "set"}[value]
-	if !job {
-		plan = "other"
-	}
+	plan, job := planOf(value)
 	to := tag{class: cDo, value: plan}
 	for _, verb := range strings.Split(body, "|") {
 		w := strings.Fields(fold(verb))

@@ -123,7 +123,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 	k := m.bare(s)
 	switch {
 	case k < 0:
-	case c.cue && c.to != "" && c.to != "psi" && (m.has2(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how"):
+	case c.cue && c.to != "" && c.to != "psi" && (m.sentenceSays(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how"):
 		m.items[k].unit = "psi" // "how many kpa is 65": psi where no unit is said
 		c.nums = append(c.nums, k)
 		return
@@ -134,7 +134,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 	}
 	if k := m.spokenOf(s, c.to); c.cue && k >= 0 {
 		c.nums = append(c.nums, k)
-		if !m.anyIn(s-1, func(int) bool { return true }, pointClasses) { // else it was measured, and asked about besides
+		if !m.sentenceMeets(s-1, pointClasses) { // else it was measured, and asked about besides
 			m.sents[s-1].asking, m.sents[s-1].asksConvert = true, true
 		}
 	}
@@ -168,7 +168,7 @@ func (m *message) bare(s int) int {
 // spokenOf returns the one pressure of the sentence before s that is not in unit
 // to, when s asks for no more than "what is it in psi"; else -1.
 func (m *message) spokenOf(s int, to string) int {
-	if s == 0 || to == "" || !m.shortSentence(s, 6) || !m.has2(s, "it", "that", "eso", "what is it", "whats that", "what is that") {
+	if s == 0 || to == "" || !m.shortSentence(s, 6) || !m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that") {
 		return -1
 	}
 	at := -1
@@ -180,7 +180,7 @@ func (m *message) spokenOf(s int, to string) int {
 		}
 		at = i
 	}
-	if at < 0 && to != "psi" && m.anyIn(s-1, func(int) bool { return true }, pointClasses) {
+	if at < 0 && to != "psi" && m.sentenceMeets(s-1, pointClasses) {
 		// "54 in the shower, what's that in bar"
 		for i := m.sents[s-1].from; i < m.sents[s-1].to; i++ {
 			if n := m.items[i].num; n != nil && m.items[i].unit == "" && m.items[i].value >= 20 {

@@ -130,9 +130,9 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return true
 	case "its really", "its actually", "it is really", "really its", "its supposed to say", "i sent", "i gave":
 		if t == "i sent" || t == "i gave" {
-			return numAfter && m.has2(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+			return numAfter && m.sentenceSays(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
 		}
-		return numBefore && numAfter && m.has2(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported")
+		return numBefore && numAfter && m.sentenceSays(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported")
 	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
 		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
 	case "my bad", "made a mistake", "i made a mistake", "my mistake", "mistake on my part", "my error":

@@ -109,29 +109,6 @@ func pipeSize(a, b int) bool {
 	return a < b && (b == 2 || b == 4 || b == 8)
 }
 
-// sentenceIs tells whether a phrase of sentence s has a meaning.
-func (m *message) sentenceIs(s int, c class, value string) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, c, value) {
-			return true
-		}
-	}
-	return false
-}
-
-// planish tells whether a sentence holds a word of planning.
-func (m *message) planish(s int) bool {
-	if !m.kinds.has(cWill) {
-		return false
-	}
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cWill, "") {
-			return true
-		}
-	}
-	return false
-}
-
 // spans adds the lengths of time found among the numbers: "in 6 months".
 func (m *message) spans() {
 	for i := range m.items {
@@ -164,4 +141,17 @@ func (m *message) countsThing(i int) bool {
 		return true
 	}
 	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.common(m.text(i)) && !smallWord(m.text(i))
+}
+
+// tellsTime tells whether sentence s tells a time to come; spans may not be known as such yet.
+func (m *message) tellsTime(s int) bool {
+	if m.momentIn(s) {
+		return true
+	}
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.items[i].num != nil && unitDays(m.items[i].unit) > 0 {
+			return true
+		}
+	}
+	return false
 }

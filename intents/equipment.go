@@ -37,6 +37,12 @@ func (e *equipmentSet) get(item string, at int) *fact {
 	return f
 }
 
+// lack says that the house has no such thing.
+func (f *fact) lack() {
+	no := false
+	f.Present, f.said = &no, true
+}
+
 // absent tells whether the house has no such thing, as far as is known.
 func (e *equipmentSet) absent(item string) bool {
 	f := e.facts[item]
@@ -281,13 +287,4 @@ func (m *message) fullYear(v float64) int {
 		}
 	}
 	return y
-}
-
-func (m *message) heaterIn(s int) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cItem, "heater") {
-			return true
-		}
-	}
-	return false
 }

@@ -90,17 +90,6 @@ func (m *message) quantified(i int) bool {
 	return false
 }
 
-// hasSym tells whether sentence s tells a symptom: what a gauge does by itself with all
-// shut, it does all the while.
-func (m *message) hasSym(s int, sym string) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cSym, sym) {
-			return true
-		}
-	}
-	return false
-}
-
 // withList tells whether only taps follow the "with" at item i, which stands behind a
 // number: "44 with hose and tub".
 func (m *message) withList(i int) bool {
@@ -122,17 +111,17 @@ func (m *message) withList(i int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
-	if a.flow == assess.Static && m.hasSym(s, "creep") && m.readingsEnd(s) {
+	if a.flow == assess.Static && m.sentenceIs(s, cSym, "creep") && m.readingsEnd(s) {
 		return // "kitchen 69 / shut everything 20 min, no creep": another test
 	}
-	if a.flow == assess.Flowing && (m.saysOf(s, cColor) || m.saysElse(a.at)) {
+	if a.flow == assess.Flowing && (m.sentenceIs(s, cColor, "") || m.saysElse(a.at)) {
 		return // "Ran the tub, yes gray." tells of the water, not of the gauge
 	}
-	if a.flow == assess.Flowing && m.tellsDrop(s) || m.anyText(s, "spinning", "spins", "turning") {
+	if a.flow == assess.Flowing && m.tellsDrop(s) || m.sentenceSays(s, "spinning", "spins", "turning") {
 		return // "Meter was spinning with the house shut." tells of a leak
 	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
-	all := m.anyText(s, "readings", "numbers", "lecturas") && !m.endsColon(s) // "Readings one by one with all else closed."
+	all := m.sentenceSays(s, "readings", "numbers", "lecturas") && !m.endsColon(s) // "Readings one by one with all else closed."
 	forward = forward && !all
 	// readings before and after
 	before := -1

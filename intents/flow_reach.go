@@ -81,7 +81,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
-	case quantified, a.flow == assess.Static && m.hasSym(first.sent, "creep"):
+	case quantified, a.flow == assess.Static && m.sentenceIs(first.sent, cSym, "creep"):
 		for k := lo; k < hi; k++ {
 			if m.readings[k].Flow == "" {
 				m.readings[k].Flow = a.flow
@@ -304,18 +304,6 @@ func (m *message) headed(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		if m.items[k].mark && (m.text(k) == ":" || m.text(k) == "-") {
 			return true
-		}
-	}
-	return false
-}
-
-// anyText tells whether sentence s holds one of the words.
-func (m *message) anyText(s int, words ...string) bool {
-	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		for _, w := range words {
-			if m.text(k) == w {
-				return true
-			}
 		}
 	}
 	return false

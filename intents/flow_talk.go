@@ -147,7 +147,7 @@ func (m *message) againstRest(i int) assess.Flow {
 	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 {
 		return ""
 	}
-	if s := m.items[i].sent; m.saysOf(s, cState) || m.saysOf(s, cBurner) || m.saysOf(s, cItem) {
+	if s := m.items[i].sent; m.sentenceIs(s, cState, "") || m.sentenceIs(s, cBurner, "") || m.sentenceIs(s, cItem, "") {
 		return ""
 	}
 	if flows {

@@ -58,7 +58,7 @@ func (m *message) foreign(i int) (string, bool) {
 			return "name after another", true // "photo 62 and 63"
 		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
-		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") && !(m.text(i-1) == "min" && m.saysOf(m.items[i].sent, cPeak)) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
+		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") && !(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
 			return "name after " + m.text(i-1), true
 		}
 	}

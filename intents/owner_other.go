@@ -80,7 +80,7 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 		case m.is(a.at, cCond, "failed") && m.otherSubject(a.at):
 			return true
 		case strings.HasPrefix(m.text(a.at), "rust"):
-			return m.kinds.has(cWater) && m.anyIn(m.items[a.at].sent, func(int) bool { return true }, setOf(cWater))
+			return m.kinds.has(cWater) && m.sentenceMeets(m.items[a.at].sent, setOf(cWater))
 		case !m.strongCond(a.at):
 			return !m.saidOfIt(a.at) && !(a.at <= s.from+1) && m.left(a.at, 4, true, func(k int) bool {
 				switch m.text(k) {

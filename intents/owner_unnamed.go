@@ -72,7 +72,7 @@ func (m *message) refersToLast(a attribute) (refers, other bool) {
 	}
 	switch {
 	case a.what == "year" && !dated && !m.itsA(a.at),
-		a.what == "unknown" && m.sentHas(a.at, cPart),
+		a.what == "unknown" && m.sentenceIs(m.items[a.at].sent, cPart, ""),
 		m.ofAnotherNoun(a):
 		return false, true
 	}
@@ -136,17 +136,6 @@ func (m *message) pronounClause(i int) bool {
 	}
 	// or begins the line
 	return i == s.from || i == s.from+1
-}
-
-// sentHas tells whether the sentence of item i has a word of a class.
-func (m *message) sentHas(i int, c class) bool {
-	s := &m.sents[m.items[i].sent]
-	for k := s.from; k < s.to; k++ {
-		if m.is(k, c, "") {
-			return true
-		}
-	}
-	return false
 }
 
 // foreignNoun tells whether the word at item i is a thing that the house's record does

@@ -157,7 +157,7 @@ func (m *message) toldWithNow(i int) bool {
 // "gauge hung on the rear bib overnight".
 func (m *message) gaugeLeftOn(i int) bool {
 	for s := m.items[i].sent - 1; s >= 0; s-- {
-		if m.saysOf(s, cPeak) {
+		if m.sentenceIs(s, cPeak, "") {
 			return true
 		}
 	}

@@ -59,7 +59,7 @@ func (m *message) datedToo(p planned) bool {
 // planSentence reads what a sentence says is to be done, and when.
 func (m *message) planSentence(s int) {
 	se := &m.sents[s]
-	if se.question && !m.planish(s) && !m.has2(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
+	if se.question && !m.planish(s) && !m.sentenceSays(s, "could", "can", "would", "puedes", "pueden", "podrias", "puede", "podemos") {
 		return
 	}
 	if se.snoozes || se.asksDue || se.asksSize || se.aside {
@@ -105,7 +105,7 @@ func (m *message) daysOf(se *sentence) []moment {
 // Maple", "new prv Tuesday".
 func (m *message) planDays(s int, whens []moment) {
 	se := &m.sents[s]
-	if len(whens) == 1 && m.reminds(s) {
+	if len(whens) == 1 && m.sentenceIs(s, cHint, "remind") {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
@@ -173,7 +173,7 @@ func (m *message) distanceTo(a action, w moment) float64 {
 func (m *message) planUndated(s int, acts []action, dated bool) {
 	used := func(a action) bool { return a.used }
 	for k, a := range acts {
-		if a.used || !a.needed || a.other && (!m.reminds(s) || !dated && slices.ContainsFunc(acts, used)) {
+		if a.used || !a.needed || a.other && (!m.sentenceIs(s, cHint, "remind") || !dated && slices.ContainsFunc(acts, used)) {
 			continue
 		}
 		if slices.ContainsFunc(acts[:k], func(b action) bool { return b.used && b.code == a.code }) {
@@ -223,7 +223,7 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
-	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" || m.reminds(s) {
+	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" || m.sentenceIs(s, cHint, "remind") {
 		return true // "Flush again in a year"
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
@@ -241,16 +241,6 @@ func (m *message) promised(s int, a action) bool {
 			"swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there",
 			"run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar",
 			"pasar":
-			return true
-		}
-	}
-	return false
-}
-
-// reminds tells whether the sentence asks for a reminder.
-func (m *message) reminds(s int) bool {
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cHint, "remind") {
 			return true
 		}
 	}

@@ -86,7 +86,7 @@ func (m *message) goesUp(i, s int) (action, bool) {
 
 // turnDown reads "turn the prv down Monday".
 func (m *message) turnDown(i, s int) (action, bool) {
-	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.reminds(s))
+	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind"))
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
 }
 
@@ -107,7 +107,7 @@ func (m *message) oneNeeded(i, s int) (action, bool) {
 // "see you Tuesday".
 func (m *message) lookAgain(i, s int) (action, bool) {
 	again := action{at: i, code: assess.Recheck}
-	if m.looksAgain(i) && !m.denied(i) && !m.doneWords(s) && (m.willNear(i) || m.momentIn(s) || m.reminds(s)) {
+	if m.looksAgain(i) && !m.denied(i) && !m.doneWords(s) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind")) {
 		again.needed = m.willNear(i)
 		return again, true
 	}

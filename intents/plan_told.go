@@ -88,7 +88,7 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 		}
 		switch v.what {
 		case "replaced", "installed":
-			what := map[string]string{"replaced": "replace", "installed": "install"}[v.what]
+			what, _ := planOf(v.what)
 			if code, ok := m.planCode(what, i, s); ok && (code != assess.OtherAction || m.momentIn(s)) {
 				return action{at: i, code: code, needed: true}, true
 			}

@@ -105,7 +105,7 @@ func (m *message) ranges() {
 					join = k // "70 r 71"
 				}
 			case "to", "a", "thru", "through":
-				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") && !m.hasSym(a.sent, "creep") {
+				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") && !m.sentenceIs(a.sent, cSym, "creep") {
 					join = k
 				}
 			case ",":

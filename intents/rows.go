@@ -144,7 +144,7 @@ func (m *message) same(i int) {
 			point = point || m.items[k].point != ""
 		}
 	}
-	if !point || m.toldBefore(i) || m.is(i, cHint, "too") && m.anyIn(it.sent, func(int) bool { return true }, setOf(cSym, cCond)) {
+	if !point || m.toldBefore(i) || m.is(i, cHint, "too") && m.sentenceMeets(it.sent, setOf(cSym, cCond)) {
 		return
 	}
 	for k := i - 1; k >= 0 && m.items[k].sent >= it.sent-1; k-- {

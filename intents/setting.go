@@ -39,8 +39,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	if j := m.nextNum(i); j > 0 && j-i <= 2 && m.says(j-1, "to", "a", "down to", "up to") && prev != "to" && prev != "at" {
 		v := m.verbLeft(i, 7, "set", "charged")
 		if v != nil && v.done && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i) && !m.points(i) && !m.gaugedThere(i) {
-			m.items[i].owner = v.at + 1
-			return roleFrom, "… to …", true
+			return m.ofDeed(v, i, roleFrom, "… to …")
 		}
 	}
 	if prev == "from" || prev == "de" || prev == "desde" {
@@ -56,8 +55,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 				return roleFrom, "from … to", true
 			}
 			if m.prevNum(i) > v.at && m.items[m.prevNum(i)].role == roleTo {
-				m.items[i].owner = v.at + 1
-				return roleFrom, "to … from", true
+				return m.ofDeed(v, i, roleFrom, "to … from")
 			}
 		}
 		if v.planned || v.negated {
@@ -66,8 +64,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		j := m.nextNum(i)
 		alone := j < 0 || m.clauseStart(j) != m.clauseStart(i)
 		if v.done && v.object == "prv" && m.settingLike(i) && alone && !m.pointInClause(i) {
-			m.items[i].owner = v.at + 1
-			return roleFrom, "from", true // "reg cranked down from 95, kitchen now 61"
+			return m.ofDeed(v, i, roleFrom, "from") // "reg cranked down from 95, kitchen now 61"
 		}
 	}
 	return 0, "", false
@@ -162,8 +159,7 @@ func (m *message) setBoth(i int) (role, string, bool) {
 	if v == nil {
 		return roleNone, "", false
 	}
-	m.items[i].owner = v.at + 1
-	return roleTo, bothAt, true
+	return m.ofDeed(v, i, roleTo, bothAt)
 }
 
 // leftAtRole reads what a part was left at: "le instalé reguladora, no tenía, quedó en 62".
@@ -175,15 +171,13 @@ func (m *message) leftAtRole(i int) (role, string, bool) {
 	v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "set", "charged")
 	if v != nil && v.done && (v.object == "prv" || v.object == "expansion_tank") && (m.numsBetween(v.at, i) == 0 || m.onlyFound(v.at, i)) &&
 		!m.pointInClause(i) && !m.points(i) {
-		it.owner = v.at + 1
-		return roleTo, "left at", true
+		return m.ofDeed(v, i, roleTo, "left at")
 	}
 	topic, at := m.topicBefore(i)
 	if topic == "prv" && i-at <= 4 && m.items[at].seg == it.seg && !m.points(i) && !m.pointBetween(at, i) &&
 		m.verbLeft(i, 20, "set", "replaced", "installed", "rebuilt") == nil {
 		if v := m.deedBefore(i, "prv"); v != nil {
-			it.owner = v.at + 1
-			return roleTo, "the regulator left at", true
+			return m.ofDeed(v, i, roleTo, "the regulator left at")
 		}
 		return roleSetting, "the regulator left at", true // "el prv quedó en 65"
 	}
@@ -204,8 +198,7 @@ func (m *message) setToRole(i int) (role, string, bool) {
 	case v.what == "set":
 		return m.setVerbRole(v, i)
 	case v.done && m.prepBefore(i) && (v.object == "prv" || v.object == "expansion_tank") && m.text(i-1) != "at" && m.text(i-1) != ":":
-		m.items[i].owner = v.at + 1
-		return roleTo, v.what + " to", true
+		return m.ofDeed(v, i, roleTo, v.what+" to")
 	}
 	return roleNone, "", false
 }
@@ -240,13 +233,11 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 		return roleCharge, "tank set at", true
 	case obj == "expansion_tank":
 		v.what, v.object = "charged", obj
-		it.owner = v.at + 1
-		return roleTo, "tank set to", true
+		return m.ofDeed(v, i, roleTo, "tank set to")
 	case v.state:
 		return roleSetting, "is set to", true
 	}
-	it.owner = v.at + 1
-	return roleTo, "set to", true
+	return m.ofDeed(v, i, roleTo, "set to")
 }
 
 // setLastRole reads the setting told last of a new part.
@@ -255,8 +246,7 @@ func (m *message) setLastRole(i int) (role, string, bool) {
 	if v == nil || !v.done || !m.setLast(v, i) {
 		return roleNone, "", false
 	}
-	m.items[i].owner = v.at + 1
-	return roleTo, v.what + ", at", true
+	return m.ofDeed(v, i, roleTo, v.what+", at")
 }
 
 // thermostatRole reads degrees without their unit beside a heater or its dial: "wh sp 120",

@@ -10,19 +10,6 @@ func (m *message) followUpBefore(i int) bool {
 	return false
 }
 
-// momentIn2 tells whether a sentence tells a time to come, before spans are known.
-func (m *message) momentIn2(s int) bool {
-	if m.momentIn(s) {
-		return true
-	}
-	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.items[i].num != nil && unitDays(m.items[i].unit) > 0 {
-			return true
-		}
-	}
-	return false
-}
-
 // snoozeDays reads how long a follow-up is put off.
 func (m *message) snoozeDays(s int) {
 	var a *Ask

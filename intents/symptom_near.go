@@ -60,7 +60,7 @@ func (m *message) goesOn(k, i int) bool {
 func (m *message) blocksRelief(i int) bool {
 	s := m.items[i].sent
 	from := m.sents[s].from
-	return m.is(i, cBlocked, "") && i <= from+5 && s > 0 && m.says(from, "its", "it", "it is") && m.reliefIn(s-1)
+	return m.is(i, cBlocked, "") && i <= from+5 && s > 0 && m.says(from, "its", "it", "it is") && m.sentenceIs(s-1, cRelief, "")
 }
 
 // reliefBehind tells whether the relief follows item i: "dripping out of the relief".
@@ -228,16 +228,6 @@ func (m *message) deniedAlone(i int) bool {
 func (m *message) pipeNear(i int) bool {
 	for k := max(0, i-5); k < min(len(m.items), i+6); k++ {
 		if m.is(k, cPipe, "") && m.items[k].sent == m.items[i].sent {
-			return true
-		}
-	}
-	return false
-}
-
-// reliefIn tells whether sentence s names the relief valve.
-func (m *message) reliefIn(s int) bool {
-	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if m.is(k, cRelief, "") {
 			return true
 		}
 	}

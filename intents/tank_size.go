@@ -153,7 +153,7 @@ func (m *message) sizes(s int) bool {
 	if m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s) {
 		return true
 	}
-	if m.readingLike(s) && !m.has2(s, "heater", "boiler", "calentador") {
+	if m.readingLike(s) && !m.sentenceSays(s, "heater", "boiler", "calentador") {
 		return false
 	}
 	ask, size := m.sents[s].question || m.request(s), false

@@ -208,3 +208,10 @@ func (m *message) verbLeft(i, n int, kinds ...string) *verb {
 	}
 	return nil
 }
+
+// ofDeed gives the number at item i to the deed of a verb, in the role that it has there: what
+// something was set to, or from what.
+func (m *message) ofDeed(v *verb, i int, r role, why string) (role, string, bool) {
+	m.items[i].owner = v.at + 1
+	return r, why, true
+}

@@ -155,7 +155,7 @@ func (m *message) fallsAlone(i int) bool {
 	if m.gaugeInHand() && m.says(i, "dropped", "drops", "bajo") && m.clauseStart(i) == i {
 		return true // "opened the tub, dropped to 48"
 	}
-	return i == s.from && (m.saysOf(m.items[i].sent, cStatic) || m.saysOf(m.items[i].sent, cFlowing))
+	return i == s.from && (m.sentenceIs(m.items[i].sent, cStatic, "") || m.sentenceIs(m.items[i].sent, cFlowing, ""))
 }
 
 var fallsGate = onlyWith(cHint, "falls")
