@@ -336,11 +336,7 @@ func (m *message) eitherOr(i int) bool {
 	}
 	span := m.span(i, j+1)
 	a, b := m.span(i, i+1), m.span(j, j+1)
-	ask := "Which is right, " + a + " or " + b + "?"
-	if m.spanish() {
-		ask = "¿Cuál es, " + a + " o " + b + "?"
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{a, b}, Ask: ask})
+	m.unclear(span, []string{a, b}, "Which is right, "+a+" or "+b+"?", "¿Cuál es, "+a+" o "+b+"?")
 	m.setRole(i, roleIgnored, "one of two")
 	m.setRole(j, roleIgnored, "one of two")
 	return true

@@ -60,13 +60,3 @@ func hotWord(s string) bool {
 	}
 	return false
 }
-
-// askWarm asks whether a number is a pressure or a temperature.
-func (m *message) askWarm(i int) {
-	span := m.span(i, i+1)
-	ask := "Is " + span + " the pressure or the temperature of the water?"
-	if m.spanish() {
-		ask = "¿" + span + " es la presión o la temperatura del agua?"
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{itIsPressure, "temperature"}, Ask: ask})
-}

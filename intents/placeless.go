@@ -102,13 +102,3 @@ func (m *message) hardlyMore(s int) bool {
 	}
 	return words <= 1
 }
-
-// askPlace asks whether number item i is a pressure, and where it was taken.
-func (m *message) askPlace(i int) {
-	span := m.span(i, i+1)
-	ask := "Is " + span + " a pressure you measured, and at which tap?"
-	if m.spanish() {
-		ask = "¿" + span + " es una presión que mediste, y en qué llave?"
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{itIsPressure, "other number"}, Ask: ask})
-}

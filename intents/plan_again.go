@@ -98,11 +98,11 @@ func (m *message) spanOfPlan(i int) bool {
 		return true
 	}
 	n := m.span(i, i+1)
-	u := Unclear{Span: n, MightBe: []string{n + " days", n + " weeks", n + " months"}, Ask: "In " + n + " what: days, weeks or months?"}
+	spans := []string{n + " days", n + " weeks", n + " months"}
 	if m.spanish() {
-		u.MightBe, u.Ask = []string{n + " dias", n + " semanas", n + " meses"}, "¿En "+n+" qué: días, semanas o meses?"
+		spans = []string{n + " dias", n + " semanas", n + " meses"}
 	}
-	m.frame.Unclear = append(m.frame.Unclear, u)
+	m.unclear(n, spans, "In "+n+" what: days, weeks or months?", "¿En "+n+" qué: días, semanas o meses?")
 	return true
 }
 

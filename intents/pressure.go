@@ -60,7 +60,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
 		if psi || m.points(i) || it.num.negative {
-			m.impossible(i)
+			m.askImpossible(i)
 		}
 		return roleIgnored, "no pressure of a house"
 	}

@@ -47,25 +47,18 @@ func (m *message) fromRecord() {
 	case len(found) == 1:
 		m.frame.Site = found[0]
 	case len(found) > 1:
-		ask := "Which house: " + strings.Join(found, " or ") + "?"
-		if m.spanish() {
-			ask = "¿Cuál casa: " + strings.Join(found, " o ") + "?"
-		}
-		m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: m.words(at, at+n), MightBe: found, Ask: ask})
+		m.unclear(m.words(at, at+n), found, "Which house: "+strings.Join(found, " or ")+"?", "¿Cuál casa: "+strings.Join(found, " o ")+"?")
 	}
 }
 
 // tooLong asks for a message in parts.
 func (m *message) tooLong() {
-	ask := "That is too long for one report. Please send it in parts."
-	if m.spanish() {
-		ask = "Es demasiado largo para un reporte. Mándalo por partes, por favor."
-	}
 	start := m.clean.text
 	if len(start) > 40 {
 		start = strings.ToValidUTF8(start[:40], "")
 	}
-	m.frame.Unclear = []Unclear{{Span: strings.TrimSpace(start), Ask: ask}}
+	m.unclear(strings.TrimSpace(start), nil, "That is too long for one report. Please send it in parts.",
+		"Es demasiado largo para un reporte. Mándalo por partes, por favor.")
 }
 
 // twoHouses tells whether the message speaks of two houses.
@@ -97,11 +90,8 @@ func (m *message) twoHouses() bool {
 	if len(lines) < 2 {
 		return false
 	}
-	ask := "Two houses in one message. Please send one message a house."
-	if m.spanish() {
-		ask = "Son dos casas en un mensaje. Manda un mensaje por casa, por favor."
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: strings.Join(lines, " / "), MightBe: lines, Ask: ask})
+	m.unclear(strings.Join(lines, " / "), lines, "Two houses in one message. Please send one message a house.",
+		"Son dos casas en un mensaje. Manda un mensaje por casa, por favor.")
 	return true
 }
 

@@ -149,11 +149,8 @@ func (m *message) corner() bool {
 				break
 			}
 			span := strings.TrimSpace(m.clean.source(m.raw, spanOf(m.toks[i], m.toks[j+1])))
-			ask := "Which house number and street? A corner is no address."
-			if m.spanish() {
-				ask = "¿Qué número y calle? Una esquina no es dirección."
-			}
-			m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: span, MightBe: []string{"corner"}, Ask: ask})
+			m.unclear(span, []string{"corner"}, "Which house number and street? A corner is no address.",
+				"¿Qué número y calle? Una esquina no es dirección.")
 			return true
 		}
 	}

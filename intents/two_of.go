@@ -158,17 +158,3 @@ func (m *message) otherOfTwo(at int, item string, f *fact, what string) bool {
 	m.askWhich(first, at)
 	return true
 }
-
-// askWhich asks which of two numbers holds of the thing that the record holds.
-func (m *message) askWhich(a, b int) {
-	one, other := m.span(a, a+1), m.span(b, b+1)
-	if a == b {
-		m.askPlace(a)
-		return
-	}
-	ask := "You tell of two of them, " + one + " and " + other + ". Which one goes on record?"
-	if m.spanish() {
-		ask = "Hablas de dos, " + one + " y " + other + ". ¿Cuál anoto?"
-	}
-	m.frame.Unclear = append(m.frame.Unclear, Unclear{Span: one + ", " + other, MightBe: []string{one, other}, Ask: ask})
-}
