@@ -209,3 +209,25 @@ func (m *message) tankPlan() bool {
 	}
 	return false
 }
+
+// unwanted tells whether the item at i is one that somebody does not want: "no quiere
+// tanque", "doesn't want a softener".
+func (m *message) unwanted(i int) bool {
+	if m.is(i-1, cPart, "new") && m.left(i, 4, false, m.turnsOffer) >= 0 {
+		return true // "turned down the new tank"
+	}
+	return m.left(i, 3, false, func(k int) bool {
+		switch m.text(k) {
+		case "quiere", "quieren", "quiso", "quisieron", "ocupa", "ocupan", "necesita", "want", "wanted", "need", "needs", "declined":
+			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || clitic(m.text(k-1)) && m.is(k-2, cNeg, "")
+		}
+		return false
+	}) >= 0
+}
+
+// toldFirst tells whether the item at i is told before the question of its sentence
+// and in a clause of its own: "no exp tank, que checo next?".
+func (m *message) toldFirst(i int) bool {
+	at := m.sents[m.items[i].sent].askAt - 1
+	return at > i && m.items[at].seg != m.items[i].seg && m.itemAbsent(i)
+}

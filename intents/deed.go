@@ -176,14 +176,6 @@ func (m *message) moves(i int) bool {
 	return false
 }
 
-// carriedTo returns the equipment told last before item i.
-func (m *message) carriedTo(i int) string {
-	if o, _ := m.topicBefore(i); o != "" {
-		return o
-	}
-	return m.carried(m.items[i].sent)
-}
-
 // byOthers tells whether somebody else did what the verb at i tells, before the
 // visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
 func (m *message) byOthers(i int) bool {

@@ -337,10 +337,3 @@ func findWords(text, words string) int {
 		from = i + 1
 	}
 }
-
-// knownSite finds a site on record that the message names without its whole
-// street line ("the elm house"); two that fit are returned both.
-func (m *message) knownSite() (found []string, at, n int) {
-	found, c := m.p.knownSites(m.toks, m.ctx.Sites)
-	return found, c.from, c.to - c.from
-}

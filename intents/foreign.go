@@ -65,19 +65,6 @@ func (m *message) foreign(i int) (string, bool) {
 	return "", false
 }
 
-//go:noinline
-func (m *message) isMark(i int, marks ...string) bool {
-	if i < 0 || i >= len(m.items) || !m.items[i].mark {
-		return false
-	}
-	for _, x := range marks {
-		if m.items[i].text == x {
-			return true
-		}
-	}
-	return false
-}
-
 // converts tells whether a unit is asked for after the number's own: "70 psi in bar".
 func (m *message) converts(i int) bool {
 	it := &m.items[i]
@@ -90,37 +77,6 @@ func (m *message) converts(i int) bool {
 	}
 	u, ok := m.val(i+2, cUnit)
 	return ok && pressureUnit(u) && u != it.unit && !m.points(i)
-}
-
-var sumGate = onlyWith(cHint, "sum")
-
-// sum reads money told without its sign: "charged her 95", "quote of 95".
-func (m *message) sum(i int) bool {
-	if m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].value < 20 {
-		return true // "2 for 120"
-	}
-	if m.text(i-1) == "for" && m.noEquipment(i-2) && !m.points(i) {
-		return true // "got a parking ticket for 45"
-	}
-	if m.shut(sumGate) {
-		return false
-	}
-	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
-}
-
-// rate reads a sum for a time: "110 a month".
-func (m *message) rate(i int) bool {
-	switch m.text(i + 1) {
-	case "a", "an", "per", "al", "por":
-	default:
-		return false
-	}
-	u, ok := m.val(i+2, cUnit)
-	if m.is(i+3, cHint, "earlier") {
-		return false // "63 an hour earlier"
-	}
-	return ok && (unitDays(u) > 0 || u == "hour" || u == "feet")
 }
 
 // determined tells whether an article or "new", "my" leads to item i: "the 200 psi
@@ -204,13 +160,6 @@ func (m *message) fraction(i int) bool {
 		return false
 	}
 	return size(i, i+2) || size(i-2, i)
-}
-
-// secondTyre tells whether a number follows another one of tyres: "truck 2 front left is
-// at 22 psi, rear right 30".
-func (m *message) secondTyre(i int) bool {
-	p := m.prevNum(i)
-	return p >= 0 && m.items[p].sent == m.items[i].sent && m.items[p].why == "tyres" && (m.text(i-1) == "left" || m.text(i-1) == "right")
 }
 
 // own tells whether item k turns to what the writer found: "I get 110", "ours", "here", "today".

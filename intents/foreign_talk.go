@@ -72,11 +72,6 @@ func (m *message) weighed(i int) bool {
 	return m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
 }
 
-// noTap tells whether item i is a noun that is no tap and tells nothing of pressure: "bag", "guy".
-func (m *message) noTap(i int) bool {
-	return person(m.text(i)) || m.is(i, cFuel, "") || m.unknownNoun(i)
-}
-
 // minutesIn reads "rear in 20": nobody is told a pressure so.
 func (m *message) minutesIn(i int) bool {
 	back := m.says(i-1, "back in", "be back in") || m.text(i-1) == "in" && m.is(i-2, cHint, "seeyou")
@@ -89,73 +84,6 @@ func (m *message) minutesIn(i int) bool {
 	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
 }
 
-// soManyFor reads "2 for 120".
-func (m *message) soManyFor(i int) bool {
-	if m.text(i+1) == "for" && m.is(i+2, cDeterminer, "") && m.is(i+3, cHint, "bought") && !m.pointAt(i-1) {
-		return true // "took 45 for the part"
-	}
-	fee := m.text(i+1) == "to" && m.says(i+2, "come", "come out", "show up") // "120 to come out"
-	if fee || m.text(i+1) == "cash" || m.says(i-1, "dollar", "buck", "dolar", "peso") {
-		return true // "a dollar 40"
-	}
-	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)
-}
-
-// lengthOf reads inches and feet told without their unit: "box is 18 deep", "60 of pex",
-// "12 by 14", "60 from the house".
-func (m *message) lengthOf(i int) bool {
-	switch {
-	case m.text(i+1) == "back" && m.closes(i+1) && be(m.text(i-1)) && m.is(i-2, cPoint, "street"):
-		return true // "meter is 90 back"
-	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
-		return true
-	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
-		return true
-	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
-		return true
-	case m.text(i+1) == "from" && m.says(i+2, "the shop", "shop"),
-		m.says(i+1, "from", "de") && m.says(i+2, "the", "la") && m.is(i+3, cHint, "wholehouse"):
-		return true
-	case m.text(i+1) == "de" && m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "manguera":
-		return true // "40 de manguera en la de atrás"
-	}
-	return false
-}
-
-// farFrom tells whether the number at i says how far something lies from something else that
-// is no tap: "house sits 30 above the main", "40 off the road".
-func (m *message) farFrom(i int) bool {
-	if m.text(i+2) == "from" && m.is(i+3, cDeterminer, "") {
-		return m.says(i+1, "up", "down", "back", "over") // "45 up from the road"
-	}
-	if m.says(i+1, "arriba de", "abajo de") && m.is(i+2, cPoint, "street") && !strings.Contains(m.text(i+2), "regul") {
-		return true // "30 arriba de la calle"
-	}
-	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
-		return false
-	}
-	switch m.text(i + 1) {
-	case "above", "below", "up", "down", "beneath", "arriba", "abajo", "arriba de", "abajo de":
-		return true
-	case "off", "past":
-		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
-	}
-	return false
-}
-
-// askedFor tells whether the number at i is what a thing costs somewhere: "it was 18 at the
-// counter", "31 online".
-func (m *message) askedFor(i int) bool {
-	k := i + 1
-	if m.says(k, "at", "from", "in", "on") {
-		k++
-	}
-	if m.is(k, cDeterminer, "") {
-		k++
-	}
-	return m.is(k, cHint, "shopplace")
-}
-
 // aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36
 // cabinet". What a gauge shows is "a 66" alone, or at a tap.
 func (m *message) aThing(i int) bool {
@@ -164,4 +92,38 @@ func (m *message) aThing(i int) bool {
 	}
 	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2) // "14 gauge wire"
 	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1)
+}
+
+// ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.
+func (m *message) ofTyres(i int) bool {
+	if !m.holdsKey(keyTyre) {
+		return false
+	}
+	topic, _ := m.topicBefore(i)
+	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
+		if m.items[k].seg != m.items[i].seg {
+			return false
+		}
+		switch m.text(k) {
+		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
+			return true
+		}
+		return false
+	}) >= 0 || m.left(i, 6, false, func(k int) bool {
+		switch m.text(k) {
+		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
+			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
+				return false // "truck 3 just phoned in 98 at the rear bib"
+			}
+			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
+		}
+		return false
+	}) >= 0 && !m.points(i) || m.secondTyre(i)
+}
+
+// secondTyre tells whether a number follows another one of tyres: "truck 2 front left is
+// at 22 psi, rear right 30".
+func (m *message) secondTyre(i int) bool {
+	p := m.prevNum(i)
+	return p >= 0 && m.items[p].sent == m.items[i].sent && m.items[p].why == "tyres" && (m.text(i-1) == "left" || m.text(i-1) == "right")
 }

@@ -1,5 +1,10 @@
 package intents
 
+import (
+	"lazyhand/assess"
+	"strings"
+)
+
 // tongue is the language that a small word tells.
 type tongue uint8
 
@@ -24,4 +29,62 @@ var smallWords = map[tongue][]string{
 		"cambie", "deje", "llegar", "gotea", "tina", "lavabo", "alivio", "fuga", "libra", "mande", "pendiente",
 		"porfa", "cuando", "donde", "esa", "ese", "eso", "fue", "era", "voy", "quedo",
 	},
+}
+
+// spanishVerb tells whether a deed is told by a Spanish verb, which "no" right
+// before it denies: "no cambié"; in English "no" never stands there.
+func spanishVerb(s string) bool {
+	last := s[strings.LastIndexByte(s, ' ')+1:]
+	for _, e := range [...]string{"e", "i", "o", "mos", "aron", "ieron", "ado", "ido"} {
+		if strings.HasSuffix(last, e) && len(last) > len(e)+1 {
+			return true
+		}
+	}
+	return false
+}
+
+// clitic tells whether s is a pronoun that stands before a Spanish verb.
+func clitic(s string) bool {
+	switch s {
+	case "le", "les", "la", "lo", "las", "los", "se", "me", "te", "nos", "se le", "se la", "se lo", "he", "hemos":
+		return true
+	}
+	return false
+}
+
+// languages counts the small words of the two languages.
+func (l *lexicon) languages(toks []token) (es, en int) {
+	for i := range toks {
+		if t := &toks[i]; t.kind == word {
+			switch l.of(t).tells {
+			case tellsSpanish:
+				es++
+			case tellsEnglish:
+				en++
+			}
+		}
+	}
+	return es, en
+}
+
+// speaksSpanish tells whether more of a message's small words are Spanish than English.
+func (l *lexicon) speaksSpanish(toks []token) bool {
+	es, en := l.languages(toks)
+	return es > en
+}
+
+// spanish guesses the message's language from its small words.
+func (m *message) spanish() bool { return m.p.lex.speaksSpanish(m.toks) }
+
+// Language guesses the language that the writer of text would like to be
+// answered in.
+func (p *Parser) Language(text string) assess.Lang {
+	d := p.scratches.Get().(*scratch)
+	spanish := p.lex.speaksSpanish(tokenize(undo(text, d), d))
+	d.clear()
+	p.scratches.Put(d)
+	if spanish {
+		return assess.Spanish
+	}
+	return assess.English
 }

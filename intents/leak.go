@@ -1,6 +1,9 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"lazyhand/assess"
+	"strings"
+)
 
 var refillWords = opener{words: []string{
 	"runs at", "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts",
@@ -244,4 +247,10 @@ func (m *message) partRight(at int) bool {
 		}
 	}
 	return false
+}
+
+// namesToilet tells whether a phrase of leaking names the toilet itself: then the
+// relief valve before it has no part in it.
+func namesToilet(t string) bool {
+	return strings.Contains(t, "taza") || strings.Contains(t, "excusado") || strings.Contains(t, "inodoro") || strings.Contains(t, "toilet")
 }

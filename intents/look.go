@@ -164,3 +164,18 @@ func (m *message) clauseEnd(i int) int {
 	}
 	return k
 }
+
+//go:noinline
+func (m *message) isMark(i int, marks ...string) bool {
+	if i < 0 || i >= len(m.items) || !m.items[i].mark {
+		return false
+	}
+	for _, x := range marks {
+		if m.items[i].text == x {
+			return true
+		}
+	}
+	return false
+}
+
+func (m *message) taken(k int) bool { return m.items[k].role == roleTaken }

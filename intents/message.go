@@ -68,6 +68,3 @@ func (m *message) understand() {
 	m.frame.Answer = m.answer()
 	m.amend()
 }
-
-// spanish guesses the message's language from its small words.
-func (m *message) spanish() bool { return m.p.lex.speaksSpanish(m.toks) }

@@ -313,3 +313,10 @@ func (c clean) at(i int) (int, bool) {
 	}
 	return int(c.from[i]), true
 }
+
+// knownSite finds a site on record that the message names without its whole
+// street line ("the elm house"); two that fit are returned both.
+func (m *message) knownSite() (found []string, at, n int) {
+	found, c := m.p.knownSites(m.toks, m.ctx.Sites)
+	return found, c.from, c.to - c.from
+}

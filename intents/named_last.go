@@ -2,7 +2,6 @@ package intents
 
 import (
 	"slices"
-	"strings"
 )
 
 // A thing that is named only when all is told of it: "put it at 58, the prv i mean", "it's 12
@@ -88,9 +87,6 @@ func (m *message) pronounIn(from, to int) int {
 	}
 	return pronoun
 }
-
-// holdsWord tells whether a phrase holds a word.
-func holdsWord(phrase, w string) bool { return strings.Contains(" "+phrase+" ", " "+w+" ") }
 
 // moveName takes the clause from..to of the name k away and puts the name in place of the
 // pronoun, if that is a word by itself, else before the clause that begins at head.

@@ -181,3 +181,18 @@ func (m *message) newOneAt(k int) bool {
 	}
 	return fresh && m.is(k, cMaterial, "")
 }
+
+var putNewWords = opener{words: []string{"quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta"}}
+
+// nameNew reads "ya quedó la reguladora nueva": it was put in on this visit.
+func (m *message) nameNew(i int) bool {
+	if !m.said(i, keyPutNew) {
+		return false
+	}
+	for k := i + 1; k <= i+3 && k < len(m.items); k++ {
+		if m.is(k, cItem, "prv") || m.is(k, cItem, "expansion_tank") {
+			return m.is(k+1, cPart, "new")
+		}
+	}
+	return false
+}

@@ -184,14 +184,3 @@ func (m *message) landmark(i int) bool {
 func (m *message) points(i int) bool {
 	return m.items[max(i-1, 0)].point != "" || i+1 < len(m.items) && m.items[i+1].point != ""
 }
-
-func person(s string) bool {
-	switch s {
-	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",
-		"daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena",
-		"homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident",
-		"man", "woman", "lady's", "im", "gentleman":
-		return true
-	}
-	return false
-}

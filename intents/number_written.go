@@ -117,12 +117,6 @@ func (m *message) measuredBesides(i int) bool {
 	return m.items[i].unit == "" && p >= 0 && m.items[p].seg != m.items[i].seg && m.pointInClause(i)
 }
 
-// headOfWater tells whether metres are a head of water at a test point: "35 m at the tub".
-func (m *message) headOfWater(i int) bool {
-	v := m.items[i].value
-	return v >= 10 && v <= 150 && (m.pointNear(i) || m.headTalk(i)) && !m.awayWord(m.text(i+1))
-}
-
 // volumeRole reads a volume as the size of a heater or tank: "151 litros" is 40 gallons.
 func (m *message) volumeRole(i int) (role, string) {
 	it := &m.items[i]

@@ -320,15 +320,6 @@ func (m *message) nextClause(k int) bool {
 	return m.items[k].mark || m.says(k, "and", "then", "y", "luego") || m.is(k, cNow, "") || m.is(k, cAfter, "")
 }
 
-// pronoun tells whether a verb refers back to what was told before: "swapped it", "la cambié".
-func (m *message) pronoun(at int) bool {
-	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.HasSuffix(t, " it in") {
-		return true
-	}
-	back := func(k int) bool { return m.says(k, "it", "that", "one", "this") }
-	return back(at+1) || back(at+2) || m.inList(at-1, listPronoun) || m.onePut(at)
-}
-
 // ownsNumber tells whether a number belongs to the verb at item at: "set to 60".
 func (m *message) ownsNumber(at int) bool {
 	for i := range m.items {

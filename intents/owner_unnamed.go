@@ -138,15 +138,6 @@ func (m *message) pronounClause(i int) bool {
 	return i == s.from || i == s.from+1
 }
 
-// foreignNoun tells whether the word at item i is a thing that the house's record does
-// not hold: "sheet", "arrestor".
-func (m *message) foreignNoun(i int) bool {
-	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.look(m.text(i)).never {
-		return false
-	}
-	return m.items[i].tags == nil && !m.p.lex.look(m.text(i)).plain && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
-}
-
 // itsA tells whether "it's a" or the like leads to item i: "it's a 2005".
 func (m *message) itsA(i int) bool {
 	return m.left(i, 3, false, func(k int) bool { return m.inList(k, listItsA) }) >= 0

@@ -45,3 +45,17 @@ func be(s string) bool {
 	}
 	return false
 }
+
+// pastForm tells whether a word is a form of the past only, so that a day beside
+// it lies behind.
+func pastForm(t string) bool {
+	switch t {
+	case "cambiamos", "instalamos":
+		return true
+	}
+	first, _, _ := strings.Cut(t, " ")
+	return strings.HasSuffix(first, "ed") || strings.HasSuffix(first, "ada") || strings.HasSuffix(first, "ado")
+}
+
+// holdsWord tells whether a phrase holds a word.
+func holdsWord(phrase, w string) bool { return strings.Contains(" "+phrase+" ", " "+w+" ") }

@@ -109,3 +109,40 @@ func (m *message) turnedBack(i int) bool {
 	}
 	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0
 }
+
+// inOrOut reads the two sides of the regulator told as a pair: "entrando 110
+// saliendo 62", "entra con 118 y sale con 74", "arriba de la reguladora 120 y abajo 65".
+func (m *message) inOrOut(i int) string {
+	if t := m.text(i); t == "abajo" && m.numberOf(i) && m.left(i, 6, true, func(k int) bool {
+		return m.items[k].point == "street" && strings.HasPrefix(m.text(k), "arriba")
+	}) >= 0 {
+		return "after_prv"
+	}
+	in, out := m.is(i, cHint, "enters"), m.is(i, cHint, "leaves")
+	if !in && !out || !m.numberOf(i) && !m.isNum(i-1) && !(m.isNum(i-2) && m.is(i-1, cUnit, "")) {
+		return ""
+	}
+	near := func(what string) bool {
+		is := func(k int) bool { return m.is(k, cHint, what) }
+		return m.left(i, 8, true, is) >= 0 || m.right(i, 8, true, is) >= 0
+	}
+	switch {
+	case in && near("leaves"):
+		return "street"
+	case out && near("enters"):
+		return "after_prv"
+	}
+	return ""
+}
+
+// numberOf tells whether a number is told of the word at i: "entrando 110", "sale con 60".
+func (m *message) numberOf(i int) bool {
+	if m.isNum(i + 1) {
+		return true
+	}
+	switch m.text(i + 1) {
+	case ":", "=", "en", "a", "con", "at":
+		return m.isNum(i + 2)
+	}
+	return false
+}

@@ -338,3 +338,32 @@ func (m *message) betterAction(s, not int) bool {
 	}
 	return false
 }
+
+var turnWords = opener{words: []string{
+	"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bring her", "bringing", "knock", "take",
+	"taking", "ease", "back", "put", "get", "move",
+}}
+
+// turnsDown tells whether the word at i sets the regulator with the particle
+// parted from it: "turn the prv down", "put the prv at 60".
+func (m *message) turnsDown(i int) bool {
+	if !m.said(i, keyTurns) {
+		return false
+	}
+	prv := false
+	for k := i + 1; k < len(m.items) && k <= i+5 && !m.items[k].mark && m.items[k].num == nil; k++ {
+		if m.is(k, cItem, "prv") {
+			prv = true
+			continue
+		}
+		switch m.text(k) {
+		case "down", "up", "back", "off", "down to", "up to":
+			return prv
+		case "at", "to":
+			if prv && m.isNum(k+1) && m.settingLike(k+1) {
+				return true
+			}
+		}
+	}
+	return false
+}

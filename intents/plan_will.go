@@ -77,29 +77,6 @@ func (m *message) refused(i int) bool {
 	return false
 }
 
-// cameTo tells whether the follow-up at item i is what the visit was for: "came by to
-// recheck 44 Juniper".
-func (m *message) cameTo(i int) bool {
-	came := func(k int) bool { return m.is(k, cHint, "camehere") }
-	if k := i - 2; m.is(i-1, cDeterminer, "") && m.text(k) == "for" && m.is(k-1, cHint, "camehere") && !m.willNear(k-1) && !m.momentSeg(i) {
-		return true // "went back for the recheck"
-	}
-	return m.text(i-1) == "to" && m.left(i-1, 3, true, came) >= 0
-}
-
-// leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",
-// "skip the recheck".
-func (m *message) leftOut(i int) bool {
-	k := i - 1
-	if m.is(k, cDeterminer, "") {
-		k--
-	}
-	if m.is(k, cNeg, "") && m.text(k) == "no" && m.right(i, 2, true, func(j int) bool { return m.text(j) == "needed" || m.text(j) == "necessary" || m.text(j) == "required" }) >= 0 {
-		return true // "no recheck needed"
-	}
-	return m.text(k) == "skip" || m.text(k) == "need to" && m.text(k-1) == "no" || m.refused(i)
-}
-
 // denied tells whether what is to be done is denied: "will replace nothing".
 func (m *message) denied(i int) bool {
 	if t := m.text(i + 1); t == "nothing" || t == "nada" || t == "anything" {
@@ -124,22 +101,6 @@ func (m *message) deniesThing(k, i int) bool {
 		switch m.text(j) {
 		case "and", "y", "so", "but", "it", "house":
 			return true
-		}
-	}
-	return false
-}
-
-// nextAfterDone tells whether a follow-up in a sentence that closes one is the
-// next one: "done, set the next one for 6 months out".
-func (m *message) nextAfterDone(s, i int) bool {
-	for k := i - 1; k >= m.sents[s].from; k-- {
-		if m.is(k, cAsk, "done") {
-			for j := k + 1; j < i; j++ {
-				if m.items[j].seg != m.items[k].seg || m.text(j) == "and" || m.text(j) == "y" {
-					return m.momentSeg(i)
-				}
-			}
-			return false
 		}
 	}
 	return false

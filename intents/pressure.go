@@ -166,36 +166,6 @@ func (m *message) readAtTap(i int) bool {
 	return m.is(k, cFixture, "") && (m.closes(k) || m.is(k+1, cState, ""))
 }
 
-// ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.
-func (m *message) ofTyres(i int) bool {
-	if !m.holdsKey(keyTyre) {
-		return false
-	}
-	topic, _ := m.topicBefore(i)
-	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
-		if m.items[k].seg != m.items[i].seg {
-			return false
-		}
-		switch m.text(k) {
-		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
-			return true
-		}
-		return false
-	}) >= 0 || m.left(i, 6, false, func(k int) bool {
-		switch m.text(k) {
-		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
-			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
-				return false // "truck 3 just phoned in 98 at the rear bib"
-			}
-			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
-		}
-		return false
-	}) >= 0 && !m.points(i) || m.secondTyre(i)
-}
-
-// sidelong are the classes of words that a number may still count.
-var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
-
 // toCome tells whether the number at i is what something is to be brought to: "will pump
 // the tank up to 60 Thursday".
 func (m *message) toCome(i int) bool {
@@ -231,24 +201,6 @@ func (m *message) ownTap(i int) bool {
 
 // ofDeeds are the classes of what is installed and of what is done to it.
 var ofDeeds = setOf(cItem, cPart, cDid, cDo, cMove, cWill)
-
-// unknownNoun tells whether item i is a word that the number before it may count.
-func (m *message) unknownNoun(i int) bool {
-	if i >= len(m.items) {
-		return false
-	}
-	it := &m.items[i]
-	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text) &&
-		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
-}
-
-func smallWord(s string) bool {
-	switch s {
-	case "w", "w/", "with", "con", "and", "y", "hr", "nomas", "rn", "tho", "lol", "n", "@":
-		return true
-	}
-	return false
-}
 
 func (it *item) decimal() bool { return it.num != nil && it.num.decimals > 0 }
 
@@ -332,91 +284,4 @@ func (m *message) tradeNear(i int) bool {
 		strange = strange || k == i-1 && m.items[k].tags == nil && len(m.text(k)) > 3 && m.unknownNoun(k)
 	}
 	return words <= 2 && !strange // "Batch 60" is none
-}
-
-// moneyOpener are the words that moneyTalk goes by.
-var moneyOpener = opener{words: []string{
-	"labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano",
-	"materiales", "refacciones", "cobro", "cost", "costs", "costo", "cobre", "paid", "pague", "pago", "billed",
-	"bill", "invoice", "price", "owes", "owed", "tip", "propina", "cash", "check", "cheque", "fee", "charge",
-	"charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges",
-	"charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing",
-}}
-
-// moneyTalk tells whether the number at i is a sum of money by the words before it.
-func (m *message) moneyTalk(i int) bool {
-	if strings.HasSuffix(m.text(i-1), " charges") && !m.points(i) {
-		return true // "sprinkler guy charges 85"
-	}
-	if !m.holdsKey(keyMoney) {
-		return false
-	}
-	s := &m.sents[m.items[i].sent]
-	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
-	first := s.from
-	for first < s.to && m.items[first].mark {
-		first++
-	}
-	if m.points(i) {
-		return false
-	}
-	if m.items[first].seg != m.items[i].seg && m.pointInClause(i) {
-		first = i // "parts ran me 76, front spigot 94"
-	}
-	switch m.text(first) {
-	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
-		return true
-	}
-	for k := i - 1; k >= s.from && k >= i-4; k-- {
-		switch m.text(k) {
-		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice",
-			"price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax",
-			"cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar",
-			"payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito",
-			"payment", "cotice", "billing":
-			t := m.text(k)
-			if t == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")) {
-				return true
-			}
-			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
-				break
-			}
-			for j := k + 1; j < i; j++ {
-				if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
-					return false
-				}
-			}
-			return true
-		}
-		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
-			return false
-		}
-	}
-	return false
-}
-
-// awayWord tells whether a length is a distance: "20 m of pipe", "30 m away".
-func (m *message) awayWord(t string) bool {
-	switch t {
-	case "of", "away", "from", "pipe", "long", "down", "up", "to", "de", "deep", "lejos":
-		return true
-	}
-	return false
-}
-
-// headTalk tells whether metres are a head of water here: others of the message
-// are, or the sentence names a test point or a regulator.
-func (m *message) headTalk(i int) bool {
-	se := &m.sents[m.items[i].sent]
-	for k := se.from; k < se.to; k++ {
-		if m.items[k].point != "" && !m.items[k].weak || m.is(k, cItem, "prv") {
-			return true
-		}
-	}
-	for k := range m.items {
-		if m.items[k].unit == "m" {
-			return true
-		}
-	}
-	return false
 }

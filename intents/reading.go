@@ -155,3 +155,22 @@ func abs(n int) int {
 	}
 	return n
 }
+
+// leadingTime finds the word that puts the reading at hi after or before work where
+// such words lead: "antes 95 después 60", "before rear 95 now rear 62". It returns
+// -1 where they follow the numbers.
+func (m *message) leadingTime(a, lo, hi int) int {
+	time := func(k int) bool { return k >= 0 && (m.placesTime(k) || m.is(k, cNow, "")) }
+	if !time(a-1) && !(time(a-2) && m.items[a-1].point != "") {
+		return -1
+	}
+	for k := hi - 1; k >= lo && k >= hi-2; k-- {
+		if time(k) && (k == hi-1 || m.items[hi-1].point != "") {
+			return k
+		}
+	}
+	return -1
+}
+
+// placesTime tells whether item i is a word that puts a reading before or after work.
+func (m *message) placesTime(i int) bool { return m.is(i, cBefore, "") || m.is(i, cAfter, "") }

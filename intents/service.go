@@ -208,3 +208,17 @@ func (m *message) seasonYear(month int) int {
 	}
 	return y
 }
+
+func (m *message) installedLastYear(a attribute, items []mentionOf) {
+	a2 := attribute{a.at, "year"}
+	owner, old, ok := m.ownerOf(a2, items)
+	if !ok || old {
+		return
+	}
+	y := m.ctx.Today.Year - 1
+	if t := m.text(a.at); t == "last month" || t == "last week" || t == "this year" || t == "este ano" {
+		y = m.ctx.Today.Year
+	}
+	f := m.equipment.get(owner, a.at)
+	f.InstalledYear, f.said = &y, true
+}

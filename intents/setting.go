@@ -2,8 +2,6 @@ package intents
 
 import "strings"
 
-func (m *message) taken(k int) bool { return m.items[k].role == roleTaken }
-
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
 	prev := m.text(i - 1)

@@ -67,3 +67,42 @@ func (m *message) setLast(v *verb, i int) bool {
 	}
 	return m.closes(end) && m.numsBetween(v.at, i) == 0 && !m.pointBetween(v.at, i)
 }
+
+// fromBefore reads the setting that a regulator had before it was changed: "la
+// reguladora estaba en 95, la bajé a 60", "prv was at 95, lowered it to 60".
+func (m *message) fromBefore() {
+	for i := range m.items {
+		if m.items[i].num == nil || m.items[i].role != roleTo || m.items[i].owner == 0 {
+			continue
+		}
+		at := m.items[i].owner - 1
+		p := m.prevNum(at)
+		if p < 0 || m.items[p].role != roleReading && m.items[p].role != roleSetting || m.points(p) || m.pointInClause(p) || m.items[p].value == m.items[i].value {
+			continue
+		}
+		if m.text(p-1) == "de" && p+1 == at {
+			m.setRole(p, roleFrom, "the setting before") // "de 90 bajé la reguladora a 60"
+			m.items[p].owner = at + 1
+			continue
+		}
+		if topic, k := m.topicBefore(p); topic != "prv" || p-k > 5 || m.items[k].seg != m.items[p].seg {
+			continue
+		}
+		set := false
+		for _, v := range m.verbs {
+			set = set || v.at == at && v.what == "set" && v.done
+		}
+		if !set {
+			continue
+		}
+		k := p - 1
+		for m.text(k) == "en" || m.text(k) == "at" || m.text(k) == "set" || m.text(k) == "a" || m.text(k) == "como" {
+			k--
+		}
+		switch m.text(k) {
+		case "was", "estaba", "tenia", "traia", "andaba", "was at", "estaba en", "was set at", "had been", "puesta", "was set":
+			m.setRole(p, roleFrom, "the setting before")
+			m.items[p].owner = at + 1
+		}
+	}
+}

@@ -102,3 +102,26 @@ func (m *message) ofRegulatorAlone(i int) bool {
 	}
 	return k == 0 || m.items[k-1].mark
 }
+
+// leftAt tells whether the words before the number at i say what a thing was left
+// at: "quedó en 62", "quedó set at 62".
+func (m *message) leftAt(i int) bool {
+	k := i - 1
+	switch m.text(k) {
+	case "en", "a", "como en", "at":
+		k--
+	}
+	for k >= 1 && k >= i-5 && (m.is(k, cPart, "new") || m.is(k, cItem, "prv") || m.text(k) == "la" || m.text(k) == "el") {
+		k-- // "ya quedó la reguladora nueva en 60"
+	}
+	t := m.text(k)
+	if t == "" || t[0] != 'q' && t[0] != 'y' && t[0] != 's' && t[0] != 'l' {
+		return false
+	}
+	for _, w := range [...]string{"quedo", "ya quedo", "se quedo", "quedando", "la deje", "lo deje"} {
+		if t == w || len(t) > len(w) && t[:len(w)+1] == w+" " {
+			return true
+		}
+	}
+	return false
+}

@@ -196,24 +196,3 @@ func joinTens(toks []token) {
 		}
 	}
 }
-
-// languages counts the small words of the two languages.
-func (l *lexicon) languages(toks []token) (es, en int) {
-	for i := range toks {
-		if t := &toks[i]; t.kind == word {
-			switch l.of(t).tells {
-			case tellsSpanish:
-				es++
-			case tellsEnglish:
-				en++
-			}
-		}
-	}
-	return es, en
-}
-
-// speaksSpanish tells whether more of a message's small words are Spanish than English.
-func (l *lexicon) speaksSpanish(toks []token) bool {
-	es, en := l.languages(toks)
-	return es > en
-}

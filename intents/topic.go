@@ -78,3 +78,11 @@ func (m *message) itemCode(k int, v string) string {
 	}
 	return "expansion_tank"
 }
+
+// carriedTo returns the equipment told last before item i.
+func (m *message) carriedTo(i int) string {
+	if o, _ := m.topicBefore(i); o != "" {
+		return o
+	}
+	return m.carried(m.items[i].sent)
+}

@@ -188,3 +188,38 @@ func (m *message) whichWas(i int) bool {
 		return m.text(k) == "pasada" || m.text(k) == "pasado" || m.text(k) == "ayer" || m.text(k) == "hace" || m.is(k, cMemory, "")
 	}) >= 0
 }
+
+// weWill tells whether a deed that may be past or present, "cambiamos", is still to
+// come: a day to come stands in its clause, and no other verb that it may belong to.
+func (m *message) weWill(at int) bool {
+	t := strings.TrimSuffix(strings.TrimSuffix(m.text(at), " en"), " a")
+	base := m.ambiguousForm(at) && !pastForm(t) && strings.HasPrefix(t, "put") // "also put in a tank tomorrow"
+	if !base && !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
+		return false
+	}
+	s := &m.sents[m.items[at].sent]
+	free := func(a, b int) bool {
+		for k := a + 1; k < b; k++ {
+			if t := m.text(k); t == "y" || t == "and" || m.is(k, cWill, "") || m.is(k, cDid, "") || m.is(k, cDo, "") && !m.is(k, cPart, "") {
+				return false
+			}
+		}
+		return true
+	}
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].seg != m.items[at].seg {
+			continue
+		}
+		day := false
+		for _, w := range m.moments {
+			day = day || w.at == k && !m.past(w)
+		}
+		if it := &m.items[k]; it.num != nil && unitDays(it.unit) > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro") {
+			day = true
+		}
+		if day && free(min(k, at), max(k, at)) {
+			return true
+		}
+	}
+	return false
+}

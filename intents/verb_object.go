@@ -216,3 +216,26 @@ func (m *message) partOfDeed(v *verb) string {
 	}
 	return ""
 }
+
+// onePut tells whether the object of the deed at i is "una" or "uno": "no tenía
+// reguladora, le puse una".
+func (m *message) onePut(i int) bool {
+	if beginsWith(m.text(i), "el nuevo", "la nueva") {
+		return true
+	}
+	for _, end := range [...]string{" nueva", " nuevo", " una", " uno"} {
+		if strings.HasSuffix(m.text(i), end) {
+			return true // "puse una nueva"
+		}
+	}
+	return m.says(i+1, "una", "uno") && (m.stopAt(i+2) || m.is(i+2, cPart, "new") || m.says(i+2, "y", "de"))
+}
+
+// pronoun tells whether a verb refers back to what was told before: "swapped it", "la cambié".
+func (m *message) pronoun(at int) bool {
+	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.HasSuffix(t, " it in") {
+		return true
+	}
+	back := func(k int) bool { return m.says(k, "it", "that", "one", "this") }
+	return back(at+1) || back(at+2) || m.inList(at-1, listPronoun) || m.onePut(at)
+}

@@ -3,8 +3,6 @@ package intents
 import (
 	"fmt"
 	"slices"
-
-	"lazyhand/assess"
 )
 
 // Why says which words of a message gave one slot of its frame, and by which
@@ -105,17 +103,4 @@ func (m *message) noteSecond(i int, won role) {
 	copy(m.sents, sents)
 	m.verbs = append(m.verbs[:0], verbs...)
 	m.frame.Unclear = unclear
-}
-
-// Language guesses the language that the writer of text would like to be
-// answered in.
-func (p *Parser) Language(text string) assess.Lang {
-	d := p.scratches.Get().(*scratch)
-	spanish := p.lex.speaksSpanish(tokenize(undo(text, d), d))
-	d.clear()
-	p.scratches.Put(d)
-	if spanish {
-		return assess.Spanish
-	}
-	return assess.English
 }

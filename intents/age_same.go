@@ -1,0 +1,97 @@
+package intents
+
+import "strings"
+
+// An age told of one thing by another, or of two things at once.
+
+// likewise copies a year: "the regulator was installed in 2021 and so was the heater".
+func (m *message) likewise(items []mentionOf) {
+	m.sameAge(items)
+	for k := 1; k < len(items); k++ {
+		x := items[k]
+		same := m.left(x.at, 4, false, func(k int) bool {
+			t := m.text(k)
+			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
+		}) >= 0 && m.left(x.at, 3, false, func(k int) bool { return be(m.text(k)) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual" }) >= 0
+		if m.left(x.at, 4, false, func(k int) bool {
+			return m.text(k) == "same" && (m.text(k+1) == "for" || m.text(k+1) == "with" || m.text(k+1) == "goes") || m.text(k) == "same for"
+		}) >= 0 {
+			same = true // "no idea how old the prv is, same for the heater"
+		}
+		if m.says(x.at+1, "too", "also", "as well", "likewise", "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark &&
+			m.items[items[k-1].at].sent == m.items[x.at].sent {
+			same = true // "heater's a 2014, tank too"
+		}
+		if !same {
+			continue
+		}
+		f := m.equipment.facts[items[k-1].item]
+		if f == nil {
+			continue
+		}
+		g := m.equipment.get(x.item, x.at)
+		g.AgeUnknown = g.AgeUnknown || f.AgeUnknown && f.InstalledYear == nil
+		if g.InstalledYear == nil && f.InstalledYear != nil {
+			y := *f.InstalledYear
+			g.InstalledYear = &y
+		}
+		if g.Condition == "" && f.InstalledYear == nil {
+			g.Condition = f.Condition
+		}
+		g.said = true
+	}
+}
+
+// sameAge copies the year of another thing: "exp tank is the same age as the prv",
+// "prv is from 2012, exp tank same age".
+func (m *message) sameAge(items []mentionOf) {
+	for k, x := range items {
+		end := len(m.items)
+		if k+1 < len(items) {
+			end = items[k+1].at
+		}
+		at := -1
+		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent; j++ {
+			if m.is(j, cHint, "sameage") || m.closes(j) && (m.text(j) == "same" || m.text(j) == "the same" || m.text(j) == "igual") {
+				at = j
+				break
+			}
+		}
+		if at < 0 {
+			continue
+		}
+		from := k - 1
+		if t := m.text(at + 1); (t == "as" || t == "que") && k+1 < len(items) && items[k+1].at <= at+4 {
+			from = k + 1
+		}
+		if from < 0 {
+			continue
+		}
+		f, g := m.equipment.facts[items[from].item], m.equipment.get(x.item, x.at)
+		if f == nil || g.InstalledYear != nil {
+			continue
+		}
+		g.said = true
+		if f.InstalledYear != nil {
+			y := *f.InstalledYear
+			g.InstalledYear = &y
+		}
+	}
+}
+
+// unknownToo gives an unknown age told before two things to the second one: "no idea on
+// the age of the reg or the heater".
+func (m *message) unknownToo(at int, owner string, items []mentionOf) {
+	for k := 1; k < len(items); k++ {
+		x, y := items[k-1], items[k]
+		if x.item != owner || x.at < at || y.at > x.at+3 || m.items[y.at].sent != m.items[at].sent {
+			continue
+		}
+		switch m.text(x.at + 1) {
+		case "or", "and", "nor", "n", "o", "ni", "y", "/":
+			f := m.equipment.get(y.item, y.at)
+			f.AgeUnknown, f.said = true, true
+		}
+		return
+	}
+}

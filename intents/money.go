@@ -1,0 +1,122 @@
+package intents
+
+import "strings"
+
+// Sums of money told without their sign.
+
+// moneyOpener are the words that moneyTalk goes by.
+var moneyOpener = opener{words: []string{
+	"labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano",
+	"materiales", "refacciones", "cobro", "cost", "costs", "costo", "cobre", "paid", "pague", "pago", "billed",
+	"bill", "invoice", "price", "owes", "owed", "tip", "propina", "cash", "check", "cheque", "fee", "charge",
+	"charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges",
+	"charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing",
+}}
+
+// moneyTalk tells whether the number at i is a sum of money by the words before it.
+func (m *message) moneyTalk(i int) bool {
+	if strings.HasSuffix(m.text(i-1), " charges") && !m.points(i) {
+		return true // "sprinkler guy charges 85"
+	}
+	if !m.holdsKey(keyMoney) {
+		return false
+	}
+	s := &m.sents[m.items[i].sent]
+	// "Labor 2.5 h @ 118 = 295", "Part: PRV 3/4, 142"
+	first := s.from
+	for first < s.to && m.items[first].mark {
+		first++
+	}
+	if m.points(i) {
+		return false
+	}
+	if m.items[first].seg != m.items[i].seg && m.pointInClause(i) {
+		first = i // "parts ran me 76, front spigot 94"
+	}
+	switch m.text(first) {
+	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
+		return true
+	}
+	for k := i - 1; k >= s.from && k >= i-4; k-- {
+		switch m.text(k) {
+		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice",
+			"price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax",
+			"cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar",
+			"payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito",
+			"payment", "cotice", "billing":
+			t := m.text(k)
+			if t == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")) {
+				return true
+			}
+			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
+				break
+			}
+			for j := k + 1; j < i; j++ {
+				if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
+					return false
+				}
+			}
+			return true
+		}
+		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
+			return false
+		}
+	}
+	return false
+}
+
+var sumGate = onlyWith(cHint, "sum")
+
+// sum reads money told without its sign: "charged her 95", "quote of 95".
+func (m *message) sum(i int) bool {
+	if m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].value < 20 {
+		return true // "2 for 120"
+	}
+	if m.text(i-1) == "for" && m.noEquipment(i-2) && !m.points(i) {
+		return true // "got a parking ticket for 45"
+	}
+	if m.shut(sumGate) {
+		return false
+	}
+	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
+}
+
+// rate reads a sum for a time: "110 a month".
+func (m *message) rate(i int) bool {
+	switch m.text(i + 1) {
+	case "a", "an", "per", "al", "por":
+	default:
+		return false
+	}
+	u, ok := m.val(i+2, cUnit)
+	if m.is(i+3, cHint, "earlier") {
+		return false // "63 an hour earlier"
+	}
+	return ok && (unitDays(u) > 0 || u == "hour" || u == "feet")
+}
+
+// soManyFor reads "2 for 120".
+func (m *message) soManyFor(i int) bool {
+	if m.text(i+1) == "for" && m.is(i+2, cDeterminer, "") && m.is(i+3, cHint, "bought") && !m.pointAt(i-1) {
+		return true // "took 45 for the part"
+	}
+	fee := m.text(i+1) == "to" && m.says(i+2, "come", "come out", "show up") // "120 to come out"
+	if fee || m.text(i+1) == "cash" || m.says(i-1, "dollar", "buck", "dolar", "peso") {
+		return true // "a dollar 40"
+	}
+	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)
+}
+
+// askedFor tells whether the number at i is what a thing costs somewhere: "it was 18 at the
+// counter", "31 online".
+func (m *message) askedFor(i int) bool {
+	k := i + 1
+	if m.says(k, "at", "from", "in", "on") {
+		k++
+	}
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cHint, "shopplace")
+}

@@ -1,0 +1,66 @@
+package intents
+
+import "strings"
+
+// Nouns that name no equipment, and people.
+
+// strangeThing tells whether item k is a noun that names no equipment.
+func (m *message) strangeThing(k int) bool {
+	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site && !m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
+}
+
+// noEquipment tells whether item k is a thing that is no equipment: one that the lexicon lists
+// ("fridge"), or a noun it does not know.
+func (m *message) noEquipment(k int) bool {
+	if k < 0 || k >= len(m.items) || m.items[k].mark || m.items[k].kinds.meets(setOf(cItem, cPart)) {
+		return false
+	}
+	t := m.text(k)
+	return m.signsOf(k).has(signThing) || m.strangeThing(k) && len(t) > 3 && !strings.HasSuffix(t, "one") && !strings.HasSuffix(t, "ones")
+}
+
+// sidelong are the classes of words that a number may still count.
+var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
+
+// unknownNoun tells whether item i is a word that the number before it may count.
+func (m *message) unknownNoun(i int) bool {
+	if i >= len(m.items) {
+		return false
+	}
+	it := &m.items[i]
+	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text) &&
+		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
+}
+
+func smallWord(s string) bool {
+	switch s {
+	case "w", "w/", "with", "con", "and", "y", "hr", "nomas", "rn", "tho", "lol", "n", "@":
+		return true
+	}
+	return false
+}
+
+// foreignNoun tells whether the word at item i is a thing that the house's record does
+// not hold: "sheet", "arrestor".
+func (m *message) foreignNoun(i int) bool {
+	if i < 0 || m.items[i].mark || m.items[i].num != nil || len(m.text(i)) < 4 || m.p.lex.look(m.text(i)).never {
+		return false
+	}
+	return m.items[i].tags == nil && !m.p.lex.look(m.text(i)).plain && !strings.HasPrefix(m.text(i), "dat") || m.is(i, cSkip, "")
+}
+
+// noTap tells whether item i is a noun that is no tap and tells nothing of pressure: "bag", "guy".
+func (m *message) noTap(i int) bool {
+	return person(m.text(i)) || m.is(i, cFuel, "") || m.unknownNoun(i)
+}
+
+func person(s string) bool {
+	switch s {
+	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",
+		"daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena",
+		"homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident",
+		"man", "woman", "lady's", "im", "gentleman":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,145 @@
+package intents
+
+import (
+	"lazyhand/assess"
+	"strings"
+)
+
+// What is needed, quoted or advised.
+
+// needless tells whether what the item at i is needed for is denied: "no necesita
+// reguladora", "doesn't need a tank".
+func (m *message) needless(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		return m.is(k, cWill, "") && (m.says(k-1, "no", "doesnt", "dont", "ya no") || clitic(m.text(k-1)) && m.text(k-2) == "no")
+	}) >= 0
+}
+
+// needs tells whether the item at i is what is needed or quoted: "needs a new prv".
+func (m *message) needs(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {
+		if m.is(k, cHint, "needs") {
+			return !m.denied(k)
+		}
+		if m.items[k].site {
+			continue // "I owe 88 Parsons Green Rd an expansion tank"
+		}
+		switch m.text(k) {
+		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted",
+			"quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid",
+			"estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated",
+			"cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos",
+			"necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos",
+			"se recomienda", "le recomendamos":
+			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
+		case "and", "y", "plus":
+			if !m.is(k-1, cItem, "") {
+				return false
+			}
+			return m.needs(k - 1)
+		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "on", "our", "bigger", "another", "that", "otra", "otro":
+			if (m.text(k) == "for" || m.text(k) == "on") && m.is(k-1, cHint, "pricing") {
+				return true // "gave a price for a heater"
+			}
+			if m.text(k) == "on" && !m.isNum(k-1) {
+				return false
+			}
+			if (m.text(k) == "for" || m.text(k) == "on") && m.isNum(k-1) {
+				for j := m.sents[m.items[i].sent].from; j < k; j++ {
+					if m.quotes(m.text(j)) || m.is(j, cHint, "pricing") {
+						return true
+					}
+				}
+			}
+		default:
+			if m.is(k, cDeterminer, "") || m.items[k].num != nil && m.items[k].unit == "gal" || m.is(k, cFuel, "") || m.is(k, cMaterial, "") {
+				continue // "quoted a 50 gal gas heater"
+			}
+			return false
+		}
+	}
+	return false
+}
+
+// onlyServed tells whether what is needed of the item at i is told after it and is no
+// new one: "wants the reg lowered", "needs the heater flushed".
+func (m *message) onlyServed(i int) bool {
+	k := i + 1
+	for m.is(k, cHint, "bit") || m.is(k, cDeterminer, "") {
+		k++
+	}
+	return (m.is(k, cDid, "") || m.is(k, cDo, "set") || m.is(k, cDo, "other")) && !m.is(k, cDo, "replace") && !m.is(k, cDo, "install") && !m.items[k].mark
+}
+
+// goodIdea tells whether the item at i is called a good idea: "expansion tank would help".
+func (m *message) goodIdea(i int) bool {
+	return m.is(i+1, cHint, "advised") || m.items[min(i+1, len(m.items)-1)].site && m.is(i+2, cHint, "advised")
+}
+
+// neededCode names the follow-up that fits the need of an item.
+func (m *message) neededCode(item string) (assess.Action, bool) {
+	switch item {
+	case "prv":
+		return assess.ReplacePRV, true
+	case "expansion_tank":
+		if m.failedTank() {
+			return assess.ReplaceTank, true
+		}
+		return assess.InstallTank, true
+	case "heater", "softener", "recirc", "check_valve", "drain_valve":
+		return assess.OtherAction, true
+	}
+	return "", false
+}
+
+// serviceNeeded tells whether the word at i is a service that is said to be
+// needed: "heater needs a flush", "needs flushed", "hay que lavar el boiler".
+func (m *message) serviceNeeded(i int) bool {
+	switch m.text(i) {
+	case "flush", "flushing", "flushed", "fix", "repair", "drain", "lavar", "drenar", "reparar", "arreglar", "rebuild", "clean", "limpiar", "service":
+	default:
+		return false
+	}
+	later := func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }
+	if orderForm(m.text(i)) && (m.laterIn(i) || m.left(i, 4, true, later) >= 0) && !m.denied(i) {
+		return true // "flush the heater next visit"
+	}
+	if m.offered(i) {
+		return true
+	}
+	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
+		switch m.text(k) {
+		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend", "recommended", "quoted", "ocupa", "has to be":
+			return !m.denied(k)
+		case "a", "an", "good", "un", "una", "to", "be":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// offered tells whether the service at item i is what was needed or quoted, told with its heater
+// or the customer between: "quoted her a heater flush", "needs a heater flush".
+func (m *message) offered(i int) bool {
+	k := i - 1
+	for m.is(k, cDeterminer, "") || m.is(k, cItem, "heater") || m.says(k, "her", "him", "them", "to") {
+		k--
+	}
+	if k < 0 || m.items[k].seg != m.items[i].seg || m.denied(k) {
+		return false
+	}
+	t := m.text(k)
+	needed := m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
+	return needed || m.quotes(t) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted"
+}
+
+// quotes tells whether a word offers something for a price.
+func (m *message) quotes(t string) bool {
+	switch t {
+	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende",
+		"sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,98 @@
+package intents
+
+// Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
+
+// bareCheck tells whether a word for a check may tell one done as well: only a day,
+// or a word of planning, makes it one to come.
+func bareCheck(t string) bool {
+	switch t {
+	case "check", "check pressure", "check the pressure", "check back", "check pressures", "revision", "look see", "look-see":
+		return true
+	}
+	for _, w := range [...]string{"checar", "revisar", "medir", "medirla", "para checar", "para revisar", "para medir"} {
+		if t == w || t == w+" presion" || t == w+" la presion" || t == w+" lectura" || t == w+" la lectura" {
+			return true
+		}
+	}
+	return false
+}
+
+// headsVisit tells whether a follow-up named at the head of a report is the visit
+// reported: "Two week follow up, 9 Gila Ct".
+func (m *message) headsVisit(i, s int) bool {
+	if s != 0 || m.planish(s) && !m.is(i, cWill, "") || !m.anyReadingLike() {
+		return false
+	}
+	if m.is(i, cHint, "visitname") && i == m.sents[s].from && !m.momentNext(i) {
+		return true // "recheck visit, 2 wks after reg swap"
+	}
+	if m.text(i) == "recheck" && i == m.sents[s].from && !m.momentIn(s) && m.onlyHeads(i, s) {
+		return true // "Recheck at 88 Tamarack Ln. Rear bib 72"
+	}
+	switch m.text(i) {
+	case "follow up", "followup", "f/u", "fu", "recheck", "check", "check up", "revision", "seguimiento":
+	default:
+		return false
+	}
+	for _, w := range m.moments {
+		if w.end == i && w.at == m.sents[s].from {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyHeads tells whether sentence s holds no more behind the word at item i than the house and what
+// came before, and pressures are told in those that follow.
+func (m *message) onlyHeads(i, s int) bool {
+	for k := i + 1; k < m.sents[s].to; k++ {
+		if m.items[k].site && m.text(i+1) == "at" {
+			return m.anyReadingLike()
+		}
+		worked := m.is(k, cItem, "") && m.says(k+1, "job", "swap", "work", "change")
+		if m.items[k].point != "" || m.meets(k, setOf(cCond, cWill, cItem)) && !worked {
+			return false
+		}
+	}
+	lo, hi := m.readingsOf(s)
+	return lo >= hi && len(m.readings) > 0 && m.readings[0].sent > s
+}
+
+// cameTo tells whether the follow-up at item i is what the visit was for: "came by to
+// recheck 44 Juniper".
+func (m *message) cameTo(i int) bool {
+	came := func(k int) bool { return m.is(k, cHint, "camehere") }
+	if k := i - 2; m.is(i-1, cDeterminer, "") && m.text(k) == "for" && m.is(k-1, cHint, "camehere") && !m.willNear(k-1) && !m.momentSeg(i) {
+		return true // "went back for the recheck"
+	}
+	return m.text(i-1) == "to" && m.left(i-1, 3, true, came) >= 0
+}
+
+// leftOut tells whether the follow-up named at item i is not to be: "no need to recheck",
+// "skip the recheck".
+func (m *message) leftOut(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	if m.is(k, cNeg, "") && m.text(k) == "no" && m.right(i, 2, true, func(j int) bool { return m.text(j) == "needed" || m.text(j) == "necessary" || m.text(j) == "required" }) >= 0 {
+		return true // "no recheck needed"
+	}
+	return m.text(k) == "skip" || m.text(k) == "need to" && m.text(k-1) == "no" || m.refused(i)
+}
+
+// nextAfterDone tells whether a follow-up in a sentence that closes one is the
+// next one: "done, set the next one for 6 months out".
+func (m *message) nextAfterDone(s, i int) bool {
+	for k := i - 1; k >= m.sents[s].from; k-- {
+		if m.is(k, cAsk, "done") {
+			for j := k + 1; j < i; j++ {
+				if m.items[j].seg != m.items[k].seg || m.text(j) == "and" || m.text(j) == "y" {
+					return m.momentSeg(i)
+				}
+			}
+			return false
+		}
+	}
+	return false
+}
