@@ -191,7 +191,9 @@ func (m *message) tickedChecks() {
 		for m.isMark(k, ":", "-", "=", "?") {
 			k++
 		}
-		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) && (m.stopAt(k+1) || m.says(k+1, "at", "on")) { // "Check: none at the meter"
+		// "Check: none at the meter"
+		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) &&
+			(m.stopAt(k+1) || m.says(k+1, "at", "on")) {
 			m.say(i, "bfp")
 		}
 	}

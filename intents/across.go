@@ -130,7 +130,9 @@ func (m *message) headPoint(s int) string {
 		if len(pts) >= 1 && m.gaugeTalk(j) {
 			return m.pointOfGauge(j, pts)
 		}
-		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") && (m.sents[j].to-m.sents[j].from <= 4 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" || j == s-1 && m.onlyNumber(s)) {
+		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") &&
+			(m.sents[j].to-m.sents[j].from <= 4 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" ||
+				j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}
 	}

@@ -197,7 +197,8 @@ func (p *Parser) houseDigits(toks []token, i int) (num string, j int, ok bool) {
 		num += "-" + toks[j+1].num.digits
 		j += 2
 	}
-	if j+1 < len(toks) && len(num) >= 3 && toks[i].num.words && toks[j].kind == word && len(toks[j].text) == 1 && toks[j].text >= "a" && toks[j].text <= "d" {
+	if j+1 < len(toks) && len(num) >= 3 && toks[i].num.words && toks[j].kind == word && len(toks[j].text) == 1 &&
+		toks[j].text >= "a" && toks[j].text <= "d" {
 		if s, ok := p.street(toks, j+1, true); ok && s.suffixed {
 			num += strings.ToUpper(toks[j].text) // "nine oh two b cedar court"
 			j++

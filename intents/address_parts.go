@@ -31,7 +31,8 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 		k++
 	}
 	told := k > from
-	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) || !told && (!plain || toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
+	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) ||
+		!told && (!plain || toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
 		return a, false
 	}
 	if k+1 < len(toks) && toks[k+1].kind != mark || k+1 < len(toks) && toks[k+1].glued && toks[k+1].text == "#" {

@@ -14,7 +14,8 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 	words := 0
 	for end < len(toks) && words < 3 {
 		t := &toks[end]
-		if words == 0 && t.kind == number && t.num.integer && t.num.value < 40 && !(end+1 < len(toks) && p.measure(toks, end+1) && !p.placedAt(toks, end+1)) {
+		if words == 0 && t.kind == number && t.num.integer && t.num.value < 40 &&
+			!(end+1 < len(toks) && p.measure(toks, end+1) && !p.placedAt(toks, end+1)) {
 			words, end = 1, end+1 // "27 calle 8"
 			break
 		}
@@ -57,7 +58,8 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 			k++
 			break
 		}
-		if day := k + 2; words == 0 && t.kind == number && t.num.value <= 31 && day < len(toks) && toks[k+1].text == "de" && months[toks[day].text] > 0 {
+		if day := k + 2; words == 0 && t.kind == number && t.num.value <= 31 && day < len(toks) && toks[k+1].text == "de" &&
+			months[toks[day].text] > 0 {
 			words, k = 3, day+1 // "Calle 5 de Mayo 120"
 			break
 		}
@@ -67,7 +69,9 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		if words > 0 && (t.text == "numero" || t.text == "num" || t.text == "no" || t.text == "nro") {
 			break
 		}
-		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.of(t).never && k+1 < len(toks) && toks[k+1].kind == number // "camino viejo 12"
+		// "camino viejo 12"
+		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.of(t).never && k+1 < len(toks) &&
+			toks[k+1].kind == number
 		if !linking(t.text) && !whole && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
 			return a, false
 		}
@@ -103,7 +107,8 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	a.house = k
 	a.line = title(toks[i].raw) + " " + p.nameOf(toks, name, nameEnd) + sep + toks[k].num.digits
 	a.to = k + 1
-	if dash := a.to; dash+1 < len(toks) && toks[dash].text == "-" && toks[dash].glued && toks[dash+1].glued && toks[dash+1].kind == word && len(toks[dash+1].raw) == 1 {
+	if dash := a.to; dash+1 < len(toks) && toks[dash].text == "-" && toks[dash].glued && toks[dash+1].glued &&
+		toks[dash+1].kind == word && len(toks[dash+1].raw) == 1 {
 		a.line += "-" // "Calle Fresnos #415-B"
 		a.to++
 	}
@@ -124,7 +129,8 @@ func numberAhead(toks []token, k int) bool {
 // ofStreet returns where a street's name begins after "de": "el 4 de Heron Bayou
 // Ln"; j when there is no such word.
 func (p *Parser) ofStreet(toks []token, j int) int {
-	if t := &toks[j]; t.kind != word || t.text != "de" && t.text != "d" || t.caps && !allCaps(toks) || j+1 >= len(toks) || toks[j+1].kind != word {
+	if t := &toks[j]; t.kind != word || t.text != "de" && t.text != "d" || t.caps && !allCaps(toks) || j+1 >= len(toks) ||
+		toks[j+1].kind != word {
 		return j
 	}
 	switch toks[j+1].text {
@@ -157,7 +163,8 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		t := &toks[k]
 		switch {
 		case linking(t.text) && k > i:
-		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || noStreet(t.text) || t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
+		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || noStreet(t.text) ||
+			t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
 			return a, false
 		default:
 			caps++
@@ -167,7 +174,8 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	if k == i+1 && !toks[i].caps {
 		return a, false
 	}
-	if k >= len(toks) || caps < 2 && !(caps == 1 && i > 0 && (toks[i-1].text == "en" || toks[i-1].text == "domicilio" || toks[i-1].text == "direccion")) {
+	if k >= len(toks) || caps < 2 &&
+		!(caps == 1 && i > 0 && (toks[i-1].text == "en" || toks[i-1].text == "domicilio" || toks[i-1].text == "direccion")) {
 		return a, false
 	}
 	nameEnd, sep := k, " "
@@ -179,10 +187,12 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	if !p.lex.speaksSpanish(toks) {
 		return a, false
 	}
-	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " || year(t.num.value) && sep == " " {
+	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " ||
+		year(t.num.value) && sep == " " {
 		return a, false
 	}
-	if k+1 < len(toks) && !(toks[k+1].kind == mark) && !(toks[k+1].kind == word && (p.term(toks, k+1) || p.lex.of(&toks[k+1]).unit != "" || p.stop(toks, k+1))) {
+	if k+1 < len(toks) && !(toks[k+1].kind == mark) &&
+		!(toks[k+1].kind == word && (p.term(toks, k+1) || p.lex.of(&toks[k+1]).unit != "" || p.stop(toks, k+1))) {
 		return a, false
 	}
 	a.house, a.line, a.to = k, p.nameOf(toks, i, nameEnd)+sep+t.num.digits, k+1

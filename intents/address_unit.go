@@ -37,7 +37,9 @@ func unitID(toks []token, k int) (string, int) {
 func (a *address) unit(p *Parser, toks []token) {
 	for range 2 {
 		k := a.to
-		if k+1 < len(toks) && toks[k].kind == mark && (toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(" || toks[k+1].text == "#" && oneOf(toks[k].text, ";", ".", "|", "/", "\n")) {
+		if k+1 < len(toks) && toks[k].kind == mark &&
+			(toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(" ||
+				toks[k+1].text == "#" && oneOf(toks[k].text, ";", ".", "|", "/", "\n")) {
 			k++
 		}
 		if k < len(toks) && toks[k].kind == mark && toks[k].text == "#" {
@@ -83,7 +85,8 @@ func (a *address) unit(p *Parser, toks []token) {
 			k--
 		}
 	}
-	if k >= 1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer && len(toks[k].num.digits) <= 4 {
+	if k >= 1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer &&
+		len(toks[k].num.digits) <= 4 {
 		a.line += " # " + toks[k].num.digits
 		a.unitFrom, a.unitTo, a.from = k-1, k+1, k-1
 		return
@@ -124,7 +127,8 @@ func (a *address) townAfter(p *Parser, toks []token) {
 		return
 	}
 	from := k
-	for k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) && !p.stop(toks, k) && !p.lex.known(toks[k].text) {
+	for k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) &&
+		!p.stop(toks, k) && !p.lex.known(toks[k].text) {
 		k++
 	}
 	if k > from && (k >= len(toks) || toks[k].kind == mark || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {

@@ -33,7 +33,8 @@ func (m *message) ageUnknown(i int) bool {
 			near = 2
 		}
 		unknown := func(k int) bool { return m.is(k, cUnknown, "") }
-		if m.left(i, near, true, unknown) >= 0 || near > 2 && m.right(i, 8, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
+		if m.left(i, near, true, unknown) >= 0 ||
+			near > 2 && m.right(i, 8, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
 			return !m.sents[m.items[i].sent].question && (near > 2 || !m.closes(i))
 		}
 	}
@@ -81,7 +82,8 @@ func (m *message) ageUnknown(i int) bool {
 		}
 		if m.left(i, 6, true, func(k int) bool {
 			switch m.text(k) {
-			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin", "no trae", "no tiene":
+			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin",
+				"no trae", "no tiene":
 				return true
 			}
 			return false
@@ -92,7 +94,8 @@ func (m *message) ageUnknown(i int) bool {
 			case "date", "tag", "fecha":
 				return m.text(i+1) != "yet" && m.text(i+1) != "set" && m.left(i, 4, true, func(k int) bool {
 					t := m.text(k)
-					return oneOf(t, "no", "no trae", "no tiene") && k >= i-2 && m.text(k+1) != "wait" || oneOf(t, "read", "cant", "couldnt") || t == "find" && m.is(k-1, cNeg, "")
+					return oneOf(t, "no", "no trae", "no tiene") && k >= i-2 && m.text(k+1) != "wait" || oneOf(t, "read", "cant", "couldnt") ||
+						t == "find" && m.is(k-1, cNeg, "")
 				}) >= 0
 			case "ano", "anos", "year", "vintage":
 				return m.left(i, 6, true, func(k int) bool {

@@ -251,7 +251,8 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 		s.more = true // "y el boiler estaba prendido"
 	case t == "meant for" || m.inList(i, listSlipMore):
 		return deny, false
-	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) || slipFiller(t):
+	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) ||
+		slipFiller(t):
 	default:
 		return deny, false
 	}

@@ -32,7 +32,8 @@ func (m *message) amendPlan() bool {
 		break
 	}
 	more := func(k int) bool {
-		return m.isMark(k, ",", "?") || m.items[k].point != "" || m.is(k, cPoint, "") || m.is(k, cPlace, "") || m.items[k].site || m.is(k, cItem, "")
+		return m.isMark(k, ",", "?") || m.items[k].point != "" || m.is(k, cPoint, "") || m.is(k, cPlace, "") || m.items[k].site ||
+			m.is(k, cItem, "")
 	}
 	if !cue || from == len(m.items) || len(m.items)-from > 5 || more(from) || m.right(from, 5, true, more) >= 0 {
 		return false

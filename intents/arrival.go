@@ -8,11 +8,16 @@ import (
 // besideArrival are the words that may stand beside a street line in a message that says
 // nothing but that its writer is there or on the way.
 var besideArrival = set(
-	"at", "here", "im", "i", "am", "on", "site", "onsite", "arrived", "arriving", "arr", "next", "now", "up", "to", "heading", "headed", "head", "rolling", "rollin",
-	"driving", "going", "off", "omw", "way", "my", "the", "in", "into", "pulled", "pulling", "got", "made", "it", "back", "first", "second", "third", "last", "stop",
-	"house", "job", "call", "one", "ok", "okay", "k", "alright", "morning", "good", "all", "guys", "team", "just", "starting", "start", "started", "out", "front",
-	"of", "this", "then", "over", "and", "for", "day", "is", "were", "we", "are", "parked", "outside", "landed", "aqui", "aca", "ya", "en", "estoy", "estamos",
-	"llegue", "llegamos", "llegando", "voy", "vamos", "a", "para", "rumbo", "siguiente", "ahora", "la", "el", "casa", "primera", "primero", "buenos", "dias",
+	"at", "here", "im", "i", "am", "on", "site", "onsite", "arrived", "arriving", "arr", "next", "now", "up", "to", "heading",
+	"headed", "head", "rolling", "rollin",
+	"driving", "going", "off", "omw", "way", "my", "the", "in", "into", "pulled", "pulling", "got", "made", "it", "back", "first",
+	"second", "third", "last", "stop",
+	"house", "job", "call", "one", "ok", "okay", "k", "alright", "morning", "good", "all", "guys", "team", "just", "starting",
+	"start", "started", "out", "front",
+	"of", "this", "then", "over", "and", "for", "day", "is", "were", "we", "are", "parked", "outside", "landed", "aqui", "aca", "ya",
+	"en", "estoy", "estamos",
+	"llegue", "llegamos", "llegando", "voy", "vamos", "a", "para", "rumbo", "siguiente", "ahora", "la", "el", "casa", "primera",
+	"primero", "buenos", "dias",
 )
 
 func set(words ...string) map[string]bool {
@@ -32,8 +37,10 @@ func (p *Parser) Arrives(text string, ctx Context) bool {
 // besideRight are the words that may stand beside a street line which is the right one for
 // what was filed under another.
 var besideRight = set(
-	"no", "nope", "not", "wrong", "house", "its", "it", "was", "thats", "that", "this", "is", "meant", "mean", "i", "sorry", "oops", "my", "bad", "actually", "the", "one",
-	"for", "should", "be", "address", "addr", "different", "other", "another", "not that", "es", "era", "la", "casa", "perdon", "equivocada", "otra", "en", "quise", "decir",
+	"no", "nope", "not", "wrong", "house", "its", "it", "was", "thats", "that", "this", "is", "meant", "mean", "i", "sorry", "oops",
+	"my", "bad", "actually", "the", "one",
+	"for", "should", "be", "address", "addr", "different", "other", "another", "not that", "es", "era", "la", "casa", "perdon",
+	"equivocada", "otra", "en", "quise", "decir",
 )
 
 // RightHouse tells whether a message names a house and says at most that it is the right

@@ -68,7 +68,8 @@ func (m *message) oldQuotes() {
 		seg := m.items[i].seg
 		old := m.right(i, 9, true, func(k int) bool {
 			it := &m.items[k]
-			return it.seg == seg && (it.num != nil && it.unit == "" && year(it.value) && int(it.value) < m.ctx.Today.Year || m.text(k) == "last year" || m.text(k) == "ago")
+			return it.seg == seg && (it.num != nil && it.unit == "" && year(it.value) && int(it.value) < m.ctx.Today.Year ||
+				m.text(k) == "last year" || m.text(k) == "ago")
 		})
 		for k := m.sents[m.items[i].sent].from; old >= 0 && k <= old; k++ {
 			if m.items[k].seg == seg && m.items[k].point == "" {
@@ -91,7 +92,8 @@ func (m *message) acts(s int, of func(k int) bool) bool {
 			return true
 		case m.items[k].point != "" && (m.numberBy(k-1, -1) || m.numberBy(k+1, 1)):
 			return true
-		case m.items[k].point != "" && !m.items[k].weak && m.right(k, 7, true, func(j int) bool { return m.isNum(j) && pressureUnit(m.items[j].unit) }) >= 0:
+		case m.items[k].point != "" && !m.items[k].weak &&
+			m.right(k, 7, true, func(j int) bool { return m.isNum(j) && pressureUnit(m.items[j].unit) }) >= 0:
 			return true // "hose bib by the side gate is making 96 psi"
 		}
 	}
@@ -122,7 +124,8 @@ func (m *message) standsApart(s int, of func(k int) bool) bool {
 			}
 		case m.items[k].kinds.has(cItem) && !m.is(k, cItem, "gauge") || m.items[k].point != "" && !m.items[k].weak:
 			trade = true
-		case m.items[k].num != nil && (m.items[k].value >= leastPSI || m.items[k].unit != ""), m.items[k].kinds.meets(setOf(cMaterial, cDid, cDo, cBase, cFuel)):
+		case m.items[k].num != nil && (m.items[k].value >= leastPSI || m.items[k].unit != ""),
+			m.items[k].kinds.meets(setOf(cMaterial, cDid, cDo, cBase, cFuel)):
 			told = true
 		}
 	}

@@ -26,7 +26,8 @@ var recipes = []recipe{
 		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading),
 	},
 	// "delete!", alone
-	{about: AskUndo, needs: []cueSet{cues(cueRemove)}, bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
+	{about: AskUndo, needs: []cueSet{cues(cueRemove)},
+		bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
 	{
 		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)},
 		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan),
@@ -61,11 +62,14 @@ var recipes = []recipe{
 		about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)},
 		bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat),
 	},
-	{about: AskTrend, needs: []cueSet{cues(cueAsks), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign, cueOther), amid: true},
+	{about: AskTrend, needs: []cueSet{cues(cueAsks), cues(cueTrend), cues(cueSite, cueHere, cueRecord)},
+		bars: cues(cueReading, cueForeign, cueOther), amid: true},
 	// "draw the pressure over the last year", "has it been drifting"
-	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)}, bars: cues(cueReading, cueForeign)},
+	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)},
+		bars: cues(cueReading, cueForeign)},
 	// "owner would like the paperwork"
-	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson)}, bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
+	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson)},
+		bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
 	{
 		about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cueSite, cueHere)},
 		bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh),
@@ -122,7 +126,8 @@ var recipes = []recipe{
 	// "does 14 Maple have a prv", "what kind of heater is at 14 Maple"
 	{
 		about: AskHistory, needs: []cueSet{cues(cueWh), cues(cueItem), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cuePuzzle, cueOwed, cueEnough, cueShift, cuePaper, cueSizing, cueSpan, cueOther),
+		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cuePuzzle, cueOwed, cueEnough, cueShift, cuePaper, cueSizing,
+			cueSpan, cueOther),
 	},
 	// "gimme 14 Maple"
 	{

@@ -117,7 +117,8 @@ func (m *message) askSnooze(p askPhrase) {
 		return // "give me the list for friday"
 	case (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && next != "en":
 		return // "ahorita no puedo": chatter
-	case m.is(i, cHint, "notyet") && (!p.begins || !m.tellsTime(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
+	case m.is(i, cHint, "notyet") &&
+		(!p.begins || !m.tellsTime(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
 		return
 	case t == "delay" && !p.begins && !m.followUpNoun(p.s):
 		return

@@ -122,7 +122,9 @@ func (m *message) toldThenAsked(se sentence) int {
 			k++
 		}
 		asks := m.ordersSheet(k, se.to) ||
-			(tells || measured && at) && (m.turnsToAsk(k) || m.wordCues(m.items[k].tok).has(cueShow) && m.asksPast(k, se.to)) && (!sized || m.asksPast(k, se.to)) // not "40 gal, 60 psi, what tank"
+			// not "40 gal, 60 psi, what tank"
+			(tells || measured && at) && (m.turnsToAsk(k) || m.wordCues(m.items[k].tok).has(cueShow) && m.asksPast(k, se.to)) &&
+				(!sized || m.asksPast(k, se.to))
 		if !asks || m.right(k-1, se.to, true, m.isNum) >= 0 {
 			continue
 		}
@@ -140,7 +142,8 @@ func (m *message) doneThenNext(se sentence) int {
 	done := false
 	for i := se.from; i+2 < se.to; i++ {
 		done = done || m.is(i, cAsk, "done")
-		if done && m.partsClauses(i) && (m.says(i+1, "next", "next one", "see", "again") || m.is(i+1, cDo, "recheck")) && m.right(i, se.to, true, m.timeSpan) >= 0 {
+		if done && m.partsClauses(i) && (m.says(i+1, "next", "next one", "see", "again") || m.is(i+1, cDo, "recheck")) &&
+			m.right(i, se.to, true, m.timeSpan) >= 0 {
 			return i
 		}
 	}

@@ -38,7 +38,8 @@ func (m *message) altered(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
-	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) && (it.unit == "" || m.items[j].unit == it.unit) {
+	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) &&
+		(it.unit == "" || m.items[j].unit == it.unit) {
 		at := i - 1
 		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.says(at, "from", "set", "setting", "air")) {
 			at--
@@ -188,7 +189,8 @@ func (m *message) leftWith(i int) (role, string, bool) {
 	if obj == "" {
 		obj = m.carriedTo(v.at)
 	}
-	if obj == "heater" && v.what == "replaced" && m.is(i-1, cAfter, "") && m.items[i].value >= 105 && m.items[i].value <= 150 && m.items[i].unit == "" {
+	if obj == "heater" && v.what == "replaced" && m.is(i-1, cAfter, "") && m.items[i].value >= 105 && m.items[i].value <= 150 &&
+		m.items[i].unit == "" {
 		return roleTemp, "the heater left at", true
 	}
 	if obj != "prv" && obj != "expansion_tank" {
@@ -209,7 +211,8 @@ func (m *message) leftWith(i int) (role, string, bool) {
 	if mayBeAir && pressureUnit(m.items[i].unit) && m.closes(i) && (i-1 == v.objAt || m.numIs(k, roleSize)) {
 		return m.ofDeed(v, i, roleTo, "the new tank's air") // "rplcd xp tnk 2g 65#"
 	}
-	if t := m.text(i + 1); v.what != "set" && (t == "on" || t == "in") && m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "newone") }) >= 0 {
+	if t := m.text(i + 1); v.what != "set" && (t == "on" || t == "in") &&
+		m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "newone") }) >= 0 {
 		return m.ofDeed(v, i, roleTo, "of the new one") // "swapped it, 60 on the new one"
 	}
 	switch m.text(i - 1) {
@@ -236,7 +239,8 @@ func (m *message) leftWith(i int) (role, string, bool) {
 // placeOfDeed tells whether the one test point between the deed and the number at i only
 // says where the part was put in: "cut one in on the main at 60".
 func (m *message) placeOfDeed(v *verb, i int) bool {
-	if v.what != "installed" && v.what != "replaced" || m.text(i-1) != "at" && m.text(i-1) != "@" || m.items[i-2].point == "" || !m.settingLike(i) || m.items[i].value > 100 {
+	if v.what != "installed" && v.what != "replaced" || m.text(i-1) != "at" && m.text(i-1) != "@" || m.items[i-2].point == "" ||
+		!m.settingLike(i) || m.items[i].value > 100 {
 		return false
 	}
 	k := i - 3
@@ -362,7 +366,8 @@ func (m *message) setByOthers(i int) bool {
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-9 && m.items[k].seg == m.items[i].seg; k-- {
 		who = who || m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k))
 		part = part || m.is(k, cItem, "prv") || m.text(k) == "it" || m.is(k, cDid, "set")
-		if m.items[k].point != "" || m.is(k, cTarget, "") || m.is(k, cWill, "") || m.is(k, cHint, "wants") || strings.HasPrefix(m.text(k), "want") {
+		if m.items[k].point != "" || m.is(k, cTarget, "") || m.is(k, cWill, "") || m.is(k, cHint, "wants") ||
+			strings.HasPrefix(m.text(k), "want") {
 			return false
 		}
 	}

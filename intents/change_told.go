@@ -23,7 +23,8 @@ func (m *message) putTo(i int) (role, string, bool) {
 		switch it := &m.items[k]; {
 		case m.is(k, cHint, "particle"):
 			particle = true
-		case it.site, m.is(k, cHint, "bit"), m.is(k, cDeterminer, ""), m.is(k, cHint, "possessive"), m.text(k) == "at", m.text(k) == "another", m.text(k) == "the way":
+		case it.site, m.is(k, cHint, "bit"), m.is(k, cDeterminer, ""), m.is(k, cHint, "possessive"), m.text(k) == "at",
+			m.text(k) == "another", m.text(k) == "the way":
 		case it.num != nil && it.value <= 15, particle && m.workedWord(k):
 		default:
 			return 0, "", false
@@ -44,10 +45,12 @@ func (m *message) putTo(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	verb := k - 1
-	for m.is(verb, cDeterminer, "") || m.is(verb, cHint, "possessive") || m.is(verb, cPart, "") || m.text(verb) == "with" || m.text(verb) == "w" {
+	for m.is(verb, cDeterminer, "") || m.is(verb, cHint, "possessive") || m.is(verb, cPart, "") || m.text(verb) == "with" ||
+		m.text(verb) == "w" {
 		verb--
 	}
-	put := verb >= 0 && m.items[verb].seg == m.items[k].seg && (m.is(verb, cHint, "puts") && !m.is(verb, cHint, "putlater") || !loose && m.workedWord(verb))
+	put := verb >= 0 && m.items[verb].seg == m.items[k].seg &&
+		(m.is(verb, cHint, "puts") && !m.is(verb, cHint, "putlater") || !loose && m.workedWord(verb))
 	if !put && (loose || !particle) || m.is(verb, cDid, "") {
 		return 0, "", false
 	}
@@ -86,7 +89,9 @@ func (m *message) openDenied(s, i int) bool {
 		if m.deedDone(k) {
 			continue // "had to back the prv off to 58"
 		}
-		if m.items[k].seg == m.items[i].seg && (m.is(k, cWill, "") && !m.wasWill(k) || m.is(k, cTarget, "") || m.is(k, cNeg, "") || m.is(k, cHint, "meant") || m.is(k, cWhose, "other")) {
+		if m.items[k].seg == m.items[i].seg &&
+			(m.is(k, cWill, "") && !m.wasWill(k) || m.is(k, cTarget, "") || m.is(k, cNeg, "") || m.is(k, cHint, "meant") ||
+				m.is(k, cWhose, "other")) {
 			return true
 		}
 	}
@@ -154,7 +159,8 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 		return 0, "", false
 	}
 	j := m.nextPressure(i)
-	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg && !m.pointInSentence(it.sent) && m.closesWell(i) {
+	if j < 0 && m.is(part, cItem, "prv") && m.leadsIn(i, "finds") && m.settingLike(i) && m.items[part].seg == it.seg &&
+		!m.pointInSentence(it.sent) && m.closesWell(i) {
 		return roleSetting, "found at", true // "found the prv on 75 and that's where I left it"
 	}
 	if r, why, ok := m.leavesAt(part, i, j); ok {
@@ -205,7 +211,8 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 func (m *message) leavesAt(part, i, j int) (role, string, bool) {
 	alone := j < 0 || m.clauseStart(j) != m.clauseStart(i)
 	near := m.is(part, cItem, "prv") && m.items[part].seg == m.items[i].seg
-	if !alone || !near || !m.leadsIn(i, "leavesat") || !m.settingLike(i) || m.remembered(i) || m.pointBetween(m.clauseStart(i)-1, m.clauseEnd(i)) {
+	if !alone || !near || !m.leadsIn(i, "leavesat") || !m.settingLike(i) || m.remembered(i) ||
+		m.pointBetween(m.clauseStart(i)-1, m.clauseEnd(i)) {
 		return 0, "", false
 	}
 	v := m.deedBefore(i, "prv")

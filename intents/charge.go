@@ -148,7 +148,8 @@ func (m *message) tankRole(i int) (role, string, bool) {
 	if m.says(i-1, "holding", "holds") && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}
-	if at < 0 || m.items[at].seg != it.seg || i-at > 4 || m.leftTag(i, i-at, cPeak, "") >= 0 || m.pointBetween(at, i) || m.pointAt(i) || m.pointAt(i+1) {
+	if at < 0 || m.items[at].seg != it.seg || i-at > 4 || m.leftTag(i, i-at, cPeak, "") >= 0 || m.pointBetween(at, i) ||
+		m.pointAt(i) || m.pointAt(i+1) {
 		return roleNone, "", false
 	}
 	if v := m.verbLeft(i, 6, "replaced", "installed", "set"); v != nil && v.at > at-6 {
@@ -197,7 +198,8 @@ func (m *message) airOnVisit(i int) (role, string, bool) {
 	if topic, _ := m.topicBefore(i); v.at > i && topic != "expansion_tank" {
 		return 0, "", false
 	}
-	if n := m.nextNum(v.at); n >= 0 && n < i && m.items[n].role != roleTo && m.items[n].role != roleFrom && m.items[n].role != roleCharge && m.items[n].role != roleSize {
+	if n := m.nextNum(v.at); n >= 0 && n < i && m.items[n].role != roleTo && m.items[n].role != roleFrom &&
+		m.items[n].role != roleCharge && m.items[n].role != roleSize {
 		return 0, "", false
 	}
 	near := func(hint string) bool {

@@ -78,7 +78,8 @@ var classNames = map[string]class{
 	"whose": cWhose, "claim": cClaim, "own": cOwn, "determiner": cDeterminer,
 	"named": cNamed, "initial": cInitial, "same": cSame,
 	"gauged": cGauged, "between": cBetween, "retract": cRetract, "opened": cOpened, "turns": cTurns, "hint": cHint,
-	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge, "unknown": cUnknown, "aside": cAside,
+	"lacks": cLacks, "absent": cAbsent, "had": cHad, "base": cBase, "move": cMove, "fitting": cFitting, "age": cAge,
+	"unknown": cUnknown, "aside": cAside,
 }
 
 // classSet is a set of classes, one bit each.

@@ -39,7 +39,8 @@ func (m *message) adverb(i int) bool {
 	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
 		return true // "Tank OK. Gone.": the writer is
 	}
-	if m.text(i) == "clean" && m.left(i, 3, true, func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0 {
+	if m.text(i) == "clean" && m.left(i, 3, true,
+		func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "flushed it clean"
 	}
 	if m.text(i) == "good" && m.is(i+1, cHint, "flushnoun") {
@@ -48,19 +49,22 @@ func (m *message) adverb(i int) bool {
 	if n := m.text(i + 1); m.text(i) == "going" && (n == "up" || n == "in" || n == "on" || n == "back") {
 		return true // "tank's going up Friday"
 	}
-	if m.text(i) == "pinhole" && (m.is(i+1, cSym, "leak") || m.says(i+1, "in", "on") && m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0) {
+	if m.text(i) == "pinhole" && (m.is(i+1, cSym, "leak") ||
+		m.says(i+1, "in", "on") && m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0) {
 		return true // "fixed pinhole leak above the heater", "pinhole in the copper"
 	}
 	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
 		return true // "good from 25 to 75 per the tag"
 	}
-	if m.text(i-1) == "all" && m.clauseStart(i) == i-1 && m.closes(i) && m.left(i, i, true, func(k int) bool { return m.is(k, cItem, "") && m.items[k].sent == m.items[i].sent }) < 0 {
+	if m.text(i-1) == "all" && m.clauseStart(i) == i-1 && m.closes(i) &&
+		m.left(i, i, true, func(k int) bool { return m.is(k, cItem, "") && m.items[k].sent == m.items[i].sent }) < 0 {
 		return true // "65 psi, hose bibb, all good, water heater dial at 120"
 	}
 	if m.text(i-1) == "all" && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
 		return true // "all good" of the whole house, "swapped the prv, all good"
 	}
-	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
+	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) &&
+		(m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
 		return true // "todo normal" of the whole house
 	}
 	if m.ofMatters(i) || m.ofSeen(i) {
@@ -76,7 +80,8 @@ func (m *message) adverb(i int) bool {
 		return true // "nice clean job"
 	}
 	switch m.text(i) {
-	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding", "still holding":
+	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding",
+		"still holding":
 	default:
 		return false
 	}
@@ -217,11 +222,13 @@ func (m *message) ofNewPart(a attribute) bool {
 	if t := m.text(a.at - 2); (t == "for" || t == "with") && (m.text(a.at-1) == "a" || m.text(a.at-1) == "new") {
 		return true
 	}
-	if k := m.left(a.at, 5, true, func(k int) bool { return m.text(k) == "now" && m.text(k+1) == "a" }); k >= 0 && m.items[k].seg == m.items[a.at].seg {
+	if k := m.left(a.at, 5, true, func(k int) bool { return m.text(k) == "now" && m.text(k+1) == "a" }); k >= 0 &&
+		m.items[k].seg == m.items[a.at].seg {
 		return true // "heater now a 65 gal heat pump, took the old one to the dump"
 	}
 	for _, v := range m.verbs {
-		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at || v.renews && a.at >= min(v.at, max(v.objAt, 0)) {
+		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at ||
+			v.renews && a.at >= min(v.at, max(v.objAt, 0)) {
 			return true
 		}
 	}
@@ -306,7 +313,8 @@ func (m *message) listBehind(a attribute, items []mentionOf) bool {
 // last: "tank and reg both 2016. both fine".
 func (m *message) bothOf(a attribute, items []mentionOf) bool {
 	s := m.items[a.at].sent
-	if a.what != "cond" || m.itemIn(s) != "" || m.left(a.at, 3, false, func(k int) bool { return m.text(k) == "both" || m.text(k) == "ambos" }) < 0 {
+	if a.what != "cond" || m.itemIn(s) != "" ||
+		m.left(a.at, 3, false, func(k int) bool { return m.text(k) == "both" || m.text(k) == "ambos" }) < 0 {
 		return false
 	}
 	v, _ := m.val(a.at, cCond)

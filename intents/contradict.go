@@ -25,7 +25,8 @@ func (m *message) contradicts(s int) bool {
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || m.is(i, cWhose, "other") || m.is(i, cWhose, "person") || it.kinds.has(cRetract) && right > 0:
+		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge") || m.is(i, cMemory, "") || m.is(i, cWhose, "other") ||
+			m.is(i, cWhose, "person") || it.kinds.has(cRetract) && right > 0:
 			return false
 		case m.reported(i):
 			told = true
@@ -34,9 +35,11 @@ func (m *message) contradicts(s int) bool {
 			continue
 		}
 		switch {
-		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money || it.value < 15:
+		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money ||
+			it.value < 15:
 			return false
-		case denial(m.text(i-1)) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") || (m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
+		case denial(m.text(i-1)) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") ||
+			(m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
 			denied++
 		default:
 			right++

@@ -27,7 +27,8 @@ func (m *message) convert(s int) bool {
 	if c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.whatIsThat(s) {
 		c.to, c.cue = "psi", true // "the inspector wrote 600 kPa, whats that"
 	}
-	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) && m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
+	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) &&
+		m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
 		c.to = convertible(m.items[c.nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
 	}
 	if c.to == "" || !c.cue && (!m.shortSentence(s, 7) || m.readingCueWords(s)) {
@@ -51,7 +52,9 @@ func (m *message) convert(s int) bool {
 // whatIsThat tells whether sentence s ends by asking what the number in it is.
 func (m *message) whatIsThat(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.says(i, "whats that", "what is that") || m.says(i, "whats", "what is", "what") && (m.text(i+1) == "that" && m.closes(i+1) || m.text(i+1) == "is" && m.text(i+2) == "that" && m.closes(i+2)) {
+		if m.says(i, "whats that", "what is that") ||
+			m.says(i, "whats", "what is", "what") &&
+				(m.text(i+1) == "that" && m.closes(i+1) || m.text(i+1) == "is" && m.text(i+2) == "that" && m.closes(i+2)) {
 			return true
 		}
 	}
@@ -92,7 +95,8 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 			return c, false
 		}
 		c.cue = c.cue || m.asksToConvert(i, se)
-		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" && !(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
+		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" &&
+			!(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
 			if c.to == "" || m.says(i-1, "in", "to", "en", "a", "into", "many", "cuantas", "cuantos") {
 				c.from, c.to = c.to, convertible(u)
 			}
@@ -104,7 +108,8 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 // asksToConvert tells whether item i asks what something is in another unit.
 func (m *message) asksToConvert(i int, se *sentence) bool {
 	switch m.text(i) {
-	case "?", "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es", "cuanto son":
+	case "?", "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es",
+		"cuanto son":
 		return true
 	}
 	if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||

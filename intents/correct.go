@@ -8,7 +8,8 @@ import (
 func (m *message) lastTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {
-		case "last", "my", "that", "ultimo", "ultima", "eso", "esa", "ese", "report", "reading", "reporte", "lectura", "mi", "my last", "one", "previous", "entry", "lo", "anterior":
+		case "last", "my", "that", "ultimo", "ultima", "eso", "esa", "ese", "report", "reading", "reporte", "lectura", "mi", "my last",
+			"one", "previous", "entry", "lo", "anterior":
 			return true
 		}
 		if m.is(i, cAsk, "undo") && strings.Contains(m.text(i), "last") {
@@ -84,7 +85,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		"deberia decir", "debio ser", "that should be", "that should have been", "that was supposed to be":
 		return true
 	case "should read":
-		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore // "should read 60 and reads 95"
+		// "should read 60 and reads 95"
+		return last || quoted || begins && !m.numbersAfter(s, i, 2) || m.cuesOf(s, m.sents[s].from, i).has(cueEntry) && !numBefore
 	case "should be":
 		if numBefore && numAfter && m.anyIn(s, func(k int) bool { return k < i && m.is(k, cHint, "slipped") }, setOf(cHint)) {
 			return true // "the 84 on Elm was a typo, should be 48 front"
@@ -92,7 +94,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		return last && (m.reportTalk(s) || quoted)
 	case "make it", "make that", "change that to", "change it to", "cambialo a", "change the last", "cambia eso", "cambia mi":
 		return !numBefore && numAfter && (begins || last)
-	case "typo", "fat fingered", "fat finger", "mistyped", "meant to say", "meant to type", "i meant", "meant", "quise decir", "quise poner", "misread", "transposed":
+	case "typo", "fat fingered", "fat finger", "mistyped", "meant to say", "meant to type", "i meant", "meant", "quise decir",
+		"quise poner", "misread", "transposed":
 		if numBefore && numAfter && !last && !quoted && (t == "i meant" || t == "meant" || t == "quise decir") {
 			return false
 		}
@@ -132,7 +135,8 @@ func (m *message) correcting(s, i int, begins bool) bool {
 		if t == "i sent" || t == "i gave" {
 			return numAfter && m.sentenceSays(s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
 		}
-		return numBefore && numAfter && m.sentenceSays(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported")
+		return numBefore && numAfter &&
+			m.sentenceSays(s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed", "i wrote", "i logged", "last", "reported")
 	case "thats not right", "that isnt right", "nope thats not right", "no thats not right", "wrong", "eso no es", "no thats wrong", "nope":
 		return quoted && numAfter || begins && t != "wrong" && t != "nope" && numAfter
 	case "my bad", "made a mistake", "i made a mistake", "my mistake", "mistake on my part", "my error":
@@ -184,7 +188,8 @@ func (m *message) correctsByCues(s int) bool {
 		!se.question && se.numbers == 1 && m.deniesTap(s) {
 		return true
 	}
-	if se.question || m.cuesIn(s)&cues(cueFalse, cueMistake, cueAmend) == 0 || !m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
+	if se.question || m.cuesIn(s)&cues(cueFalse, cueMistake, cueAmend) == 0 ||
+		!m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
 		return false
 	}
 	set := m.cuesOf(s, se.from, se.to)
@@ -192,7 +197,8 @@ func (m *message) correctsByCues(s int) bool {
 		return s == 0 || !m.readingBefore(se.from)
 	}
 	opener, amending := true, false
-	bare := se.numbers == 0 && set&cues(cueSent, cueLast) != 0 && set&cues(cueItem, cueFollow, cueSite) == 0 // "correct the last one. it was 68 at the kitchen"
+	// "correct the last one. it was 68 at the kitchen"
+	bare := se.numbers == 0 && set&cues(cueSent, cueLast) != 0 && set&cues(cueItem, cueFollow, cueSite) == 0
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
@@ -203,7 +209,8 @@ func (m *message) correctsByCues(s int) bool {
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			c := m.wordCues(k)
-			if c.has(cueMistake) || opener && c.has(cueAmend) && bare || opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
+			if c.has(cueMistake) || opener && c.has(cueAmend) && bare ||
+				opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}
 			amending = amending || opener && (c.has(cueAmend) || m.jotsDown(k)) // "put down 77 for the tub, I had it wrong"

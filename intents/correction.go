@@ -22,7 +22,8 @@ func (m *message) corrections() {
 			continue
 		}
 		// "not 67 but 76", "no eran 67"
-		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) && (i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")) {
+		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) &&
+			(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")) {
 			// "era 68 no 86": the first is right
 			m.setRole(i, roleIgnored, "taken back")
 			continue
@@ -44,7 +45,8 @@ func (m *message) corrections() {
 			m.setRole(i, roleIgnored, "taken back")
 			continue
 		}
-		if m.text(i+1) == "no" && m.isNum(i+2) && (m.text(i-1) == "era" || m.text(i-1) == "eran" || m.is(i-1, cHint, "rightly") && m.hasAsk(AskCorrect)) {
+		if m.text(i+1) == "no" && m.isNum(i+2) &&
+			(m.text(i-1) == "era" || m.text(i-1) == "eran" || m.is(i-1, cHint, "rightly") && m.hasAsk(AskCorrect)) {
 			continue // the next one is taken back
 		}
 		if m.eitherOr(i) {
@@ -167,7 +169,8 @@ func (m *message) correctSpan(i int) {
 // correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
 // wait, tag says 2012". The right number takes over whatever it was said of.
 func (m *message) correctFact(i int) {
-	if p := m.prevNum(i); p >= 0 && m.items[p].role == m.items[i].role && i-p <= 4 && (m.text(i-1) == "not" || m.text(i-2) == "not" && m.text(i-1) == "a") {
+	if p := m.prevNum(i); p >= 0 && m.items[p].role == m.items[i].role && i-p <= 4 &&
+		(m.text(i-1) == "not" || m.text(i-2) == "not" && m.text(i-1) == "a") {
 		m.setRole(i, roleIgnored, "denied") // "a 40, not a 50"
 		return
 	}
@@ -217,7 +220,8 @@ func (m *message) otherThing(i int) bool {
 // sentBefore tells whether the number at i is one sent before, and another follows that
 // is right: "ignore the 95 I sent, kitchen is 59".
 func (m *message) sentBefore(i int) bool {
-	if !(m.text(i-1) == "the" || m.text(i-1) == "that") || !(m.text(i+1) == "i" && m.is(i+2, cHint, "reported")) && !strings.HasPrefix(m.text(i+1), "i ") {
+	if !(m.text(i-1) == "the" || m.text(i-1) == "that") ||
+		!(m.text(i+1) == "i" && m.is(i+2, cHint, "reported")) && !strings.HasPrefix(m.text(i+1), "i ") {
 		return false
 	}
 	for k := i + 3; k < len(m.items); k++ {
@@ -257,7 +261,8 @@ func (m *message) fatFingered(i int) bool {
 }
 
 func (m *message) fatFingeredAt(i int) bool {
-	if len(m.clean.quoted) > 0 && m.left(i, 4, true, func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
+	if len(m.clean.quoted) > 0 && m.left(i, 4, true,
+		func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
 		return false // "> kitchen 58" "fat fingered that, it's 85"
 	}
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
@@ -277,7 +282,8 @@ func (m *message) fatFingeredAt(i int) bool {
 // toldBehind tells whether the number at i is one that the words behind it tell to
 // have been reported: "ignore the 95 I sent".
 func (m *message) toldBehind(i int) bool {
-	return m.is(i+1, cHint, "reported") && m.text(i + 1)[0] == 'i' && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "ignore") }) >= 0
+	return m.is(i+1, cHint, "reported") && m.text(i + 1)[0] == 'i' &&
+		m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "ignore") }) >= 0
 }
 
 // setsRight tells whether a word behind the number at k says that it replaces the

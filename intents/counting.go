@@ -20,7 +20,8 @@ func spelled(toks []token) []token {
 		switch {
 		case t.kind == mark && t.text == "..." && len(t.raw) > 3:
 			t.becomes(mark, ":")
-		case t.kind == mark && t.text == "." && !t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && !toks[i+1].glued && toks[i+1].kind != mark &&
+		case t.kind == mark && t.text == "." && !t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && !toks[i+1].glued &&
+			toks[i+1].kind != mark &&
 			(toks[i+1].kind == number || lineEnd(toks, i+1)-i <= 3):
 			t.becomes(mark, ":") // "Recirculation pump . none"
 		case t.kind == mark && t.text == "?" && next(1) == "?":

@@ -68,7 +68,8 @@ func (m *message) baseDeed(i int) (string, bool) {
 	if (m.text(i+1) == ticked || m.text(i+2) == ticked) && (m.is(i-1, cItem, "") || m.is(i+1, cItem, "")) {
 		return what, true // "heater flush ✅"
 	}
-	if m.is(i+1, cHint, "finished") && (m.is(i-1, cItem, "") || what == "fixed" && m.is(i-1, cSym, "leak")) && (len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
+	if m.is(i+1, cHint, "finished") && (m.is(i-1, cItem, "") || what == "fixed" && m.is(i-1, cSym, "leak")) &&
+		(len(m.asks) == 0 || m.anyReadingLike()) || m.headsReport(i) || m.is(i+1, cItem, "") && m.is(i+2, cHint, "finished") {
 		return what, true // "prv swap done", "cambio de reguladora hecho"
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-4; k-- {
@@ -94,7 +95,8 @@ func (m *message) baseDeed(i int) (string, bool) {
 // planned reports nothing.
 func (m *message) headsReport(i int) bool {
 	k := i - 1
-	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 || m.sents[m.items[i].sent].question {
+	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 ||
+		m.sents[m.items[i].sent].question {
 		return false
 	}
 	for k--; k >= m.sents[m.items[i].sent].from && !m.isMark(k, "\n"); k-- {
@@ -179,7 +181,8 @@ func (m *message) moves(i int) bool {
 // byOthers tells whether somebody else did what the verb at i tells, before the
 // visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
 func (m *message) byOthers(i int) bool {
-	if strings.HasPrefix(m.text(i), "left it") && m.left(i, 12, true, func(k int) bool { return m.is(k, cState, "idle") || m.is(k, cHint, "breaker") }) >= 0 {
+	if strings.HasPrefix(m.text(i), "left it") &&
+		m.left(i, 12, true, func(k int) bool { return m.is(k, cState, "idle") || m.is(k, cHint, "breaker") }) >= 0 {
 		return true // "the heater's breaker was off and I left it off"
 	}
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
@@ -206,7 +209,8 @@ func (m *message) byOthers(i int) bool {
 	if m.is(k, cWhose, "other") {
 		return true // "neighbor cranked her prv down"
 	}
-	if m.formerCrew(k) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && !m.says(k-1, "for", "told") && !m.is(k-1, cDid, "") {
+	if m.formerCrew(k) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && !m.says(k-1, "for", "told") &&
+		!m.is(k-1, cDid, "") {
 		return true
 	}
 	if !be(m.text(k)) && m.text(k) != "got" {
@@ -235,7 +239,8 @@ func (m *message) doneBy(i int) bool {
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".
 func (m *message) formerCrew(k int) bool {
-	return m.is(k, cMemory, "") && !m.is(k, cBefore, "") && strings.Contains(m.text(k), " ") && beginsWith(m.text(k), "last ", "previous ", "other ")
+	return m.is(k, cMemory, "") && !m.is(k, cBefore, "") && strings.Contains(m.text(k), " ") &&
+		beginsWith(m.text(k), "last ", "previous ", "other ")
 }
 
 // endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been
@@ -257,7 +262,8 @@ func (m *message) endsDeed(v *verb) bool {
 		return false
 	}
 	for k := d.at + 1; k < v.at; k++ {
-		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" || m.is(k, cItem, "") && k != d.objAt {
+		if n := m.items[k].num; n != nil && (n.apos || len(n.digits) == 4 && year(n.value)) || m.text(k) == "ago" ||
+			m.is(k, cItem, "") && k != d.objAt {
 			return false
 		}
 	}

@@ -37,7 +37,8 @@ func (m *message) placesFirst(i int, v *verb) bool {
 	if !fresh && !m.is(i, cHint, "puts") && !m.is(i, cHint, "places") && !m.is(i, cHint, "given") && !m.workedWord(i) || m.is(i+1, cNeg, "") {
 		return false
 	}
-	if fresh && (m.sents[m.items[i].sent].question || m.right(i, 9, true, func(k int) bool { return m.is(k, cWill, "") || m.is(k, cHint, "needs") }) >= 0) {
+	if fresh && (m.sents[m.items[i].sent].question ||
+		m.right(i, 9, true, func(k int) bool { return m.is(k, cWill, "") || m.is(k, cHint, "needs") }) >= 0) {
 		return false // "new prv needed, there isn't one"
 	}
 	k := m.right(i, 6, true, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "") || m.is(k, cDid, "") })
@@ -55,7 +56,8 @@ func (m *message) putsDrain(i int, v *verb) bool {
 		return false
 	}
 	k := m.right(i, 4, false, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "drain_valve") })
-	return k >= 0 && m.is(k, cItem, "drain_valve") && m.right(i, k-i, false, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 && m.tellsDeed(v, i, "replaced", "drain_valve", k)
+	return k >= 0 && m.is(k, cItem, "drain_valve") &&
+		m.right(i, k-i, false, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 && m.tellsDeed(v, i, "replaced", "drain_valve", k)
 }
 
 // noneYet tells whether the sentence says that the house had no such thing as the part
@@ -98,7 +100,8 @@ func (m *message) givesAir(i int, v *verb) bool {
 	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
 	air := m.right(i, 5, false, func(k int) bool { return ours(k) && m.is(k, cPart, "air") && !m.is(k-1, cPart, "new") })
 	tank := m.right(i, 8, false, func(k int) bool { return ours(k) && (m.is(k, cItem, "expansion_tank") || m.is(k, cItem, "tank")) })
-	if air < 0 || tank < 0 || m.text(air) == "bladder" || tank < air && air != tank+1 && !m.is(air-1, cHint, "bit") && m.text(air-1) != "more" {
+	if air < 0 || tank < 0 || m.text(air) == "bladder" ||
+		tank < air && air != tank+1 && !m.is(air-1, cHint, "bit") && m.text(air-1) != "more" {
 		return false
 	}
 	return m.tellsDeed(v, i, "charged", "expansion_tank", tank)
@@ -107,7 +110,9 @@ func (m *message) givesAir(i int, v *verb) bool {
 // givesPart reads a new part that was given to a house: "gave them a brand new reg in place
 // of the old one", "toilet quit running, I gave it a flapper".
 func (m *message) givesPart(i int, v *verb) bool {
-	got := m.text(i) == "got" && (m.is(i-1, cItem, "heater") || m.says(i-1, "house", "place", "home") && (i-1 == m.sents[m.items[i].sent].from || m.says(i-2, "the", "this", ","))) // "heater got a new drain valve"
+	// "heater got a new drain valve"
+	got := m.text(i) == "got" && (m.is(i-1, cItem, "heater") ||
+		m.says(i-1, "house", "place", "home") && (i-1 == m.sents[m.items[i].sent].from || m.says(i-2, "the", "this", ",")))
 	if t := m.text(i); t != "gave" && !strings.HasSuffix(t, " gave") && t != "le di" && !got {
 		return false
 	}
@@ -140,7 +145,8 @@ func (m *message) givesFlush(i int, v *verb) bool {
 	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
 	flush := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cHint, "flushnoun") })
 	heater := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cItem, "heater") })
-	if flush < 0 || heater < 0 && !(m.is(i+1, cHint, "goes") && m.carriedTo(i) == "heater") || m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cNeg, "") }) >= 0 {
+	if flush < 0 || heater < 0 && !(m.is(i+1, cHint, "goes") && m.carriedTo(i) == "heater") ||
+		m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cNeg, "") }) >= 0 {
 		return false
 	}
 	return m.tellsDeed(v, i, "flushed", "heater", heater)
@@ -166,7 +172,8 @@ func (m *message) nounDone(i int, v *verb) bool {
 			return false
 		case m.is(k, cHint, "finished"), m.is(k, cHint, "carriedout"):
 			o := m.partAt(item)
-			return item >= 0 && m.left(i, 5, true, func(j int) bool { return m.is(j, cNeg, "") || m.is(j, cWill, "") || m.is(j, cHint, "needs") }) < 0 && m.tellsDeed(v, i, what, o, item)
+			return item >= 0 && m.left(i, 5, true,
+				func(j int) bool { return m.is(j, cNeg, "") || m.is(j, cWill, "") || m.is(j, cHint, "needs") }) < 0 && m.tellsDeed(v, i, what, o, item)
 		}
 	}
 	return false
@@ -217,7 +224,8 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 // freshInside reads new inner parts of a regulator told without a verb: "fresh spring and
 // seat in the pressure reducer, reused the body", "repair kit into the PRV".
 func (m *message) freshInside(i int, v *verb) bool {
-	if !m.is(i, cPart, "new") && !m.is(i, cHint, "kits") || i > m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site && m.text(i-1) != "and" {
+	if !m.is(i, cPart, "new") && !m.is(i, cHint, "kits") ||
+		i > m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site && m.text(i-1) != "and" {
 		return false
 	}
 	in := m.is(i, cHint, "kits")

@@ -127,7 +127,8 @@ func (m *message) onlyAnswers(options []string) bool {
 			}
 		case assess.Reading:
 			n := strconv.FormatFloat(s.PSI, 'f', -1, 64)
-			if !slices.ContainsFunc(options, func(o string) bool { return slices.Contains(m.p.optionWords(o), n) }) && !(s.PSI >= 1 && s.PSI <= float64(len(options)) && s.Point == "") {
+			if !slices.ContainsFunc(options, func(o string) bool { return slices.Contains(m.p.optionWords(o), n) }) &&
+				!(s.PSI >= 1 && s.PSI <= float64(len(options)) && s.Point == "") {
 				return false
 			}
 		default:

@@ -38,7 +38,8 @@ func (m *message) punctuate(toks []token) []token {
 				continue
 			}
 		}
-		if t.kind == mark && t.text == "." && t.glued && i > 1 && i+1 < len(toks) && toks[i-2].kind == number && m.unitGoesOn(toks[i-1].text, &toks[i+1]) {
+		if t.kind == mark && t.text == "." && t.glued && i > 1 && i+1 < len(toks) && toks[i-2].kind == number &&
+			m.unitGoesOn(toks[i-1].text, &toks[i+1]) {
 			continue // "a 5 gal. expansion tank"
 		}
 		if t.kind == mark && t.text == "-" && t.glued && i > 0 && i+1 < len(toks) && toks[i+1].glued {
@@ -100,7 +101,8 @@ func dotted(s string) bool {
 
 func sentenceEnder(s string) bool {
 	switch s {
-	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s", "e", "w", "kit", "temp", "prop", "press", "pres":
+	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s",
+		"e", "w", "kit", "temp", "prop", "press", "pres":
 		return true
 	}
 	return false
@@ -134,13 +136,15 @@ func slippedDigits(toks []token) []token {
 			k--
 		}
 		switch {
-		case t.kind == number && (t.glued || endsNumber(toks, i+1)) && numberWords[toks[k].text].class == 'x' && len(t.num.digits) == 1 && t.num.value > 0:
+		case t.kind == number && (t.glued || endsNumber(toks, i+1)) && numberWords[toks[k].text].class == 'x' &&
+			len(t.num.digits) == 1 && t.num.value > 0:
 			t.becomes(word, digitWords[int(t.num.value)])
 			t.num, t.glued = nil, false
 			if k < i-1 {
 				toks = append(toks[:i-1], toks[i:]...)
 			}
-		case t.glued && t.kind == word && t.text == "o" && toks[k].kind == number && toks[k].num.integer && toks[k].num.value < 30 && toks[k].num.digits[0] != '0' && k == i-1:
+		case t.glued && t.kind == word && t.text == "o" && toks[k].kind == number && toks[k].num.integer && toks[k].num.value < 30 &&
+			toks[k].num.digits[0] != '0' && k == i-1:
 			n := *toks[k].num
 			n.digits += "0"
 			end := i + 1
@@ -160,7 +164,8 @@ func slippedDigits(toks []token) []token {
 
 // endsNumber tells whether nothing that a number could count follows at token i.
 func endsNumber(toks []token, i int) bool {
-	return i >= len(toks) || toks[i].kind == mark && !toks[i].glued || toks[i].kind == mark && oneOf(toks[i].text, ",", ".", "\n") || oneOf(toks[i].text, "psi", "at", "in", "on", "static")
+	return i >= len(toks) || toks[i].kind == mark && !toks[i].glued || toks[i].kind == mark && oneOf(toks[i].text, ",", ".", "\n") ||
+		oneOf(toks[i].text, "psi", "at", "in", "on", "static")
 }
 
 // digitWords are the digits as they are said.
@@ -170,7 +175,8 @@ var digitWords = [...]string{"", "one", "two", "three", "four", "five", "six", "
 func joinBefore(toks []token) []token {
 	for i := 1; i < len(toks); i++ {
 		n := &toks[i]
-		if n.kind == number && n.num.digits == "2" && n.glued && toks[i-1].text == "h" && i+1 < len(toks) && toks[i+1].glued && toks[i+1].text == "o" {
+		if n.kind == number && n.num.digits == "2" && n.glued && toks[i-1].text == "h" && i+1 < len(toks) && toks[i+1].glued &&
+			toks[i+1].text == "o" {
 			toks[i-1].becomes(word, "h2o")
 			toks[i-1].span.to = toks[i+1].span.to
 			toks = append(toks[:i], toks[i+2:]...)
@@ -221,7 +227,8 @@ func joinSlips(toks []token) []token {
 	out := toks[:first]
 	for i := first; i < len(toks); i++ {
 		t := toks[i]
-		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word && toks[i+1].glued {
+		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word &&
+			toks[i+1].glued {
 			if l := letterBelow(t.num.digits); l != "" && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
 				w := &out[n-1]
 				w.becomes(word, w.text+l+toks[i+1].text)

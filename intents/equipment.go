@@ -81,14 +81,16 @@ func (m *message) findEquipment() {
 	m.lackedLater(items)
 	items = m.heatersByFacts(items)
 	for _, v := range m.verbs {
-		if v.done && v.objAt >= 0 && m.partAt(v.objAt) == v.object && !m.is(v.objAt, cItem, "") || v.object == "drain_valve" && v.done && v.objAt >= 0 && m.items[v.objAt].point != "" {
+		if v.done && v.objAt >= 0 && m.partAt(v.objAt) == v.object && !m.is(v.objAt, cItem, "") ||
+			v.object == "drain_valve" && v.done && v.objAt >= 0 && m.items[v.objAt].point != "" {
 			items = append(items, mentionOf{at: v.objAt, item: v.object}) // "hung a 2 gallon"
 		}
 	}
 	m.original(items)
 	attrs := m.scratch.attrs[:0]
 	for i := range m.items {
-		if m.items[i].num == nil && !m.begins(i, keyFact|keyUnread) || m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
+		if m.items[i].num == nil && !m.begins(i, keyFact|keyUnread) ||
+			m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
 		}
 		n := len(attrs)
@@ -251,7 +253,8 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 
 // bookedIn tells whether what is named at item i is to be put in: "brass one goes in Friday".
 func (m *message) bookedIn(i int) bool {
-	return m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "replace") && strings.HasPrefix(m.text(k), "go") }) >= 0 && m.momentSeg(i)
+	return m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "replace") && strings.HasPrefix(m.text(k), "go") }) >= 0 &&
+		m.momentSeg(i)
 }
 
 // gasTalk tells whether "gas" at i is no fuel of a heater: "gas off", "gas line".

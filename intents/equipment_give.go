@@ -124,10 +124,14 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.onlyIf(i): // "wants to know if her regulator is bad"
 	case m.adverb(i) || m.otherNoun(i):
 	case strings.Contains(t, "scale") && m.says(i+1, "came", "out", "came out", "comes out"): // "flushed the heater, lots of scale came out"
-	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }): // "forty eight at the shower, she calls it weak"
+	// "forty eight at the shower, she calls it weak"
+	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }):
 	case (m.is(i, cDischarge, "") || m.is(i, cBlocked, "")) && m.reliefNear(i): // "tpr line frozen solid"
-	case strings.HasPrefix(t, "rust") && m.says(i+1, "at", "in", "from") && m.itemIn(sent) == "" && m.right(i, 3, false, func(k int) bool { return m.meets(k, taps) }) >= 0: // "rusty at the tub"
-	case strings.HasPrefix(t, "rust") && m.left(i, 6, true, func(k int) bool { return m.is(k, cColor, "") }) >= 0: // "it isn't black, it's rusty"
+	// "rusty at the tub"
+	case strings.HasPrefix(t, "rust") && m.says(i+1, "at", "in", "from") && m.itemIn(sent) == "" &&
+		m.right(i, 3, false, func(k int) bool { return m.meets(k, taps) }) >= 0:
+	// "it isn't black, it's rusty"
+	case strings.HasPrefix(t, "rust") && m.left(i, 6, true, func(k int) bool { return m.is(k, cColor, "") }) >= 0:
 	case strings.HasPrefix(t, "rust") && m.negRight(i-1) && m.clauseStart(i) == i-1: // "not rusty, not black"
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
 	case m.text(i-1) == "as":
@@ -165,7 +169,8 @@ func (m *message) onlyIf(i int) bool {
 
 // noInstalledYear tells whether a year is not that in which the owner was installed.
 func (m *message) noInstalledYear(i int, owner string) bool {
-	if m.text(i+1) == "model" && m.right(i, 9, true, func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {
+	if m.text(i+1) == "model" && m.right(i, 9, true,
+		func(k int) bool { return m.items[k].role == roleYear && m.is(k-1, cDid, "installed") }) > 0 {
 		return true // "a 2019 model but it was installed 2021"
 	}
 	if m.says(i+1, "house", "home", "build", "casa") && !m.is(i-1, cItem, "") {

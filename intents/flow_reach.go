@@ -71,7 +71,8 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 				break
 			}
 		}
-	case a.flow == assess.Flowing && (strings.HasPrefix(m.text(a.at), "open") || strings.HasPrefix(m.text(a.at), "abr")) && a.at > first.at && a.at < last.at && !quantified:
+	case a.flow == assess.Flowing && (strings.HasPrefix(m.text(a.at), "open") || strings.HasPrefix(m.text(a.at), "abr")) &&
+		a.at > first.at && a.at < last.at && !quantified:
 		// "68 with all off, opened the shower and it dropped to 51"
 		for k := lo; k < hi; k++ {
 			if r := &m.readings[k]; r.at > a.at {

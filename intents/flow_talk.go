@@ -98,14 +98,16 @@ func (m *message) saysWhen(i int) bool {
 func (m *message) troubled(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
-		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].seg == m.items[i].seg && m.items[k].why == "a difference" {
+		if m.is(k, cSym, "") || m.is(k, cColor, "") ||
+			m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].seg == m.items[i].seg && m.items[k].why == "a difference" {
 			return true
 		}
 	}
 	seg := m.items[i].seg
 	moves := func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == seg }
 	number := func(k int) bool { return m.items[k].num != nil && m.items[k].seg == seg }
-	return (m.left(i, 8, false, moves) >= 0 || m.right(i, 6, false, moves) >= 0) && m.left(i, 8, true, number) < 0 && m.right(i, 8, true, number) < 0
+	return (m.left(i, 8, false, moves) >= 0 || m.right(i, 6, false, moves) >= 0) && m.left(i, 8, true, number) < 0 &&
+		m.right(i, 8, true, number) < 0
 }
 
 // tap tells whether item k is what water comes out of.

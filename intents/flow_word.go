@@ -19,7 +19,8 @@ func (m *message) flowTag(i int) assess.Flow {
 	if !m.begins(i, keyFlow) || m.flowOn(i) {
 		return ""
 	}
-	if m.text(i+1) == ":" && m.says(i+2, "no", "none", "nothing", "nada") && (m.is(i, cFlowing, "") || m.inList(i, listOpen) || m.says(i, "running", "open")) {
+	if m.text(i+1) == ":" && m.says(i+2, "no", "none", "nothing", "nada") &&
+		(m.is(i, cFlowing, "") || m.inList(i, listOpen) || m.says(i, "running", "open")) {
 		return assess.Static // "Anything running: no"
 	}
 	switch {
@@ -68,8 +69,11 @@ func (m *message) flowTag(i int) assess.Flow {
 // noRest tells whether words of rest tell no rest of the water.
 func (m *message) noRest(i int) bool {
 	t := m.text(i)
-	return t == "stat" && m.is(i-1, cItem, "heater") || t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) || // "stat on the heater says 140"
-		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 || // "whole house is quiet, no hammer"
+	// "stat on the heater says 140"
+	return t == "stat" && m.is(i-1, cItem, "heater") ||
+		t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) ||
+		// "whole house is quiet, no hammer"
+		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 ||
 		strings.HasSuffix(t, " still") && m.text(i+1) == "on" // "closed the stop, house still on"
 }
 
@@ -78,7 +82,8 @@ func (m *message) flowNamed(i int) assess.Flow {
 	if strings.HasSuffix(m.text(i), " on") && m.onStreet(i) && !m.says(i, "zone on", "sprinkler on") {
 		return "" // "at the tap on 14 Elm"
 	}
-	if m.toilet(i) || m.is(i, cHint, "fully") && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+	if m.toilet(i) || m.is(i, cHint, "fully") &&
+		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return "" // "the water heater going full blast"
 	}
 	near := 2
@@ -120,7 +125,9 @@ func (m *message) noFlow(i int) bool {
 	}
 	switch m.text(i) {
 	case "running":
-		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 || m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early") // "the main is running 118", "running behind today"
+		// "the main is running 118", "running behind today"
+		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 ||
+			m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early")
 	case "going":
 		return m.text(i+1) == "on"
 	case "prendido", "prendida":
@@ -204,7 +211,8 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 		switch {
 		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.says(k, "valve", "stop", "stop valve", "gate valve", "ball valve", "shutoff"):
 			return "", true
-		case m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, ""), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
+		case m.is(k, cFixture, "") || m.is(k, cPoint, "") ||
+			m.is(k, cBibb, ""), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
 			return assess.Flowing, true // "opened two taps"
 		case m.items[k].mark || m.items[k].num != nil && m.items[k].value > 4:
 			return "", false

@@ -58,7 +58,8 @@ func (m *message) foreign(i int) (string, bool) {
 			return "name after another", true // "photo 62 and 63"
 		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
-		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") && !(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
+		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") &&
+			!(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
 			return "name after " + m.text(i-1), true
 		}
 	}
@@ -89,7 +90,8 @@ func (m *message) rating(i int) bool {
 	it := &m.items[i]
 	gauge, relief := m.is(i+1, cItem, "gauge"), m.is(i+1, cRelief, "") || m.is(i+1, cHint, "rated")
 	switch {
-	case m.text(i-1) == "a" && it.value >= 75 && int(it.value)%25 == 0 && m.left(i, 8, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 && !m.points(i):
+	case m.text(i-1) == "a" && it.value >= 75 && int(it.value)%25 == 0 &&
+		m.left(i, 8, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 && !m.points(i):
 		return true // "the relief on the old heater was a 150"
 	case it.value == 0 && it.unit == "" && m.isMark(i+1, "-") && m.toks[m.items[i+1].tok].glued && m.isNum(i+2),
 		it.value >= 60 && m.isMark(i-1, "-") && m.toks[m.items[i-1].tok].glued && m.isNum(i-2) && m.items[i-2].value == 0:
@@ -135,7 +137,8 @@ func (m *message) labelled(i int) bool {
 		}
 	}
 	k := m.right(i, 5, true, func(k int) bool { return m.is(k, cWhose, "label") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg && (m.is(k-1, cDeterminer, "") || m.is(k-1, cItem, "") && m.is(k-2, cDeterminer, "")) && !m.points(i)
+	return k >= 0 && m.items[k].seg == m.items[i].seg &&
+		(m.is(k-1, cDeterminer, "") || m.is(k-1, cItem, "") && m.is(k-2, cDeterminer, "")) && !m.points(i)
 }
 
 // settingRange tells whether a number is an end of the wide range that a regulator can be
@@ -226,7 +229,8 @@ func (m *message) plannedValue(i int) bool {
 		}
 		return m.is(k, cDo, "set") || m.right(k, 3, false, func(j int) bool { return m.is(j, cItem, "prv") || m.says(j, "it", "pressure") }) >= 0
 	})
-	return d >= 0 && !m.pointBetween(d, i) && m.left(d, 4, false, func(k int) bool { return m.is(k, cWill, "") && !m.is(k, cNow, "") && m.items[k].seg == it.seg }) >= 0
+	return d >= 0 && !m.pointBetween(d, i) &&
+		m.left(d, 4, false, func(k int) bool { return m.is(k, cWill, "") && !m.is(k, cNow, "") && m.items[k].seg == it.seg }) >= 0
 }
 
 // advised reads what the writer told somebody: "I said 120". Beside a test point it
@@ -255,7 +259,8 @@ var warmOpener = opener{hints: []string{"warm", "weather"}, words: []string{"wat
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
 	it := &m.items[i]
-	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") && (m.stopAt(i+2) || m.is(i+2, cHint, "weather") || m.says(i+2, "there", "today")) {
+	if m.text(i+1) == "out" && m.says(i-1, "its", "was", "is") &&
+		(m.stopAt(i+2) || m.is(i+2, cHint, "weather") || m.says(i+2, "there", "today")) {
 		return true // "it's 96 out"
 	}
 	if t := m.text(i - 1); strings.HasPrefix(t, "temp") && !strings.Contains(t, " set") {
@@ -277,7 +282,8 @@ func (m *message) warmth(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
-			return m.says(k+1, "coming", "coming out", "caliente", "sale", "salia", "sale a", "is", "was", "comes") || m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
+			return m.says(k+1, "coming", "coming out", "caliente", "sale", "salia", "sale a", "is", "was", "comes") ||
+				m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
 		case "hot water":
 			return true
 		}
@@ -305,7 +311,8 @@ func (m *message) degreesToo(i int) bool {
 	for k := p + 1; k < i; k++ {
 		if m.is(k, cHint, "waterside") {
 			side = true
-		} else if !m.items[k].mark && !be(m.text(k)) && m.text(k) != "and" && m.text(k) != "y" && !m.is(k, cUnit, "") && !m.is(k, cDeterminer, "") {
+		} else if !m.items[k].mark && !be(m.text(k)) && m.text(k) != "and" && m.text(k) != "y" && !m.is(k, cUnit, "") &&
+			!m.is(k, cDeterminer, "") {
 			return false
 		}
 	}
@@ -325,13 +332,15 @@ func (m *message) placeAfter(i int) bool {
 // inYear reads "moved here in 98", "be there in 45": a number of two digits after
 // "in" that ends its clause.
 func (m *message) inYear(i int) bool {
-	if m.text(i-1) == "from" && m.items[i].num.integer && m.items[i].value > 40 && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "dated") }) >= 0 {
+	if m.text(i-1) == "from" && m.items[i].num.integer && m.items[i].value > 40 &&
+		m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "dated") }) >= 0 {
 		return true // "the house is from 84"
 	}
 	if m.text(i-1) != "in" || m.points(i) || i+1 < len(m.items) && !m.items[i+1].mark {
 		return false
 	}
-	if m.items[i].num.integer && m.items[i].value >= 30 && m.items[i].value < 100 && m.left(i, 8, false, func(k int) bool { return be(m.text(k)) && m.items[k].seg == m.items[i].seg }) >= 0 {
+	if m.items[i].num.integer && m.items[i].value >= 30 && m.items[i].value < 100 &&
+		m.left(i, 8, false, func(k int) bool { return be(m.text(k)) && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "old fella was in the navy in 62"
 	}
 	return m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "moved") }) >= 0

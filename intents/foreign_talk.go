@@ -81,7 +81,8 @@ func (m *message) minutesIn(i int) bool {
 	if m.text(i-1) == "en" && strings.HasPrefix(m.text(i+1), "llego") && (i < 2 || m.items[i-2].mark) {
 		return true // "en 15 llego a la otra"
 	}
-	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" && (i+1 == len(m.items) || m.items[i+1].mark)
+	return m.text(i-1) == "in" && i > 1 && m.items[i].value <= 60 && m.items[i].num.integer && m.items[i-2].point != "" &&
+		(i+1 == len(m.items) || m.items[i+1].mark)
 }
 
 // aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36

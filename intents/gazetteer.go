@@ -109,7 +109,8 @@ func linking(s string) bool {
 
 func abbreviated(s string) bool {
 	switch s {
-	case "st", "mt", "n", "s", "e", "w", "ne", "nw", "se", "sw", "ave", "rd", "dr", "ln", "ct", "blvd", "pl", "ft", "ter", "cir", "hwy", "pkwy", "trl", "co", "av", "us":
+	case "st", "mt", "n", "s", "e", "w", "ne", "nw", "se", "sw", "ave", "rd", "dr", "ln", "ct", "blvd", "pl", "ft", "ter", "cir",
+		"hwy", "pkwy", "trl", "co", "av", "us":
 		return true
 	}
 	return false

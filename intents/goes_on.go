@@ -9,7 +9,8 @@ import (
 
 // itemOf is the thing that work or a plan is done to.
 var itemOf = map[assess.Action]assess.Item{
-	assess.SetPRV: assess.PRV, assess.ReplacedPRV: assess.PRV, assess.InstalledPRV: assess.PRV, assess.RebuiltPRV: assess.PRV, assess.ReplacePRV: assess.PRV,
+	assess.SetPRV: assess.PRV, assess.ReplacedPRV: assess.PRV, assess.InstalledPRV: assess.PRV, assess.RebuiltPRV: assess.PRV,
+	assess.ReplacePRV:    assess.PRV,
 	assess.InstalledTank: assess.ExpansionTank, assess.ReplacedTank: assess.ExpansionTank, assess.ChargedTank: assess.ExpansionTank,
 	assess.InstallTank: assess.ExpansionTank, assess.ReplaceTank: assess.ExpansionTank,
 	assess.FlushedHeater: assess.Heater, assess.ReplacedHeater: assess.Heater, assess.ReplacedDrainValve: assess.DrainValve,
@@ -39,7 +40,8 @@ func (f Frame) Items() (list []assess.Item) {
 }
 
 // nouns name a thing before a message that goes on about it.
-var nouns = map[assess.Item]string{assess.PRV: "regulator", assess.ExpansionTank: "expansion tank", assess.Heater: "heater", assess.DrainValve: "drain valve", assess.Gauge: "gauge"}
+var nouns = map[assess.Item]string{assess.PRV: "regulator", assess.ExpansionTank: "expansion tank", assess.Heater: "heater",
+	assess.DrainValve: "drain valve", assess.Gauge: "gauge"}
 
 // stands tells whether a word may stand for a thing named before.
 func stands(w string) bool {
@@ -61,7 +63,8 @@ func MayGoOn(text string) bool {
 func beginsWithFact(words []string) bool {
 	for i, w := range words {
 		switch w {
-		case "ya", "no", "pero", "y", "pues", "creo", "que", "tambien", "and", "but", "so", "like", "also", "como", "about", "casi", "de", "probably":
+		case "ya", "no", "pero", "y", "pues", "creo", "que", "tambien", "and", "but", "so", "like", "also", "como", "about", "casi",
+			"de", "probably":
 			continue
 		case "es", "era", "ta", "tiene", "tenia", "trae", "lleva", "anda", "sirve", "jala", "funciona", "se", "looks", "from", "dated", "del":
 			return true
@@ -103,7 +106,9 @@ func (p *Parser) Meant(text string, items []assess.Item) []assess.Item {
 // which gender that is: "vieja", "nuevo".
 func saidOfThing(w string) bool {
 	n := len(w) - 1
-	return n > 3 && (w[n] == 'a' || w[n] == 'o') && oneOf(w[:n], "nuev", "viej", "oxidad", "gastad", "pegad", "picad", "trabad", "tapad", "rot", "muert", "danad", "quebrad", "descompuest", "podrid", "atorad")
+	return n > 3 && (w[n] == 'a' || w[n] == 'o') &&
+		oneOf(w[:n], "nuev", "viej", "oxidad", "gastad", "pegad", "picad", "trabad", "tapad", "rot", "muert", "danad", "quebrad",
+			"descompuest", "podrid", "atorad")
 }
 
 // tellsDeed tells whether a word alone tells work, done or to be done.
@@ -135,7 +140,8 @@ func saysOfIt(f Frame, s assess.Statement) bool {
 func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame) (Frame, bool) {
 	noun := nouns[item]
 	others := func(i assess.Item) bool { return i != item }
-	if noun == "" || slices.ContainsFunc(plain.Items(), others) || slices.ContainsFunc(plain.Asks(), func(a Ask) bool { return a.About != AskNone && a.About != AskCorrect }) {
+	if noun == "" || slices.ContainsFunc(plain.Items(), others) ||
+		slices.ContainsFunc(plain.Asks(), func(a Ask) bool { return a.About != AskNone && a.About != AskCorrect }) {
 		return plain, false
 	}
 	f := p.Parse(noun+". "+text, ctx)

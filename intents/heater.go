@@ -54,7 +54,8 @@ func (m *message) heaters() {
 				if r.Heater != "" {
 					continue
 				}
-				if q || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) || a.at < r.at && m.noStateBetween(all, a.at, r.at) {
+				if q || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
+					a.at < r.at && m.noStateBetween(all, a.at, r.at) {
 					r.Heater = a.state
 				}
 			}
@@ -104,7 +105,8 @@ func (m *message) heaterTurned(all []mention) bool {
 	switch {
 	case m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.says(k, "till", "until") }) >= 0:
 	case m.readings[0].at < a.at && last > a.at:
-	case m.readings[1].at < a.at && m.left(a.at, 2, false, func(k int) bool { return m.says(k, "when", "once", "after", "cuando", "as") }) >= 0:
+	case m.readings[1].at < a.at &&
+		m.left(a.at, 2, false, func(k int) bool { return m.says(k, "when", "once", "after", "cuando", "as") }) >= 0:
 		turn = last // "70, climbed to 91 when it fired"
 	default:
 		return false

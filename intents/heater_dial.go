@@ -23,7 +23,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 		m.unsay(i - 1)
 		return roleTemp, "heater on", true
 	}
-	if i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.value >= 105 && it.value <= 150 {
+	if i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.value >= 105 &&
+		it.value <= 150 {
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
 	}
 	if m.dialWas(i) {
@@ -32,7 +33,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if p := m.prevNum(i); p >= 0 && m.dialWas(p) {
 		return roleTemp, "thermostat put to", true
 	}
-	if m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) && m.heaterIn(it.sent) && !m.pointInClause(i) {
+	if m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) && m.heaterIn(it.sent) &&
+		!m.pointInClause(i) {
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
 	}
 	topic, at := m.topicBefore(i)
@@ -45,7 +47,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 			m.verbLeft(i, 9, "set").object = "heater"
 		}
 	}
-	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "heater" && m.prevNum(i) >= 0 && m.items[m.prevNum(i)].why == oldDial {
+	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "heater" && m.prevNum(i) >= 0 &&
+		m.items[m.prevNum(i)].why == oldDial {
 		topic, at = "heater", v.at
 	}
 	beside := at == i-2 && m.is(at, cItem, "heater") && oneOf(prev, "at", "a", "en")
@@ -56,7 +59,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if topic == "heater" && oneOf(prev, "at", "a", "en") && round && m.closes(i) && m.heaterFacts(at, i-1) {
 		return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
 	}
-	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 && it.value <= 160 && m.dialBefore(it.sent) {
+	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 &&
+		it.value <= 160 && m.dialBefore(it.sent) {
 		v.object = "heater"
 		return roleTemp, "the dial turned back", true // "moved the thermostat to 150. Turned it back to 120."
 	}
@@ -74,7 +78,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 	}
 	change := m.left(i, 8, true, func(k int) bool {
 		switch m.text(k) {
-		case "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked", "down", "up", "subi", "baje", "le baje", "le subi", "set":
+		case "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked", "down", "up", "subi",
+			"baje", "le baje", "le subi", "set":
 			return true
 		}
 		return m.is(k, cDid, "set") || m.items[k].why == oldDial
@@ -107,7 +112,8 @@ func (m *message) hotTalk(s int) bool {
 // the next one: "tstat was 150 now 120", "thermostat was at 150, i set her 120".
 func (m *message) dialWas(i int) bool {
 	it := &m.items[i]
-	if it.unit != "" || it.value < 85 || it.value > 180 || !m.says(i-1, "was", "was at", "at", "from", "estaba en") || m.leftTag(i, 3, cPart, "thermostat") < 0 {
+	if it.unit != "" || it.value < 85 || it.value > 180 || !m.says(i-1, "was", "was at", "at", "from", "estaba en") ||
+		m.leftTag(i, 3, cPart, "thermostat") < 0 {
 		return false
 	}
 	j := m.nextNum(i)
@@ -148,7 +154,8 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 	if at+1 < len(m.items) && m.p.has(m.items[at+1].tags, cPart, "thermostat") {
 		return true
 	}
-	if at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y") && !strings.HasPrefix(next, "out") && !strings.HasPrefix(next, "coming") {
+	if at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y") && !strings.HasPrefix(next, "out") &&
+		!strings.HasPrefix(next, "coming") {
 		return false
 	}
 	for k := len(before) - 1; k >= 0 && !before[k].mark; k-- {

@@ -40,5 +40,6 @@ func (m *message) dialBefore(s int) bool {
 // hotAfterCold tells whether "hot" behind a number is the heater's, as "cold" behind the one
 // before is: "cycle test: 62 cold, 66 hot", beside talk of the burner.
 func (m *message) hotAfterCold(i int) bool {
-	return m.isNum(i-1) && m.closes(i) && m.has(cState, "firing") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "cold") && m.coldSpell(k) }) >= 0
+	return m.isNum(i-1) && m.closes(i) && m.has(cState, "firing") &&
+		m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "cold") && m.coldSpell(k) }) >= 0
 }

@@ -53,7 +53,8 @@ func (m *message) heaterSize(i int) bool {
 	}
 	prev := m.text(i - 1)
 	fuel := m.is(i+1, cFuel, "") && !m.gasTalk(i+1)
-	if fuel && (oneOf(prev, "a", "is", "new", "old") || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 || m.items[i-1].mark || m.is(i-1, cDid, "")) {
+	if fuel && (oneOf(prev, "a", "is", "new", "old") || m.is(i-1, cDeterminer, "") || m.is(i-1, cItem, "heater") || i == 0 ||
+		m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
 	if p := m.text(i - 3); prev == "de" && m.is(i-2, cFuel, "") && (strings.HasSuffix(p, "uno") || p == "otro") {
@@ -124,7 +125,8 @@ func (m *message) inHeaterRow(i int) bool {
 		}
 		return k
 	}
-	if a, b := step(i, -1), step(i, 1); !(m.is(a, cFuel, "") && !m.gasTalk(a)) && !(m.is(b, cFuel, "") && !m.gasTalk(b)) || m.items[i].unit != "" {
+	if a, b := step(i, -1), step(i, 1); !(m.is(a, cFuel, "") && !m.gasTalk(a)) && !(m.is(b, cFuel, "") && !m.gasTalk(b)) ||
+		m.items[i].unit != "" {
 		return false
 	}
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-12; k-- {
@@ -133,7 +135,8 @@ func (m *message) inHeaterRow(i int) bool {
 			return true
 		case m.is(k, cItem, ""), m.items[k].point != "":
 			return false
-		case m.items[k].mark, m.items[k].num != nil && m.items[k].role != roleReading, m.is(k, cFuel, ""), m.is(k, cUnit, ""), m.is(k, cCond, ""), m.text(k) == "old":
+		case m.items[k].mark, m.items[k].num != nil &&
+			m.items[k].role != roleReading, m.is(k, cFuel, ""), m.is(k, cUnit, ""), m.is(k, cCond, ""), m.text(k) == "old":
 		default:
 			return false
 		}

@@ -19,7 +19,8 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 	if !m.begins(i, keyState) || m.items[i].tags == nil && m.text(i) != "hot" && !m.misspeltOff(i) || m.noState(i) {
 		return ""
 	}
-	if m.says(i, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") && m.has(cState, "firing") {
+	if m.says(i, "w/o", "without", "wo") && m.isNum(i-1) && (i+1 >= len(m.items) || m.items[i+1].mark || m.text(i+1) == "it") &&
+		m.has(cState, "firing") {
 		return assess.Idle // "90 with the heater going and 66 w/o"
 	}
 	if v, ok := m.val(i, cState); ok {
@@ -45,7 +46,8 @@ func (m *message) noState(i int) bool {
 		if m.is(i-1, cPart, "old") || m.left(i, 9, true, m.takesOut) >= 0 {
 			return true // "old heater out, new one in"
 		}
-		if m.text(i+1) == "of" || m.says(i-1, "get", "gets", "got", "getting", "go", "stay", "keep", "everybody", "everyone", "people", "family") {
+		if m.text(i+1) == "of" || m.says(i-1, "get", "gets", "got", "getting", "go", "stay", "keep", "everybody", "everyone", "people",
+			"family") {
 			return true // "told em get out", "everybody out of the house"
 		}
 		if m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !m.says(i-2, "with", "w", "w/", "when") {
@@ -67,11 +69,13 @@ func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
 	if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
 		return "" // "it shut off": the washer's
 	}
-	if strings.HasPrefix(m.text(i), "se ") && m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
+	if strings.HasPrefix(m.text(i), "se ") &&
+		m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
 		return "" // "cuando se apaga la lavadora"
 	}
 	switch m.text(i) {
-	case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering", "recovery", "quemando":
+	case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering",
+		"recovery", "quemando":
 		if m.notNear(i) {
 			return assess.Idle
 		}
@@ -83,7 +87,8 @@ func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
 		if v == assess.Idle && m.text(i-1) == "not" {
 			return assess.Firing // "heater was firing not idle"
 		}
-	case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation", "heat on", "kicked on":
+	case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation",
+		"heat on", "kicked on":
 		if !m.heaterNear(i) {
 			return ""
 		}
@@ -125,7 +130,8 @@ func (m *message) stateSwitched(i int) assess.HeaterState {
 func (m *message) notNear(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent", "aint", "tampoco", "nothing", "wont", "cant", "couldnt":
+		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent",
+			"aint", "tampoco", "nothing", "wont", "cant", "couldnt":
 			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
 				return false // "wait no it's firing"
 			}
@@ -158,7 +164,8 @@ func (m *message) leadsOn(i int) bool {
 	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "")) {
 		return true // "heater idle on all of these"
 	}
-	if m.says(i+1, "order", "its", "backorder", "hand") || t == "on" && m.is(i+1, cFuel, "") || strings.HasSuffix(t, " on") && m.is(i+1, cFuel, "") {
+	if m.says(i+1, "order", "its", "backorder", "hand") || t == "on" && m.is(i+1, cFuel, "") ||
+		strings.HasSuffix(t, " on") && m.is(i+1, cFuel, "") {
 		return true // "new heater on order", "heater on natural gas"
 	}
 	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so") {
@@ -274,7 +281,8 @@ func (m *message) offBeside() bool {
 // stateDenied tells whether the heater was not looked at: "did not check the heater".
 // or is in doubt: "couldn't tell if the heater was firing".
 func (m *message) stateDenied(i int) bool {
-	return m.items[i].role == roleTaken || m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0 ||
+	return m.items[i].role == roleTaken ||
+		m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0 ||
 		m.whenTroubled(i)
 }
 

@@ -19,7 +19,8 @@ func (p *Parser) highway(toks []token, j int) (street, bool) {
 		s.to++
 	}
 	if s.to < len(toks) && toks[s.to].kind == word {
-		if d := p.lex.of(&toks[s.to]).directional; d != "" && (toks[s.to].caps || len(toks[s.to].text) > 2 || s.to+1 == len(toks) || toks[s.to+1].kind == mark) {
+		if d := p.lex.of(&toks[s.to]).directional; d != "" &&
+			(toks[s.to].caps || len(toks[s.to].text) > 2 || s.to+1 == len(toks) || toks[s.to+1].kind == mark) {
 			s.line += " " + d
 			s.to++
 		}

@@ -94,7 +94,8 @@ type keyring struct {
 
 // newKeyring sorts openers by what opens them; the lexicon knows its lists already.
 func newKeyring(l *lexicon) *keyring {
-	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{}, lists: map[string]listSet{}}
+	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{},
+		lists: map[string]listSet{}}
 	for x, words := range l.lists {
 		for w := range words {
 			r.lists[w] |= 1 << x

@@ -32,7 +32,8 @@ func (m *message) ledInto(i int) bool {
 	case "the":
 		return be(m.text(i + 1)) // "the 80 was with it idle"
 	default:
-		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || be(t) || smallWord(t) || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
+		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || be(t) || smallWord(t) ||
+			oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
 			m.isAny(k, cHint, "leads", "found", "was", "all", "moves", "ofpressure", "daytime")
 	}
 }
@@ -43,6 +44,8 @@ func (m *message) followed(i int) bool {
 	for k < len(m.items) && m.items[k].role == roleTaken {
 		k++
 	}
-	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) || be(m.text(k)) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
-		smallWord(m.text(k)) || m.says(k, "when", "then", "than", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to", "cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
+	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) ||
+		be(m.text(k)) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
+		smallWord(m.text(k)) || m.says(k, "when", "then", "than", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to",
+		"cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
 }

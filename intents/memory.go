@@ -37,7 +37,8 @@ func (m *message) targeted(i int) bool {
 		switch m.text(k) {
 		case "over", "under", "above", "below", "at least", "more than", "less than", "than":
 			switch m.text(k - 1) {
-			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not", "it", "needs", "is anything", "less", "more":
+			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not",
+				"it", "needs", "is anything", "less", "more":
 				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.says(k-2, "should", "must", "needs", "to", "keep", "want", "get")
 			}
 			return false
@@ -100,7 +101,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	}) >= 0 {
 		return "a difference", true // "a drop in pressure of 20"
 	}
-	if oneOf(prev, "at", "en") && (m.is(i-2, cHint, "sticks") || prev == "en" && m.is(i-2, cCond, "failed")) && m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0 {
+	if oneOf(prev, "at", "en") && (m.is(i-2, cHint, "sticks") || prev == "en" && m.is(i-2, cCond, "failed")) &&
+		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0 {
 		return "where the gauge sticks", true // "gauge sticks at 40 when you bleed it"
 	}
 	if prev == "-" && m.text(i-2) == "i" {
@@ -115,7 +117,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	if prev == "by" || (prev == "another" || prev == "extra") || m.shifted(i) {
 		return "a difference", true
 	}
-	if m.afterFall(i) && !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" || prev == "hasta") {
+	if m.afterFall(i) && !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" ||
+		prev == "hasta") {
 		return "a difference", true
 	}
 	if m.is(i+1, cSym, "creep") && it.value <= 20 && !m.pointAt(i-1) {
@@ -165,7 +168,8 @@ func (m *message) remembered(i int) bool {
 	if m.saidBy(i) || m.othersWords(i) || m.longAgo(i) {
 		return true
 	}
-	if t := m.text(i + 1); (t == "today" || t == "hoy") || m.items[min(i+1, len(m.items)-1)].point != "" && (m.text(i+2) == "today" || m.text(i+2) == "hoy") {
+	if t := m.text(i + 1); (t == "today" || t == "hoy") ||
+		m.items[min(i+1, len(m.items)-1)].point != "" && (m.text(i+2) == "today" || m.text(i+2) == "hoy") {
 		return false // "what was it last time, I've got 78 front today"
 	}
 	seg := m.items[i].seg
@@ -175,7 +179,8 @@ func (m *message) remembered(i int) bool {
 	if m.text(i+1) == "then" && m.pastVerb(i) {
 		return true
 	}
-	if m.pastVerb(i) && m.right(i, 4, true, func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }) >= 0 {
+	if m.pastVerb(i) && m.right(i, 4, true,
+		func(k int) bool { return m.items[k].num != nil && m.items[k].unit == "year" && m.text(k+1) == "ago" }) >= 0 {
 		return true
 	}
 	if !m.kinds.has(cMemory) {
@@ -191,7 +196,8 @@ func (m *message) remembered(i int) bool {
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
 		for j := k + 1; j < i; j++ {
-			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") || m.text(j) == "but" || m.text(j) == "pero" {
+			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") ||
+				m.text(j) == "but" || m.text(j) == "pero" {
 				return false
 			}
 			if m.items[j].seg != m.items[k].seg && !timely(m.text(k)) {
@@ -330,5 +336,6 @@ func (m *message) relative(i int) bool {
 	for m.is(k, cDeterminer, "") {
 		k++
 	}
-	return m.is(k, cHint, "wholehouse") || m.is(k, cStatic, "") || m.is(k, cItem, "prv") || m.is(k, cHint, "setting") || m.items[min(k, len(m.items)-1)].point != ""
+	return m.is(k, cHint, "wholehouse") || m.is(k, cStatic, "") || m.is(k, cItem, "prv") || m.is(k, cHint, "setting") ||
+		m.items[min(k, len(m.items)-1)].point != ""
 }

@@ -34,7 +34,8 @@ func (m *message) moneyTalk(i int) bool {
 		first = i // "parts ran me 76, front spigot 94"
 	}
 	switch m.text(first) {
-	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales", "refacciones", "cobro":
+	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales",
+		"refacciones", "cobro":
 		return true
 	}
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
@@ -48,7 +49,8 @@ func (m *message) moneyTalk(i int) bool {
 			if t == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")) {
 				return true
 			}
-			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") && (m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
+			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") &&
+				(m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
 				break
 			}
 			for j := k + 1; j < i; j++ {
@@ -79,7 +81,8 @@ func (m *message) sum(i int) bool {
 		return false
 	}
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) && (m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
+	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) &&
+		(m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
 }
 
 // rate reads a sum for a time: "110 a month".

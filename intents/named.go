@@ -100,7 +100,8 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 
 // oldOrNew tells whether an everyday word often begins a street's name: "Old Quarry Rd".
 func oldOrNew(t string) bool {
-	return oneOf(t, "old", "new", "big", "little", "great", "upper", "lower", "high", "long", "deep", "dry", "red", "blue", "green", "white", "black", "cold", "hot", "first", "second", "third")
+	return oneOf(t, "old", "new", "big", "little", "great", "upper", "lower", "high", "long", "deep", "dry", "red", "blue", "green",
+		"white", "black", "cold", "hot", "first", "second", "third")
 }
 
 // Longest leaves out the names that are part of a longer one which some of the street
@@ -133,7 +134,9 @@ func (p *Parser) toldAsPlace(toks []token, from, to int) bool {
 	}
 	switch toks[prev].text {
 	case "at", "on", "for", "from", "de", "en", "del", "of", ",", "\n", "to", "about", "a", "casa", "back", ":", "para", "-",
-		"snooze", "push", "bump", "move", "postpone", "reschedule", "close", "mark", "done", "show", "pospon", "pospone", "recorre", "cierra", "marca": // "snooze drover a week"
+		// "snooze drover a week"
+		"snooze", "push", "bump", "move", "postpone", "reschedule", "close", "mark", "done", "show", "pospon", "pospone", "recorre",
+		"cierra", "marca":
 		return true
 	}
 	return false

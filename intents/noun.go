@@ -6,7 +6,8 @@ import "strings"
 
 // strangeThing tells whether item k is a noun that names no equipment.
 func (m *message) strangeThing(k int) bool {
-	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site && !m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
+	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site &&
+		!m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
 }
 
 // noEquipment tells whether item k is a thing that is no equipment: one that the lexicon lists
@@ -28,7 +29,8 @@ func (m *message) unknownNoun(i int) bool {
 		return false
 	}
 	it := &m.items[i]
-	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) && !smallWord(it.text) &&
+	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) &&
+		!smallWord(it.text) &&
 		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
 }
 

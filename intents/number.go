@@ -79,7 +79,8 @@ func (p *Parser) spoken(toks []token) []token {
 		}
 		if n := halfBar(toks, i); n > 0 {
 			last := toks[i+n-1]
-			out = append(out, token{kind: number, text: "1/2", raw: t.raw, span: span{t.span.from, last.span.to}, glued: t.glued, quoted: t.quoted, caps: t.caps,
+			out = append(out, token{kind: number, text: "1/2", raw: t.raw, span: span{t.span.from, last.span.to}, glued: t.glued,
+				quoted: t.quoted, caps: t.caps,
 				num: &numeral{value: 0.5, digits: "1/2", decimals: 1, words: true}})
 			i += n
 			continue
@@ -103,7 +104,8 @@ func (p *Parser) spoken(toks []token) []token {
 				out = append(out, toks[at])
 			}
 			first, last := toks[c.from], toks[c.to-1]
-			nt := token{kind: number, text: c.digits, raw: first.raw, span: span{first.span.from, last.span.to}, glued: first.glued, quoted: first.quoted, caps: first.caps,
+			nt := token{kind: number, text: c.digits, raw: first.raw, span: span{first.span.from, last.span.to}, glued: first.glued,
+				quoted: first.quoted, caps: first.caps,
 				num: &numeral{value: c.value, digits: c.digits, integer: c.decimals == 0, decimals: c.decimals, words: true}}
 			at = c.to
 			out = append(out, nt)
@@ -145,7 +147,8 @@ func runEnd(toks []token, i int) int {
 	for n < len(toks) {
 		t := toks[n]
 		if t.kind == mark && t.text == "-" && t.glued && n+1 < len(toks) && toks[n+1].glued {
-			if w, ok := numberWords[toks[n+1].text]; ok && n > i && (w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || w.class == 'h' || w.class == 'k') {
+			if w, ok := numberWords[toks[n+1].text]; ok && n > i &&
+				(w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || w.class == 'h' || w.class == 'k') {
 				n++
 				continue
 			}
@@ -170,7 +173,8 @@ func runEnd(toks []token, i int) int {
 			}
 		}
 		if t.text == "y" && n > i && n+1 < len(toks) {
-			if w, ok := numberWords[toks[n+1].text]; ok && (w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || toks[n-1].text == "ciento") {
+			if w, ok := numberWords[toks[n+1].text]; ok &&
+				(w.class == 'd' && numberWords[toks[n-1].text].class == 'x' || toks[n-1].text == "ciento") {
 				n++ // "ochenta y ocho", "ciento y cinco"
 				continue
 			}

@@ -87,7 +87,8 @@ func (m *message) bareYearRole(i int) (role, string) {
 func (m *message) nameRole(i int) (role, string) {
 	prev := m.text(i - 1)
 	switch {
-	case m.holdsKey(keyNoun|keySays) && m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) && !m.pieceOfPoint(i-1):
+	case m.holdsKey(keyNoun|keySays) && m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) &&
+		!m.pieceOfPoint(i-1):
 		return roleIgnored, "name after " + prev
 	case m.ofSomebody(i):
 		return roleIgnored, "age or name"

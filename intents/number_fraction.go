@@ -139,7 +139,8 @@ func halfBar(toks []token, i int) int {
 // englishNumber tells whether a number word is plain English.
 func englishNumber(s string) bool {
 	switch s {
-	case "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety", "hundred":
+	case "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twenty", "thirty", "forty", "fifty",
+		"sixty", "seventy", "eighty", "ninety", "hundred":
 		return true
 	}
 	return false

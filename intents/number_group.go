@@ -11,7 +11,8 @@ func regroup(toks []token, out []chunk) []chunk {
 	if n == 1 {
 		return cutInTwo(toks, out)
 	}
-	if n < 2 || out[n-1].decimals > 0 || out[n-1].value < 10 || out[n-1].value > 99 || out[n-2].value < 1000 || out[n-2].value > 9999 || !streetFollows(toks, out[n-1].to) {
+	if n < 2 || out[n-1].decimals > 0 || out[n-1].value < 10 || out[n-1].value > 99 || out[n-2].value < 1000 ||
+		out[n-2].value > 9999 || !streetFollows(toks, out[n-1].to) {
 		return out
 	}
 	a, b := &out[n-2], &out[n-1]

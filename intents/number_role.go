@@ -23,8 +23,10 @@ const (
 )
 
 var roleNames = [...]string{
-	roleReading: "reading", roleYear: "year", roleAge: "age", roleAgo: "years ago", roleSize: "size", roleTemp: "setpoint", roleSetting: "setting",
-	roleCharge: "air charge", roleTo: "set to", roleFrom: "set from", roleDuration: "time", roleDate: "date", roleAsked: "question", roleIgnored: "no report",
+	roleReading: "reading", roleYear: "year", roleAge: "age", roleAgo: "years ago", roleSize: "size", roleTemp: "setpoint",
+	roleSetting: "setting",
+	roleCharge:  "air charge", roleTo: "set to", roleFrom: "set from", roleDuration: "time", roleDate: "date", roleAsked: "question",
+	roleIgnored: "no report",
 }
 
 func (m *message) setRole(i int, r role, why string) {

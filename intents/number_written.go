@@ -89,7 +89,8 @@ func (m *message) unitRole(i int) (role, string) {
 	case "month", "week", "day":
 		return roleDuration, "unit of time"
 	case "feet":
-		if m.left(i, 7, false, func(k int) bool { return m.says(k, "head", "static head") && m.items[k].seg == it.seg }) >= 0 && m.headOfWater(i) {
+		if m.left(i, 7, false, func(k int) bool { return m.says(k, "head", "static head") && m.items[k].seg == it.seg }) >= 0 &&
+			m.headOfWater(i) {
 			it.unit = "ft" // "the head at the meter is 140 ft"
 			return roleNone, ""
 		}
@@ -123,8 +124,10 @@ func (m *message) volumeRole(i int) (role, string) {
 	if it.unit == "litre" {
 		it.value = round1(it.value * 0.264172)
 	}
-	ofOther := m.text(i+1) == "of" && m.text(i+2) != "year" && !m.is(i+2, cFuel, "") || m.text(i+1) == "de" && m.unknownNoun(i+2) // "2 galones de cloro"
-	if it.value > 200 || ofOther || m.volumeUsed(i) || m.is(i+1, cHint, "counted") {                                              // "80 gal rain barrel"
+	// "2 galones de cloro"
+	ofOther := m.text(i+1) == "of" && m.text(i+2) != "year" && !m.is(i+2, cFuel, "") || m.text(i+1) == "de" && m.unknownNoun(i+2)
+	// "80 gal rain barrel"
+	if it.value > 200 || ofOther || m.volumeUsed(i) || m.is(i+1, cHint, "counted") {
 		return roleIgnored, "no equipment's size"
 	}
 	return roleSize, "unit of volume"
@@ -211,5 +214,6 @@ func (m *message) oddCount(i int) bool {
 	if m.isMark(k, "-") {
 		k++
 	}
-	return int(m.items[i].value)%10 == 0 && (m.text(k) == "some" || m.text(k) == "odd") && !m.is(k+1, cItem, "") && m.items[i].seg == m.items[min(k, len(m.items)-1)].seg
+	return int(m.items[i].value)%10 == 0 && (m.text(k) == "some" || m.text(k) == "odd") && !m.is(k+1, cItem, "") &&
+		m.items[i].seg == m.items[min(k, len(m.items)-1)].seg
 }

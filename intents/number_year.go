@@ -47,7 +47,8 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.is(i+1, cHint, "followup") || m.is(i+1, cDo, "recheck") {
 		return roleDuration, "time of a recheck" // "1 yr recheck"
 	}
-	if m.left(i, 4, false, func(k int) bool { return person(m.text(k)) }) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+	if m.left(i, 4, false, func(k int) bool { return person(m.text(k)) }) >= 0 &&
+		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
 		return roleIgnored, "a person's age"
 	}
 	return roleAge, "years"

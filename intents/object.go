@@ -142,7 +142,8 @@ func (m *message) installing(w deed) (assess.Action, string) {
 			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
 		case m.putAt(w.verb):
 			return assess.ChargedTank, w.obj
-		case m.surely(w) && (m.anotherOf(w.at) || m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0) && !m.noneBefore(w.obj):
+		case m.surely(w) && (m.anotherOf(w.at) || m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0) &&
+			!m.noneBefore(w.obj):
 			return assess.ReplacedTank, w.obj // "le puse otro tanque, el viejo no servía"
 		case m.surely(w):
 			return assess.InstalledTank, w.obj
@@ -168,7 +169,8 @@ func (m *message) setting(w deed) (assess.Action, string) {
 		if !w.carried || m.setsSomething(w.verb) {
 			return assess.SetPRV, w.obj
 		}
-	case w.carried && w.obj == "expansion_tank" && m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") }) >= 0:
+	case w.carried && w.obj == "expansion_tank" &&
+		m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") }) >= 0:
 		if m.ownsNumber(w.at) {
 			return assess.SetPRV, "prv" // "exp tank is good. Lowered house pressure to 60"
 		}
@@ -370,7 +372,8 @@ func (m *message) newNear(at int) bool {
 // "le pusimos otro tanque", "threw the bad tank out and screwed on another".
 func (m *message) anotherOf(at int) bool {
 	k := m.right(at, 3, false, func(k int) bool { return m.is(k, cHint, "another") })
-	return k >= 0 && (m.text(k) != "another" || m.left(at, 9, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cPart, "old") }) >= 0)
+	return k >= 0 && (m.text(k) != "another" ||
+		m.left(at, 9, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cPart, "old") }) >= 0)
 }
 
 // noneBefore tells whether the message says that the house had no such thing: "there

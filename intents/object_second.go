@@ -17,7 +17,8 @@ func (m *message) secondObject(v *verb) {
 			joined, listed = true, false
 			continue
 		}
-		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal" || m.text(k+1) == "a" || m.text(k+1) == "new") {
+		if m.text(k) == "," && (m.text(k+1) == "and" || m.text(k+1) == "plus" || m.isNum(k+1) && m.items[k+1].unit == "gal" ||
+			m.text(k+1) == "a" || m.text(k+1) == "new") {
 			joined, listed = true, m.text(k+1) != "and" && m.text(k+1) != "plus" // "a 50 gal gas heater, 2 gal exp tank, charged to 60"
 			continue
 		}

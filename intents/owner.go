@@ -110,7 +110,8 @@ func (m *message) leadsToNumber(i int) bool {
 	if !m.isNum(i+1) && !(m.says(i+1, "at", "around", "about") && m.isNum(i+2)) {
 		return false
 	}
-	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal", "checks out", "checked out", "holds steady", "holding steady", "logged") ||
+	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal", "checks out", "checked out",
+		"holds steady", "holding steady", "logged") ||
 		m.text(i) == "off by" && m.itemIn(m.items[i].sent) != "gauge"
 }
 

@@ -32,7 +32,8 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
 		// "a 40 gallon gas with a brass drain, 2004, scaled up"
 	case !before && a.what == "cond" && m.besideOf(x.at): // "pinhole above the heater"
-	case before && a.what == "cond" && strings.Contains(it.text, " with") && m.right(a.at, 3, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0:
+	case before && a.what == "cond" && strings.Contains(it.text, " with") &&
+		m.right(a.at, 3, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0:
 		// "needs a tank, nothing wrong with the prv"
 	case a.what == "cond" && m.clauseStart(x.at) != m.clauseStart(a.at) && m.otherSubject(a.at):
 		// "prv 2006, supply line burst"

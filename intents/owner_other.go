@@ -285,7 +285,8 @@ func (m *message) datedElse(i int) bool {
 		if it.kinds.meets(ofParts) {
 			return false
 		}
-		other = other || m.says(k, "house", "home", "place", "casa") || it.point != "" || it.kinds.has(cFixture) || it.num != nil && it.unit == "" && (it.role == roleIgnored || it.role == roleReading)
+		other = other || m.says(k, "house", "home", "place", "casa") || it.point != "" || it.kinds.has(cFixture) ||
+			it.num != nil && it.unit == "" && (it.role == roleIgnored || it.role == roleReading)
 	}
 	return other
 }

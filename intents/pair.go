@@ -25,7 +25,8 @@ func (m *message) events(s int) []event {
 		it := &m.items[i]
 		if it.num != nil && it.role == roleReading {
 			// "front and rear 80 and 82"
-			if n := len(evs); n > 0 && evs[n-1].num && m.joined(evs[n-1].end, i) && n > 1 && len(evs[n-2].points) == len(evs[n-1].nums)+1 && len(evs[n-2].points) > 1 {
+			if n := len(evs); n > 0 && evs[n-1].num && m.joined(evs[n-1].end, i) && n > 1 &&
+				len(evs[n-2].points) == len(evs[n-1].nums)+1 && len(evs[n-2].points) > 1 {
 				evs[n-1].nums = append(evs[n-1].nums, i)
 				evs[n-1].end = i
 				continue
@@ -57,7 +58,8 @@ func (m *message) events(s int) []event {
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
 			last := &evs[n-1]
-			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last) && !(n > 1 && evs[n-2].num && m.saidToBe(i)) {
+			if m.joined(last.end, i) && !m.is(i+1, cSym, "") && !m.is(i+2, cSym, "") && !m.slashParts(last) &&
+				!(n > 1 && evs[n-2].num && m.saidToBe(i)) {
 				if last.points[len(last.points)-1] != it.point {
 					last.points = append(last.points, twoPoints(it.point)...)
 				}
@@ -68,7 +70,8 @@ func (m *message) events(s int) []event {
 				last.end = i
 				continue
 			}
-			if before := last.points[len(last.points)-1]; i == last.end+1 && before != it.point && (indoors(it.point) && indoors(before) || sided(it.point) && sided(before)) {
+			if before := last.points[len(last.points)-1]; i == last.end+1 && before != it.point &&
+				(indoors(it.point) && indoors(before) || sided(it.point) && sided(before)) {
 				last.points, last.end = append(last.points, it.point), i // "kitchen tub and laundry", "front rear and side"
 				continue
 			}
@@ -143,7 +146,8 @@ func (m *message) placesSign(i int) bool {
 // "46 en la llave de atrás y la de drenaje es de plástico".
 func (m *message) saidToBe(i int) bool {
 	k := i + 1
-	for k < len(m.items) && k < i+5 && !m.items[k].mark && (m.items[k].role == roleTaken || m.is(k, cItem, "heater") || m.is(k, cDeterminer, "") || m.says(k, "of", "de", "del")) {
+	for k < len(m.items) && k < i+5 && !m.items[k].mark &&
+		(m.items[k].role == roleTaken || m.is(k, cItem, "heater") || m.is(k, cDeterminer, "") || m.says(k, "of", "de", "del")) {
 		k++
 	}
 	return be(m.text(k)) && m.right(k, 6, true, m.isNum) < 0
@@ -200,7 +204,8 @@ func (m *message) ownNumber(i int) bool {
 			return it.role == roleReading || it.role == roleTaken
 		case it.text == "," && m.isNum(k+1) && m.stopAt(k+2):
 			continue // "38 en la tina y llave del lado, 82"
-		case it.mark && it.text != ":" && it.text != "=", it.point != "" && it.point != m.items[i].point && it.role != roleTaken, oneOf(it.text, "and", "y", "with", "w/"):
+		case it.mark && it.text != ":" && it.text != "=", it.point != "" && it.point != m.items[i].point &&
+			it.role != roleTaken, oneOf(it.text, "and", "y", "with", "w/"):
 			return false
 		}
 	}
@@ -242,7 +247,8 @@ func (m *message) repeats(i int, pts []string) bool {
 	}
 	stays := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
-		case "twice", "again", "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue", "remains", "queda":
+		case "twice", "again", "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue",
+			"remains", "queda":
 			return true
 		}
 		return false
@@ -254,7 +260,8 @@ func (m *message) repeats(i int, pts []string) bool {
 		}
 		return false
 	}) >= 0
-	if !stays && !right && !m.onlyAgain(i) && !m.startsAgain(i) || m.kinds.has(cBefore) && m.left(i, 8, true, func(k int) bool { return m.is(k, cAfter, "") && !m.is(k, cBefore, "") }) >= 0 {
+	if !stays && !right && !m.onlyAgain(i) && !m.startsAgain(i) ||
+		m.kinds.has(cBefore) && m.left(i, 8, true, func(k int) bool { return m.is(k, cAfter, "") && !m.is(k, cBefore, "") }) >= 0 {
 		return false // "before I started 79 and when I was finished it still gave 79"
 	}
 	for _, r := range m.readings {

@@ -53,7 +53,8 @@ func New(words ...Word) (*Parser, error) {
 
 // shopClasses are the classes whose codes a shop may give words of its own.
 var shopClasses = map[string][]string{
-	"point":    {"front_bibb", "rear_bibb", "side_bibb", "bibb", "laundry", "heater_drain", "kitchen", "bath", "street", "after_prv", "irrigation"},
+	"point": {"front_bibb", "rear_bibb", "side_bibb", "bibb", "laundry", "heater_drain", "kitchen", "bath", "street", "after_prv",
+		"irrigation"},
 	"state":    {"idle", "firing"},
 	"item":     {"prv", "heater", "expansion_tank", "check_valve", "drain_valve", "gauge", "softener", "recirc"},
 	"cond":     {"failed", "suspect", "good"},

@@ -14,7 +14,8 @@ func (p *Parser) paused(toks []token) []token {
 			return toks
 		case t.kind == number:
 			numbers++
-		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark && oneOf(t.text, ",", ".", ":", "\n", ";") && i+1 < len(toks):
+		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark &&
+			oneOf(t.text, ",", ".", ":", "\n", ";") && i+1 < len(toks):
 			return toks
 		}
 	}
@@ -106,7 +107,9 @@ func (p *Parser) doesNext(toks []token, i int) bool {
 		return false
 	}
 	prev := &toks[i-1]
-	if prev.kind == word && (linking(prev.text) || oneOf(prev.text, "after", "before", "when", "once", "since", "until", "till", "til", "that", "because", "cause", "then", "so", "as", "if", "than", "all", "what", "while")) {
+	if prev.kind == word && (linking(prev.text) ||
+		oneOf(prev.text, "after", "before", "when", "once", "since", "until", "till", "til", "that", "because", "cause", "then", "so",
+			"as", "if", "than", "all", "what", "while")) {
 		return false
 	}
 	switch toks[i].text {
@@ -137,7 +140,8 @@ func (p *Parser) tellsAnew(toks []token, i int) bool {
 		switch toks[i+1].text {
 		case "get", "got", "see", "read", "have", "found", "show":
 			for k := max(i-4, 1); k < i; k++ {
-				if node, n := p.lex.find(toks, k, i); n == i-k && (toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.lex.kinds(node).meets(setOf(cPoint, cPlace)) {
+				if node, n := p.lex.find(toks, k, i); n == i-k &&
+					(toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.lex.kinds(node).meets(setOf(cPoint, cPlace)) {
 					return false // "the meter says 119 and after the regulator i have 56"
 				}
 			}

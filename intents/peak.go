@@ -31,7 +31,8 @@ func (m *message) peaks() {
 		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || be(m.text(i+1)) && other(i+2)) {
 			continue
 		}
-		if n := m.right(i, 3, true, func(k int) bool { return m.items[k].num != nil }); (t == "max" || t == "maximum") && n > 0 && m.items[n].why == "on a label" {
+		if n := m.right(i, 3, true, func(k int) bool { return m.items[k].num != nil }); (t == "max" || t == "maximum") && n > 0 &&
+			m.items[n].why == "on a label" {
 			continue // "max working 150 on the heater plate"
 		}
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
@@ -126,7 +127,8 @@ func (m *message) nightOf(i int) bool {
 	trouble := func(k int) bool {
 		return m.items[k].seg == seg && (m.is(k, cSym, "") || m.is(k, cRelief, "") || m.is(k, cDischarge, ""))
 	}
-	return m.left(i, 8, true, trouble) >= 0 && m.left(i, 8, true, func(k int) bool { return m.items[k].seg == seg && m.items[k].num != nil }) < 0
+	return m.left(i, 8, true, trouble) >= 0 &&
+		m.left(i, 8, true, func(k int) bool { return m.items[k].seg == seg && m.items[k].num != nil }) < 0
 }
 
 // highOfTwo reads "high 141 low 62".

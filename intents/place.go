@@ -169,7 +169,8 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 	if !ok || v == string(assess.Bibb) && m.is(i, cBibb, "") {
 		return i, false
 	}
-	if m.runsInList(i) || v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) || m.withTaps(i) || m.leadsOver(i) {
+	if m.runsInList(i) || v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) ||
+		m.withTaps(i) || m.leadsOver(i) {
 		return i, true
 	}
 	m.items[i].point = v
@@ -399,7 +400,8 @@ func (m *message) numNear(i int) bool {
 // laundry open".
 func (m *message) runsInList(i int) bool {
 	k := i + 1
-	for k < len(m.items) && k <= i+6 && (m.says(k, "and", "y", ",") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
+	for k < len(m.items) && k <= i+6 &&
+		(m.says(k, "and", "y", ",") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
 		k++
 		if m.is(k, cFlowing, "") && m.text(k-1) == "and" {
 			return true

@@ -7,7 +7,8 @@ import "strings"
 // besidePRV reads "after" and "before" that stand for the two sides of the
 // regulator: "128 antes del regulador y 127 después".
 func (m *message) besidePRV(i int) string {
-	if m.is(i, cHint, "bothsides") && (m.numNear(i) || m.isMark(i-1, ",", ":")) && (m.has(cItem, "prv") || m.has(cItem, "check_valve") && m.text(i) != "in and out") {
+	if m.is(i, cHint, "bothsides") && (m.numNear(i) || m.isMark(i-1, ",", ":")) &&
+		(m.has(cItem, "prv") || m.has(cItem, "check_valve") && m.text(i) != "in and out") {
 		return "street+after_prv" // "reg is junk: 119 both sides of it"
 	}
 	if m.says(i, "in", "out") && !m.has(cItem, "prv") && (m.has(cItem, "softener") || m.has(cHint, "filter")) {
@@ -21,7 +22,8 @@ func (m *message) besidePRV(i int) string {
 		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
 			return ""
 		}
-		if m.isNum(i-1) && m.has(cItem, "prv") && m.right(i, 5, true, func(k int) bool { return m.is(k, cPoint, "street") && (m.isNum(k-1) || m.isNum(k+1)) }) >= 0 {
+		if m.isNum(i-1) && m.has(cItem, "prv") &&
+			m.right(i, 5, true, func(k int) bool { return m.is(k, cPoint, "street") && (m.isNum(k-1) || m.isNum(k+1)) }) >= 0 {
 			return "after_prv" // "119 after it, 121 street"
 		}
 		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
@@ -41,11 +43,13 @@ func (m *message) besidePRV(i int) string {
 		}
 	case "in":
 		// "131 in, 66 out"
-		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) || m.isNum(i+1) && k > 0 && m.isNum(k+1) {
+		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) ||
+			m.isNum(i+1) && k > 0 && m.isNum(k+1) {
 			return "street"
 		}
 	case "down":
-		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) && m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
+		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) &&
+			m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
 			return "after_prv"
 		}
 	case "ahead":
@@ -76,7 +80,8 @@ func (m *message) streetSide(i int) bool {
 	if m.items[i].n != 1 || m.toks[m.items[i].tok].text != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
 		return false
 	}
-	if s := m.items[i].sent; i == m.sents[s].from && m.closes(i+1) && m.carried(s) != "prv" && (m.has(cPoint, "") || m.has(cBibb, "") || m.has(cInitial, "")) {
+	if s := m.items[i].sent; i == m.sents[s].from && m.closes(i+1) && m.carried(s) != "prv" &&
+		(m.has(cPoint, "") || m.has(cBibb, "") || m.has(cInitial, "")) {
 		return true // a line of a list: "ST 74"
 	}
 	return m.right(i, 8, true, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0

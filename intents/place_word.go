@@ -12,7 +12,8 @@ func (m *message) initial(i int) string {
 		return ""
 	}
 	fits := func(k int) bool {
-		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 && len(m.items[k].num.digits) <= 3 || pressureUnit(m.items[k].unit))
+		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 &&
+			len(m.items[k].num.digits) <= 3 || pressureUnit(m.items[k].unit))
 	}
 	before := i - 1
 	if t := m.text(before); t == "at" || t == "@" {
@@ -91,7 +92,8 @@ func (m *message) drainOfTank(i int) bool {
 	if k := m.right(i, 7, false, func(k int) bool { return m.is(k, cItem, "heater") }); k > 0 && m.belongsTo(i, k) {
 		return true // "the drain at the foot of the big heater"
 	}
-	if (m.text(i+1) == "says" || m.text(i+1) == "reads" || m.text(i+1) == "read" || m.text(i+1) == "shows") && m.isNum(i+2) && m.has(cItem, "heater") {
+	if (m.text(i+1) == "says" || m.text(i+1) == "reads" || m.text(i+1) == "read" || m.text(i+1) == "shows") && m.isNum(i+2) &&
+		m.has(cItem, "heater") {
 		return true // "relief valve on the heater is dripping drain says one twelve"
 	}
 	if m.isNum(i+1) && m.has(cItem, "heater") && (i == 0 || m.items[i-1].mark) {
@@ -100,7 +102,8 @@ func (m *message) drainOfTank(i int) bool {
 	if p := m.text(i - 1); p == "the" && m.text(i-2) == "at" && (m.isNum(i+1) || m.isNum(i-3)) {
 		return true // "71 at the drain"
 	} else if (p == "its" || p == "the") && (m.isNum(i+1) || m.isNum(i+2) && !m.items[i+1].mark || m.isNum(i-2) || m.isNum(i-3)) {
-		if m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 || p == "its" && m.heaterBefore(i) {
+		if m.left(i, 20, true, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cFuel, "") }) >= 0 ||
+			p == "its" && m.heaterBefore(i) {
 			return true // "120 gal electric heater, 62 at its drain"
 		}
 	}
@@ -110,7 +113,8 @@ func (m *message) drainOfTank(i int) bool {
 
 // hoseInList tells whether "hose" is a bibb among other test points: "tub 70, hose 71".
 func (m *message) hoseInList(i int) bool {
-	if m.text(i) != "hose" && m.text(i) != "wash" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" || i+2 < len(m.items) && !m.items[i+2].mark {
+	if m.text(i) != "hose" && m.text(i) != "wash" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" ||
+		i+2 < len(m.items) && !m.items[i+2].mark {
 		return false
 	}
 	if m.isMark(i-1, ",", "/", "\n") && m.isNum(i-2) {
@@ -123,7 +127,8 @@ func (m *message) hoseInList(i int) bool {
 // the tank", "the drain at its foot showed 81".
 func (m *message) gaugedAt(i int) bool {
 	fits := func(k int) bool {
-		return m.isNum(k) && (m.items[k].unit == "" || pressureUnit(m.items[k].unit)) && !m.items[k].num.apos && m.items[k].value >= 20 && m.items[k].value <= 200
+		return m.isNum(k) && (m.items[k].unit == "" || pressureUnit(m.items[k].unit)) && !m.items[k].num.apos &&
+			m.items[k].value >= 20 && m.items[k].value <= 200
 	}
 	next := i + 1
 	for m.is(next, cClaim, "has") || m.isMark(next, ":", "=") || be(m.text(next)) {
@@ -178,7 +183,8 @@ func (m *message) sparePart(i int) bool {
 			return true // "rebuilt it, kit was 38 bucks"
 		}
 	}
-	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && !m.readThere(i) && m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
+	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && !m.readThere(i) &&
+		m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return true // "drain valve is plastic"
 	}
 	if m.text(i) != "washer" {
@@ -217,7 +223,8 @@ func (m *message) shortBoth(i int) bool {
 	if m.toks[m.items[i].tok].text != "bth" {
 		return false
 	}
-	if k := m.left(i, 5, false, func(k int) bool { return m.text(k) == "n" || m.text(k) == "and" || m.text(k) == "&" }); k > 0 && m.isNum(i+1) {
+	if k := m.left(i, 5, false, func(k int) bool { return m.text(k) == "n" || m.text(k) == "and" || m.text(k) == "&" }); k > 0 &&
+		m.isNum(i+1) {
 		side := func(k int) bool { return m.is(k, cBibb, "") || m.is(k, cPlace, "") }
 		return side(i-1) && side(k-1) // "rr bb n sd bb bth 88"
 	}

@@ -62,7 +62,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 	// what only a gauge's number is told with, in its own clause, or in the whole sentence
 	// of a number that stands by itself: "85 and holding, all faucets shut"
 	s := &m.sents[r.sent]
-	bare := known && m.left(r.at, 9, true, func(k int) bool { return !m.items[k].mark }) < 0 && m.right(r.at, 40, true, func(k int) bool { return m.items[k].num != nil }) < 0
+	bare := known && m.left(r.at, 9, true, func(k int) bool { return !m.items[k].mark }) < 0 &&
+		m.right(r.at, 40, true, func(k int) bool { return m.items[k].num != nil }) < 0
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg != it.seg && !bare || k == r.at {
 			continue
@@ -85,7 +86,8 @@ func (m *message) underPeak(r *reading) bool {
 // wholeHouse tells whether item k speaks of the pressure of the house as such.
 func (m *message) wholeHouse(k int) bool {
 	switch m.text(k) {
-	case "house", "hse", "hs", "casa", "system", "sys", "inside", "adentro", "pressure", "prssr", "presion", "psi", "reading", "lectura", "gauge":
+	case "house", "hse", "hs", "casa", "system", "sys", "inside", "adentro", "pressure", "prssr", "presion", "psi", "reading",
+		"lectura", "gauge":
 		return true
 	}
 	return m.is(k, cItem, "gauge")

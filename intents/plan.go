@@ -215,7 +215,8 @@ func (m *message) past(w moment) bool {
 
 func (m *message) setsDate(k int) bool {
 	switch m.text(k - 1) {
-	case "down", "set", "booked", "scheduled", "one", "recheck", "check", "me down", "up", "put me down", "book", "schedule", "set up", "reminder", "out", "install", "visit":
+	case "down", "set", "booked", "scheduled", "one", "recheck", "check", "me down", "up", "put me down", "book", "schedule",
+		"set up", "reminder", "out", "install", "visit":
 		return true
 	}
 	return m.is(k-1, cDo, "") || m.is(k-2, cDo, "") || m.is(k-1, cWill, "")
@@ -223,7 +224,8 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
-	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" || m.sentenceIs(s, cHint, "remind") {
+	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" ||
+		m.sentenceIs(s, cHint, "remind") {
 		return true // "Flush again in a year"
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {

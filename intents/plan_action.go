@@ -15,7 +15,8 @@ var actionOpener = opener{
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
-	if !m.begins(i, keyAction|keyTurns) && (len(m.verbs) == 0 || !m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) && !m.workedWord(i)) {
+	if !m.begins(i, keyAction|keyTurns) &&
+		(len(m.verbs) == 0 || !m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) && !m.workedWord(i)) {
 		return action{}, false
 	}
 	for _, read := range [...]func(*message, int, int) (action, bool){
@@ -186,7 +187,8 @@ func (m *message) showedThen(i int) bool {
 	if m.text(i-1) == "to" || m.willNear(i) || m.momentIn(m.items[i].sent) {
 		return false
 	}
-	return m.isNum(k) && unitDays(m.items[k].unit) == 0 && (m.pressed(k) || m.items[k].value >= leastPSI && m.closes(k)) && !m.items[k].num.time
+	return m.isNum(k) && unitDays(m.items[k].unit) == 0 && (m.pressed(k) || m.items[k].value >= leastPSI && m.closes(k)) &&
+		!m.items[k].num.time
 }
 
 // checkAt reads a word of checking that is a follow-up only where a time or a wish says
@@ -243,7 +245,8 @@ func (m *message) noJob(i int, value string) bool {
 	case "set":
 		return m.booked(i)
 	case "replace":
-		if m.is(i, cPart, "new") && (m.is(i+1, cItem, "gauge") || m.is(i-1, cItem, "gauge") && m.left(i, 3, true, func(k int) bool { return m.says(k, "con", "with") }) >= 0) {
+		if m.is(i, cPart, "new") && (m.is(i+1, cItem, "gauge") ||
+			m.is(i-1, cItem, "gauge") && m.left(i, 3, true, func(k int) bool { return m.says(k, "con", "with") }) >= 0) {
 			return true // "prv looks good, back tomorrow with a new gauge"
 		}
 		if m.says(i, "nuevo", "nueva") {
@@ -280,7 +283,8 @@ func (m *message) itemWanted(i, s int) (action, bool) {
 	switch {
 	case !ok:
 		return action{}, false
-	case code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && m.says(i+1, "at", "to", "on", "around", "under", "down to") && m.isNum(i+2) && m.settingLike(i+2):
+	case code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && m.says(i+1, "at", "to", "on", "around", "under", "down to") &&
+		m.isNum(i+2) && m.settingLike(i+2):
 		code = assess.SetPRV // "customer wants the prv at 50"
 	case code == assess.InstallTank && (m.is(i+1, cDo, "replace") || m.is(i-1, cPart, "new") || m.is(i-1, cHint, "another")) && !m.noTank():
 		code = assess.ReplaceTank // "she wants the expansion tank replaced", "needs another tank"
@@ -332,7 +336,8 @@ func (m *message) listedUnder(header, i int) bool {
 // betterAction tells whether a sentence names something more definite to do.
 func (m *message) betterAction(s, not int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if i != not && (m.is(i, cDo, "replace") || m.is(i, cDo, "install") || m.is(i, cDo, "recheck") && m.text(i) != "check" || m.is(i, cDo, "set")) {
+		if i != not && (m.is(i, cDo, "replace") || m.is(i, cDo, "install") || m.is(i, cDo, "recheck") && m.text(i) != "check" ||
+			m.is(i, cDo, "set")) {
 			return true
 		}
 	}

@@ -9,7 +9,8 @@ import (
 // booked tells whether "set" at item i books a day for what stands before it: "prv swap
 // set for June 24".
 func (m *message) booked(i int) bool {
-	return m.says(i+1, "for", "up for", "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 && (m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
+	return m.says(i+1, "for", "up for", "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 &&
+		(m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
 }
 
 var looksAgainGate = onlyWith(cHint, "again")
@@ -84,7 +85,8 @@ func (m *message) laterIn(i int) bool {
 // spanOfPlan tells whether the number at i is the time of something to do, without its unit,
 // and asks for it: "swap tank in 4".
 func (m *message) spanOfPlan(i int) bool {
-	if !m.says(i-1, "in", "en") || m.items[i].value > 90 || m.text(i-1) == "en" && m.items[i].value > 12 || !m.items[i].num.integer || m.items[i].num.words || !m.closes(i) {
+	if !m.says(i-1, "in", "en") || m.items[i].value > 90 || m.text(i-1) == "en" && m.items[i].value > 12 ||
+		!m.items[i].num.integer || m.items[i].num.words || !m.closes(i) {
 		return false
 	}
 	do := m.left(i, 6, false, func(k int) bool {

@@ -37,7 +37,8 @@ func (m *message) needs(i int) bool {
 				return false
 			}
 			return m.needs(k - 1)
-		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "on", "our", "bigger", "another", "that", "otra", "otro":
+		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "on", "our", "bigger", "another",
+			"that", "otra", "otro":
 			if (m.text(k) == "for" || m.text(k) == "on") && m.is(k-1, cHint, "pricing") {
 				return true // "gave a price for a heater"
 			}
@@ -68,7 +69,8 @@ func (m *message) onlyServed(i int) bool {
 	for m.is(k, cHint, "bit") || m.is(k, cDeterminer, "") {
 		k++
 	}
-	return (m.is(k, cDid, "") || m.is(k, cDo, "set") || m.is(k, cDo, "other")) && !m.is(k, cDo, "replace") && !m.is(k, cDo, "install") && !m.items[k].mark
+	return (m.is(k, cDid, "") || m.is(k, cDo, "set") || m.is(k, cDo, "other")) && !m.is(k, cDo, "replace") &&
+		!m.is(k, cDo, "install") && !m.items[k].mark
 }
 
 // goodIdea tells whether the item at i is called a good idea: "expansion tank would help".
@@ -96,7 +98,8 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 // needed: "heater needs a flush", "needs flushed", "hay que lavar el boiler".
 func (m *message) serviceNeeded(i int) bool {
 	switch m.text(i) {
-	case "flush", "flushing", "flushed", "fix", "repair", "drain", "lavar", "drenar", "reparar", "arreglar", "rebuild", "clean", "limpiar", "service":
+	case "flush", "flushing", "flushed", "fix", "repair", "drain", "lavar", "drenar", "reparar", "arreglar", "rebuild", "clean",
+		"limpiar", "service":
 	default:
 		return false
 	}
@@ -109,7 +112,8 @@ func (m *message) serviceNeeded(i int) bool {
 	}
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
 		switch m.text(k) {
-		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend", "recommended", "quoted", "ocupa", "has to be":
+		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend",
+			"recommended", "quoted", "ocupa", "has to be":
 			return !m.denied(k)
 		case "a", "an", "good", "un", "una", "to", "be":
 		default:

@@ -26,7 +26,8 @@ func (m *message) secondPlan(se *sentence) {
 			}
 		}
 		first := p.at
-		for first < se.to && first < p.at+7 && !m.is(first, cItem, "prv") && !m.is(first, cItem, "tank") && !m.is(first, cItem, "expansion_tank") {
+		for first < se.to && first < p.at+7 && !m.is(first, cItem, "prv") && !m.is(first, cItem, "tank") &&
+			!m.is(first, cItem, "expansion_tank") {
 			first++
 		}
 		for j := first + 1; j < se.to && j <= first+6; j++ {
@@ -59,7 +60,8 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	obj := ""
 	se := &m.sents[s]
 	// "I'm changing it tomorrow and there's no tank"
-	pronoun := m.text(i+1) == "it" || strings.HasSuffix(m.text(i), " it") || m.says(i-1, "la", "lo", "las", "los") || strings.HasPrefix(m.text(i), "la ") || strings.HasPrefix(m.text(i), "lo ")
+	pronoun := m.text(i+1) == "it" || strings.HasSuffix(m.text(i), " it") || m.says(i-1, "la", "lo", "las", "los") ||
+		strings.HasPrefix(m.text(i), "la ") || strings.HasPrefix(m.text(i), "lo ")
 	if strings.HasSuffix(m.text(i), " it in") || m.text(i+1) == "it" && m.text(i+2) == "in" {
 		obj, _ = m.topicBefore(i) // "she needs a tank and I'll put it in Thursday the regulator's fine"
 	}
@@ -80,7 +82,8 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 			break
 		}
 	}
-	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > se.from && m.noEquipment(i-1) || m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
+	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > se.from && m.noEquipment(i-1) ||
+		m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
 		return "", false // "prv stuck open, new fridge going in tomorrow"
 	}
 	if obj == "" {
@@ -247,5 +250,6 @@ func (m *message) toMeasure(s, i int) bool {
 // changesOn tells whether the words at i promise to change or put in something on
 // the day at w: "el sábado voy y la cambio".
 func (m *message) changesOn(i, w int) bool {
-	return (m.is(i, cDo, "replace") || m.is(i, cDo, "install")) && !m.is(i, cPart, "") && !m.is(i, cDid, "") && m.items[i].seg == m.items[w].seg
+	return (m.is(i, cDo, "replace") || m.is(i, cDo, "install")) && !m.is(i, cPart, "") && !m.is(i, cDid, "") &&
+		m.items[i].seg == m.items[w].seg
 }

@@ -20,7 +20,8 @@ func (m *message) unswallow() {
 				return (m.is(k, cDo, "replace") || m.is(k, cBase, "replaced")) && !m.is(k, cPart, "") && m.items[k].seg == m.items[i].seg
 			}) >= 0 {
 				m.say(i, "heater")
-			} else if m.is(i, cState, "firing") && strings.HasSuffix(m.text(i), " on") && m.timeWordAt(i+1) && m.left(i, 3, true, func(k int) bool { return m.meets(k, jobWords) }) >= 0 {
+			} else if m.is(i, cState, "firing") && strings.HasSuffix(m.text(i), " on") && m.timeWordAt(i+1) &&
+				m.left(i, 3, true, func(k int) bool { return m.meets(k, jobWords) }) >= 0 {
 				m.say(i, "heater") // "swap the water heater on Friday"
 			}
 		}
@@ -48,7 +49,8 @@ func (m *message) unswallow() {
 		return
 	}
 	for i := range m.items {
-		if m.text(i) == "bad" && m.is(i-1, cItem, "") && m.left(i, 4, true, func(k int) bool { return m.is(k, cWill, "") && strings.HasPrefix(m.text(k), "need") }) >= 0 {
+		if m.text(i) == "bad" && m.is(i-1, cItem, "") &&
+			m.left(i, 4, true, func(k int) bool { return m.is(k, cWill, "") && strings.HasPrefix(m.text(k), "need") }) >= 0 {
 			m.unsay(i)
 		}
 	}
@@ -62,7 +64,8 @@ var jobWords = setOf(cDo, cBase)
 func (m *message) gaugeOff(i int) bool {
 	k := i - 1
 	if m.text(i) == "off" && (m.closes(i) || m.is(i+1, cHint, "bit") || m.says(i+1, "but", "so", "and")) {
-		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") || m.says(k, "may", "might", "could", "be", "may be", "might be", "could be") {
+		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") ||
+			m.says(k, "may", "might", "could", "be", "may be", "might be", "could be") {
 			k--
 		}
 		return k < i-1 && m.is(k, cItem, "gauge") // "the gauge may be a little off"
@@ -70,7 +73,8 @@ func (m *message) gaugeOff(i int) bool {
 	if !m.isNum(k) || m.items[k].value > 20 || m.text(i) == "off" {
 		return false
 	}
-	return m.left(k, 4, true, func(j int) bool { return m.is(j, cItem, "gauge") }) >= 0 && m.right(i, 1, true, func(j int) bool { return m.isNum(j) }) < 0
+	return m.left(k, 4, true, func(j int) bool { return m.is(j, cItem, "gauge") }) >= 0 &&
+		m.right(i, 1, true, func(j int) bool { return m.isNum(j) }) < 0
 }
 
 // plannedDeed names the follow-up of a verb at item i that is told as to come: "coming
@@ -147,7 +151,8 @@ func (m *message) seesAgain(i int) bool {
 func (m *message) pronounAction(i, s int) (assess.Action, bool) {
 	t := m.text(i)
 	it := strings.HasSuffix(t, " it") || strings.HasSuffix(t, " that") || m.text(i+1) == "it" ||
-		m.says(i-1, "la", "lo") || beginsWith(t, "la ", "lo ") || strings.HasSuffix(t, "rla") || strings.HasSuffix(t, "rlo") // "en tres semanas la cambiamos"
+		// "en tres semanas la cambiamos"
+		m.says(i-1, "la", "lo") || beginsWith(t, "la ", "lo ") || strings.HasSuffix(t, "rla") || strings.HasSuffix(t, "rlo")
 	if !it || !m.momentIn(s) && !m.willNear(i) {
 		return "", false
 	}

@@ -75,7 +75,8 @@ func (m *message) leftOut(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k--
 	}
-	if m.is(k, cNeg, "") && m.text(k) == "no" && m.right(i, 2, true, func(j int) bool { return m.text(j) == "needed" || m.text(j) == "necessary" || m.text(j) == "required" }) >= 0 {
+	if m.is(k, cNeg, "") && m.text(k) == "no" &&
+		m.right(i, 2, true, func(j int) bool { return m.text(j) == "needed" || m.text(j) == "necessary" || m.text(j) == "required" }) >= 0 {
 		return true // "no recheck needed"
 	}
 	return m.text(k) == "skip" || m.text(k) == "need to" && m.text(k-1) == "no" || m.refused(i)

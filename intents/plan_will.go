@@ -27,10 +27,12 @@ func (m *message) willNear(i int) bool {
 			return true
 		}
 	}
-	if m.kinds.has(cHint) && m.right(i, 8, true, func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
+	if m.kinds.has(cHint) && m.right(i, 8, true,
+		func(k int) bool { return m.is(k, cHint, "later") && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "hang an exp tank next trip"
 	}
-	if m.is(i-1, cHint, "meant") && m.text(i-1) == "id" || m.right(i, 2, true, func(k int) bool { return m.is(k, cHint, "advised") && m.items[k].seg == m.items[i].seg }) >= 0 {
+	if m.is(i-1, cHint, "meant") && m.text(i-1) == "id" ||
+		m.right(i, 2, true, func(k int) bool { return m.is(k, cHint, "advised") && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "no tank, I'd put one in", "heater replacement quoted"
 	}
 	// "prv needs replaced", "por cambiar"
@@ -51,7 +53,8 @@ var backOf = setOf(cBibb, cFixture)
 // wasWill tells whether a word of planning is something else here: "well" the
 // source of water, "back", a place.
 func (m *message) wasWill(k int) bool {
-	if m.is(k, cHint, "meant") && (m.text(k-1) == "was" || m.text(k-1) == "were") && m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "") }) < 0 {
+	if m.is(k, cHint, "meant") && (m.text(k-1) == "was" || m.text(k-1) == "were") &&
+		m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "") }) < 0 {
 		return true // "I was gonna turn it down but didn't"
 	}
 	switch m.text(k) {
@@ -59,7 +62,8 @@ func (m *message) wasWill(k int) bool {
 		return m.items[k].point != "" && m.numNear(k) || m.meets(k+1, backOf) // "back spigot hummed till I cranked it down"
 	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
 		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
-		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") || m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
+		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") ||
+			m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
 	}
 	return false
 }

@@ -68,7 +68,8 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleReading, "unit of pressure"
 	}
 	// counts: "two hose bibs open", "3 taps"
-	if it.value > 0 && it.value <= 6 && it.num.integer && (m.meets(i+1, counted) || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
+	if it.value > 0 && it.value <= 6 && it.num.integer &&
+		(m.meets(i+1, counted) || m.is(i+1, cBibb, "") && strings.HasSuffix(m.text(i+1), "s")) {
 		return roleIgnored, "count"
 	}
 	if m.afterTime(i) {
@@ -101,7 +102,8 @@ func (m *message) ofPartRole(i int) (role, string, bool) {
 			return r, why, true
 		}
 	}
-	if settings && (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) && !(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
+	if settings && (i == 0 || m.items[i-1].point == "") && !m.ownTap(i) &&
+		!(i+1 < len(m.items) && m.items[i+1].point != "" && !m.items[i+1].weak && m.isMark(i-1, ",")) {
 		if r, why, ok := m.chargeRole(i); ok {
 			return r, why, true
 		}

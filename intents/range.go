@@ -58,7 +58,8 @@ func (m *message) setTo(i int) bool {
 	if m.says(k, "at", "to", "a", "en") {
 		k--
 	}
-	return strings.HasPrefix(m.text(k), "set") || m.text(k) == "sat at" || m.typed(k) == "st" || m.says(k, "puesta", "puesto", "ajustada", "ajustado")
+	return strings.HasPrefix(m.text(k), "set") || m.text(k) == "sat at" || m.typed(k) == "st" ||
+		m.says(k, "puesta", "puesto", "ajustada", "ajustado")
 }
 
 // butNumber finds the right number behind one that is denied: "not 5 bar at the meter
@@ -121,7 +122,8 @@ func (m *message) ranges() {
 		if join == 0 {
 			join = m.orElse(i)
 		}
-		if join > 0 && m.text(i+1) != "or" && m.text(i+1) != "o" && m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == a.seg }) >= 0 {
+		if join > 0 && m.text(i+1) != "or" && m.text(i+1) != "o" &&
+			m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == a.seg }) >= 0 {
 			continue // "went 58 to 63"
 		}
 		if join == 0 || (m.text(i+1) == "to" || m.text(i+1) == "-" || m.text(i+1) == "a") && m.turned(i) {
@@ -200,14 +202,16 @@ func (m *message) unsureSlash(i, k int) bool {
 // with a unit of its own: "washer box 66 psi - 87# on the patio".
 func (m *message) clauseDash(i int) bool {
 	dash := m.items[i+1].tok
-	return i+3 < len(m.items) && !m.toks[dash].glued && dash > m.items[i].tok+1 && m.items[i+2].unit != "" && m.items[i+3].tok > m.items[i+2].tok+1
+	return i+3 < len(m.items) && !m.toks[dash].glued && dash > m.items[i].tok+1 && m.items[i+2].unit != "" &&
+		m.items[i+3].tok > m.items[i+2].tok+1
 }
 
 // secondThought tells whether the number at j only says more nearly what the one at i
 // said: "eighty-two, eighty-three at the front", with one point behind and none before.
 func (m *message) secondThought(i, j int) bool {
 	a, b := &m.items[i], &m.items[j]
-	if d := b.value - a.value; d != 1 && d != -1 || a.unit != "" || a.value < 20 || i > 0 && !m.items[i-1].mark || !a.num.integer || !b.num.integer {
+	if d := b.value - a.value; d != 1 && d != -1 || a.unit != "" || a.value < 20 || i > 0 && !m.items[i-1].mark || !a.num.integer ||
+		!b.num.integer {
 		return false
 	}
 	points := 0
@@ -269,7 +273,9 @@ func (m *message) declare() {
 	}
 	for i := range m.items {
 		it := &m.items[i]
-		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) && !(it.num.integer && it.value <= 6 && m.is(i+1, cFixture, "") && strings.HasSuffix(m.text(i+1), "s")) && (u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
+		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) &&
+			!(it.num.integer && it.value <= 6 && m.is(i+1, cFixture, "") && strings.HasSuffix(m.text(i+1), "s")) &&
+			(u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
 			it.unit = u
 		}
 	}

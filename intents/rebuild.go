@@ -10,7 +10,8 @@ func (m *message) rebuilds(i int) (verb, bool) {
 	if m.shut(rebuildsGate) {
 		return verb{}, false
 	}
-	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) && (m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
+	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) &&
+		(m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
 		return verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i}, true // "Did: kit in regulator, new seat"
 	}
 	if !m.is(i, cHint, "innerdeed") || m.is(i, cDid, "rebuilt") && !m.is(i, cHint, "cleans") {
@@ -58,7 +59,8 @@ func (m *message) insideOf(in, deed int) string {
 			of = m.itemCode(k, v)
 		} else if m.byPRV(k) {
 			of = "prv" // "out of the regulator strainer"
-		} else if (m.items[k].point != "" && !m.items[k].weak || m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") || m.is(k, cBibb, "")) && !m.is(k, cHint, "inside") {
+		} else if (m.items[k].point != "" && !m.items[k].weak || m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") ||
+			m.is(k, cBibb, "")) && !m.is(k, cHint, "inside") {
 			return "fixture"
 		}
 	}

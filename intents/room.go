@@ -30,7 +30,8 @@ func (d *scratch) message() *message {
 	m := &d.msg
 	*m = message{
 		scratch: d,
-		moments: m.moments[:0], verbs: m.verbs[:0], readings: m.readings[:0], work: m.work[:0], plans: m.plans[:0], asks: m.asks[:0], symptoms: m.symptoms[:0],
+		moments: m.moments[:0], verbs: m.verbs[:0], readings: m.readings[:0], work: m.work[:0], plans: m.plans[:0], asks: m.asks[:0],
+		symptoms:  m.symptoms[:0],
 		equipment: equipmentSet{order: m.equipment.order[:0], facts: m.equipment.facts},
 	}
 	clear(m.equipment.facts)

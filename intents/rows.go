@@ -26,8 +26,10 @@ func (m *message) inRows(evs []event) []event {
 			a += 2
 			continue
 		}
-		listed := c == len(evs) && len(points) > 1 && evs[a].num && b < c && m.prepared(nums[0]) && m.joins(evs[b].at, evs[c-1].end) && !m.saidToBe(evs[c-1].at)
-		if len(nums) == 1 && evs[a].num && c-b > 1 && (listed || m.right(nums[0], 9, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0) {
+		listed := c == len(evs) && len(points) > 1 && evs[a].num && b < c && m.prepared(nums[0]) && m.joins(evs[b].at, evs[c-1].end) &&
+			!m.saidToBe(evs[c-1].at)
+		if len(nums) == 1 && evs[a].num && c-b > 1 &&
+			(listed || m.right(nums[0], 9, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0) {
 			// "70 across the board: tub, kitchen, laundry", "75 at kitchen, tub and laundry"
 			evs[b].points, evs[b].end = points, evs[c-1].end
 			evs = append(evs[:b+1], evs[c:]...)
@@ -129,7 +131,8 @@ func (m *message) same(i int) {
 			point = point || m.items[k].point != ""
 		}
 	default:
-		if t := m.text(i + 1); (strings.HasPrefix(t, "at ") || strings.HasPrefix(t, "on ") || strings.HasPrefix(t, "out ")) && m.is(i+1, cPlace, "") {
+		if t := m.text(i + 1); (strings.HasPrefix(t, "at ") || strings.HasPrefix(t, "on ") || strings.HasPrefix(t, "out ")) &&
+			m.is(i+1, cPlace, "") {
 			point = true // "same at the back"
 			break
 		}

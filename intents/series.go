@@ -26,7 +26,8 @@ func (m *message) timeBeside(i int) bool {
 // clock tells whether item k is a time of day or a number of minutes.
 func (m *message) clock(k int) bool {
 	it := &m.items[k]
-	return it.num != nil && (it.num.time || it.unit == "hour" || m.text(k-1) == "min" && !m.sentenceIs(it.sent, cPeak, "") || m.text(k-1) == "minute" || m.text(k-1) == "minuto")
+	return it.num != nil && (it.num.time || it.unit == "hour" || m.text(k-1) == "min" && !m.sentenceIs(it.sent, cPeak, "") ||
+		m.text(k-1) == "minute" || m.text(k-1) == "minuto")
 }
 
 // afterTime tells whether the number at i is a time like one before it: "70 after

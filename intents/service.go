@@ -69,7 +69,8 @@ func (m *message) maintainedYear(i int) bool {
 		if m.isService(k) {
 			// "flushed it, heater is a 2016"
 			for j := k + 1; j < i; j++ {
-				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") && !m.is(j-2, cDid, "flushed") || m.text(i+1) == "install" {
+				if m.items[j].mark && m.text(j) == "," || m.is(j, cItem, "") && !m.is(j, cItem, "heater") && !m.is(j-2, cDid, "flushed") ||
+					m.text(i+1) == "install" {
 					return false
 				}
 				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
@@ -81,7 +82,8 @@ func (m *message) maintainedYear(i int) bool {
 		if m.items[k].mark && m.text(k) != ":" {
 			break
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") && !m.serviceWord(k-1) && !m.serviceWord(k-2) && !(m.is(k-2, cDid, "flushed") && m.is(k-1, cDeterminer, "")) {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "heater") && !m.serviceWord(k-1) && !m.serviceWord(k-2) &&
+			!(m.is(k-2, cDid, "flushed") && m.is(k-1, cDeterminer, "")) {
 			break
 		}
 	}
@@ -90,7 +92,8 @@ func (m *message) maintainedYear(i int) bool {
 			break
 		}
 		if m.isService(k) {
-			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" && k == i+1 || m.text(i-1) == "last" || m.items[i].role == roleAgo
+			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" && k == i+1 || m.text(i-1) == "last" ||
+				m.items[i].role == roleAgo
 		}
 	}
 	return false
@@ -136,7 +139,8 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 					m.installedLastYear(a, items)
 					return
 				}
-				if m.text(k) == "new" || m.is(k, cPart, "new") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
+				if m.text(k) == "new" || m.is(k, cPart, "new") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") ||
+					m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
 					m.installedLastYear(a, items)
 					return
 				}

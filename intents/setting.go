@@ -272,17 +272,20 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 		}
 	}
 	behind := m.right(i, 4, false, func(k int) bool {
-		return m.says(k, "thermostat", "termostato", "tstat", "setpoint", "set point") || m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
+		return m.says(k, "thermostat", "termostato", "tstat", "setpoint", "set point") ||
+			m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	})
 	before := m.left(i, 3, false, func(k int) bool { return m.says(k, "setpoint", "set point", "thermostat", "termostato") })
-	ofIt := func(k int) bool { return k >= 0 && (m.items[k].seg == it.seg || !m.pointInClause(i)) } // not "92 at the drain valve - the thermostat is at 55 C"
+	// not "92 at the drain valve - the thermostat is at 55 C"
+	ofIt := func(k int) bool { return k >= 0 && (m.items[k].seg == it.seg || !m.pointInClause(i)) }
 	return roleTemp, "thermostat", ofIt(behind) || ofIt(before)
 }
 
 // screwRole reads "la reguladora está en 65 según el tornillo", "PRV 55 psi set."
 func (m *message) screwRole(i int) (role, string, bool) {
 	topic, _ := m.topicBefore(i)
-	if topic == "prv" && m.right(i, 4, false, func(k int) bool { return m.says(k, "tornillo", "screw", "perilla") }) >= 0 && !m.pointInClause(i) {
+	if topic == "prv" && m.right(i, 4, false, func(k int) bool { return m.says(k, "tornillo", "screw", "perilla") }) >= 0 &&
+		!m.pointInClause(i) {
 		return roleSetting, "by its screw", true
 	}
 	return roleSetting, "… set", m.text(i+1) == "set" && m.closes(i+1) && pressureUnit(m.items[i].unit) && m.is(i-1, cItem, "prv")
@@ -327,7 +330,8 @@ func (m *message) settingNamed(i int) (role, string, bool) {
 
 // verbTurn are verbs of setting that need "to" before the number they lead to.
 func (m *message) verbTurn(k int) bool {
-	if t := m.text(k); strings.HasSuffix(t, " en") || strings.HasSuffix(t, " a") || strings.HasSuffix(t, " at") || strings.HasSuffix(t, " to") {
+	if t := m.text(k); strings.HasSuffix(t, " en") || strings.HasSuffix(t, " a") || strings.HasSuffix(t, " at") ||
+		strings.HasSuffix(t, " to") {
 		return false
 	}
 	switch m.text(k) {
@@ -355,7 +359,8 @@ func (m *message) clear(v, i int) bool {
 			return false
 		}
 		switch t {
-		case "and", "then", "now", "but", "reads", "shows", "got", "reading", "y", "so", "because", "porque", "estaban", "estaba", "was", "it was", "were", "since", "for the":
+		case "and", "then", "now", "but", "reads", "shows", "got", "reading", "y", "so", "because", "porque", "estaban", "estaba",
+			"was", "it was", "were", "since", "for the":
 			return false
 		}
 	}

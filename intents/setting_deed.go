@@ -77,7 +77,8 @@ func (m *message) fromBefore() {
 		}
 		at := m.items[i].owner - 1
 		p := m.prevNum(at)
-		if p < 0 || m.items[p].role != roleReading && m.items[p].role != roleSetting || m.points(p) || m.pointInClause(p) || m.items[p].value == m.items[i].value {
+		if p < 0 || m.items[p].role != roleReading && m.items[p].role != roleSetting || m.points(p) || m.pointInClause(p) ||
+			m.items[p].value == m.items[i].value {
 			continue
 		}
 		if m.text(p-1) == "de" && p+1 == at {

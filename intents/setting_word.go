@@ -9,7 +9,8 @@ func (m *message) plainThermostat(k int) bool {
 	if m.is(k-1, cItem, "prv") {
 		return false // "prv set point is 60"
 	}
-	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && t != "dial" && (!strings.HasPrefix(t, "temp") || strings.Contains(t, " set"))
+	return m.is(k, cPart, "thermostat") && !m.is(k, cStatic, "") && t != "dial" &&
+		(!strings.HasPrefix(t, "temp") || strings.Contains(t, " set"))
 }
 
 var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))
@@ -54,7 +55,8 @@ func (m *message) settingWord(i int) bool {
 		if m.left(i, i-at, true, gauged) > at {
 			return false // "prv 2014, red needle climbed to 150, back hose bib, sits at 72 now"
 		}
-		return m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "setting") && m.items[k].seg == it.seg }) >= 0 // "prv 2008, tag setting 65"
+		// "prv 2008, tag setting 65"
+		return m.left(i, 2, false, func(k int) bool { return m.is(k, cHint, "setting") && m.items[k].seg == it.seg }) >= 0
 	}
 	return prv && word
 }
@@ -91,7 +93,8 @@ func (m *message) ofRegulatorAlone(i int) bool {
 		return true // "prv 90/60"
 	}
 	k := i - 1
-	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) || m.isMark(k, ":", "=", "(") {
+	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) ||
+		m.isMark(k, ":", "=", "(") {
 		k--
 	}
 	if !m.is(k, cItem, "prv") || m.items[k].point != "" || m.items[k].sent != m.items[i].sent {

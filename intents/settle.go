@@ -126,7 +126,8 @@ func (m *message) foundAndLeft(w *workDone) {
 		p := toPSI(it.value, it.unit)
 		k := m.left(i, 5, false, func(k int) bool {
 			switch m.text(k) {
-			case "found", "was", "antes", "had", "before", "as found", "found it at", "estaba", "left", "now", "after", "as left", "left it at", "ahora", "quedo":
+			case "found", "was", "antes", "had", "before", "as found", "found it at", "estaba", "left", "now", "after", "as left",
+				"left it at", "ahora", "quedo":
 				return true
 			}
 			return false

@@ -70,11 +70,14 @@ var signNames = map[string]sign{
 	"water": signWater, "tap": signTap, "supply": signSupply, "pipe": signPipe, "gauge": signGauge, "relief": signRelief,
 	"toilet": signToilet, "gas": signGas, "smell": signSmell, "dark": signDark, "rust": signRust, "bits": signBits,
 	"rubber": signRubber, "turns": signTurns, "bang": signBang, "shuts": signShuts, "drips": signDrips,
-	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "valve": signValve, "off": signOff, "firm": signFirm, "faint": signFaint,
-	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds, "thing": signThing, "deny": signDeny,
+	"endless": signEndless, "letsgo": signLetsGo, "blocked": signBlocked, "valve": signValve, "off": signOff, "firm": signFirm,
+	"faint":  signFaint,
+	"climbs": signClimbs, "shut": signShut, "gone": signGone, "none": signNone, "hot": signHot, "heeds": signHeeds,
+	"thing": signThing, "deny": signDeny,
 	"like": signLike, "tint": signTint, "darkly": signDarkly, "rustly": signRustly, "after": signAfter, "when": signWhen,
 	"poor": signPoor, "flow": signFlow, "slow": signSlow, "drain": signDrain, "air": signAir, "cantrun": signCantRun, "once": signOnce,
-	"unsteady": signUnsteady, "wet": signWet, "spot": signSpot, "rain": signRain, "outlet": signOutlet, "barely": signBarely, "where": signWhere,
+	"unsteady": signUnsteady, "wet": signWet, "spot": signSpot, "rain": signRain, "outlet": signOutlet, "barely": signBarely,
+	"where": signWhere,
 }
 
 // signSet is a set of signs, one bit each.

@@ -25,7 +25,8 @@ func (m *message) takenBackSites() {
 // "24 Pine 66 rear scratch 24, meant 22 Pine".
 func (m *message) retractBefore(from, to int) bool {
 	for k := to - 1; k > from && k >= to-3; k-- {
-		if node, n := m.p.lex.find(m.toks, k, to); n > 0 && k+n == to && (m.p.has(m.p.lex.tags(node), cRetract, "") || m.p.has(m.p.lex.tags(node), cHint, "takesback")) {
+		if node, n := m.p.lex.find(m.toks, k, to); n > 0 && k+n == to &&
+			(m.p.has(m.p.lex.tags(node), cRetract, "") || m.p.has(m.p.lex.tags(node), cHint, "takesback")) {
 			return true
 		}
 	}
@@ -72,7 +73,8 @@ func (m *message) houseAgain() {
 			continue
 		}
 		k := i + 1
-		for k < len(m.items) && k <= i+4 && (m.items[k].mark && !m.isMark(k, "\n", "?") || m.is(k, cRetract, "") || m.text(k) == "no" || m.text(k) == "its") {
+		for k < len(m.items) && k <= i+4 &&
+			(m.items[k].mark && !m.isMark(k, "\n", "?") || m.is(k, cRetract, "") || m.text(k) == "no" || m.text(k) == "its") {
 			k++
 		}
 		if !m.isNum(k) || k < i+2 || !m.closes(k) || !m.is(k-1, cRetract, "") && !m.is(k-2, cRetract, "") {
@@ -100,5 +102,6 @@ func (m *message) onSameStreet(i int) bool {
 		return false
 	}
 	first, behind := m.site.from+1, m.items[i+1].tok
-	return first < m.site.to && behind != first && m.toks[first].kind == word && len(m.toks[first].text) > 2 && m.toks[behind].text == m.toks[first].text && !m.p.term(m.toks, behind)
+	return first < m.site.to && behind != first && m.toks[first].kind == word && len(m.toks[first].text) > 2 &&
+		m.toks[behind].text == m.toks[first].text && !m.p.term(m.toks, behind)
 }

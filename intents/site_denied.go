@@ -30,7 +30,8 @@ func (m *message) deniedFrom(i int) int {
 		k--
 	}
 	for from := k; from >= 0 && from > k-3; from-- {
-		if node, n := m.p.lex.find(m.toks, from, k+1); n == k+1-from && (m.p.has(m.p.lex.tags(node), cHint, "denies") || m.p.has(m.p.lex.tags(node), cHint, "insteadof")) {
+		if node, n := m.p.lex.find(m.toks, from, k+1); n == k+1-from &&
+			(m.p.has(m.p.lex.tags(node), cHint, "denies") || m.p.has(m.p.lex.tags(node), cHint, "insteadof")) {
 			return from
 		}
 	}
@@ -42,7 +43,8 @@ func (m *message) deniedFrom(i int) int {
 func (m *message) deny(k int) {
 	a := &m.sites[k]
 	for j := range m.sites {
-		if b := &m.sites[j]; j != k && !b.quoted && b.line != a.line && (b.from >= a.to && b.from <= a.to+6 || b.to <= a.from && b.to >= a.from-5) {
+		if b := &m.sites[j]; j != k && !b.quoted && b.line != a.line &&
+			(b.from >= a.to && b.from <= a.to+6 || b.to <= a.from && b.to >= a.from-5) {
 			m.voidLine(a.line)
 			return
 		}
@@ -51,7 +53,8 @@ func (m *message) deny(k int) {
 	from, to := right, a.to
 	if !m.houseAt(a, right) {
 		right = a.to
-		for right < len(m.toks) && right < a.to+4 && (m.toks[right].text == "," || oneOf(m.toks[right].text, "its", "it", "was", "but", "is", "era", "es", "sino", "should", "be")) {
+		for right < len(m.toks) && right < a.to+4 &&
+			(m.toks[right].text == "," || oneOf(m.toks[right].text, "its", "it", "was", "but", "is", "era", "es", "sino", "should", "be")) {
 			right++
 		}
 		if right == a.to || !m.houseAt(a, right) || right+1 < len(m.toks) && m.toks[right+1].kind == word {
@@ -80,7 +83,8 @@ func (m *message) houseDenied(a *address) int {
 		if d < 0 && n == a.to+1 && m.toks[a.to].text == "no" {
 			d = a.to // "en 22 Pine no 24"
 		}
-		if d >= 0 && (d == a.to || d == a.to+1 && m.toks[a.to].text == ",") && m.houseAt(a, n) && (n+1 == len(m.toks) || m.toks[n+1].kind == mark && !m.toks[n+1].glued || m.toks[n+1].kind == mark && oneOf(m.toks[n+1].text, ",", ".")) {
+		if d >= 0 && (d == a.to || d == a.to+1 && m.toks[a.to].text == ",") && m.houseAt(a, n) &&
+			(n+1 == len(m.toks) || m.toks[n+1].kind == mark && !m.toks[n+1].glued || m.toks[n+1].kind == mark && oneOf(m.toks[n+1].text, ",", ".")) {
 			return n + 1
 		}
 		return 0

@@ -42,7 +42,8 @@ func (s slip) amendments(told []assess.Statement) []Amendment {
 	if a := amendThing(told, right, wrong); a != nil {
 		return a
 	}
-	if right.num && (right.unit != "" && !pressureUnit(right.unit) || right.psi < 5 || right.psi > highestPressure) || wrong.num && wrong.unit != "" && !pressureUnit(wrong.unit) {
+	if right.num && (right.unit != "" && !pressureUnit(right.unit) || right.psi < 5 || right.psi > highestPressure) ||
+		wrong.num && wrong.unit != "" && !pressureUnit(wrong.unit) {
 		return nil
 	}
 	if !s.cue && wrongs == 0 && (right.num || !s.was) {
@@ -106,7 +107,8 @@ func (v value) instead(told []assess.Statement, wrong value) []Amendment {
 		}
 	}
 	if len(fit) > 1 && v.num && !wrong.num {
-		if near := slices.DeleteFunc(slices.Clone(fit), func(i int) bool { return !oneSlip(told[i].(assess.Reading).PSI, v.psi) }); len(near) == 1 {
+		if near := slices.DeleteFunc(slices.Clone(fit),
+			func(i int) bool { return !oneSlip(told[i].(assess.Reading).PSI, v.psi) }); len(near) == 1 {
 			fit = near
 		}
 	}

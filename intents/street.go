@@ -44,7 +44,8 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if s, ok := w.suffixed(); ok {
 		return s, true
 	}
-	if t := &toks[j]; t.kind == word && spanishStreet[t.text] && t.text != "ave" && (t.text != "via" || j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1)) {
+	if t := &toks[j]; t.kind == word && spanishStreet[t.text] && t.text != "ave" &&
+		(t.text != "via" || j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1)) {
 		return p.spanishName(toks, j, w.dir)
 	}
 	return w.bare()
@@ -289,7 +290,9 @@ func (w *streetWalk) finish(s *street, last int) {
 		return &token{kind: mark, text: "\n"}
 	}
 	if t := after(0); t.kind == word {
-		if d := w.p.lex.of(t).directional; d != "" && (t.caps && !(t.raw == "Se" && after(1).kind == word) || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) && after(1).text != "side" && after(1).text != "bib" {
+		if d := w.p.lex.of(t).directional; d != "" &&
+			(t.caps && !(t.raw == "Se" && after(1).kind == word) || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) &&
+			after(1).text != "side" && after(1).text != "bib" {
 			parts = append(parts, d)
 			s.to++
 		}

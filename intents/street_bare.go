@@ -174,7 +174,8 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if words > 0 && linking(t.text) && p.lex.of(&w.toks[w.name]).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return true // "2019 vista del sol"
 	}
-	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) && !p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
+	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) &&
+		!p.term(w.toks, k+1) && !p.stop(w.toks, k+1) {
 		return true // "40 The Strand"
 	}
 	if words == 0 && saint(t.text) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.toks[k+1].text != "side" {
@@ -205,7 +206,8 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
-		return !p.stop(w.toks, k) || words > 0 && !(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
+		return !p.stop(w.toks, k) || words > 0 &&
+			!(k+1 < len(w.toks) && (w.toks[k+1].kind == number || w.toks[k+1].text == ":" && k+2 < len(w.toks) && w.toks[k+2].kind == number))
 	}
 	if words > 0 && strings.HasSuffix(t.text, "ing") {
 		return false // "hows 31 larkspur looking"
@@ -218,7 +220,8 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		return p.lex.kinds(node).meets(terms) || p.lex.kinds(node).meets(requests)
 	}
 	if p.stop(w.toks, k) {
-		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !linking(t.text) && len(t.text) > 3 && !meaning()
+		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !linking(t.text) &&
+			len(t.text) > 3 && !meaning()
 	}
 	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
 		return false
@@ -280,7 +283,8 @@ func (p *Parser) slipOfTerm(w string) bool {
 // initialed tells whether the letter at k is the initial of a test point between two
 // pressures: "F 84 R 66".
 func initialed(toks []token, k int) bool {
-	return len(toks[k].text) == 1 && k+1 < len(toks) && toks[k+1].kind == number && toks[k-1].kind == number && toks[k-1].num.value <= highestPressure
+	return len(toks[k].text) == 1 && k+1 < len(toks) && toks[k+1].kind == number && toks[k-1].kind == number &&
+		toks[k-1].num.value <= highestPressure
 }
 
 // saint tells whether a short word begins a name: "St Marys", "Mt Baker".

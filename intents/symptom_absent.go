@@ -41,7 +41,8 @@ func (m *message) lacksWater(i int) bool {
 // deniedBehind reads "leaks: none", "hammer - no", "creep? no".
 func (m *message) deniedBehind(i int) bool {
 	to, k := m.sents[m.items[i].sent].to, i+1
-	for k < to && (m.meets(k, symptomTalk) && !m.is(k, cSym, "") || m.says(k, "en", "el", "la", "in", "at", "the", "pressure") || m.is(k, cItem, "") && m.text(m.prepOf(k)) == "at") {
+	for k < to && (m.meets(k, symptomTalk) && !m.is(k, cSym, "") || m.says(k, "en", "el", "la", "in", "at", "the", "pressure") ||
+		m.is(k, cItem, "") && m.text(m.prepOf(k)) == "at") {
 		k++ // "dripping relief: none", "golpes en la tubería: no", "noise at the prv: none"
 	}
 	from := k

@@ -173,7 +173,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if r.name == assess.Leak && m.is(x.at+2, cFuel, "") {
 				continue // "the heater runs on gas"
 			}
-			if r.name == assess.NoWater && (m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
+			if r.name == assess.NoWater &&
+				(m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) ||
+					m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
 				continue // "the drip at the faucet quit", "house gauge is dead"
 			}
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
@@ -182,7 +184,8 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if m.deniedIn(r.name, m.items[x.at].sent) {
 				return true // "agua limpia, nada de agua negra": the words denied it
 			}
-			m.addSymptom(x.at, r.name, m.signDenied(seen, k) || by >= 0 && m.is(seen[by].at-1, cNeg, "") || by >= 0 && m.is(seen[by].at-2, cNeg, "") && m.is(seen[by].at-1, cDeterminer, ""))
+			m.addSymptom(x.at, r.name, m.signDenied(seen, k) || by >= 0 && m.is(seen[by].at-1, cNeg, "") ||
+				by >= 0 && m.is(seen[by].at-2, cNeg, "") && m.is(seen[by].at-1, cDeterminer, ""))
 			return true
 		}
 	}
@@ -196,7 +199,8 @@ func (m *message) coloursThing(i int) bool {
 	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && m.signsOf(n)&signs(signBits, signTint) == 0 {
 		return true // "la negra 72", but "that gray stuff"
 	}
-	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil || m.items[n].site {
+	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil ||
+		m.items[n].site {
 		return false
 	}
 	set := m.signsOf(n)
@@ -239,7 +243,8 @@ func (m *message) signDenied(seen []seenSign, k int) bool {
 		}
 	}
 	for j := k + 1; j < len(seen) && !seen[k].set.has(signBarely); j++ { // not "next to nothing"
-		if seen[j].set.has(signDeny) && m.closes(seen[j].at) && m.text(seen[j].at) != "only" || m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
+		if seen[j].set.has(signDeny) && m.closes(seen[j].at) && m.text(seen[j].at) != "only" ||
+			m.text(seen[j].at) == "nothing" && m.text(seen[j].at+1) == "in" {
 			return true
 		}
 	}

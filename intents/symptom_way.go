@@ -76,7 +76,8 @@ var symptomSigns = []symptomSign{
 	// "plip plip all night"
 	{name: assess.Leak, says: signs(signDrips)},
 	// "taps are bone dry", "supply's gone dead"
-	{name: assess.NoWater, says: signs(signGone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot, signDrips, signHeeds), near: 3, after: true},
+	{name: assess.NoWater, says: signs(signGone), needs: []signSet{signs(signWater, signSupply)},
+		bars: signs(signHot, signDrips, signHeeds), near: 3, after: true},
 	// "zilch at every faucet"
 	{name: assess.NoWater, says: signs(signNone), needs: []signSet{signs(signWater, signSupply)}, bars: signs(signHot), near: 5},
 }

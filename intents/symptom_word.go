@@ -84,7 +84,8 @@ func (m *message) noLeak(i int) bool {
 		return true
 	case m.is(i, cCond, "") && m.isItemNear(i) && oneOf(t, "weeping", "seeping"):
 		return true
-	case strings.Contains(t, "revento") && m.is(i, cCond, "") && m.itemIn(m.items[i].sent) == "expansion_tank": // "el tanque se reventó por dentro"
+	// "el tanque se reventó por dentro"
+	case strings.Contains(t, "revento") && m.is(i, cCond, "") && m.itemIn(m.items[i].sent) == "expansion_tank":
 		return true
 	case m.looksSo(i): // "wtr lks inky"
 		return true
@@ -103,7 +104,8 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 	switch {
 	case ofItem && !m.waterNear(i) && !m.fixtureNear(i):
 		return noSymptom
-	case m.signIn(i, signEndless) && (m.signInClause(i, signEndless) || !m.signInClause(i, signTap)): // "won't shut all the way, a bit of a dribble left"
+	// "won't shut all the way, a bit of a dribble left"
+	case m.signIn(i, signEndless) && (m.signInClause(i, signEndless) || !m.signInClause(i, signTap)):
 		return assess.Leak
 	case m.signIn(i, signFirm): // "from firehose to drizzle and back"
 		return assess.Swings

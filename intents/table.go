@@ -32,7 +32,8 @@ const (
 // unit, behind each number below them.
 var headNames = map[string]head{
 	"name": headName, "psi": headPSI, "bar": headBar, "kpa": headKPa, "heater": headHeater, "flow": headFlow, "max": headMax, "now": headNow,
-	"before": headBefore, "after": headAfter, "static": headStatic, "flowing": headFlowing, "idle": headIdle, "firing": headFiring, "small": headSmall,
+	"before": headBefore, "after": headAfter, "static": headStatic, "flowing": headFlowing, "idle": headIdle, "firing": headFiring,
+	"small": headSmall,
 }
 
 var headWords = [...]string{headBar: "bar", headKPa: "kpa", headMax: "max", headNow: "now", headBefore: "before", headAfter: "after",

@@ -37,7 +37,8 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				}
 				m.setRole(i, roleAsked, "of the question")
 			}
-			if v, _ := m.val(i+1, cItem); (it.unit == "gal" || it.unit == "litre") && it.value < 20 && (v == "tank" || v == "expansion_tank" || m.heaterGallons(i)) {
+			if v, _ := m.val(i+1, cItem); (it.unit == "gal" || it.unit == "litre") && it.value < 20 &&
+				(v == "tank" || v == "expansion_tank" || m.heaterGallons(i)) {
 				m.setRole(i, roleAsked, "the tank asked about")
 				continue
 			}

@@ -46,7 +46,8 @@ func (p *Parser) veryFor(toks []token) {
 		if t.text != "bien" || t.kind != word || next.kind != word {
 			continue
 		}
-		if beginsWith(next.text, "viej", "dur", "suci", "flojit", "cansad", "oxidad", "amolad", "gastad", "usad", "jodid", "picad", "pegad", "alt", "baj", "fuert") || p.means(next.text, cCond, "suspect") || p.means(next.text, cCond, "failed") {
+		if beginsWith(next.text, "viej", "dur", "suci", "flojit", "cansad", "oxidad", "amolad", "gastad", "usad", "jodid", "picad",
+			"pegad", "alt", "baj", "fuert") || p.means(next.text, cCond, "suspect") || p.means(next.text, cCond, "failed") {
 			t.becomes(word, "muy")
 		}
 	}
@@ -88,7 +89,8 @@ func (p *Parser) twoForTo(toks []token, i int) bool {
 		return false
 	}
 	if next.kind == number {
-		return next.num.value >= 20 && next.num.value <= 150 && (prev.text == "dn" || prev.text == "dwn" || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set"))
+		return next.num.value >= 20 && next.num.value <= 150 &&
+			(prev.text == "dn" || prev.text == "dwn" || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set"))
 	}
 	return weekdays[prev.text] > 0 && p.means(next.text, cDo, "") || p.means(prev.text, cHint, "wants") && p.means(next.text, cDo, "")
 }
@@ -97,10 +99,12 @@ func (p *Parser) twoForTo(toks []token, i int) bool {
 // "0 flow", "zero air in the tank".
 func (p *Parser) zeroForNo(toks []token, i int) bool {
 	t, next := &toks[i], &toks[i+1]
-	if t.text != "zero" && t.text != "cero" && (t.kind != number || t.num.digits != "0") || next.kind != word || !p.means(next.text, cHint, "nonesuch") {
+	if t.text != "zero" && t.text != "cero" && (t.kind != number || t.num.digits != "0") || next.kind != word ||
+		!p.means(next.text, cHint, "nonesuch") {
 		return false
 	}
-	return (i == 0 || toks[i-1].kind != number && numberWords[toks[i-1].text].class == 0) && (t.kind == word || i+2 >= len(toks) || toks[i+2].kind != number)
+	return (i == 0 || toks[i-1].kind != number && numberWords[toks[i-1].text].class == 0) &&
+		(t.kind == word || i+2 >= len(toks) || toks[i+2].kind != number)
 }
 
 // means tells whether a word alone has a class of the lexicon.
@@ -115,7 +119,8 @@ func (p *Parser) namesStreet(toks []token, i int) bool {
 	suffix := func(k int) bool {
 		return k < len(toks) && toks[k].kind == word && p.lex.of(&toks[k]).suffix != "" && !noSuffix[toks[k].text]
 	}
-	return suffix(i) && !ambiguousSuffix[toks[i].text] || suffix(i+1) && i > 0 && (toks[i-1].kind == number || numberWords[toks[i-1].text].class != 0)
+	return suffix(i) && !ambiguousSuffix[toks[i].text] ||
+		suffix(i+1) && i > 0 && (toks[i-1].kind == number || numberWords[toks[i-1].text].class != 0)
 }
 
 // sounded finds the word of the lexicon or the number that w spells by its sound:

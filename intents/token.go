@@ -131,7 +131,8 @@ func (z *tokenizer) word(i int) int {
 func (z *tokenizer) number(i int) int {
 	s := z.s
 	num, text, end := digits(s, i, z.d)
-	if num.integer && len(num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') && strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {
+	if num.integer && len(num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') &&
+		strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {
 		num.value, num.digits = num.value*10, num.digits+"0" // "6o (sixty)": the letter for the digit, and the number said again
 		text, end = num.digits, end+1
 	}
@@ -175,7 +176,8 @@ func (z *tokenizer) sign(i int) int {
 		z.put(word, "at", i, i+1)
 		return i + 1
 	case b == '>' && z.arrowHead(i):
-		for n := len(z.toks); n > 0 && z.toks[n-1].kind == mark && (z.toks[n-1].text == "-" || z.toks[n-1].text == "=") && z.toks[n-1].span.to == z.end; n-- {
+		for n := len(z.toks); n > 0 && z.toks[n-1].kind == mark && (z.toks[n-1].text == "-" || z.toks[n-1].text == "=") &&
+			z.toks[n-1].span.to == z.end; n-- {
 			z.end = z.toks[n-1].span.from
 			z.toks = z.toks[:n-1]
 		}

@@ -26,7 +26,8 @@ func digits(s string, i int, d *scratch) (num *numeral, text string, n int) {
 		n += phoneLen(s[n:])
 		text = s[i:n]
 	default:
-		for n+3 < len(s) && s[n] == ',' && isDigit(s[n+1]) && isDigit(s[n+2]) && isDigit(s[n+3]) && !(n+4 < len(s) && isDigit(s[n+4])) && n-i <= 3 {
+		for n+3 < len(s) && s[n] == ',' && isDigit(s[n+1]) && isDigit(s[n+2]) && isDigit(s[n+3]) &&
+			!(n+4 < len(s) && isDigit(s[n+4])) && n-i <= 3 {
 			n += 4
 		}
 		text = strings.ReplaceAll(s[i:n], ",", "")

@@ -71,7 +71,8 @@ func letters(s string, i int) int {
 		break
 	}
 	size := n - i
-	if size == 1 && n+1 < len(s) && s[n] == '2' && (s[n+1] == 'o' || s[n+1] == 'O') && (s[i] == 'h' || s[i] == 'H') && !wordByte(s, n+2) && !(n+2 < len(s) && isDigit(s[n+2])) {
+	if size == 1 && n+1 < len(s) && s[n] == '2' && (s[n+1] == 'o' || s[n+1] == 'O') && (s[i] == 'h' || s[i] == 'H') &&
+		!wordByte(s, n+2) && !(n+2 < len(s) && isDigit(s[n+2])) {
 		return 3 // "h2o"
 	}
 	// p.s.i.

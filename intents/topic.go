@@ -28,7 +28,8 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cFuel, "") && !m.gasTalk(k) {
 			return "heater", k
 		}
-		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" && !(strings.HasPrefix(m.text(k), "temp") && (m.says(k-1, "water", "hot", "hot water") || m.pointInClause(i))) {
+		if m.is(k, cPart, "thermostat") && m.text(k) != "dial" &&
+			!(strings.HasPrefix(m.text(k), "temp") && (m.says(k-1, "water", "hot", "hot water") || m.pointInClause(i))) {
 			return "heater", k
 		}
 	}
@@ -37,7 +38,8 @@ func (m *message) topicBefore(i int) (string, int) {
 
 // heaterState tells whether item k names the heater with its state: "old htr out".
 func (m *message) heaterState(k int) bool {
-	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced") || m.is(k-2, cHint, "takesout") && strings.HasPrefix(m.text(k), "dead"))
+	return m.is(k, cState, "") && (m.is(k-1, cPart, "old") || m.is(k+1, cDid, "replaced") ||
+		m.is(k-2, cHint, "takesout") && strings.HasPrefix(m.text(k), "dead"))
 }
 
 // carried returns the equipment last named before sentence s.

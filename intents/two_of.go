@@ -103,7 +103,8 @@ func (m *message) countsTwo(item string) bool {
 		switch {
 		case two && it.unit == "other" && it.tok+1 < len(m.toks) && m.p.isItem(m.toks[it.tok+1].text, item):
 			return true
-		case (two || m.says(i, "both", "dos", "ambos", "ambas")) && m.is(i+1, cItem, item) && strings.HasSuffix(m.toks[m.items[i+1].tok].text, "s"):
+		case (two || m.says(i, "both", "dos", "ambos", "ambas")) && m.is(i+1, cItem, item) &&
+			strings.HasSuffix(m.toks[m.items[i+1].tok].text, "s"):
 			return true
 		}
 	}

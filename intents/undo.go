@@ -310,7 +310,8 @@ func unescape(s string) (string, int) {
 const longestEscape = 9
 
 // plainEscape writes what an escape stands for as a keyboard does.
-var plainEscape = strings.NewReplacer("\u00a0", " ", "\u2018", "'", "\u2019", "'", "\u201c", "\"", "\u201d", "\"", "\u2013", "-", "\u2014", "-")
+var plainEscape = strings.NewReplacer("\u00a0", " ", "\u2018", "'", "\u2019", "'", "\u201c", "\"", "\u201d", "\"", "\u2013", "-",
+	"\u2014", "-")
 
 // ticked stands for the picture that says that something is done.
 const ticked = "✅"

@@ -4,7 +4,8 @@ package intents
 // kPa, bar 100 kPa, conventional foot of water 2.989067 kPa, conventional metre of water 9.80665 kPa,
 // kgf/cm2 98.0665 kPa.
 var psiPer = map[string]float64{
-	"psi": 1, "bar": 100 / 6.894757, "kpa": 1 / 6.894757, "ft": 2.989067 / 6.894757, "m": 9.80665 / 6.894757, "mpa": 1000 / 6.894757, "kgcm": 98.0665 / 6.894757,
+	"psi": 1, "bar": 100 / 6.894757, "kpa": 1 / 6.894757, "ft": 2.989067 / 6.894757, "m": 9.80665 / 6.894757, "mpa": 1000 / 6.894757,
+	"kgcm": 98.0665 / 6.894757,
 }
 
 // toPSI converts a number with its unit to psi, rounded to 0.1.

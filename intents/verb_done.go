@@ -175,7 +175,8 @@ func (m *message) opensAsking(s *sentence) bool {
 // toDo tells whether a verb in its base form tells a day to come, "rebuild that prv Thursday",
 // or a noun of work is still to be given: "give the heater a flush next time".
 func (m *message) toDo(v *verb) bool {
-	if strings.HasPrefix(m.text(v.at), "a ") && m.left(v.at, 4, true, func(k int) bool { return m.says(k, "give", "giving", "get", "do") }) >= 0 {
+	if strings.HasPrefix(m.text(v.at), "a ") &&
+		m.left(v.at, 4, true, func(k int) bool { return m.says(k, "give", "giving", "get", "do") }) >= 0 {
 		return true
 	}
 	return m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at))

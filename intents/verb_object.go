@@ -95,7 +95,8 @@ func (m *message) objectBehind(v *verb) (string, int) {
 			if o == "gauge" && k <= v.at+3 && putsIn {
 				return o, k // "hung the gauge on the heater's drain"
 			}
-			if o == "heater" && putsIn && m.is(k+1, cMaterial, "") && (m.is(k+2, cItem, "drain_valve") || m.items[min(k+2, len(m.items)-1)].point == "heater_drain") {
+			if o == "heater" && putsIn && m.is(k+1, cMaterial, "") &&
+				(m.is(k+2, cItem, "drain_valve") || m.items[min(k+2, len(m.items)-1)].point == "heater_drain") {
 				continue // "replaced the heater's plastic drain valve"
 			}
 			if o != "gauge" && !m.onlyPlace(v, k) && !m.innerOf(v, k) {

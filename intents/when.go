@@ -18,7 +18,8 @@ func (m *message) chainBack(k, at int) {
 	if at < m.readings[k].at || m.pastTense(at) {
 		return
 	}
-	for ; k > 0 && m.readings[k-1].sent == m.readings[k].sent && m.readings[k-1].When == "" && m.chained(m.readings[k-1].at, m.readings[k].at) &&
+	for ; k > 0 && m.readings[k-1].sent == m.readings[k].sent && m.readings[k-1].When == "" &&
+		m.chained(m.readings[k-1].at, m.readings[k].at) &&
 		m.items[m.readings[k-1].at].seg == m.items[m.readings[k].at].seg; k-- {
 		m.readings[k-1].When = m.readings[k].When
 	}
@@ -32,7 +33,8 @@ func (m *message) wentTo() {
 		if a.sent != b.sent || !samePlace(a, b) || a.When != "" || b.When != "" {
 			continue
 		}
-		if m.text(b.at-1) == "from" && b.at == a.at+2 && b.PSI > a.PSI && a.Flow == "" && b.Flow == "" && (m.is(a.at-1, cHint, "moves") || m.is(a.at-1, cAfter, "")) {
+		if m.text(b.at-1) == "from" && b.at == a.at+2 && b.PSI > a.PSI && a.Flow == "" && b.Flow == "" &&
+			(m.is(a.at-1, cHint, "moves") || m.is(a.at-1, cAfter, "")) {
 			a.When, b.When = assess.After, assess.Before // "laundry came down to sixty from ninety seven"
 			continue
 		}
@@ -201,7 +203,8 @@ func (m *message) opens(i int) bool {
 // numbers: "Now kitchen 60, front bib 61".
 func (m *message) plainList(a, b int) bool {
 	for k := a + 1; k < b; k++ {
-		if it := &m.items[k]; it.point == "" && it.role != roleTaken && m.text(k) != "," && !m.is(k, cDeterminer, "") && !m.says(k, "and", "y", "en", "at") {
+		if it := &m.items[k]; it.point == "" && it.role != roleTaken && m.text(k) != "," && !m.is(k, cDeterminer, "") &&
+			!m.says(k, "and", "y", "en", "at") {
 			return false
 		}
 	}
@@ -227,7 +230,8 @@ func (m *message) inTurn() {
 	}
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
-		if lo, hi := m.readingsOf(a.sent); hi-lo != 2 || lo != k-1 || len(a.points) != len(b.points) || len(a.points) > 0 && a.points[0] != b.points[0] {
+		if lo, hi := m.readingsOf(a.sent); hi-lo != 2 || lo != k-1 || len(a.points) != len(b.points) ||
+			len(a.points) > 0 && a.points[0] != b.points[0] {
 			continue
 		}
 		first, second := m.timesOf(a.sent)

@@ -43,7 +43,8 @@ func (m *message) whens() {
 			if m.headOfTime(a.at, s) {
 				m.whenBelow(a, s, all)
 			}
-		case m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) && !(a.at == m.sents[s].from && m.is(a.at, cNow, "")):
+		case m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) &&
+			!(a.at == m.sents[s].from && m.is(a.at, cNow, "")):
 			m.whenJoined(a, lo, hi)
 		case m.text(a.at+1) == ":" && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
 			m.whenOnward(a, lo, hi)
@@ -167,7 +168,9 @@ func (m *message) alsoThen() {
 		if b.When != "" || a.When == "" || a.sent != b.sent {
 			continue
 		}
-		if too := m.right(b.at, 4, false, func(j int) bool { return m.text(j) == "too" || m.text(j) == "also" || m.text(j) == "tambien" }); too > 0 && m.separators(b.at, too) == 0 {
+		if too := m.right(b.at, 4, false,
+			func(j int) bool { return m.text(j) == "too" || m.text(j) == "also" || m.text(j) == "tambien" }); too > 0 &&
+			m.separators(b.at, too) == 0 {
 			b.When = a.When
 		}
 	}
@@ -185,7 +188,8 @@ func (m *message) thenShowed(k int) bool {
 		return false
 	}
 	for _, w := range m.work {
-		if w.at < then && m.items[w.at].sent == r.sent && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak && (k == 0 || m.readings[k-1].at < w.at) {
+		if w.at < then && m.items[w.at].sent == r.sent && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak &&
+			(k == 0 || m.readings[k-1].at < w.at) {
 			return true
 		}
 	}
@@ -230,14 +234,18 @@ func (m *message) closesList(at, lo, hi int) bool {
 	if at < m.readings[hi-1].at {
 		return false
 	}
-	if k := m.left(at, 3, false, func(k int) bool { return m.says(k, "all", "both", "all of that", "all of it", "all of those") }); k >= 0 && m.items[k].seg == m.items[at].seg {
+	if k := m.left(at, 3, false, func(k int) bool {
+		return m.says(k, "all", "both", "all of that", "all of it",
+			"all of those")
+	}); k >= 0 && m.items[k].seg == m.items[at].seg {
 		return true // "meter 116, kitchen 57, all of that after it went in"
 	}
 	switch m.text(at) {
 	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
 		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
 		"when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything",
-		"before touching anything", "cuando termine", "al salir", "antes de tocar", "antes de mover", "antes de moverle", "antes de mover nada", "after that":
+		"before touching anything", "cuando termine", "al salir", "antes de tocar", "antes de mover", "antes de moverle",
+		"antes de mover nada", "after that":
 		return true
 	case "before", "after", "antes", "despues":
 		// "shower 58, kit 58 after"
@@ -321,7 +329,8 @@ func (m *message) storyTold(i int) bool {
 	}
 	// "replaced the prv. Laundry's 60 now. Street was 120": the street's has not changed
 	street := func(k int) bool { return m.items[k].point == string(assess.Street) }
-	return m.workedBetween(-1, i) && m.left(i, 3, false, street) >= 0 && m.left(i, 24, true, func(j int) bool { return m.is(j, cNow, "") || m.is(j, cAfter, "") }) >= 0
+	return m.workedBetween(-1, i) && m.left(i, 3, false, street) >= 0 &&
+		m.left(i, 24, true, func(j int) bool { return m.is(j, cNow, "") || m.is(j, cAfter, "") }) >= 0
 }
 
 // afterPeak tells whether the reading of lo..hi last told before item i is the highest value of

@@ -84,7 +84,8 @@ func (m *message) tellsOfAfter(i int) bool {
 	case "al":
 		return m.text(i+1) == ":"
 	case "left":
-		return !m.says(i+1, "side", "overnight", "over night", "it", "on", "in", "there", "running", "her", "him", "them") // "lazy hand left overnight: 143"
+		// "lazy hand left overnight: 143"
+		return !m.says(i+1, "side", "overnight", "over night", "it", "on", "in", "there", "running", "her", "him", "them")
 	case "after", "aftr", "despues":
 		return !m.says(i+1, "hours", "lunch") && !(m.isNum(i+1) && m.items[i+1].unit == "hour")
 	}
@@ -95,7 +96,8 @@ func (m *message) tellsOfAfter(i int) bool {
 func (m *message) touched(i int) bool {
 	for k := i; k < len(m.items) && k <= i+4; k++ {
 		switch m.text(k) {
-		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar", "adjusting", "work", "adjust", "did", "any", "started", "mover", "moverle", "tocar", "tocarle", "empezar":
+		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar",
+			"adjusting", "work", "adjust", "did", "any", "started", "mover", "moverle", "tocar", "tocarle", "empezar":
 			return true
 		}
 	}

@@ -207,7 +207,8 @@ func (m *message) newFact(v *verb, k int) bool {
 // firstOfItsKind makes a new part an installed one where the message says that there was
 // none before: "hung a new expansion tank, there wasn't one".
 func (m *message) firstOfItsKind(w *workDone) {
-	if w.Action != assess.ReplacedPRV && w.Action != assess.ReplacedTank || !strings.Contains(m.text(w.at), "new") && !m.newNear(w.at) || m.has(cPart, "old") || !m.noneBefore(w.object) {
+	if w.Action != assess.ReplacedPRV && w.Action != assess.ReplacedTank ||
+		!strings.Contains(m.text(w.at), "new") && !m.newNear(w.at) || m.has(cPart, "old") || !m.noneBefore(w.object) {
 		return
 	}
 	if w.Action = assess.InstalledTank; w.object == "prv" {
@@ -232,7 +233,8 @@ func (m *message) mergeWork() {
 			case o.Action == assess.SetPRV && (w.Action == assess.ReplacedPRV || w.Action == assess.InstalledPRV || w.Action == assess.RebuiltPRV),
 				o.Action == assess.ChargedTank && (w.Action == assess.ReplacedTank || w.Action == assess.InstalledTank):
 				o.Action, same = w.Action, true
-			case o.Action == assess.InstalledPRV && w.Action == assess.ReplacedPRV, o.Action == assess.InstalledTank && w.Action == assess.ReplacedTank:
+			case o.Action == assess.InstalledPRV && w.Action == assess.ReplacedPRV, o.Action == assess.InstalledTank &&
+				w.Action == assess.ReplacedTank:
 				if m.noneBefore(o.object) {
 					same = true
 				} else {

@@ -14,7 +14,8 @@ func (m *message) stampedYear(i int) bool {
 	if m.is(i-1, cHint, "setting") {
 		return false // "setting 70 on the tag"
 	}
-	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" || t == "on the tag") && m.itemIn(it.sent) != "" {
+	if t := m.text(i + 1); (strings.HasPrefix(t, "stamped") || t == "on" && m.text(i+2) == "the" && m.text(i+3) == "tag" ||
+		t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}
 	if m.says(i-1, "a", "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && m.isAny(i-3, cItem, "prv", "softener", "recirc") {
