@@ -23,87 +23,69 @@ func (m *message) unreadable(i int) bool {
 
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
-	if m.is(i, cHint, "undated") {
+	switch {
+	case m.is(i, cHint, "undated"):
 		return true // "PRV: no date code"
-	}
-	t := m.text(i)
-	if m.is(i, cAge, "") || t == "when" || t == "cuando" {
-		near := 7
-		if t == "when" || t == "cuando" {
-			near = 2
-		}
-		unknown := func(k int) bool { return m.is(k, cUnknown, "") }
-		if m.left(i, near, true, unknown) >= 0 ||
-			near > 2 && m.right(i, 8, true, func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }) >= 0 {
-			return !m.sents[m.items[i].sent].question && (near > 2 || !m.closes(i))
-		}
-	}
-	if m.is(i, cUnknown, "") && (i+1 >= len(m.items) || m.items[i+1].mark) && strings.HasSuffix(t, "knows") {
+	case (m.is(i, cAge, "") || m.says(i, "when", "cuando")) && m.unknownNear(i):
+		return !m.sents[m.items[i].sent].question && !(m.says(i, "when", "cuando") && m.closes(i))
+	case m.is(i, cUnknown, "") && m.stopAt(i+1) && strings.HasSuffix(m.text(i), "knows"):
 		return true // "no tag, nobody knows"
 	}
-	switch t {
+	switch m.text(i) {
 	case "nobody", "nadie", "who":
-		return (m.text(i+1) == "knows" || m.text(i+1) == "sabe") && (i+2 >= len(m.items) || m.items[i+2].mark)
+		return m.says(i+1, "knows", "sabe") && m.stopAt(i+2)
 	case "cuando":
-		return m.left(i, 4, false, func(k int) bool { t := m.text(k); return t == "sabe" || t == "sabemos" || t == "saben" }) >= 0
-	case "old":
-		// how old
-		if m.text(i-1) == "how" || m.text(i-1) == "whats" {
-			return m.left(i, 7, true, func(k int) bool {
-				switch m.text(k) {
-				case "know", "knows", "no", "nobody", "idea", "clue", "cant", "dont", "unsure", "unknown", "not", "couldnt", "tell", "say", "knew":
-					return true
-				}
-				return false
-			}) >= 0 || m.right(i, 5, true, func(k int) bool {
-				switch m.text(k) {
-				case "unknown", "nobody", "no", "dont", "unk", "idea":
-					return true
-				}
-				return false
-			}) >= 0
-		}
+		return m.left(i, 4, false, func(k int) bool { return m.says(k, "sabe", "sabemos", "saben") }) >= 0
 	case "etiqueta", "placa", "fecha de", "label":
 		return m.unreadable(i)
 	case "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos":
-		if m.unreadable(i) {
-			return true
-		}
-		if r := m.right(i, 3, true, func(k int) bool {
-			switch m.text(k) {
-			case "not":
-				return m.text(k+1) == "known" || m.text(k+1) == "legible" || m.text(k+1) == "readable"
-			case "unknown", "unk", "unreadable", "illegible", "desconocida", "unknwn", "?", "unclear", "gone", "missing", "not known", "worn off":
-				return true
-			}
-			return false
-		}); r >= 0 && (t == "age" || t == "edad" || m.text(r) != "gone") {
-			return !(m.text(r) == "?" && m.sents[m.items[i].sent].asking)
-		}
-		if m.left(i, 6, true, func(k int) bool {
-			switch m.text(k) {
-			case "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin",
-				"no trae", "no tiene":
-				return true
-			}
-			return false
-		}) >= 0 {
-			switch t {
-			case "age", "edad":
-				return true
-			case "date", "tag", "fecha":
-				return m.text(i+1) != "yet" && m.text(i+1) != "set" && m.left(i, 4, true, func(k int) bool {
-					t := m.text(k)
-					return oneOf(t, "no", "no trae", "no tiene") && k >= i-2 && m.text(k+1) != "wait" || oneOf(t, "read", "cant", "couldnt") ||
-						t == "find" && m.is(k-1, cNeg, "")
-				}) >= 0
-			case "ano", "anos", "year", "vintage":
-				return m.left(i, 6, true, func(k int) bool {
-					t := m.text(k)
-					return t == "no se" || t == "se" && m.text(k-1) == "no" || oneOf(t, "sabe", "sabemos", "know", "knows", "idea", "saben", "sabia")
-				}) >= 0
-			}
-		}
+		return m.unreadable(i) || m.ageSaidUnknown(i)
 	}
 	return false
+}
+
+// unknownNear tells whether the word of age at item i is told with one for what nobody knows: "no
+// idea how old", "age is anybody's guess". Before "when" it stands close.
+func (m *message) unknownNear(i int) bool {
+	unknown := func(k int) bool { return m.is(k, cUnknown, "") }
+	if m.says(i, "when", "cuando") {
+		return m.left(i, 2, true, unknown) >= 0
+	}
+	ours := func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }
+	return m.left(i, 7, true, unknown) >= 0 || m.right(i, 8, true, ours) >= 0
+}
+
+// ageSaidUnknown reads "age unknown", "date worn off", "couldn't read the date", of the word of age
+// at item i.
+func (m *message) ageSaidUnknown(i int) bool {
+	unknown := m.right(i, 3, true, func(k int) bool {
+		return m.text(k) == "not" && m.says(k+1, "known", "legible", "readable") || m.says(k, "unknown", "unk", "unreadable", "illegible",
+			"desconocida", "unknwn", "?", "unclear", "gone", "missing", "not known", "worn off")
+	})
+	if unknown >= 0 && (m.says(i, "age", "edad") || m.text(unknown) != "gone") {
+		return m.text(unknown) != "?" || !m.sents[m.items[i].sent].asking
+	}
+	denied := m.left(i, 6, true, func(k int) bool {
+		return m.says(k, "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin",
+			"no trae", "no tiene")
+	})
+	switch {
+	case denied < 0:
+		return false
+	case m.says(i, "age", "edad"):
+		return true
+	case m.says(i, "date", "tag", "fecha"):
+		return !m.says(i+1, "yet", "set") && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
+	}
+	return m.left(i, 6, true, func(k int) bool {
+		return m.text(k) == "no se" || m.text(k) == "se" && m.text(k-1) == "no" ||
+			m.says(k, "sabe", "sabemos", "know", "knows", "idea", "saben", "sabia")
+	}) >= 0
+}
+
+// dateDenied tells whether item k denies that the date at item i was read: "no date", "couldn't
+// find a tag".
+func (m *message) dateDenied(k, i int) bool {
+	return k >= i-2 && m.says(k, "no", "no trae", "no tiene") && m.text(k+1) != "wait" ||
+		m.says(k, "read", "cant", "couldnt") || m.text(k) == "find" && m.is(k-1, cNeg, "")
 }

@@ -70,9 +70,6 @@ func (m *message) adverb(i int) bool {
 	if m.ofMatters(i) || m.ofSeen(i) {
 		return true
 	}
-	if m.text(i) == "clean" && (m.is(i-1, cDid, "") || m.is(i-2, cDid, "")) {
-		return true // "flushed it clean"
-	}
 	if m.text(i) == "bien" && m.heightens(i) {
 		return true
 	}

@@ -7,7 +7,7 @@ import "strings"
 // "cambié", "se le cambió", "ya quedó cambiada", "tuve que cambiarla".
 
 // addVerbo keeps the forms of regular verbs of a kind of work.
-func (l *lexicon) addVerbo(value, body string) {
+func (l *lexicon) addVerbo(value, body string) error {
 	did, base := tag{class: cDid, value: value}, tag{class: cBase, value: value}
 	plan, _ := planOf(value)
 	to := tag{class: cDo, value: plan}
@@ -25,6 +25,7 @@ func (l *lexicon) addVerbo(value, body string) {
 			}
 		}
 	}
+	return nil
 }
 
 // planOf returns what a kind of work is called as something to do, and whether that is a job of

@@ -8,7 +8,7 @@ import "strings"
 // irregular verb gives its past and its participle behind strokes.
 
 // addVerb keeps the forms of verbs of a kind of work.
-func (l *lexicon) addVerb(value, body string) {
+func (l *lexicon) addVerb(value, body string) error {
 	did, base := tag{class: cDid, value: value}, tag{class: cBase, value: value}
 	plan, job := planOf(value)
 	to := tag{class: cDo, value: plan}
@@ -32,6 +32,7 @@ func (l *lexicon) addVerb(value, body string) {
 			say(to, f.done) // "needs swapped out"
 		}
 	}
+	return nil
 }
 
 // englishObjects are the pronouns that stand between a verb and its particle.

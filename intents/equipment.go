@@ -198,7 +198,7 @@ var factOpener = opener{
 		wordsOf(months),
 		wordsOf(lately),
 		// ageUnknown
-		[]string{"when", "cuando", "nobody", "nadie", "who", "old", "etiqueta", "placa", "fecha de", "label"},
+		[]string{"when", "cuando", "nobody", "nadie", "who", "etiqueta", "placa", "fecha de", "label"},
 		[]string{"age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}),
 }
 

@@ -98,6 +98,8 @@ func (l *lexicon) read(name string, defs map[string][]string) error {
 	return sc.Err()
 }
 
+// line reads one line of a data file: "head: body". What its head's first word asks for is done;
+// else that is a class, the second its value, and the body holds phrases.
 func (l *lexicon) line(s string, defs map[string][]string) error {
 	s = strings.TrimSpace(s)
 	if s == "" || s[0] == '#' {
@@ -107,84 +109,56 @@ func (l *lexicon) line(s string, defs map[string][]string) error {
 	if !ok {
 		return fmt.Errorf("%q lacks a colon", s)
 	}
-	fields := strings.Fields(head)
-	if len(fields) == 2 && fields[0] == "def" {
-		defs["$"+fields[1]] = strings.Fields(body)
+	first, second, _ := strings.Cut(strings.TrimSpace(head), " ")
+	second = strings.TrimSpace(second)
+	if first == "def" {
+		defs["$"+second] = strings.Fields(body)
 		return nil
 	}
-	if fields[0] == "alias" && len(fields) == 2 {
-		id := l.word(fold(fields[1]))
+	if set := wordKinds[first]; set != nil {
 		for _, w := range strings.Fields(body) {
-			l.alias[fold(w)] = append(l.alias[fold(w)], id)
+			set(l, fold(w), second)
 		}
 		return nil
 	}
-	if fields[0] == "short" && len(fields) == 2 {
-		for _, w := range strings.Fields(body) {
-			l.short[fold(w)] = fold(fields[1])
-		}
-		return nil
+	if read := phraseKinds[first]; read != nil {
+		return read(l, second, body)
 	}
-	if set := wordKinds[fields[0]]; set != nil {
-		for _, w := range strings.Fields(body) {
-			set(l.entry(fold(w)))
-		}
-		return nil
-	}
-	if fields[0] == "column" && len(fields) == 2 {
-		for _, w := range strings.Fields(body) {
-			l.entry(fold(w)).column = headNames[fields[1]]
-		}
-		return nil
-	}
-	if fields[0] == "toward" {
-		for _, w := range strings.Fields(body) {
-			l.toward[fold(w)] = true
-		}
-		return nil
-	}
-	if fields[0] == "list" && len(fields) == 2 {
-		return l.addList(fields[1], body)
-	}
-	if fields[0] == "verbo" && len(fields) == 2 {
-		l.addVerbo(fields[1], body)
-		return nil
-	}
-	if fields[0] == "verb" && len(fields) == 2 {
-		l.addVerb(fields[1], body)
-		return nil
-	}
-	if fields[0] == "cue" && len(fields) == 2 {
-		return l.addCue(fields[1], body)
-	}
-	if fields[0] == "sign" && len(fields) == 2 {
-		return l.addSigns(fields[1], body)
-	}
-	c, ok := classNames[fields[0]]
+	c, ok := classNames[first]
 	if !ok {
-		return fmt.Errorf("there is no class %q", fields[0])
+		return fmt.Errorf("there is no class %q", first)
 	}
-	t := tag{class: c}
-	if len(fields) > 1 {
-		t.value = fields[1]
-	}
-	for _, phrase := range strings.Split(body, "|") {
+	for phrase := range strings.SplitSeq(body, "|") {
 		alts, err := alternatives(phrase, defs)
 		if err != nil {
 			return err
 		}
-		l.add(alts, t)
+		l.add(alts, tag{class: c, value: second})
 	}
 	return nil
 }
 
-// wordKinds are the lines that say something of words by themselves.
-var wordKinds = map[string]func(*entry){
-	"plain":  func(e *entry) { e.plain = true },
-	"right":  func(e *entry) { e.right = true },
-	"never":  func(e *entry) { e.never = true },
-	"heads":  func(e *entry) { e.heads = true },
-	"thanks": func(e *entry) { e.thanks = true },
+// wordKinds are the lines that say something of words by themselves, with what stands second in
+// their heads.
+var wordKinds = map[string]func(l *lexicon, w, of string){
+	"plain":  func(l *lexicon, w, _ string) { l.entry(w).plain = true },
+	"right":  func(l *lexicon, w, _ string) { l.entry(w).right = true },
+	"never":  func(l *lexicon, w, _ string) { l.entry(w).never = true },
+	"heads":  func(l *lexicon, w, _ string) { l.entry(w).heads = true },
+	"thanks": func(l *lexicon, w, _ string) { l.entry(w).thanks = true },
+	"toward": func(l *lexicon, w, _ string) { l.toward[w] = true },
+	"column": func(l *lexicon, w, of string) { l.entry(w).column = headNames[of] },
+	"short":  func(l *lexicon, w, of string) { l.short[w] = fold(of) },
+	"alias":  func(l *lexicon, w, of string) { l.alias[w] = append(l.alias[w], l.word(fold(of))) },
+}
+
+// phraseKinds are the lines whose phrases grow or are kept by other rules than those of a class.
+var phraseKinds = map[string]func(l *lexicon, name, body string) error{
+	"list":  (*lexicon).addList,
+	"verbo": (*lexicon).addVerbo,
+	"verb":  (*lexicon).addVerb,
+	"cue":   (*lexicon).addCue,
+	"sign":  (*lexicon).addSigns,
 }
 
 // alternatives splits "[a b _] word $def" into the words possible at each place;
