@@ -75,6 +75,7 @@ func (m *message) readingAmong(s, from, to int) bool {
 	return false
 }
 
+// anyReadingLike tells whether any sentence holds a number that looks like a pressure.
 func (m *message) anyReadingLike() bool {
 	for s := range m.sents {
 		if m.readingLike(s) {
@@ -101,6 +102,7 @@ func (m *message) followUpNoun(s int) bool {
 	return false
 }
 
+// addAsk adds a question or an instruction, each once, and returns it.
 func (m *message) addAsk(at int, about About) *Ask {
 	for k := range m.asks {
 		if m.asks[k].About == about {
@@ -112,6 +114,7 @@ func (m *message) addAsk(at int, about About) *Ask {
 	return &m.asks[len(m.asks)-1].Ask
 }
 
+// askSentence finds what sentence s asks, the most definite way of asking first.
 func (m *message) askSentence(s int) {
 	se := &m.sents[s]
 	if m.convert(s) {
@@ -190,6 +193,7 @@ func (m *message) askByPhrases(s int) {
 	}
 }
 
+// filler tells whether a word adds nothing to an order or a question.
 func filler(s string) bool {
 	switch s {
 	case "hey", "hi", "ok", "okay", "so", "bot", "oye", "please", "pls", "and", "hola", "hello", "also",
@@ -201,6 +205,7 @@ func filler(s string) bool {
 	return false
 }
 
+// hasAsk tells whether the message asks for something.
 func (m *message) hasAsk(a About) bool {
 	for k := range m.asks {
 		if m.asks[k].About == a {
@@ -210,6 +215,7 @@ func (m *message) hasAsk(a About) bool {
 	return false
 }
 
+// will tells whether words close before item i say that what it tells is still to come.
 func (m *message) will(i int) bool {
 	return m.left(i, 4, true, func(k int) bool {
 		switch m.text(k) {
@@ -220,6 +226,7 @@ func (m *message) will(i int) bool {
 	}) >= 0
 }
 
+// isWorkNoun tells whether a noun of work stands before item i, so that it is done and no follow-up.
 func (m *message) isWorkNoun(i int) bool {
 	switch m.text(i - 1) {
 	case "flush", "install", "swap", "repair", "job", "work":
@@ -254,6 +261,7 @@ func (m *message) otherAsk(s int, not About) bool {
 	return false
 }
 
+// shortSentence tells whether sentence s has at most n words beside marks and the street line.
 func (m *message) shortSentence(s, n int) bool {
 	words := 0
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
@@ -264,6 +272,7 @@ func (m *message) shortSentence(s, n int) bool {
 	return words <= n
 }
 
+// weekTalk tells whether sentence s speaks of a stretch of work or of the crew, as a summary does.
 func (m *message) weekTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {

@@ -254,6 +254,8 @@ func (m *message) opensClause(i, to int) bool {
 // askClause asks what the items from..to want.
 func (m *message) askClause(s, from, to int) bool { return m.askOne(s, from, to, false) }
 
+// askOne asks what the items from..to of sentence s want by the first recipe that they meet; first looks only for
+// recipes that are surer than phrases.
 func (m *message) askOne(s, from, to int, first bool) bool {
 	if hooks := m.cuesIn(s); hooks&askHooks == 0 || first && hooks&firstHooks == 0 {
 		return false
@@ -312,6 +314,7 @@ func (m *message) reporting() bool {
 	return m.reports == 2
 }
 
+// meets tells whether a set of cues meets all needs of a recipe.
 func meets(set cueSet, needs []cueSet) bool {
 	for _, n := range needs {
 		if set&n == 0 {

@@ -88,6 +88,7 @@ var (
 		| resumen`)
 )
 
+// askHistory weighs a phrase that may ask what is on record of a house.
 func (m *message) askHistory(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
 	if pulls[t] {
@@ -117,6 +118,7 @@ func (m *message) askHistory(p askPhrase) {
 	m.noteAsk(p, AskHistory)
 }
 
+// askTrend weighs one that may ask for the course of a pressure.
 func (m *message) askTrend(p askPhrase) {
 	switch {
 	case p.reading && m.ordersAt(p.at):
@@ -127,6 +129,7 @@ func (m *message) askTrend(p askPhrase) {
 	}
 }
 
+// askDue weighs one that may ask for the follow-ups that are due.
 func (m *message) askDue(p askPhrase, first int) {
 	t := p.text
 	switch {
@@ -145,6 +148,7 @@ func (m *message) askDue(p askPhrase, first int) {
 	m.sents[p.s].asksDue = true
 }
 
+// askTankSize weighs one that may ask for the size of a tank.
 func (m *message) askTankSize(p askPhrase) {
 	t := p.text
 	if (t == "what size" || t == "size tank") && !p.request || t == "what size" && !m.tankTalk(p.s) {
@@ -153,6 +157,7 @@ func (m *message) askTankSize(p askPhrase) {
 	m.tankNumbers(p.s, m.noteAsk(p, AskTankSize))
 }
 
+// askNextCheck weighs one that may ask what to check next.
 func (m *message) askNextCheck(p askPhrase) {
 	if m.left(p.at, 2, false, func(k int) bool { return m.is(k, cHint, "theyask") }) >= 0 {
 		return // "homeowner asks why her water is gray"
@@ -174,6 +179,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	}
 }
 
+// askReport weighs one that may ask for the customer's sheet.
 func (m *message) askReport(p askPhrase) {
 	se, next := &m.sents[p.s], m.text(p.at+1)
 	request := p.request || m.wants(p.s)
@@ -209,6 +215,7 @@ func (m *message) sheetBehind(p askPhrase) bool {
 	return false
 }
 
+// askSummary weighs one that may ask what the crew did.
 func (m *message) askSummary(p askPhrase) {
 	if p.reading {
 		return

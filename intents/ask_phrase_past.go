@@ -20,6 +20,7 @@ var (
 		| como pongo | can i send | how do i`)
 )
 
+// askUndo weighs a phrase that may take the last report back.
 func (m *message) askUndo(p askPhrase) {
 	switch {
 	case m.hasAsk(AskDone) || m.negLeft(p.at, 2) && p.text != "never mind that":
@@ -37,6 +38,7 @@ func (m *message) askUndo(p askPhrase) {
 	}
 }
 
+// askCorrect weighs one that may put it right.
 func (m *message) askCorrect(p askPhrase) {
 	switch {
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
@@ -52,6 +54,7 @@ func (m *message) askCorrect(p askPhrase) {
 	m.noteTold(p, AskCorrect)
 }
 
+// askDone weighs one that may say that a follow-up is done.
 func (m *message) askDone(p askPhrase) {
 	se := &m.sents[p.s]
 	switch {
@@ -108,6 +111,7 @@ func (m *message) closesSomething(p askPhrase) bool {
 	return m.anyIn(p.s, func(k int) bool { return k != p.at && m.is(k, cHint, "closeit") }, setOf(cHint))
 }
 
+// askSnooze weighs one that may put it off.
 func (m *message) askSnooze(p askPhrase) {
 	i, t, next := p.at, p.text, m.text(p.at+1)
 	switch {
@@ -156,6 +160,7 @@ func (m *message) putsOffNamed(p askPhrase) bool {
 	return p.begins || m.items[p.at-1].mark || m.site != nil || m.followUpBefore(p.at)
 }
 
+// askHelp weighs one that may ask how the bot is used.
 func (m *message) askHelp(p askPhrase) {
 	short := m.shortSentence(p.s, 4)
 	switch t := p.text; {

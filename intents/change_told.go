@@ -287,6 +287,7 @@ func (m *message) nextPressure(i int) int {
 	return -1
 }
 
+// prevPressure returns the number of the sentence before item i that may be a pressure, else -1.
 func (m *message) prevPressure(i int) int {
 	for k := i - 1; k >= m.sents[m.items[i].sent].from; k-- {
 		if m.pressureLike(k) {

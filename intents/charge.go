@@ -240,6 +240,7 @@ func (m *message) ownsNumberAs(at int, r role) bool {
 	return false
 }
 
+// pointBetween tells whether a test point told in full stands between two items.
 func (m *message) pointBetween(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		if m.items[k].point != "" && !m.items[k].weak {
@@ -249,6 +250,7 @@ func (m *message) pointBetween(a, b int) bool {
 	return false
 }
 
+// numsBetween counts the numbers between two items that may be pressures of their own.
 func (m *message) numsBetween(a, b int) int {
 	n := 0
 	for k := a + 1; k < b; k++ {

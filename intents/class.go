@@ -116,6 +116,7 @@ func classesOf(tags []tag) (s classSet) {
 // not in the set is surely no value.
 type valueSet uint64
 
+// bitOf returns the set of one value.
 func bitOf(value string) valueSet {
 	n := len(value)
 	return 1 << ((n*5 + int(value[0])*3 + int(value[n-1])) & 63)

@@ -145,6 +145,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 	}
 }
 
+// readingCueWords tells whether sentence s has words that tell a reading rather than ask for a conversion.
 func (m *message) readingCueWords(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {

@@ -5,6 +5,7 @@ import (
 	"strings"
 )
 
+// lastTalk tells whether sentence s speaks of what was sent last.
 func (m *message) lastTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch m.text(i) {

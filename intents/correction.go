@@ -260,6 +260,7 @@ func (m *message) fatFingered(i int) bool {
 	return p < 0 || !m.sentBefore(p) && m.items[p].why != slipTold
 }
 
+// fatFingeredAt tells whether words beside the number at i tell it as a slip.
 func (m *message) fatFingeredAt(i int) bool {
 	if len(m.clean.quoted) > 0 && m.left(i, 4, true,
 		func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {

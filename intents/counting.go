@@ -72,6 +72,7 @@ func tellsCount(s string) bool {
 	return false
 }
 
+// ageWord tells whether a word asks for an age, so that a question mark behind it says that nobody knows.
 func ageWord(s string) bool {
 	switch s {
 	case "age", "year", "yr", "date", "edad":

@@ -101,6 +101,7 @@ type cueSet uint64
 
 const _ = uint(63 - cueOther) // a bit for each cue
 
+// cues returns the set of some cues.
 func cues(cs ...cue) cueSet {
 	var s cueSet
 	for _, c := range cs {

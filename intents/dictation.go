@@ -99,6 +99,7 @@ func dotted(s string) bool {
 	return false
 }
 
+// sentenceEnder tells whether an abbreviation is a word as well, so that a capital behind its point begins a sentence.
 func sentenceEnder(s string) bool {
 	switch s {
 	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s",

@@ -24,6 +24,7 @@ type fact struct {
 	counted   bool // whether it does is known
 }
 
+// get returns what is told of an item, named first at item at.
 func (e *equipmentSet) get(item string, at int) *fact {
 	if e.facts == nil {
 		e.facts = map[string]*fact{}
@@ -172,6 +173,7 @@ func (m *message) beforeAsk(i int) bool {
 	return false
 }
 
+// pointUsed tells whether the test point at item i is that of a reading whose words hold it.
 func (m *message) pointUsed(i int) bool {
 	for k := range m.readings {
 		r := &m.readings[k]

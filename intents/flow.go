@@ -159,6 +159,7 @@ func (m *message) flowAcross(a mention, s int) {
 	}
 }
 
+// flowBetween tells whether another flow than that at item a is told before item b.
 func (m *message) flowBetween(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		if f := m.flowTag(k); f != "" && f != m.flowTag(a) {

@@ -280,6 +280,7 @@ func (m *message) newHead(s, to int) bool {
 	return false
 }
 
+// isTwo tells whether item k is the word two.
 func (m *message) isTwo(k int) bool {
 	return m.text(k) == "two" || m.text(k) == "dos" || m.items[k].num != nil && m.items[k].value == 2 && m.items[k].num.words
 }

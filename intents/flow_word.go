@@ -279,6 +279,7 @@ func (m *message) inNeither(i int) bool {
 	return k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
+// negLeft tells whether a word of denial stands within n items before i, in its clause.
 func (m *message) negLeft(i, n int) bool {
 	return m.left(i, n, false, func(k int) bool {
 		switch m.text(k) {

@@ -206,6 +206,7 @@ func (f *Frame) UnmarshalJSON(b []byte) error {
 	return nil
 }
 
+// statement reads one statement by its kind.
 func statement(raw json.RawMessage) (assess.Statement, error) {
 	kind, err := kindOf(raw)
 	if err != nil {
@@ -243,6 +244,7 @@ func kindOf(raw json.RawMessage) (string, error) {
 	return head.Kind, err
 }
 
+// decode reads a statement of a known kind.
 func decode[S assess.Statement](raw json.RawMessage) (assess.Statement, error) {
 	var s S
 	if err := json.Unmarshal(raw, &s); err != nil {

@@ -30,6 +30,7 @@ func onlyWith(c class, values ...string) gate {
 	return g
 }
 
+// meaningOf returns the place of a class and a value in the table of meanings.
 func meaningOf(c class, value string) meaning {
 	h := uint32(c) + 17
 	for i := range len(value) {

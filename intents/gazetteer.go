@@ -14,6 +14,7 @@ type gazetteer struct {
 	unit        map[string]string // "apartment" -> "Apt"
 }
 
+// newGazetteer reads the tables.
 func newGazetteer() (*gazetteer, error) {
 	f, err := lexiconFiles.Open("lexicon/usps.tsv")
 	if err != nil {
@@ -107,6 +108,7 @@ func linking(s string) bool {
 	return false
 }
 
+// abbreviated tells whether a word of a street line is written with a point: "St.".
 func abbreviated(s string) bool {
 	switch s {
 	case "st", "mt", "n", "s", "e", "w", "ne", "nw", "se", "sw", "ave", "rd", "dr", "ln", "ct", "blvd", "pl", "ft", "ter", "cir",

@@ -74,6 +74,7 @@ func beginsWithFact(words []string) bool {
 	return false
 }
 
+// plainWords returns the words of a text, folded and without marks.
 func plainWords(text string) []string {
 	return strings.FieldsFunc(fold(text), func(r rune) bool { return strings.ContainsRune(" \n\t,.;:!?()'’", r) })
 }

@@ -167,6 +167,7 @@ func (m *message) heaterRow(all []mention) bool {
 	return true
 }
 
+// noStateBetween tells whether no state of the heater is told between two items.
 func (m *message) noStateBetween(all []mention, a, b int) bool {
 	for _, x := range all {
 		if x.at > a && x.at < b {

@@ -206,6 +206,7 @@ func (m *message) heaterTold(i int) bool {
 	return false
 }
 
+// heaterNear tells whether a heater, its burner or its fuel is named beside item i.
 func (m *message) heaterNear(i int) bool {
 	ok := func(k int) bool {
 		return m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cFuel, "")

@@ -50,6 +50,7 @@ func (m *message) runsWarm(k int) bool {
 	return m.is(k, cHint, "runsout")
 }
 
+// hotWord tells whether a phrase says that water is hot.
 func hotWord(s string) bool {
 	for _, w := range [...]string{"hot", "scalding", "scald", "caliente", "hirviendo"} {
 		before, first := strings.CutSuffix(s, w)

@@ -49,6 +49,7 @@ const (
 	entries = 16_000
 )
 
+// newLexicon returns an empty lexicon.
 func newLexicon() *lexicon {
 	return &lexicon{
 		skeleton: map[string][]int32{}, toward: map[string]bool{},

@@ -238,6 +238,7 @@ func (m *message) pastVerb(i int) bool {
 	return m.holdsKey(keyWas) && m.left(i, 3, false, func(k int) bool { return m.said(k, keyWas) }) >= 0
 }
 
+// timely tells whether a phrase of memory tells a time: what was done then is no memory.
 func timely(s string) bool {
 	switch s {
 	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter",

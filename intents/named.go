@@ -39,6 +39,7 @@ func (p *Parser) Names(text string) []Named {
 // mostNames bounds what is asked of the record for one message.
 const mostNames = 12
 
+// names returns what may name a house, a longer name before its parts.
 func (p *Parser) names(toks []token) []Named {
 	var out []Named
 	for i := range toks {
@@ -187,6 +188,7 @@ func (p *Parser) measure(toks []token, k int) bool {
 	return toks[k].kind == word && p.term(toks, k)
 }
 
+// laterNumber tells whether a number stands at token from or behind.
 func laterNumber(toks []token, from int) bool {
 	for k := from; k < len(toks); k++ {
 		if toks[k].kind == number {

@@ -34,6 +34,7 @@ func (m *message) unknownNoun(i int) bool {
 		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
 }
 
+// smallWord tells whether a word is a joint between others, which no number counts.
 func smallWord(s string) bool {
 	switch s {
 	case "w", "w/", "with", "con", "and", "y", "hr", "nomas", "rn", "tho", "lol", "n", "@":
@@ -56,6 +57,7 @@ func (m *message) noTap(i int) bool {
 	return person(m.text(i)) || m.is(i, cFuel, "") || m.unknownNoun(i)
 }
 
+// person tells whether a word names or stands for a person.
 func person(s string) bool {
 	switch s {
 	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",

@@ -250,6 +250,7 @@ func speak(toks []token, from, to int) []chunk {
 	return regroup(toks, out)
 }
 
+// countable tells whether a word may be counted by "one": "one year".
 func countable(s string) bool {
 	switch s {
 	case "year", "years", "yr", "yrs", "week", "weeks", "month", "months", "day", "days", "hour", "hours", "ano",

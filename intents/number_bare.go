@@ -182,6 +182,7 @@ func (m *message) landmark(i int) bool {
 	return false
 }
 
+// points tells whether a test point stands right beside the number at i.
 func (m *message) points(i int) bool {
 	return m.items[max(i-1, 0)].point != "" || i+1 < len(m.items) && m.items[i+1].point != ""
 }

@@ -92,6 +92,7 @@ func isHalf(toks []token, i int) bool {
 	return false
 }
 
+// withFraction joins the number at i with the fraction of n tokens behind it.
 func withFraction(toks []token, i, n int) token {
 	t := toks[i]
 	num := *t.num

@@ -29,6 +29,7 @@ var roleNames = [...]string{
 	roleIgnored: "no report",
 }
 
+// setRole gives the number at item i a role, and keeps why.
 func (m *message) setRole(i int, r role, why string) {
 	m.items[i].role, m.items[i].why = r, why
 	m.note(i, roleNames[r], why)

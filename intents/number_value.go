@@ -2,6 +2,7 @@ package intents
 
 import "strconv"
 
+// numClass returns the class and the value of the word of number at i, before to; 0 for none.
 func numClass(toks []token, i, to int) (byte, int) {
 	if i >= to {
 		return 0, 0
@@ -177,6 +178,7 @@ func hundreds(toks []token, i, to int) (int, int) {
 	return v + rest, j + m - i
 }
 
+// below1000 reads what follows a thousand: "a hundred and ten", "two hundred three", "sixty".
 func below1000(toks []token, i, to int) (int, int) {
 	j := i
 	if j < to && toks[j].text == "and" {
@@ -204,6 +206,7 @@ func below1000(toks []token, i, to int) (int, int) {
 	return v, j + k - i
 }
 
+// thousands goes on after the first k tokens, which are total, where "thousand" follows.
 func thousands(toks []token, i, to, total, k int) (int, string, int) {
 	if c, _ := numClass(toks, i+k, to); c == 'k' {
 		rest, m := below1000(toks, i+k+1, to)

@@ -58,6 +58,7 @@ func (p *Parser) hail(toks []token) int {
 	return 0
 }
 
+// opensAfter tells whether a mark may stand behind a greeting or a preface.
 func opensAfter(mark string) bool {
 	switch mark {
 	case ",", ".", "!", ":", "-", "\n", ";":

@@ -144,6 +144,7 @@ func (m *message) oldFact(at int) bool {
 	return false
 }
 
+// carriedOld tells whether the item named last before item at is one taken out.
 func (m *message) carriedOld(at int, items []mentionOf) bool {
 	old := false
 	for _, x := range items {

@@ -363,6 +363,7 @@ func (m *message) occasion(i int) bool {
 	return false
 }
 
+// verbAfter tells whether what follows the fixture at item i says what it does: "shuts off".
 func (m *message) verbAfter(i int) bool {
 	switch m.text(i + 1) {
 	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles",

@@ -286,6 +286,7 @@ func (m *message) heaterBefore(i int) bool {
 	return false
 }
 
+// placeToBibb tells whether a word may stand between a side of the house and its bibb.
 func placeToBibb(s string) bool {
 	switch s {
 	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",
@@ -295,6 +296,7 @@ func placeToBibb(s string) bool {
 	return false
 }
 
+// bibbToPlace tells whether a word may stand between a bibb and the side of the house it is on.
 func bibbToPlace(s string) bool {
 	switch s {
 	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en",

@@ -213,6 +213,7 @@ func (m *message) past(w moment) bool {
 	return false
 }
 
+// setsDate tells whether what stands before the "for" at item k sets a date: "booked for".
 func (m *message) setsDate(k int) bool {
 	switch m.text(k - 1) {
 	case "down", "set", "booked", "scheduled", "one", "recheck", "check", "me down", "up", "put me down", "book", "schedule",
@@ -249,6 +250,7 @@ func (m *message) promised(s int, a action) bool {
 	return false
 }
 
+// momentIn tells whether sentence s tells a time to come.
 func (m *message) momentIn(s int) bool {
 	for _, w := range m.moments {
 		if w.at >= m.sents[s].from && w.at < m.sents[s].to && !m.past(w) {
@@ -258,6 +260,7 @@ func (m *message) momentIn(s int) bool {
 	return false
 }
 
+// momentSeg tells whether the clause of item i tells a time to come close by.
 func (m *message) momentSeg(i int) bool {
 	for _, w := range m.moments {
 		if m.items[w.at].sent == m.items[i].sent && m.items[w.at].seg == m.items[i].seg && abs(w.at-i) <= 9 && !m.past(w) {

@@ -230,6 +230,7 @@ func (m *message) secondThought(i, j int) bool {
 	return points == 1
 }
 
+// fromLeft tells whether "from" leads to the number at i.
 func (m *message) fromLeft(i int) bool {
 	return m.left(i, 3, false, func(k int) bool { t := m.text(k); return t == "from" || t == "de" || t == "went from" }) >= 0
 }

@@ -149,6 +149,7 @@ func (m *message) leadingPeak(a, b int) int {
 	return a + 1
 }
 
+// abs returns a number without its sign.
 func abs(n int) int {
 	if n < 0 {
 		return -n

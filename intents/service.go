@@ -205,6 +205,7 @@ func (m *message) servicedItem(at int, items []mentionOf) string {
 	return found
 }
 
+// seasonYear returns the year of the last season that began in a month.
 func (m *message) seasonYear(month int) int {
 	y := m.ctx.Today.Year
 	if int(m.ctx.Today.Month) < month+2 {
@@ -213,6 +214,7 @@ func (m *message) seasonYear(month int) int {
 	return y
 }
 
+// installedLastYear writes the year of an installation down that a word like "last year" tells.
 func (m *message) installedLastYear(a attribute, items []mentionOf) {
 	a2 := attribute{a.at, "year"}
 	owner, old, ok := m.ownerOf(a2, items)

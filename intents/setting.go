@@ -89,6 +89,7 @@ func (m *message) placeBetween(a, b int) bool {
 	return false
 }
 
+// nextNum returns the number behind item i in its sentence, else -1.
 func (m *message) nextNum(i int) int {
 	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to; k++ {
@@ -99,6 +100,7 @@ func (m *message) nextNum(i int) int {
 	return -1
 }
 
+// prevNum returns the number before item i in its sentence, else -1.
 func (m *message) prevNum(i int) int {
 	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {

@@ -85,6 +85,7 @@ type signSet uint64
 
 const _ = uint(63 - signWhere) // a bit for each sign
 
+// signs returns the set of some signs.
 func signs(ss ...sign) signSet {
 	var set signSet
 	for _, s := range ss {

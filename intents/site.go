@@ -139,6 +139,7 @@ func sameHouse(a, b string) bool {
 	return strings.HasPrefix(x, y) || strings.HasPrefix(y, x) || firstWords(x, 2) == firstWords(y, 2)
 }
 
+// firstWords returns the first n words of a text.
 func firstWords(s string, n int) string {
 	f := strings.Fields(s)
 	if len(f) > n {

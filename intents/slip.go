@@ -165,6 +165,7 @@ func amendThing(told []assess.Statement, right, wrong value) []Amendment {
 	return nil
 }
 
+// oneSlip tells whether two pressures are one slip of a finger apart.
 func oneSlip(a, b float64) bool {
 	return OneSlip(strconv.FormatFloat(a, 'f', -1, 64), strconv.FormatFloat(b, 'f', -1, 64))
 }

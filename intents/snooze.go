@@ -1,5 +1,6 @@
 package intents
 
+// followUpBefore tells whether a word for a follow-up stands close before item i.
 func (m *message) followUpBefore(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].sent == m.items[i].sent; k-- {
 		switch m.text(k) {
@@ -71,6 +72,7 @@ func (m *message) spanAfter(i, s int) bool {
 	return false
 }
 
+// momentAfter tells whether another time to come follows item i in sentence s.
 func (m *message) momentAfter(i, s int) bool {
 	for k := i + 1; k < m.sents[s].to; k++ {
 		if m.items[k].num != nil && unitDays(m.items[k].unit) > 0 {

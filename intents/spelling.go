@@ -28,6 +28,7 @@ func consonants(w string) string {
 	return string(b[:n])
 }
 
+// vowelless tells whether a word of small letters has no vowel: "htr".
 func vowelless(w string) bool {
 	for i := range len(w) {
 		switch w[i] {

@@ -87,6 +87,7 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 	return false
 }
 
+// addSymptom adds a symptom, each once: one that is there goes before its denial.
 func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 	for k := range m.symptoms {
 		s := &m.symptoms[k]

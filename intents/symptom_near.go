@@ -96,11 +96,13 @@ func (m *message) inVessel(i int) bool {
 	return m.inList(i, listVessel) || m.is(i, cItem, "")
 }
 
+// heatingUp tells whether a heater that fires is told behind item i, and no resting water before it.
 func (m *message) heatingUp(i int) bool {
 	heats := func(k int) bool { return m.is(k, cState, "firing") || m.text(k) == "heats" }
 	return m.right(i, 6, true, heats) >= 0 && m.left(i, 8, true, func(k int) bool { return m.is(k, cStatic, "") }) < 0
 }
 
+// pressureNear tells whether words of pressure stand near item i.
 func (m *message) pressureNear(i int) bool {
 	for k := max(0, i-8); k < min(len(m.items), i+5); k++ {
 		if m.inList(k, listOfPressure) {
@@ -121,6 +123,7 @@ func (m *message) isItemNear(i int) bool {
 	return false
 }
 
+// fixtureNear tells whether a tap or a fixture stands near item i.
 func (m *message) fixtureNear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := max(s.from, i-4); k < min(s.to, i+3); k++ {
@@ -212,6 +215,7 @@ func (m *message) ofSomethingElse(i int) bool {
 	return false
 }
 
+// negRight tells whether item k denies what follows it.
 func (m *message) negRight(k int) bool {
 	switch m.text(k) {
 	case "not", "isnt", "no", "wasnt", "arent", "werent":
@@ -225,6 +229,7 @@ func (m *message) deniedAlone(i int) bool {
 	return m.says(i-1, "no", "sin", "zero", "or") && (m.stopAt(i+1) || m.says(i+1, "no", "or", "and"))
 }
 
+// pipeNear tells whether pipes are named near item i.
 func (m *message) pipeNear(i int) bool {
 	for k := max(0, i-5); k < min(len(m.items), i+6); k++ {
 		if m.is(k, cPipe, "") && m.items[k].sent == m.items[i].sent {

@@ -2,6 +2,7 @@ package intents
 
 var tankTalkOpener = opener{items: []string{"tank", "expansion_tank"}, words: []string{"expansion"}}
 
+// tankTalk tells whether sentence s speaks of an expansion tank.
 func (m *message) tankTalk(s int) bool {
 	if !m.holdsKey(keyTank) {
 		return false
@@ -117,6 +118,7 @@ func (m *message) labelOf(i, led int) (cueSet, int) {
 	return loose, i
 }
 
+// labelAt returns what item k says that a number beside it is.
 func (m *message) labelAt(k int) cueSet {
 	it := &m.items[k]
 	if it.mark || it.site || it.num != nil {

@@ -34,6 +34,7 @@ func fold(s string) string {
 	return b.String()
 }
 
+// plainLetter writes a letter in lower case without its accent.
 func plainLetter(r rune) string {
 	switch r {
 	case 'á', 'à', 'â', 'ä', 'ã', 'Á', 'À', 'Â', 'Ä', 'Ã':

@@ -54,6 +54,7 @@ type joint struct {
 // the next one beside it.
 type sprout struct{ word, from, first, next int32 }
 
+// newTrie returns an empty trie with room for all phrases.
 func newTrie() trie {
 	return trie{
 		nodes: make([]node, 1, nodes), sprouts: make([]sprout, 1, nodes),
@@ -110,6 +111,7 @@ func (l *lexicon) step(from, word int32) int32 {
 	return l.sprout(from, word)
 }
 
+// sprout adds a node that a word leads to.
 func (l *trie) sprout(from, word int32) int32 {
 	n := int32(len(l.nodes))
 	l.nodes = append(l.nodes, node{})
@@ -241,6 +243,7 @@ func (l *lexicon) after(node, word int32) (int32, bool) {
 	return 0, false
 }
 
+// walk goes on with the phrase that began at start: the longest one found, its node and how many tokens it takes.
 func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {
 	if node != 0 && l.nodes[node].sense != 0 {
 		best, n = node, i-start

@@ -16,6 +16,7 @@ func toPSI(v float64, unit string) float64 {
 	return round1(v)
 }
 
+// round1 rounds to a tenth.
 func round1(v float64) float64 {
 	if v < 0 {
 		return float64(int64(v*10-0.5)) / 10

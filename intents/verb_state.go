@@ -158,6 +158,7 @@ func (m *message) keptSet(v *verb) bool {
 	return m.is(k-1, cWhose, "other") || person(m.text(k-1)) && m.text(k-1) != "im"
 }
 
+// fuelSize tells whether item k is a fuel or a size in gallons.
 func (m *message) fuelSize(k int) bool {
 	return m.is(k, cFuel, "") || k >= 0 && m.items[k].num != nil && (m.items[k].unit == "gal" || m.items[k].unit == "litre")
 }
@@ -199,6 +200,7 @@ func (m *message) adjustedSince(item, at int) bool {
 	return false
 }
 
+// anyDone tells whether work on a part was done before an item.
 func (m *message) anyDone(before int) bool {
 	for _, v := range m.verbs {
 		if v.at < before && v.done && oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {

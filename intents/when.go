@@ -68,6 +68,7 @@ func (m *message) saidTwice() {
 	m.readings = kept
 }
 
+// sameAgain tells whether reading b only says again what reading a said.
 func (m *message) sameAgain(a, b *reading) bool {
 	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false

@@ -206,6 +206,7 @@ func (m *message) workedBetween(a, b int) bool {
 	return false
 }
 
+// endsColon tells whether sentence s ends with a colon, as a head does.
 func (m *message) endsColon(s int) bool {
 	se := &m.sents[s]
 	for k := se.to - 1; k >= se.from; k-- {
@@ -344,6 +345,7 @@ func (m *message) afterPeak(i, lo, hi int) bool {
 	return false
 }
 
+// seps counts the marks between two items, whichever stands first.
 func (m *message) seps(a, b int) int {
 	if a > b {
 		a, b = b, a

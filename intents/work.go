@@ -97,6 +97,7 @@ func (m *message) airOfNew() {
 	}
 }
 
+// workAt returns the deed told at an item, nil for none.
 func (m *message) workAt(at int) *workDone {
 	for k := range m.work {
 		if m.work[k].at == at {
@@ -106,6 +107,7 @@ func (m *message) workAt(at int) *workDone {
 	return nil
 }
 
+// addWork adds a deed, one an item.
 func (m *message) addWork(w workDone) {
 	for k := range m.work {
 		if m.work[k].at == w.at {
@@ -173,6 +175,7 @@ func (m *message) pastService(v *verb) bool {
 	return false
 }
 
+// yearNear tells whether a year, or a span of time gone by, stands near item at in its sentence.
 func (m *message) yearNear(at int) bool {
 	for k := max(0, at-4); k < min(len(m.items), at+7); k++ {
 		if m.items[k].sent != m.items[at].sent {
