@@ -76,8 +76,11 @@ func theHouse(options []string, named assess.Site) string {
 	return fit
 }
 
-// itIsPressure is the first answer to whether a number is a pressure and at which tap.
-const itIsPressure = "pressure"
+// The answers to whether a number is a pressure and at which tap.
+const (
+	itIsPressure = "pressure"
+	otherNumber  = "other number"
+)
 
 // tapAnswered is the tap that an answer names and nothing else: "rear tap", "yes, at the tub".
 func (m *message) tapAnswered() string {
@@ -86,7 +89,7 @@ func (m *message) tapAnswered() string {
 		switch it := &m.items[i]; {
 		case it.point != "" || m.is(i, cPlace, "") || m.is(i, cPoint, "") || m.is(i, cBibb, ""):
 			tap = append(tap, it.text)
-		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure:
+		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure && it.text != optionInSpanish[itIsPressure]:
 			return ""
 		}
 	}
@@ -140,7 +143,7 @@ func (m *message) onlyAnswers(options []string) bool {
 
 // optionWords are the words by which an option can be picked.
 func (p *Parser) optionWords(o string) []string {
-	f := strings.Fields(strings.NewReplacer("_", " ", ",", " ", ".", " ", ";", " ").Replace(fold(o)))
+	f := strings.Fields(strings.NewReplacer("_", " ", ",", " ", ".", " ", ";", " ").Replace(fold(o)) + " " + optionInSpanish[o])
 	for i, w := range f {
 		if std, ok := p.gaz.suffix[w]; ok && i > 0 {
 			f[i] = strings.ToLower(std)
@@ -148,6 +151,10 @@ func (p *Parser) optionWords(o string) []string {
 	}
 	return f
 }
+
+// optionInSpanish are the words by which those options are picked in Spanish that are told
+// apart by English ones.
+var optionInSpanish = map[string]string{itIsPressure: "presion", otherNumber: "otro numero", "temperature": "temperatura"}
 
 // picked finds the option that the words of a message pick. Every word must
 // belong to the answer, and one option must fit best.
@@ -231,6 +238,8 @@ func (m *message) picked(options []string) string {
 		return options[place-1]
 	case best >= 0 && !tied && !no:
 		return options[best]
+	case best == 0 && options[0] == itIsPressure && len(options) == 2:
+		return options[1] // "no es presión"
 	case best >= 0:
 		return ""
 	case yes && !no:

@@ -27,6 +27,12 @@ type Context struct {
 	// TapUnsure tells that the last readings were at several taps, or of the main:
 	// a further one that names none is asked about, unless it says "same".
 	TapUnsure bool `json:"tap_unsure,omitempty"`
+	// Again is the tap that "same tap" names where that is not Tap: the last one that is
+	// no street side.
+	Again assess.TestPoint `json:"again,omitempty"`
+	// Spanish tells that the writer is answered in Spanish; it decides where the message
+	// itself speaks neither language.
+	Spanish bool `json:"spanish,omitempty"`
 	// Told is the writer's own last report while it is fresh: a few words may put
 	// it right.
 	Told *Frame `json:"told,omitempty"`

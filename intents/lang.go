@@ -74,7 +74,10 @@ func (l *lexicon) speaksSpanish(toks []token) bool {
 }
 
 // spanish guesses the message's language from its small words.
-func (m *message) spanish() bool { return m.p.lex.speaksSpanish(m.toks) }
+func (m *message) spanish() bool {
+	es, en := m.p.lex.languages(m.toks)
+	return es > en || es == en && m.ctx.Spanish
+}
 
 // Language guesses the language that the writer of text would like to be
 // answered in.

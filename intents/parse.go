@@ -134,6 +134,9 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	if len(ctx.Sites) > 0 {
 		text = p.spellOut(text, ctx.Sites, d)
 	}
+	if ctx.Again != "" {
+		text = nameTap(text, ctx.Again)
+	}
 	m := d.message()
 	m.p, m.ctx, m.raw, m.explain = p, ctx, text, explain
 	m.clean = undo(text, d)

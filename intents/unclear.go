@@ -33,7 +33,7 @@ func (m *message) askExact(from, i int) {
 	span := m.span(from, i+1)
 	m.unclear(span, []string{AnyNumber},
 		"What exactly did the gauge show? You wrote "+span+".",
-		"¿Cuánto marcó exactamente? Pusiste "+span+".")
+		"¿Cuánto marcó exactamente? Usted puso "+span+".")
 }
 
 // askImpossible asks about a number that no gauge of a house can show.
@@ -58,9 +58,9 @@ func (m *message) askWarm(i int) {
 // askPlace asks whether number item i is a pressure, and where it was taken.
 func (m *message) askPlace(i int) {
 	span := m.span(i, i+1)
-	m.unclear(span, []string{itIsPressure, "other number"},
+	m.unclear(span, []string{itIsPressure, otherNumber},
 		"Is "+span+" a pressure you measured, and at which tap?",
-		"¿"+span+" es una presión que mediste, y en qué llave?")
+		"¿"+span+" es una presión que midió, y en qué llave?")
 }
 
 // askWhich asks which of two numbers holds of the thing that the record holds.
@@ -72,5 +72,5 @@ func (m *message) askWhich(a, b int) {
 	}
 	m.unclear(one+", "+other, []string{one, other},
 		"You tell of two of them, "+one+" and "+other+". Which one goes on record?",
-		"Hablas de dos, "+one+" y "+other+". ¿Cuál anoto?")
+		"Habla de dos, "+one+" y "+other+". ¿Cuál anoto?")
 }

@@ -1,8 +1,10 @@
 package desk
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -94,7 +96,11 @@ func (t *turn) offered(m store.Message, u intents.Unclear) []Button {
 	if _, ok := t.parser.Answered(m.Text, contextOf(t.dayOf(m)), u, u.MightBe[0]); !ok {
 		return nil
 	}
-	return picks(m, u.MightBe)
+	labels := slices.Clone(u.MightBe)
+	for i, o := range labels {
+		labels[i] = cmp.Or(t.words().Option[o], o)
+	}
+	return picks(m, labels)
 }
 
 // picks are the buttons of a question with options.

@@ -353,7 +353,8 @@ func (t *turn) silence() error {
 // its own house, the house that would stand for one not named is none of its
 // matter, and what was read ahead stands.
 func (t *turn) frame(c intents.Context) intents.Frame {
-	if t.ahead != nil && c.Question == nil && c.Told == nil && len(c.Sites) == 0 && (t.ahead.Site != "" || c.Site == "") {
+	asks := c.Spanish && t.ahead != nil && len(t.ahead.Unclear) > 0 // in a language that may be the other one
+	if t.ahead != nil && !asks && c.Question == nil && c.Told == nil && c.Again == "" && len(c.Sites) == 0 && (t.ahead.Site != "" || c.Site == "") {
 		return *t.ahead
 	}
 	return t.parser.Parse(t.m.Text, c)

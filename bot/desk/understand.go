@@ -16,9 +16,12 @@ import (
 // words may name, and the report that it may put right. The last two are asked
 // of the record only by what can need them.
 func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Frame, error) {
-	c := intents.Context{Today: t.day, Site: site.Line}
+	c := intents.Context{Today: t.day, Site: site.Line, Spanish: t.lang == assess.Spanish}
+	var err error
+	if c.Again, err = t.tapAgain(site); err != nil {
+		return intents.Frame{}, err
+	}
 	if q != nil {
-		var err error
 		if c.Question, err = t.asking(*q); err != nil {
 			return intents.Frame{}, err
 		}
@@ -27,7 +30,7 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if f.Answer != "" || f.Site != "" {
 		return f, nil
 	}
-	f, err := t.byRecord(f, c, site, q)
+	f, err = t.byRecord(f, c, site, q)
 	if err != nil || f.Site != "" || t.which != nil {
 		return f, err
 	}
@@ -318,6 +321,40 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 		return g, c, nil
 	}
 	return f, c, nil
+}
+
+// tapAgain is the tap that "same tap" names in a message which reports nothing else, or
+// where the gauge was at the main meanwhile: the last one read on the house in hand.
+func (t *turn) tapAgain(site store.SiteRecord) (assess.TestPoint, error) {
+	again, tap := intents.TapAgain(t.m.Text)
+	if site.ID == 0 || !again {
+		return "", nil
+	}
+	list, err := t.toldHere(site)
+	if err != nil {
+		return "", err
+	}
+	bare := !strings.ContainsAny(t.m.Text, "0123456789")
+	for _, told := range list {
+		found := assess.TestPoint("")
+		for _, r := range readings(told) {
+			switch {
+			case r.Point == "" || tap && r.Point == assess.Street:
+				bare = true
+			case found != "" && found != r.Point:
+				return "", nil // it may be any of them
+			default:
+				found = r.Point
+			}
+		}
+		if found != "" && !bare {
+			return "", nil // the tap in hand
+		}
+		if found != "" {
+			return found, nil
+		}
+	}
+	return "", nil
 }
 
 // namesTaps tells whether every reading of a frame names its own tap, so that no

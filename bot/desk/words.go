@@ -197,6 +197,7 @@ type words struct {
 	HomeNothing      string
 
 	// Measures and codes
+	Option        map[string]string // an answer on a button
 	Psi, Gal      string
 	FromTo        string // a setting changed: what it was and what it is
 	Peak          string

@@ -209,7 +209,8 @@ var english = words{
 	HomeWorst:     "Houses to see first",
 	HomeNothing:   "Nothing here.",
 
-	Psi: "psi", Gal: "gal", FromTo: "%s to %s psi", Peak: "highest", Before: "before", After: "after",
+	Option: map[string]string{"pressure": "pressure", "other number": "other number", "temperature": "temperature"},
+	Psi:    "psi", Gal: "gal", FromTo: "%s to %s psi", Peak: "highest", Before: "before", After: "after",
 	Absent: "no %s", NoSymptom: "no %s", WaterIsOn: "water is on",
 	AgeUnknown: "age unknown", Serviced: "last serviced %d", NeverServiced: "never serviced",
 	Minutes: "%d minutes", Hours: "%d hours", Days: "%d days",

@@ -209,7 +209,8 @@ var spanish = words{
 	HomeWorst:     "Casas que ver primero",
 	HomeNothing:   "Aquí no hay nada.",
 
-	Psi: "psi", Gal: "gal", FromTo: "de %s a %s psi", Peak: "máxima", Before: "antes", After: "después",
+	Option: map[string]string{"pressure": "presión", "other number": "otro número", "temperature": "temperatura"},
+	Psi:    "psi", Gal: "gal", FromTo: "de %s a %s psi", Peak: "máxima", Before: "antes", After: "después",
 	Absent: "sin %s", NoSymptom: "sin %s", WaterIsOn: "sí hay agua",
 	AgeUnknown: "edad desconocida", Serviced: "último servicio %d", NeverServiced: "nunca con servicio",
 	Minutes: "%d minutos", Hours: "%d horas", Days: "%d días",
