@@ -97,7 +97,7 @@ func (m *message) planBefore(i int) bool {
 		if m.is(k, cDo, "") && m.text(k) != "back" || m.is(k, cWill, "") && !m.says(k, "back", "im", "well") {
 			return true
 		}
-		if m.items[k].mark && m.text(k) != ":" {
+		if m.items[k].mark && !m.isMark(k, ":", "-") {
 			return false
 		}
 	}

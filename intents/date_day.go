@@ -153,8 +153,12 @@ func (m *message) numberedDay(i int) (assess.Date, int) {
 	if date, n := m.slashDay(i, day); n > 0 {
 		return date, n
 	}
-	if th && !m.countsThing(end) && (m.inList(i-1, listBeforeDay) || weekdays[m.text(i-1)] > 0) {
+	counted := m.is(end, cItem, "") && m.text(i-1) == "the" && !m.says(i-2, "on", "by", "for", "until", "till", "due") // "replace the 2nd tank"
+	if th && !counted && !m.countsThing(end) && (m.inList(i-1, listBeforeDay) || weekdays[m.text(i-1)] > 0) {
 		return m.dayOfMonth(day), 2
+	}
+	if th && m.stopAt(end) && m.planBefore(i) {
+		return m.dayOfMonth(day), 2 // "tank install 22nd"
 	}
 	if m.text(i-1) == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && !m.pointAt(i+1) {
 		return m.dayOfMonth(day), 1

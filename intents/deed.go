@@ -96,7 +96,7 @@ func (m *message) baseDeed(i int) (string, bool) {
 func (m *message) headsReport(i int) bool {
 	k := i - 1
 	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 ||
-		m.sents[m.items[i].sent].question {
+		m.spanUntil(i) || m.sents[m.items[i].sent].question {
 		return false
 	}
 	for k--; k >= m.sents[m.items[i].sent].from && !m.isMark(k, "\n"); k-- {
@@ -110,6 +110,20 @@ func (m *message) headsReport(i int) bool {
 	for k = i + 1; k < len(m.items); k++ {
 		if it := &m.items[k]; it.num != nil && it.role == roleNone && it.unit != "other" || m.is(k, cHint, "wentin") || m.text(k) == "today" {
 			return true
+		}
+	}
+	return false
+}
+
+// spanUntil tells whether what follows the noun of a deed at i is how long it is until then:
+// "PRV swap - 3 wks".
+func (m *message) spanUntil(i int) bool {
+	for k := i + 1; k < len(m.items) && k <= i+4; k++ {
+		switch it := &m.items[k]; {
+		case it.num != nil:
+			return oneOf(it.unit, "day", "week", "month") && m.stopAt(k+1)
+		case it.mark && it.text == "." || !it.mark && !m.says(k, "about", "in", "like", "maybe"):
+			return false
 		}
 	}
 	return false

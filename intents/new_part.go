@@ -35,6 +35,9 @@ func (m *message) newBefore(i int) (part, first int) {
 	if !m.endsIn(i) || !m.is(part, cItem, "") && m.partAt(part) == "" {
 		return -1, -1
 	}
+	if o := m.partAt(part); (o == "prv" || o == "expansion_tank") && m.noneYet(part) {
+		return part, part // "exp tank in too, none before"
+	}
 	first = part - 1
 	for first >= 0 && first >= part-3 && m.sizeOrFact(first) {
 		first--
@@ -55,6 +58,9 @@ func (m *message) sizeOrFact(k int) bool {
 // today", "in at 12 Elm", not "in the garage".
 func (m *message) endsIn(i int) bool {
 	n := i + 1
+	if m.says(n, "too", "also", "as well") {
+		return m.closes(n)
+	}
 	switch {
 	case m.closes(i), m.items[n].unit == "gal", m.is(n, cFuel, ""), m.is(n, cDid, "set"), m.is(n, cDid, "charged"):
 		return true
@@ -142,6 +148,9 @@ func (m *message) putsIn(i int) bool {
 	part := false
 	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
 		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) {
+			if m.putsOne(i, k) {
+				return true
+			}
 			part = true
 			continue
 		}
@@ -170,6 +179,12 @@ func (m *message) putsIn(i int) bool {
 		}
 	}
 	return false
+}
+
+// putsOne tells whether "put" at item i is told of a tank with nothing behind it: "put a 2 gal
+// tank, 70 air".
+func (m *message) putsOne(i, k int) bool {
+	return m.says(i, "put", "i put", "hung") && !m.says(i-1, "they", "he", "she") && m.says(i+1, "a", "an") && m.partAt(k) == "expansion_tank" && m.closes(k)
 }
 
 // newOneAt tells whether item k stands for a new part without its name: "the new one", "a

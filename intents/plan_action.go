@@ -316,7 +316,7 @@ func orderForm(t string) bool {
 // "exp tank install at 31 Tugboat Ln, Wednesday 9 am".
 func (m *message) momentNext(i int) bool {
 	k := i + 1
-	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.text(k) == "," || m.text(k) == "at" || m.text(k) == "on" || m.text(k) == ":") {
+	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.says(k, ",", "-", ":", "at", "on", "in", "about")) {
 		k++
 	}
 	return m.timeWordAt(k)

@@ -16,8 +16,8 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return true
 	case name == assess.ReliefDischarge && m.is(i, cSym, "no_water") && m.text(i) != "water out":
 		return true
-	case m.is(i, cSym, "") && m.lacksWater(i):
-		return false
+	case m.is(i, cSym, "") && m.lacksWater(i), name == assess.NoWater && m.says(i, "hot", "cold", "hot water", "cold water"):
+		return false // "no hot, no cold"
 	case m.deniedBehind(i), m.answeredNo(i):
 		return true
 	case m.toilet(i):

@@ -1,10 +1,14 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
-	words:   []string{"takes", "took", "tarda", "knock", "black"},
+	words:   []string{"takes", "took", "tarda", "knock", "black", "hot", "cold", "hot water", "cold water"},
 	lists:   []list{listWeak},
 }
 
@@ -20,8 +24,20 @@ var symptomRules = [...]func(m *message, i int) (name assess.SymptomName, decide
 	(*message).weakWater,
 	(*message).knockOrBlack,
 	(*message).burstPipe,
+	(*message).neitherHotNorCold,
 	(*message).colouredWater,
 	(*message).symptomWord,
+}
+
+// neitherHotNorCold reads a lack of both kinds of water that is told in two clauses: "no hot, no
+// cold".
+func (m *message) neitherHotNorCold(i int) (assess.SymptomName, bool) {
+	other := map[string]string{"hot": "cold", "cold": "hot"}[strings.TrimSuffix(m.text(i), " water")]
+	if other == "" || m.text(i-1) != "no" || !m.closes(i) && m.text(i+1) != "at" {
+		return noSymptom, false
+	}
+	k := m.left(i, 5, false, func(k int) bool { return m.says(k, other, other+" water") && m.text(k-1) == "no" })
+	return assess.NoWater, k >= 0
 }
 
 // symptomAt reads a symptom at item i.

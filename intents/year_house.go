@@ -10,13 +10,28 @@ func (m *message) houseYear(i int) bool {
 	if m.points(i) || m.items[i].unit != "" {
 		return false
 	}
-	if m.builtIn(i) {
+	if m.builtIn(i) || m.ofThatYear(i) {
 		return true
 	}
 	if t := m.text(i - 1); t != "del" && t != "from" && t != "in" || !m.has(cHint, "original") {
 		return false
 	}
 	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "dated") || m.is(k, cHint, "wholehouse") }) >= 0
+}
+
+// ofThatYear tells whether the number at i, which ends its clause, is the house's year told
+// without "in": "house is a 98", "built 98", "98 build".
+func (m *message) ofThatYear(i int) bool {
+	if it := &m.items[i]; it.value < 30 && int(it.value) > m.ctx.Today.Year%100 || it.value < 70 && !m.has(cHint, "original") {
+		return false
+	}
+	switch {
+	case m.says(i-1, "a", "an") && be(m.text(i-2)):
+		return m.closes(i) && m.is(i-3, cHint, "building")
+	case m.text(i-1) == "built":
+		return m.closes(i)
+	}
+	return m.says(i+1, "build", "built") && m.closes(i+1)
 }
 
 // builtIn tells whether the number at i, which ends its clause, is the year of the house: "casa del
@@ -57,6 +72,9 @@ func (m *message) original(items []mentionOf) {
 			}
 			return m.is(k, cHint, "original")
 		})
+		if m.says(i+1, "build", "built") && b < 0 {
+			built = i // "98 build, reg looks original"
+		}
 		if b >= 0 && m.left(i, i-b, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
 			built = i
 		}
