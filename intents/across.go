@@ -274,6 +274,9 @@ func (m *message) placeNamed(i int) string {
 // sameGauge tells whether two numbers of a sentence are of one gauge: a state or
 // a time differs between them, or nothing at all is said of the second.
 func (m *message) sameGauge(a, b int) bool {
+	if m.highOfTwo(a-1) || m.highOfTwo(b-1) {
+		return true // "washer box low 66, high 118"
+	}
 	se := &m.sents[m.items[a].sent]
 	for k := b - 4; k <= b+4 && k < se.to; k++ {
 		if k <= a || m.items[k].seg != m.items[b].seg && k > b {

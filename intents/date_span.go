@@ -21,6 +21,8 @@ func (m *message) dayAfter(i int) (days, n int) {
 		return 1, 1
 	case m.text(i) == "pasado" && m.text(i+1) == "manana":
 		return 2, 2
+	case m.nextMorning(i):
+		return 1, 1
 	case m.text(i) != "day":
 		return 0, 0
 	case m.text(i+1) == "after tomorrow":
@@ -31,6 +33,19 @@ func (m *message) dayAfter(i int) (days, n int) {
 		return m.moments[len(m.moments)-1].days + 1, 3
 	}
 	return 0, 0
+}
+
+// nextMorning tells whether the morning at item i is the next one, since somebody is to come
+// in it: "be back in the morning", "I'll return first thing in the am".
+func (m *message) nextMorning(i int) bool {
+	if !m.says(i, "morning", "morn", "am", "in the morning", "first thing") || m.isNum(i-1) || m.says(i, "morn", "am") && m.text(i-1) != "the" {
+		return false
+	}
+	comes := func(k int) bool {
+		back := m.says(k, "return", "returning", "back in") || m.text(k) == "back" || strings.HasSuffix(m.text(k), " back") && m.is(k, cWill, "")
+		return back && !m.isNum(k-1) && m.text(k-1) != "out" && !m.meets(k+1, backOf)
+	}
+	return m.left(i, 6, true, comes) >= 0
 }
 
 // nextPeriod reads "next week", "proximo mes", "semana que viene", "mes entrante".

@@ -129,7 +129,7 @@ func (m *message) noFlow(i int) bool {
 		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 ||
 			m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early")
 	case "going":
-		return m.text(i+1) == "on"
+		return m.says(i+1, "on", "up", "down", "to", "back", "over", "out") // "main is going up"
 	case "prendido", "prendida":
 		return m.heaterTag(i) != ""
 	case "on":

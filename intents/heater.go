@@ -33,7 +33,7 @@ func (m *message) heaters() {
 		}
 	}
 	if one {
-		for k := range m.readings {
+		for k := m.toldApart(all); k < len(m.readings); k++ {
 			m.readings[k].Heater = all[0].state
 		}
 		return
@@ -85,6 +85,19 @@ func (m *message) heaters() {
 			r.Heater = all[0].state
 		}
 	}
+}
+
+// toldApart returns the first reading that the only state of a message holds of: all of them,
+// but of one gauge read twice only the second where the state leads right to it, "laundry 61,
+// heater firing 68".
+func (m *message) toldApart(all []mention) int {
+	for k := range m.readings {
+		r := &m.readings[k]
+		if len(all) == 1 && k > 0 && r.at == all[0].at+1 && (r.inherit || len(r.points) == 0) && m.items[r.at].seg != m.items[m.readings[k-1].at].seg && !m.quantified(r.at) {
+			return k
+		}
+	}
+	return 0
 }
 
 // heaterTurned reads a heater that turned to another state between readings: what

@@ -51,8 +51,8 @@ func (m *message) peaks() {
 				best = k
 				break
 			}
-			if r.sent != m.items[i].sent {
-				continue
+			if r.sent != m.items[i].sent || m.says(r.at-1, "low", "lo", "min") {
+				continue // "overnight: low 66 high 118"
 			}
 			if i >= r.from && i < r.to && (best < 0 || abs(i-r.at) < abs(i-m.readings[best].at)) {
 				best = k

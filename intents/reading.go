@@ -140,8 +140,11 @@ func (m *message) leadWord(i int) int {
 // b and after that at a, which has its point; 0 for none.
 func (m *message) leadingPeak(a, b int) int {
 	k := b - 1
-	for k > a && (m.is(k, cPeak, "") || m.text(k) == "at" || m.text(k) == "of" || m.text(k) == "was" || m.isMark(k, ":")) {
+	for k > a && (m.is(k, cPeak, "") || m.highOfTwo(k) || m.text(k) == "at" || m.text(k) == "of" || m.text(k) == "was" || m.isMark(k, ":")) {
 		k--
+	}
+	if k == a && b-a >= 2 && m.says(a-1, "low", "lo") {
+		return a + 1 // "low 66 high 118"
 	}
 	if k != a || b-a < 2 || m.is(b+1, cNow, "") || m.items[max(a-1, 0)].role != roleTaken && m.items[max(a-1, 0)].point == "" {
 		return 0

@@ -193,3 +193,18 @@ func TestWaterOpenedBetweenReadings(t *testing.T) {
 		{"lazy hand left overnight: peaked 143, sitting at 76 this am. swapped tank. set prv 62 from 76", "143 peak; 76"},
 	})
 }
+
+// A state that leads right to the second number of one gauge holds of that number only.
+func TestStateOfTheSecondNumber(t *testing.T) {
+	reads(t, [][2]string{
+		{"laundry 61, heater firing 68", "laundry 61; laundry 68 firing"},
+		{"laundry 61, tub 60, heater firing 68", "laundry 61; bath 60; bath 68 firing"},
+		{"laundry 61. boiler prendido 68", "laundry 61; laundry 68 firing"},
+		{"laundry 61, heater firing 68 tub", "laundry 61 firing; bath 68 firing"},
+		{"heater firing 68 laundry, 60 tub", "laundry 68 firing; bath 60 firing"},
+		{"laundry 64 heater off, ran it full burn and only went to 70", "laundry 64 idle; laundry 70 firing"},
+		{"washer box overnight: low 66 high 118, 71 now", "laundry 66; laundry 118 peak; laundry 71"},
+		{"washer box low 66, high 118", "laundry 66; laundry 118 peak"},
+		{"tub 58, main is going up", "bath 58"},
+	})
+}
