@@ -26,7 +26,7 @@ func (m *message) likewise(items []mentionOf) {
 		if !same {
 			continue
 		}
-		f := m.equipment.facts[items[k-1].item]
+		f := m.equipment.find(items[k-1].item)
 		if f == nil {
 			continue
 		}
@@ -68,7 +68,7 @@ func (m *message) sameAge(items []mentionOf) {
 		if from < 0 {
 			continue
 		}
-		f, g := m.equipment.facts[items[from].item], m.equipment.get(x.item, x.at)
+		f, g := m.equipment.find(items[from].item), m.equipment.get(x.item, x.at)
 		if f == nil || g.InstalledYear != nil {
 			continue
 		}

@@ -318,7 +318,7 @@ func (m *message) airFirst(i int) bool {
 
 // foundSetting: what a regulator was found set at belongs to the deed that set it anew.
 func (m *message) foundSetting() {
-	f := m.equipment.facts["prv"]
+	f := m.equipment.find("prv")
 	if f == nil || f.SettingPSI == nil {
 		return
 	}
@@ -331,9 +331,6 @@ func (m *message) foundSetting() {
 			f.SettingPSI = nil
 			break
 		}
-	}
-	if f.empty() {
-		delete(m.equipment.facts, "prv")
 	}
 }
 

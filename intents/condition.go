@@ -244,7 +244,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 	if last < 1 || !m.saidOfAll(items[last].at, a.at) && m.text(items[last-1].at-1) != "both" {
 		return
 	}
-	f := m.equipment.facts[owner]
+	f := m.equipment.find(owner)
 	closed := false
 	for k := last - 1; k >= 0; k-- {
 		x, y := items[k], items[k+1]

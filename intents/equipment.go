@@ -9,13 +9,11 @@ import (
 
 // equipmentSet gathers what the message says of each thing installed, in the
 // order first named.
-type equipmentSet struct {
-	order []string
-	facts map[string]*fact
-}
+type equipmentSet []*fact
 
+// fact is what is said of one thing.
 type fact struct {
-	at int
+	at int // where it is first named
 	assess.Equipment
 	settingAt int  // where its setting is told
 	named     bool // merely named
@@ -24,17 +22,23 @@ type fact struct {
 	counted   bool // whether it does is known
 }
 
+// find returns what is told of an item, nil where nothing is.
+func (e equipmentSet) find(item string) *fact {
+	for _, f := range e {
+		if string(f.Item) == item {
+			return f
+		}
+	}
+	return nil
+}
+
 // get returns what is told of an item, named first at item at.
 func (e *equipmentSet) get(item string, at int) *fact {
-	if e.facts == nil {
-		e.facts = map[string]*fact{}
+	if f := e.find(item); f != nil {
+		return f
 	}
-	f := e.facts[item]
-	if f == nil {
-		f = &fact{at: at, Equipment: assess.Equipment{Item: assess.Item(item)}}
-		e.facts[item] = f
-		e.order = append(e.order, item)
-	}
+	f := &fact{at: at, Equipment: assess.Equipment{Item: assess.Item(item)}}
+	*e = append(*e, f)
 	return f
 }
 
@@ -45,8 +49,8 @@ func (f *fact) lack() {
 }
 
 // absent tells whether the house has no such thing, as far as is known.
-func (e *equipmentSet) absent(item string) bool {
-	f := e.facts[item]
+func (e equipmentSet) absent(item string) bool {
+	f := e.find(item)
 	return f != nil && f.Absent()
 }
 

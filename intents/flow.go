@@ -11,7 +11,8 @@ type mention struct {
 
 // flows gives each reading the flow that its clause tells.
 func (m *message) flows() {
-	var all []mention
+	var room [8]mention
+	all := room[:0]
 	for i := range m.items {
 		if !m.begins(i, keyFlow) {
 			continue

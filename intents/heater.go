@@ -10,7 +10,8 @@ import (
 
 // heaters gives each reading the heater's state: one told once goes on all.
 func (m *message) heaters() {
-	var all []mention
+	var room [8]mention
+	all := room[:0]
 	for i := range m.items {
 		st := m.heaterTag(i)
 		if st == "" || m.stateDenied(i) {

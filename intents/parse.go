@@ -118,29 +118,31 @@ func (p *Parser) Parse(text string, ctx Context) Frame {
 	return f
 }
 
-// read does all the work of Parse; with explain it keeps its decisions.
+// read does all the work of Parse in an empty scratch; with explain it keeps its decisions.
 func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *message {
-	if len(text) > longest {
-		m := d.message()
-		m.p, m.ctx, m.raw, m.explain = p, ctx, text[:longest], explain
-		m.clean = undo(m.raw, d)
-		m.toks = tokenize(m.clean, d)
-		m.tooLong()
-		return m
-	}
 	if ctx.Today.IsZero() {
 		ctx.Today = assess.Date{Year: 2026, Month: 6, Day: 15}
 	}
-	if len(ctx.Sites) > 0 {
-		text = p.spellOut(text, ctx.Sites, d)
+	tooLong := len(text) > longest
+	if tooLong {
+		text = text[:longest]
+	} else {
+		if len(ctx.Sites) > 0 {
+			text = p.spellOut(text, ctx.Sites, d)
+		}
+		if ctx.Again != "" {
+			text = nameTap(text, ctx.Again)
+		}
 	}
-	if ctx.Again != "" {
-		text = nameTap(text, ctx.Again)
-	}
-	m := d.message()
-	m.p, m.ctx, m.raw, m.explain = p, ctx, text, explain
+	m := &d.msg
+	m.p, m.scratch, m.ctx, m.raw, m.explain = p, d, ctx, text, explain
 	m.clean = undo(text, d)
-	m.toks = m.putRight(tokenize(m.clean, d))
+	m.toks = tokenize(m.clean, d)
+	if tooLong {
+		m.tooLong()
+		return m
+	}
+	m.toks = m.putRight(m.toks)
 	m.build()
 	m.understand()
 	return m

@@ -25,17 +25,14 @@ type scratch struct {
 	spelt  map[string][]int32 // words that are in no phrase, and what they may stand for
 }
 
-// message returns an empty message that takes the room of the last one.
-func (d *scratch) message() *message {
+// reset empties the message, which keeps its room.
+func (d *scratch) reset() {
 	m := &d.msg
+	clear(m.equipment)
 	*m = message{
-		scratch: d,
-		moments: m.moments[:0], verbs: m.verbs[:0], readings: m.readings[:0], work: m.work[:0], plans: m.plans[:0], asks: m.asks[:0],
-		symptoms:  m.symptoms[:0],
-		equipment: equipmentSet{order: m.equipment.order[:0], facts: m.equipment.facts},
+		moments: m.moments[:0], verbs: m.verbs[:0], readings: m.readings[:0], work: m.work[:0], plans: m.plans[:0],
+		asks: m.asks[:0], symptoms: m.symptoms[:0], equipment: m.equipment[:0],
 	}
-	clear(m.equipment.facts)
-	return m
 }
 
 // numeral returns room for one number.
@@ -85,5 +82,5 @@ func (d *scratch) clear() {
 	clear(d.points)
 	clear(d.said)
 	d.nums, d.points, d.at, d.said = d.nums[:0], d.points[:0], d.at[:0], d.said[:0]
-	d.message()
+	d.reset()
 }

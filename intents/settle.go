@@ -26,7 +26,7 @@ func (m *message) settle() {
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.
 func (m *message) foundAir() {
-	f := m.equipment.facts["expansion_tank"]
+	f := m.equipment.find("expansion_tank")
 	if f == nil || f.SettingPSI == nil {
 		return
 	}
@@ -48,9 +48,6 @@ func (m *message) foundAir() {
 		if f.SettingPSI == nil {
 			break
 		}
-	}
-	if f.empty() {
-		delete(m.equipment.facts, "expansion_tank")
 	}
 }
 
@@ -84,12 +81,10 @@ func (m *message) collect() {
 			}
 		}
 	}
-	for _, item := range m.equipment.order {
-		f := m.equipment.facts[item]
-		if f == nil || f.empty() {
-			continue
+	for _, f := range m.equipment {
+		if !f.empty() {
+			all = append(all, toldAt{f.at, f.Equipment})
 		}
-		all = append(all, toldAt{f.at, f.Equipment})
 	}
 	for _, s := range m.symptoms {
 		all = append(all, toldAt{s.at, s.Symptom})

@@ -123,7 +123,7 @@ func (m *message) movesReport() {
 			a.About = AskCorrect
 		}
 	}
-	if len(m.asks)+len(m.readings)+len(m.work)+len(m.plans)+len(m.symptoms)+len(m.equipment.order) == 0 {
+	if len(m.asks)+len(m.readings)+len(m.work)+len(m.plans)+len(m.symptoms)+len(m.equipment) == 0 {
 		m.addAsk(0, AskCorrect)
 	}
 }
