@@ -73,6 +73,8 @@ const (
 	listBeforeClock              // "arrived 7 50"
 	listHowIs                    // "how's 12 Elm"
 	listAfterHouse               // "doing", "these days": beside a house that is asked after
+	listMoneyHead                // "labor": heads a sum
+	listMoney                    // "paid": before a sum
 	lists                        // how many there are
 )
 
@@ -95,7 +97,7 @@ var listNames = [lists]string{
 	listOpen: "open", listShut: "shut",
 	listSlipDenies: "slipdenies", listSlipWrote: "slipwrote", listSlipShould: "slipshould", listSlipSorry: "slipsorry",
 	listSlipMore: "slipmore", listSinceThen: "sincethen", listBeforeClock: "beforeclock",
-	listHowIs: "howis", listAfterHouse: "afterhouse",
+	listHowIs: "howis", listAfterHouse: "afterhouse", listMoneyHead: "moneyhead", listMoney: "money",
 }
 
 // addList keeps the words of a list line.

@@ -5,13 +5,7 @@ import "strings"
 // Sums of money told without their sign.
 
 // moneyOpener are the words that moneyTalk goes by.
-var moneyOpener = opener{words: []string{
-	"labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano",
-	"materiales", "refacciones", "cobro", "cost", "costs", "costo", "cobre", "paid", "pague", "pago", "billed",
-	"bill", "invoice", "price", "owes", "owed", "tip", "propina", "cash", "check", "cheque", "fee", "charge",
-	"charged", "quoted", "estimate", "costaron", "cobrar", "payd", "debe", "cobramos", "collected", "charges",
-	"charging", "invoiced", "pagaron", "deposito", "payment", "cotice", "billing",
-}}
+var moneyOpener = opener{lists: []list{listMoneyHead, listMoney}}
 
 // moneyTalk tells whether the number at i is a sum of money by the words before it.
 func (m *message) moneyTalk(i int) bool {
@@ -33,32 +27,16 @@ func (m *message) moneyTalk(i int) bool {
 	if m.items[first].seg != m.items[i].seg && m.pointInClause(i) {
 		first = i // "parts ran me 76, front spigot 94"
 	}
-	switch m.text(first) {
-	case "labor", "labour", "part", "parts", "total", "material", "materials", "subtotal", "deposit", "tax", "mano", "materiales",
-		"refacciones", "cobro":
+	if m.inList(first, listMoneyHead) {
 		return true
 	}
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
-		switch m.text(k) {
-		case "cost", "costs", "costo", "cobre", "cobro", "paid", "pague", "pago", "billed", "bill", "invoice",
-			"price", "total", "deposit", "owes", "owed", "tip", "propina", "labor", "parts", "subtotal", "tax",
-			"cash", "check", "cheque", "fee", "charge", "charged", "quoted", "estimate", "costaron", "cobrar",
-			"payd", "debe", "cobramos", "collected", "charges", "charging", "invoiced", "pagaron", "deposito",
-			"payment", "cotice", "billing":
-			t := m.text(k)
-			if t == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")) {
-				return true
-			}
-			if oneOf(t, "charge", "charged", "check", "debe", "total", "quoted", "pago") &&
-				(m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent)) {
-				break
-			}
-			for j := k + 1; j < i; j++ {
-				if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
-					return false
-				}
-			}
+		switch {
+		case !m.inList(k, listMoney):
+		case m.text(k) == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")):
 			return true
+		case !m.noSum(k, i):
+			return !m.tellsElse(k, i)
 		}
 		if m.items[k].mark && m.text(k) != ":" && m.text(k) != "=" || m.items[k].num != nil {
 			return false
@@ -83,6 +61,24 @@ func (m *message) sum(i int) bool {
 	k := m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "sum") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && m.prevNum(i) < k && !m.pointBetween(k, i) &&
 		(m.text(k) != "charged" || m.is(k+1, cHint, "whom"))
+}
+
+// noSum tells whether a word of money at item k before the number at i may well mean something
+// else: a tank's charge, a check, a part that was quoted.
+func (m *message) noSum(k, i int) bool {
+	return m.says(k, "charge", "charged", "check", "debe", "total", "quoted", "pago") &&
+		(m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent))
+}
+
+// tellsElse tells whether a test point, equipment or a pause stands between a word of money at item
+// k and the number at i.
+func (m *message) tellsElse(k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		if m.items[j].point != "" || m.items[j].mark && m.text(j) != ":" || m.is(j, cItem, "") {
+			return true
+		}
+	}
+	return false
 }
 
 // rate reads a sum for a time: "110 a month".

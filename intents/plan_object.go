@@ -57,94 +57,80 @@ func (m *message) namesItem(code string) bool {
 
 // planCode names the follow-up that a word of doing and what stands near it make.
 func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
-	obj := ""
-	se := &m.sents[s]
-	// "I'm changing it tomorrow and there's no tank"
-	pronoun := m.text(i+1) == "it" || strings.HasSuffix(m.text(i), " it") || m.says(i-1, "la", "lo", "las", "los") ||
-		strings.HasPrefix(m.text(i), "la ") || strings.HasPrefix(m.text(i), "lo ")
+	obj, ok := m.objectToDo(what, i, s)
+	if !ok {
+		return "", false
+	}
+	switch {
+	case what == "set":
+		named := obj == "prv" || obj == "" && m.has(cItem, "prv") ||
+			obj == "" && m.says(i, "turn it down", "turn it up", "crank it down", "bring it down")
+		return assess.SetPRV, named
+	case obj == "prv":
+		return assess.ReplacePRV, true
+	case obj != "expansion_tank":
+		return assess.OtherAction, true
+	case what == "replace" && (m.noTank() || m.goesIn(i) && !m.failedTank()), what == "install" && !m.failedTank():
+		return assess.InstallTank, true
+	}
+	return assess.ReplaceTank, true
+}
+
+// objectToDo finds what is to be replaced, installed or set by the word at item i; only what is to
+// be set may go without a name.
+func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
+	from := m.sents[s].from
 	if strings.HasSuffix(m.text(i), " it in") || m.text(i+1) == "it" && m.text(i+2) == "in" {
 		obj, _ = m.topicBefore(i) // "she needs a tank and I'll put it in Thursday the regulator's fine"
 	}
-	for k := i + 1; k < se.to && k <= i+7 && obj == ""; k++ {
+	if obj == "" {
+		obj = m.objectAhead(i, s)
+	}
+	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > from && m.noEquipment(i-1) ||
+		m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
+		return "", false // "prv stuck open, new fridge going in tomorrow"
+	}
+	for k := i - 1; k >= from && obj == ""; k-- {
+		if m.text(m.prepOf(k)) == "on" && m.is(m.prepOf(k)-1, cItem, "") {
+			continue // "tank on the heater needs replacing"
+		}
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) && v != "gauge" {
+			obj = m.itemCode(k, v)
+		}
+	}
+	switch {
+	case obj != "":
+		return obj, true
+	case pastForm(m.text(i)) && m.strangeThing(i-1):
+		return "", false // "she wants the meter box lid replaced"
+	case what == "install" && m.noTank():
+		return "expansion_tank", true // "no tank on this heater, I recommend adding one"
+	}
+	if obj = m.lastFailed(from); obj == "" {
+		obj = m.carried(s)
+	}
+	return obj, obj != "" || what == "set"
+}
+
+// objectAhead finds the thing named behind the word of doing at item i. Behind a pronoun, "and"
+// tells of something else: "I'm changing it tomorrow and there's no tank".
+func (m *message) objectAhead(i, s int) (obj string) {
+	t := m.text(i)
+	pronoun := m.text(i+1) == "it" || strings.HasSuffix(t, " it") || m.says(i-1, "la", "lo", "las", "los") || beginsWith(t, "la ", "lo ")
+	for k := i + 1; k < m.sents[s].to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if v == "gauge" {
 				continue
 			}
 			obj = m.itemCode(k, v)
-			if m.text(k-1) == "of" || m.text(k-1) == "on" {
-				continue
-			}
 		}
-		if m.items[k].mark && m.text(k) != "(" && m.text(k) != ":" {
-			break
-		}
-		if m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") || m.said(k, keyJoins) && pronoun {
-			break
+		switch {
+		case m.items[k].mark && m.text(k) != "(" && m.text(k) != ":",
+			m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, ""), m.said(k, keyJoins) && pronoun:
+			return obj
 		}
 	}
-	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > se.from && m.noEquipment(i-1) ||
-		m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
-		return "", false // "prv stuck open, new fridge going in tomorrow"
-	}
-	if obj == "" {
-		for k := i - 1; k >= se.from; k-- {
-			if m.text(m.prepOf(k)) == "on" && m.is(m.prepOf(k)-1, cItem, "") {
-				continue // "tank on the heater needs replacing"
-			}
-			if v, ok := m.val(k, cItem); ok && !m.taken(k) && v != "gauge" {
-				obj = m.itemCode(k, v)
-				break
-			}
-		}
-	}
-	if obj == "" && pastForm(m.text(i)) && m.strangeThing(i-1) {
-		return "", false // "she wants the meter box lid replaced"
-	}
-	if obj == "" && what == "install" && m.noTank() {
-		obj = "expansion_tank" // "no tank on this heater, I recommend adding one"
-	}
-	if obj == "" {
-		obj = m.lastFailed(se.from)
-		if obj == "" {
-			obj = m.carried(s)
-		}
-		if obj == "" && what != "set" {
-			return "", false
-		}
-	}
-	switch what {
-	case "replace":
-		switch obj {
-		case "prv":
-			return assess.ReplacePRV, true
-		case "expansion_tank":
-			if m.noTank() || m.goesIn(i) && !m.failedTank() {
-				return assess.InstallTank, true
-			}
-			return assess.ReplaceTank, true
-		}
-		return assess.OtherAction, true
-	case "install":
-		switch obj {
-		case "prv":
-			return assess.ReplacePRV, true
-		case "expansion_tank":
-			if m.failedTank() {
-				return assess.ReplaceTank, true
-			}
-			return assess.InstallTank, true
-		}
-		return assess.OtherAction, true
-	default:
-		switch obj {
-		case "prv", "":
-			if t := m.text(i); obj == "" && !m.has(cItem, "prv") && !oneOf(t, "turn it down", "turn it up", "crank it down", "bring it down") {
-				return "", false
-			}
-			return assess.SetPRV, true
-		}
-		return "", false
-	}
+	return obj
 }
 
 // brings names the follow-up of coming back with a part, or to fit one: "back
