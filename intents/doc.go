@@ -6,43 +6,140 @@
 // Frame.Unclear. It is pure; it knows no chat platform, no record and no clock
 // (the day is given in Context).
 //
-// # How a message is read
+// # Where to find a rule
 //
-// Each step is a file of the name in brackets; Explain shows what each decided.
+// Files are named here in the order in which a message passes them. Files that
+// begin with the same word share a subject. Explain shows which rule decided what.
 //
-//   - What chat and dictation did to the text is undone (undo, token, dictation,
-//     texting), and spoken numbers become numbers (number). Lists, tables and logs are put
-//     as lines that each tell their own (numbered, table, lined).
-//   - Words are looked up (lexicon, trie, spelling, joined): a phrase has one or more classes
-//     ("point", "did", "state"; class), also when it is written short or wrong.
-//     The phrases are data, in the folder lexicon; regular Spanish verbs grow their forms
-//     (conjugate), and words that one rule knows by their letters are lists (list). A thing
-//     named only at the end of what is told of it takes the place of its pronoun (named_last).
-//   - Street lines are found and the house is chosen (address and its parts,
-//     street, highway, site, site_denied, named), so that their numbers are nothing else.
-//   - A sentence that tells and asks is parted (ask_split). What is asked of the bot
-//     is known before its numbers are read (ask, cue, convert, tank_size, correct,
-//     terse), and so are the days told (date).
-//   - Every number gets one role (number_role, with a table of rules for how it is
-//     written, number_written, and one for bare numbers, number_bare): a pressure, an
-//     age, a size, a setting, … or none. Each room knows one role (pressure, setting, charge,
-//     change, change_told, age, heater_dial), and five keep out what is somebody
-//     else's or no pressure of water (foreign, foreign_kind, foreign_talk, hot_tap, memory).
-//     What is told of two regulators or heaters and differs is asked about (two_of).
-//   - Pressures are paired with test points by least cost (pair, rows, series,
-//     across), and get the state of the heater, the flow and the time (heater, heater_state,
-//     flow, peak, when). A number borrows a neighbour's test point only where the words
-//     beside it lead to a pressure (led).
-//   - Work, plans, equipment and symptoms are gathered (verb, object, deed, work;
-//     plan; equipment, owner, condition, absent; symptom); deed_told and plan_told
-//     read those told without a verb of work. The heads of a note's parts say what
-//     stands under them (heads).
-//   - What reaches across clauses is settled (settle); numbers that nothing makes
-//     a pressure of this house are taken back and asked about (placeless).
+// The way through:
 //
-// What keeps it quick: a message is looked over once for what there is to put right (glance),
-// a word is looked up once (entry), a message works on the room of the last one (room), rules
-// pass over messages that hold none of their words (gate), and a word carries a bit for every
-// rule that it may open (key). What rules ask of an item in
-// common is in look.
+//	parse                          Parser, and the reading of one message
+//	message                        understand: the order of the steps below
+//	build                          from text to items and sentences
+//	frame                          Frame, its values and its Context
+//	why                            Why, and Explain
+//
+// The text is put right:
+//
+//	tap                            "same tap" is written out
+//	undo undo_rune                 what chat and typography did to it
+//	token token_digits token_word  words, numbers and marks
+//	glance                         what a message holds that the next ones mend
+//	texting                        "2" for "two", "q" for "que"
+//	dictation pause                spoken marks, and pauses that have none
+//	counting                       "half a dozen", "a decade old"
+//	number number_value            spoken numbers
+//	number_group number_fraction   "twelve oh eight", "58 and a half"
+//	opening                        greetings and thanks
+//	numbered table lined           lists, tables, logs
+//	setting_row                    a setting told in lines of its own
+//	named_last                     "it's at 62, the prv i mean"
+//
+// Words are looked up:
+//
+//	lexicon trie entry class       the phrases of folder lexicon and what they mean
+//	conjugate conjugate_english    the forms of verbs
+//	spelling spelling_joined       slips of the keyboard, blanks left out
+//	list phrases                   words that one rule knows by their letters
+//	lang                           which language is written
+//	item sentence                  what rules look at
+//	look look_sentence             what rules ask of an item, of a sentence
+//	topic noun                     what words are about, strange nouns
+//	section                        the heads of a note and what is under them
+//
+// The house:
+//
+//	address address_parts          street lines
+//	address_spanish address_unit address_weight
+//	street street_bare             the name after a house number
+//	street_highway gazetteer       "CR 119"; tables of USPS Publication 28
+//	site site_again site_denied    which line is meant, corrected, denied
+//	named                          houses named without their number
+//	arrival                        "at 12 Elm now"
+//
+// What is asked of the bot:
+//
+//	ask ask_split ask_phrase ask_phrase_past
+//	cue ask_cue                    what single words lend to a question
+//	ask_help ask_house ask_office  help, one house, all houses
+//	ask_convert ask_tank_size      sums
+//	ask_correct ask_correct_denied ask_terse ask_snooze
+//	                               orders about what was sent last
+//
+// Days:
+//
+//	date date_day date_weekday     what a day is called
+//	date_span date_earlier date_visit
+//
+// Every number gets one role:
+//
+//	number_role                    the order of the rules
+//	taken_back                     "92, no wait 82"
+//	aside                          talk of the shop, tyres, prices
+//	number_written number_bare     by how it is written; without a unit
+//	number_temp number_year        degrees; ages and times
+//	unit length money              units, inches and feet, sums of money
+//	range series                   "60/62", "at 9 58, at 10 60"
+//	pressure reading_led           pressures, and what leads to them
+//	setting setting_word setting_deed
+//	change change_told charge      what regulators and tanks were set to
+//	heater_dial heater_size        thermostats, gallons
+//	age age_same age_unknown       how old a thing is
+//	year year_house                the year of a thing, of the house
+//	foreign foreign_kind foreign_talk foreign_hot_tap foreign_memory
+//	                               numbers that tell nothing of this house's water
+//	two_of                         two regulators or heaters that differ
+//
+// Readings:
+//
+//	place place_side place_word    test points
+//	pair pair_cost pair_rows pair_across
+//	                               which number belongs to which point
+//	quoted                         a line quoted to put it right
+//	reading peak                   pressures with all that is told of them
+//	heater heater_state            whether the heater rested
+//	flow flow_word flow_reach flow_talk
+//	                               whether water ran
+//	when when_word when_reach      before or after work
+//	tap_in_hand                    what a gauge shows that was moved on
+//
+// Work, plans, things and symptoms:
+//
+//	verb verb_object verb_done verb_state
+//	                               verbs of work: what to, whether done
+//	deed deed_told deed_new_part deed_rebuild deed_renewal deed_shut deed_went_in
+//	                               work told in other ways
+//	object object_second           what a deed was done to
+//	work                           statements of work
+//	plan plan_action plan_object plan_told plan_will
+//	plan_need plan_visit plan_again
+//	                               what is to be done, and when
+//	equipment equipment_give equipment_part
+//	equipment_condition equipment_service
+//	equipment_absent equipment_absent_item
+//	                               what is installed, what is not
+//	owner owner_near owner_unnamed owner_other
+//	                               which thing an attribute is told of
+//	symptom symptom_read symptom_word symptom_way
+//	symptom_sign symptom_sign_word
+//	symptom_leak symptom_near symptom_absent
+//	                               what is wrong
+//
+// The frame is settled:
+//
+//	settle                         what reaches across clauses
+//	placeless                      numbers that nothing makes a pressure
+//	unclear                        what is left out, and the question about it
+//
+// Beside messages:
+//
+//	amend amend_slip amend_plan    what a message puts right in the last report
+//	dialogue                       answers to a question of the bot
+//	goes_on                        messages that go on from the last one
+//
+// What keeps it quick:
+//
+//	room                           a message works on the room of the last one
+//	gate                           rules pass over messages without their words
+//	key                            a word carries a bit for every rule that it opens
 package intents

@@ -179,3 +179,35 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 	}
 	return false
 }
+
+// heaterFacts tells whether only facts of a heater stand between it and item i, and at
+// least one does: "heater 40 gas 2019", "Gas heater, 40, 2010,".
+func (m *message) heaterFacts(at, i int) bool {
+	facts := 0
+	for k := at + 1; k < i; k++ {
+		it := &m.items[k]
+		switch {
+		case it.mark && it.text != "\n", m.is(k, cUnit, ""):
+		case m.is(k, cFuel, ""), it.num != nil && (it.role == roleSize || it.role == roleYear || it.role == roleAge):
+			facts++
+		default:
+			return false
+		}
+	}
+	return facts > 0
+}
+
+// dialBefore tells whether the sentence before s speaks of a thermostat and of no regulator.
+func (m *message) dialBefore(s int) bool {
+	if s == 0 {
+		return false
+	}
+	dial := false
+	for k := m.sents[s-1].from; k < m.sents[s-1].to; k++ {
+		if m.is(k, cItem, "prv") || m.is(k, cItem, "expansion_tank") {
+			return false
+		}
+		dial = dial || m.is(k, cPart, "thermostat")
+	}
+	return dial
+}

@@ -330,3 +330,15 @@ func (m *message) factsBefore(k int) bool {
 func (m *message) heaterFact(k int) bool {
 	return m.is(k, cFuel, "") || m.numIs(k, roleYear, roleSize, roleAge, roleTemp)
 }
+
+// misspeltOff tells whether "of" at item i is "off": "heeter is of, 11 Gangway Ln".
+func (m *message) misspeltOff(i int) bool {
+	return m.text(i) == "of" && m.closes(i) && (be(m.text(i-1)) || m.is(i-1, cItem, "heater"))
+}
+
+// hotAfterCold tells whether "hot" behind a number is the heater's, as "cold" behind the one
+// before is: "cycle test: 62 cold, 66 hot", beside talk of the burner.
+func (m *message) hotAfterCold(i int) bool {
+	return m.isNum(i-1) && m.closes(i) && m.has(cState, "firing") &&
+		m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "cold") && m.coldSpell(k) }) >= 0
+}
