@@ -277,7 +277,7 @@ func (m *message) pressureLike(k int) bool {
 }
 
 // nextPressure returns the next number of the sentence after item i that may be a
-// pressure, else -1; prevPressure the one before.
+// pressure, else -1.
 func (m *message) nextPressure(i int) int {
 	for k := i + 1; k < m.sents[m.items[i].sent].to; k++ {
 		if m.pressureLike(k) {

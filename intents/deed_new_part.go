@@ -211,3 +211,52 @@ func (m *message) nameNew(i int) bool {
 	}
 	return false
 }
+
+// newNear tells whether "new" stands beside a verb: "put a new reg in".
+func (m *message) newNear(at int) bool {
+	for k := at + 1; k < len(m.items) && k <= at+4; k++ {
+		if m.is(k, cPart, "new") || m.is(k, cHint, "another") {
+			return true
+		}
+		if m.items[k].mark {
+			break
+		}
+	}
+	return m.is(at-1, cPart, "new") || m.is(at-2, cPart, "new")
+}
+
+// anotherOf tells whether a verb puts in another thing of a kind, after the bad one was told of:
+// "le pusimos otro tanque", "threw the bad tank out and screwed on another".
+func (m *message) anotherOf(at int) bool {
+	k := m.right(at, 3, false, func(k int) bool { return m.is(k, cHint, "another") })
+	return k >= 0 && (m.text(k) != "another" ||
+		m.left(at, 9, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cPart, "old") }) >= 0)
+}
+
+// noneBefore tells whether the message says that the house had no such thing: "there
+// was none", of the thing named last, or "no tank before".
+func (m *message) noneBefore(item string) bool {
+	last := ""
+	for k := range m.items {
+		named, ok := m.val(k, cItem)
+		if ok && named != "gauge" && !m.taken(k) {
+			last = m.itemCode(k, named)
+		}
+		switch {
+		case m.inList(k, listHadNone):
+			if last == item || last == "" {
+				return true
+			}
+		case m.says(k, "no", "without", "sin"):
+			if m.says(k+1, "hay", "tiene", "habia", "trae") {
+				k++ // "no hay reguladora"
+			}
+			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
+				return true
+			}
+		case last == item && m.is(k, cAbsent, ""):
+			return true
+		}
+	}
+	return false
+}

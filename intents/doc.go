@@ -92,7 +92,8 @@
 //
 // Readings:
 //
-//	place place_side place_word    test points
+//	place place_side place_word place_runs
+//	                               test points, and taps that only run
 //	pair pair_cost pair_rows pair_across
 //	                               which number belongs to which point
 //	quoted                         a line quoted to put it right

@@ -131,8 +131,6 @@ func (m *message) otherMeasure(i int) bool {
 	return m.left(i, i-k, false, func(j int) bool { return j > k && m.is(j, cHint, "ofpressure") }) < 0
 }
 
-var scaldCheckGate = onlyWith(cHint, "scaldcheck")
-
 // strangersDial reads what a thing is set to that is no equipment and opens its clause: "fridge
 // set at 37", "the oven is set to 62".
 func (m *message) strangersDial(i int) bool {
@@ -149,6 +147,8 @@ func (m *message) strangersDial(i int) bool {
 	}
 	return m.noEquipment(k) && (k == 0 || m.items[k-1].mark || m.is(k-1, cDeterminer, "") && (k == 1 || m.items[k-2].mark))
 }
+
+var scaldCheckGate = onlyWith(cHint, "scaldcheck")
 
 // scaldCheck reads the warmth of taps told in a row: "scald check: lav 121, tub 119".
 func (m *message) scaldCheck(i int) bool {

@@ -279,8 +279,8 @@ func (m *message) offBeside() bool {
 	return false
 }
 
-// stateDenied tells whether the heater was not looked at: "did not check the heater".
-// or is in doubt: "couldn't tell if the heater was firing".
+// stateDenied tells whether the heater was not looked at, or whether its state is in doubt: "did
+// not check the heater", "couldn't tell if the heater was firing".
 func (m *message) stateDenied(i int) bool {
 	return m.items[i].role == roleTaken ||
 		m.left(i, 6, false, func(k int) bool { return m.is(k, cHint, "unsure") && m.items[k].seg == m.items[i].seg }) >= 0 ||

@@ -143,8 +143,8 @@ func (p *Parser) toldAsPlace(toks []token, from, to int) bool {
 	return false
 }
 
-// pressures are the numbers that may be a pressure at a house: a bare one of
-// them is taken for a house number only where nothing else makes sense, psi.
+// highestPressure is the highest number that may be a pressure at a house, psi: a bare one up
+// to it is taken for a house number only where nothing else makes sense.
 const highestPressure = 300
 
 // numberAsHouse tells whether the number at token i may be a house's, told

@@ -1,0 +1,131 @@
+package intents
+
+// Fixtures that are named because water runs there, not because a gauge sits there.
+
+// runs tells whether the fixture at i is said to be running: then it is no test point.
+func (m *message) runs(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+3 {
+		switch m.text(k) {
+		case "next door", "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet",
+			"tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+			k++
+			continue
+		}
+		break
+	}
+	if k == i+1 && m.readAt(i) {
+		return false
+	}
+	switch m.text(k) {
+	case "running", "run", "going":
+		if m.isNum(k+1) || (m.text(k+1) == "at" || m.text(k+1) == "about" || m.text(k+1) == "around") && m.isNum(k+2) {
+			return false // "the main is running 118"
+		}
+		return true
+	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida",
+		"llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled", "opened":
+		if m.text(k) == "on" {
+			switch m.text(k + 1) {
+			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
+				return false
+			}
+			return !m.isNum(k+1) && !m.onStreet(k)
+		}
+		return true
+	}
+	switch m.text(i - 1) {
+	case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri", "corriendo":
+		return true
+	}
+	if m.text(i-1) == "the" || m.text(i-1) == "a" || m.text(i-1) == "la" {
+		switch m.text(i - 2) {
+		case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri":
+			return true
+		}
+	}
+	return false
+}
+
+// readAt tells whether a pressure is said to be read at the fixture at i: "31 psi at the
+// lav running". There the gauge sits, whatever runs.
+func (m *message) readAt(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.says(k, "at", "@", "off", "from") && m.isNum(k-1) && m.items[k-1].value >= leastPSI
+}
+
+// withTaps tells whether item i is one of the taps of "44 with hose and tub".
+func (m *message) withTaps(i int) bool {
+	for k := i - 1; k > 0 && k >= i-6 && !m.items[k].mark && m.items[k].num == nil; k-- {
+		if m.withList(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// occasion tells whether the fixture at i is named as an occasion: "when the
+// washer shuts off".
+func (m *message) occasion(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		switch m.text(k) {
+		case "when", "whn", "whenever", "cuando", "after", "every", "everytime":
+			return !m.isNum(i+1) && m.verbAfter(i)
+		case "the", "a", "her", "their", "my", "la", "el", "that", "this":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// verbAfter tells whether what follows the fixture at item i says what it does: "shuts off".
+func (m *message) verbAfter(i int) bool {
+	switch m.text(i + 1) {
+	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles",
+		"fills", "off", "cierra", "clicks", "quits", "changes", "finishes", "flushes", "shut off", "valve", "shts",
+		"para", "goes", "opens", "comes", "cycle", "is", "gets":
+		return true
+	}
+	return false
+}
+
+// hoseAfter tells whether the fixture only names a part: "washer hoses".
+func (m *message) hoseAfter(i int) bool {
+	switch m.text(i + 1) {
+	case "hose", "hoses", "cartridge", "handle", "drain", "light", "remodel", "table", "door", "floor", "ceiling",
+		"wall", "cabinet", "window", "st", "leak", "leaks", "drip", "drips", "curtain", "fan", "rug", "mat":
+		return !m.isNum(i+2) && !m.isNum(i-1)
+	}
+	return false
+}
+
+// numNear tells whether a number stands beside item i, with at most a small word between.
+func (m *message) numNear(i int) bool {
+	for _, k := range []int{i - 1, i + 1, i - 2, i + 2} {
+		if m.isNum(k) && m.items[k].seg == m.items[i].seg {
+			if t := m.text(i - 1); k == i-2 && (t == "with" || t == "w/" || t == "w" || t == "con") {
+				continue // "66 w/ rear bib open"
+			}
+			return true
+		}
+	}
+	return false
+}
+
+// runsInList tells whether the fixture at i is joined to others that run: "tub +
+// laundry open".
+func (m *message) runsInList(i int) bool {
+	k := i + 1
+	for k < len(m.items) && k <= i+6 &&
+		(m.says(k, "and", "y", ",") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
+		k++
+		if m.is(k, cFlowing, "") && m.text(k-1) == "and" {
+			return true
+		}
+	}
+	return false
+}
