@@ -63,7 +63,8 @@
 //	cue ask_cue                    what single words lend to a question
 //	ask_help ask_house ask_office  help, one house, all houses
 //	ask_convert ask_tank_size      sums
-//	ask_correct ask_correct_denied ask_terse ask_snooze
+//	ask_correct ask_correct_phrase ask_correct_denied
+//	ask_terse ask_snooze
 //	                               orders about what was sent last
 //
 // Days:
@@ -99,7 +100,7 @@
 //	quoted                         a line quoted to put it right
 //	reading peak                   pressures with all that is told of them
 //	heater heater_state            whether the heater rested
-//	flow flow_word flow_reach flow_talk
+//	flow flow_word flow_spread flow_reach flow_talk
 //	                               whether water ran
 //	when when_word when_reach      before or after work
 //	tap_in_hand                    what a gauge shows that was moved on

@@ -1,0 +1,163 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+)
+
+// correctTalk is a phrase that may correct an earlier report, and what stands around it.
+type correctTalk struct {
+	*message
+	s, at         int
+	begins        bool // only small words stand before it
+	last          bool // what was sent last is named
+	quoted        bool // the message quotes a line
+	before, after bool // a number stands before it, after it
+}
+
+// sent tells whether the talk is of something that was sent.
+func (c *correctTalk) sent() bool { return c.last || c.quoted }
+
+// onlyAfter tells whether the message has no number but behind the phrase.
+func (c *correctTalk) onlyAfter() bool { return c.after && !c.before }
+
+// correctRules tell when a phrase corrects an earlier report, not something within this message.
+var correctRules = phraseRules{
+	"is wrong|was off|esta mal|esta wrong|estaba wrong|estuvo mal|estaba mal|is off": func(c *correctTalk) bool {
+		return c.sent() || c.reportTalk(c.s)
+	},
+	"was wrong": func(c *correctTalk) bool {
+		return c.sent() || c.reportTalk(c.s) || c.begins && c.after
+	},
+	"that was wrong": func(c *correctTalk) bool {
+		return c.sent() || c.begins && c.after // "that was wrong, 12 Elm was 78"
+	},
+	"supposed to be|thats supposed to be|no thats supposed to be|no its supposed to be": func(c *correctTalk) bool {
+		return c.sent() && c.after
+	},
+	"should say|should of been|shoulda been|shoud of been|shud of been|shld have been|should of said|shoulda said|" +
+		"should have said|should have been|shouldve been|debe decir|deberia decir|debio ser|that should be|" +
+		"that should have been|that was supposed to be": always,
+	"should read": func(c *correctTalk) bool { // "should read 60 and reads 95"
+		return c.sent() || c.begins && !c.numbersAfter(c.s, c.at, 2) ||
+			c.cuesOf(c.s, c.sents[c.s].from, c.at).has(cueEntry) && !c.before
+	},
+	"should be": func(c *correctTalk) bool {
+		slipped := func(k int) bool { return k < c.at && c.is(k, cHint, "slipped") }
+		return c.before && c.after && c.anyIn(c.s, slipped, setOf(cHint)) || // "the 84 on Elm was a typo, should be 48 front"
+			c.last && (c.quoted || c.reportTalk(c.s))
+	},
+	"make it|make that|change that to|change it to|cambialo a|change the last|cambia eso|cambia mi": func(c *correctTalk) bool {
+		return c.onlyAfter() && (c.begins || c.last)
+	},
+	"fat fingered|fat finger|typo": always,
+	"mistyped|meant to say|meant to type|quise poner|misread|transposed": func(c *correctTalk) bool {
+		return c.sent() || c.begins || !c.before
+	},
+	"i meant|meant|quise decir": func(c *correctTalk) bool {
+		return c.sent() || !c.before || c.begins && !c.after
+	},
+	"correction|correccion|corrijo|corrige|corrige eso": func(c *correctTalk) bool {
+		return c.begins || c.last
+	},
+	"era|eran": func(c *correctTalk) bool {
+		sorry := oneOf(c.text(c.at-1), ",", "perdon", "perdona") && c.says(0, "perdon", "perdona", "disculpa")
+		return c.onlyAfter() && (sorry || c.at > 0 && c.is(0, cAsk, "correct")) || // "está mal, era 72"
+			c.last && c.after && c.reportTalk(c.s)
+	},
+	"no era|no eran": func(c *correctTalk) bool {
+		return c.last || c.onlyAfter()
+	},
+	"no es": func(c *correctTalk) bool { // not "ya no es confiable, se quedó en 40"
+		return (c.last || c.onlyAfter()) && c.right(c.at, 4, true, func(k int) bool { return c.items[k].num != nil }) >= 0
+	},
+	"actually it was|it was actually|it was really": (*correctTalk).onlyAfter,
+	"the last one was|my last one was": func(c *correctTalk) bool {
+		return c.after
+	},
+	"fix that": func(c *correctTalk) bool { // not "I'll stop by and fix that drip"
+		return c.begins || c.last || c.after
+	},
+	"last reading was wrong|last report was wrong|correct my|correct that|fix my last|fix the last|change my last|" +
+		"update my last|amend|amend that|edit my last|wrong number|wrong reading|bad number|i put the wrong|put it in wrong|" +
+		"puse mal|lo puse mal|anote mal|escribi mal|error mio|perdon era|perdon eran|not what i meant|me equivoque|me equivoque en": always,
+	"i sent|i gave": func(c *correctTalk) bool {
+		return c.after &&
+			c.sentenceSays(c.s, "really", "actually", "should", "its really", "supposed to be", "meant", "its actually", "not")
+	},
+	"its really|its actually|it is really|really its|its supposed to say": func(c *correctTalk) bool {
+		return c.before && c.after && c.sentenceSays(c.s, "i sent", "i said", "i put", "sent", "said", "i gave", "i typed",
+			"i wrote", "i logged", "last", "reported")
+	},
+	"thats not right|that isnt right|nope thats not right|no thats not right|eso no es|no thats wrong": func(c *correctTalk) bool {
+		return c.after && (c.quoted || c.begins)
+	},
+	"wrong|nope": func(c *correctTalk) bool {
+		return c.quoted && c.after
+	},
+	"my bad": func(c *correctTalk) bool {
+		return c.last || c.begins
+	},
+	"made a mistake|i made a mistake|my mistake|mistake on my part|my error": func(c *correctTalk) bool {
+		return c.last || c.begins && c.onlyAfter() // "my mistake, it was 64"
+	},
+	"i put": func(c *correctTalk) bool { // not "I put a new fill valve in"
+		return (c.sent() || c.isNum(c.at+1) || c.isNum(c.at+2) || c.isNum(c.at+3)) && c.typedWrong()
+	},
+	"i typed|i wrote|i entered": (*correctTalk).typedWrong,
+}.byPhrase()
+
+// typedWrong tells whether what was typed is said to be wrong, or told anew.
+func (c *correctTalk) typedWrong() bool {
+	return (c.sent() || c.reportTalk(c.s)) &&
+		(c.after || c.anyIn(c.s, func(k int) bool { return c.is(k, cHint, "wrong") }, setOf(cHint)))
+}
+
+func always(*correctTalk) bool { return true }
+
+// phraseRules are rules by the phrases that they are for, with strokes between them.
+type phraseRules map[string]func(*correctTalk) bool
+
+// byPhrase gives each phrase an entry of its own.
+func (r phraseRules) byPhrase() phraseRules {
+	each := phraseRules{}
+	for phrases, rule := range r {
+		for phrase := range strings.SplitSeq(phrases, "|") {
+			each[phrase] = rule
+		}
+	}
+	return each
+}
+
+// correcting tells whether the phrase at item i corrects an earlier report, not something within
+// this message.
+func (m *message) correcting(s, i int, begins bool) bool {
+	rule := correctRules[m.text(i)]
+	return rule != nil && rule(&correctTalk{
+		message: m, s: s, at: i,
+		begins: begins,
+		last:   m.lastNamed(i),
+		quoted: len(m.clean.quoted) > 0,
+		before: slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role != roleDate }),
+		after:  m.numberAfter(i),
+	})
+}
+
+// lastNamed tells whether what was sent last is named not far from item i.
+func (m *message) lastNamed(i int) bool {
+	for k := max(0, i-longestSentence); k < min(len(m.items), i+13); k++ {
+		switch m.text(k) {
+		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report",
+			"last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report",
+			"last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine",
+			"just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
+			return true
+		}
+		if m.is(k, cAsk, "history") && m.says(k, "last reading", "ultima lectura", "last readings") ||
+			m.isAny(k, cAsk, "correct", "undo") && strings.Contains(m.text(k), "last") ||
+			m.is(k, cMemory, "") && m.text(k) == "last time" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,130 @@
+package intents
+
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
+
+// flowWithin spreads a flow over the readings lo..hi of its own sentence.
+func (m *message) flowWithin(a mention, lo, hi int) {
+	here := m.readings[lo:hi]
+	first, last := &here[0], &here[len(here)-1]
+	quantified := m.quantified(a.at)
+	apart := m.items[first.at].seg != m.items[a.at].seg
+	behind := m.items[last.at].seg != m.items[a.at].seg
+	ahead, after := a.at < first.at, a.at > last.at
+	switch {
+	case m.allOfItBefore(a.at):
+		flowOfRest(m.readings[:hi], a.flow)
+		return
+	case a.flow == assess.Flowing && ahead && apart && m.saysElse(a.at):
+		return
+	case a.flow == assess.Flowing && !quantified && m.bracketed(a.at) >= 0:
+		flowBeforeBracket(here, a.flow, m.bracketed(a.at))
+		return
+	case m.thenRan(a):
+		flowOfNext(here, a)
+		return
+	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind):
+		flowOnward(here, a.flow)
+	case after && !apart && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
+		for k := range here { // said last of a list without pauses
+			here[k].Flow = a.flow
+		}
+	case after && (quantified || behind || len(here) == 1):
+		m.flowBack(here, a, quantified)
+	case a.flow == assess.Flowing && beginsWith(m.text(a.at), "open", "abr") && !ahead && a.at < last.at && !quantified:
+		flowOfNext(here, a) // "68 with all off, opened the shower and it dropped to 51"
+	case quantified, a.flow == assess.Static && m.sentenceIs(first.sent, cSym, "creep"):
+		flowOfRest(here, a.flow)
+	}
+	if a.flow == assess.Static {
+		m.flowRestedWith(here, a)
+	}
+	// "street 114, after PRV 66 / tub 65, all of it with nothing running", "66 / lav 65, all static"
+	if after && (m.allOfIt(a.at) || len(here) == 1 && m.allSo(a.at)) {
+		for k := lo - 1; k >= 0 && m.readings[k].Flow == ""; k-- {
+			m.readings[k].Flow = a.flow
+		}
+	}
+}
+
+// allOfItBefore tells whether "all of it" leads to the flow at item i, which ends its sentence:
+// "street 114, after PRV 66 / tub 65, all of it with nothing running".
+func (m *message) allOfItBefore(i int) bool {
+	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") }) >= 0 && m.closes(i)
+}
+
+// flowOfRest gives a flow to all readings that have none.
+func flowOfRest(here []reading, flow assess.Flow) {
+	for k := range here {
+		if here[k].Flow == "" {
+			here[k].Flow = flow
+		}
+	}
+}
+
+// flowBeforeBracket gives a flow in brackets to the reading before them: "meter 104, tub 57 (sink
+// running)".
+func flowBeforeBracket(here []reading, flow assess.Flow, bracket int) {
+	for k := range slices.Backward(here) {
+		if r := &here[k]; r.at < bracket && r.at >= bracket-3 {
+			r.Flow = flow
+			return
+		}
+	}
+}
+
+// flowOfNext gives a flow that was set going on the way to the reading after it: "kitchen 68, then
+// I ran the tub and it went to 40".
+func flowOfNext(here []reading, a mention) {
+	for k := range here {
+		if r := &here[k]; r.at > a.at {
+			if r.Flow == "" {
+				r.Flow = a.flow
+			}
+			return
+		}
+	}
+}
+
+// flowOnward gives a flow said first, once, to what follows, up to another flow.
+func flowOnward(here []reading, flow assess.Flow) {
+	for k := range here {
+		switch r := &here[k]; r.Flow {
+		case "", flow:
+			r.Flow = flow
+		default:
+			return
+		}
+	}
+}
+
+// flowBack gives a flow said after readings to the last of them, and to those before it that the
+// words about it reach.
+func (m *message) flowBack(here []reading, a mention, quantified bool) {
+	last := len(here) - 1
+	for k := range slices.Backward(here) {
+		r := &here[k]
+		switch {
+		case k == last-1 && a.flow == assess.Flowing && m.leadsTo(r.at, here[last].at):
+			return // "from 70 to 58, with the tub open"
+		case r.Flow != "" && (k < last || r.Flow != a.flow):
+			return
+		case k == last || quantified || m.items[r.at].seg != m.items[a.at].seg:
+			r.Flow = a.flow
+		}
+	}
+}
+
+// flowRestedWith gives a rest that a word joins to readings before it to those readings.
+func (m *message) flowRestedWith(here []reading, a mention) {
+	w := m.restedWith(a.at)
+	for k := len(here) - 1; k >= 0 && w >= 0; k-- {
+		r := &here[k]
+		if r.at < w && r.Flow == "" && (k+1 == len(here) || here[k+1].at > w || m.chained(r.at, here[k+1].at)) {
+			r.Flow = a.flow
+		}
+	}
+}
