@@ -275,7 +275,8 @@ func slipFiller(s string) bool {
 	case "the reading", "that reading", "my reading", "number", "on that", "last", "last one", "my last",
 		"the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso",
 		"la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado",
-		"faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been":
+		"faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been",
+		"the whole time", "whole time", "whole", "entire", "time", "all along", "throughout", "todo el tiempo":
 		return true
 	}
 	return false

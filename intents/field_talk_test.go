@@ -28,5 +28,26 @@ func TestFieldTalk(t *testing.T) {
 		{"no hot or cold", "no_water"},
 		{"no hot water, no cold water", "no_water"},
 		{"no hot, cold is fine", "ask none"},
+		{"closed her down to 58", "set_prv to 58"},
+		{"shut the water down", "shut_off"},
+		{"ran hot for a while, climbed to 79, rear bib", "79 rear_bibb"},
+		{"tell her to swap the prv this fall", "plan replace_prv"},
+		{"told her to call if it drips", "ask none"},
 	})
+}
+
+// A street's name holds no thing of the trade: nothing is asked of the record.
+func TestAThingIsNoStreet(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, n := range p.Names("tank thumps hollow, 12 lbs in it") {
+		if n.Suffix != "" {
+			t.Errorf("a street of %q %q", n.Street, n.Suffix)
+		}
+	}
+	if len(p.Names("62 rear on Tank Hollow")) == 0 {
+		t.Error("no street of that name")
+	}
 }

@@ -93,7 +93,7 @@ var ambiguousSuffix = phrases(`way | run | runs | pass | park | parks | point | 
 	| beach | burg | cent | center's | mall | manor | vis | via | stravenue | lf | div | est | ext | fld | fort
 	| frt | frk | ft | mt | knob | is | pt | pr | in | un | sta | cp | br | btm | rst | ml | ldg | lks | lk | gln
 	| glen | grn | vly | wl | wls | ps | all | dale | cliff | haven | harbor | rad | arc | ramp | ranch | lodge
-	| valley | vista | ville | via. | turn | landing | shoal | crest | curve | track.`)
+	| hollow | valley | vista | ville | via. | turn | landing | shoal | crest | curve | track.`)
 
 // noSuffix are never a suffix here, whatever the table says: everyday abbreviations of the trade.
 var noSuffix = phrases(`frt | ft | fr | is | br | in | all | mt | pr | un | ps | str | cp | sta | lf | ml | vis

@@ -125,7 +125,7 @@ func saysOfIt(f Frame, s assess.Statement) bool {
 		switch s := s.(type) {
 		case assess.Work:
 			o, ok := o.(assess.Work)
-			return ok && o.Action == s.Action
+			return ok && o.Action == s.Action && (o.ToPSI != nil || s.ToPSI == nil)
 		case assess.Plan:
 			o, ok := o.(assess.Plan)
 			return ok && o.Action == s.Action

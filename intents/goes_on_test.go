@@ -32,6 +32,7 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 		{assess.PRV, "back tomorrow with the new one", `[{"action":"replace_prv","in_days":1}]`},
 		{assess.PRV, "back tomorrow with a new gauge, this one sticks", ``},
 		{assess.ExpansionTank, "it's dead", `[{"item":"expansion_tank","condition":"failed"}]`},
+		{assess.ExpansionTank, "swapped it for a 4.5 gal, 72 in it", `[{"action":"replaced_tank","to_psi":72},{"item":"expansion_tank","size_gal":4.5}]`},
 		{assess.Heater, "flushed it", ``}, // it says so by itself
 		{assess.PRV, "62 at the laundry", ``},
 		{assess.ExpansionTank, "62 at the laundry, that was it", ``},

@@ -15,13 +15,23 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
 		return false
 	}
 	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) || m.gaugeWent(r.at)
+}
+
+// ofAir tells whether the number at i is the air of a tank, whose name may stand in a message
+// before: "74 in it", "60 air".
+func (m *message) ofAir(i int) bool {
+	k := i + 1
+	if m.is(k, cUnit, "") && m.text(k) != "in" {
+		k++
+	}
+	return m.is(k, cPart, "air") || m.text(k) == "in it" || m.text(k) == "in" && m.says(k+1, "it", "the", "there")
 }
 
 // giveTap gives a reading the tap of the last one.
@@ -53,7 +63,7 @@ func alikeTaps(named, tap string) bool {
 // it went, or a few words of time, state or flow beside it.
 func (m *message) goesOnAt(i int) bool {
 	it := &m.items[i]
-	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) {
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) {
 		return false
 	}
 	if m.gaugeWent(i) {
@@ -80,6 +90,9 @@ const fewOfTap = 6
 func (m *message) gaugeWent(i int) bool {
 	if !m.says(i-1, "to", "up to", "down to", "back to", "a", "hasta") || !m.gaugeInHand() && !m.readBefore(i) {
 		return false
+	}
+	if start := m.clauseStart(i); m.gaugeInHand() && (start == i-1 || start == i-2 && m.says(i-2, "back", "back up", "back down")) {
+		return m.text(i-1) != "a" // "back up to 63"
 	}
 	for k := i - 2; k >= m.clauseStart(i) && k >= i-5; k-- {
 		switch {

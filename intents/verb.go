@@ -75,7 +75,7 @@ func (m *message) verbsAt(i int) {
 	case m.nameNew(i):
 		m.addVerb(i, "replaced")
 	case m.shutsWater(i) && !m.opensIt(i):
-		m.addVerb(i, "shut")
+		m.addVerb(i, m.shutOrSet(i))
 	default:
 		m.didAt(i)
 	}
@@ -101,10 +101,24 @@ func (m *message) didAt(i int) {
 			return
 		}
 		tankBefore := len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank"
-		if v := m.addVerb(i, t.value); strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.chargesTank(v, tankBefore) {
+		what := t.value
+		if what == "shut" {
+			what = m.shutOrSet(i)
+		}
+		if v := m.addVerb(i, what); strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.chargesTank(v, tankBefore) {
 			v.what = "charged" // "ET chgd 38 -> 62"
 		}
 	}
+}
+
+// shutOrSet names what a word of shutting at item i does: down to a pressure it sets the
+// regulator, "closed her down to 58".
+func (m *message) shutOrSet(i int) string {
+	k := m.right(i, 4, false, m.isNum)
+	if k > 0 && m.says(k-1, "to", "down to") && m.settingLike(k) {
+		return "set"
+	}
+	return "shut"
 }
 
 // noDeed tells whether a word of work at item i tells something else here.

@@ -38,10 +38,17 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if err != nil || len(g.Amends) > 0 {
 		return g, err
 	}
-	if g, c, err = t.atSameTap(g, c, site); err != nil {
+	of, went, err := t.goingOn(g, c, site)
+	if err != nil || went && !slices.ContainsFunc(readings(of), func(r assess.Reading) bool { return r.Point == "" }) {
+		return of, err // "pumped it up, 58 now" is no tap's
+	}
+	if g, c, err = t.atSameTap(g, c, site); err != nil || !went {
 		return g, err
 	}
-	return t.goingOn(g, c, site)
+	if at, went, err := t.goingOn(g, c, site); went || err != nil {
+		return at, err
+	}
+	return of, nil
 }
 
 // openQuestion is the question of ours that the message may answer, nil for none.
@@ -269,26 +276,27 @@ func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (
 }
 
 // goingOn reads what is said of "it" as said of the thing that the newest report
-// before it on the house in hand speaks of, while that is fresh.
-func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord) (intents.Frame, error) {
+// before it on the house in hand speaks of, while that is fresh; went tells whether
+// anything is.
+func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord) (g intents.Frame, went bool, err error) {
 	if site.ID == 0 || !intents.MayGoOn(t.m.Text) {
-		return f, nil
+		return f, false, nil
 	}
 	list, err := t.toldHere(site)
 	if err != nil {
-		return f, err
+		return f, false, err
 	}
 	for _, told := range list {
 		switch items := t.parser.Meant(t.m.Text, told.Items()); len(items) {
 		case 0:
 		case 1:
-			g, _ := t.parser.GoesOn(t.m.Text, c, items[0], f)
-			return g, nil
+			g, went = t.parser.GoesOn(t.m.Text, c, items[0], f)
+			return g, went, nil
 		default:
-			return f, nil // it may be any of them
+			return f, false, nil // it may be any of them
 		}
 	}
-	return f, nil
+	return f, false, nil
 }
 
 // atSameTap reads a pressure that names no tap, "now 64", "same bib 58", as read
