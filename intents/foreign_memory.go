@@ -66,86 +66,114 @@ func (m *message) otherNumber(k, i int) bool {
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
 func (m *message) dropOrTarget(i int) (string, bool) {
-	it := &m.items[i]
 	prev := m.text(i - 1)
-	// differences
-	switch m.text(i + 1) {
-	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "short", "swing", "jump", "increase",
-		"decrease", "rise", "menos", "increments", "low", "high", "off", "shy", "difference between", "point drop",
-		"more", "mas", "too":
-		if t := m.text(i + 1); oneOf(t, "low", "high", "off", "short", "more", "mas", "too") && !pressureUnit(it.unit) {
-			break
-		}
-		if m.text(i+1) == "off" && (strings.HasPrefix(m.text(i+2), "the") || m.points(i+2) || m.is(i+2, cPlace, "")) {
-			break
-		}
+	switch {
+	case m.differenceBehind(i) || m.relative(i):
 		return "a difference", true
-	}
-	if m.relative(i) {
-		return "a difference", true
-	}
-	upTo := prev == "to" && (m.text(i-2) == "goes" || m.text(i-3) == "goes" || m.text(i-2) == "scale") || prev == "goes to" ||
-		prev == "up to" && (m.text(i-2) == "goes" || m.text(i-2) == "reads" || m.text(i-2) == "read")
-	upTo = upTo || prev == "at" && (m.text(i-2) == "tops out" || m.text(i-2) == "maxes out" || m.text(i-2) == "stops")
-	if upTo && it.value >= 100 {
-		if k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") }); k >= 0 && !m.pointBetween(k, i) {
-			return "a gauge's range", true
-		}
-	}
-	if prev == "of" && m.left(i, 5, false, func(k int) bool {
-		switch m.text(k) {
-		case "drop", "loss", "dip", "rise", "jump", "difference":
-			return m.items[k].seg == it.seg
-		}
-		return false
-	}) >= 0 {
+	case m.gaugeEnd(i):
+		return "a gauge's range", true
+	case prev == "of" && m.dropBefore(i):
 		return "a difference", true // "a drop in pressure of 20"
-	}
-	if oneOf(prev, "at", "en") && (m.is(i-2, cHint, "sticks") || prev == "en" && m.is(i-2, cCond, "failed")) &&
-		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0 {
-		return "where the gauge sticks", true // "gauge sticks at 40 when you bleed it"
-	}
-	if prev == "-" && m.text(i-2) == "i" {
+	case m.whereStuck(i):
+		return "where the gauge sticks", true
+	case prev == "-" && m.text(i-2) == "i":
 		return "a highway", true
-	}
-	if prev == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == "" {
+	case prev == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == "":
 		return "what it is called", true // "81 and 83 at the rear. Calling it 82"
-	}
-	if prev == "avg" || prev == "average" || prev == "mean" || prev == "promedio" {
+	case oneOf(prev, "avg", "average", "mean", "promedio"):
 		return "an average", true
-	}
-	if prev == "by" || (prev == "another" || prev == "extra") || m.shifted(i) {
+	case oneOf(prev, "by", "another", "extra") || m.shifted(i):
 		return "a difference", true
-	}
-	if m.afterFall(i) && !(prev == "to" || prev == "at" || prev == "from" || prev == "a" || prev == "down to" || prev == "into" ||
-		prev == "hasta") {
+	case !oneOf(prev, "to", "at", "from", "a", "down to", "into", "hasta") && m.afterFall(i):
 		return "a difference", true
-	}
-	if m.is(i+1, cSym, "creep") && it.value <= 20 && !m.pointAt(i-1) {
-		return "a rise", true // "3 psi creep over 10 min"
-	}
-	if t := m.text(i + 1); m.is(i-1, cSym, "creep") && pressureUnit(it.unit) && t != "to" && t != "->" && t != "-" {
-		return "a rise", true // "crept 10 psi in half an hour"
-	}
-	if m.targeted(i) {
+	case m.crept(i):
+		return "a rise", true
+	case m.targeted(i):
 		return "a target or a limit", true
-	}
-	last := i
-	if m.text(i+1) == "-" && m.isNum(i+2) {
-		last = i + 2 // "25-75 en la placa"
-	}
-	if r := m.rightTag(last, 3, cTarget, ""); r >= 0 && m.items[r].seg == it.seg {
-		switch m.text(r) {
-		case "en la placa", "la placa", "placa", "de fabrica viene", "max allowed", "rating", "limit", "target",
-			"range", "rated", "de fabrica", "factory", "code max", "maximo permitido", "factory setting",
-			"from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law":
-			return "a limit", true
-		}
-	}
-	if m.remembered(i) {
+	case m.limitBehind(i):
+		return "a limit", true
+	case m.remembered(i):
 		return "from memory", true
 	}
 	return "", false
+}
+
+// differenceBehind tells whether the word behind the number at i makes it a difference: "12 psi
+// less", "a 20 lb drop".
+func (m *message) differenceBehind(i int) bool {
+	switch m.text(i + 1) {
+	case "off":
+		return pressureUnit(m.items[i].unit) &&
+			!strings.HasPrefix(m.text(i+2), "the") && !m.points(i+2) && !m.is(i+2, cPlace, "")
+	case "low", "high", "short", "more", "mas", "too":
+		return pressureUnit(m.items[i].unit)
+	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "swing", "jump", "increase", "decrease", "rise",
+		"menos", "increments", "shy", "difference between", "point drop":
+		return true
+	}
+	return false
+}
+
+// gaugeEnd tells whether the number at i is the highest that a gauge shows: "gauge only goes up
+// to 200".
+func (m *message) gaugeEnd(i int) bool {
+	if m.items[i].value < 100 {
+		return false
+	}
+	switch m.text(i - 1) {
+	case "to":
+		if !m.says(i-2, "goes", "scale") && m.text(i-3) != "goes" {
+			return false
+		}
+	case "up to":
+		if !m.says(i-2, "goes", "reads", "read") {
+			return false
+		}
+	case "at":
+		if !m.says(i-2, "tops out", "maxes out", "stops") {
+			return false
+		}
+	case "goes to":
+	default:
+		return false
+	}
+	k := m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "gauge") })
+	return k >= 0 && !m.pointBetween(k, i)
+}
+
+// dropBefore tells whether a word of falling or rising stands before item i in its clause.
+func (m *message) dropBefore(i int) bool {
+	return m.left(i, 5, false, func(k int) bool {
+		return m.items[k].seg == m.items[i].seg && m.says(k, "drop", "loss", "dip", "rise", "jump", "difference")
+	}) >= 0
+}
+
+// whereStuck tells whether the number at i is where a gauge's needle stays: "gauge sticks at 40
+// when you bleed it".
+func (m *message) whereStuck(i int) bool {
+	return (m.says(i-1, "at", "en") && m.is(i-2, cHint, "sticks") || m.text(i-1) == "en" && m.is(i-2, cCond, "failed")) &&
+		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0
+}
+
+// crept tells whether the number at i is how far pressure crept: "3 psi creep over 10 min",
+// "crept 10 psi in half an hour".
+func (m *message) crept(i int) bool {
+	it := &m.items[i]
+	return m.is(i+1, cSym, "creep") && it.value <= 20 && !m.pointAt(i-1) ||
+		m.is(i-1, cSym, "creep") && pressureUnit(it.unit) && !m.says(i+1, "to", "->", "-")
+}
+
+// limitBehind tells whether the number at i, or the range that it begins, is said to be a limit:
+// "25-75 en la placa", "80 max allowed".
+func (m *message) limitBehind(i int) bool {
+	last := i
+	if m.text(i+1) == "-" && m.isNum(i+2) {
+		last = i + 2
+	}
+	r := m.rightTag(last, 3, cTarget, "")
+	return r >= 0 && m.items[r].seg == m.items[i].seg && m.says(r, "en la placa", "la placa", "placa", "de fabrica viene",
+		"max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido",
+		"factory setting", "from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law")
 }
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
