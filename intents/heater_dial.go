@@ -8,92 +8,110 @@ const oldDial = "old setting of the heater"
 // 120", "turned the heater down from 140 to 120". The old setting is left out.
 func (m *message) dialled(i int) (role, string, bool) {
 	it := &m.items[i]
-	if it.unit != "" || it.value < 85 || it.value > 180 || !it.num.integer {
+	if it.unit != "" || !it.within(85, 180) || !it.num.integer {
 		return 0, "", false
 	}
-	prev := m.text(i - 1)
-	to := func(s string) bool {
-		return s == "to" || s == "a" || s == "down to" || s == "up to" || s == "hasta"
-	}
-	if m.is(i-1, cState, "firing") && strings.HasSuffix(prev, " on") || prev == "on" && m.is(i-2, cItem, "heater") {
-		// a round number and no test point in the clause
-		if int(it.value)%5 != 0 || it.value < 105 || it.value > 160 || m.pointInClause(i) {
+	prev, round := m.text(i-1), int(it.value)%5 == 0
+	switch {
+	case m.is(i-1, cState, "firing") && strings.HasSuffix(prev, " on") || prev == "on" && m.is(i-2, cItem, "heater"):
+		if !round || !it.within(105, 160) || m.pointInClause(i) {
 			return 0, "", false
 		}
 		m.unsay(i - 1)
 		return roleTemp, "heater on", true
-	}
-	if i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.value >= 105 &&
-		it.value <= 150 {
+	case i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.within(105, 150):
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
-	}
-	if m.dialWas(i) {
+	case m.dialWas(i):
 		return roleIgnored, oldDial, true
-	}
-	if p := m.prevNum(i); p >= 0 && m.dialWas(p) {
+	case m.prevNum(i) >= 0 && m.dialWas(m.prevNum(i)):
 		return roleTemp, "thermostat put to", true
-	}
-	if m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) && m.heaterIn(it.sent) &&
-		!m.pointInClause(i) {
+	case m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) &&
+		m.heaterIn(it.sent) && !m.pointInClause(i):
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
 	}
-	topic, at := m.topicBefore(i)
-	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") })
-	if k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) && m.verbLeft(i, 9, "set") != nil {
-		// "turned the heater down from 140": no heater is down here
-		topic, at = "heater", k
-		if prev == "from" || to(prev) {
-			m.unsay(k)
-			m.verbLeft(i, 9, "set").object = "heater"
-		}
+	topic, at := m.dialTopic(i)
+	if topic == "" {
+		return m.dialTurned(i)
 	}
-	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "heater" && m.prevNum(i) >= 0 &&
-		m.items[m.prevNum(i)].why == oldDial {
-		topic, at = "heater", v.at
-	}
-	beside := at == i-2 && m.is(at, cItem, "heater") && oneOf(prev, "at", "a", "en")
-	if beside && it.value <= 180 && it.value >= 115 && int(it.value)%5 == 0 && m.closes(i) && !m.pointInClause(i) {
-		return roleTemp, "heater at", true // "boiler at 180"
-	}
-	round := int(it.value)%5 == 0 && it.value >= 100 && it.value <= 160
-	if topic == "heater" && oneOf(prev, "at", "a", "en") && round && m.closes(i) && m.heaterFacts(at, i-1) {
-		return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
-	}
-	if v := m.verbLeft(i, 6, "set"); topic == "" && v != nil && (to(prev) || prev == "back to") && it.value >= 105 &&
-		it.value <= 160 && m.dialBefore(it.sent) {
-		v.object = "heater"
-		return roleTemp, "the dial turned back", true // "moved the thermostat to 150. Turned it back to 120."
-	}
-	if v := m.verbLeft(i, 9, "set"); topic == "" && v != nil && v.object == "" && it.value >= 100 && it.value <= 160 && m.hotTalk(it.sent) {
-		if prev == "from" && m.nextNum(i) > 0 && to(m.text(m.nextNum(i)-1)) {
-			return roleIgnored, oldDial, true // "turned it from 150 to 120, too hot for the kids"
-		}
-		if to(prev) || prev == "back to" {
-			v.object = "heater"
-			return roleTemp, "turned to, of hot water", true
-		}
-	}
-	if topic != "heater" || m.items[at].seg != it.seg || m.pointBetween(at, i) {
+	if topic != "heater" {
 		return 0, "", false
 	}
-	change := m.left(i, 8, true, func(k int) bool {
-		switch m.text(k) {
-		case "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked", "down", "up", "subi",
-			"baje", "le baje", "le subi", "set":
-			return true
+	if oneOf(prev, "at", "a", "en") && round && m.closes(i) {
+		switch {
+		case at == i-2 && m.is(at, cItem, "heater") && it.value >= 115 && !m.pointInClause(i):
+			return roleTemp, "heater at", true // "boiler at 180"
+		case it.within(100, 160) && m.heaterFacts(at, i-1):
+			return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"
 		}
-		return m.is(k, cDid, "set") || m.items[k].why == oldDial
-	})
-	if change < 0 {
-		return 0, "", false
 	}
 	switch {
-	case (prev == "from" || prev == "de") && m.nextNum(i) > 0 && to(m.text(m.nextNum(i)-1)):
+	case m.items[at].seg != it.seg || m.pointBetween(at, i) || !m.dialMoved(i):
+	case oneOf(prev, "from", "de") && m.toNext(i):
 		return roleIgnored, oldDial, true
-	case to(prev):
+	case leadsDial(prev):
 		return roleTemp, "heater turned to", true
 	}
 	return 0, "", false
+}
+
+// dialTopic finds what the words before the number at i are about, and where: also a heater that
+// is turned down or up, and one that a verb before an old setting had as its object.
+func (m *message) dialTopic(i int) (topic string, at int) {
+	topic, at = m.topicBefore(i)
+	v := m.verbLeft(i, 9, "set")
+	if v == nil {
+		return topic, at
+	}
+	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") })
+	if k > at && (strings.HasSuffix(m.text(k), " down") || strings.HasSuffix(m.text(k), " up")) {
+		if prev := m.text(i - 1); prev == "from" || leadsDial(prev) {
+			m.unsay(k) // "turned the heater down from 140": no heater is down here
+			v.object = "heater"
+		}
+		return "heater", k
+	}
+	if p := m.prevNum(i); topic == "" && v.object == "heater" && p >= 0 && m.items[p].why == oldDial {
+		return "heater", v.at
+	}
+	return topic, at
+}
+
+// dialTurned reads a thermostat that is turned and not named where it is: "moved the thermostat to
+// 150. Turned it back to 120.", "turned it from 150 to 120, too hot for the kids".
+func (m *message) dialTurned(i int) (role, string, bool) {
+	it, prev := &m.items[i], m.text(i-1)
+	to := leadsDial(prev) || prev == "back to"
+	if v := m.verbLeft(i, 6, "set"); v != nil && to && it.within(105, 160) && m.dialBefore(it.sent) {
+		v.object = "heater"
+		return roleTemp, "the dial turned back", true
+	}
+	v := m.verbLeft(i, 9, "set")
+	switch {
+	case v == nil || v.object != "" || !it.within(100, 160) || !m.hotTalk(it.sent):
+	case prev == "from" && m.toNext(i):
+		return roleIgnored, oldDial, true
+	case to:
+		v.object = "heater"
+		return roleTemp, "turned to, of hot water", true
+	}
+	return 0, "", false
+}
+
+// leadsDial tells whether a word leads to what a dial is turned to.
+func leadsDial(s string) bool { return oneOf(s, "to", "a", "down to", "up to", "hasta") }
+
+// toNext tells whether the number at i is followed by one that a dial is turned to.
+func (m *message) toNext(i int) bool {
+	n := m.nextNum(i)
+	return n > 0 && leadsDial(m.text(n-1))
+}
+
+// dialMoved tells whether a word of turning, or an old setting, stands before the number at i.
+func (m *message) dialMoved(i int) bool {
+	return m.left(i, 8, true, func(k int) bool {
+		return m.says(k, "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked",
+			"down", "up", "subi", "baje", "le baje", "le subi", "set") || m.is(k, cDid, "set") || m.items[k].why == oldDial
+	}) >= 0
 }
 
 // hotTalk tells whether sentence s speaks of hot water, and of no regulator or tap.
