@@ -30,89 +30,73 @@ func (m *message) condValue(i int, v string) string {
 	return v
 }
 
-// adverb tells whether "bad" or "good" only says how much: "corroded pretty bad",
-// "whistles bad", "her ok", "ok to".
+// adverb tells whether a word of a condition tells none here: "corroded pretty bad",
+// "her ok", "ok to", "all good" of the whole house.
 func (m *message) adverb(i int) bool {
-	if m.is(i, cAfter, "") && (m.isMark(i+1, ":", "=") || m.pressureOrPoint(i+1) || m.pressureOrPoint(i-1)) {
-		return true // "on the way out: kitchen 60"
-	}
-	if m.text(i) == "gone" && m.text(i+1) == "." && i == m.sents[m.items[i].sent].from {
-		return true // "Tank OK. Gone.": the writer is
-	}
-	if m.text(i) == "clean" && m.left(i, 3, true,
-		func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0 {
-		return true // "flushed it clean"
-	}
-	if m.text(i) == "good" && m.is(i+1, cHint, "flushnoun") {
-		return true // "gave it a good rinse"
-	}
-	if n := m.text(i + 1); m.text(i) == "going" && (n == "up" || n == "in" || n == "on" || n == "back") {
-		return true // "tank's going up Friday"
-	}
-	if m.text(i) == "pinhole" && (m.is(i+1, cSym, "leak") ||
-		m.says(i+1, "in", "on") && m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0) {
-		return true // "fixed pinhole leak above the heater", "pinhole in the copper"
-	}
-	if n := m.text(i + 1); m.text(i) == "good" && (n == "from" || n == "up to" || n == "for" || n == "between" || n == "to") && m.isNum(i+2) {
-		return true // "good from 25 to 75 per the tag"
-	}
-	if m.text(i-1) == "all" && m.clauseStart(i) == i-1 && m.closes(i) &&
-		m.left(i, i, true, func(k int) bool { return m.is(k, cItem, "") && m.items[k].sent == m.items[i].sent }) < 0 {
-		return true // "65 psi, hose bibb, all good, water heater dial at 120"
-	}
-	if m.text(i-1) == "all" && (m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
-		return true // "all good" of the whole house, "swapped the prv, all good"
-	}
-	if (m.text(i-1) == "todo" || strings.HasPrefix(m.text(i), "todo ")) &&
-		(m.itemIn(m.items[i].sent) == "" || m.closes(i) && m.doneIn(m.items[i].sent, i)) {
-		return true // "todo normal" of the whole house
-	}
-	if m.ofMatters(i) || m.ofSeen(i) {
-		return true
-	}
-	if m.text(i) == "bien" && m.heightens(i) {
-		return true
-	}
-	if n := m.text(i + 1); n == "job" || n == "rinse" || n == "flush" || n == "look" || n == "work" || n == "install" || n == "workmanship" {
-		return true // "nice clean job"
-	}
-	switch m.text(i) {
-	case "bad", "good", "fine", "ok", "okay", "alright", "all right", "solid", "steady", "working", "works", "holds", "holding",
-		"still holding":
-	default:
+	wayOut := m.is(i, cAfter, "") && (m.isMark(i+1, ":", "=") || m.pressureOrPoint(i+1) || m.pressureOrPoint(i-1))
+	return wayOut || // "on the way out: kitchen 60"
+		m.ofWholeHouse(i) || m.ofMatters(i) || m.ofSeen(i) || m.otherSense(i) ||
+		m.says(i+1, "job", "rinse", "flush", "look", "work", "install", "workmanship") // "nice clean job"
+}
+
+// ofWholeHouse tells whether "all good" or "todo normal" at item i is said of no thing in
+// particular: "65 psi, hose bibb, all good, water heater dial at 120", "swapped the prv, all good".
+func (m *message) ofWholeHouse(i int) bool {
+	all := m.text(i-1) == "all"
+	if !all && m.text(i-1) != "todo" && !strings.HasPrefix(m.text(i), "todo ") {
 		return false
 	}
+	s := m.items[i].sent
+	return m.itemIn(s) == "" || m.closes(i) && (m.doneIn(s, i) || all && m.clauseStart(i) == i-1 &&
+		m.left(i, i, true, func(k int) bool { return m.is(k, cItem, "") && m.items[k].sent == s }) < 0)
+}
+
+// otherSense tells whether the word at item i has another sense here than that of a condition.
+func (m *message) otherSense(i int) bool {
 	switch m.text(i) {
-	case "ok", "okay", "alright", "all right":
-		if i == m.sents[m.items[i].sent].from && !m.closes(i) && !m.is(i+1, cItem, "") {
-			return true // "ok I put that tank in"
-		}
+	case "gone":
+		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from // "Tank OK. Gone.": the writer is
+	case "going":
+		return m.says(i+1, "up", "in", "on", "back") // "tank's going up Friday"
+	case "clean": // "flushed it clean"
+		return m.left(i, 3, true, func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0
+	case "good": // "gave it a good rinse", "good from 25 to 75 per the tag"
+		return m.is(i+1, cHint, "flushnoun") || m.says(i+1, "from", "up to", "for", "between", "to") && m.isNum(i+2)
+	case "bien":
+		return m.heightens(i)
+	case "pinhole": // "fixed pinhole leak above the heater", "pinhole in the copper"
+		return m.is(i+1, cSym, "leak") || m.says(i+1, "in", "on") &&
+			m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0
+	case "ok", "okay": // "her ok"
+		return m.opensOnly(i) || m.says(i-1, "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all")
+	case "alright", "all right":
+		return m.opensOnly(i)
 	case "solid":
-		if strings.HasSuffix(m.text(i-1), "ed") {
-			return true // "plugged solid"
-		}
+		return strings.HasSuffix(m.text(i-1), "ed") // "plugged solid"
 	case "working", "works":
-		if m.text(i+1) == "pressure" || m.text(i-1) == "max" || m.text(i-1) == "it" && m.text(i-2) == "how" || m.text(i-1) == "how it" {
-			return true
-		}
-	case "holds", "holding", "still holding":
-		// "holds an air charge of 55"
-		if k := m.right(i, 5, true, func(k int) bool { return m.items[k].num != nil }); k >= 0 && m.items[k].seg == m.items[i].seg {
-			return true
-		}
+		return m.text(i+1) == "pressure" || m.says(i-1, "max", "how it") || m.text(i-1) == "it" && m.text(i-2) == "how"
+	case "holds", "holding", "still holding": // "holds an air charge of 55"
+		k := m.right(i, 5, true, func(k int) bool { return m.items[k].num != nil })
+		return k >= 0 && m.items[k].seg == m.items[i].seg
+	case "bad":
+		return m.howBad(i)
 	}
-	switch m.text(i - 1) {
-	case "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all":
-		return m.text(i) == "ok" || m.text(i) == "okay"
-	}
+	return false
+}
+
+// opensOnly tells whether item i only opens its sentence: "ok I put that tank in".
+func (m *message) opensOnly(i int) bool {
+	return i == m.sents[m.items[i].sent].from && !m.closes(i) && !m.is(i+1, cItem, "")
+}
+
+// howBad tells whether "bad" at item i says how much of what stands before it: "corroded pretty
+// bad", "whistles bad".
+func (m *message) howBad(i int) bool {
 	k := i - 1
 	for k >= 0 && m.says(k, "pretty", "real", "really", "so", "up", "too", "very", "bien") {
 		k--
 	}
-	if m.text(i) == "bad" && k >= 0 && m.items[k].sent == m.items[i].sent && (m.is(k, cCond, "") || m.is(k, cSym, "")) {
-		return true
-	}
-	return false
+	return k >= 0 && m.items[k].sent == m.items[i].sent && m.meets(k, setOf(cCond, cSym))
 }
 
 // ofSeen tells whether a condition at item i says what is seen or heard: "hissing sound at

@@ -87,75 +87,79 @@ func (m *message) ranges() {
 			i += 4
 			continue
 		}
-		join := 0
-		k := i + 2
-		if m.isNum(k) {
-			switch m.text(i + 1) {
-			case "-":
-				if !m.clauseDash(i) && !(m.meets(i-1, pointClasses) && !m.toks[m.items[k].tok].glued && m.pairBetween(k, min(len(m.items), k+6))) {
-					join = k // not "back 76 - 101# K sink"
-				}
-			case "or", "o", "u":
-				join = k
-			case "/":
-				if m.unsureSlash(i, k) {
-					join = k
-				}
-			case "r":
-				if !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-a.value == 1 {
-					join = k // "70 r 71"
-				}
-			case "to", "a", "thru", "through":
-				if m.text(i-1) != "from" && m.text(i-1) != "de" && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") && !m.sentenceIs(a.sent, cSym, "creep") {
-					join = k
-				}
-			case ",":
-				if m.secondThought(i, k) {
-					join = k
-				}
-			case "and", "y", "&", "n", "adn", "nd":
-				if m.is(i-1, cBetween, "") {
-					join = k
-				}
-			}
-		}
-		if join == 0 {
-			join = m.orElse(i)
-		}
-		if join > 0 && m.text(i+1) != "or" && m.text(i+1) != "o" &&
-			m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == a.seg }) >= 0 {
-			continue // "went 58 to 63"
-		}
-		if join == 0 || (m.text(i+1) == "to" || m.text(i+1) == "-" || m.text(i+1) == "a") && m.turned(i) {
+		join := m.otherEnd(i)
+		if join == 0 || m.goesOver(i) {
 			continue
 		}
 		b := &m.items[join]
-		if b.num.time || b.num.phone || b.num.negative || a.unit != "" && b.unit != "" && a.unit != b.unit {
-			continue
-		}
 		lo, hi := a.value, b.value
-		if m.is(i-1, cBetween, "") && hi-lo > 0.34*hi && hi-lo > 6 {
+		switch near := hi-lo <= 0.34*hi || hi-lo <= 6; {
+		case b.num.time || b.num.phone || b.num.negative || a.unit != "" && b.unit != "" && a.unit != b.unit:
+		case m.is(i-1, cBetween, "") && !near:
 			m.setRole(i, roleIgnored, "one end of a swing") // "sube y baja entre 50 y 80"
 			m.setRole(join, roleIgnored, "one end of a swing")
-			continue
+		case lo == hi || lo < hi && !near || lo > hi+6:
+		case a.num.integer && b.num.integer && len(a.num.digits) == 4 && year(lo):
+		default:
+			m.middle(i, join)
 		}
-		if !(hi > lo && (hi-lo <= 0.34*hi || hi-lo <= 6) || lo > hi && lo-hi <= 6) {
-			continue
-		}
-		if a.num.integer && b.num.integer && len(a.num.digits) == 4 && year(lo) {
-			continue
-		}
-		if b.unit == "" {
-			b.unit = a.unit
-		}
-		if m.text(i+1) == "to" && b.unit == "" && b.value < 20 {
-			continue
-		}
-		b.value = (lo + hi) / 2
-		b.ranged = true
-		a.role = roleTaken
-		m.note(join, "range", "middle of "+a.num.digits+" and "+b.num.digits)
 	}
+}
+
+// middle makes the numbers at i and join one, in their middle.
+func (m *message) middle(i, join int) {
+	a, b := &m.items[i], &m.items[join]
+	if b.unit == "" {
+		b.unit = a.unit
+	}
+	if m.text(i+1) == "to" && b.unit == "" && b.value < 20 {
+		return
+	}
+	b.value = (a.value + b.value) / 2
+	b.ranged = true
+	a.role = roleTaken
+	m.note(join, "range", "middle of "+a.num.digits+" and "+b.num.digits)
+}
+
+// otherEnd finds the number that may be the other end of a range from the one at i; 0 for none.
+func (m *message) otherEnd(i int) int {
+	if k := i + 2; m.isNum(k) && m.joinsRange(i, k) {
+		return k
+	}
+	return m.orElse(i)
+}
+
+// joinsRange tells whether what stands between the numbers at i and k makes them the ends of one
+// range.
+func (m *message) joinsRange(i, k int) bool {
+	switch m.text(i + 1) {
+	case "-": // not "back 76 - 101# K sink"
+		return !m.clauseDash(i) &&
+			!(m.meets(i-1, pointClasses) && !m.toks[m.items[k].tok].glued && m.pairBetween(k, min(len(m.items), k+6)))
+	case "or", "o", "u":
+		return true
+	case "/":
+		return m.unsureSlash(i, k)
+	case "r": // "70 r 71"
+		return !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-m.items[i].value == 1
+	case "to", "a", "thru", "through":
+		return !m.says(i-1, "from", "de") && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") &&
+			!m.sentenceIs(m.items[i].sent, cSym, "creep")
+	case ",":
+		return m.secondThought(i, k)
+	case "and", "y", "&", "n", "adn", "nd":
+		return m.is(i-1, cBetween, "")
+	}
+	return false
+}
+
+// goesOver tells whether something went from the number at i to the next one: "went 58 to 63".
+func (m *message) goesOver(i int) bool {
+	if m.says(i+1, "to", "-", "a") && m.turned(i) {
+		return true
+	}
+	moves := func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == m.items[i].seg }
+	return !m.says(i+1, "or", "o") && m.left(i, 3, false, moves) >= 0
 }
 
 // orElse finds the number that may stand for the one at i as well: "68 maybe 69", "68, could
