@@ -38,6 +38,11 @@ func (m *message) amendPlan() bool {
 	if !cue || from == len(m.items) || len(m.items)-from > 5 || more(from) || m.right(from, 5, true, more) >= 0 {
 		return false
 	}
+	if days, ok := m.sameSpan(from, of); ok {
+		m.frame.Amends, m.frame.Unclear = []Amendment{{Of: of, InDays: &days}}, nil
+		m.frame.Statements = []assess.Statement{Ask{About: AskCorrect}}
+		return true
+	}
 	// Read as the day of a recheck, nothing else may be said.
 	said := m.clean.source(m.raw, spanOf(m.toks[m.items[from].tok], m.toks[len(m.toks)-1]))
 	f := m.p.Parse("recheck "+said, Context{Today: m.ctx.Today})
@@ -51,4 +56,30 @@ func (m *message) amendPlan() bool {
 	m.frame.Amends, m.frame.Unclear = []Amendment{{Of: of, InDays: p.InDays}}, nil
 	m.frame.Statements = []assess.Statement{Ask{About: AskCorrect}}
 	return true
+}
+
+// mostSpans is how many days, weeks or months a number alone can stand for: a greater one
+// may be meant as a pressure.
+const mostSpans = 18
+
+// sameSpan reads a number that ends the message and has no unit as so many of the spans that
+// the told plan counts: "make that 4" after "recheck in 3 months".
+func (m *message) sameSpan(from, of int) (days int, ok bool) {
+	p, _ := m.ctx.Told.Statements[of].(assess.Plan)
+	n := from
+	if n != len(m.items)-1 || p.InDays == nil || *p.InDays <= 0 {
+		return 0, false
+	}
+	it := &m.items[n]
+	if it.num == nil || !it.num.integer || it.unit != "" || it.value < 1 || it.value > mostSpans {
+		return 0, false
+	}
+	span := 1
+	for _, s := range []int{365, 30, 7} {
+		if *p.InDays%s == 0 && *p.InDays/s <= mostSpans {
+			span = s
+			break
+		}
+	}
+	return span * int(it.value), true
 }

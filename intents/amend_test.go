@@ -23,6 +23,8 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 	recheck := report(assess.Plan{Action: assess.Recheck})
 	year := 2012
 	more := report(assess.Reading{PSI: 66, Point: assess.Street}, assess.Equipment{Item: assess.PRV, InstalledYear: &year})
+	months := 90
+	planned := report(assess.Reading{PSI: 66, Point: assess.Laundry}, assess.Plan{Action: assess.Recheck, InDays: &months})
 	for _, tt := range []struct {
 		told *intents.Frame
 		text string
@@ -66,6 +68,9 @@ func TestAFewWordsPutTheLastReportRight(t *testing.T) {
 		{two, "actually 40", `[{"of":-1,"psi":40}]`},
 		{two, "heater was firing", `[{"of":0,"heater":"firing"},{"of":1,"heater":"firing"}]`},
 		{more, "no, after prv", `[{"of":0,"point":"after_prv"}]`},
+		{planned, "make that 4", `[{"of":1,"in_days":120}]`}, // months, as they were told
+		{planned, "no, make it 2 weeks", `[{"of":1,"in_days":14}]`},
+		{planned, "make that 71", `[{"of":0,"psi":71}]`},
 		{more, "2011 not 2012", `[{"of":1,"year":2011}]`},
 	} {
 		f := p.Parse(tt.text, intents.Context{Told: tt.told})

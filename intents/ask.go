@@ -142,6 +142,12 @@ func (m *message) askSentence(s int) {
 		se.asking = true
 		return
 	}
+	if m.remindsInstead(s) {
+		m.addAsk(se.from, AskSnooze)
+		se.asking, se.snoozes = true, true
+		m.snoozeDays(s)
+		return
+	}
 	if m.asksLog(s) {
 		m.addAsk(se.from, AskLog)
 		se.asking, se.question = true, true

@@ -20,6 +20,9 @@ func (m *message) passesOn(s int) bool {
 	if i+1 >= m.sents[s].to {
 		return false
 	}
+	if m.putsOn(s) {
+		return true // a visit, and no question what is on the books
+	}
 	if m.anyIn(s, func(k int) bool { return m.is(k, cHint, "passedon") }, setOf(cHint)) {
 		return true // "did Carl get back to you"
 	}
@@ -137,4 +140,10 @@ func (m *message) asksOldCharge(s int) bool {
 		return false
 	}
 	return m.right(first, se.to-first, true, func(k int) bool { return chargesAir[m.text(k)] }) >= 0
+}
+
+// remindsInstead tells whether a sentence asks for a reminder on another day than the one
+// that stands: "remind me about 9 Poplar in 10 days instead".
+func (m *message) remindsInstead(s int) bool {
+	return m.kinds.has(cHint) && m.sentenceIs(s, cHint, "remind") && m.sentenceSays(s, "instead", "rather", "mejor", "en vez", "en lugar") && m.tellsTime(s)
 }

@@ -70,6 +70,7 @@ func (m *message) cuesAround(p askPhrase) cueSet {
 var (
 	pulls      = phrases("pull | show me | show | que hay en | muestra")
 	asksPast   = phrases("what was | what were | what happened | tell me about | how old is the")
+	whoHas     = phrases("who has | whos got | who got | who is on | whos on | who took | whos at | who is at | quien tiene | quien tomo | quien esta en")
 	lastVisits = phrases("last visit | last reading | last readings | ultima vez")
 	weakTrends = phrases("drift | drifting | curve | over time | curva")
 	weakDues   = phrases(`due | pending | outstanding | pendientes | rechecks | reminders | follow ups | followups
@@ -101,6 +102,8 @@ func (m *message) askHistory(p askPhrase) {
 	}
 	request := p.request || asksPast[t]
 	switch {
+	case whoHas[t] && (m.site == nil || !m.shortSentence(p.s, 1)):
+		return // "who has the ladder", "who's got 14 Maple this afternoon"
 	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as" || m.text(p.at+1) == "of" && m.meets(p.at+2, symptomTalk):
 		return // "how do I look up a house", "history as a chart", "history of hammer"
 	case p.reading && se.header >= 0 && !se.question:

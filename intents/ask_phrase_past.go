@@ -146,7 +146,7 @@ func (m *message) surelyPutsOff(p askPhrase) bool {
 	case putsOff[t] || m.is(p.at, cHint, "putoff") || beginsWith(t, "pospon", "aplaza", "recuerdamel", "retrasa", "atrasa", "snu", "snoozea"):
 		return true
 	case t == "dale" || t == "dame":
-		return next == "otra" || next == "otro"
+		return next == "otra" || next == "otro" || m.sentenceSays(p.s, "mas") && m.tellsTime(p.s) // "dale 5 días más"
 	default:
 		return putsOffTo[t] && p.begins && m.tellsTime(p.s)
 	}

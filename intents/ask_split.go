@@ -32,7 +32,7 @@ func (m *message) splitQuestions() {
 			}
 			continue
 		}
-		for i := se.from + 2; i+1 < se.to; i++ {
+		for i := se.from + 1; i+1 < se.to; i++ {
 			told := m.tellsAfter(i, se.to) || m.measuredAfter(se.from, i, se.to)
 			if !told && !m.asksAgain(i) {
 				continue
@@ -213,7 +213,8 @@ func (m *message) tellsAfter(i, to int) bool {
 // log 69 at the side bib".
 func (m *message) measuredAfter(from, i, to int) bool {
 	also := m.text(i) == "also" || m.text(i) == "and" && m.text(i+1) == "also"
-	if !also && (!m.partsClauses(i) || !m.is(from, cAsk, "snooze")) {
+	asked := m.is(from, cAsk, "snooze") || m.is(from, cAsk, "due") && m.text(from) != "due" || m.is(from, cAsk, "summary") || m.is(from, cAsk, "worst") || m.is(from, cAsk, "alerts")
+	if !also && (!m.partsClauses(i) || !asked) {
 		return false
 	}
 	number, at := false, false

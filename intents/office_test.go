@@ -66,3 +66,25 @@ func TestOfficeQuestions(t *testing.T) {
 		{"let 14 Maple wait another week", "ask snooze"},
 	})
 }
+
+// A house put on a day's list is a visit to come; a reminder on another day puts off the
+// one that stands; a day of the past is no plan.
+func TestOfficeDays(t *testing.T) {
+	says(t, [][2]string{
+		{"put 12 Elm on for the 22nd", "plan other in 7"},
+		{"book 12 Elm for Tuesday", "plan other in 1"},
+		{"get 12 Elm on the books for the 22nd", "plan other in 7"},
+		{"pencil in 12 Elm for Thursday morning", "plan other in 3"},
+		{"apunta 12 Elm para el 22", "plan other in 7"},
+		{"put 12 Elm on for the 22nd?", "ask none"},
+		{"put the gauge on 12 Elm friday", "ask none"},
+		{"remind me about 9 Poplar in 10 days instead", "ask snooze"},
+		{"dale 5 dias mas", "ask snooze"},
+		{"past install 5/15", "ask none"},
+		{"12 Oak St past install 5/15, 88 laundry", "88 laundry"},
+		{"what's due, 92 rear tap heater idle 123 Elm", "92 rear_bibb idle; ask due"},
+		{"due north of the church, 62 Steeple Hill Rd, 57 in the shower", "57 bath"},
+		{"who has 12 Elm?", "ask history"},
+		{"who has the ladder", "ask none"},
+	})
+}

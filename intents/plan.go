@@ -105,7 +105,7 @@ func (m *message) daysOf(se *sentence) []moment {
 // Maple", "new prv Tuesday".
 func (m *message) planDays(s int, whens []moment) {
 	se := &m.sents[s]
-	if len(whens) == 1 && m.sentenceIs(s, cHint, "remind") {
+	if len(whens) == 1 && (m.sentenceIs(s, cHint, "remind") || m.putsOn(s)) {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
@@ -202,6 +202,9 @@ func (m *message) past(w moment) bool {
 	switch m.text(w.end) {
 	case "ago", "back", "old", "later", "straight", "warranty":
 		return true
+	}
+	if m.says(w.at-2, "past", "last", "prior", "previous", "old", "original") && (m.is(w.at-1, cDo, "") || m.is(w.at-1, cBase, "")) {
+		return true // "past install 5/15"
 	}
 	if t := m.text(w.at - 2); (t == "desde" || t == "since") && m.is(w.at-1, cDeterminer, "") {
 		return true // "desde el lunes"

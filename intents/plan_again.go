@@ -121,3 +121,30 @@ func (m *message) dayAhead(i int) bool {
 	}
 	return false
 }
+
+// putsOn tells whether a sentence orders nothing but a house onto the list of a day: "put
+// 123 Elm on for the 22nd", "pencil in 9 Oak Ct Thursday morning", "apunta 12 Elm para el 22".
+func (m *message) putsOn(s int) bool {
+	first := m.firstOf(s)
+	se := &m.sents[s]
+	if first >= se.to || !ontoList[m.text(first)] || !m.tellsTime(s) {
+		return false
+	}
+	house := false
+	for i := first + 1; i < se.to; i++ {
+		switch it := &m.items[i]; {
+		case it.site:
+			house = true
+		case it.mark && !m.isMark(i, "?"), ofList[m.text(i)], m.timeWordAt(i), it.num != nil && (it.num.time || it.unit == "hour" || unitDays(it.unit) > 0 || it.role == roleDate):
+		default:
+			return false
+		}
+	}
+	return house
+}
+
+var (
+	ontoList = phrases("put | pencil | pencil in | slot | slot in | squeeze in | squeeze | fit | fit in | book | add | get | agenda | apunta | apuntame | pon | ponme | mete | agendame")
+	ofList   = phrases(`on | in | for | to | the | schedule | books | book | board | calendar | list | docket | route | us | me | down | up | at | early | late | first | thing | am | pm | morning
+		| afternoon | en | la | el | para | lista | agenda | calendario | por | manana | tarde | please | pls | porfa | on the schedule | on the books | on the list | on the calendar | on the board | por favor`)
+)

@@ -175,12 +175,13 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 }
 
 // LastReportBy returns the message of the author that still reports something
-// and was said or put right last.
-func (tx *Tx) LastReportBy(author string) (Message, bool, error) {
+// and was said or put right last; what the messages from before on put right does
+// not count.
+func (tx *Tx) LastReportBy(author string, before int64) (Message, bool, error) {
 	return first(tx.messages(`WHERE id = (SELECT message FROM (
-			SELECT r.message, r.at, (SELECT max(c.by) FROM correction c WHERE c.message = r.message) AS fixed FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
+			SELECT r.message, r.at, (SELECT max(c.by) FROM correction c WHERE c.message = r.message AND c.by < ?2) AS fixed FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
 			WHERE m.id IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT 8)
-		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author))
+		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author, before))
 }
 
 // toldBy1 are the numbers of the newest messages that reported something, or

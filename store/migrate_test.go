@@ -145,7 +145,7 @@ func TestWhatTheSecondVersionKeptInIndexesIsKnown(t *testing.T) {
 		if want := []int64{25, 24, 18, 16, 13, 8, 6}; !slices.Equal(ids, want) {
 			t.Errorf("ben's reports are %v, want %v", ids, want)
 		}
-		if m, _, err := tx.LastReportBy("ana"); err != nil || m.ID != 4 { // put right after all others
+		if m, _, err := tx.LastReportBy("ana", 1<<62); err != nil || m.ID != 4 { // put right after all others
 			t.Errorf("ana's last report is %d (%v), want 4", m.ID, err)
 		}
 		if site, err := tx.ThreadSite("field", "1781532000.000002"); err != nil || site != 3 {

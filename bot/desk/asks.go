@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -124,7 +125,7 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		return t.say(b)
 	}
 	said, _ := standsNow(h.lastVisit(), judged, w)
-	b := Body{Lead: fmt.Sprintf(w.History, line, standText(h, w), t.whoWas(h, len(h.Visits)-1), len(h.Visits)), Heard: installedLine(h, w), Facts: t.visits(h), Next: texts(said, assess.Watch)}
+	b := Body{Lead: fmt.Sprintf(w.History, line, standText(h, w), t.lastThere(h), len(h.Visits)), Heard: installedLine(h, w), Facts: t.visits(h), Next: texts(said, assess.Watch)}
 	revised, err := t.revisions(site)
 	if err != nil {
 		return err
@@ -133,13 +134,26 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	for _, f := range h.Figures {
 		b.Facts = append(b.Facts, f.Text)
 	}
+	var holds []string
 	for _, f := range h.FollowUps {
-		b.Next = append(b.Next, fmt.Sprintf(w.OpenFollowUp, w.Action[f.Action], f.Due))
+		open := fmt.Sprintf(w.OpenFollowUp, w.Action[f.Action], f.Due, t.who(f.Owner))
+		b.Next = append(b.Next, open)
+		holds = append(holds, open)
 	}
 	if h.Alert != nil {
 		b.Next = append(b.Next, t.stateText(*h.Alert))
+		holds = []string{sentence(t.stateText(*h.Alert)) + "."}
+	}
+	if asksHolder(t.m.Text) && len(holds) > 0 {
+		b.Lead = line + ": " + holds[0] + " " + strings.TrimPrefix(b.Lead, line+": ")
 	}
 	return t.say(b)
+}
+
+// asksHolder tells whether a question is who has taken what is to be done.
+func asksHolder(text string) bool {
+	said := plainWords(text)
+	return slices.Contains([]string{"who", "whos", "quien"}, at(said, 0)) && slices.Contains([]string{"has", "got", "on", "took", "tiene", "tomo", "is"}, at(said, 1)) && at(said, 2) != "at"
 }
 
 // atMostVisits is how many visits an answer lists.
@@ -208,6 +222,17 @@ func (t *turn) visits(h House) []string {
 		}
 	}
 	return out
+}
+
+// lastThere is who was last at a house.
+func (t *turn) lastThere(h House) string {
+	last := len(h.Visits) - 1
+	for i := last; i >= 0; i-- {
+		if wasThere(h.Visits[i]) {
+			return t.whoWas(h, i)
+		}
+	}
+	return t.whoWas(h, last)
 }
 
 // whoWas are those who reported on a house's i-th visit.

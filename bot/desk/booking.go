@@ -248,9 +248,9 @@ func nextDayOfMonth(today assess.Date, dom int) (assess.Date, bool) {
 // tomo".
 func saysClaim(text string) bool {
 	s := strings.Join(plainWords(text), " ")
-	for _, p := range []string{"mine", "its mine", "this is mine", "ill take it", "i will take it", "ill take this one", "i take it", "taking it", "i got it", "i got this",
-		"ive got it", "ive got this", "im on it", "on it", "claimed", "claim", "ill handle it",
-		"mia", "es mia", "la tomo", "yo la tomo", "lo tomo", "yo lo tomo", "yo me encargo", "me encargo", "yo la agarro", "la agarro"} {
+	for _, p := range []string{"mine", "is mine", "ill take", "ill get", "im taking", "i got", "ive got", "its mine", "this is mine", "ill take it", "i will take it", "ill take this one", "i take it", "taking it", "i got it", "i got this",
+		"ive got it", "ive got this", "im on it", "on it", "claimed", "claim", "ill handle it", "ill handle", "ill do",
+		"mia", "es mia", "tomo", "yo tomo", "la tomo", "yo la tomo", "lo tomo", "yo lo tomo", "yo me encargo", "me encargo", "yo la agarro", "la agarro"} {
 		if s == p || strings.HasPrefix(s, p+" thanks") || strings.HasPrefix(s, p+" gracias") {
 			return true
 		}

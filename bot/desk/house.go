@@ -121,9 +121,12 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		return h, err
 	}
 	h.By = make([][]string, len(in.Visits))
-	for _, r := range reports {
-		if by := &h.By[r.visit]; !slices.Contains(*by, r.Author) {
-			*by = append(*by, r.Author)
+	for _, planned := range []bool{false, true} {
+		for _, r := range reports {
+			by := &h.By[r.visit]
+			if r.plans == planned && !slices.Contains(*by, r.Author) && (!planned || !wasThere(in.Visits[r.visit])) {
+				*by = append(*by, r.Author)
+			}
 		}
 	}
 	h.Visits, h.Assessment = in.Visits, assess.Assess(in)
@@ -174,6 +177,11 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		h.Alert = &a
 	}
 	return h, err
+}
+
+// wasThere tells whether a visit tells more than what is to be done.
+func wasThere(v assess.Visit) bool {
+	return len(v.Readings)+len(v.Symptoms)+len(v.Equipment)+len(v.Work) > 0
 }
 
 // learn adds to what is known of a piece of equipment what is said of it now.

@@ -304,6 +304,7 @@ type told struct {
 	fresh    bool // it is not on record yet
 	visit    int
 	first, n int
+	plans    bool // it only says what is to be done
 }
 
 // newReport is a report that is not on record yet, with what it says.
@@ -349,7 +350,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 		v := &in.Visits[len(in.Visits)-1]
 		first := len(v.Readings)
 		goOn(v, f.Statements)
-		list = append(list, told{r, i == place, len(in.Visits) - 1, first, len(v.Readings) - first})
+		list = append(list, told{r, i == place, len(in.Visits) - 1, first, len(v.Readings) - first, onlyPlans(f)})
 	}
 	in.Lives = d.curve.lives()
 	in.Neighbours, err = tx.StreetReadings(site.Street(), today.AddDays(-assess.StreetHistoryDays), site.ID, 50)

@@ -189,7 +189,7 @@ func (t *turn) meant() (m store.Message, ok bool, err error) {
 	} else if theirs {
 		return m, false, t.say(Body{Lead: fmt.Sprintf(t.words().NotYours, t.who(other.Author))})
 	}
-	m, _, err = t.tx.LastReportBy(t.m.Author)
+	m, _, err = t.tx.LastReportBy(t.m.Author, t.m.ID)
 	return m, true, err
 }
 

@@ -266,6 +266,12 @@ func (t *turn) read() error {
 	} else if done {
 		return t.file(t.m, 0)
 	}
+	if done, err := t.orders(frame); done || err != nil {
+		return err
+	}
+	if done, err := t.askSameTwo(frame); done || err != nil {
+		return err
+	}
 	if done, err := t.houses(frame, site); done || err != nil {
 		return err
 	}

@@ -412,7 +412,7 @@ func (t *turn) justTold(f intents.Frame, q *store.Question) (store.Message, bool
 		return t.tx.Message(q.Message)
 	}
 	if t.m.Thread == t.m.TS {
-		m, found, err := t.tx.LastReportBy(t.m.Author)
+		m, found, err := t.tx.LastReportBy(t.m.Author, t.m.ID)
 		return m, found && m.Channel == t.m.Channel && fresh(m), err
 	}
 	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, t.m.Author)
@@ -420,7 +420,7 @@ func (t *turn) justTold(f intents.Frame, q *store.Question) (store.Message, bool
 		return m, found, err
 	}
 	// in the thread of an earlier correction of it
-	own, found, err := t.tx.LastReportBy(t.m.Author)
+	own, found, err := t.tx.LastReportBy(t.m.Author, t.m.ID)
 	if err != nil {
 		return m, false, err
 	}

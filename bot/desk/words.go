@@ -69,7 +69,7 @@ type words struct {
 	History        string // house, how it stands, who was there last, visits
 	RightedBy      string // day, who, what
 	TakenBackBy    string // day, who, what
-	OpenFollowUp   string // action, day
+	OpenFollowUp   string // action, day, whose
 	TankNeeds      string
 	TankTooHigh    string // psi, top
 	TankSize       string // gallons, heater gallons, top
@@ -88,6 +88,7 @@ type words struct {
 	// Of all houses
 	NoneWorst     string
 	NoAlerts      string
+	NoAlertAt     string // house
 	OpenAlerts    string // count
 	NoReports     string // who and days
 	ReportsOf     string // who and days, count

@@ -70,7 +70,7 @@ var english = words{
 	History:        "%s: %s, last there: %s. Days with reports: %d, newest first.",
 	RightedBy:      "%s  put right by %s: %s",
 	TakenBackBy:    "%s  taken back by %s: %s",
-	OpenFollowUp:   "Open: %s, due %s.",
+	OpenFollowUp:   "Open: %s, due %s (%s).",
 	TankNeeds:      "For a tank's size I need the heater's gallons and the house's pressure: “tank size 50 gal 60 psi”.",
 	TankTooHigh:    "At %s psi no tank keeps the house under %s: bring the pressure down first.",
 	TankSize:       "At least %s gal of expansion tank for a %s gal heater, to stay at %s psi or less.",
@@ -88,6 +88,7 @@ var english = words{
 
 	NoneWorst:     "No house stands outside the band, and none wants seeing to.",
 	NoAlerts:      "No alert is open.",
+	NoAlertAt:     "%s: no alert is open.",
 	OpenAlerts:    "Open alerts: %d.",
 	NoReports:     "%s: nothing was reported.",
 	ReportsOf:     "%s: reports: %d.",

@@ -70,7 +70,7 @@ var spanish = words{
 	History:        "%s: %s, último en ir: %s. Días con reportes: %d, lo más nuevo primero.",
 	RightedBy:      "%s  corregido por %s: %s",
 	TakenBackBy:    "%s  quitado por %s: %s",
-	OpenFollowUp:   "Pendiente: %s, para el %s.",
+	OpenFollowUp:   "Pendiente: %s, para el %s (%s).",
 	TankNeeds:      "Para el tamaño del tanque necesito los galones del calentador y la presión de la casa: “qué tanque para 50 galones a 60 psi”.",
 	TankTooHigh:    "A %s psi ningún tanque mantiene la casa bajo %s: primero baje la presión.",
 	TankSize:       "Tanque de expansión de al menos %s gal para un calentador de %s gal, para no pasar de %s psi.",
@@ -88,6 +88,7 @@ var spanish = words{
 
 	NoneWorst:     "Ninguna casa está fuera de la banda ni hay que atender ninguna.",
 	NoAlerts:      "No hay alertas abiertas.",
+	NoAlertAt:     "%s: no hay alerta abierta.",
 	OpenAlerts:    "Alertas abiertas: %d.",
 	NoReports:     "%s: no se reportó nada.",
 	ReportsOf:     "%s: reportes: %d.",
