@@ -20,6 +20,13 @@ var denied = setOf(cNeg, cLacks)
 // sentence about them unless another clause of it reports something.
 func (m *message) asides() {
 	m.oldQuotes()
+	for s := range m.sents {
+		if m.ofManyHouses(s) {
+			for k := m.sents[s].from; k < m.sents[s].to; k++ {
+				m.mute(k)
+			}
+		}
+	}
 	known := m.site != nil || m.ctx.Site != ""
 	for i := range m.items {
 		v, ok := m.val(i, cAside)

@@ -142,6 +142,16 @@ func (m *message) askSentence(s int) {
 		se.asking = true
 		return
 	}
+	if m.asksCancel(s) {
+		m.addAsk(se.from, AskCancel)
+		se.asking, se.asksDue = true, true
+		return
+	}
+	if m.asksOfItem(s) {
+		m.addAsk(se.from, AskHistory)
+		se.asking, se.question = true, true
+		return
+	}
 	if m.remindsInstead(s) {
 		m.addAsk(se.from, AskSnooze)
 		se.asking, se.snoozes = true, true

@@ -27,6 +27,9 @@ func (m *message) convert(s int) bool {
 	if c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.whatIsThat(s) {
 		c.to, c.cue = "psi", true // "the inspector wrote 600 kPa, whats that"
 	}
+	if first := m.firstOf(s); c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.is(first, cAsk, "convert") {
+		c.to, c.cue = "psi", true // "convert 4 bar"
+	}
 	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) &&
 		m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
 		c.to = convertible(m.items[c.nums[1]].unit) // "if 10 m is 14 psi what is 35 m"

@@ -147,3 +147,60 @@ func (m *message) asksOldCharge(s int) bool {
 func (m *message) remindsInstead(s int) bool {
 	return m.kinds.has(cHint) && m.sentenceIs(s, cHint, "remind") && m.sentenceSays(s, "instead", "rather", "mejor", "en vez", "en lugar") && m.tellsTime(s)
 }
+
+// asksCancel tells whether a sentence calls off a follow-up that is open: "cancel the recheck
+// at 12 Elm", "cancela el seguimiento". What is off the list because it is done is done.
+func (m *message) asksCancel(s int) bool {
+	first := m.firstOf(s)
+	if !cancels[m.text(first)] || m.sents[s].question || m.tellsTime(s) || m.reporting() {
+		return false
+	}
+	done, noun := false, false
+	for i := first; i < m.sents[s].to; i++ {
+		noun = noun || m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") || cancelled[m.text(i)]
+	}
+	for sn := range m.sents {
+		done = done || m.sentenceIs(sn, cAsk, "done") || m.sentenceSays(sn, "already", "did it", "ya")
+	}
+	return noun && !done
+}
+
+var (
+	cancels   = phrases("cancel | cancel the | cancel my | cancel that | scrap | scrap the | drop | drop the | kill | kill the | nix | nix the | call off | call off the | cancela | cancela la | cancela el | cancelar | anula | anula el | anula la")
+	cancelled = phrases(`recheck | follow up | followup | follow-up | reminder | visit | return visit | callback | call back | appointment | revisit
+		| seguimiento | el seguimiento | recordatorio | el recordatorio | revision | la revision | cita | la cita | visita | la visita`)
+)
+
+// asksOfItem tells whether a sentence is a house and a part of it and a question mark, and
+// nothing else: "610 Walnut tank?", "prv at 12 Elm?".
+func (m *message) asksOfItem(s int) bool {
+	se := &m.sents[s]
+	if m.site == nil || !m.sentenceNamesSite(s) || !m.isMark(se.to-1, "?") || len(m.sents) > 1 {
+		return false
+	}
+	item := false
+	for i := se.from; i < se.to; i++ {
+		switch it := &m.items[i]; {
+		case it.kinds.has(cItem):
+			item = true
+		case it.site, it.mark, recordOf[m.text(i)], m.says(i, "and", "y", "the", "a"):
+		default:
+			return false
+		}
+	}
+	return item
+}
+
+// ofManyHouses tells whether a sentence asks which of all houses have or lack something, which
+// says nothing of the house at hand: "any houses with no expansion tank?".
+func (m *message) ofManyHouses(s int) bool {
+	if m.site != nil || !m.sents[s].question && !m.request(s) {
+		return false
+	}
+	for i := m.firstOf(s); i < min(m.sents[s].to, m.firstOf(s)+4); i++ {
+		if m.says(i, "houses", "homes", "casas") {
+			return true
+		}
+	}
+	return false
+}

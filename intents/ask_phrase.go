@@ -45,7 +45,7 @@ func (m *message) weighAsk(s, i, first int, about About, request bool) {
 		m.askSnooze(p)
 	case AskHelp:
 		m.askHelp(p)
-	case AskWorst, AskAlerts, AskLog:
+	case AskWorst, AskAlerts, AskLog, AskOld:
 		m.askOfAll(p, about)
 	}
 }
@@ -70,7 +70,7 @@ func (m *message) cuesAround(p askPhrase) cueSet {
 var (
 	pulls      = phrases("pull | show me | show | que hay en | muestra")
 	asksPast   = phrases("what was | what were | what happened | tell me about | how old is the")
-	whoHas     = phrases("who has | whos got | who got | who is on | whos on | who took | whos at | who is at | quien tiene | quien tomo | quien esta en")
+	whoHas     = phrases("who has | whos got | who got | who took | quien tiene | quien tomo")
 	lastVisits = phrases("last visit | last reading | last readings | ultima vez")
 	weakTrends = phrases("drift | drifting | curve | over time | curva")
 	weakDues   = phrases(`due | pending | outstanding | pendientes | rechecks | reminders | follow ups | followups

@@ -101,6 +101,8 @@ const (
 	AskDone      About = "done"
 	AskSnooze    About = "snooze"
 	AskHelp      About = "help"
+	AskCancel    About = "cancel"      // a follow-up is not wanted any more
+	AskOld       About = "old_valves"  // the regulators past their service life
 	AskWorst     About = "worst"       // the houses to see first
 	AskAlerts    About = "alerts"      // the alerts that are open
 	AskLog       About = "log"         // who reported what in a span of days

@@ -88,3 +88,28 @@ func TestOfficeDays(t *testing.T) {
 		{"who has the ladder", "ask none"},
 	})
 }
+
+// What is asked of a house or of all is never stored as a report; an order is no reading.
+func TestOfficeAsksStoreNothing(t *testing.T) {
+	says(t, [][2]string{
+		{"which houses have an old regulator", "ask old_valves"},
+		{"any houses with no expansion tank?", "ask none"},
+		{"is 77 Hickory ok now", "ask history"},
+		{"is 12 Elm still high?", "ask history"},
+		{"The house is 47 Chilton Place. 85 at the rear bib", "85 rear_bibb"},
+		{"did anybody go to 14 Spruce", "ask history"},
+		{"610 Walnut tank?", "ask history"},
+		{"prv at 12 Elm?", "ask history"},
+		{"cancel the 14 Spruce recheck", "ask cancel"},
+		{"cancela el seguimiento de 12 Elm", "ask cancel"},
+		{"cancel that", "ask undo"},
+		{"you can drop the 2 week follow up, already did it", "ask done"},
+		{"convert 4 bar", "ask convert"},
+		{"need a 2 gal tank for 610 Walnut", "plan install_tank"},
+		{"the 2 gal tank is shot, needs replacing", "expansion_tank 2 gal failed; plan replace_tank"},
+		{"drop the pressure at 12 Elm to 60", "plan set_prv"},
+		{"lower the pressure at 12 Elm to 60 on friday", "plan set_prv in 4"},
+		{"lowered the pressure at 12 Elm to 60", "set_prv to 60"},
+		{"pressure dropped to 60 when the shower ran", "60 bath flowing"},
+	})
+}

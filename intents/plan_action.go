@@ -88,7 +88,18 @@ func (m *message) goesUp(i, s int) (action, bool) {
 // turnDown reads "turn the prv down Monday".
 func (m *message) turnDown(i, s int) (action, bool) {
 	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind"))
+	ok = ok || i == m.firstOf(s) && m.ordersPressure(s) && m.anyNumberTo(s)
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
+}
+
+// anyNumberTo tells whether sentence s names a pressure to be reached: "to 60".
+func (m *message) anyNumberTo(s int) bool {
+	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
+		if m.isNum(i) && m.says(i-1, "to", "up to", "down to", "back to", "a") && m.items[i].value >= 20 && m.items[i].role != roleDate {
+			return true
+		}
+	}
+	return false
 }
 
 // oneNeeded reads "no tank, quoted her one", "no exp tank, told him he needs one".

@@ -183,8 +183,26 @@ func (m *message) toCome(i int) bool {
 			return true
 		}
 	}
-	return false
+	return m.ordersPressure(m.items[i].sent) && m.items[i].seg == m.items[m.firstOf(m.items[i].sent)].seg
 }
+
+// ordersPressure tells whether sentence s orders the pressure to be brought somewhere: "drop
+// the pressure at 12 Elm to 60", "baja la presión a 60".
+func (m *message) ordersPressure(s int) bool {
+	first := m.firstOf(s)
+	if first >= m.sents[s].to {
+		return false
+	}
+	verb, rest, _ := strings.Cut(m.text(first), " ")
+	if !bringsPressure[verb] {
+		return false
+	}
+	return strings.Contains(rest, "pres") || m.right(first, 4, true, func(k int) bool {
+		return m.says(k, "pressure", "the pressure", "psi", "house", "static", "presion", "la presion")
+	}) >= 0
+}
+
+var bringsPressure = phrases("drop | lower | bring | turn | raise | knock | cut | reduce | dial | crank | bump | get | bajale | sube | subele")
 
 // ownTap tells whether the number at i stands in a later clause that names a test point and
 // nothing installed and no deed, so that it is no tank's charge: "tank 55# air and 79 on the

@@ -18,10 +18,29 @@ func (m *message) settle() {
 	m.beforeAndAfter()
 	m.saidTwice()
 	m.placeless()
+	m.neededTank()
 	m.foundAir()
 	m.foundSetting()
 	m.othersSetting()
 	m.movesReport()
+}
+
+// neededTank: the size of a tank that is still to be put in is no fact of the house: "need a
+// 2 gal tank for 610 Walnut".
+func (m *message) neededTank() {
+	f := m.equipment.find("expansion_tank")
+	if f == nil || f.SizeGal == nil {
+		return
+	}
+	size := f.SizeGal
+	f.SizeGal = nil
+	for _, p := range m.plans {
+		tank := p.Action == assess.InstallTank || p.Action == assess.ReplaceTank
+		if tank && f.empty() && m.items[p.at].seg == m.items[f.at].seg && m.items[p.at].sent == m.items[f.at].sent {
+			return
+		}
+	}
+	f.SizeGal = size
 }
 
 // foundAir: the air found in a tank before it was pumped up belongs to the work.

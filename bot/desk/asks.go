@@ -32,6 +32,8 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.tankSize(a, site)
 	case intents.AskDue:
 		return t.due()
+	case intents.AskOld:
+		return t.oldValves()
 	case intents.AskWorst:
 		return t.worst()
 	case intents.AskAlerts:
@@ -41,11 +43,19 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 	case intents.AskCharge:
 		return t.tankCharge(a, site)
 	case intents.AskSummary:
+		if who, err := t.whoSaid(plainWords(t.m.Text)); err != nil {
+			return err
+		} else if who != "" && who != t.m.Author {
+			return t.log() // "how many houses did Ana do this week"
+		}
 		s, err := t.summary(t.tx, t.lang, t.day.AddDays(-6), t.day.AddDays(1), t.day)
 		if err != nil {
 			return err
 		}
 		return t.say(t.summaryPost(s))
+	}
+	if a.About == intents.AskTrend && (site.Line == "" || slices.Contains(plainWords(t.m.Text), "houses") || slices.Contains(plainWords(t.m.Text), "casas")) {
+		return t.drifting()
 	}
 	if site.Line == "" {
 		return t.say(Body{Lead: w.WhichHouse})
@@ -54,10 +64,13 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 		return t.notOnRecord(site.Site)
 	}
 	switch a.About {
-	case intents.AskDone, intents.AskSnooze:
+	case intents.AskDone, intents.AskSnooze, intents.AskCancel:
 		f, ok, err := t.soonest(site)
 		if !ok || err != nil {
 			return err
+		}
+		if a.About == intents.AskCancel {
+			return t.cancel(f)
 		}
 		if a.About == intents.AskDone {
 			return t.finishFollowUp(f)
@@ -295,7 +308,7 @@ func (t *turn) tankSize(a intents.Ask, site store.SiteRecord) error {
 			return err
 		}
 		if psi == nil {
-			psi = h.Assessment.HousePSI
+			psi, _ = lastPSI(h)
 		}
 		if size == nil {
 			size = h.Heater.SizeGal

@@ -211,6 +211,17 @@ func (t *turn) finishFollowUp(f store.FollowUp) error {
 	return t.say(Body{Lead: fmt.Sprintf(t.words().Done, f.Line, t.words().Action[f.Action])})
 }
 
+// cancel ends a follow-up that nobody wants any more.
+func (t *turn) cancel(f store.FollowUp) error {
+	if ok, err := t.mayMove(f); !ok {
+		return err
+	}
+	if err := t.tx.EndFollowUp(f.ID, "dropped", t.m.At, t.m.ID); err != nil {
+		return err
+	}
+	return t.say(Body{Lead: fmt.Sprintf(t.words().Cancelled, f.Line, t.words().Action[f.Action])})
+}
+
 // mayMove tells whether the person may put a follow-up off or hand it on: their
 // own, or any for a dispatcher.
 func (t *turn) mayMove(f store.FollowUp) (bool, error) {

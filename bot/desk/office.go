@@ -252,6 +252,59 @@ func (t *turn) street(span string, sites []store.SiteRecord) error {
 	return t.say(Body{Lead: fmt.Sprintf(w.StreetLead, titled(span), len(lines)), Facts: shortened(lines, w)})
 }
 
+// oldValves answers which regulators are past their service life, the oldest
+// first.
+func (t *turn) oldValves() error {
+	last := int(t.serviceYears()[1])
+	list, n, err := t.tx.ValvesBefore(t.day.Year-last+1, atMostLines)
+	if err != nil {
+		return err
+	}
+	w := t.words()
+	lines := make([]string, len(list))
+	for i, v := range list {
+		lines[i] = oldValveLine(v, t.day, w)
+	}
+	if more := n - len(list); more > 0 {
+		lines = append(lines, fmt.Sprintf(w.AndMore, more))
+	}
+	return t.say(Body{Lead: fmt.Sprintf(w.SummaryAge, n), Facts: lines})
+}
+
+// drifting answers where the pressure drifts, those that leave the band first.
+func (t *turn) drifting() error {
+	list, err := t.tx.Drifting(atMostLines)
+	if err != nil {
+		return err
+	}
+	w := t.words()
+	if len(list) == 0 {
+		return t.say(Body{Lead: w.NoDrift})
+	}
+	lines := make([]string, len(list))
+	for i, v := range list {
+		lines[i] = driftLine(v, w)
+	}
+	return t.say(Body{Lead: lines[0], Facts: lines[1:]})
+}
+
+// lastPSI is the newest pressure of a house that can be believed, and its day:
+// that of the last visit, else the last fair reading before it.
+func lastPSI(h House) (*float64, assess.Date) {
+	if psi := h.Assessment.HousePSI; psi != nil {
+		return psi, h.lastVisit().Date
+	}
+	if len(h.lastVisit().Readings) > 0 {
+		return nil, assess.Date{} // it was read, and not fairly: read it again
+	}
+	for _, r := range slices.Backward(h.Readings) {
+		if r.Fair == assess.FairYes && r.Side == assess.HouseSide && !r.Peak {
+			return &r.PSI, r.Day
+		}
+	}
+	return nil, assess.Date{}
+}
+
 // standText is how a house stands in a few words: its pressure and the day it was
 // read; where the last visit read nothing, what was read before it.
 func standText(h House, w *words) string {
@@ -286,7 +339,7 @@ func (t *turn) tankCharge(a intents.Ask, site store.SiteRecord) error {
 			return err
 		}
 		line = siteLine(site.Site) + ": "
-		if psi = h.Assessment.HousePSI; psi == nil || unreadWork(h.lastVisit(), h.Assessment) {
+		if psi, _ = lastPSI(h); psi == nil || unreadWork(h.lastVisit(), h.Assessment) {
 			return t.say(Body{Lead: line + w.ChargeNeeds, Next: []string{w.ChargeHow}, Cautions: []string{w.Caution[assess.CautionTank]}})
 		}
 	}

@@ -176,7 +176,7 @@ func (t *turn) linesBehind(s *Summary) error {
 		s.lines[openDrift] = append(s.lines[openDrift], driftLine(v, w))
 	}
 	for _, v := range s.PastAge {
-		s.lines[openAge] = append(s.lines[openAge], fmt.Sprintf("%s: %s %d %s", v.Line, w.Item[assess.PRV], v.Year, fmt.Sprintf(w.YearsOld, t.day.Year-v.Year)))
+		s.lines[openAge] = append(s.lines[openAge], oldValveLine(v, t.day, w))
 	}
 	for _, f := range s.Kept {
 		s.lines[openFollowUps] = append(s.lines[openFollowUps], w.KeptMark+" "+followUpLine(f, w))
@@ -193,6 +193,11 @@ func (t *turn) linesBehind(s *Summary) error {
 		s.lines[openStreets] = append(s.lines[openStreets], fmt.Sprintf(w.StreetChanged, titled(c.Street), number(c.FromPSI), number(c.PSI)))
 	}
 	return nil
+}
+
+// oldValveLine is a regulator past its service life in one line.
+func oldValveLine(v store.OldValve, today assess.Date, w *words) string {
+	return fmt.Sprintf("%s: %s %d %s", v.Line, w.Item[assess.PRV], v.Year, fmt.Sprintf(w.YearsOld, today.Year-v.Year))
 }
 
 // driftLine is a drifting valve in one line.

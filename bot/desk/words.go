@@ -90,6 +90,7 @@ type words struct {
 	NoAlerts      string
 	NoAlertAt     string // house
 	OpenAlerts    string // count
+	NoDrift       string
 	NoReports     string // who and days
 	ReportsOf     string // who and days, count
 	StreetLead    string // street, houses
@@ -115,6 +116,7 @@ type words struct {
 	DoneButton   string // house
 	PutOffButton string // house
 	HandButton   string // house
+	Cancelled    string // house, action
 	Moved        string // house, action, day
 	OwnersOnly   string // owner
 	TooFar       string
