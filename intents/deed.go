@@ -200,7 +200,7 @@ func (m *message) byOthers(i int) bool {
 		return true // "the heater's breaker was off and I left it off"
 	}
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
-		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) // "last guy fixed the leak"
+		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) || m.utilityBefore(i) // "last guy fixed the leak"
 	}
 	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
 		return true // "no record of it ever being flushed"
@@ -249,6 +249,16 @@ func (m *message) doneBy(i int) bool {
 	for k++; m.is(k, cDeterminer, "") && !m.is(k, cWhose, ""); k++ {
 	}
 	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k)) || m.formerCrew(k)
+}
+
+// utilityBefore tells whether the clause of item i begins with the water supplier: "city shut
+// the main 9 to 11".
+func (m *message) utilityBefore(i int) bool {
+	k := m.clauseStart(i)
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return k < i && m.says(k, "city", "town", "county", "utility", "water company", "water department", "water dept", "street crew", "they", "municipio", "ciudad")
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

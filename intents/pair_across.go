@@ -42,7 +42,7 @@ func (m *message) pointsAcross() {
 			r.points, r.inherit = []string{p}, true
 			continue
 		}
-		if k > 0 && r.sent > 0 && (m.continues(r.sent) || m.fellWhenOpened(r.at)) && !m.houseNear(r.at) {
+		if k > 0 && r.sent > 0 && (m.continues(r.sent) || m.gaugeWent(r.at) || m.turnedThen(r.at)) && !m.houseNear(r.at) {
 			pts := map[string]bool{}
 			for _, q := range m.readings[:k] {
 				if len(q.points) == 0 {
@@ -274,7 +274,7 @@ func (m *message) placeNamed(i int) string {
 // sameGauge tells whether two numbers of a sentence are of one gauge: a state or
 // a time differs between them, or nothing at all is said of the second.
 func (m *message) sameGauge(a, b int) bool {
-	if m.highOfTwo(a-1) || m.highOfTwo(b-1) {
+	if m.highOfTwo(a-1) || m.highOfTwo(b-1) || m.turnedThen(b) {
 		return true // "washer box low 66, high 118"
 	}
 	se := &m.sents[m.items[a].sent]
@@ -297,6 +297,9 @@ func (m *message) sameGauge(a, b int) bool {
 			if m.is(k, c, "") {
 				return true
 			}
+		}
+		if m.typed(k) == "res" || m.typed(k) == "fl" {
+			return true // "kitchen stat 70 res 52"
 		}
 		if m.items[k].num != nil && (m.items[k].num.time || m.items[k].unit == "hour") {
 			return true

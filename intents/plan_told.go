@@ -11,6 +11,20 @@ import (
 
 var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one"}}
 
+// heatersDial tells whether "stat" at item i is a thermostat and not short for static: "turned
+// down the stat", "stat at 120".
+func (m *message) heatersDial(i int) bool {
+	at := i + 1
+	for m.says(at, "at", "to", "on", "is", "down", "back", "up") {
+		at++
+	}
+	warm := m.isNum(at) && m.items[at].within(100, 160) && !pressureUnit(m.items[at].unit)
+	if m.is(i-1, cItem, "heater") || m.is(i-1, cDeterminer, "") {
+		return warm || m.left(i, 4, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0
+	}
+	return warm && at > i+1
+}
+
 // unswallow undoes phrases that swallow a verb's particle or a stress: "swap that heater out
 // next month", "needs a tank bad".
 func (m *message) unswallow() {
@@ -23,6 +37,13 @@ func (m *message) unswallow() {
 			} else if m.is(i, cState, "firing") && strings.HasSuffix(m.text(i), " on") && m.timeWordAt(i+1) &&
 				m.left(i, 3, true, func(k int) bool { return m.meets(k, jobWords) }) >= 0 {
 				m.say(i, "heater") // "swap the water heater on Friday"
+			}
+		}
+	}
+	if m.kinds.has(cStatic) {
+		for i := range m.items {
+			if m.text(i) == "stat" && m.heatersDial(i) {
+				m.say(i, "thermostat")
 			}
 		}
 	}

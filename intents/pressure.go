@@ -136,23 +136,12 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleIgnored, "names a thing" // "a 40 not a 50"
 	case m.inSeries(i):
 		return roleReading, "one of a series"
-	case m.fellWhenOpened(i):
-		return roleReading, "where it went when water ran"
 	case m.readAtTap(i):
 		return roleReading, "read at a tap that has no name"
 	case m.tradeNear(i):
 		return roleReading, "among terms of the trade"
 	}
 	return roleIgnored, "nothing says that it is a pressure"
-}
-
-// fellWhenOpened tells whether the number at i is where the pressure went when taps were opened
-// in the same sentence: "opened two taps, dropped to 49".
-func (m *message) fellWhenOpened(i int) bool {
-	if !m.says(i-1, "to", "down to", "clear to") || !m.is(i-2, cHint, "moves") {
-		return false
-	}
-	return m.left(i, 12, true, m.setsRunning) >= 0
 }
 
 // readAtTap tells whether the number at i is said to be read at something that water comes out

@@ -73,7 +73,7 @@ func (m *message) pairHeads() {
 	found, left := false, false
 	for _, x := range m.sections {
 		found = found || x.when == assess.Before && m.is(x.head, cHint, "foundhead")
-		left = left || x.when == assess.After && m.is(x.head, cHint, "lefthead")
+		left = left || found && x.when == assess.After && m.is(x.head, cHint, "lefthead") // "out: … in: …" tells of parts
 	}
 	if m.foundLeft = found && left; m.foundLeft {
 		return

@@ -21,7 +21,7 @@ func (m *message) tapInHand(r *reading) bool {
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
 		return false
 	}
-	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) || m.gaugeWent(r.at)
+	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
 }
 
 // ofAir tells whether the number at i is the air of a tank, whose name may stand in a message
@@ -66,7 +66,7 @@ func (m *message) goesOnAt(i int) bool {
 	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) {
 		return false
 	}
-	if m.gaugeWent(i) {
+	if m.gaugeWent(i) || m.turnedThen(i) {
 		return true
 	}
 	if !m.gaugeInHand() {
@@ -101,6 +101,30 @@ func (m *message) gaugeWent(i int) bool {
 		case m.items[k].num != nil:
 			return false
 		}
+	}
+	return false
+}
+
+// turnedThen tells whether the number at i stands alone behind a clause by which the regulator was
+// turned, and a gauge was read before: "kitchen 74, turned it down half a turn, 63".
+func (m *message) turnedThen(i int) bool {
+	from := m.clauseStart(i)
+	if !m.closes(i) || from < i && !(from == i-1 && (m.is(from, cNow, "") || m.says(from, "got", "its", "gives", "then"))) || !m.gaugeInHand() && !m.readBefore(i) {
+		return false
+	}
+	end := from - 1
+	for end > 0 && (m.items[end].mark || m.says(end, "and", "y", "then")) {
+		end--
+	}
+	for k := range m.verbs {
+		v := &m.verbs[k]
+		if v.what != "set" || !v.done || v.at > end || m.clauseStart(end) > v.at || v.object != "prv" && (v.object != "" || !m.verbTurn(v.at)) {
+			continue
+		}
+		elsewhere := func(j int) bool {
+			return m.isNum(j) && m.items[j].unit != "turn" || m.says(j, "stat", "thermostat", "dial", "heater") || m.isAny(j, cItem, "heater", "expansion_tank")
+		}
+		return m.right(v.at, i-v.at-1, true, elsewhere) < 0
 	}
 	return false
 }

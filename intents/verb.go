@@ -74,7 +74,7 @@ func (m *message) verbsAt(i int) {
 		}
 	case m.nameNew(i):
 		m.addVerb(i, "replaced")
-	case m.shutsWater(i) && !m.opensIt(i):
+	case m.shutsWater(i) && !m.opensIt(i) && !m.utilityBefore(i):
 		m.addVerb(i, m.shutOrSet(i))
 	default:
 		m.didAt(i)

@@ -208,3 +208,18 @@ func TestStateOfTheSecondNumber(t *testing.T) {
 		{"tub 58, main is going up", "bath 58"},
 	})
 }
+
+// A number that stands alone behind the turn of the regulator's screw is what the same gauge
+// showed then.
+func TestWhatTheGaugeShowedAfterATurn(t *testing.T) {
+	reads(t, [][2]string{
+		{"kitchen 74, turned prv down, 63", "kitchen 74; kitchen 63"},
+		{"74 kitchen static. turned it down half turn, 63", "kitchen 74 static; kitchen 63"},
+		{"kitchen 74, gave the screw a quarter turn, 63", "kitchen 74; kitchen 63"},
+		{"kitchen 74, backed it off two turns and got 63", "kitchen 74; kitchen 63"},
+		{"kitchen 74. turned down the stat, 120", "kitchen 74"},
+		{"kitchen 74, stat at 120", "kitchen 74"},
+		{"kitchen stat 70 res 52", "kitchen 70 static; kitchen 52 flowing"},
+		{"out: 40 gal gas 2008. in: 50 gal gas. laundry 58", "laundry 58"},
+	})
+}
