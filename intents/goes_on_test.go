@@ -18,6 +18,7 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 	}{
 		{assess.PRV, "swapped it, 60 now at the laundry", `[{"action":"replaced_prv"},{"psi":60,"point":"laundry","when":"after"}]`},
 		{assess.PRV, "cut it out, new one in, set it to 55", `[{"action":"replaced_prv","to_psi":55}]`},
+		{assess.PRV, "nvm its in the crawl, 1994, corroded. after it 117", `[{"item":"prv","installed_year":1994,"condition":"suspect"},{"psi":117,"point":"after_prv"}]`},
 		{assess.PRV, "it's from 2009", `[{"item":"prv","installed_year":2009}]`},
 		{assess.PRV, "ya la cambie, quedo en 60 en la lavadora", `[{"action":"replaced_prv"},{"psi":60,"point":"laundry","when":"after"}]`},
 		{assess.PRV, "le dije que la cambiamos el lunes", `[{"action":"replace_prv","in_days":7}]`},

@@ -58,6 +58,17 @@ func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old
 	return "", false
 }
 
+// listedYear tells whether the year at item i is one of the facts that a sentence lists of "it":
+// "its in the crawl, 1994, corroded".
+func (m *message) listedYear(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	from := s.from
+	for from < i && (m.items[from].mark || m.says(from, "nvm", "never mind", "nevermind", "ok", "yep", "found it", "wait")) {
+		from++
+	}
+	return m.clauseStart(i) == i && m.closes(i) && from < i && m.says(from, "its", "it is", "it")
+}
+
 // toldLast returns the item told last that an attribute fits.
 func (m *message) toldLast(a attribute, items []mentionOf) (item string, old bool) {
 	if item = m.carriedEquipment(a.at, a.what); item == "" {
@@ -69,7 +80,7 @@ func (m *message) toldLast(a attribute, items []mentionOf) (item string, old boo
 // refersToLast tells whether an attribute refers to the item told last, "it's a 2005", or to
 // something else that is no item: "the needle's bent so who knows".
 func (m *message) refersToLast(a attribute) (refers, other bool) {
-	dated := a.what == "year" && m.yearCue(a.at)
+	dated := a.what == "year" && (m.yearCue(a.at) || m.listedYear(a.at))
 	if !m.pronounClause(a.at) && a.what != "age" && a.what != "unknown" && !dated {
 		return false, false
 	}
@@ -129,7 +140,7 @@ func (m *message) fuelNear(i int) bool {
 // pronounClause tells whether the clause of item i speaks of "it".
 func (m *message) pronounClause(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	for k := i - 1; k >= s.from && k >= i-6; k-- {
+	for k := i - 1; k >= s.from && k >= i-8; k-- {
 		if m.text(k) == "from" && m.foreignNoun(k-1) {
 			return false // "old sheet from 2022"
 		}

@@ -319,12 +319,13 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 	if len(last) == 0 || last[0].Point == "" {
 		return f, c, nil
 	}
-	several := slices.ContainsFunc(last, func(r assess.Reading) bool { return r.Point != last[0].Point })
+	tap := last[len(last)-1].Point
+	several := slices.ContainsFunc(last, func(r assess.Reading) bool { return r.Point != tap && r.Point != assess.Street })
 	if !several {
-		c.Tap = last[0].Point
+		c.Tap = tap
 	}
 	// what is read after work on the regulator stands on the other side of it than the main
-	c.TapUnsure = several || c.Tap == assess.Street
+	c.TapUnsure = several || tap == assess.Street
 	if g := t.parser.Parse(t.m.Text, c); g.SameTap || len(g.Unclear) > len(f.Unclear) {
 		return g, c, nil
 	}
