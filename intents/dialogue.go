@@ -156,22 +156,70 @@ func (p *Parser) optionWords(o string) []string {
 // apart by English ones.
 var optionInSpanish = map[string]string{itIsPressure: "presion", otherNumber: "otro numero", "temperature": "temperatura"}
 
+// A choice counts how often the words of an answer name each of the options.
+type choice struct {
+	words [][]string // of each option
+	score []int
+}
+
+// give counts a word, and tells whether any option has it.
+func (c *choice) give(w string) (hit bool) {
+	for k, words := range c.words {
+		if w != "" && slices.Contains(words, w) {
+			c.score[k]++
+			hit = true
+		}
+	}
+	return hit
+}
+
+// best returns the option that was named most, -1 for none, and whether another was as often.
+func (c *choice) best() (best int, tied bool) {
+	best = -1
+	for k, s := range c.score {
+		switch {
+		case s == 0:
+		case best < 0 || s > c.score[best]:
+			best, tied = k, false
+		case s == c.score[best]:
+			tied = true
+		}
+	}
+	return best, tied
+}
+
+// gives counts all that item i says for the options: its words, its place and its meanings.
+func (m *message) gives(c *choice, i int) (hit bool) {
+	it := &m.items[i]
+	for w := range strings.FieldsSeq(it.text) {
+		if std, ok := m.p.gaz.suffix[w]; ok {
+			w = strings.ToLower(std)
+		}
+		hit = c.give(w) || hit
+	}
+	for w := range strings.SplitSeq(it.point, "_") {
+		hit = c.give(w) || hit
+	}
+	for _, t := range it.tags {
+		if t.value != "-" && t.value != it.point {
+			hit = c.give(t.value) || hit
+		}
+	}
+	switch {
+	case m.is(i, cOn, ""):
+		hit = c.give(string(assess.Firing)) || hit
+	case m.is(i, cOff, ""):
+		hit = c.give(string(assess.Idle)) || hit
+	}
+	return hit
+}
+
 // picked finds the option that the words of a message pick. Every word must
 // belong to the answer, and one option must fit best.
 func (m *message) picked(options []string) string {
-	lists := make([][]string, len(options))
-	for k, o := range options {
-		lists[k] = m.p.optionWords(o)
-	}
-	score := make([]int, len(options))
-	give := func(w string) (hit bool) {
-		for k := range lists {
-			if w != "" && slices.Contains(lists[k], w) {
-				score[k]++
-				hit = true
-			}
-		}
-		return hit
+	c := choice{score: make([]int, len(options))}
+	for _, o := range options {
+		c.words = append(c.words, m.p.optionWords(o))
 	}
 	place, yes, no := 0, false, false
 	for i := range m.items {
@@ -179,42 +227,21 @@ func (m *message) picked(options []string) string {
 		if it.mark || it.role == roleTaken && it.point == "" {
 			continue
 		}
-		hit := false
-		for _, w := range strings.Fields(it.text) {
-			if std, ok := m.p.gaz.suffix[w]; ok {
-				w = strings.ToLower(std)
-			}
-			hit = give(w) || hit
-		}
-		if it.point != "" {
-			for w := range strings.SplitSeq(it.point, "_") {
-				hit = give(w) || hit
-			}
-		}
-		for _, t := range it.tags {
-			if t.value != "-" && t.value != it.point {
-				hit = give(t.value) || hit
-			}
-		}
-		switch {
-		case m.is(i, cOn, ""):
-			hit = give(string(assess.Firing)) || hit
-		case m.is(i, cOff, ""):
-			hit = give(string(assess.Idle)) || hit
-		}
+		hit := m.gives(&c, i)
+		n := 0
 		if it.num != nil && it.unit == "" && it.num.integer && it.value >= 1 && it.value <= float64(len(options)) {
-			if hit && score[int(it.value)-1] == 0 {
+			n = int(it.value)
+			if hit && c.score[n-1] == 0 {
 				return "" // a house's number, and another's place in the list
 			}
-			if !hit && len(options) > 1 {
-				place, hit = int(it.value), true
-			}
-		}
-		if n := placeOf(it.text, len(options)); n > 0 && !hit && len(options) > 1 {
-			place, hit = n, true
+		} else {
+			n = placeOf(it.text, len(options))
 		}
 		switch {
-		case hit || answerFiller(it.text):
+		case hit:
+		case n > 0 && len(options) > 1:
+			place = n
+		case answerFiller(it.text):
 		case affirms(it.text):
 			yes = true
 		case refuses(it.text):
@@ -223,16 +250,7 @@ func (m *message) picked(options []string) string {
 			return ""
 		}
 	}
-	best, tied := -1, false
-	for k, s := range score {
-		switch {
-		case s == 0:
-		case best < 0 || s > score[best]:
-			best, tied = k, false
-		case s == score[best]:
-			tied = true
-		}
-	}
+	best, tied := c.best()
 	switch {
 	case place > 0 && place <= len(options) && (best < 0 || tied):
 		return options[place-1]

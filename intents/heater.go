@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -11,29 +12,12 @@ import (
 // heaters gives each reading the heater's state: one told once goes on all.
 func (m *message) heaters() {
 	var room [8]mention
-	all := room[:0]
-	for i := range m.items {
-		st := m.heaterTag(i)
-		if st == "" || m.stateDenied(i) {
-			continue
-		}
-		// a correction leaves the last one
-		if n := len(all); n > 0 && m.takesBack(all[n-1].at+1, i) {
-			all = all[:n-1]
-		}
-		all = append(all, mention{at: i, state: st})
-	}
+	all := m.heaterStates(room[:0])
 	if len(all) == 0 || m.heaterTurned(all) || m.heaterRow(all) {
 		return
 	}
 	m.untilTurned(all)
-	one := true
-	for _, a := range all {
-		if a.state != all[0].state {
-			one = false
-		}
-	}
-	if one {
+	if !slices.ContainsFunc(all, func(a mention) bool { return a.state != all[0].state }) {
 		for k := m.toldApart(all); k < len(m.readings); k++ {
 			m.readings[k].Heater = all[0].state
 		}
@@ -46,32 +30,54 @@ func (m *message) heaters() {
 		}
 	}
 	for _, a := range all {
-		s := m.items[a.at].sent
-		lo, hi := m.readingsOf(s)
-		if lo < hi {
-			q := m.quantified(a.at)
-			for k := hi - 1; k >= lo; k-- {
-				r := &m.readings[k]
-				if r.Heater != "" {
-					continue
-				}
-				if q || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
-					a.at < r.at && m.noStateBetween(all, a.at, r.at) {
-					r.Heater = a.state
-				}
-			}
+		m.heaterOver(a, all)
+	}
+	m.heaterCarried(all)
+}
+
+// heaterStates finds where the message tells the heater's state. A correction leaves the last.
+func (m *message) heaterStates(all []mention) []mention {
+	for i := range m.items {
+		st := m.heaterTag(i)
+		if st == "" || m.stateDenied(i) {
 			continue
 		}
-		// a line of its own: "both with the elements off"
-		if m.quantified(a.at) || m.quantifiedLine(s) {
-			for k := range m.readings {
-				if r := &m.readings[k]; r.sent < s && r.Heater == "" {
-					r.Heater = a.state
-				}
-			}
+		if n := len(all); n > 0 && m.takesBack(all[n-1].at+1, i) {
+			all = all[:n-1]
+		}
+		all = append(all, mention{at: i, state: st})
+	}
+	return all
+}
+
+// heaterOver gives the state told at one place to the readings of its sentence that have none, or,
+// where it stands in a line of its own, to those before: "both with the elements off".
+func (m *message) heaterOver(a mention, all []mention) {
+	s := m.items[a.at].sent
+	quantified := m.quantified(a.at)
+	lo, hi := m.readingsOf(s)
+	for k := lo; k < hi; k++ {
+		r := &m.readings[k]
+		if r.Heater != "" {
+			continue
+		}
+		if quantified || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
+			a.at < r.at && m.noStateBetween(all, a.at, r.at) {
+			r.Heater = a.state
 		}
 	}
-	// carry on from what was told last
+	if lo < hi || !quantified && !m.quantifiedLine(s) {
+		return
+	}
+	for k := range m.readings {
+		if r := &m.readings[k]; r.sent < s && r.Heater == "" {
+			r.Heater = a.state
+		}
+	}
+}
+
+// heaterCarried gives readings without a state the one that was told last before them.
+func (m *message) heaterCarried(all []mention) {
 	for k := range m.readings {
 		r := &m.readings[k]
 		if r.Heater != "" {
