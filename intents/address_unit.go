@@ -77,7 +77,12 @@ func (a *address) unit(p *Parser, toks []token) {
 			a.to++
 		}
 	}
-	// "unit B at 1410 Sutter", "apartment 12, 300 Beacon Square"
+	a.unitAhead(p, toks)
+}
+
+// unitAhead reads a unit before the house number: "unit B at 1410 Sutter", "apartment 12, 300
+// Beacon Square".
+func (a *address) unitAhead(p *Parser, toks []token) {
 	k := a.from - 1
 	if k >= 0 {
 		switch toks[k].text {

@@ -76,37 +76,8 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	}
 	// the last separator whose clause has no word of its own before b
 	for k := hi - 1; k >= lo; k-- {
-		t := m.text(k)
-		if m.items[k].mark && t == "-" && k > 0 && m.items[k].seg == m.items[k-1].seg {
-			continue // "post-flush 69"
-		}
-		if m.items[k].mark && oneOf(t, ",", "/", "(", "-", "|") || oneOf(t, "and", "then", "but", "y", "so", "pero", "while", "luego") {
-			// "62, then with the tub open, 55": the clause before belongs to 55
-			if m.items[k].mark && k > lo {
-				for j := k - 1; j >= lo; j-- {
-					u := m.text(j)
-					if u == "then" || u == "with" || u == "w/" || u == "con" || u == "when" || u == "luego" || u == "after" || u == "cuando" {
-						if j > lo && (m.items[j-1].mark || m.text(j-1) == "and" || m.text(j-1) == "y") {
-							return j
-						}
-					}
-					if m.items[j].mark {
-						break
-					}
-				}
-			}
-			if t == "and" || t == "y" {
-				for j := k - 1; j > lo && j >= k-5 && !m.items[j].mark; j-- {
-					if m.is(j, cFlowing, "") && m.text(j-1) == "then" {
-						return j - 1 // "got 66, then ran the tub and the same gauge fell to 39"
-					}
-				}
-			}
-			return k
-		}
-		if u := t; u == "with" || u == "w/" || u == "con" {
-			// "60 with the tub open 52": belongs to what stands before unless at the end
-			continue
+		if m.separates(k) {
+			return m.clauseBefore(k, lo)
 		}
 	}
 	// no separator: words between belong to the left number when its point
@@ -121,6 +92,33 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		return max(lo, hi)
 	}
 	return b
+}
+
+// separates tells whether item k is a mark or a word between the talk of two readings. "60 with the
+// tub open 52" has none.
+func (m *message) separates(k int) bool {
+	if !m.items[k].mark {
+		return m.says(k, "and", "then", "but", "y", "so", "pero", "while", "luego")
+	}
+	t := m.text(k)
+	return oneOf(t, ",", "/", "(", "|") || t == "-" && (k == 0 || m.items[k].seg != m.items[k-1].seg) // not "post-flush 69"
+}
+
+// clauseBefore returns where the talk of the reading behind the separator at k begins: there, or
+// with the clause before it where that leads on, "62, then with the tub open, 55".
+func (m *message) clauseBefore(k, lo int) int {
+	for j := k - 1; m.items[k].mark && j > lo && !m.items[j].mark; j-- {
+		if m.says(j, "then", "with", "w/", "con", "when", "luego", "after", "cuando") &&
+			(m.items[j-1].mark || m.says(j-1, "and", "y")) {
+			return j
+		}
+	}
+	for j := k - 1; m.says(k, "and", "y") && j > lo && j >= k-5 && !m.items[j].mark; j-- {
+		if m.is(j, cFlowing, "") && m.text(j-1) == "then" {
+			return j - 1 // "got 66, then ran the tub and the same gauge fell to 39"
+		}
+	}
+	return k
 }
 
 // leadWord returns the word of a state or a flow that leads to the number at i, with at
