@@ -136,7 +136,8 @@ func (m *message) asksOldCharge(s int) bool {
 	}
 	first := m.firstOf(s)
 	open, verb, _ := strings.Cut(m.text(first), " ")
-	if !asksOfAir[open] || m.says(first+1, "i", "we") || verb == "" && m.right(first, 3, true, func(k int) bool { return m.says(k, "is", "was", "did", "esta", "estaba") }) < 0 {
+	if !asksOfAir[open] || m.says(first+1, "i", "we") ||
+		verb == "" && m.right(first, 3, true, func(k int) bool { return m.says(k, "is", "was", "did", "esta", "estaba") }) < 0 {
 		return false
 	}
 	return m.right(first, se.to-first, true, func(k int) bool { return chargesAir[m.text(k)] }) >= 0

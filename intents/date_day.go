@@ -153,7 +153,8 @@ func (m *message) numberedDay(i int) (assess.Date, int) {
 	if date, n := m.slashDay(i, day); n > 0 {
 		return date, n
 	}
-	counted := m.is(end, cItem, "") && m.text(i-1) == "the" && !m.says(i-2, "on", "by", "for", "until", "till", "due") // "replace the 2nd tank"
+	// "replace the 2nd tank"
+	counted := m.is(end, cItem, "") && m.text(i-1) == "the" && !m.says(i-2, "on", "by", "for", "until", "till", "due")
 	if th && !counted && !m.countsThing(end) && (m.inList(i-1, listBeforeDay) || weekdays[m.text(i-1)] > 0) {
 		return m.dayOfMonth(day), 2
 	}

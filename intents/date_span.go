@@ -38,7 +38,8 @@ func (m *message) dayAfter(i int) (days, n int) {
 // nextMorning tells whether the morning at item i is the next one, since somebody is to come
 // in it: "be back in the morning", "I'll return first thing in the am".
 func (m *message) nextMorning(i int) bool {
-	if !m.says(i, "morning", "morn", "am", "in the morning", "first thing") || m.isNum(i-1) || m.says(i, "morn", "am") && m.text(i-1) != "the" {
+	if !m.says(i, "morning", "morn", "am", "in the morning", "first thing") || m.isNum(i-1) ||
+		m.says(i, "morn", "am") && m.text(i-1) != "the" {
 		return false
 	}
 	comes := func(k int) bool {

@@ -184,7 +184,8 @@ func (m *message) putsIn(i int) bool {
 // putsOne tells whether "put" at item i is told of a tank with nothing behind it: "put a 2 gal
 // tank, 70 air".
 func (m *message) putsOne(i, k int) bool {
-	return m.says(i, "put", "i put", "hung") && !m.says(i-1, "they", "he", "she") && m.says(i+1, "a", "an") && m.partAt(k) == "expansion_tank" && m.closes(k)
+	return m.says(i, "put", "i put", "hung") && !m.says(i-1, "they", "he", "she") && m.says(i+1, "a", "an") &&
+		m.partAt(k) == "expansion_tank" && m.closes(k)
 }
 
 // newOneAt tells whether item k stands for a new part without its name: "the new one", "a

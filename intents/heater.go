@@ -100,7 +100,8 @@ func (m *message) heaterCarried(all []mention) {
 func (m *message) toldApart(all []mention) int {
 	for k := range m.readings {
 		r := &m.readings[k]
-		if len(all) == 1 && k > 0 && r.at == all[0].at+1 && (r.inherit || len(r.points) == 0) && m.items[r.at].seg != m.items[m.readings[k-1].at].seg && !m.quantified(r.at) {
+		if len(all) == 1 && k > 0 && r.at == all[0].at+1 && (r.inherit || len(r.points) == 0) &&
+			m.items[r.at].seg != m.items[m.readings[k-1].at].seg && !m.quantified(r.at) {
 			return k
 		}
 	}

@@ -132,7 +132,9 @@ func (m *message) climbsByHeat(i int) bool {
 		return true // "climbed four floors"
 	}
 	hot := func(k int) bool {
-		return m.is(k, cPeak, "") || climbed && (m.is(k, cState, "firing") || m.text(k) == "hot" && m.left(k, 2, true, func(j int) bool { return m.says(j, "ran", "run", "running") }) >= 0)
+		return m.is(k, cPeak, "") || climbed &&
+			(m.is(k, cState, "firing") || m.text(k) == "hot" &&
+				m.left(k, 2, true, func(j int) bool { return m.says(j, "ran", "run", "running") }) >= 0)
 	}
 	if m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
 		return true // "red needle climbed to 150", "with the burner going it climbed to 112"
