@@ -86,7 +86,7 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		return "a difference", true
 	case !oneOf(prev, "to", "at", "from", "a", "down to", "into", "hasta") && m.afterFall(i):
 		return "a difference", true
-	case m.crept(i):
+	case m.crept(i) || pressureUnit(m.items[i].unit) && m.roseBy(i):
 		return "a rise", true
 	case m.targeted(i):
 		return "a target or a limit", true
@@ -174,6 +174,17 @@ func (m *message) limitBehind(i int) bool {
 	return r >= 0 && m.items[r].seg == m.items[i].seg && m.says(r, "en la placa", "la placa", "placa", "de fabrica viene",
 		"max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido",
 		"factory setting", "from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law")
+}
+
+// roseBy tells whether the number at i, which no "to" leads to, is by how much a pressure
+// rose: "went up 20 psi", "sube como 20 libras en la noche".
+func (m *message) roseBy(i int) bool {
+	k := i - 1
+	for m.says(k, "about", "like", "maybe", "another", "como", "unas", "unos", "casi", "por ahi de", "roughly", "around") {
+		k--
+	}
+	return m.says(k, "went up", "goes up", "came up", "rises", "rose", "climbs", "climbed", "sube", "subio", "gana", "gano",
+		"va subiendo", "subiendo", "trepa", "se sube", "up", "jumped", "jumps", "crept", "creeps")
 }
 
 // afterFall tells whether a word of falling or rising stands before the number at i.

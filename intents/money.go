@@ -81,10 +81,18 @@ func (m *message) tellsElse(k, i int) bool {
 	return false
 }
 
-// rate reads a sum for a time: "110 a month".
+// rate reads a sum for a time: "110 a month", "2 psi cada 10 minutos".
 func (m *message) rate(i int) bool {
 	switch m.text(i + 1) {
 	case "a", "an", "per", "al", "por":
+	case "every", "each", "cada":
+		if m.items[i].unit == "" {
+			return false // "58, 64, 71 cada cinco minutos"
+		}
+		if m.isNum(i + 2) {
+			u := m.items[i+2].unit
+			return unitDays(u) > 0 || u == "hour"
+		}
 	default:
 		return false
 	}

@@ -15,7 +15,7 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || 0 < r.PSI && r.PSI < leastPSI {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {

@@ -21,11 +21,16 @@ type Question struct {
 // the house that the message put on record another's?
 const SameHouse = "same"
 
+// NoHouse is the kind of question for the house of a report that named none: one answer
+// can be that of several reports told in a row.
+const NoHouse = "no_site"
+
 // AskQuestion keeps a question; earlier ones in the same thread to the same
-// person are dropped, so that an answer has one question to belong to.
+// person are dropped, so that an answer has one question to belong to, but for
+// those of a house, which it answers all.
 func (tx *Tx) AskQuestion(q Question) error {
-	if _, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE channel = ? AND thread = ? AND author = ? AND state = 'open'`,
-		q.Channel, q.Thread, q.Author); err != nil {
+	if _, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE channel = ?1 AND thread = ?2 AND author = ?3 AND state = 'open' AND (kind <> ?4 OR kind <> '`+NoHouse+`')`,
+		q.Channel, q.Thread, q.Author, q.Kind); err != nil {
 		return err
 	}
 	_, err := tx.insert(`INSERT INTO question (message, channel, thread, author, at, kind, body) VALUES (?, ?, ?, ?, ?, ?, ?)`,
@@ -49,6 +54,13 @@ func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Que
 			(SELECT id FROM question WHERE state = 'open' AND channel = ?1||'' AND thread = ?2||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1),
 			(SELECT id FROM question INDEXED BY question_author WHERE state = 'open' AND channel = ?1||'' AND author = ?3||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1))`,
 		channel, thread, author, millis(since)))
+}
+
+// OpenBefore returns the open questions of a kind that were put to the same person in
+// the same channel before a question, since a time, oldest first.
+func (tx *Tx) OpenBefore(q Question, since time.Time) ([]Question, error) {
+	return all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question INDEXED BY question_author
+		WHERE state = 'open' AND channel = ?1||'' AND author = ?2||'' AND at >= ?3+0 AND kind = ?4 AND id < ?5 ORDER BY id`, q.Channel, q.Author, millis(since), q.Kind, q.ID)
 }
 
 // QuestionAbout returns the open question of a kind about a message.

@@ -103,6 +103,9 @@ func (t *turn) askNumber(message int64, u intents.Unclear) error {
 // answerHouse takes the house of a report that named none.
 func (t *turn) answerHouse(q store.Question, f intents.Frame) (bool, error) {
 	named := assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}
+	if f.Site != "" && leaves(t.m.Text, f.Site) {
+		return false, nil // the next house, and not the one asked about
+	}
 	if f.Site == "" {
 		n, ok := bareNumber(t.m.Text)
 		var on onStreet
@@ -250,10 +253,55 @@ func (t *turn) finish(q store.Question, site store.SiteRecord) error {
 			return err
 		}
 	}
+	if q.Kind == askNoSite {
+		if err := t.finishEarlier(q, site); err != nil {
+			return err
+		}
+	}
 	f.Site = "" // settled: site stands for it
 	f.Unclear = slices.DeleteFunc(f.Unclear, func(u intents.Unclear) bool { return slices.Contains(u.MightBe, site.Line) })
 	t.which = nil
 	return t.act(m, f, site, false)
+}
+
+// finishEarlier files the reports that their writer told before without a house, and
+// that were asked about likewise, under the house that the answer names: "92 rear",
+// "118 at the meter", "it's 123 Elm St".
+func (t *turn) finishEarlier(q store.Question, site store.SiteRecord) error {
+	list, err := t.tx.OpenBefore(q, t.m.At.Add(-t.opt.Memory))
+	if err != nil {
+		return err
+	}
+	for _, o := range list {
+		if len(o.Body) > 0 && string(o.Body) != "null" {
+			continue // it named another street
+		}
+		if err := t.tx.EndQuestion(o.ID, "answered"); err != nil {
+			return err
+		}
+		m, found, err := t.tx.Message(o.Message)
+		if err != nil {
+			return err
+		}
+		if !found || m.State != store.Taken {
+			continue
+		}
+		var f intents.Frame
+		if err := json.Unmarshal(m.Frame, &f); err != nil {
+			return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+		}
+		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
+			return err
+		}
+		if f.Site != "" || len(reports(f)) == 0 {
+			continue
+		}
+		if _, _, err := t.put(m, f, site); err != nil {
+			return err
+		}
+		t.earlier = append(t.earlier, reports(f)...)
+	}
+	return nil
 }
 
 // keepFrame keeps what a message is now held to mean.

@@ -15,7 +15,7 @@ import (
 // Kinds of question that the desk asks.
 const (
 	askUnclear   = "unclear"       // two readings of some words; body: asked
-	askNoSite    = "no_site"       // which house? body: onStreet, or nothing
+	askNoSite    = store.NoHouse   // which house? body: onStreet, or nothing
 	askWhichSite = "which_site"    // which of these houses? body: whichSite
 	askReading   = "reading"       // which reading is to be put right? body: asked
 	askRight     = "right"         // what is the right wording of the report?

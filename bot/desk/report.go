@@ -140,29 +140,15 @@ func fill(have, named assess.Site) assess.Site {
 // report keeps what a message says about a house, judges the house anew and
 // answers.
 func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, remembered bool) error {
-	visit := f.Visit(t.dayOf(m))
-	if err := t.tells(m); err != nil {
-		return err
-	}
-	if err := t.remember(site.ID); err != nil {
-		return err
-	}
-	a, whole, err := t.keepReport(m, f, site)
+	a, whole, err := t.put(m, f, site)
 	if err != nil {
 		return err
 	}
-	open, err := t.settle(site, visit, a)
-	if err != nil {
-		return err
-	}
-	if err := t.plan(m, f, site, a, whole, open); err != nil {
-		return err
-	}
-	if err := t.mark(m, MarkStored); err != nil {
-		return err
-	}
-	b := t.verdictBody(m, site, f, a, whole, remembered)
-	if onlyPlans(f) {
+	told := f
+	told.Statements = append(slices.Clone(t.earlier), f.Statements...)
+	visit := told.Visit(t.dayOf(m))
+	b := t.verdictBody(m, site, told, a, whole, remembered)
+	if onlyPlans(told) {
 		b = t.plannedBody(m, site, f, remembered)
 	}
 	if t.changed != "" {
@@ -187,10 +173,32 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.say(b); err != nil {
 		return err
 	}
-	if onlyPlans(f) && !t.righting && t.m.Kind != store.Edited {
+	if onlyPlans(told) && !t.righting && t.m.Kind != store.Edited {
 		return nil // what is planned is no news of the house
 	}
 	return t.alert(m, site, a, visit) // the tech is answered first
+}
+
+// put keeps what a message says about a house, with what follows from it, and returns
+// how the house stands and the whole visit of the day.
+func (t *turn) put(m store.Message, f intents.Frame, site store.SiteRecord) (a assess.Assessment, whole assess.Visit, err error) {
+	if err := t.tells(m); err != nil {
+		return a, whole, err
+	}
+	if err := t.remember(site.ID); err != nil {
+		return a, whole, err
+	}
+	if a, whole, err = t.keepReport(m, f, site); err != nil {
+		return a, whole, err
+	}
+	open, err := t.settle(site, f.Visit(t.dayOf(m)), a)
+	if err != nil {
+		return a, whole, err
+	}
+	if err := t.plan(m, f, site, a, whole, open); err != nil {
+		return a, whole, err
+	}
+	return a, whole, t.mark(m, MarkStored)
 }
 
 // onlyPlans tells whether a frame reports nothing but what is to be done.

@@ -4,7 +4,6 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -38,11 +37,12 @@ type turn struct {
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
 
-	which    *among            // the houses that the message may name
-	amended  store.Message     // the report that its frame puts right
-	righting bool              // the reply says what was put right
-	changed  string            // what that is
-	opened   *store.SiteRecord // the house that it put on record
+	which    *among             // the houses that the message may name
+	earlier  []assess.Statement // what was told before and asked about, now filed with it
+	amended  store.Message      // the report that its frame puts right
+	righting bool               // the reply says what was put right
+	changed  string             // what that is
+	opened   *store.SiteRecord  // the house that it put on record
 }
 
 // Take takes one message. A message that was taken before, under its key or
@@ -302,45 +302,6 @@ func (t *turn) chatter(f intents.Frame) error {
 		}
 	}
 	return t.file(t.m, about)
-}
-
-// arrivals are words with which people say where they are or go next, right before
-// the house.
-var arrivals = [...]string{"im at", "i am at", "here at", "got to", "arrived at", "arriving at", "heading to", "headed to", "my way to", "next stop", "pulling up to",
-	"pulled up to", "on site at", "onsite at", "now at", "off to", "moving on to", "over to", "were at", "llegue a", "llegue al", "llegando a", "llegando al", "llegamos a", "llegamos al",
-	"estoy en", "estoy aqui en", "toy en", "estamos en", "ando en", "andamos en", "ando aqui en", "ya en", "aqui en", "ahora en", "sigo en", "voy a", "voy al", "voy para", "voy pal", "me voy a",
-	"me voy al", "vamos a", "vamos al", "vamonos a", "vamonos al", "vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "sigo con"}
-
-// onlyFirst are words that say so at the start of a message only: "at 305 Elm".
-var onlyFirst = [...]string{"at", "next", "next up", "en", "al", "siguiente", "proxima", "ahora"}
-
-// arrives tells whether a message that reports nothing says that its writer is at a
-// house or goes there.
-func (t *turn) arrives(f intents.Frame) bool {
-	return arrives(t.m.Text, f.Site) || t.parser.Arrives(t.m.Text, contextOf(t.day))
-}
-
-// arrives tells whether a text that reports nothing says that its writer is at a house
-// or goes there, as a street line alone does.
-func arrives(text, line string) bool {
-	if strings.Contains(text, "?") {
-		return false
-	}
-	words, house := plainWords(text), plainWords(line)
-	ofHouse := func(w string) bool { return (len(w) > 2 || w[0] <= '9') && slices.Contains(house, w) }
-	at := slices.IndexFunc(words, ofHouse)
-	if at < 0 || house[0][0] <= '9' && !slices.Contains(words, house[0]) { // its number is told in words
-		said := " " + strings.Join(words, " ") + " "
-		return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.Contains(said, " "+a+" ") })
-	}
-	for at > 0 && slices.Contains([]string{"the", "house", "el", "la", "l", "de", "del", "casa"}, words[at-1]) {
-		at--
-	}
-	if at == 0 && len(words) <= len(house) {
-		return true // the house alone
-	}
-	before := " " + strings.Join(words[:at], " ")
-	return slices.ContainsFunc(arrivals[:], func(a string) bool { return strings.HasSuffix(before, " "+a) }) || slices.Contains(onlyFirst[:], strings.TrimSpace(before))
 }
 
 // silence is the answer to chatter. A message that said something before it was
