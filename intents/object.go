@@ -293,7 +293,7 @@ func (m *message) setsSomething(v *verb) bool {
 // What is turned between readings is the regulator, unless a heater was spoken of.
 func (m *message) turnedAndRead(v *verb) bool {
 	t := m.text(v.at)
-	if !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(t, " it ") && !strings.HasSuffix(t, " turn") && !m.turnsHer(v.at) {
+	if !m.verbTurn(v.at) || !m.pronoun(v.at) && !strings.Contains(t, " it ") && !strings.HasSuffix(t, " turn") && !m.turnsHer(v.at) && !m.turnsLe(v.at) {
 		return false
 	}
 	s := m.items[v.at].sent
@@ -312,6 +312,12 @@ func (m *message) turnedAndRead(v *verb) bool {
 // screw off", "backed off 2 turns", "turned her down a hair".
 func (m *message) turnsHer(at int) bool {
 	return m.says(at+1, "her", "him") || m.right(at, 3, true, func(k int) bool { return m.is(k, cHint, "turned") || m.turnsAt(k) }) >= 0
+}
+
+// turnsLe tells whether a Spanish verb of turning says that it was done to the thing in hand and
+// names no other one: "ya le bajé, marca 58".
+func (m *message) turnsLe(at int) bool {
+	return (beginsWith(m.text(at), "le ") || m.text(at-1) == "le") && !m.says(at+1, "a", "al")
 }
 
 // tellsHeater tells whether item k is the state of a heater.

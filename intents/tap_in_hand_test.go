@@ -72,6 +72,10 @@ func TestWhereAGaugeWentWithinAMessage(t *testing.T) {
 func TestWorkOnAScrewThatIsNotNamed(t *testing.T) {
 	says(t, [][2]string{
 		{"backed it off, 64 rear", "set_prv; 64 rear_bibb"},
+		{"ya le bajé, marca 58 en la de atrás", "set_prv; 58 rear_bibb"},
+		{"le subí poquito, 62 lavadora", "set_prv; 62 laundry"},
+		{"le bajé al boiler, 58 atrás", "58 rear_bibb"},
+		{"le bajé a la radio, 58 atrás", "58 rear_bibb"},
 		{"98 rear, cranked it down, 60 now", "98 rear_bibb; set_prv; 60 rear_bibb after"},
 		{"gave it half a turn, 62 laundry", "set_prv; 62 laundry"},
 		{"backed the screw off, 62 laundry", "set_prv; 62 laundry"},
