@@ -29,7 +29,8 @@ const NoHouse = "no_site"
 // person are dropped, so that an answer has one question to belong to, but for
 // those of a house, which it answers all.
 func (tx *Tx) AskQuestion(q Question) error {
-	if _, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE channel = ?1 AND thread = ?2 AND author = ?3 AND state = 'open' AND (kind <> ?4 OR kind <> '`+NoHouse+`')`,
+	if _, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE channel = ?1 AND thread = ?2 AND author = ?3 AND state = 'open'
+			AND (kind <> ?4 OR kind <> '`+NoHouse+`')`,
 		q.Channel, q.Thread, q.Author, q.Kind); err != nil {
 		return err
 	}
@@ -60,7 +61,8 @@ func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Que
 // the same channel before a question, since a time, oldest first.
 func (tx *Tx) OpenBefore(q Question, since time.Time) ([]Question, error) {
 	return all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question INDEXED BY question_author
-		WHERE state = 'open' AND channel = ?1||'' AND author = ?2||'' AND at >= ?3+0 AND kind = ?4 AND id < ?5 ORDER BY id`, q.Channel, q.Author, millis(since), q.Kind, q.ID)
+		WHERE state = 'open' AND channel = ?1||'' AND author = ?2||'' AND at >= ?3+0 AND kind = ?4 AND id < ?5 ORDER BY id`,
+		q.Channel, q.Author, millis(since), q.Kind, q.ID)
 }
 
 // QuestionAbout returns the open question of a kind about a message.

@@ -9,14 +9,21 @@ import (
 
 // arrivals are words with which people say where they are or go next, right before
 // the house.
-var arrivals = [...]string{"im at", "i am at", "here at", "got to", "arrived at", "arriving at", "heading to", "headed to", "my way to", "next stop", "pulling up to",
-	"pulled up to", "on site at", "onsite at", "now at", "off to", "moving on to", "over to", "were at", "llegue a", "llegue al", "llegando a", "llegando al", "llegamos a", "llegamos al",
-	"estoy en", "estoy aqui en", "toy en", "estamos en", "ando en", "andamos en", "ando aqui en", "ya en", "aqui en", "ahora en", "sigo en", "voy a", "voy al", "voy para", "voy pal", "me voy a",
-	"me voy al", "vamos a", "vamos al", "vamonos a", "vamonos al", "vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "sigo con"}
+var arrivals = [...]string{
+	"im at", "i am at", "here at", "got to", "arrived at", "arriving at", "heading to", "headed to", "my way to",
+	"next stop", "pulling up to", "pulled up to", "on site at", "onsite at", "now at", "off to", "moving on to",
+	"over to", "were at", "llegue a", "llegue al", "llegando a", "llegando al", "llegamos a", "llegamos al", "estoy en",
+	"estoy aqui en", "toy en", "estamos en", "ando en", "andamos en", "ando aqui en", "ya en", "aqui en", "ahora en",
+	"sigo en", "voy a", "voy al", "voy para", "voy pal", "me voy a", "me voy al", "vamos a", "vamos al", "vamonos a",
+	"vamonos al", "vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "sigo con",
+}
 
 // leavings are those of them with which people go on to another house.
-var leavings = [...]string{"heading to", "headed to", "my way to", "next stop", "off to", "moving on to", "over to", "next", "next up", "voy a", "voy al", "voy para", "voy pal", "me voy a", "me voy al",
-	"vamos a", "vamos al", "vamonos a", "vamonos al", "vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "siguiente", "proxima"}
+var leavings = [...]string{
+	"heading to", "headed to", "my way to", "next stop", "off to", "moving on to", "over to", "next", "next up",
+	"voy a", "voy al", "voy para", "voy pal", "me voy a", "me voy al", "vamos a", "vamos al", "vamonos a", "vamonos al",
+	"vamos para", "vamos pal", "rumbo a", "rumbo al", "camino a", "camino al", "sigue", "siguiente", "proxima",
+}
 
 // leaves tells whether a text says that its writer goes on to a house.
 func leaves(text, line string) bool {
@@ -40,7 +47,8 @@ func leadsTo(words string, phrases []string) bool {
 
 // ofHouses are the words that may stand between such a phrase and the house: "llegando a la
 // casa de la doña en 18 Birch Ln".
-var ofHouses = wordSet("the house place el la los l de del casa dona senora senor sra sr don cliente customer customers lady mrs mr ms en at on her his")
+var ofHouses = wordSet("the house place el la los l de del casa dona senora senor sra sr don cliente " +
+	"customer customers lady mrs mr ms en at on her his")
 
 // onlyFirst are words that say so at the start of a message only: "at 305 Elm".
 var onlyFirst = [...]string{"at", "next", "next up", "en", "al", "siguiente", "proxima", "ahora"}
