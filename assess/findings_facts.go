@@ -141,8 +141,8 @@ func (f *facts) streetSound() bool {
 }
 
 // heatRise returns how far the house rises with the heater: a reading with it
-// firing above one with it idle. With a tank in order only a rise over the
-// band counts.
+// firing above one with it idle, not one from before work on the tank. With a tank
+// in order only a rise over the band counts.
 func (f *facts) heatRise() (float64, bool) {
 	if f.house.psi == nil {
 		return 0, false
@@ -150,7 +150,7 @@ func (f *facts) heatRise() (float64, bool) {
 	most := 0.0
 	for i := range f.readings {
 		j := &f.readings[i]
-		if j.Heater != Firing || j.side != HouseSide || j.why&bitFlowing != 0 || !f.counts(j) {
+		if j.Heater != Firing || j.side != HouseSide || j.why&bitFlowing != 0 || !f.counts(j) || j.When == Before && f.visit.did(InstalledTank, ReplacedTank, ChargedTank) {
 			continue
 		}
 		if j.PSI <= f.shop.BandPSI[1] && (f.expansion.Tank == TankOK || f.expansion.Tank == TankSmall) {

@@ -86,6 +86,8 @@ func TestWhatFollows(t *testing.T) {
 		{"closed, tankless, no tank", []string{"62 rear_bibb idle", "prv 2020", "tank none", "heater tankless"}, "", "expansion_uncontrolled"},
 		{"rises with the heater", []string{"62 rear_bibb idle", "84 rear_bibb firing"}, "expansion_uncontrolled soon", ""},
 		{"hardly rises with the heater", []string{"62 rear_bibb idle", "66 rear_bibb firing"}, "", "expansion_uncontrolled"},
+		{"rose with the heater before the tank was fitted", []string{"62 rear_bibb idle", "84 rear_bibb firing before", "did installed_tank"}, "", "expansion_uncontrolled"},
+		{"rises with the heater after the tank was fitted", []string{"62 rear_bibb idle", "84 rear_bibb firing", "did installed_tank"}, "expansion_uncontrolled soon", ""},
 		{"rises within the band, tank in order", []string{"62 rear_bibb idle", "73 rear_bibb firing", "tank 4.4gal good"}, "", "expansion_uncontrolled"},
 
 		{"charge 6 from static", []string{"62 rear_bibb idle", "tank set 56"}, "tank_charge_off watch", ""},

@@ -366,12 +366,18 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 }
 
 // goOn adds to a visit what its next message tells. Work on the regulator parts
-// the visit: what earlier messages read is as found, what later ones read is as
+// the visit: what earlier messages read is as found, what later ones read as
 // left, unless they say otherwise. So is what the message itself reads, where the
-// house had been read before it and it tells nothing else as left.
+// house had been read before it and it tells nothing else as left. Work on the
+// expansion tank parts what was read with the heater firing. Whether a sign is
+// there, the latest message says: relief dripped, and is dry now.
 func goOn(v *assess.Visit, told []assess.Statement) {
 	works, first := len(v.Work), len(v.Readings)
 	worked := valveWork(v.Work)
+	v.Symptoms = slices.DeleteFunc(v.Symptoms, func(s assess.Symptom) bool {
+		s.Absent = !s.Absent
+		return slices.Contains(told, assess.Statement(s))
+	})
 	for _, s := range told {
 		v.Add(s)
 	}
@@ -386,6 +392,13 @@ func goOn(v *assess.Visit, told []assess.Statement) {
 		}
 	case worked:
 		asLeft(v.Readings[first:])
+	}
+	if tankWork(v.Work[works:]) {
+		for i := range v.Readings[:first] {
+			if r := &v.Readings[i]; r.Heater == assess.Firing {
+				r.When = assess.Before
+			}
+		}
 	}
 }
 

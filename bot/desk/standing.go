@@ -82,6 +82,13 @@ func valveWork(done []assess.Work) bool {
 	return false
 }
 
+// tankWork tells whether work changed what the expansion tank can take.
+func tankWork(done []assess.Work) bool {
+	return slices.ContainsFunc(done, func(w assess.Work) bool {
+		return w.Action == assess.InstalledTank || w.Action == assess.ReplacedTank || w.Action == assess.ChargedTank
+	})
+}
+
 // unfinished tells whether a visit did work on the regulator or the tank and
 // left without a fair reading of the house after it.
 func unfinished(v assess.Visit, judged []assess.JudgedReading) bool {
