@@ -21,7 +21,10 @@ var denied = setOf(cNeg, cLacks)
 func (m *message) asides() {
 	m.oldQuotes()
 	for s := range m.sents {
-		if m.ofManyHouses(s) {
+		if m.ofManyHouses(s) || m.asksIfAny(s) || m.asksWhatIf(s) {
+			if m.site != nil {
+				m.addAsk(m.sents[s].from, AskHistory) // "any dark water at 12 Elm?"
+			}
 			for k := m.sents[s].from; k < m.sents[s].to; k++ {
 				m.mute(k)
 			}

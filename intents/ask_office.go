@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // askOfAll asks for a list of all houses: the worst ones, open alerts, who reported what.
 func (m *message) askOfAll(p askPhrase, about About) {
@@ -204,4 +207,28 @@ func (m *message) ofManyHouses(s int) bool {
 		}
 	}
 	return false
+}
+
+// asksIfAny tells whether a sentence asks whether there is a sign of trouble, and tells of
+// none: "any leaks reported?", "¿hay fugas?".
+func (m *message) asksIfAny(s int) bool {
+	se := &m.sents[s]
+	first := m.firstOf(s)
+	if m.sentenceIs(s, cSym, "gas_smell") {
+		return false // whoever asks may smell it
+	}
+	if len(m.sents) > 1 || first >= se.to || !m.isMark(se.to-1, "?") || !m.says(first, "any", "anyone", "hay", "are there any", "is there any", "are there", "is there") {
+		return false
+	}
+	return !slices.ContainsFunc(m.items[first:se.to], func(it item) bool { return it.num != nil })
+}
+
+// asksWhatIf tells whether the message only asks what a number would change in the answer
+// before it: "and at 60 psi?".
+func (m *message) asksWhatIf(s int) bool {
+	if len(m.sents) > 1 || len(m.items) < 3 || len(m.items) > 6 || !m.isMark(len(m.items)-1, "?") {
+		return false
+	}
+	opened := m.says(0, "and", "what about", "how about", "what if", "y", "and if", "and what")
+	return opened && m.says(1, "at", "with", "for", "a", "con", "its", "it") && !slices.ContainsFunc(m.items, func(it item) bool { return it.point != "" })
 }

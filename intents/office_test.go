@@ -113,3 +113,19 @@ func TestOfficeAsksStoreNothing(t *testing.T) {
 		{"pressure dropped to 60 when the shower ran", "60 bath flowing"},
 	})
 }
+
+// A question whether there is a sign of trouble tells of none, except of gas; a question
+// what a number would change is no reading.
+func TestOfficeIfAny(t *testing.T) {
+	says(t, [][2]string{
+		{"any leaks reported?", "ask none"},
+		{"¿hay fugas?", "ask none"},
+		{"any dark water at 12 Elm?", "ask history"},
+		{"any leaks? 84 rear", "84 rear_bibb; leak"},
+		{"any gas smell at 12 Elm?", "gas_smell"},
+		{"and at 60 psi?", "ask none"},
+		{"what was the highest reading today", "ask worst"},
+		{"¿quién midió en 800 Cedro?", "ask history"},
+		{"¿cómo sigue 31 Maple?", "ask history"},
+	})
+}

@@ -264,8 +264,10 @@ func raisedBy(a assess.Assessment, codes []string) []string {
 }
 
 // stateText is where an alert stands, in words.
-func (t *turn) stateText(a store.Alert) string {
-	w := t.shopWords()
+func (t *turn) stateText(a store.Alert) string { return t.stateIn(a, t.shopWords()) }
+
+// stateIn is the same in some words.
+func (t *turn) stateIn(a store.Alert, w *words) string {
 	switch a.State {
 	case "raised":
 		if a.Urgency == assess.Now {
@@ -302,7 +304,7 @@ func (t *turn) whoGoes(a store.Alert, w *words) string {
 // alertLine is an alert in one line.
 func (t *turn) alertLine(a store.Alert) (string, error) {
 	site, err := t.tx.Site(a.Site)
-	return fmt.Sprintf("%s  %s: %s", assess.DateOf(a.RaisedAt.In(t.opt.Zone)), siteLine(site.Site), t.stateText(a)), err
+	return fmt.Sprintf("%s  %s: %s", assess.DateOf(a.RaisedAt.In(t.opt.Zone)), siteLine(site.Site), t.stateIn(a, t.words())), err
 }
 
 // stamp is an instant on the shop's wall clock.

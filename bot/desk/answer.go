@@ -133,7 +133,7 @@ func (t *turn) answerHouse(q store.Question, f intents.Frame) (bool, error) {
 				return true, err
 			}
 		}
-	} else if !isChatter(f) {
+	} else if !isChatter(f) || asksPeople(t.m.Text) {
 		return false, nil
 	}
 	m, ok, err := t.tx.Message(q.Message)
@@ -158,6 +158,15 @@ func (t *turn) answerHouse(q store.Question, f intents.Frame) (bool, error) {
 	}
 	return true, t.finish(q, found[0])
 }
+
+// asksPeople tells whether a text is a question that people put to each other, and no answer
+// to one of ours: "is anyone going to 15 Fern".
+func asksPeople(text string) bool {
+	said := plainWords(text)
+	return len(said) > 4 && asksFirst[at(said, 0)]
+}
+
+var asksFirst = wordSet("is are was were can could will would did does do has have who whos whats what where when why how should anybody anyone alguien quien puede va donde cuando")
 
 // bareNumber reads a message that gives nothing but a house's number.
 func bareNumber(text string) (number string, ok bool) {

@@ -154,8 +154,8 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		holds = append(holds, open)
 	}
 	if h.Alert != nil {
-		b.Next = append(b.Next, t.stateText(*h.Alert))
-		holds = []string{sentence(t.stateText(*h.Alert)) + "."}
+		b.Next = append(b.Next, t.stateIn(*h.Alert, w))
+		holds = []string{sentence(t.stateIn(*h.Alert, w)) + "."}
 	}
 	if asksHolder(t.m.Text) && len(holds) > 0 {
 		b.Lead = line + ": " + holds[0] + " " + strings.TrimPrefix(b.Lead, line+": ")

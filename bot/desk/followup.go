@@ -26,6 +26,10 @@ const farthest = 20 * 365
 // what is open already, which open tells.
 func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a assess.Assessment, visit assess.Visit, open []store.FollowUp) error {
 	day := t.dayOf(m)
+	owner, err := t.ownerOf(m, f)
+	if err != nil {
+		return err
+	}
 	said := map[assess.Action]bool{}
 	for _, s := range reports(f) {
 		p, ok := s.(assess.Plan)
@@ -40,7 +44,7 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 		if days < 0 || days > farthest {
 			continue // the reply says so
 		}
-		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: day.AddDays(days), Why: quote(m.Text), Owner: m.Author, Source: m.ID, Urgency: assess.Soon})
+		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: day.AddDays(days), Why: quote(m.Text), Owner: owner, Source: m.ID, Urgency: assess.Soon})
 		if err != nil {
 			return err
 		}
@@ -64,6 +68,26 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 		}
 	}
 	return nil
+}
+
+// sendVerbs are verbs that give a plan to the member of the crew that is named.
+var sendVerbs = wordSet("send schedule remind have put book get manda mandar recuerdale agenda programa que")
+
+// ownerOf is whose follow-ups a message plans: its author's, or where it only plans
+// for somebody of the crew that it names, that person's: "schedule Ben for 12 Elm".
+func (t *turn) ownerOf(m store.Message, f intents.Frame) (string, error) {
+	said := plainWords(m.Text)
+	if !onlyPlans(f) || !sendVerbs[at(said, 0)] {
+		return m.Author, nil
+	}
+	crew, err := t.tx.People()
+	if err != nil {
+		return "", err
+	}
+	if who := named(said, crew); who != "" {
+		return who, nil
+	}
+	return m.Author, nil
 }
 
 // fulfils says which work ends which follow-up.
@@ -114,7 +138,14 @@ func (t *turn) due() error {
 		return err
 	}
 	b := Body{Lead: dueLead(len(list), days, w)}
-	if len(list) == 0 {
+	visits, err := t.bookedBy(who, t.day.AddDays(days))
+	if err != nil {
+		return err
+	}
+	b.Facts = visits
+	if len(list) == 0 && len(visits) > 0 {
+		b.Lead = fmt.Sprintf(w.VisitsBooked, len(visits)) + " " + b.Lead
+	} else if len(list) == 0 {
 		later, err := t.dueOf(who, t.day.AddDays(farthest))
 		if err != nil {
 			return err
@@ -156,6 +187,27 @@ func dueLead(n, days int, w *words) string {
 		return fmt.Sprintf(w.DueByToday, n)
 	}
 	return fmt.Sprintf(w.Due, n, days)
+}
+
+// bookedBy lists the visits booked up to a day, of one person when who names one.
+func (t *turn) bookedBy(who string, by assess.Date) ([]string, error) {
+	open, err := t.tx.OpenAlerts()
+	if err != nil {
+		return nil, err
+	}
+	var out []string
+	for _, a := range open {
+		if a.State != "booked" || by.Before(a.Booked) || who != "" && a.Tech != who {
+			continue
+		}
+		site, err := t.tx.Site(a.Site)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, fmt.Sprintf("%s  %s: %s", a.Booked, siteLine(site.Site), t.stateIn(a, t.words())))
+	}
+	slices.Sort(out)
+	return out, nil
 }
 
 // mostDue is how many follow-ups are looked at to answer what is due.
@@ -289,7 +341,7 @@ func (t *turn) hand(list []store.FollowUp, to string) error {
 	return t.say(Body{Lead: fmt.Sprintf(w.Handed, list[0].Line, strings.Join(actions, ", "), t.who(to)), Calls: []string{to}})
 }
 
-var handVerbs = wordSet("give hand pass assign pasa pasale pasalo dale da asigna asignale")
+var handVerbs = wordSet("give hand pass assign reassign transfer move reasigna transfiere mueve pasa pasale pasalo dale da asigna asignale")
 
 // handOver reads "give 12 Alder to Ben"; done is false when it is none.
 func (t *turn) handOver(f intents.Frame, site store.SiteRecord) (done bool, err error) {

@@ -58,7 +58,7 @@ func (t *turn) orders(f intents.Frame) (done bool, err error) {
 	if err != nil || !there || now.Change == a.Change {
 		return true, err // it asked for what is missing
 	}
-	return true, t.say(Body{Lead: siteLine(site.Site) + ": " + t.stateText(now)})
+	return true, t.say(Body{Lead: siteLine(site.Site) + ": " + t.stateIn(now, t.words())})
 }
 
 // ordersOnly tells whether a frame holds nothing that another part of the bot is
@@ -69,36 +69,44 @@ func ordersOnly(f intents.Frame) bool {
 		case assess.Plan:
 			return s.Action != assess.OtherAction
 		case intents.Ask:
-			return s.About != intents.AskNone && s.About != intents.AskDone
+			return s.About != intents.AskNone && s.About != intents.AskDone && s.About != intents.AskNextCheck
 		}
 		return true
 	})
 }
 
 // besideHouse is what a text says beside the house that it names, and beside the
-// small words that lead to one: "close the alert at 123 Elm, done" → "close, done".
+// small words that lead to it: "close the alert at 123 Elm, done" → "close, done".
 func besideHouse(text, line string) string {
 	site := wordSet(strings.Join(plainWords(line), " "))
+	list := strings.Fields(text)
+	gone := make([]bool, len(list)+1)
+	for i := len(list) - 1; i >= 0; i-- {
+		plain := strings.Join(plainWords(list[i]), "")
+		gone[i] = site[plain] || ofHouse[plain] && gone[i+1]
+	}
 	var out []string
-	for _, w := range strings.Fields(text) {
-		plain := strings.Join(plainWords(w), "")
-		if !site[plain] && !ofHouse[plain] {
-			out = append(out, w)
-			continue
+	for i, w := range list {
+		if i > 0 && gone[i-1] && suffixes[strings.Join(plainWords(w), "")] {
+			gone[i] = true
 		}
-		if sign := w[len(strings.TrimRight(w, ",;:.!?-–—")):]; sign != "" && len(out) > 0 {
+		if !gone[i] {
+			out = append(out, w)
+		} else if sign := w[len(strings.TrimRight(w, ",;:.!?-–—")):]; sign != "" && len(out) > 0 {
 			out[len(out)-1] += sign
 		}
 	}
 	return strings.Join(out, " ")
 }
 
+var (
+	ofHouse  = wordSet("at the alert alerts one house on for out alerta casa calle en la el de del")
+	suffixes = wordSet("street avenue drive lane road court circle boulevard place trail terrace parkway highway")
+)
+
 // onTheBoard are verbs that book a visit where they open an order about a house:
 // "put 123 Elm on for the 22nd".
-var onTheBoard = wordSet("put pencil slot squeeze get add fit pon ponme apunta anota agrega mete")
-
-var ofHouse = wordSet(`at the alert alerts one house st street ave avenue dr drive ln lane rd road ct court cir circle blvd pl place way trl trail ter pkwy hwy
-	alerta casa calle en out`)
+var onTheBoard = wordSet("have put pencil slot squeeze get add fit pon ponme apunta anota agrega mete")
 
 // askSameTwo reads a message that names two houses as saying that they are one,
 // or that the second is the right address of the first. done is false when it
@@ -155,7 +163,7 @@ func saysOne(said string) bool {
 
 // saysRenamed tells whether words give the right address of a house.
 func saysRenamed(said string) bool {
-	for _, p := range []string{"should be", "shouldve been", "should have been", "is really", "is actually", "was really", "was actually", "supposed to be", "rename", "its really", "its actually", "right address",
+	for _, p := range []string{"should be", "is now", "ahora es", "shouldve been", "should have been", "is really", "is actually", "was really", "was actually", "supposed to be", "rename", "its really", "its actually", "right address",
 		"correct address", "wrong address", "address is wrong", "address for", "address of", "debe ser", "deberia ser", "en realidad", "direccion correcta", "direccion esta mal", "mal la direccion"} {
 		if strings.Contains(said, p) {
 			return true

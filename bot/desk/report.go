@@ -150,6 +150,14 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	b := t.verdictBody(m, site, told, a, whole, remembered)
 	if onlyPlans(told) {
 		b = t.plannedBody(m, site, f, remembered)
+		owner, err := t.ownerOf(m, f)
+		if err != nil {
+			return err
+		}
+		if owner != m.Author {
+			b.Lead = strings.TrimSuffix(b.Lead, ".") + " (" + t.who(owner) + ")."
+			b.Calls = []string{owner}
+		}
 	}
 	if t.changed != "" {
 		b.Heard = t.changed

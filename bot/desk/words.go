@@ -104,6 +104,7 @@ type words struct {
 	// Follow-ups
 	NothingDue   string // days
 	NoneDueToday string
+	VisitsBooked string // count
 	DueByToday   string // count
 	NextDue      string
 	Due          string // count, days

@@ -102,6 +102,7 @@ var english = words{
 	ChargeTooHigh: "bring the pressure down first, from %s to %s psi or less; then charge the tank to what it is left at.",
 
 	NothingDue:   "Nothing is due in the next %d days.",
+	VisitsBooked: "Visits booked: %d.",
 	NoneDueToday: "Nothing is due today, and nothing is overdue.",
 	DueByToday:   "Follow-ups due today or overdue: %d.",
 	NextDue:      "The next: ",

@@ -102,6 +102,7 @@ var spanish = words{
 	ChargeTooHigh: "baje primero la presión, de %s a %s psi o menos; luego cargue el tanque a lo que quede.",
 
 	NothingDue:   "Nada pendiente en los próximos %d días.",
+	VisitsBooked: "Visitas apartadas: %d.",
 	NoneDueToday: "Nada toca hoy, y nada está vencido.",
 	DueByToday:   "Pendientes para hoy o vencidos: %d.",
 	NextDue:      "Lo próximo: ",
