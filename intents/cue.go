@@ -129,7 +129,7 @@ func (l *lexicon) addCue(name, body string) error {
 		case len(w) == 2:
 			l.entry(w[0]).cue.pair(l.entry(w[1]), cues(c))
 		default:
-			return fmt.Errorf("the cue %q is not one word or two, nor a verb parted from its particle by ...", phrase)
+			return fmt.Errorf("the cue %q is not one word or two, nor a verb and its particle with ... between them", phrase)
 		}
 	}
 	return nil

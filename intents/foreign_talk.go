@@ -102,23 +102,13 @@ func (m *message) ofTyres(i int) bool {
 	}
 	topic, _ := m.topicBefore(i)
 	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
-		if m.items[k].seg != m.items[i].seg {
-			return false
-		}
-		switch m.text(k) {
-		case "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor":
-			return true
-		}
-		return false
+		return m.items[k].seg == m.items[i].seg &&
+			m.says(k, "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor")
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
-		switch m.text(k) {
-		case "tires", "tire", "llantas", "compressor", "nitrogen", "bottle", "cylinder", "nitrogeno", "washer pressure", "truck", "spare":
-			if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
-				return false // "truck 3 just phoned in 98 at the rear bib"
-			}
-			return !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
+		if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
+			return false // "truck 3 just phoned in 98 at the rear bib"
 		}
-		return false
+		return m.said(k, keyTyre) && !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
 	}) >= 0 && !m.points(i) || m.secondTyre(i)
 }
 

@@ -15,7 +15,6 @@ type item struct {
 	site      bool
 	weak      bool // a point only beside a number: "back"
 	muted     bool // of a clause that speaks of no house
-	used      bool // an attribute that found its owner
 	ranged    bool // the middle of two
 	takesOver bool
 	role      role

@@ -1,8 +1,9 @@
 package intents
 
 import (
-	"lazyhand/assess"
 	"strings"
+
+	"lazyhand/assess"
 )
 
 // tongue is the language that a small word tells.

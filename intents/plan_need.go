@@ -1,8 +1,9 @@
 package intents
 
 import (
-	"lazyhand/assess"
 	"strings"
+
+	"lazyhand/assess"
 )
 
 // What is needed, quoted or advised.

@@ -1,8 +1,9 @@
 package intents
 
 import (
-	"lazyhand/assess"
 	"strings"
+
+	"lazyhand/assess"
 )
 
 var refillWords = opener{words: []string{

@@ -12,7 +12,6 @@ func digits(s string, i int, d *scratch) (num *numeral, text string, n int) {
 	}
 	num = d.numeral()
 	num.integer = true
-	text = s[i:n]
 	switch {
 	case n-i >= 1 && n-i <= 2 && n+2 < len(s) && s[n] == ':' && isDigit(s[n+1]) && isDigit(s[n+2]) && !(n+3 < len(s) && isDigit(s[n+3])):
 		num.time = true

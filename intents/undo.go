@@ -261,7 +261,6 @@ func (u *undoer) entity(i int) int {
 		u.put(" ", i) // a telephone number is neither a pressure nor a house
 	case strings.Contains(target, "://") || labelled:
 		if !labelled {
-			_, label, _ = strings.Cut(target, "://")
 			u.put(" ", i)
 			return end + 1 // a bare link holds no words of the writer's
 		}
