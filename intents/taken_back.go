@@ -21,60 +21,60 @@ func (m *message) corrections() {
 		if m.items[i].role != roleReading {
 			continue
 		}
-		// "not 67 but 76", "no eran 67"
-		if m.text(i-1) == "no" && m.isNum(i-2) && m.hasAsk(AskCorrect) &&
-			(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")) {
-			// "era 68 no 86": the first is right
-			m.setRole(i, roleIgnored, "taken back")
+		if why, decided := m.takenBack(i); why != "" {
+			m.setRole(i, roleIgnored, why)
+		} else if !decided {
+			m.replacedByNext(i)
+		}
+	}
+}
+
+// takenBack tells why the reading at i does not hold. It is not decided where the next number may
+// still replace it.
+func (m *message) takenBack(i int) (why string, decided bool) {
+	deniedAt := func(k int) bool {
+		return m.says(k, "not", "no", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron") ||
+			m.is(k, cHint, "insteadof")
+	}
+	correct := m.hasAsk(AskCorrect)
+	switch {
+	case correct && m.text(i-1) == "no" && m.isNum(i-2) &&
+		(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")):
+		return "taken back", true // "era 68 no 86": the first is right
+	case m.adjacentNot(m.left(i, 4, false, deniedAt), i):
+		if b := m.butNumber(i); b > 0 {
+			m.items[b].inherits, m.items[b].takesOver = i, true // "not 67 but 76"
+		}
+		return "taken back", true
+	case m.notInSpanish(i):
+		return "taken back", true
+	case m.text(i+1) == "no" && m.isNum(i+2) && (m.says(i-1, "era", "eran") || correct && m.is(i-1, cHint, "rightly")):
+		return "", true // the next one is taken back
+	case m.eitherOr(i):
+		return "", true
+	case m.otherThing(i):
+		return "taken back", true
+	case m.sentBefore(i):
+		return "sent before", true
+	case m.fatFingered(i):
+		return slipTold, true
+	}
+	return "", false
+}
+
+// replacedByNext gives the place of the reading at i to the next number where that corrects it:
+// "92, no wait 82".
+func (m *message) replacedByNext(i int) {
+	for k := i + 1; k < len(m.items) && k <= i+9; k++ {
+		it := &m.items[k]
+		if it.num == nil || it.role == roleIgnored || it.role == roleTaken {
 			continue
 		}
-		if k := m.left(i, 4, false, func(k int) bool {
-			switch m.text(k) {
-			case "not", "no", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron":
-				return true
-			}
-			return m.is(k, cHint, "insteadof")
-		}); k >= 0 && m.adjacentNot(k, i) {
-			if b := m.butNumber(i); b > 0 {
-				m.items[b].inherits, m.items[b].takesOver = i, true
-			}
-			m.setRole(i, roleIgnored, "taken back")
-			continue
+		if it.role == roleReading && !m.notInSpanish(k) && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
+			it.inherits, it.takesOver = i, true
+			m.setRole(i, roleIgnored, "corrected")
 		}
-		if m.notInSpanish(i) {
-			m.setRole(i, roleIgnored, "taken back")
-			continue
-		}
-		if m.text(i+1) == "no" && m.isNum(i+2) &&
-			(m.text(i-1) == "era" || m.text(i-1) == "eran" || m.is(i-1, cHint, "rightly") && m.hasAsk(AskCorrect)) {
-			continue // the next one is taken back
-		}
-		if m.eitherOr(i) {
-			continue
-		}
-		if m.otherThing(i) {
-			m.setRole(i, roleIgnored, "taken back")
-			continue
-		}
-		if m.sentBefore(i) {
-			m.setRole(i, roleIgnored, "sent before")
-			continue
-		}
-		if m.fatFingered(i) {
-			m.setRole(i, roleIgnored, slipTold)
-			continue
-		}
-		// the next number replaces this one
-		for k := i + 1; k < len(m.items) && k <= i+9; k++ {
-			if m.isNum(k) && m.items[k].role != roleIgnored && m.items[k].role != roleTaken {
-				if m.items[k].role == roleReading && !m.notInSpanish(k) && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
-					m.items[k].inherits = i
-					m.items[k].takesOver = true
-					m.setRole(i, roleIgnored, "corrected")
-				}
-				break
-			}
-		}
+		return
 	}
 }
 
@@ -191,7 +191,7 @@ func (m *message) correctFact(i int) {
 
 // adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".
 func (m *message) adjacentNot(k, i int) bool {
-	if m.items[k].seg != m.items[i].seg {
+	if k < 0 || m.items[k].seg != m.items[i].seg {
 		return false
 	}
 	for j := k + 1; j < i; j++ {
