@@ -11,7 +11,8 @@ func (m *message) asksAfter(s int) bool {
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case !opened && (m.inList(i, listHowIs) || m.says(i, "is", "esta") && i == se.from && m.items[min(i+1, len(m.items)-1)].site && se.to > i+2):
+		case !opened && (m.inList(i, listHowIs) ||
+			m.says(i, "is", "esta") && i == se.from && m.items[min(i+1, len(m.items)-1)].site && se.to > i+2):
 			opened = true // "is 12 Elm ok now"
 		case it.site || it.mark || m.inList(i, listAfterHouse):
 		default:

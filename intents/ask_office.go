@@ -149,7 +149,8 @@ func (m *message) asksOldCharge(s int) bool {
 // remindsInstead tells whether a sentence asks for a reminder on another day than the one
 // that stands: "remind me about 9 Poplar in 10 days instead".
 func (m *message) remindsInstead(s int) bool {
-	return m.kinds.has(cHint) && m.sentenceIs(s, cHint, "remind") && m.sentenceSays(s, "instead", "rather", "mejor", "en vez", "en lugar") && m.tellsTime(s)
+	return m.kinds.has(cHint) && m.sentenceIs(s, cHint, "remind") &&
+		m.sentenceSays(s, "instead", "rather", "mejor", "en vez", "en lugar") && m.tellsTime(s)
 }
 
 // asksCancel tells whether a sentence calls off a follow-up that is open: "cancel the recheck

@@ -213,7 +213,8 @@ func (m *message) tellsAfter(i, to int) bool {
 // log 69 at the side bib".
 func (m *message) measuredAfter(from, i, to int) bool {
 	also := m.text(i) == "also" || m.text(i) == "and" && m.text(i+1) == "also"
-	asked := m.is(from, cAsk, "snooze") || m.is(from, cAsk, "due") && m.text(from) != "due" || m.is(from, cAsk, "summary") || m.is(from, cAsk, "worst") || m.is(from, cAsk, "alerts")
+	asked := m.is(from, cAsk, "snooze") || m.is(from, cAsk, "due") && m.text(from) != "due" || m.is(from, cAsk, "summary") ||
+		m.is(from, cAsk, "worst") || m.is(from, cAsk, "alerts")
 	if !also && (!m.partsClauses(i) || !asked) {
 		return false
 	}

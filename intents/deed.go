@@ -258,7 +258,8 @@ func (m *message) utilityBefore(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return k < i && m.says(k, "city", "town", "county", "utility", "water company", "water department", "water dept", "street crew", "they", "municipio", "ciudad")
+	return k < i && m.says(k, "city", "town", "county", "utility", "water company", "water department", "water dept", "street crew",
+		"they", "municipio", "ciudad")
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

@@ -135,7 +135,8 @@ func (m *message) putsOn(s int) bool {
 		switch it := &m.items[i]; {
 		case it.site:
 			house = true
-		case it.mark && !m.isMark(i, "?"), ofList[m.text(i)], m.timeWordAt(i), it.num != nil && (it.num.time || it.unit == "hour" || unitDays(it.unit) > 0 || it.role == roleDate):
+		case it.mark && !m.isMark(i, "?"), ofList[m.text(i)], m.timeWordAt(i), it.num != nil &&
+			(it.num.time || it.unit == "hour" || unitDays(it.unit) > 0 || it.role == roleDate):
 		default:
 			return false
 		}

@@ -33,7 +33,8 @@ func (m *message) ledInto(i int) bool {
 		return be(m.text(i + 1)) // "the 80 was with it idle"
 	default:
 		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || be(t) || smallWord(t) ||
-			oneOf(m.typed(k), "res", "fl", "st") || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") || m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
+			oneOf(m.typed(k), "res", "fl", "st") || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") ||
+			m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
 			m.isAny(k, cHint, "leads", "found", "was", "all", "moves", "ofpressure", "daytime")
 	}
 }

@@ -109,7 +109,8 @@ func (m *message) gaugeWent(i int) bool {
 // turned, and a gauge was read before: "kitchen 74, turned it down half a turn, 63".
 func (m *message) turnedThen(i int) bool {
 	from := m.clauseStart(i)
-	if !m.closes(i) || from < i && !(from == i-1 && (m.is(from, cNow, "") || m.says(from, "got", "its", "gives", "then"))) || !m.gaugeInHand() && !m.readBefore(i) {
+	if !m.closes(i) || from < i && !(from == i-1 && (m.is(from, cNow, "") || m.says(from, "got", "its", "gives", "then"))) ||
+		!m.gaugeInHand() && !m.readBefore(i) {
 		return false
 	}
 	end := from - 1
@@ -122,7 +123,8 @@ func (m *message) turnedThen(i int) bool {
 			continue
 		}
 		elsewhere := func(j int) bool {
-			return m.isNum(j) && m.items[j].unit != "turn" || m.says(j, "stat", "thermostat", "dial", "heater") || m.isAny(j, cItem, "heater", "expansion_tank")
+			return m.isNum(j) && m.items[j].unit != "turn" || m.says(j, "stat", "thermostat", "dial", "heater") ||
+				m.isAny(j, cItem, "heater", "expansion_tank")
 		}
 		return m.right(v.at, i-v.at-1, true, elsewhere) < 0
 	}
