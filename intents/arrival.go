@@ -9,7 +9,7 @@ import (
 // nothing but that its writer is there or on the way.
 var besideArrival = set(
 	"at", "here", "im", "i", "am", "on", "site", "onsite", "arrived", "arriving", "arr", "next", "now", "up", "to", "heading",
-	"headed", "head", "rolling", "rollin",
+	"headed", "head", "rolling", "rollin", "rolled", "swung", "by", "stopped",
 	"driving", "going", "off", "omw", "way", "my", "the", "in", "into", "pulled", "pulling", "got", "made", "it", "back", "first",
 	"second", "third", "last", "stop",
 	"house", "job", "call", "one", "ok", "okay", "k", "alright", "morning", "good", "all", "guys", "team", "just", "starting",

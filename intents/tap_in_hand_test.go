@@ -93,6 +93,7 @@ func TestWhoIsAtAHouse(t *testing.T) {
 	for text, want := range map[string][2]bool{
 		"at 412 Tanager Ln":                    {true, false},
 		"here, 412 Tanager Ln":                 {true, false},
+		"rolled up on 205 Juniper Way":         {true, false},
 		"412 Tanager Ln":                       {true, true},
 		"8:40 at 18 Birch Ln":                  {true, false},
 		"next: 77 Plover Ct":                   {true, false},

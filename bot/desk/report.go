@@ -380,7 +380,7 @@ func (d *Desk) input(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 // expansion tank parts what was read with the heater firing. Whether a sign is
 // there, the latest message says: relief dripped, and is dry now.
 func goOn(v *assess.Visit, told []assess.Statement) {
-	works, first := len(v.Work), len(v.Readings)
+	works, first, things := len(v.Work), len(v.Readings), len(v.Equipment)
 	worked := valveWork(v.Work)
 	v.Symptoms = slices.DeleteFunc(v.Symptoms, func(s assess.Symptom) bool {
 		s.Absent = !s.Absent
@@ -389,6 +389,7 @@ func goOn(v *assess.Visit, told []assess.Statement) {
 	for _, s := range told {
 		v.Add(s)
 	}
+	airInOrder(v, works, things)
 	switch {
 	case valveWork(v.Work[works:]):
 		for i := range v.Readings[:first] {
@@ -405,6 +406,30 @@ func goOn(v *assess.Visit, told []assess.Statement) {
 		for i := range v.Readings[:first] {
 			if r := &v.Readings[i]; r.Heater == assess.Firing {
 				r.When = assess.Before
+			}
+		}
+	}
+}
+
+// airInOrder keeps the air of a tank put in or charged on the visit as it was told
+// last: what a message tells of it, with works and things told in the ones before,
+// takes the place of what they told.
+func airInOrder(v *assess.Visit, works, things int) {
+	sets := func(w assess.Work) bool {
+		return w.ToPSI != nil && slices.Contains([]assess.Action{assess.InstalledTank, assess.ReplacedTank, assess.ChargedTank}, w.Action)
+	}
+	air := func(e assess.Equipment) bool { return e.Item == assess.ExpansionTank && e.SettingPSI != nil }
+	switch before, now := v.Work[:works], v.Equipment[things:]; {
+	case slices.ContainsFunc(v.Work[works:], sets):
+		for i := range v.Equipment[:things] {
+			if e := &v.Equipment[i]; air(*e) && len(before) > 0 {
+				e.SettingPSI = nil
+			}
+		}
+	case slices.ContainsFunc(now, air):
+		for i := range before {
+			if sets(before[i]) {
+				before[i].ToPSI = now[slices.IndexFunc(now, air)].SettingPSI
 			}
 		}
 	}
