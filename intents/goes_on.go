@@ -149,7 +149,7 @@ func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame)
 	more := false
 	f.Statements = slices.DeleteFunc(f.Statements, func(s assess.Statement) bool {
 		e, ok := s.(assess.Equipment)
-		bare := ok && e == assess.Equipment{Item: item}
+		bare := ok && (e == assess.Equipment{Item: item} || e.Absent() && item != assess.ExpansionTank) // what was told of is there
 		more = more || !bare && itemIn(s) == item && !saysOfIt(plain, s)
 		return bare
 	})

@@ -38,6 +38,8 @@ func TestAMessageGoesOnAboutTheThingNamedBefore(t *testing.T) {
 		{assess.PRV, "62 at the laundry", ``},
 		{assess.ExpansionTank, "62 at the laundry, that was it", ``},
 		{assess.PRV, "it was raining", ``},
+		{assess.PRV, "there isnt one btw", ``},
+		{assess.ExpansionTank, "there isnt one btw", `[{"item":"expansion_tank","present":false}]`},
 		{assess.PRV, "swapped the tank, it was shot", ``},
 		{assess.PRV, "how old is it", ``},
 		{assess.PRV, "it's 62 at the kitchen", ``},

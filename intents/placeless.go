@@ -28,7 +28,9 @@ func (m *message) placeless() {
 			continue
 		}
 		m.setRole(r.at, roleIgnored, "no test point, and nothing that makes it the house's")
-		doubted = append(doubted, r.at)
+		if !m.ofHouses(r.sent) {
+			doubted = append(doubted, r.at)
+		}
 	}
 	m.readings = kept
 	if m.frame.Site == "" && m.ctx.Site == "" && len(kept) == 0 {
@@ -48,6 +50,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 	switch {
 	case m.hasAsk(AskCorrect), r.When != "":
 		return true
+	case m.ofHouses(r.sent):
+		return false
 	case others && m.left(r.at, 4, false, func(k int) bool { return m.is(k, cItem, "gauge") && m.is(k-1, cPart, "old") }) >= 0:
 		return false // "the old gauge said 70, mine says 64 at the bib"
 	case m.left(r.at, 6, false, m.wholeHouse) >= 0 || m.right(r.at, 3, false, m.wholeHouse) >= 0:
@@ -69,6 +73,17 @@ func (m *message) ofTheHouse(r *reading) bool {
 			continue
 		}
 		if m.is(k, cStatic, "") || m.flowTag(k) != "" || m.is(k, cPeak, "") || m.is(k, cSym, "creep") || m.is(k, cState, "") {
+			return true
+		}
+	}
+	return false
+}
+
+// ofHouses tells whether sentence s speaks of several houses: "checked 4 houses on Clay, all 60".
+func (m *message) ofHouses(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		it := &m.items[k]
+		if it.num != nil && it.value > 1 && it.tok+1 < len(m.toks) && oneOf(m.toks[it.tok+1].text, "houses", "homes", "casas") || m.says(k, "houses", "homes", "casas") {
 			return true
 		}
 	}

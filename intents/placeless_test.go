@@ -32,6 +32,7 @@ func TestNumbersWithoutATestPoint(t *testing.T) {
 		{"1 psi at the front bib", here, []float64{1}, 0},
 		{"need 80 psi test plugs", intents.Context{}, nil, 0},
 		{"72 at the sink", here, nil, 1},
+		{"checked 4 houses on Clay today all 60ish", intents.Context{}, nil, 0},
 		{"72 at the sink", intents.Context{}, nil, 0},
 	} {
 		f := p.Parse(c.text, c.ctx)
