@@ -108,27 +108,35 @@ func (m *message) gaugeWent(i int) bool {
 // turnedThen tells whether the number at i stands alone behind a clause by which the regulator was
 // turned, and a gauge was read before: "kitchen 74, turned it down half a turn, 63".
 func (m *message) turnedThen(i int) bool {
+	if len(m.verbs) == 0 || !m.closes(i) {
+		return false
+	}
 	from := m.clauseStart(i)
-	if !m.closes(i) || from < i && !(from == i-1 && (m.is(from, cNow, "") || m.says(from, "got", "its", "gives", "then"))) ||
-		!m.gaugeInHand() && !m.readBefore(i) {
+	if from < i && !(from == i-1 && (m.is(from, cNow, "") || m.says(from, "got", "its", "gives", "then"))) {
 		return false
 	}
 	end := from - 1
 	for end > 0 && (m.items[end].mark || m.says(end, "and", "y", "then")) {
 		end--
 	}
-	for k := range m.verbs {
-		v := &m.verbs[k]
-		if v.what != "set" || !v.done || v.at > end || m.clauseStart(end) > v.at || v.object != "prv" && (v.object != "" || !m.verbTurn(v.at)) {
-			continue
+	for k := len(m.verbs) - 1; k >= 0; k-- {
+		if v := &m.verbs[k]; v.at <= end {
+			return m.turnsRegulator(v, end, i) && (m.gaugeInHand() || m.readBefore(i))
 		}
-		elsewhere := func(j int) bool {
-			return m.isNum(j) && m.items[j].unit != "turn" || m.says(j, "stat", "thermostat", "dial", "heater") ||
-				m.isAny(j, cItem, "heater", "expansion_tank")
-		}
-		return m.right(v.at, i-v.at-1, true, elsewhere) < 0
 	}
 	return false
+}
+
+// turnsRegulator tells whether a verb in the clause that ends at item end turned the regulator,
+// and nothing but its turns is told from there to the number at i.
+func (m *message) turnsRegulator(v *verb, end, i int) bool {
+	if v.what != "set" || !v.done || v.at < m.clauseStart(end) || v.object != "prv" && (v.object != "" || !m.verbTurn(v.at)) {
+		return false
+	}
+	elsewhere := func(k int) bool {
+		return m.isNum(k) && m.items[k].unit != "turn" || m.says(k, "stat", "thermostat", "dial", "heater") || m.isAny(k, cItem, "heater", "expansion_tank")
+	}
+	return m.right(v.at, i-v.at-1, true, elsewhere) < 0
 }
 
 // ofDevices are the classes of what else goes to a number: a dial, a tank's air, heat.
