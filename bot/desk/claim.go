@@ -233,7 +233,7 @@ func installedLine(h House, w *words) string {
 		}
 		s := equipmentText(e, w)
 		if e.InstalledYear != nil && !e.Absent() {
-			s += " " + fmt.Sprintf(w.YearsOld, h.Today.Year-*e.InstalledYear)
+			s += " " + w.yearsOld(h.Today.Year-*e.InstalledYear)
 		}
 		parts = append(parts, s)
 	}

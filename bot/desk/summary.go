@@ -197,7 +197,7 @@ func (t *turn) linesBehind(s *Summary) error {
 
 // oldValveLine is a regulator past its service life in one line.
 func oldValveLine(v store.OldValve, today assess.Date, w *words) string {
-	return fmt.Sprintf("%s: %s %d %s", v.Line, w.Item[assess.PRV], v.Year, fmt.Sprintf(w.YearsOld, today.Year-v.Year))
+	return fmt.Sprintf("%s: %s %d %s", v.Line, w.Item[assess.PRV], v.Year, w.yearsOld(today.Year-v.Year))
 }
 
 // driftLine is a drifting valve in one line.

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"fmt"
 	"time"
 
 	"lazyhand/assess"
@@ -83,7 +84,8 @@ type words struct {
 	DriftJumped    string
 	DriftCrosses   string // date, early, late
 	NotKnown       string
-	YearsOld       string // years
+	YearsOld       string // years, two or more or none
+	YearOld        string
 
 	// Of all houses
 	NoneWorst     string
@@ -229,6 +231,14 @@ type words struct {
 	DidSet        string // a PRV, as work done; Action plans it
 	Cause         map[assess.Cause]string
 	Caution       map[assess.Caution]string
+}
+
+// yearsOld is an age beside the year of a part.
+func (w *words) yearsOld(years int) string {
+	if years == 1 {
+		return w.YearOld
+	}
+	return fmt.Sprintf(w.YearsOld, years)
 }
 
 func wordsIn(l assess.Lang) *words {

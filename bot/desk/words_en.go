@@ -85,6 +85,7 @@ var english = words{
 	DriftCrosses:   "leaves the band about %s (between %s and %s)",
 	NotKnown:       "not known",
 	YearsOld:       "(%d years)",
+	YearOld:        "(1 year)",
 
 	NoneWorst:     "No house stands outside the band, and none wants seeing to.",
 	NoAlerts:      "No alert is open.",

@@ -85,6 +85,7 @@ var spanish = words{
 	DriftCrosses:   "sale de la banda hacia %s (entre %s y %s)",
 	NotKnown:       "no se conoce",
 	YearsOld:       "(%d años)",
+	YearOld:        "(1 año)",
 
 	NoneWorst:     "Ninguna casa está fuera de la banda ni hay que atender ninguna.",
 	NoAlerts:      "No hay alertas abiertas.",
