@@ -114,6 +114,24 @@ func (m *message) addAsk(at int, about About) *Ask {
 	return &m.asks[len(m.asks)-1].Ask
 }
 
+// askOfTank reads a question in a sentence that speaks of a tank: its charge now or then, its size.
+func (m *message) askOfTank(s int) bool {
+	se := &m.sents[s]
+	switch {
+	case m.asksCharge(s):
+		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
+	case m.asksOldCharge(s):
+		m.addAsk(se.from, AskHistory)
+	case m.sizes(s):
+		m.tankNumbers(s, m.addAsk(se.from, AskTankSize))
+		se.asksSize = true
+	default:
+		return false
+	}
+	se.asking, se.question = true, true
+	return true
+}
+
 // askSentence finds what sentence s asks, the most definite way of asking first.
 func (m *message) askSentence(s int) {
 	se := &m.sents[s]
@@ -121,20 +139,7 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
-	if m.asksCharge(s) {
-		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
-		se.asking, se.question = true, true
-		return
-	}
-	if m.asksOldCharge(s) {
-		m.addAsk(se.from, AskHistory)
-		se.asking, se.question = true, true
-		return
-	}
-	if m.sizes(s) {
-		a := m.addAsk(se.from, AskTankSize)
-		m.tankNumbers(s, a)
-		se.asking, se.asksSize, se.question = true, true, true
+	if m.tankTalk(s) && m.askOfTank(s) {
 		return
 	}
 	if m.asksHelp(s) {

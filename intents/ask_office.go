@@ -55,9 +55,6 @@ var (
 // asksCharge tells whether a sentence asks what air a tank is to have: "what do I charge the
 // tank to", "a cuánto inflo el tanque". What one was charged to is a matter of the record.
 func (m *message) asksCharge(s int) bool {
-	if !m.tankTalk(s) {
-		return false
-	}
 	first := m.firstOf(s)
 	if !asksOfAir[m.text(first)] && !m.sents[s].question || m.says(first+1, "i", "we", "i had", "we had") {
 		return false // "what I charged is the tank"
@@ -134,7 +131,7 @@ var (
 // charged to".
 func (m *message) asksOldCharge(s int) bool {
 	se := &m.sents[s]
-	if !m.tankTalk(s) || m.anyReadingLike() || se.to-se.from > 10 {
+	if m.anyReadingLike() || se.to-se.from > 10 {
 		return false
 	}
 	first := m.firstOf(s)

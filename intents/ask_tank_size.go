@@ -150,9 +150,6 @@ func (m *message) nearWord(i, n int, words ...string) bool {
 
 // sizes tells whether a sentence asks for the size of an expansion tank.
 func (m *message) sizes(s int) bool {
-	if !m.tankTalk(s) {
-		return false
-	}
 	if m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s) {
 		return true
 	}

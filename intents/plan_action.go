@@ -330,7 +330,7 @@ func (m *message) momentNext(i int) bool {
 	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.says(k, ",", "-", ":", "at", "on", "in", "about")) {
 		k++
 	}
-	return m.timeWordAt(k)
+	return m.timeWordAt(k) && !(m.isNum(k) && m.says(k+1, "ago", "back")) // "prv swap 3 wks ago"
 }
 
 // listedUnder tells whether item i stands in a list of things right after a head:
