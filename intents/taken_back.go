@@ -29,6 +29,20 @@ func (m *message) corrections() {
 	}
 }
 
+// numberAt tells whether item i is a number, or a place that is told right behind one: "58 en la
+// cocina".
+func (m *message) numberAt(i int) bool {
+	for k := i; k >= 0 && k >= i-4; k-- {
+		if m.isNum(k) {
+			return true
+		}
+		if m.items[k].point == "" && m.items[k].role != roleTaken && !m.is(k, cDeterminer, "") && !m.says(k, "en", "at", "in", "de", "del") {
+			return false
+		}
+	}
+	return false
+}
+
 // takenBack tells why the reading at i does not hold. It is not decided where the next number may
 // still replace it.
 func (m *message) takenBack(i int) (why string, decided bool) {
@@ -38,7 +52,7 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 	}
 	correct := m.hasAsk(AskCorrect)
 	switch {
-	case correct && m.text(i-1) == "no" && m.isNum(i-2) &&
+	case correct && m.text(i-1) == "no" && m.numberAt(i-2) &&
 		(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")):
 		return "taken back", true // "era 68 no 86": the first is right
 	case m.adjacentNot(m.left(i, 4, false, deniedAt), i):
