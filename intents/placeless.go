@@ -1,6 +1,10 @@
 package intents
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
 
 // leastPSI is the least number, zero apart, that is taken for a pressure when no
 // unit is said: no house has less, but pipes, floors and counts do.
@@ -17,6 +21,11 @@ func (m *message) placeless() {
 	for _, r := range m.readings {
 		if it := &m.items[r.at]; it.unit == "" && 0 < r.PSI && r.PSI < leastPSI {
 			m.setRole(r.at, roleIgnored, "too small for a pressure in psi")
+			continue
+		}
+		if len(r.points) == 0 && m.rightsHouse() {
+			m.setRole(r.at, roleIgnored, "may be the house's number")
+			doubted = append(doubted, r.at)
 			continue
 		}
 		goesOn := m.tapInHand(&r)
@@ -39,6 +48,22 @@ func (m *message) placeless() {
 	for _, at := range doubted {
 		m.askPlace(at)
 	}
+}
+
+// rightsHouse tells whether the bare numbers of a message may put the number of the house in hand
+// right, since one of them is that number: "sorry 18 was 16" of 18 Wexler.
+func (m *message) rightsHouse() bool {
+	house, _, _ := strings.Cut(m.ctx.Site, " ")
+	own, other := false, false
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num == nil || it.unit != "" || it.num.time || !it.num.integer {
+			continue
+		}
+		same := strconv.Itoa(int(it.value)) == house
+		own, other = own || same, other || !same
+	}
+	return own && other
 }
 
 // ofTheHouse tells whether a number without a test point is a pressure of the

@@ -108,3 +108,29 @@ func TestWhoIsAtAHouse(t *testing.T) {
 		}
 	}
 }
+
+// A number that is that of the house in hand, beside another bare one, may put the house's number
+// right: neither is taken for a pressure without being asked about.
+func TestNumbersThatMayBeTheHouses(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ text, want string }{
+		{"sorry 18 was 16", "asked"},
+		{"its 16 not 18", "asked"},
+		{"that was 16 not 18", "asked"},
+		{"18 laundry, 16 now", "laundry 18; laundry 16"},
+		{"18 psi, 61 psi now", "kitchen 18; kitchen 61"},
+		{"now 61", "kitchen 61"},
+	} {
+		f := p.Parse(c.text, Context{Site: "18 Wexler St", Tap: assess.Kitchen})
+		got := told(f)
+		if len(f.Unclear) > 0 {
+			got += "asked"
+		}
+		if got != c.want {
+			t.Errorf("%q at 18 Wexler St: got %s, want %s", c.text, got, c.want)
+		}
+	}
+}
