@@ -21,7 +21,7 @@ func (m *message) tapInHand(r *reading) bool {
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
 		return false
 	}
-	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
+	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) && m.followed(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
 }
 
 // ofAir tells whether the number at i is the air of a tank, whose name may stand in a message
@@ -79,7 +79,7 @@ func (m *message) goesOnAt(i int) bool {
 			words++
 		}
 	}
-	return words <= fewOfTap && m.continues(it.sent)
+	return words <= fewOfTap && m.continues(it.sent) && m.text(i-1) != "for" // "it goes for 60"
 }
 
 // fewOfTap is how many words a sentence has at most that says nothing but what the gauge shows.
