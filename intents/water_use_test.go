@@ -202,6 +202,8 @@ func TestStateOfTheSecondNumber(t *testing.T) {
 		{"laundry 61. boiler prendido 68", "laundry 61; laundry 68 firing"},
 		{"laundry 61, heater firing 68 tub", "laundry 61 firing; bath 68 firing"},
 		{"heater firing 68 laundry, 60 tub", "laundry 68 firing; bath 60 firing"},
+		{"ran the heater 20 min, 78 laundry", "laundry 78 firing"},
+		{"laundry 70 heater off, ran the heater for 20 min and it went to 78", "laundry 70 idle; laundry 78 firing"},
 		{"laundry 64 heater off, ran it full burn and only went to 70", "laundry 64 idle; laundry 70 firing"},
 		{"washer box overnight: low 66 high 118, 71 now", "laundry 66; laundry 118 peak; laundry 71"},
 		{"washer box low 66, high 118", "laundry 66; laundry 118 peak"},
