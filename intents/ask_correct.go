@@ -136,6 +136,9 @@ func (m *message) jotsDown(k int) bool {
 func (m *message) retells(s int) bool {
 	se := &m.sents[s]
 	told, num := m.opensReported(s), false
+	if !told && m.shut(reportedGate) {
+		return false
+	}
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
@@ -161,6 +164,9 @@ func (m *message) retells(s int) bool {
 // retellsAfter tells whether a sentence says what is right and then, at its end,
 // what was reported: "83 kitchen, my last said 38".
 func (m *message) retellsAfter(s int) bool {
+	if m.shut(reportedGate) {
+		return false
+	}
 	se := &m.sents[s]
 	nums, point := 0, false
 	for i := se.from; i < se.to; i++ {

@@ -16,6 +16,8 @@ func (m *message) askOfAll(p askPhrase, about About) {
 	m.noteAsk(p, about)
 }
 
+var passedOnGate = onlyWith(cHint, "passedon")
+
 // passesOn tells whether a sentence has somebody told something that is no matter of the
 // record: "tell the 2 o'clock we're running late", "let her know", "avísale a Ben".
 func (m *message) passesOn(s int) bool {
@@ -26,7 +28,7 @@ func (m *message) passesOn(s int) bool {
 	if m.putsOn(s) {
 		return true // a visit, and no question what is on the books
 	}
-	if m.anyIn(s, func(k int) bool { return m.is(k, cHint, "passedon") }, setOf(cHint)) {
+	if !m.shut(passedOnGate) && m.sentenceIs(s, cHint, "passedon") {
 		return true // "did Carl get back to you"
 	}
 	switch next := &m.items[i+1]; {

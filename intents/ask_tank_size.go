@@ -148,9 +148,12 @@ func (m *message) nearWord(i, n int, words ...string) bool {
 	return false
 }
 
+var volumeGate = onlyWith(cUnit, "gal", "litre")
+
 // sizes tells whether a sentence asks for the size of an expansion tank.
 func (m *message) sizes(s int) bool {
-	if m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s) {
+	volume := !m.shut(volumeGate)
+	if volume && (m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s)) {
 		return true
 	}
 	if m.readingLike(s) && !m.sentenceSays(s, "heater", "boiler", "calentador") {
@@ -162,7 +165,7 @@ func (m *message) sizes(s int) bool {
 			ask = true
 		}
 	}
-	if m.whichTank(s) {
+	if volume && m.whichTank(s) {
 		ask, size = true, true
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {

@@ -43,7 +43,7 @@ func (m *message) sentenceNamesSite(s int) bool {
 // anyIn tells whether an item of sentence s that of picks is of one of some classes.
 func (m *message) anyIn(s int, of func(k int) bool, classes classSet) bool {
 	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if of(k) && m.items[k].kinds.meets(classes) {
+		if m.items[k].kinds.meets(classes) && of(k) {
 			return true
 		}
 	}

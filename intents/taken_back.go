@@ -149,6 +149,8 @@ func (m *message) disowned() {
 	}
 }
 
+var reportedGate = onlyWith(cHint, "reported")
+
 // reported tells whether item k is the writer's own earlier report: "I told you", "I put in".
 func (m *message) reported(k int) bool {
 	if !m.is(k, cHint, "reported") {
