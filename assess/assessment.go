@@ -33,6 +33,14 @@ type Shop struct {
 	BaseRates map[Cause]float64 `json:"base_rates,omitempty"`
 }
 
+// tankTop is the highest pressure an expansion tank must hold the house to.
+func (s Shop) tankTop() float64 {
+	if s.TankTopPSI != 0 {
+		return s.TankTopPSI
+	}
+	return s.BandPSI[1]
+}
+
 // GaugeSpec is a gauge's accuracy grade by ASME B40.100 ("4A" … "D") and its span in psi.
 type GaugeSpec struct {
 	Grade   string  `json:"grade"`

@@ -22,10 +22,7 @@ func closedBy(r *record) Closed {
 // and what is known of the heater. Inlet and setpoint are assumed where nobody
 // told them.
 func expansionOf(r *record, house *float64, shop Shop) Expansion {
-	top := shop.TankTopPSI
-	if top == 0 {
-		top = shop.BandPSI[1]
-	}
+	top := shop.tankTop()
 	e := Expansion{Closed: closedBy(r), Tank: TankUnsure}
 	if r.heaterGal != nil && *r.heaterGal > 0 && r.fuel != Tankless {
 		hot := setpointOf(r)
@@ -52,6 +49,13 @@ func expansionOf(r *record, house *float64, shop Shop) Expansion {
 		e.Tank = TankOK
 	}
 	return e
+}
+
+// LowerFirst tells whether a house that stands at house psi is better brought down to 60 psi
+// before a tank is bought that keeps it at top psi: there is no such tank any more, or one at
+// 60 psi needs less than half its size. A tank's size grows with 1/(top - house).
+func LowerFirst(house, top float64) bool {
+	return house > comfortPSI && top > comfortPSI && 2*(top-house) < top-comfortPSI
 }
 
 // flatPSI is an air charge that is none: a tank that lost its air. Judgement.

@@ -50,10 +50,7 @@ func Figures(in Input, a Assessment) []Figure {
 
 	if a.HousePSI != nil {
 		house := *a.HousePSI
-		top := shop.TankTopPSI
-		if top == 0 {
-			top = shop.BandPSI[1]
-		}
+		top := shop.tankTop()
 		values := []string{"house", whole(house), "top", number(top), "comfort", number(comfortPSI)}
 		if grade, limit, ok := finerGauge(shop.Gauge, house, shop.BandPSI); ok {
 			finer := GaugeSpec{grade, shop.Gauge.SpanPSI}

@@ -302,7 +302,11 @@ var rules = [...]rule{
 		if f.expansion.Tank != TankSmall {
 			return "", "", nil
 		}
-		return Watch, "", f.expansionValues("size", number(*f.now.tankGal))
+		w := ""
+		if f.lowerFirst() {
+			w = "tank_small.lower"
+		}
+		return Watch, w, f.expansionValues("size", number(*f.now.tankGal))
 	}},
 	{"prv_near_age", func(f *facts) (Urgency, string, []string) {
 		if f.valve.Life != LifeNearEnd {
@@ -338,6 +342,9 @@ var rules = [...]rule{
 	{"drift_down", func(f *facts) (Urgency, string, []string) { return f.trend(Falling) }},
 	{"jump", func(f *facts) (Urgency, string, []string) { return f.trend(Jumped) }},
 	{"in_band", func(f *facts) (Urgency, string, []string) {
+		if low, high := f.borderline(); f.band == BandIn && (low || high || f.wantsTank() && f.lowerFirst()) {
+			return Note, "in_band.plain", f.houseValues() // the setting may have to change
+		}
 		return f.on(f.band == BandIn, Note)
 	}},
 	{"not_house_side", func(f *facts) (Urgency, string, []string) {

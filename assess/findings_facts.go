@@ -209,20 +209,44 @@ func (f *facts) cannotBe() string {
 
 // expansionValues are the values of the wordings about expansion.
 func (f *facts) expansionValues(more ...string) []string {
-	v := f.houseValues(more...)
+	v := f.houseValues(append(more, "tanktop", number(f.shop.tankTop()), "comfort", number(comfortPSI))...)
 	v = append(v, "inlet", number(AssumedInletF), "setpoint", number(math.Round(setpointOf(&f.now))))
-	if f.expansion.MinTankGal != nil {
-		v = append(v, "tank", number(math.Ceil(*f.expansion.MinTankGal*10)/10))
+	if gal := f.tankToBuy(); gal != nil {
+		v = append(v, "tank", number(math.Ceil(*gal*10)/10))
 	}
 	return v
 }
 
-// sized picks the wording that names a tank size where one is known.
-func (f *facts) sized(wording string) string {
-	if f.expansion.MinTankGal == nil {
-		return wording
+// wantsTank tells whether the house is closed and has no tank that does its work.
+func (f *facts) wantsTank() bool {
+	t := f.expansion.Tank
+	return f.expansion.Closed == ClosedYes && (t == TankMissing || t == TankFailed || t == TankSmall)
+}
+
+// lowerFirst tells whether the house is brought down before a tank is bought.
+func (f *facts) lowerFirst() bool {
+	return f.house.psi != nil && LowerFirst(*f.house.psi, f.shop.tankTop())
+}
+
+// tankToBuy is the least size in gallons of a tank for the pressure that the house is to
+// have, nil where that or the heater's size is unknown.
+func (f *facts) tankToBuy() *float64 {
+	if comfort := comfortPSI; f.lowerFirst() {
+		return expansionOf(&f.now, &comfort, f.shop).MinTankGal
 	}
-	return wording + ".sized"
+	return f.expansion.MinTankGal
+}
+
+// sized picks the wording that names a tank's size, where one is known, and that of a house
+// whose pressure comes first.
+func (f *facts) sized(wording string) string {
+	if f.lowerFirst() {
+		wording += ".lower"
+	}
+	if f.tankToBuy() != nil {
+		wording += ".sized"
+	}
+	return wording
 }
 
 // trend writes a drift's finding: soon when it leaves the band within a year.

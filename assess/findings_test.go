@@ -166,3 +166,36 @@ func TestLimitsOfTheShop(t *testing.T) {
 		t.Errorf("8 years against a service life of 5 to 8: %v", got)
 	}
 }
+
+// A tank's size grows with 1/(top - house) (Boyle's law; the ASHRAE form is checked in
+// tank_test.go): at 79 psi one that keeps a house under 80 would be twenty times that of 60.
+func TestAHouseThatNearsTheTopIsBroughtDownBeforeATankIsBought(t *testing.T) {
+	for _, row := range []struct {
+		visit []string
+		want  string
+	}{
+		{[]string{"79 rear_bibb idle", "prv", "heater 50gal gas", "tank none"},
+			"No expansion tank on a closed system: bring the house down to 60 psi, then fit at least 2.7 gal, charged to that."},
+		{[]string{"92 rear_bibb idle", "prv", "heater 50gal gas", "tank none"},
+			"No expansion tank on a closed system: bring the house down to 60 psi, then fit at least 2.7 gal, charged to that."},
+		{[]string{"92 rear_bibb idle", "prv", "tank none"},
+			"No expansion tank on a closed system: bring the house down to 60 psi, then fit one charged to that."},
+		{[]string{"75 rear_bibb idle", "prv", "heater 50gal gas", "tank failed"},
+			"Expansion tank has failed on a closed system: bring the house down to 60 psi, then fit at least 2.7 gal, charged to that."},
+		{[]string{"62 rear_bibb idle", "prv", "heater 50gal gas", "tank none"},
+			"No expansion tank on a closed system: fit at least 3 gal, charged to 62 psi."},
+		{[]string{"79 rear_bibb idle", "prv", "heater 50gal gas", "tank 4gal"},
+			"Tank is small for 79 psi: 4 gal; bring the house down to 60 psi, where 2.7 gal is enough."},
+	} {
+		told := ""
+		for _, f := range seeing(t, row.visit...).Findings {
+			told += f.Text + "\n"
+		}
+		if !strings.Contains(told, row.want) {
+			t.Errorf("%q: no %q among\n%s", row.visit, row.want, told)
+		}
+		if strings.Contains(row.want, "bring the house down") && strings.Contains(told, "leave the setting") {
+			t.Errorf("%q: two ways at once:\n%s", row.visit, told)
+		}
+	}
+}

@@ -45,6 +45,9 @@ var english = wordTable{
 		"in_band": {
 			"In band at {house} ± {pm} psi ({bottom} to {top}): leave the setting as it is.",
 			"Static of {bottom} to {top} psi, both included (IPC 2018 604.8 for the top; the bottom is custom)."},
+		"in_band.plain": {
+			"In band at {house} ± {pm} psi ({bottom} to {top}).",
+			"Static of {bottom} to {top} psi, both included (IPC 2018 604.8 for the top; the bottom is custom)."},
 		"borderline": {
 			"Too close to call: {house} ± {pm} psi reaches across {limit}; read again with a finer gauge.",
 			"Gauge error is percent of span by zone of the scale (ASME B40.100)."},
@@ -113,18 +116,33 @@ var english = wordTable{
 			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
 		"expansion_uncontrolled.missing.sized": {
 			"No expansion tank on a closed system: fit at least {tank} gal, charged to {house} psi.",
-			"Sized to stay at {top} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+			"Sized to stay at {tanktop} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+		"expansion_uncontrolled.missing.lower": {
+			"No expansion tank on a closed system: bring the house down to {comfort} psi, then fit one charged to that.",
+			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
+		"expansion_uncontrolled.missing.lower.sized": {
+			"No expansion tank on a closed system: bring the house down to {comfort} psi, then fit at least {tank} gal, charged to that.",
+			"Sized to stay at {tanktop} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
 		"expansion_uncontrolled.failed": {
 			"Expansion tank has failed on a closed system: replace it, charged to the house's static pressure.",
 			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
 		"expansion_uncontrolled.failed.sized": {
 			"Expansion tank has failed on a closed system: replace it with at least {tank} gal, charged to {house} psi.",
-			"Sized to stay at {top} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+			"Sized to stay at {tanktop} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
+		"expansion_uncontrolled.failed.lower": {
+			"Expansion tank has failed on a closed system: bring the house down to {comfort} psi, then fit one charged to that.",
+			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
+		"expansion_uncontrolled.failed.lower.sized": {
+			"Expansion tank has failed on a closed system: bring the house down to {comfort} psi, then fit at least {tank} gal, charged to that.",
+			"Sized to stay at {tanktop} psi with {inlet} F in and {setpoint} F set (ASHRAE diaphragm tank, absolute pressures; unsaid temperatures are assumed)."},
 		"tank_charge_off": {
 			"Tank charge is off: {charge} against {house} psi static; isolate, drain the water side, set the air to static.",
 			"Air charge equals house static, within 5 psi (common practice); the tank's own instructions and rating come first."},
 		"tank_small": {
-			"Tank is small: {size} gal where {tank} gal keeps the house at {top} psi; lower the pressure or go up a size.",
+			"Tank is small: {size} gal where {tank} gal keeps the house at {tanktop} psi; lower the pressure or go up a size.",
+			"{inlet} F in and {setpoint} F set, where not told assumed (ASHRAE diaphragm tank, absolute pressures)."},
+		"tank_small.lower": {
+			"Tank is small for {house} psi: {size} gal; bring the house down to {comfort} psi, where {tank} gal is enough.",
 			"{inlet} F in and {setpoint} F set, where not told assumed (ASHRAE diaphragm tank, absolute pressures)."},
 		"set_high": {
 			"Set too high at {to} psi: turn it down into {bottom} to {top}, by small turns, and read again.",

@@ -46,6 +46,9 @@ var spanish = wordTable{
 		"in_band": {
 			"En rango: {house} ± {pm} psi ({bottom} a {top}); deje el ajuste como está.",
 			"Estática de {bottom} a {top} psi, ambos incluidos (IPC 2018 604.8 arriba; abajo, la costumbre)."},
+		"in_band.plain": {
+			"En rango: {house} ± {pm} psi ({bottom} a {top}).",
+			"Estática de {bottom} a {top} psi, ambos incluidos (IPC 2018 604.8 arriba; abajo, la costumbre)."},
 		"borderline": {
 			"Muy justo: {house} ± {pm} psi cruza {limit}; lea otra vez con un manómetro más fino.",
 			"El error es un porcentaje de la escala según la zona (ASME B40.100)."},
@@ -114,18 +117,33 @@ var spanish = wordTable{
 			"Control de expansión donde un regulador o un check cierra la casa (IPC 2018 607.3, IRC P2903.4, UPC 608.3, según cita)."},
 		"expansion_uncontrolled.missing.sized": {
 			"Sistema cerrado sin tanque de expansión: ponga uno de al menos {tank} gal, cargado a {house} psi.",
-			"Para quedar en {top} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
+			"Para quedar en {tanktop} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
+		"expansion_uncontrolled.missing.lower": {
+			"Sistema cerrado sin tanque de expansión: baje la casa a {comfort} psi y ponga uno cargado a eso.",
+			"Control de expansión donde un regulador o un check cierra la casa (IPC 2018 607.3, IRC P2903.4, UPC 608.3, según cita)."},
+		"expansion_uncontrolled.missing.lower.sized": {
+			"Sistema cerrado sin tanque de expansión: baje la casa a {comfort} psi y ponga uno de al menos {tank} gal, cargado a eso.",
+			"Para quedar en {tanktop} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
 		"expansion_uncontrolled.failed": {
 			"El tanque de expansión no sirve en un sistema cerrado: cámbielo, cargado a la presión estática de la casa.",
 			"Control de expansión donde un regulador o un check cierra la casa (IPC 2018 607.3, IRC P2903.4, UPC 608.3, según cita)."},
 		"expansion_uncontrolled.failed.sized": {
 			"El tanque de expansión no sirve en un sistema cerrado: cámbielo por uno de al menos {tank} gal, cargado a {house} psi.",
-			"Para quedar en {top} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
+			"Para quedar en {tanktop} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
+		"expansion_uncontrolled.failed.lower": {
+			"El tanque de expansión no sirve en un sistema cerrado: baje la casa a {comfort} psi y ponga uno cargado a eso.",
+			"Control de expansión donde un regulador o un check cierra la casa (IPC 2018 607.3, IRC P2903.4, UPC 608.3, según cita)."},
+		"expansion_uncontrolled.failed.lower.sized": {
+			"El tanque de expansión no sirve en un sistema cerrado: baje la casa a {comfort} psi y ponga uno de al menos {tank} gal, cargado a eso.",
+			"Para quedar en {tanktop} psi con entrada de {inlet} F y ajuste de {setpoint} F (ASHRAE, tanque de diafragma, presiones absolutas; lo no dicho se supone)."},
 		"tank_charge_off": {
 			"La carga del tanque no es la debida: {charge} contra {house} psi de estática; aíslelo, vacíe el lado del agua y ponga el aire a la estática.",
 			"Carga de aire igual a la estática, a 5 psi o menos (práctica común); primero las instrucciones y el límite del tanque."},
 		"tank_small": {
-			"Tanque chico: {size} gal donde {tank} gal mantienen la casa en {top} psi; baje la presión o ponga uno mayor.",
+			"Tanque chico: {size} gal donde {tank} gal mantienen la casa en {tanktop} psi; baje la presión o ponga uno mayor.",
+			"Entrada de {inlet} F y ajuste de {setpoint} F, supuestos si no se dijeron (ASHRAE, tanque de diafragma, presiones absolutas)."},
+		"tank_small.lower": {
+			"Tanque chico para {house} psi: {size} gal; baje la casa a {comfort} psi, ahí bastan {tank} gal.",
 			"Entrada de {inlet} F y ajuste de {setpoint} F, supuestos si no se dijeron (ASHRAE, tanque de diafragma, presiones absolutas)."},
 		"set_high": {
 			"Ajuste demasiado alto, {to} psi: bájelo a entre {bottom} y {top} con vueltas chicas y lea otra vez.",

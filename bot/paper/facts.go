@@ -260,7 +260,9 @@ func (f sheetFacts) advice() block {
 			what = s.Advice[assess.OtherAction]
 		}
 		e := f.h.Assessment.Expansion
-		if gal := e.MinTankGal; gal != nil && (action == assess.InstallTank || action == assess.ReplaceTank) {
+		house := f.h.Assessment.HousePSI
+		if gal := e.MinTankGal; gal != nil && (action == assess.InstallTank || action == assess.ReplaceTank) &&
+			!(house != nil && assess.LowerFirst(*house, bandOf(f.h.Band)[1])) { // else its size is that of a house brought down
 			what += ", " + fmt.Sprintf(s.TankAtLeast, number(math.Ceil(*gal*10)/10))
 		}
 		form := s.By
