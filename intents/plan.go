@@ -109,6 +109,10 @@ func (m *message) planDays(s int, whens []moment) {
 		d := whens[0].days
 		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.OtherAction, InDays: &d}})
 	}
+	if len(whens) == 1 && m.againAtEnd(whens[0]) {
+		d := whens[0].days
+		m.plans = append(m.plans, planned{whens[0].at, assess.Plan{Action: assess.Recheck, InDays: &d}})
+	}
 	m.plans = append(m.plans, m.itemsAndDays(se, whens)...)
 	if !slices.ContainsFunc(m.plans, func(p planned) bool { return p.at >= se.from && p.at < se.to }) {
 		m.plans = append(m.plans, m.bookedItems(whens)...)

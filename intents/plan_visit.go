@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
 
 // bareCheck tells whether a word for a check may tell one done as well: only a day,
@@ -97,3 +99,24 @@ func (m *message) nextAfterDone(s, i int) bool {
 	}
 	return false
 }
+
+// againAtEnd tells whether a day told as so many weeks, months or a year from now is all that its
+// clause says behind one that ends the visit: "all good, next yr", "done. see you next year", "todo
+// bien, en un año". That is when the house is looked at again.
+func (m *message) againAtEnd(w moment) bool {
+	if w.days < 28 || !m.closes(w.end-1) {
+		return false
+	}
+	k := w.at - 1
+	for k >= 0 && (m.is(k, cHint, "seeyou") || m.says(k, "in", "en", "see you", "see", "you", "ya", "u", "hasta", "nos", "vemos", "nos vemos", "el", "for", "till", "until", "recheck")) {
+		k--
+	}
+	if k < 1 || !m.items[k].mark || m.isMark(k, "?") {
+		return false
+	}
+	last := m.text(k - 1)
+	return endsVisit[last[strings.LastIndexByte(last, ' ')+1:]] && !beginsWith(last, "no ", "not ") && !m.denied(k-1)
+}
+
+// endsVisit are the words that end a clause which says of a visit that it is over.
+var endsVisit = phrases("done | set | good | go | fine | here | finished | up | bien | listo | terminado | quedo")

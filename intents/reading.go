@@ -21,6 +21,7 @@ func (m *message) findReadings() {
 		m.pair(s)
 	}
 	m.pointsAcross()
+	m.retold()
 	m.zones()
 	m.flows()
 	m.heaters()

@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
 func (m *message) corrections() {
@@ -85,11 +88,41 @@ func (m *message) replacedByNext(i int) {
 			continue
 		}
 		if it.role == roleReading && !m.notInSpanish(k) && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
-			it.inherits, it.takesOver = i, true
-			m.setRole(i, roleIgnored, "corrected")
+			wrong := m.samePlaceBefore(i, k)
+			it.inherits, it.takesOver = wrong, true
+			m.setRole(wrong, roleIgnored, "corrected")
 		}
 		return
 	}
+}
+
+// samePlaceBefore returns which pressure the one at k puts right: that at i right before it, or an
+// earlier one where that is of another place and the earlier one of k's: "rear 62 laundry 58, sorry
+// rear 58".
+func (m *message) samePlaceBefore(i, k int) int {
+	first, side := m.sents[m.items[i].sent].from, 1
+	if m.items[first].num == nil {
+		first = m.nextNum(first)
+	}
+	if first > 0 && m.items[first-1].point != "" {
+		side = -1
+	}
+	place := func(n int) string {
+		if n+side < 0 || n+side >= len(m.items) {
+			return ""
+		}
+		return m.items[n+side].point
+	}
+	if place(k) == "" || place(i) == "" || place(k) == place(i) {
+		return i
+	}
+	for n := i - 1; n >= 0; n-- {
+		if m.numIs(n, roleReading) && place(n) == place(k) {
+			m.items[n+side].role = roleTaken // it is no other number's
+			return n
+		}
+	}
+	return i
 }
 
 // notInSpanish tells whether "no" before number i denies it, as it does in Spanish behind a
@@ -391,5 +424,28 @@ func (m *message) misread() {
 		m.setRole(b, roleReading, "put right")
 		m.items[b].inherits, m.items[b].takesOver = a, true
 		m.setRole(a, roleIgnored, "called wrong")
+	}
+}
+
+// retold drops the readings that a message takes back by telling all of their places anew: "70 in
+// 120 out, sorry 120 in 70 out".
+func (m *message) retold() {
+	for j := 1; j+1 < len(m.readings); j++ {
+		first := m.readings[j].at
+		cue := m.left(first, 3, true, func(k int) bool { return m.takesBack(k, k+1) })
+		if cue < 0 || cue <= m.readings[j-1].at || m.readings[j].sent != m.readings[len(m.readings)-1].sent {
+			continue
+		}
+		anew := func(r reading) bool {
+			return len(r.points) == 1 && slices.ContainsFunc(m.readings[j:], func(o reading) bool { return slices.Equal(o.points, r.points) })
+		}
+		if slices.ContainsFunc(m.readings[:j], func(r reading) bool { return !anew(r) }) {
+			return
+		}
+		for _, r := range m.readings[:j] {
+			m.setRole(r.at, roleIgnored, "told anew")
+		}
+		m.readings = append(m.readings[:0], m.readings[j:]...)
+		return
 	}
 }

@@ -15,7 +15,7 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || 0 < r.PSI && r.PSI < leastPSI {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || 0 < r.PSI && r.PSI < leastPSI {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
@@ -32,6 +32,13 @@ func (m *message) ofAir(i int) bool {
 		k++
 	}
 	return m.is(k, cPart, "air") || m.text(k) == "in it" || m.text(k) == "in" && m.says(k+1, "it", "the", "there")
+}
+
+// limitTold tells whether the number at i is a limit that stands written somewhere rather than
+// what a gauge shows: "it says 80 max".
+func (m *message) limitTold(i int) bool {
+	return m.says(i+1, "max", "maximum", "maximo", "tops") && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&
+		m.left(i, 3, false, func(k int) bool { return m.says(k, "says", "dice", "label", "rated", "good to", "its") }) >= 0
 }
 
 // giveTap gives a reading the tap of the last one.
@@ -63,7 +70,7 @@ func alikeTaps(named, tap string) bool {
 // it went, or a few words of time, state or flow beside it.
 func (m *message) goesOnAt(i int) bool {
 	it := &m.items[i]
-	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) {
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) {
 		return false
 	}
 	if m.gaugeWent(i) || m.turnedThen(i) {
