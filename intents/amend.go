@@ -82,7 +82,7 @@ func MayAmend(text string) bool {
 var cueWords = func() map[string]bool {
 	out := map[string]bool{}
 	for _, w := range strings.Fields(`actually meant mean sorry oops whoops typo correction no nope not should shouldve wrong wait bad make put typed wrote
-		instead was were said wasnt isnt fat mistyped misread mal nah sry scratch change fix rather supposed
+		instead was were said wasnt isnt fat mistyped misread mal nah sry scratch change fix rather supposed whole throughout entire
 		perdon perdona disculpa quise digo mejor era eran equivoque error corrijo correccion puse ponle vez lugar deberia debe debio fue espera`) {
 		out[w] = true
 	}
@@ -276,7 +276,7 @@ func slipFiller(s string) bool {
 		"the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso",
 		"la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado",
 		"faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been",
-		"si", "the whole time", "whole time", "whole", "entire", "time", "all along", "throughout", "todo el tiempo":
+		"si", "tho", "though", "btw", "the whole time", "whole time", "whole", "entire", "time", "all along", "throughout", "todo el tiempo":
 		return true
 	}
 	return false

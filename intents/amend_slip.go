@@ -131,9 +131,12 @@ func (v value) instead(told []assess.Statement, wrong value) []Amendment {
 }
 
 // completes fills what the only reading of a report left open: "rear" after
-// "84, 12 Alder St".
+// "84, 12 Alder St"; the heater's state that of all of them.
 func completes(told []assess.Statement, v value) []Amendment {
 	list := readingsIn(told)
+	if len(list) > 1 && v == (value{heater: v.heater}) {
+		return v.ofAll(told, list)
+	}
 	if v.num || len(list) != 1 {
 		return nil
 	}
@@ -143,6 +146,18 @@ func completes(told []assess.Statement, v value) []Amendment {
 		return nil
 	}
 	return []Amendment{{Of: list[0], Point: v.point, Heater: v.heater, Flow: v.flow}}
+}
+
+// ofAll gives the heater's state to the readings of a report, of which none tells it: it is that of
+// the whole visit.
+func (v value) ofAll(told []assess.Statement, list []int) (out []Amendment) {
+	for _, i := range list {
+		if told[i].(assess.Reading).Heater != "" {
+			return nil
+		}
+		out = append(out, Amendment{Of: i, Heater: v.heater})
+	}
+	return out
 }
 
 // amendThing puts the year or the size of a thing right: "2011 not 2012", "40

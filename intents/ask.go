@@ -118,6 +118,7 @@ func (m *message) addAsk(at int, about About) *Ask {
 func (m *message) askOfTank(s int) bool {
 	se := &m.sents[s]
 	switch {
+	case m.asksPrice(s):
 	case m.asksCharge(s):
 		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
 	case m.asksOldCharge(s):
@@ -139,7 +140,7 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
-	if m.tankTalk(s) && m.askOfTank(s) {
+	if m.tankTalk(s) && m.askOfTank(s) || m.asksAir(s) {
 		return
 	}
 	if m.asksHelp(s) {

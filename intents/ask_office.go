@@ -63,17 +63,54 @@ func (m *message) asksCharge(s int) bool {
 	}
 	charge, ought := false, false
 	for i := first; i < m.sents[s].to; i++ {
-		charge = charge || chargesAir[m.text(i)]
+		charge = charge || chargesAir[m.text(i)] || putsInto[m.text(i)] && m.text(i+1) == "al" // "cuánto le pongo al tanque"
 		ought = ought || oughtTo[m.text(i)]
 	}
 	return charge && ought
+}
+
+// asksPrice tells whether a sentence asks what the customer is charged: "what do we charge for a tank".
+func (m *message) asksPrice(s int) bool {
+	first := m.firstOf(s)
+	if !asksOfAir[m.text(first)] {
+		return false
+	}
+	for i := first + 1; i < m.sents[s].to; i++ {
+		if strings.HasPrefix(m.text(i), "charge") {
+			return m.text(i+1) == "for" || m.inList(i+1, listPays)
+		}
+	}
+	return false
+}
+
+// asksAir reads a question after the air of a tank that was spoken of before: "what should I charge
+// it to", "how much air does it need", "a cuánto lo inflo".
+func (m *message) asksAir(s int) bool {
+	first, se := m.firstOf(s), &m.sents[s]
+	if !asksOfAir[m.text(first)] || !m.shortSentence(s, 7) || !m.asksCharge(s) {
+		return false
+	}
+	of := false
+	for i := first; i < se.to; i++ {
+		if m.items[i].num != nil || m.is(i, cItem, "") || m.strangeThing(i) || m.wordCues(m.items[i].tok).has(cueForeign) {
+			return false // "how much air does the compressor need"
+		}
+		of = of || m.says(i, "air", "aire") || m.says(i, "it", "it to", "that one", "lo", "le", "le pongo", "le echo") && !m.is(i+1, cWhose, "")
+	}
+	if !of {
+		return false
+	}
+	m.addAsk(se.from, AskCharge)
+	se.asking, se.question = true, true
+	return true
 }
 
 var (
 	asksOfAir  = phrases("what | whats | how much | how | which | cuanto | a cuanto | con cuanto | de cuanto | que | cuanta | a que")
 	chargesAir = phrases(`charge | charged | precharge | precharged | pre-charge | air | aired | pump | pumped | inflate | inflated | pump up | pumped up | air up
 		| carga | cargo | cargar | cargado | aire | inflo | inflar | infla | inflado | precarga`)
-	oughtTo = phrases(`should | do i | do we | does | do | supposed | need | needs | must | ought | should i | should we
+	putsInto = phrases("pongo | le pongo | echo | le echo | meto | le meto | ponerle | echarle | meterle")
+	oughtTo  = phrases(`should | do i | do we | does | do | supposed | need | needs | must | ought | should i | should we
 		| debe | deberia | lleva | va | tiene que | hay que | tengo que | pongo | le pongo | cargo | inflo | ponerle | echarle | le echo | necesita | se carga | se infla`)
 )
 

@@ -192,7 +192,7 @@ func (m *message) putsOne(i, k int) bool {
 // brass one", "a new brass".
 func (m *message) newOneAt(k int) bool {
 	fresh := m.is(k-1, cPart, "new")
-	if m.is(k, cHint, "newone") && (m.text(k) != "one" || fresh || m.is(k-1, cMaterial, "")) {
+	if m.is(k, cHint, "newone") && (m.text(k) != "one" || fresh || m.is(k-1, cMaterial, "") || k > 0 && m.items[k-1].unit == "gal") {
 		return true
 	}
 	return fresh && m.is(k, cMaterial, "")

@@ -9,7 +9,7 @@ import (
 var actionOpener = opener{
 	classes: setOf(cDo, cItem),
 	hints:   []string{"again", "measured", "seeyou"},
-	words:   []string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "uno", "una"},
+	words:   []string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "new one in", "uno", "una"},
 }
 
 // actionAt reads a word of something to do at item i.
@@ -20,7 +20,7 @@ func (m *message) actionAt(i, s int) (action, bool) {
 		return action{}, false
 	}
 	for _, read := range [...]func(*message, int, int) (action, bool){
-		(*message).putIn, (*message).goesUp, (*message).turnDown, (*message).oneNeeded, (*message).lookAgain, (*message).plannedDeed,
+		(*message).putIn, (*message).goesUp, (*message).turnDown, (*message).oneNeeded, (*message).newOneIn, (*message).lookAgain, (*message).plannedDeed,
 	} {
 		if a, ok := read(m, i, s); ok {
 			return a, true
@@ -113,6 +113,15 @@ func (m *message) oneNeeded(i, s int) (action, bool) {
 	}
 	code, ok := m.neededCode(obj)
 	return action{at: i, code: code, needed: true}, ok && (code != assess.OtherAction || obj == "drain_valve")
+}
+
+// newOneIn reads "tank shot, new one in 2 weeks".
+func (m *message) newOneIn(i, s int) (action, bool) {
+	if !m.newOneLater(i) {
+		return action{}, false
+	}
+	code, ok := m.planCode("replace", i, s)
+	return action{at: i, code: code, needed: true}, ok && (code != assess.OtherAction || m.momentIn(s))
 }
 
 // lookAgain reads a return told without a word of rechecking: "look at it again in May",

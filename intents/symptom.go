@@ -24,7 +24,7 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || name != assess.GasSmell && m.ofSomethingElse(i) || m.supposed(i) {
+		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i)) || m.supposed(i) {
 			continue
 		}
 		if m.isMark(i+1, ":") && m.right(i, 8, true, func(k int) bool { return m.is(k, cSym, "") }) >= 0 {
@@ -44,6 +44,27 @@ func (m *message) findSymptoms() {
 	}
 	m.readSigns()
 	m.blockedOnly()
+}
+
+// onlyAsked tells whether the symptom at item i is all that a question holds which nobody answers
+// in the message: "creeping?", "is it leaking?".
+func (m *message) onlyAsked(i int) bool {
+	s := m.items[i].sent
+	se := &m.sents[s]
+	if !se.question || m.text(se.to-1) != "?" || s+1 < len(m.sents) || s > 0 && m.readingLike(s-1) {
+		return false
+	}
+	for k := se.from; k < se.to; k++ {
+		if k != i && !m.items[k].mark && !m.items[k].site && !m.is(k, cDeterminer, "") && !be(m.text(k)) &&
+			!m.says(k, "it", "is it", "maybe", "any", "still", "sigue", "hay", "there", "here", "tal vez", "sera", "ya") {
+			return false
+		}
+	}
+	if !m.sents[s].asking {
+		m.addAsk(se.from, AskNextCheck)
+		se.asking = true
+	}
+	return true
 }
 
 // blockedOnly drops a discharge that is only told of a relief valve that is blocked:

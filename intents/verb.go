@@ -123,7 +123,7 @@ func (m *message) shutOrSet(i int) string {
 
 // noDeed tells whether a word of work at item i tells something else here.
 func (m *message) noDeed(i int, what string) bool {
-	if strings.HasSuffix(m.text(i), "new one in") && (m.timeWordAt(i+1) || m.isNum(i+1) && unitDays(m.items[i+1].unit) > 0) {
+	if m.newOneLater(i) {
 		return true // "for a new one in 20 days"
 	}
 	switch what {
@@ -137,6 +137,18 @@ func (m *message) noDeed(i int, what string) bool {
 		return m.text(i) == "charged" && m.chargesFee(i)
 	}
 	return false
+}
+
+// newOneLater tells whether a new one is to go in after the time behind item i: "new one in 2 weeks".
+func (m *message) newOneLater(i int) bool {
+	if !strings.HasSuffix(m.text(i), "new one in") {
+		return false
+	}
+	k := i + 1
+	if m.says(k, "a", "about", "like", "another") {
+		k++
+	}
+	return m.timeWordAt(k) || m.isNum(k) && unitDays(m.items[k].unit) > 0 || k > i+1 && m.is(k, cUnit, "") && periodDays[m.text(k)] > 0
 }
 
 // turnsOffer tells whether "turned down" at item i is what somebody said to an offer: "she turned

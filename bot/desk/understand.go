@@ -268,11 +268,69 @@ func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (
 		return f, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
 	}
 	g := t.parser.Parse(t.m.Text, c)
+	if len(g.Amends) > 0 && !onlyOfMain(*c.Told, g.Amends) {
+		t.amended = m
+		return g, nil
+	}
+	if earlier, m, err := t.stateOfEarlier(c, m.Site); err != nil || m.ID != 0 {
+		t.amended = m
+		return earlier, err
+	}
 	if len(g.Amends) > 0 {
 		t.amended = m
 		return g, nil
 	}
 	return f, nil
+}
+
+// onlyOfMain tells whether amendments give a heater's state to nothing but the main, which it does
+// not touch.
+func onlyOfMain(told intents.Frame, list []intents.Amendment) bool {
+	return !slices.ContainsFunc(list, func(a intents.Amendment) bool {
+		if a.Of < 0 || a.Of >= len(told.Statements) || a.Heater == "" {
+			return true
+		}
+		r, ok := told.Statements[a.Of].(assess.Reading)
+		return !ok || r.Point != assess.Street
+	})
+}
+
+// stateOfEarlier reads a heater's state told by itself as that of the newest readings of the visit,
+// where the report told last holds none: "heater off" behind "prv is a 2003". m is the message that
+// told them, without an id for none.
+func (t *turn) stateOfEarlier(c intents.Context, site int64) (g intents.Frame, m store.Message, err error) {
+	if strings.ContainsAny(t.m.Text, "0123456789") {
+		return g, m, nil
+	}
+	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	if err != nil {
+		return g, m, err
+	}
+	for _, r := range list {
+		if r.Site != site || t.m.At.Sub(r.At) > t.opt.Memory {
+			continue
+		}
+		c.Told = new(intents.Frame)
+		if err := json.Unmarshal(r.Frame, c.Told); err != nil {
+			return g, m, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		if len(readings(*c.Told)) == 0 {
+			continue
+		}
+		g = t.parser.Parse(t.m.Text, c)
+		states := len(g.Amends) > 0 && !slices.ContainsFunc(g.Amends, func(a intents.Amendment) bool {
+			return a.Of < 0 || a.Heater == "" || a.PSI != nil || a.Point != "" || a.Flow != ""
+		})
+		if !states {
+			return g, m, nil
+		}
+		if onlyOfMain(*c.Told, g.Amends) {
+			continue
+		}
+		m, _, err = t.tx.Message(r.Message)
+		return g, m, err
+	}
+	return g, m, nil
 }
 
 // goingOn reads what is said of "it" as said of the thing that the newest report
