@@ -112,12 +112,13 @@ func (m *message) airRole(i int) (role, string, bool) {
 }
 
 // airNear finds the word "air" that the number at i may be told of, -1 for none. In "ET
-// holds 52 lbs air, 64 sys" that air has its number.
+// holds 52 lbs air, 64 sys" and "18 lbs of air and the house is at 66" that air has its number.
 func (m *message) airNear(i int) int {
 	seg := m.items[i].seg
 	if air := m.leftTag(i, 5, cPart, "air"); air > 0 {
 		own := air - 1
-		taken := m.items[air].seg != seg && (m.isNum(own) || m.says(own, "de", "of") && m.isNum(own-1))
+		clause := m.items[air].seg != seg || m.right(air, i-air-1, true, func(k int) bool { return m.says(k, "and", "y", "but", "pero") }) >= 0
+		taken := clause && (m.isNum(own) || m.says(own, "de", "of") && m.isNum(own-1))
 		if !taken {
 			return air
 		}

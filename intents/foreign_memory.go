@@ -70,6 +70,10 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 	switch {
 	case m.differenceBehind(i) || m.relative(i):
 		return "a difference", true
+	case prev == "worth" || m.text(i-2) == "worth" && !m.items[i-1].mark:
+		return "a difference", true // "a turn is worth about 6 psi"
+	case m.isGone(i):
+		return "no more there", true
 	case m.gaugeEnd(i):
 		return "a gauge's range", true
 	case prev == "of" && m.dropBefore(i):
@@ -96,6 +100,19 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		return "from memory", true
 	}
 	return "", false
+}
+
+// isGone tells whether the words behind the number at i say that the gauge shows it no more:
+// "91 is gone, 64 after a burn".
+func (m *message) isGone(i int) bool {
+	k := i + 1
+	if m.isAny(k, cUnit, "") {
+		k++
+	}
+	if m.says(k, "is", "has", "now", "ya") {
+		k++
+	}
+	return m.inList(k, listEnded) && m.closes(k)
 }
 
 // differenceBehind tells whether the word behind the number at i makes it a difference: "12 psi

@@ -86,8 +86,11 @@ func pronoun(toks []token, i int) bool {
 	if toks[i-1].text == "last" {
 		return true // "scratch that last one seventy one"
 	}
-	if toks[i-2].text != "the" {
-		return false
+	if toks[i-2].text != "the" || i+1 < len(toks) && toks[i+1].text == "oh" {
+		return false // "the side one oh two"
+	}
+	if i > 3 && (toks[i-3].text == "on" || toks[i-3].text == "at" || toks[i-3].text == "in") && tapWord(toks[i-4].text) {
+		return false // "the bib on the side one eighteen": there is no other
 	}
 	switch toks[i-1].text {
 	case "back", "front", "rear", "side", "other", "second", "first":
@@ -95,10 +98,18 @@ func pronoun(toks []token, i int) bool {
 		return false
 	}
 	for k := i - 3; k >= 0 && k >= i-9; k-- {
-		switch toks[k].text {
-		case "bib", "bibb", "spigot", "tap", "faucet", "cock":
+		if tapWord(toks[k].text) {
 			return true
 		}
+	}
+	return false
+}
+
+// tapWord tells whether a word names a tap that has a front, a rear and sides.
+func tapWord(s string) bool {
+	switch s {
+	case "bib", "bibb", "spigot", "tap", "faucet", "cock":
+		return true
 	}
 	return false
 }

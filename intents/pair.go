@@ -34,7 +34,8 @@ func (m *message) events(s int) []event {
 			evs = append(evs, event{at: i, end: i, num: true, nums: m.scratch.number(i), pair: -1})
 			continue
 		}
-		if (i > 0 || m.gaugeInHand()) && it.num == nil && m.pointsBack(i) {
+		several := len(evs) > 0 && len(evs[len(evs)-1].points) > 1 // "kitchen and tub the same, 71"
+		if (i > 0 || m.gaugeInHand()) && it.num == nil && !several && m.pointsBack(i) {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})

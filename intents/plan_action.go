@@ -197,15 +197,19 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 	return action{at: i, code: assess.Recheck, needed: needed}, found
 }
 
-// showedThen tells whether what the gauge showed stands right behind the word at i, so that
-// the look was taken: "put it on pilot and read again, 84".
+// showedThen tells whether what the gauge showed stands behind the word at i, so that the
+// look was taken: "put it on pilot and read again, 84".
 func (m *message) showedThen(i int) bool {
 	k := i + 1
 	for m.isMark(k, ",", ":", "-") || m.says(k, "and", "got", "and got", "its", "at") {
 		k++
 	}
-	if m.text(i-1) == "to" || m.willNear(i) || m.momentIn(m.items[i].sent) {
+	s := m.items[i].sent
+	if m.text(i-1) == "to" || m.willNear(i) || m.momentIn(s) {
 		return false
+	}
+	if (strings.HasSuffix(m.text(i), " reading") || strings.HasSuffix(m.text(i), " readings")) && m.readingLike(s) && !m.planish(s) {
+		return true // "new reading for 12 Elm, 58 at the tub"
 	}
 	return m.isNum(k) && unitDays(m.items[k].unit) == 0 && (m.pressed(k) || m.items[k].value >= leastPSI && m.closes(k)) &&
 		!m.items[k].num.time

@@ -138,6 +138,8 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleReading, "one of a series"
 	case m.readAtTap(i):
 		return roleReading, "read at a tap that has no name"
+	case m.afterItsTap(i):
+		return roleReading, "of the tap named right before"
 	case m.tradeNear(i):
 		return roleReading, "among terms of the trade"
 	}
@@ -155,6 +157,42 @@ func (m *message) readAtTap(i int) bool {
 		k++
 	}
 	return m.is(k, cFixture, "") && (m.closes(k) || m.is(k+1, cState, ""))
+}
+
+// afterItsTap tells whether the number at i is one of those that the sentence begins with, where
+// the sentence before names a tap and no number: "laundry keeps climbing. 58 then 64".
+func (m *message) afterItsTap(i int) bool {
+	s := m.items[i].sent
+	if s == 0 || m.items[i].unit != "" && !pressureUnit(m.items[i].unit) || m.sents[s-1].numbers > 0 || m.sents[s-1].question || m.sents[s-1].asking {
+		return false
+	}
+	taps, gauged, others := 0, false, 0
+	for k := m.sents[s-1].from; k < m.sents[s-1].to; k++ {
+		switch it := &m.items[k]; {
+		case it.point != "":
+			taps++
+		case m.is(k, cItem, "gauge"), m.is(k, cSym, "creep"), m.is(k, cGauged, ""):
+			gauged = true
+		case m.meets(k, setOf(cDid, cItem, cSym, cCond, cWill)):
+			return false // "kitchen faucet swapped. 115": a price
+		case !it.mark && !m.is(k, cDeterminer, "") && !m.says(k, "at", "on", "en"):
+			others++
+		}
+	}
+	if taps != 1 || !gauged && others > 0 {
+		return false
+	}
+	series := func(k int) bool { return m.isNum(k) || m.items[k].mark || m.says(k, "then", "and", "now", "luego", "y", "was") }
+	for k := m.sents[s].from; k < i; k++ {
+		if !series(k) {
+			return false
+		}
+	}
+	next := i + 1
+	for next < m.sents[s].to && series(next) {
+		next++
+	}
+	return next == m.sents[s].to || m.meets(next, setOf(cSym, cStatic, cFlowing, cState)) || m.is(next, cItem, "heater") || m.flowTag(next) != ""
 }
 
 // toCome tells whether the number at i is what something is to be brought to: "will pump

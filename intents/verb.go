@@ -130,7 +130,7 @@ func (m *message) noDeed(i int, what string) bool {
 	case "replaced":
 		return m.switchesPower(i)
 	case "set":
-		return m.booked(i) || m.turnsOffer(i) // "prv swap set for june 24"
+		return m.booked(i) || m.turnsOffer(i) || m.turnsWorth(i) // "prv swap set for june 24"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
 	case "charged":
@@ -166,6 +166,12 @@ func (m *message) turnsOffer(i int) bool {
 		offer = offer || m.is(k, cPart, "new") || m.is(k, cHint, "jobnoun") || m.is(k, cHint, "quoted")
 	}
 	return down && offer
+}
+
+// turnsWorth tells whether the turn at item i is talk of what a turn does: "a quarter turn on
+// those is worth about 6 psi".
+func (m *message) turnsWorth(i int) bool {
+	return strings.HasSuffix(m.text(i), "turn") && m.right(i, 6, false, func(k int) bool { return m.says(k, "worth", "equals", "means") }) >= 0
 }
 
 // chargesFee tells whether "charged" at item i is about money: "charged her 90 for the call".
