@@ -207,6 +207,9 @@ func (m *message) ofNewPart(a attribute) bool {
 		m.items[k].seg == m.items[a.at].seg {
 		return true // "heater now a 65 gal heat pump, took the old one to the dump"
 	}
+	if m.left(a.at, 4, true, func(k int) bool { return m.is(k, cDid, "replaced") && strings.Contains(m.text(k), "new one") }) >= 0 {
+		return true // "took out the old tank and put in a new one, 2 gal"
+	}
 	for _, v := range m.verbs {
 		if v.done && v.at < a.at && m.items[v.at].sent == m.items[a.at].sent && m.changeVerb(v) == v.at ||
 			v.renews && a.at >= min(v.at, max(v.objAt, 0)) {

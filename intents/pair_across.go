@@ -140,9 +140,14 @@ func (m *message) headPoint(s int) string {
 }
 
 // tellsTrouble tells whether sentence j tells of a trouble and of no pressure, so that its test
-// point is that of the trouble: "The kitchen faucet shrieks."
+// point is that of the trouble: "The kitchen faucet shrieks." One that climbs is read there.
 func (m *message) tellsTrouble(j int) bool {
-	return m.sentenceIs(j, cSym, "") || m.sentenceIs(j, cCond, "")
+	for i := m.sents[j].from; i < m.sents[j].to; i++ {
+		if m.is(i, cSym, "") && !m.is(i, cSym, "creep") || m.is(i, cCond, "") {
+			return true
+		}
+	}
+	return false
 }
 
 // pointOfGauge returns which of the points of sentence j the gauge is on: the first that is told

@@ -182,7 +182,9 @@ func (m *message) afterItsTap(i int) bool {
 	if taps != 1 || !gauged && others > 0 {
 		return false
 	}
-	series := func(k int) bool { return m.isNum(k) || m.items[k].mark || m.says(k, "then", "and", "now", "luego", "y", "was") }
+	series := func(k int) bool {
+		return m.isNum(k) || m.items[k].mark || m.says(k, "then", "and", "now", "luego", "y", "was")
+	}
 	for k := m.sents[s].from; k < i; k++ {
 		if !series(k) {
 			return false

@@ -179,6 +179,8 @@ walk:
 			}
 			if n, ok := ordinalAt(toks, k); ok {
 				k += n - 1
+			} else if words == 1 && w.numbered(k) {
+				// "1212 Mile 9 Rd"
 			} else if !(t.num.words && !w.spoken && (t.caps || w.opens() || words == 0 && w.endsAt(k+1)) || t.num.ordinal) {
 				break walk
 			}
@@ -258,6 +260,12 @@ func (w *streetWalk) fixture(k int) bool {
 // endsAt tells whether the plain suffix of a street stands at k: "71 quince st".
 func (w *streetWalk) endsAt(k int) bool {
 	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.lex.of(&w.toks[k]).suffix) && !ambiguousSuffix[w.toks[k].text]
+}
+
+// numbered tells whether the number at k tells one of many roads of a name apart: "Lateral 5 Rd".
+func (w *streetWalk) numbered(k int) bool {
+	n := w.toks[k].num
+	return n.integer && !n.words && len(n.digits) <= 3 && !w.toks[k].glued && w.endsAt(k+1) && (w.proper(k-1) || !w.p.term(w.toks, k-1))
 }
 
 // opens tells whether the house number opens its clause, or a small word leads to it:
