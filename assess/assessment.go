@@ -170,6 +170,7 @@ type Likelihood struct {
 type NextCheck struct {
 	Check string `json:"check"`
 	Why   string `json:"why"`
+	Finds Item   `json:"-"` // what it looks for and may not find, empty for nothing
 }
 
 // Crossing is the day on which a trend leaves the band, with its 90 % interval.

@@ -161,8 +161,11 @@ func (f *facts) nextCheck(bs *beliefs) *NextCheck {
 		return nil
 	}
 	w := f.lang.table().checks[code]
-	return &NextCheck{Check: w.do, Why: w.why}
+	return &NextCheck{Check: w.do, Why: w.why, Finds: finds[code]}
 }
+
+// finds are the things that a check looks for and that may be missing.
+var finds = map[string]Item{checkRegulator: PRV, checkTank: ExpansionTank}
 
 // mustStop tells whether nobody should be testing anything in the house.
 func (f *facts) mustStop() bool { return f.visit.has(GasSmell) || f.overRelief() > 0 }

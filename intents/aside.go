@@ -21,7 +21,11 @@ var denied = setOf(cNeg, cLacks)
 func (m *message) asides() {
 	m.oldQuotes()
 	for s := range m.sents {
-		if m.ofManyHouses(s) || m.asksIfAny(s) || m.asksWhatIf(s) {
+		many := m.ofManyHouses(s)
+		if many {
+			m.asksWhich(s)
+		}
+		if many || m.asksIfAny(s) || m.asksWhatIf(s) {
 			if m.site != nil {
 				m.addAsk(m.sents[s].from, AskHistory) // "any dark water at 12 Elm?"
 			}

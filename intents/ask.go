@@ -153,9 +153,18 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksDue = true, true
 		return
 	}
-	if m.asksOfItem(s) {
+	if m.asksOfItem(s) || m.asksThing(s) {
 		m.addAsk(se.from, AskHistory)
 		se.asking, se.question = true, true
+		return
+	}
+	if m.asksCount(s) {
+		se.asking, se.question, se.aside = true, true, true
+		return
+	}
+	if m.asksNeed(s) {
+		m.addAsk(se.from, AskNextCheck)
+		se.asking, se.question, se.aside = true, true, true
 		return
 	}
 	if m.remindsInstead(s) {

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // asksAfter reads a question after a house that names nothing of it: "how is 402 Larkhill
 // doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
 func (m *message) asksAfter(s int) bool {
@@ -45,3 +47,54 @@ var (
 	onRecord = phrases("notes | records | record | pressure | pressures | static pressure | latest pressure | readings | latest reading | numbers | presion | presiones | lecturas")
 	recordOf = phrases("at | on | for | of | over at | down at | en | de | la | el | at the | please | pls | por favor")
 )
+
+// asksThing tells whether a sentence asks of the house in hand whether it has a thing, or what is
+// on record of one: "is there a tank", "whats the prv set at", "hay tanque?".
+func (m *message) asksThing(s int) bool {
+	if m.ctx.Site == "" || !m.kinds.has(cItem) || len(m.sents) > 1 || m.site != nil || !m.shortSentence(s, 7) {
+		return false
+	}
+	first, se := m.firstOf(s), &m.sents[s]
+	if !(asksHas[m.text(first)] && m.isMark(se.to-1, "?")) && !m.asksOpenly(first) {
+		return false
+	}
+	item := false
+	for i := first; i < se.to; i++ {
+		it := &m.items[i]
+		if it.num != nil || it.kinds.meets(setOf(cSym, cWill)) || m.isAny(i, cItem, "gauge") || m.holdsCue(i, cueForeign) || m.says(i, "houses", "homes", "casas") {
+			return false // "is there a tank on the truck"
+		}
+		item = item || it.kinds.has(cItem)
+	}
+	return item
+}
+
+// holdsCue tells whether a word of item i has a cue.
+func (m *message) holdsCue(i int, c cue) bool {
+	it := &m.items[i]
+	for k := it.tok; k < it.tok+it.n; k++ {
+		if m.toks[k].kind == word && m.wordCues(k).has(c) {
+			return true
+		}
+	}
+	return false
+}
+
+// asksNeed tells whether a sentence asks whether something is to be done to a thing: "does the tank
+// need replaced", "should the prv be rebuilt".
+func (m *message) asksNeed(s int) bool {
+	first := m.firstOf(s)
+	if !m.says(first, "does", "should", "do", "does the", "should the") || !m.shortSentence(s, 8) || !m.kinds.has(cItem) {
+		return false
+	}
+	k := m.right(first, 3, false, func(k int) bool { return m.is(k, cItem, "") })
+	return k >= 0 && m.right(k, 2, false, func(k int) bool { return m.is(k, cWill, "") || m.is(k, cHint, "needs") || m.says(k, "need", "be") }) >= 0
+}
+
+// asksOpenly tells whether the words from item i on open a question: "is there", "does it".
+func (m *message) asksOpenly(i int) bool {
+	return asksHas[m.text(i)] && strings.Contains(m.text(i), " ") || asksHas[m.text(i)+" "+m.text(i+1)]
+}
+
+var asksHas = phrases(`is there | are there | does it | does this | does she | do they | do we | is it | does the | should the | hay | any | tiene | trae | whats the | what is | what year is | what size is | how old | when was | cuanto tiene
+	| de que | que ano`)

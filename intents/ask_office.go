@@ -235,11 +235,12 @@ func (m *message) asksOfItem(s int) bool {
 // ofManyHouses tells whether a sentence asks which of all houses have or lack something, which
 // says nothing of the house at hand: "any houses with no expansion tank?".
 func (m *message) ofManyHouses(s int) bool {
-	if m.site != nil || !m.sents[s].question && !m.request(s) {
+	first := m.firstOf(s)
+	if m.site != nil || !m.sents[s].question && !m.request(s) && !(m.says(first, "houses", "homes", "casas") && m.shortSentence(s, 6) && !m.reporting()) {
 		return false
 	}
-	for i := m.firstOf(s); i < min(m.sents[s].to, m.firstOf(s)+4); i++ {
-		if m.says(i, "houses", "homes", "casas") {
+	for i := first; i < min(m.sents[s].to, first+4); i++ {
+		if m.says(i, "houses", "homes", "casas") || strings.HasSuffix(m.text(i), " houses") || strings.HasSuffix(m.text(i), " casas") {
 			return true
 		}
 	}

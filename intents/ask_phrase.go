@@ -144,8 +144,8 @@ func (m *message) askDue(p askPhrase, first int) {
 		return
 	case plainDues[t] && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return
-	case t == "due" && !p.request:
-		return
+	case t == "due" && !p.request, strings.HasSuffix(t, " left") && !m.closes(p.at):
+		return // "what's left in the tank"
 	}
 	m.noteAsk(p, AskDue)
 	m.sents[p.s].asksDue = true

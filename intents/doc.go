@@ -61,7 +61,8 @@
 //
 //	ask ask_split ask_phrase ask_phrase_past
 //	cue ask_cue                    what single words lend to a question
-//	ask_help ask_house ask_office  help, one house, all houses
+//	ask_help ask_house ask_office ask_houses
+//	                               help, one house, all houses
 //	ask_convert ask_tank_size      sums
 //	ask_correct ask_correct_phrase ask_correct_denied
 //	ask_terse ask_snooze
@@ -137,7 +138,8 @@
 //
 //	amend amend_slip amend_plan    what a message puts right in the last report
 //	dialogue                       answers to a question of the bot
-//	goes_on                        messages that go on from the last one
+//	goes_on goes_on_sign goes_on_there
+//	                               messages that go on from the last one
 //
 // What keeps it quick:
 //

@@ -78,6 +78,8 @@ type Ask struct {
 	Value     *float64 `json:"value,omitempty"`      // convert
 	Unit      string   `json:"unit,omitempty"`       // convert: psi, bar, kpa, ft, m
 	To        string   `json:"to,omitempty"`         // convert
+
+	Of *assess.Equipment `json:"of,omitempty"` // which_houses, count: the thing, missing or failed
 }
 
 // Kind returns "ask".
@@ -101,13 +103,15 @@ const (
 	AskDone      About = "done"
 	AskSnooze    About = "snooze"
 	AskHelp      About = "help"
-	AskCancel    About = "cancel"      // a follow-up is not wanted any more
-	AskOld       About = "old_valves"  // the regulators past their service life
-	AskWorst     About = "worst"       // the houses to see first
-	AskAlerts    About = "alerts"      // the alerts that are open
-	AskLog       About = "log"         // who reported what in a span of days
-	AskCharge    About = "tank_charge" // what a tank's air is to be charged to
-	AskNone      About = "none"        // chatter, not for the bot
+	AskCancel    About = "cancel"       // a follow-up is not wanted any more
+	AskOld       About = "old_valves"   // the regulators past their service life
+	AskWorst     About = "worst"        // the houses to see first
+	AskAlerts    About = "alerts"       // the alerts that are open
+	AskLog       About = "log"          // who reported what in a span of days
+	AskCharge    About = "tank_charge"  // what a tank's air is to be charged to
+	AskWhich     About = "which_houses" // those that lack a thing, or where it has failed
+	AskCount     About = "count"        // how many of a thing were put in
+	AskNone      About = "none"         // chatter, not for the bot
 )
 
 // Visit returns what the frame says about the house, as a visit of the frame's

@@ -51,7 +51,7 @@ func (m *message) findSymptoms() {
 func (m *message) onlyAsked(i int) bool {
 	s := m.items[i].sent
 	se := &m.sents[s]
-	if !se.question || m.text(se.to-1) != "?" || s+1 < len(m.sents) || s > 0 && m.readingLike(s-1) {
+	if !se.question && !m.asksOpenly(se.from) || m.text(se.to-1) != "?" && !m.asksOpenly(se.from) || s+1 < len(m.sents) || s > 0 && m.readingLike(s-1) {
 		return false
 	}
 	for k := se.from; k < se.to; k++ {

@@ -48,3 +48,81 @@ func TestWhatIsOnlyAsked(t *testing.T) {
 		{"how much air does the compressor need", "ask none"},
 	})
 }
+
+// What all houses lack, and how many things were put in, is asked of the record and says nothing
+// of the house in hand.
+func TestWhatHousesHave(t *testing.T) {
+	says(t, [][2]string{
+		{"which houses have no tank", "ask which_houses"},
+		{"houses without a tank", "ask which_houses"},
+		{"qué casas no tienen tanque", "ask which_houses"},
+		{"how many houses have a dead prv", "ask which_houses"},
+		{"which houses have a prv older than 15 years", "ask none"},
+		{"how many prvs this year", "ask count"},
+		{"how many tanks have we put in", "ask count"},
+		{"cuántas reguladoras cambiamos este año", "ask count"},
+		{"how many prvs are on the truck", "ask none"},
+		{"how many tanks in the attic", "ask none"},
+		{"whats left here", "ask due"},
+		{"whats left in the tank", "ask none"},
+	})
+}
+
+// A question after a thing of the house in hand is no report of it.
+func TestAThingIsOnlyAskedAfter(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range [][2]string{
+		{"is there a tank", "ask history"},
+		{"does it have a tank", "ask history"},
+		{"hay tanque?", "ask history"},
+		{"hay tanque", "expansion_tank"},
+		{"whats the prv set at", "ask history"},
+		{"does the tank need replaced", "ask next_check"},
+		{"is there a leak", "ask next_check"},
+		{"is there a tank on the truck", "ask none"},
+	} {
+		if got := inWords(p.Parse(c[0], Context{Site: "15 Fern St"})); got != c[1] {
+			t.Errorf("%q: got %s, want %s", c[0], got, c[1])
+		}
+	}
+}
+
+// A few words tell that a thing is there, or that it is not, without its name.
+func TestToldThatAThingIsThere(t *testing.T) {
+	for _, c := range []struct {
+		text        string
+		there, told bool
+	}{
+		{"there isnt one", false, true},
+		{"nope, couldn't find one", false, true},
+		{"no hay", false, true},
+		{"no hay ninguno por ningún lado", false, true},
+		{"wait there is one, behind the heater", true, true},
+		{"found one out by the street", true, true},
+		{"ah espera sí hay, atrás del boiler", true, true},
+		{"no hay luz", false, false},
+		{"found one on the truck", true, false},
+		{"found one leaking", true, false},
+		{"is there one?", false, false},
+		{"there is one more house today", true, false},
+	} {
+		if there, told := ToldThere(c.text); told != c.told || told && there != c.there {
+			t.Errorf("%q: there %v, told %v; want %v, %v", c.text, there, told, c.there, c.told)
+		}
+	}
+}
+
+// What drips is told once.
+func TestAFewWordsAboutADrip(t *testing.T) {
+	for text, want := range map[string]bool{
+		"still dripping": true, "ya no gotea": true, "its dry now": true, "stopped dripping": true, "sigue tirando": true,
+		"still dripping at the kitchen": false, "still": false, "dripping from the union": false, "paint is dry": false,
+	} {
+		if got := MayDrip(text); got != want {
+			t.Errorf("%q: %v, want %v", text, got, want)
+		}
+	}
+}

@@ -65,6 +65,28 @@ func (tx *Tx) ValvesBefore(year, limit int) (list []OldValve, n int, err error) 
 	return list, n, err
 }
 
+// NewThing is something that was put in on a day.
+type NewThing struct {
+	Line string // the house's street line
+	Day  string
+}
+
+// PutIn returns the things of a kind that were put in from a day up to, not including, another,
+// newest first, and how many there are. What was told to be of a year was put in by others.
+func (tx *Tx) PutIn(item assess.Item, from, to assess.Date, limit int) (list []NewThing, n int, err error) {
+	const put = `FROM equipment e JOIN site s ON s.id = e.site WHERE e.item = ? AND e.installed > '' AND e.installed >= ? AND e.installed < ?
+		AND length(e.installed) = 10 AND e.absent = 0`
+	list, err = all(tx, func(scan func(...any) error) (NewThing, error) {
+		var x NewThing
+		return x, scan(&x.Line, &x.Day)
+	}, `SELECT s.line, e.installed `+put+` ORDER BY e.installed DESC, e.site LIMIT ?`, item, from.String(), to.String(), limit)
+	if err != nil {
+		return nil, 0, err
+	}
+	_, err = tx.one([]any{&n}, `SELECT count(*) `+put, item, from.String(), to.String())
+	return list, n, err
+}
+
 // Gravest returns the houses with the gravest findings, up to a rank of at most
 // 1, the newest of them first.
 func (tx *Tx) Gravest(rank, limit int) ([]Outlook, error) {

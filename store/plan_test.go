@@ -179,6 +179,7 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 		"the street's level":  func() error { _, err := tx.StreetReadings("elm", day, 1, 50); return err },
 		"search":              func() error { _, err := tx.Search("rear ta* elm", 20); return err },
 		"lives of regulators": func() error { _, err := tx.Lives(assess.PRV, day); return err },
+		"what was put in":     func() error { _, _, err := tx.PutIn(assess.PRV, day.AddDays(-30), day, 20); return err },
 		"what was misread":    func() error { _, err := tx.Misread(0, 20); return err },
 		"a week's tally":      func() error { _, err := tx.Tally(day.AddDays(-7), day); return err },
 		"a week's reports":    func() error { _, err := tx.ReportsBetween(day.AddDays(-7), day, 20); return err },

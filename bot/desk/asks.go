@@ -13,8 +13,8 @@ import (
 )
 
 // ask answers the i-th question of a message; site is the house it is about,
-// without an id when no house on record is meant.
-func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
+// without an id when no house on record is meant, and named tells whether the message names it and reports nothing of it.
+func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord, named bool) error {
 	if i > 0 {
 		t.reply = fmt.Sprintf("%s:%d", replyKey(t.m.ID), i)
 	}
@@ -31,7 +31,14 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord) error {
 	case intents.AskTankSize:
 		return t.tankSize(a, site)
 	case intents.AskDue:
+		if site.ID != 0 && t.ofThisHouse(named) {
+			return t.leftHere(site)
+		}
 		return t.due()
+	case intents.AskWhich:
+		return t.whichHouses(*a.Of)
+	case intents.AskCount:
+		return t.putIn(a.Of.Item)
 	case intents.AskOld:
 		return t.oldValves()
 	case intents.AskWorst:
@@ -156,6 +163,9 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	if h.Alert != nil {
 		b.Next = append(b.Next, t.stateIn(*h.Alert, w))
 		holds = []string{sentence(t.stateIn(*h.Alert, w)) + "."}
+	}
+	if asked := t.thingAsked(h); asked != "" {
+		b.Lead = line + ": " + asked + "."
 	}
 	if asksHolder(t.m.Text) && len(holds) > 0 {
 		b.Lead = line + ": " + holds[0] + " " + strings.TrimPrefix(b.Lead, line+": ")

@@ -231,14 +231,19 @@ func installedLine(h House, w *words) string {
 		if e.Item == "" {
 			continue
 		}
-		s := equipmentText(e, w)
-		if e.InstalledYear != nil && !e.Absent() {
-			s += " " + w.yearsOld(h.Today.Year-*e.InstalledYear)
-		}
-		parts = append(parts, s)
+		parts = append(parts, installedPart(e, h.Today, w))
 	}
 	if h.Valve.Item == "" {
 		parts = append([]string{w.Item[assess.PRV] + " " + w.NotKnown}, parts...)
 	}
 	return strings.Join(parts, "; ")
+}
+
+// installedPart tells of one installed thing, with its age.
+func installedPart(e assess.Equipment, today assess.Date, w *words) string {
+	s := equipmentText(e, w)
+	if e.InstalledYear != nil && !e.Absent() {
+		s += " " + w.yearsOld(today.Year-*e.InstalledYear)
+	}
+	return s
 }

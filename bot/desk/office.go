@@ -132,6 +132,8 @@ func (t *turn) spanSaid(said []string) (from, to assess.Date) {
 		return from.AddDays(-sinceMonday), to
 	case has("month", "months", "mes"):
 		return from.AddDays(-30), to
+	case has("last year", "ano pasado", "el ano pasado"):
+		return assess.Date{Year: from.Year - 1, Month: 1, Day: 1}, assess.Date{Year: from.Year, Month: 1, Day: 1}
 	}
 	for _, w := range said {
 		if wd, ok := weekdays[w]; ok {

@@ -185,6 +185,8 @@ func visitText(v assess.Visit, w *words) string {
 		switch {
 		case s.Absent && s.Symptom == assess.NoWater:
 			parts = append(parts, w.WaterIsOn)
+		case s.Absent && s.Symptom == assess.ReliefDischarge:
+			parts = append(parts, w.ReliefIsDry)
 		case s.Absent:
 			parts = append(parts, fmt.Sprintf(w.NoSymptom, w.Symptom[s.Symptom]))
 		default:

@@ -58,7 +58,7 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 		if len(reports(f)) > 0 {
 			i++ // the report has the message's first reply
 		}
-		if err := t.ask(i, a, site); err != nil {
+		if err := t.ask(i, a, site, f.Site != "" && len(reports(f)) == 0); err != nil {
 			return err
 		}
 	}

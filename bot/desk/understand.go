@@ -42,6 +42,12 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if err != nil || went && !slices.ContainsFunc(readings(of), func(r assess.Reading) bool { return r.Point == "" }) {
 		return of, err // "pumped it up, 58 now" is no tap's
 	}
+	if of, told, err := t.drips(g, site); err != nil || told {
+		return of, err
+	}
+	if of, told, err := t.isThere(g, site); err != nil || told {
+		return of, err
+	}
 	if g, c, err = t.atSameTap(g, c, site); err != nil || !went {
 		return g, err
 	}
@@ -355,6 +361,80 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 		}
 	}
 	return f, false, nil
+}
+
+// drips reads a few words about a drip as told of the relief valve where that was what dripped.
+func (t *turn) drips(f intents.Frame, site store.SiteRecord) (g intents.Frame, told bool, err error) {
+	if site.ID == 0 || !intents.MayDrip(t.m.Text) {
+		return f, false, nil
+	}
+	list, err := t.toldHere(site)
+	if err != nil {
+		return f, false, err
+	}
+	for _, before := range list {
+		if len(dripsIn(before)) > 0 {
+			g, told = intents.Drips(t.m.Text, before, f)
+			return g, told, nil
+		}
+	}
+	return f, false, nil
+}
+
+// isThere reads "there isnt one" as said of the thing that the check named last looks for, or that the
+// reports before it speak of; and "there is one" also where they say that there is none.
+func (t *turn) isThere(f intents.Frame, site store.SiteRecord) (g intents.Frame, told bool, err error) {
+	there, told := intents.ToldThere(t.m.Text)
+	if !told || site.ID == 0 || len(reports(f)) > 0 {
+		return f, false, nil
+	}
+	item, err := t.lookedFor(site, there)
+	if item == "" || err != nil {
+		return f, false, err
+	}
+	e := assess.Equipment{Item: item}
+	if !there {
+		e.Present = &there
+	}
+	f.Statements = []assess.Statement{e}
+	return f, true, nil
+}
+
+// lookedFor is the thing that a few words about one that is there, or is not, are said of; empty for
+// none that is known.
+func (t *turn) lookedFor(site store.SiteRecord, there bool) (assess.Item, error) {
+	list, err := t.toldHere(site)
+	if err != nil {
+		return "", err
+	}
+	for _, told := range list {
+		for _, s := range told.Statements {
+			if e, ok := s.(assess.Equipment); ok && there && e.Absent() {
+				return e.Item, nil
+			}
+		}
+		if items := told.Items(); len(items) > 0 {
+			if len(items) == 1 && !there {
+				return items[0], nil
+			}
+			break
+		}
+	}
+	h, err := t.house(t.tx, site, t.day, t.lang)
+	if err != nil || h.Assessment.NextCheck == nil {
+		return "", err
+	}
+	return h.Assessment.NextCheck.Finds, nil
+}
+
+// dripsIn are the drips that a frame tells of, there or not.
+func dripsIn(f intents.Frame) (list []assess.Symptom) {
+	for _, s := range f.Statements {
+		if s, ok := s.(assess.Symptom); ok && (s.Symptom == assess.ReliefDischarge || s.Symptom == assess.Leak) {
+			list = append(list, s)
+		}
+	}
+	return list
 }
 
 // atSameTap reads a pressure that names no tap, "now 64", "same bib 58", as read

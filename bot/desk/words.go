@@ -92,6 +92,9 @@ type words struct {
 	NoAlerts      string
 	NoAlertAt     string // house
 	OpenAlerts    string // count
+	HousesWith    string // thing, count
+	ThingsPutIn   string // thing, from, count
+	LeftHere      string // house, count
 	NoDrift       string
 	NoReports     string // who and days
 	ReportsOf     string // who and days, count
@@ -211,6 +214,7 @@ type words struct {
 	Absent        string // thing
 	NoSymptom     string // symptom
 	WaterIsOn     string // no lack of water
+	ReliefIsDry   string
 	AgeUnknown    string
 	Serviced      string // year
 	NeverServiced string

@@ -91,6 +91,9 @@ var english = words{
 	NoAlerts:      "No alert is open.",
 	NoAlertAt:     "%s: no alert is open.",
 	OpenAlerts:    "Open alerts: %d.",
+	HousesWith:    "Houses with %s, of those visited in the past year: %d.",
+	ThingsPutIn:   "%s put in since %s: %d.",
+	LeftHere:      "%s: open here: %d.",
 	NoDrift:       "No house on record drifts. For the trend of one, name it: “trend 123 Elm”.",
 	NoReports:     "%s: nothing was reported.",
 	ReportsOf:     "%s: reports: %d.",
@@ -216,7 +219,7 @@ var english = words{
 
 	Option: map[string]string{"pressure": "pressure", "other number": "other number", "temperature": "temperature"},
 	Psi:    "psi", Gal: "gal", FromTo: "%s to %s psi", Peak: "highest", Before: "before", After: "after",
-	Absent: "no %s", NoSymptom: "no %s", WaterIsOn: "water is on",
+	Absent: "no %s", NoSymptom: "no %s", WaterIsOn: "water is on", ReliefIsDry: "relief valve dry",
 	AgeUnknown: "age unknown", Serviced: "last serviced %d", NeverServiced: "never serviced",
 	Minutes: "%d minutes", Hours: "%d hours", Days: "%d days",
 	Weekday: map[time.Weekday]string{0: "Sun", 1: "Mon", 2: "Tue", 3: "Wed", 4: "Thu", 5: "Fri", 6: "Sat"},

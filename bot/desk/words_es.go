@@ -91,6 +91,9 @@ var spanish = words{
 	NoAlerts:      "No hay alertas abiertas.",
 	NoAlertAt:     "%s: no hay alerta abierta.",
 	OpenAlerts:    "Alertas abiertas: %d.",
+	HousesWith:    "Casas con %s, de las visitadas en el último año: %d.",
+	ThingsPutIn:   "%s puestos desde %s: %d.",
+	LeftHere:      "%s: pendientes aquí: %d.",
 	NoDrift:       "Ninguna casa registrada se mueve. Para la tendencia de una, dígala: “tendencia 123 Elm”.",
 	NoReports:     "%s: no se reportó nada.",
 	ReportsOf:     "%s: reportes: %d.",
@@ -216,7 +219,7 @@ var spanish = words{
 
 	Option: map[string]string{"pressure": "presión", "other number": "otro número", "temperature": "temperatura"},
 	Psi:    "psi", Gal: "gal", FromTo: "de %s a %s psi", Peak: "máxima", Before: "antes", After: "después",
-	Absent: "sin %s", NoSymptom: "sin %s", WaterIsOn: "sí hay agua",
+	Absent: "sin %s", NoSymptom: "sin %s", WaterIsOn: "sí hay agua", ReliefIsDry: "válvula de alivio seca",
 	AgeUnknown: "edad desconocida", Serviced: "último servicio %d", NeverServiced: "nunca con servicio",
 	Minutes: "%d minutos", Hours: "%d horas", Days: "%d días",
 	Weekday: map[time.Weekday]string{0: "dom", 1: "lun", 2: "mar", 3: "mié", 4: "jue", 5: "vie", 6: "sáb"},
