@@ -116,7 +116,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		return true
 	}
 	if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
-		i == se.from && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
+		i <= se.from+1 && (i == se.from || filler(m.text(se.from))) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
 		return true
 	}
 	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&

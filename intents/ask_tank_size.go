@@ -60,6 +60,8 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				var label cueSet
 				label, led = m.labelOf(i, led)
 				switch {
+				case it.unit == "" && m.text(i-1) == "a" && v >= 100 && v <= 180 && a.SetpointF == nil:
+					set(&a.SetpointF, v) // "un boiler de 40 gal a 125"
 				case it.unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1)):
 					set(&a.InletF, v) // "50 in and 130 set"
 				case label.has(cueRise):

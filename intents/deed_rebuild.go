@@ -67,6 +67,11 @@ func (m *message) insideOf(in, deed int) string {
 	if of == "" {
 		of = m.carriedTo(min(in, deed))
 	}
+	for k := in; of == "" && k >= 0; k-- {
+		if m.byPRV(k) {
+			of = "prv" // "after PRV 96. Put in a rebuild kit"
+		}
+	}
 	return of
 }
 

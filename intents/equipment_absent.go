@@ -155,8 +155,11 @@ func (m *message) plainNo(i int) bool {
 	return m.says(i-1, "no", "sin", "without", "w/o", "no hay")
 }
 
-// symptomOf tells whether a symptom is told of item i: "no tank leak".
-func (m *message) symptomOf(i int) bool { return m.is(i+1, cSym, "") }
+// symptomOf tells whether a symptom is told of item i: "no tank leak", but "no tank pipes bang".
+func (m *message) symptomOf(i int) bool {
+	subject, _, _ := strings.Cut(m.text(i+1), " ")
+	return m.is(i+1, cSym, "") && !oneOf(subject, "pipes", "pipe", "water", "lines", "tubos")
+}
 
 // deniedDeed tells whether a deed is told of a thing that there is none of: "no expansion
 // tank was ever installed".

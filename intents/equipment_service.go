@@ -147,24 +147,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 			}
 			return
 		}
-		y = m.ctx.Today.Year - 1
-		if month, ok := months[m.text(a.at)]; ok && month <= m.ctx.Today.Month {
-			y = m.ctx.Today.Year // "serviced in march"
-		}
-		switch m.text(a.at) {
-		case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
-			y = m.ctx.Today.Year
-		case "the year before last", "year before last":
-			y = m.ctx.Today.Year - 2
-		case "last spring":
-			y = m.seasonYear(3)
-		case "last summer":
-			y = m.seasonYear(6)
-		case "last fall":
-			y = m.seasonYear(9)
-		case "last winter":
-			y = m.seasonYear(12)
-		}
+		y = m.yearLately(a.at)
 	}
 	f := m.equipment.get(m.servicedItem(a.at, items), a.at)
 	if f.MaintainedYear == nil {
@@ -205,6 +188,30 @@ func (m *message) servicedItem(at int, items []mentionOf) string {
 	return found
 }
 
+// yearLately returns the year of the span or the month at item i, in which something was done:
+// "last spring", "serviced in march".
+func (m *message) yearLately(i int) int {
+	today := m.ctx.Today
+	switch m.text(i) {
+	case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
+		return today.Year
+	case "the year before last", "year before last":
+		return today.Year - 2
+	case "last spring":
+		return m.seasonYear(3)
+	case "last summer":
+		return m.seasonYear(6)
+	case "last fall":
+		return m.seasonYear(9)
+	case "last winter":
+		return m.seasonYear(12)
+	}
+	if month, ok := months[m.text(i)]; ok && month <= today.Month {
+		return today.Year
+	}
+	return today.Year - 1
+}
+
 // seasonYear returns the year of the last season that began in a month.
 func (m *message) seasonYear(month int) int {
 	y := m.ctx.Today.Year
@@ -221,10 +228,7 @@ func (m *message) installedLastYear(a attribute, items []mentionOf) {
 	if !ok || old {
 		return
 	}
-	y := m.ctx.Today.Year - 1
-	if t := m.text(a.at); t == "last month" || t == "last week" || t == "this year" || t == "este ano" {
-		y = m.ctx.Today.Year
-	}
+	y := m.yearLately(a.at)
 	f := m.equipment.get(owner, a.at)
 	f.InstalledYear, f.said = &y, true
 }

@@ -140,7 +140,7 @@ func (m *message) noFlow(i int) bool {
 
 // onElsewhere tells whether the "on" at item i is no open tap.
 func (m *message) onElsewhere(i int) bool {
-	if m.text(i+1) == "it" || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+	if m.says(i+1, "it", "this one", "that one", "this") || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return true // "77 side bib on it", "the heater had not come on"
 	}
 	if m.is(i+1, cItem, "") {
@@ -251,6 +251,9 @@ func (m *message) allShut(i int) bool {
 func (m *message) flowOn(i int) bool {
 	if strings.HasSuffix(m.text(i), " on") && m.says(i+1, "file", "order", "record", "site", "paper", "call", "hand") {
 		return true // "nothing on file"
+	}
+	if strings.HasSuffix(m.text(i), "hose on") && m.says(i+1, "it", "this one", "that one", "there") {
+		return true // "put a new hose on it"
 	}
 	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {
 		return false

@@ -118,7 +118,7 @@ func (m *message) isGone(i int) bool {
 // differenceBehind tells whether the word behind the number at i makes it a difference: "12 psi
 // less", "a 20 lb drop".
 func (m *message) differenceBehind(i int) bool {
-	switch m.text(i + 1) {
+	switch strings.TrimSuffix(m.text(i+1), " than") {
 	case "off":
 		return pressureUnit(m.items[i].unit) &&
 			!strings.HasPrefix(m.text(i+2), "the") && !m.points(i+2) && !m.is(i+2, cPlace, "")

@@ -49,6 +49,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
 	}
+	if x := m.looksAt(a, items); x != nil {
+		return x.item, false, true
+	}
 	if x, distance := m.nearestOwner(a, items); x != nil && distance <= m.reach(a, items) {
 		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at)), true
 	}
@@ -57,6 +60,20 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	}
 	item, old = m.unnamedOwner(a, items)
 	return item, old, item != ""
+}
+
+// looksAt returns the thing before a condition like "looks good" that something else follows with
+// no mark between: "prv is a 2015 and looks good the tank is good too".
+func (m *message) looksAt(a attribute, items []mentionOf) *mentionOf {
+	if a.what != "cond" || !strings.HasPrefix(m.text(a.at), "looks ") || m.text(a.at-1) != "and" || !m.is(a.at+1, cDeterminer, "") || !m.is(a.at+2, cItem, "") {
+		return nil
+	}
+	for k := len(items) - 1; k >= 0; k-- {
+		if x := &items[k]; x.at < a.at && m.items[x.at].sent == m.items[a.at].sent && x.item != "gauge" && !x.old {
+			return x
+		}
+	}
+	return nil
 }
 
 // dated tells whether an attribute says how old a thing is.

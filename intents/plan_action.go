@@ -322,7 +322,7 @@ func (m *message) wantedItem(s, i int) bool {
 	if m.goodIdea(i) {
 		return true
 	}
-	return m.needs(i) && m.willNear(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
+	return m.needs(i) && m.willNear(i) && !m.byCode(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
 }
 
 // orders tells whether the word at i begins its sentence as an order, with a day named in

@@ -16,6 +16,13 @@ func (m *message) needless(i int) bool {
 	}) >= 0
 }
 
+// byCode tells whether the clause of item i says what a code asks for: "code says over 80 needs a prv".
+func (m *message) byCode(i int) bool {
+	return m.left(i, 8, true, func(k int) bool {
+		return strings.HasPrefix(m.text(k), "code") || m.text(k) == "codigo" || m.text(k) == "over" && m.isNum(k+1) && m.says(k+2, "needs", "requires", "calls for")
+	}) >= 0
+}
+
 // needs tells whether the item at i is what is needed or quoted: "needs a new prv".
 func (m *message) needs(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {

@@ -26,7 +26,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return true
 	case m.affirmed(i):
 		return false
-	case m.freeOf(i), m.isOver(i) && !m.workedHere(), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
+	case m.freeOf(i), m.isOver(i) && !m.endedHere(i), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
 		return true
 	}
 	return m.deniedBefore(i)
@@ -96,10 +96,13 @@ func (m *message) ended(i int) bool {
 	return m.inList(i, listEnded) || be(m.text(i)) && m.inList(i+1, listEnded)
 }
 
-// workedHere tells whether any work was done: what ended by it was there on this visit, where
-// otherwise an earlier complaint ended.
-func (m *message) workedHere() bool {
-	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done })
+// endedHere tells whether what ended at item i was there on this visit, since it ended by what was
+// done: "the whistle quit once I opened the stop". Otherwise an earlier complaint ended.
+func (m *message) endedHere(i int) bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done }) ||
+		m.right(i, 5, false, func(k int) bool {
+			return m.says(k, "once", "when", "after", "as soon as", "cuando") && m.says(k+1, "i", "we", "abri", "cerre")
+		}) >= 0
 }
 
 // underDenial tells whether the head of the line denies what it lists: "didn't find any:

@@ -25,7 +25,7 @@ func (m *message) toilet(i int) bool {
 		switch m.text(k) {
 		case "toilet", "toilets", "commode", "taza", "excusado", "inodoro", "wc", "la taza":
 			for j := k + 1; j < i; j++ {
-				if m.items[j].mark || m.items[j].num != nil {
+				if m.items[j].mark || m.items[j].num != nil && m.text(j-1) != "on" { // "the toilet on two keeps running"
 					return false
 				}
 			}

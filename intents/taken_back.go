@@ -82,7 +82,11 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 // replacedByNext gives the place of the reading at i to the next number where that corrects it:
 // "92, no wait 82".
 func (m *message) replacedByNext(i int) {
-	for k := i + 1; k < len(m.items) && k <= i+9; k++ {
+	reach := i + 9
+	if m.isMark(i+1, ",") && m.text(i+2) == "no" && m.isMark(i+3, ",") {
+		reach = i + 12 // "58, no, had the gauge upside down, 85"
+	}
+	for k := i + 1; k < len(m.items) && k <= reach; k++ {
 		it := &m.items[k]
 		if it.num == nil || it.role == roleIgnored || it.role == roleTaken {
 			continue
@@ -91,6 +95,9 @@ func (m *message) replacedByNext(i int) {
 			wrong := m.samePlaceBefore(i, k)
 			it.inherits, it.takesOver = wrong, true
 			m.setRole(wrong, roleIgnored, "corrected")
+			m.asks = slices.DeleteFunc(m.asks, func(a asked) bool {
+				return a.About == AskCorrect && i < a.at && a.at < k && m.text(a.at) == "typo" && !m.says(a.at+1, "in", "on") // "front 57. typo, I meant 75"
+			})
 		}
 		return
 	}
@@ -174,12 +181,24 @@ func (m *message) disowned() {
 				continue
 			}
 			that = m.text(k-1) == "that" || m.text(k-1) == "the" || m.text(k-1) == "my" || m.text(k-1) == "ese"
-			if !told && !(that && m.hasAsk(AskCorrect)) {
+			if !told && !(that && m.hasAsk(AskCorrect)) && !m.saidOfNumber(k, w) {
 				break
 			}
 			m.setRole(k, roleIgnored, "called wrong")
 		}
 	}
+}
+
+// saidOfNumber tells whether the word of wrong at item w is said of the number at k: "58 at 12 Elm
+// was wrong".
+func (m *message) saidOfNumber(k, w int) bool {
+	for j := k + 1; j < w; j++ {
+		it := &m.items[j]
+		if !it.site && it.point == "" && !be(it.text) && !m.is(j, cDeterminer, "") && !m.is(j, cPlace, "") && !m.says(j, "at", "on", "in", "for") {
+			return false
+		}
+	}
+	return true
 }
 
 var reportedGate = onlyWith(cHint, "reported")

@@ -121,11 +121,15 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 	return 1 // "12 yrs old": words beyond the unit stay
 }
 
-// headUnits takes metres and feet for heads of water where one of them is: "62 m of head,
-// house side 61 m".
+// headUnits takes metres and feet for heads of water where one of them is, or is what the gauge
+// reads: "62 m of head, house side 61 m", "gauge reads feet of water: 115 ft at the rear".
 func (m *message) headUnits() {
 	for i := range m.items {
-		if u := m.items[i].unit; u == "m" || u == "ft" {
+		u := m.items[i].unit
+		if m.items[i].num == nil && m.is(i, cUnit, "ft") {
+			u = "ft"
+		}
+		if u == "m" || u == "ft" {
 			for k := range m.items {
 				if v := m.items[k].unit; v == "metre" && u == "m" || v == "feet" && u == "ft" {
 					m.items[k].unit = u

@@ -73,6 +73,9 @@ func (m *message) sameAgain(a, b *reading) bool {
 	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false
 	}
+	if b.at == a.at+1 && b.inherit && m.items[a.at].num.words && m.items[b.at].num.words {
+		return true // "tub is only nineteen one nine"
+	}
 	marks := true
 	for k := a.at + 1; k < b.at; k++ {
 		if t := m.text(k); m.is(k, cRetract, "") || t == "thats" || t == "that is" || t == "es decir" || t == "o sea" {
