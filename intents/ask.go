@@ -213,8 +213,8 @@ func (m *message) askByPhrases(s int) {
 		firstWord++
 	}
 	for i := se.from; i < se.to; i++ {
-		if !m.items[i].kinds.has(cAsk) {
-			continue
+		if !m.items[i].kinds.has(cAsk) || m.is(i-1, cHad, "") {
+			continue // "he had to show me the well house"
 		}
 		for _, t := range m.items[i].tags {
 			if t.class == cAsk {

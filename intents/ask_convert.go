@@ -115,7 +115,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		"cuanto son":
 		return true
 	}
-	if m.is(i, cAsk, "convert") || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
+	if m.is(i, cAsk, "convert") || i == se.from && m.says(i, "say", "put", "write") && m.isNum(i+1) || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
 		i <= se.from+1 && (i == se.from || filler(m.text(se.from))) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
 		return true
 	}

@@ -17,6 +17,8 @@ func (m *message) tempRole(i int) (role, string) {
 	asking := m.sents[it.sent].asking
 	heater, water := m.warmAround(i)
 	switch {
+	case !asking && m.atTapBehind(i) && !m.heaterIn(it.sent):
+		return roleIgnored, "temperature of water" // "water temp 118F at the lav"
 	case water >= 0 && (heater < 0 || water < heater) && !asking:
 		return roleIgnored, "temperature of water or air"
 	case heater < 0 && !asking && m.carried(it.sent) != "heater" && !(m.is(i+1, cHint, "setting") && m.heaterIn(it.sent)):
@@ -28,6 +30,15 @@ func (m *message) tempRole(i int) (role, string) {
 	}
 	it.value = f
 	return roleTemp, "degrees"
+}
+
+// atTapBehind tells whether the degrees at item i are said to be measured at a tap: "118 F at the lav".
+func (m *message) atTapBehind(i int) bool {
+	k := i + 2
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.says(i+1, "at", "en") && k < len(m.items) && m.items[k].point != ""
 }
 
 // ownSubject tells whether a sentence begins with a noun of its own that is no equipment.

@@ -72,7 +72,7 @@ func (m *message) noPlaceWord(i int) (int, bool) {
 	switch {
 	case it.mark || it.num != nil || m.is(i, cSkip, ""):
 		return i, true
-	case it.text == "after it" && m.text(i+1) == "was" && m.text(i-1) == "and" && m.leftOver(i, 20, cBefore):
+	case it.text == "after it" && (m.text(i+1) == "was" && m.text(i-1) == "and" || m.closes(i)) && m.leftOver(i, 20, cBefore):
 		m.say(i, "after") // "before I did that it was 91 and after it was 61"
 		return i, true
 	case m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving"):

@@ -14,7 +14,7 @@ func (m *message) secondPlan(se *sentence) {
 		if p.at < se.from || p.at >= se.to || p.Action != assess.ReplacePRV && p.Action != assess.ReplaceTank && p.Action != assess.InstallTank {
 			continue
 		}
-		if m.left(p.at, 3, true, func(j int) bool { return m.text(j) == "both" }) >= 0 || strings.HasPrefix(m.text(p.at), "both ") {
+		if m.left(p.at, 3, true, func(j int) bool { return m.text(j) == "both" }) >= 0 || m.text(p.at+1) == "both" || strings.HasPrefix(m.text(p.at), "both ") {
 			// "both get replaced Thursday"
 			if o := map[bool]string{true: "prv", false: "expansion_tank"}[p.Action != assess.ReplacePRV]; m.namesItem(o) {
 				code, _ := m.neededCode(o)

@@ -24,7 +24,7 @@ func (m *message) chooseSite() {
 		if k == best || a.void {
 			continue
 		}
-		strong := a.suffixed && a.score >= 5.5 || sameStreet(a.line, b.line) // "12 Oak 66 kitchen, 14 Oak 90 kitchen"
+		strong := a.suffixed && (a.score >= 5.5 || a.score >= 3 && m.reportsAt(a)) || sameStreet(a.line, b.line) // "12 Oak 66 kitchen, 14 Oak 90 kitchen"
 		if !strong && !(a.score >= 4.5 && a.house != b.house) {
 			a.score = -1 // no street line after all
 		}
@@ -34,6 +34,23 @@ func (m *message) chooseSite() {
 	}
 	m.site = &m.sites[best]
 	m.unitApart()
+}
+
+// reportsAt tells whether a street line opens its clause and a test point with its number follows:
+// "14 pell st front 88, 19 dunlin way front 71".
+func (m *message) reportsAt(a *address) bool {
+	if a.from > 0 && m.toks[a.from-1].kind != mark && !oneOf(m.toks[a.from-1].text, "and", "then", "next", "y", "luego") {
+		return false
+	}
+	k := a.to
+	if k < len(m.toks) && oneOf(m.toks[k].text, ",", ":") {
+		k++
+	}
+	if k >= len(m.toks) {
+		return false
+	}
+	node, n := m.p.lex.find(m.toks, k, len(m.toks))
+	return n > 0 && m.p.lex.kinds(node).meets(setOf(cPoint, cPlace, cBibb)) && k+n < len(m.toks) && m.toks[k+n].kind == number
 }
 
 // fromRecord names the site by the record when the message gives only a street:

@@ -134,6 +134,9 @@ func (w *streetWalk) unitNames(k int) bool {
 	if len(t) < 4 && !(t == "bar" && w.toks[w.from-1].num != nil && w.toks[w.from-1].num.value > 20) || strings.HasSuffix(t, "s") {
 		return false
 	}
+	if k+1 < len(w.toks) && w.toks[k+1].kind == number && w.endsAt(k+2) {
+		return true // "1212 mile 9 rd"
+	}
 	for j := k + 1; j < len(w.toks) && j <= k+3 && w.toks[j].kind == word; j++ {
 		s := w.toks[j].text
 		if core(w.p.gaz.suffix[s]) && !ambiguousSuffix[s] || j > k+1 && s == "way" {
@@ -265,7 +268,8 @@ func (w *streetWalk) endsAt(k int) bool {
 // numbered tells whether the number at k tells one of many roads of a name apart: "Lateral 5 Rd".
 func (w *streetWalk) numbered(k int) bool {
 	n := w.toks[k].num
-	return n.integer && !n.words && len(n.digits) <= 3 && !w.toks[k].glued && w.endsAt(k+1) && (w.proper(k-1) || !w.p.term(w.toks, k-1))
+	return n.integer && !n.words && len(n.digits) <= 3 && !w.toks[k].glued && w.endsAt(k+1) &&
+		(w.proper(k-1) || !w.p.term(w.toks, k-1) || w.toks[k-1].text == "mile")
 }
 
 // opens tells whether the house number opens its clause, or a small word leads to it:

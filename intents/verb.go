@@ -213,7 +213,11 @@ func (m *message) chargeOfTank(i int) bool {
 // chargesTank tells whether "chgd", which may be changed, is charged: "ET chgd 38 -> 62". The
 // deed before it may have been one on a tank.
 func (m *message) chargesTank(v *verb, tankBefore bool) bool {
-	if !m.isNum(v.at+1) || len(m.items[v.at+1].num.digits) >= 4 {
+	n := v.at + 1
+	if m.text(n) == "to" {
+		n++ // "rplcd ET, chgd to 62"
+	}
+	if !m.isNum(n) || len(m.items[n].num.digits) >= 4 {
 		return false
 	}
 	return v.object == "" && tankBefore || v.object == "expansion_tank" && (tankBefore || m.says(v.at+2, "->", "to"))

@@ -70,11 +70,11 @@ func (m *message) saidTwice() {
 
 // sameAgain tells whether reading b only says again what reading a said.
 func (m *message) sameAgain(a, b *reading) bool {
+	if b.at == a.at+1 && a.PSI == b.PSI && m.items[a.at].num.words && m.items[b.at].num.words {
+		return true // "tub is only nineteen one nine"
+	}
 	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false
-	}
-	if b.at == a.at+1 && b.inherit && m.items[a.at].num.words && m.items[b.at].num.words {
-		return true // "tub is only nineteen one nine"
 	}
 	marks := true
 	for k := a.at + 1; k < b.at; k++ {
