@@ -138,7 +138,7 @@
 //
 //	amend amend_slip amend_plan    what a message puts right in the last report
 //	dialogue                       answers to a question of the bot
-//	goes_on goes_on_sign goes_on_there
+//	goes_on goes_on_screw goes_on_sign goes_on_there
 //	                               messages that go on from the last one
 //
 // What keeps it quick:

@@ -78,3 +78,28 @@ func TestWhatAPronounCanMean(t *testing.T) {
 		}
 	}
 }
+
+// Behind a pressure "turned it down" is told of the regulator's screw, and of nothing that the
+// message itself names.
+func TestAScrewTurnedIsTheRegulators(t *testing.T) {
+	p := newParser(t)
+	for text, want := range map[string]string{
+		"turned it down":              `[{"action":"set_prv"}]`,
+		"ok gave it half a turn more": `[{"action":"set_prv"}]`,
+		"backed it off a hair":        `[{"action":"set_prv"}]`,
+		"le bajé tantito":             `[{"action":"set_prv"}]`,
+		"turned it off":               ``,
+		"she turned it down":          ``,
+		"turned the heater down":      ``,
+		"turned down the radio":       ``,
+		"gave it to her":              ``,
+		"le bajé al boiler":           ``,
+		"it turned cold":              ``,
+	} {
+		c := intents.Context{Site: "12 Alder St"}
+		f, ok := p.ScrewTurned(text, c, p.Parse(text, c))
+		if got, err := json.Marshal(f.Statements); err != nil || ok != (want != "") || ok && string(got) != want {
+			t.Errorf("%q: %s %v (%v), want %s", text, got, ok, err, want)
+		}
+	}
+}

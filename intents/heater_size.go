@@ -67,7 +67,7 @@ func (m *message) heaterSize(i int) bool {
 	if prev == "de" && (m.is(i-2, cItem, "heater") || m.is(i-2, cFuel, "") && m.is(i-3, cItem, "heater")) && !m.is(i+1, cUnit, "") {
 		return true // "bóiler eléctrico de 50"
 	}
-	if prev != "a" && prev != "an" {
+	if prev != "a" && prev != "an" || prev == "a" && m.is(i-2, cItem, "heater") && it.value >= 100 { // "boiler a 120" is its dial
 		return false
 	}
 	if p := m.prevNum(i); m.text(i-2) == "not" && p >= 0 && m.items[p].role == roleSize {

@@ -15,7 +15,7 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || 0 < r.PSI && r.PSI < leastPSI {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || m.heaterHas(r.at) || m.onlySaid(r.at) || 0 < r.PSI && r.PSI < leastPSI {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
@@ -34,11 +34,34 @@ func (m *message) ofAir(i int) bool {
 	return m.is(k, cPart, "air") || m.text(k) == "in it" || m.text(k) == "in" && m.says(k+1, "it", "the", "there")
 }
 
+// onlySaid tells whether the number at i is all that a sentence says was told, or asks: "i said 90",
+// "60?".
+func (m *message) onlySaid(i int) bool {
+	from := m.sents[m.items[i].sent].from
+	return from == i-1 && m.is(from, cHint, "reported") && m.closes(i) || from == i && m.text(i+1) == "?"
+}
+
+// heaterHas tells whether a heater right before the number at i is what has it: "heater is at 140".
+func (m *message) heaterHas(i int) bool {
+	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].seg == m.items[i].seg; k-- {
+		switch {
+		case m.is(k, cItem, "heater"), m.is(k, cPart, "thermostat"):
+			return true
+		case !be(m.text(k)) && !m.says(k, "at", "a", "en", "says", "set", "up", "to", "on", "still", "only", "like", "about", "is at", "was at", "esta a", "esta en"):
+			return false
+		}
+	}
+	return false
+}
+
 // limitTold tells whether the number at i is a limit that stands written somewhere rather than
-// what a gauge shows: "it says 80 max".
+// what a gauge shows: "it says 80 max", "max is 80".
 func (m *message) limitTold(i int) bool {
+	if m.says(i-1, "max is", "max was") || be(m.text(i-1)) && m.says(i-2, "max", "maximum", "maximo") {
+		return true
+	}
 	return m.says(i+1, "max", "maximum", "maximo", "tops") && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&
-		m.left(i, 3, false, func(k int) bool { return m.says(k, "says", "dice", "label", "rated", "good to", "its") }) >= 0
+		m.left(i, 3, false, func(k int) bool { return m.says(k, "says", "dice", "label", "rated", "good to", "its", "is") }) >= 0
 }
 
 // giveTap gives a reading the tap of the last one.
@@ -70,7 +93,7 @@ func alikeTaps(named, tap string) bool {
 // it went, or a few words of time, state or flow beside it.
 func (m *message) goesOnAt(i int) bool {
 	it := &m.items[i]
-	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) {
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) || m.heaterHas(i) {
 		return false
 	}
 	if m.gaugeWent(i) || m.turnedThen(i) {

@@ -260,10 +260,19 @@ func saysClaim(text string) bool {
 
 var closing = regexp.MustCompile(`(?i)^\s*(?:closed|close it|close|closing|cerrada|cerrado|ci[ée]rrala|ci[ée]rralo|cerrar|cierra)\s*(?:$|[:;,.\-–—]+\s*(.*)$|(?:because|porque)\s+(.*)$)`)
 
+// handled are words by which an alert is over, which are its reason too: "is handled", "ya quedó
+// resuelta, la clienta cambió la válvula".
+var handled = regexp.MustCompile(`(?i)^\s*(?:(?:it|that|this|the alert|la alerta|alert|alerta)(?:'?s)? )?(?:is |was |has been |all |been |already |ya |est[áa] |qued[óo] |fue )*` +
+	`((?:handled|taken care of|resolved|dealt with|sorted(?: out)?|atendid[ao]|resuelt[ao]|arreglad[ao])(?:(?:\s*[:;,.\-–—]+|\s+(?:by|with|because|since|today|yesterday|por|con|porque|hoy|ayer)\b)[^?]*)?)$`)
+
 // saysClosed reads words that close an alert, and the reason they give:
 // "closed: customer declined". "Closed the valve" is none.
 func saysClosed(text string) (reason string, ok bool) {
-	m := closing.FindStringSubmatch(strings.Join(strings.Fields(text), " "))
+	text = strings.Join(strings.Fields(text), " ")
+	if m := handled.FindStringSubmatch(text); m != nil {
+		return shorten(strings.TrimRight(m[1], "."), 120), true
+	}
+	m := closing.FindStringSubmatch(text)
 	if m == nil {
 		return "", false
 	}

@@ -73,12 +73,14 @@ func TestClaimsAndEnds(t *testing.T) {
 	for text, want := range map[string]string{
 		"closed: customer declined": "customer declined", "Close it, not our matter.": "not our matter", "close": "", "closed because they moved": "they moved",
 		"cerrada: el cliente no quiso": "el cliente no quiso", "ciérrala": "",
+		"is handled": "handled", "has been taken care of by the city": "taken care of by the city", "ya quedó atendida": "atendida", "resolved.": "resolved",
 	} {
 		if got, ok := saysClosed(text); !ok || got != want {
 			t.Errorf("%q ends with reason %q, %v; want %q", text, got, ok, want)
 		}
 	}
-	for _, text := range []string{"close the valve first", "closed the main", "they closed at noon", "cierra la llave"} {
+	for _, text := range []string{"close the valve first", "closed the main", "they closed at noon", "cierra la llave", "sorted the parts", "isnt handled",
+		"is it handled?", "handled the cat at the door", "not resolved"} {
 		if _, ok := saysClosed(text); ok {
 			t.Errorf("%q ends an alert", text)
 		}

@@ -48,6 +48,9 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 	if of, told, err := t.isThere(g, site); err != nil || told {
 		return of, err
 	}
+	if of, told, err := t.screwTurned(g, c, site); err != nil || told {
+		return of, err
+	}
 	if g, c, err = t.atSameTap(g, c, site); err != nil || !went {
 		return g, err
 	}
@@ -381,6 +384,29 @@ func (t *turn) drips(f intents.Frame, site store.SiteRecord) (g intents.Frame, t
 	return f, false, nil
 }
 
+// screwTurned reads "turned it down" as told of the regulator, where nothing but pressures of the
+// house was told before it.
+func (t *turn) screwTurned(f intents.Frame, c intents.Context, site store.SiteRecord) (g intents.Frame, told bool, err error) {
+	if site.ID == 0 || len(reports(f)) > 0 {
+		return f, false, nil
+	}
+	if g, told = t.parser.ScrewTurned(t.m.Text, c, f); !told {
+		return f, false, nil
+	}
+	list, err := t.toldHere(site)
+	if err != nil {
+		return f, false, err
+	}
+	read := false
+	for _, before := range list {
+		if len(before.Items()) > 0 && !slices.Equal(before.Items(), []assess.Item{assess.PRV}) {
+			return f, false, nil // it may be the heater's dial
+		}
+		read = read || len(readings(before)) > 0
+	}
+	return g, read, nil
+}
+
 // isThere reads "there isnt one" as said of the thing that the check named last looks for, or that the
 // reports before it speak of; and "there is one" also where they say that there is none.
 func (t *turn) isThere(f intents.Frame, site store.SiteRecord) (g intents.Frame, told bool, err error) {
@@ -448,12 +474,7 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 	if err != nil {
 		return f, c, err
 	}
-	last := []assess.Reading(nil)
-	for _, told := range list {
-		if last = readings(told); len(last) > 0 {
-			break
-		}
-	}
+	last := lastRead(list)
 	if len(last) == 0 || last[0].Point == "" {
 		return f, c, nil
 	}
@@ -468,6 +489,33 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 		return g, c, nil
 	}
 	return f, c, nil
+}
+
+// lastRead are the readings of the newest report that has any; where the regulator was worked on
+// since the main was read, those of the newest report on the house's side: what is read then at "the
+// same spot" is no pressure of the main.
+func lastRead(list []intents.Frame) (last []assess.Reading) {
+	worked := false
+	for _, told := range list {
+		worked = worked || valveWork(workIn(told))
+		here := readings(told)
+		if worked {
+			here = slices.DeleteFunc(here, func(r assess.Reading) bool { return r.Point == assess.Street })
+		}
+		if len(here) > 0 {
+			return here
+		}
+	}
+	return nil
+}
+
+// workIn is the work that a frame tells.
+func workIn(f intents.Frame) []assess.Work {
+	var v assess.Visit
+	for _, s := range f.Statements {
+		v.Add(s)
+	}
+	return v.Work
 }
 
 // tapAgain is the tap that "same tap" names in a message which reports nothing else, or
