@@ -23,7 +23,8 @@ func (p *Parser) ScrewTurned(text string, ctx Context, plain Frame) (f Frame, to
 		text = rest
 	}
 	words := wholeWords(text)
-	if len(words) > 10 || !screwTurned.MatchString(strings.Join(words, " ")) || len(plain.Items()) > 0 {
+	pressure := func(w string) bool { return len(w) > 1 && w[0] >= '0' && w[0] <= '9' }
+	if len(words) > 10 || slices.ContainsFunc(words, pressure) || !screwTurned.MatchString(strings.Join(words, " ")) || len(plain.Items()) > 0 {
 		return plain, false
 	}
 	g := p.Parse("prv: "+text, ctx)
