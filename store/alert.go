@@ -52,7 +52,7 @@ func (tx *Tx) Alert(id int64) (Alert, bool, error) { return first(tx.alerts(`WHE
 
 // OpenAlert returns the house's alert that is not settled or closed yet.
 func (tx *Tx) OpenAlert(site int64) (Alert, bool, error) {
-	return first(tx.alerts(`WHERE site IN `+groupOf1+` AND state IN ('raised', 'claimed', 'booked') ORDER BY id`, site))
+	return first(all(tx, scanAlert, `SELECT `+alertColumns+` FROM `+house1+` CROSS JOIN alert ON site = house WHERE state IN ('raised', 'claimed', 'booked') ORDER BY id`, site))
 }
 
 // OpenAlerts returns all alerts that are not settled or closed, oldest first.

@@ -58,10 +58,9 @@ func (tx *Tx) KeepPerson(p Person) error {
 	if p.told == "" {
 		p.told = "[]"
 	}
-	_, err := tx.exec(`INSERT INTO person (id, name, lang, heard, site, site_at, told) VALUES (?, ?, ?, ?, nullif(?, 0), ?, ?)
+	return tx.put(`INSERT INTO person (id, name, lang, heard, site, site_at, told) VALUES (?, ?, ?, ?, nullif(?, 0), ?, ?)
 		ON CONFLICT (id) DO UPDATE SET name = excluded.name, lang = excluded.lang, heard = excluded.heard, site = excluded.site, site_at = excluded.site_at, told = excluded.told`,
 		p.ID, p.Name, p.Lang, p.Heard, p.Site, millis(p.SiteAt), p.told)
-	return err
 }
 
 // KeepTelling notes that a message of a person reports something, when the

@@ -8,8 +8,7 @@ import "lazyhand/assess"
 
 // noteDay notes that a message told something of a day.
 func (tx *Tx) noteDay(day assess.Date, message int64) error {
-	_, err := tx.exec(`INSERT INTO diary (day, page) VALUES (?1, ?2 >> 6) ON CONFLICT DO NOTHING`, day.String(), message)
-	return err
+	return tx.put(`INSERT INTO diary (day, page) VALUES (?1, ?2 >> 6) ON CONFLICT DO NOTHING`, day.String(), message)
 }
 
 // onPage is the condition that a message stands on a page of the diary.

@@ -58,8 +58,7 @@ func (tx *Tx) KeepFollowUp(f FollowUp) error {
 	if err != nil {
 		return err
 	}
-	_, err = tx.exec(keepFollowUp, f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock, f.Urgency, again)
-	return err
+	return tx.put(keepFollowUp, f.Site, f.Action, f.Due.String(), f.Why, f.Owner, f.Source, f.Clock, f.Urgency, again)
 }
 
 // keepFollowUp takes the number of the house's follow-up for that action that is
@@ -110,8 +109,8 @@ func (tx *Tx) OpenFollowUps(site int64) ([]FollowUp, error) {
 	return all(tx, scanFollowUp, openFollowUps, site)
 }
 
-var openFollowUps = `SELECT ` + followUpColumns + ` FROM site s JOIN follow_up f ON ` + beside("f", "s.id") + `
-	WHERE s.id IN ` + groupOf1 + ` AND f.state = 'open' ORDER BY f.due, f.id`
+var openFollowUps = `SELECT ` + followUpColumns + ` FROM ` + house1 + ` CROSS JOIN site s ON s.id = house CROSS JOIN follow_up f ON ` + beside("f", "house") + `
+	WHERE f.state = 'open' ORDER BY f.due, f.id`
 
 // FollowUpsOf returns a person's open follow-ups, soonest first.
 func (tx *Tx) FollowUpsOf(owner string, limit int) ([]FollowUp, error) {
@@ -151,7 +150,7 @@ var endedFollowUps = followUps + `WHERE f.id IN (
 // EndFollowUp closes an open follow-up as "done" or "dropped"; by is the
 // message that says so, 0 for none.
 func (tx *Tx) EndFollowUp(id int64, state string, at time.Time, by int64) error {
-	_, err := tx.exec(`UPDATE follow_up SET state = ?2, ended = ?3, ended_by = nullif(?4, 0), stray = max(stray, (SELECT m.site FROM message m WHERE m.id = ?4) IS NOT site)
+	err := tx.put(`UPDATE follow_up SET state = ?2, ended = ?3, ended_by = nullif(?4, 0), stray = max(stray, (SELECT m.site FROM message m WHERE m.id = ?4) IS NOT site)
 		WHERE id = ?1 AND state = 'open'`, id, state, millis(at), by)
 	if err != nil || by == 0 {
 		return err

@@ -19,7 +19,7 @@ type link interface {
 	// last row inserted and how many rows were changed.
 	run(query string, args []any) (id, changed int64, err error)
 	// rows hands each row of a query to do, until that fails. A row is good
-	// until do returns.
+	// until do returns. A statement that returns no rows may be run by it too.
 	rows(query string, args []any, do func(row []driver.Value) error) error
 }
 
@@ -49,15 +49,16 @@ func on(ctx context.Context, pool *sql.DB, do func(*wire) error) error {
 	})
 }
 
+// begin and commit go by rows, for which the driver keeps statements prepared.
+
 func (w *wire) begin(how string) error {
-	_, _, err := w.run(how, nil)
+	err := w.rows(how, nil, nil)
 	w.open = err == nil
 	return err
 }
 
 func (w *wire) commit() error {
-	_, _, err := w.run("COMMIT", nil)
-	return err
+	return w.rows("COMMIT", nil, nil)
 }
 
 // rollback ends what was not committed.

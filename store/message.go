@@ -152,8 +152,7 @@ func (tx *Tx) Understood(id int64, frame json.RawMessage) error {
 // UnderstoodAbout keeps what the parser made of a message and the house that it
 // is about.
 func (tx *Tx) UnderstoodAbout(id int64, frame json.RawMessage, site int64) error {
-	_, err := tx.exec(`UPDATE message SET frame = ?, site = ? WHERE id = ?`, string(frame), site, id)
-	return err
+	return tx.put(`UPDATE message SET frame = ?, site = ? WHERE id = ?`, string(frame), site, id)
 }
 
 // Mark moves a message to a state, with the error that led there. A retracted

@@ -44,10 +44,9 @@ func (tx *Tx) waiting(where string, args ...any) ([]Post, error) {
 // Queue puts a post into the outbox; a post whose key is there already, or was,
 // is the same post, and is left alone.
 func (tx *Tx) Queue(p Post) error {
-	_, err := tx.exec(`INSERT INTO outbox (id, key, channel, thread, body, after, since)
+	return tx.put(`INSERT INTO outbox (id, key, channel, thread, body, after, since)
 		VALUES (1 + max(ifnull((SELECT max(id) FROM outbox), 0), ifnull((SELECT max(id) FROM outbox_done), 0)), ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
 		p.Key, p.Channel, p.Thread, string(p.Body), millis(p.After), millis(p.Since))
-	return err
 }
 
 // ReadyPosts returns the posts that may be sent now: of each channel the

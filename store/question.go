@@ -52,8 +52,8 @@ func scanQuestion(scan func(...any) error) (Question, error) {
 // to the author in that channel since a time.
 func (tx *Tx) OpenQuestion(channel, thread, author string, since time.Time) (Question, bool, error) {
 	return first(all(tx, scanQuestion, `SELECT id, message, channel, thread, author, at, kind, body FROM question WHERE id = ifnull(
-			(SELECT id FROM question WHERE state = 'open' AND channel = ?1||'' AND thread = ?2||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1),
-			(SELECT id FROM question INDEXED BY question_author WHERE state = 'open' AND channel = ?1||'' AND author = ?3||'' AND at >= ?4+0 ORDER BY id DESC LIMIT 1))`,
+			(SELECT max(id) FROM question WHERE state = 'open' AND channel = ?1||'' AND thread = ?2||'' AND at >= ?4+0),
+			(SELECT max(id) FROM question INDEXED BY question_author WHERE state = 'open' AND channel = ?1||'' AND author = ?3||'' AND at >= ?4+0))`,
 		channel, thread, author, millis(since)))
 }
 

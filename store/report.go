@@ -43,7 +43,7 @@ func (tx *Tx) AddReport(r Report, v Verdict, read []assess.Reading, judged []ass
 	if err != nil {
 		return err
 	}
-	_, err = tx.exec(`INSERT INTO report (site, day, at, message, author, house_psi, street_psi, band, valve_work, unfinished, readings) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+	err = tx.put(`INSERT INTO report (site, day, at, message, author, house_psi, street_psi, band, valve_work, unfinished, readings) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
 		r.Site, r.Day.String(), millis(r.At), r.Message, r.Author, v.HousePSI, v.StreetPSI, v.Band, v.ValveWork, v.Unfinished, now.readings)
 	if err != nil {
 		return err
@@ -136,8 +136,8 @@ func scanReport(scan func(...any) error) (Report, error) {
 	return r, r.Day.UnmarshalText([]byte(day))
 }
 
-const reportsOfSite = `SELECT ` + reportColumns + `, m.frame FROM report r JOIN message m ON m.id = r.message
-	WHERE r.site IN ` + groupOf1 + ` ORDER BY r.day, r.at, r.message`
+const reportsOfSite = `SELECT ` + reportColumns + `, m.frame FROM ` + house1 + ` CROSS JOIN report r ON r.site = house CROSS JOIN message m ON m.id = r.message
+	ORDER BY r.day, r.at, r.message`
 
 // Reports returns what was reported about a house, oldest first.
 func (tx *Tx) Reports(site int64) ([]Report, error) { return all(tx, scanReport, reportsOfSite, site) }
@@ -145,7 +145,7 @@ func (tx *Tx) Reports(site int64) ([]Report, error) { return all(tx, scanReport,
 // StreetReadings returns the fair street-side readings since a day at the
 // houses of a street, newest first, leaving one house out.
 func (tx *Tx) StreetReadings(street string, since assess.Date, except int64, limit int) ([]assess.Neighbour, error) {
-	return all(tx, func(scan func(...any) error) (assess.Neighbour, error) {
+	list, err := all(tx, func(scan func(...any) error) (assess.Neighbour, error) {
 		var n assess.Neighbour
 		var day string
 		if err := scan(&day, &n.PSI); err != nil {
@@ -153,8 +153,9 @@ func (tx *Tx) StreetReadings(street string, since assess.Date, except int64, lim
 		}
 		return n, n.Date.UnmarshalText([]byte(day))
 	}, `SELECT r.day, r.psi FROM site s JOIN reading r ON r.site = s.id
-		WHERE s.street = ?||'' AND s.main = 1 AND ifnull(s.joined, s.id) <> ?+0 AND r.day >= ?||'' AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC LIMIT ?+0`,
-		street, except, since.String(), limit)
+		WHERE s.street = ?||'' AND s.main = 1 AND ifnull(s.joined, s.id) <> ?+0 AND r.day >= ?||'' AND r.side = 'street' AND r.fair = 'yes' ORDER BY r.day DESC`,
+		street, except, since.String())
+	return list[:min(limit, len(list))], err
 }
 
 // Tally counts what was reported in a span of days.

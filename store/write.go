@@ -342,6 +342,12 @@ func (tx *Tx) exec(query string, args ...any) (changed int64, err error) {
 	return changed, plain(err)
 }
 
+// put is exec where nobody asks how many rows were changed. Then the driver hands
+// all arguments to SQLite in one go.
+func (tx *Tx) put(query string, args ...any) error {
+	return plain(tx.q.rows(query, args, nil))
+}
+
 func (tx *Tx) insert(query string, args ...any) (id int64, err error) {
 	id, _, err = tx.q.run(query, args)
 	return id, plain(err)
