@@ -63,7 +63,7 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 		t := &toks[i]
 		switch {
 		case t.kind == number && houseNumber(t):
-			if a, ok := p.addressAt(toks, i); ok {
+			if a, ok := p.addressAt(toks, i); ok && !(len(out) > 0 && p.townAt(toks, i, &a)) {
 				out = append(out, a)
 				i = max(i, a.to-1)
 			}
@@ -84,6 +84,12 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 		}
 	}
 	return out
+}
+
+// townAt tells whether what reads as a street line behind another one is a town whose name
+// begins with a number: "1730 Cordgrass Blvd, Dos Canales".
+func (p *Parser) townAt(toks []token, i int, a *address) bool {
+	return toks[i].num.words && toks[i].caps && !a.suffixed && toks[i-1].text == "," && i+1 < len(toks) && toks[i+1].caps
 }
 
 // term tells whether a token alone is a term of the trade.
@@ -234,7 +240,7 @@ func (p *Parser) streetAfter(toks []token, i, j, digits int) (street, bool) {
 // roomly tells whether a word counts what a house has: "3 Bed 2 Bath ranch".
 func roomly(s string) bool {
 	switch s {
-	case "bed", "bath", "br", "ba", "bedroom", "story", "car", "way", "stage", "zone", "bay", "inch", "ton", "star", "man":
+	case "bed", "bath", "br", "ba", "bedroom", "story", "car", "way", "stage", "zone", "bay", "inch", "ton", "star", "man", "men", "guys", "techs":
 		return true
 	}
 	return false

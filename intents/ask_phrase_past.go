@@ -107,6 +107,8 @@ func (m *message) closesSomething(p askPhrase) bool {
 		return true // "the recheck at 9 Elm? done"
 	case p.begins && beginsWith(p.text, "mark", "cross", "close", "check", "cierra", "clear"):
 		return true // "mark 9 Elm done"
+	case p.at > m.sents[p.s].from && m.closes(p.at) && m.says(m.firstOf(p.s), "mark", "cross", "check"):
+		return true // "mark the tank install at 9 Elm done"
 	}
 	return m.anyIn(p.s, func(k int) bool { return k != p.at && m.is(k, cHint, "closeit") }, setOf(cHint))
 }

@@ -19,7 +19,7 @@ func (m *message) tankTalk(s int) bool {
 func (m *message) tankNumbers(s int, a *Ask) {
 	led := -1
 	for sn := range m.sents {
-		given := sn == s+1 && m.givesSizing(s, sn)
+		given := abs(sn-s) == 1 && m.givesSizing(s, sn)
 		if sn != s && !given && !(abs(sn-s) <= 1 && !m.readingLike(sn)) {
 			continue
 		}
@@ -70,7 +70,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					set(&a.InletF, v)
 				case label.has(cueDial) && (it.unit != "" || v >= 100), it.unit == "" && label.has(cueInlet):
 					set(&a.SetpointF, v)
-				case it.unit == "" && sn == s && label.has(cueStatic) && v <= 200:
+				case it.unit == "" && (sn == s || given) && label.has(cueStatic) && v <= 200:
 					set(&a.PSI, v)
 				case it.unit != "":
 					set(&a.SetpointF, v)
@@ -275,13 +275,15 @@ func (m *message) givesSizing(s, sn int) bool {
 		switch {
 		case it.site || m.is(i, cState, "") || m.is(i, cDid, "") && m.text(i) != "set":
 			return false
+		case sn < s && it.point != "" && !m.says(i, "house", "incoming", "inlet"):
+			return false // "50 gal heater, kitchen 62. what size tank?" reports as well
 		case it.num != nil && (it.unit == "gal" || it.unit == "litre"):
 			gal = true
 		case it.num != nil && pressureUnit(it.unit) && it.point == "":
 			cue = true
 		}
 		switch m.text(i) {
-		case "inlet", "incoming", "rise", "set", "setpoint", "entrada":
+		case "inlet", "incoming", "rise", "set", "setpoint", "entrada", "thermostat":
 			cue = true
 		}
 	}

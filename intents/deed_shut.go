@@ -40,6 +40,9 @@ func (m *message) opensIt(i int) bool {
 	if m.text(i-1) == "found" && m.text(i+1) == "." && strings.HasPrefix(m.text(i+2), "opened") {
 		return true
 	}
+	if m.left(i, 5, false, func(k int) bool { return m.says(k, "somebody", "someone", "alguien") && m.says(k+1, "had", "tenia") }) >= 0 {
+		return true // "somebody had the main closed"
+	}
 	return m.right(i, 8, true, func(k int) bool {
 		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
 	}) >= 0

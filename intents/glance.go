@@ -11,7 +11,7 @@ const (
 	seesDictated                    // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
 	seesOh                          // "oh"
 	seesTens                        // "sixty", or the letter o
-	seesForTo                       // "2" or "t" for to, "0" for no
+	seesForTo                       // "2" or "t" for to, "0" or "n" for no
 	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
 	seesList                        // "1)", "1."
@@ -28,7 +28,7 @@ var glanceWords = map[glance][]string{
 	seesDictated: {"comma", "coma", "period", "newline", "ish"},
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
-	seesForTo:    {"t", "zero", "cero"},
+	seesForTo:    {"t", "n", "zero", "cero"},
 	seesCount:    {"dozen", "couple", "decade", "decades"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
 }

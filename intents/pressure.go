@@ -136,6 +136,8 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleIgnored, "names a thing" // "a 40 not a 50"
 	case m.inSeries(i):
 		return roleReading, "one of a series"
+	case m.rightsBefore(i):
+		return roleReading, "puts the one before right"
 	case m.readAtTap(i):
 		return roleReading, "read at a tap that has no name"
 	case m.afterItsTap(i):
@@ -157,6 +159,14 @@ func (m *message) readAtTap(i int) bool {
 		k++
 	}
 	return m.is(k, cFixture, "") && (m.closes(k) || m.is(k+1, cState, ""))
+}
+
+// rightsBefore tells whether the number at i stands alone behind a pressure of its sentence where
+// a halt between them takes that back: "67 at the sink, hang on, let me wipe my glasses, 57".
+func (m *message) rightsBefore(i int) bool {
+	k := m.prevNum(i)
+	return k >= 0 && i-k <= 12 && m.items[k].role == roleReading && m.items[k].sent == m.items[i].sent && m.isMark(i-1, ",", "...", "-") &&
+		m.closes(i) && m.right(k, i-k-1, true, func(j int) bool { return m.says(j, "hang on", "hold on") }) >= 0
 }
 
 // afterItsTap tells whether the number at i is one of those that the sentence begins with, where

@@ -14,11 +14,26 @@ func (m *message) takenBackSites() {
 			if j == k || b.from < a.to || b.quoted || a.quoted {
 				continue
 			}
-			if b.from <= a.to+6 && m.retractTokens(a.to, b.from) || sameStreet(a.line, b.line) && m.retractBefore(a.to, b.from) {
+			if b.from <= a.to+6 && m.retractTokens(a.to, b.from) ||
+				sameStreet(a.line, b.line) && (m.retractBefore(a.to, b.from) || m.saysNo(a.to, b.from)) {
 				a.void = true
 			}
 		}
 	}
+}
+
+// saysNo tells whether the tokens between two houses of a street say no to the first: "92 Burro
+// Ave, no it's 29 Burro Ave".
+func (m *message) saysNo(from, to int) bool {
+	no := false
+	for k := from; k < to; k++ {
+		t := &m.toks[k]
+		if t.kind != mark && !oneOf(t.text, "no", "nope", "its", "it", "is", "es", "era", "digo") {
+			return false
+		}
+		no = no || t.text == "no" || t.text == "nope"
+	}
+	return no
 }
 
 // retractBefore tells whether a word of taking back stands right before token to, behind from:

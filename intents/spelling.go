@@ -62,6 +62,7 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 				into = append(into, id)
 			}
 		}
+		into = l.allConsonants(w, into, at)
 		if n := len(w) - 1; len(into) == at && n >= 2 && w[n] == 's' {
 			return l.candidates(w[:n], into) // "lks"
 		}
@@ -88,6 +89,32 @@ func (l *lexicon) candidates(w string, into []int32) []int32 {
 		return into
 	}
 	return l.misspelt(w, into, at)
+}
+
+// allConsonants keeps of the words from at on those that w has every consonant of, also the second
+// of two, where there is one: "crrdd" is corroded and no card.
+func (l *lexicon) allConsonants(w string, into []int32, at int) []int32 {
+	if len(w) < 4 || len(w) == len(consonants(w)) {
+		return into
+	}
+	all := func(id int32) bool {
+		k := 0
+		for _, c := range []byte(l.words[id]) {
+			switch c {
+			case 'a', 'e', 'i', 'o', 'u':
+				continue
+			}
+			if k >= len(w) || w[k] != c {
+				return false
+			}
+			k++
+		}
+		return k == len(w)
+	}
+	if !slices.ContainsFunc(into[at:], all) {
+		return into
+	}
+	return into[:at+len(slices.DeleteFunc(into[at:], func(id int32) bool { return !all(id) }))]
 }
 
 // clipped finds the terms that w is when some of their vowels are left out:

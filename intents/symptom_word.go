@@ -29,7 +29,7 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	case assess.RustyWater:
 		other = m.rustOfPart(i)
 	case assess.Creep:
-		other = m.climbsByHeat(i)
+		other = m.climbsByHeat(i) || m.isNum(i+1) && m.items[i+1].unit == "other" // "walked up 9 floors"
 	case assess.Hammer:
 		other = m.otherBang(i)
 	case assess.NoWater:
@@ -213,6 +213,5 @@ func (m *message) noWaterOf(i int) bool {
 // otherSwing tells whether what swings at item i is no pressure: "the white house with the
 // swing", "up and down stairs".
 func (m *message) otherSwing(i int) bool {
-	return m.text(i) == "swing" && m.says(i-1, "the", "a", "porch") || m.text(i) == "up and down" && m.text(i+1) == "stairs" ||
-		m.text(i) == "walked up" && m.isNum(i+1) && m.items[i+1].unit == "" && !m.closes(i+1)
+	return m.text(i) == "swing" && m.says(i-1, "the", "a", "porch") || m.text(i) == "up and down" && m.text(i+1) == "stairs"
 }

@@ -83,8 +83,8 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 // "92, no wait 82".
 func (m *message) replacedByNext(i int) {
 	reach := i + 9
-	if m.isMark(i+1, ",") && m.text(i+2) == "no" && m.isMark(i+3, ",") {
-		reach = i + 12 // "58, no, had the gauge upside down, 85"
+	if m.isMark(i+1, ",") && m.text(i+2) == "no" && m.isMark(i+3, ",") || m.right(i, 12, false, func(k int) bool { return m.says(k, "hang on", "hold on") }) >= 0 {
+		reach = i + 12 // "58, no, had the gauge upside down, 85", "67, hang on, let me wipe my glasses, 57"
 	}
 	for k := i + 1; k < len(m.items) && k <= reach; k++ {
 		it := &m.items[k]
@@ -372,6 +372,9 @@ func (m *message) takesBack(from, to int) bool {
 		}
 		if m.text(k) == "nope" && m.is(k-1, cItem, "") {
 			continue // "reg 06, wh 15, tank nope"
+		}
+		if m.text(k) == "sorry" && m.says(k+1, "about", "for", "the") {
+			continue // "kitchen 66, sorry about the delay"
 		}
 		if m.is(k, cRetract, "") {
 			return true

@@ -61,6 +61,8 @@ func (p *Parser) figuresForWords(toks []token) {
 		case p.zeroForNo(toks, i):
 			t.becomes(word, "no")
 			t.num = nil
+		case t.text == "n" && p.nForNo(toks, i):
+			t.becomes(word, "no")
 		case i == 0:
 		case t.text == "t" && tForTo(toks, i):
 			t.becomes(word, "to") // "turned down frm 90 t 62"
@@ -72,6 +74,30 @@ func (p *Parser) figuresForWords(toks []token) {
 			}
 		}
 	}
+}
+
+// nForNo tells whether the "n" at i is texted for "no", as by one who leaves out the vowels: it opens
+// its clause, what follows is told to be there or not, and no more is said of it: "n xp tnk, 60 rr".
+func (p *Parser) nForNo(toks []token, i int) bool {
+	if toks[i].kind != word || i > 0 && toks[i-1].kind != mark {
+		return false
+	}
+	k, none := i+1, false
+	for k < len(toks) && k <= i+3 && toks[k].kind == word && vowelless(toks[k].text) && toks[k].text != "n" {
+		none = p.spells(toks[k].text, cHint, "nonesuch") || p.spells(toks[k].text, cSym, "")
+		k++
+	}
+	return none && (k == len(toks) || toks[k].kind == mark || oneOf(toks[k].text, "n", "t"))
+}
+
+// spells tells whether a word may be written short for one that has a class of the lexicon.
+func (p *Parser) spells(w string, c class, value string) bool {
+	for _, id := range p.lex.candidates(w, nil) {
+		if p.has(p.lex.tags(p.lex.first[id]), c, value) {
+			return true
+		}
+	}
+	return false
 }
 
 // tForTo tells whether a "t" that stands alone at i is texted for "to": not after "aftr".

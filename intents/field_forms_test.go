@@ -1,0 +1,111 @@
+package intents
+
+import "testing"
+
+func TestOneSideIsToldByItsInitial(t *testing.T) {
+	says(t, [][2]string{
+		{"FHB 96 RHB 64", "96 front_bibb; 64 rear_bibb"},
+		{"hose bib on the side one oh two heater was firing", "102 side_bibb firing"},
+		{"hose bib on the side one eighteen", "118 side_bibb"},
+		{"102 past the old reg", "102 after_prv"},
+	})
+}
+
+func TestWhoLeavesOutTheVowels(t *testing.T) {
+	says(t, [][2]string{
+		{"n lks n hmmr", "no leak; no hammer"},
+		{"n xp tnk, chk vlv at mtr", "expansion_tank none; check_valve"},
+		{"prv gd, n tnk gd", "prv good; expansion_tank good"},
+		{"prv gd, n tnk 2016", "prv good; expansion_tank year 2016"},
+		{"front 60, n rear 61", "60 front_bibb; 61 rear_bibb"},
+		{"prv 14 yrs crrdd", "prv year 2012 suspect"},
+		{"drn vlv plas", "drain_valve plastic"},
+	})
+}
+
+func TestANumberThatIsTakenBack(t *testing.T) {
+	says(t, [][2]string{
+		{"91 is gone, 64 rear", "64 rear_bibb"},
+		{"front bib 57. typo, I meant 75", "75 front_bibb"},
+		{"rear 58, no, had the gauge upside down, 85", "85 rear_bibb"},
+		{"67 bath sink, hang on, let me wipe my glasses, 57", "57 bath"},
+		{"58 at 12 Elm was wrong, 85 rear", "85 rear_bibb"},
+		{"kitchen 66, sorry about the delay, 40", "66 kitchen"},
+		{"tub is only nineteen one nine", "19 bath"},
+	})
+}
+
+func TestNumbersBesideAReadingThatAreNone(t *testing.T) {
+	says(t, [][2]string{
+		{"51 tub, 6 psi less than before", "51 bath"},
+		{"a turn on those is worth about 6 psi, rear 70", "70 rear_bibb"},
+		{"water temp 118F at the lav, 64 at the lav", "64 bath"},
+		{"walked up 9 floors. shower 48", "48 bath"},
+		{"60 at the front spigot, 2 men, 1 hr", "60 front_bibb"},
+		{"exp tank only has 18 lbs of air and the house is at 66", "expansion_tank set 18; 66"},
+		{"kitchen 74 before, 75 after it", "74 kitchen; 75 kitchen"},
+	})
+}
+
+func TestATapThatIsToldOnceForItsNumbers(t *testing.T) {
+	says(t, [][2]string{
+		{"kitchen and tub are the same, 71", "71 kitchen; 71 bath"},
+		{"laundry tap. 58 then 64", "58 laundry; 64 laundry"},
+		{"laundry box climbs. 58, 64, 71", "creep; 58 laundry; 64 laundry; 71 laundry"},
+		{"front bib froze. 22 last night", "ask none"},
+		{"tub leaks. 40 bucks", "leak"},
+		{"gauge reads feet of water: 115 ft at the side spigot", "49.9 side_bibb"},
+	})
+}
+
+func TestWhatIsSaidOfThePartThatWentIn(t *testing.T) {
+	says(t, [][2]string{
+		{"took out the old tank and put in a new one, 2 gal, charged to 60", "replaced_tank to 60; expansion_tank 2 gal"},
+		{"rplcd ET, chgd to 62", "replaced_tank to 62"},
+		{"cambié el prv, set a 58, la cocina reads 59", "replaced_prv to 58; 59 kitchen"},
+		{"after prv 96. Put in a rebuild kit", "96 after_prv; rebuilt_prv"},
+		{"prv installed last spring", "prv year 2026"},
+		{"all good at 16 Gable Ct, pumped the tank up to 60", "charged_tank to 60"},
+		{"prv and tank all good at 12 Elm", "prv good; expansion_tank good"},
+		{"somebody had the main closed. opened it", "ask none"},
+	})
+}
+
+func TestWhatOnlySoundsLikeRunningWaterOrAFiringHeater(t *testing.T) {
+	says(t, [][2]string{
+		{"72 at the front bib on this one", "72 front_bibb"},
+		{"put a new hose on it, kitchen 98", "98 kitchen"},
+		{"heater 2008, corroded on top. Kitchen 66", "heater year 2008 suspect; 66 kitchen"},
+		{"77 side while the cooler was filling", "77 side_bibb flowing"},
+		{"kitchen 79 nothing runing", "79 kitchen static"},
+	})
+}
+
+func TestWhatIsToCome(t *testing.T) {
+	says(t, [][2]string{
+		{"new reading tub 58", "58 bath"},
+		{"need another reading, tub 58", "58 bath; plan recheck"},
+		{"code says over 80 needs a prv, 93 front", "93 front_bibb"},
+		{"prv shot, tank shot. replacing both friday", "prv failed; expansion_tank failed; plan replace_prv in 4; plan replace_tank in 4"},
+	})
+}
+
+func TestHousesThatAreToldApart(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ text, site, says string }{
+		{"1212 mile 9 rd, kitchen 66", "1212 Mile 9 Rd", "66 kitchen"},
+		{"215 Section 14 Rd kitchen 61", "215 Section 14 Rd", "61 kitchen"},
+		{"rr 101 frnt 102 strt 103", "", "101 rear_bibb; 102 front_bibb; 103 street"},
+		{"92 Burro Ave, no it's 29 Burro Ave. 80 front", "29 Burro Ave", "80 front_bibb"},
+		{"12 Elm St, Tres Rios, front 66", "12 Elm St", "66 front_bibb"},
+		{"14 pell st front 88, 19 dunlin way front 71", "", ""},
+	} {
+		f := p.Parse(c.text, Context{})
+		if got := inWords(f); f.Site != c.site || got != c.says {
+			t.Errorf("%q\n got %q: %s\nwant %q: %s", c.text, f.Site, got, c.site, c.says)
+		}
+	}
+}
