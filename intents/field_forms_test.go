@@ -43,6 +43,7 @@ func TestNumbersBesideAReadingThatAreNone(t *testing.T) {
 		{"walked up 9 floors. shower 48", "48 bath"},
 		{"60 at the front spigot, 2 men, 1 hr", "60 front_bibb"},
 		{"exp tank only has 18 lbs of air and the house is at 66", "expansion_tank set 18; 66"},
+		{"rear 84. gauge reads 4 high at zero", "84 rear_bibb; gauge suspect"},
 		{"kitchen 74 before, 75 after it", "74 kitchen; 75 kitchen"},
 	})
 }

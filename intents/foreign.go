@@ -347,9 +347,13 @@ func (m *message) inYear(i int) bool {
 }
 
 // restsOff reads the zero that a gauge does not go back to: "la aguja no regresa a
-// cero", "needle won't go back to 0".
+// cero", "needle won't go back to 0", or that it is off at: "gauge reads 4 high at zero".
 func (m *message) restsOff(i int) bool {
 	t := m.text(i - 1)
+	off := func(k int) bool { return m.says(k, "high", "low", "off", "heavy") || m.is(k, cCond, "suspect") }
+	if t == "at" && m.left(i, 5, true, off) >= 0 && m.left(i, 9, true, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0 {
+		return true
+	}
 	return (t == "a" || t == "to" || strings.HasSuffix(t, " to")) && m.left(i, 5, false, func(k int) bool { return m.is(k, cNeg, "") }) >= 0 &&
 		m.left(i, 8, false, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0
 }

@@ -79,9 +79,16 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 		}
 	}
 	words := make([]string, n)
+	owner := owned(&toks[i+n-1]) && c.to == i+n
 	for k := range words {
 		t := &toks[i+k]
 		words[k] = t.text
+		if k == n-1 && owner {
+			words[k] = strings.TrimSuffix(t.text, "s")
+			if p.lex.known(words[k]) && !t.caps {
+				return Named{}, false // "the customer's"
+			}
+		}
 		if k == 0 && n > 1 && oldOrNew(t.text) {
 			continue
 		}
@@ -96,8 +103,11 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 		}
 	}
 	c.Street = strings.Join(words, " ")
-	return c, c.Suffix != "" || p.toldAsPlace(toks, i, c.to)
+	return c, c.Suffix != "" || owner || i > 0 && toks[i-1].kind == number || p.toldAsPlace(toks, i, c.to)
 }
+
+// owned tells whether a word says whose something is: "22 sable's tank".
+func owned(t *token) bool { return strings.HasSuffix(t.raw, "'s") && strings.HasSuffix(t.text, "s") }
 
 // oldOrNew tells whether an everyday word often begins a street's name: "Old Quarry Rd".
 func oldOrNew(t string) bool {
@@ -239,11 +249,27 @@ func (p *Parser) knownSites(toks []token, lines []string) (found []string, c Nam
 			fit = whole // "oak" is Oak St before it is Oak Grove Rd
 		}
 		fit, n = p.bySuffix(toks, fit, n)
+		fit, n = p.byNumber(toks, fit, n)
 		if len(fit) > 0 && (len(found) == 0 || len(fit) < len(found)) {
 			found, c = fit, n
 		}
 	}
 	return found, c
+}
+
+// byNumber keeps the line whose house number stands right before the street's name, and takes that
+// number into the name: "who's got 31 osprey". Another number there is a pressure: "66 osprey".
+func (p *Parser) byNumber(toks []token, fit []string, n Named) ([]string, Named) {
+	if n.Street == "" || n.from == 0 || toks[n.from-1].kind != number || !houseNumber(&toks[n.from-1]) {
+		return fit, n
+	}
+	for _, line := range fit {
+		if number, _, _ := strings.Cut(line, " "); number == toks[n.from-1].num.digits {
+			n.from--
+			return []string{line}, n
+		}
+	}
+	return fit, n
 }
 
 // bySuffix keeps the lines that end in the suffix which follows the name, also
