@@ -17,8 +17,11 @@ var besideArrival = set(
 	"of", "this", "then", "over", "and", "for", "day", "is", "were", "we", "are", "parked", "outside", "landed", "aqui", "aca", "ya",
 	"en", "estoy", "estamos",
 	"llegue", "llegamos", "llegando", "voy", "vamos", "a", "para", "rumbo", "siguiente", "ahora", "la", "el", "casa", "primera",
-	"primero", "buenos", "dias",
+	"primero", "buenos", "dias", "mean", "meant", "again", "1st", "2nd", "3rd", "4th", "5th",
 )
+
+// stops count the houses of a day: "1st stop", "house 2:".
+var stops = set("stop", "house", "job", "call", "casa", "parada")
 
 func set(words ...string) map[string]bool {
 	out := make(map[string]bool, len(words))
@@ -56,6 +59,7 @@ func (p *Parser) besideHouse(text string, ctx Context, words map[string]bool) bo
 	if m.site == nil {
 		return false
 	}
+	stop := words["heading"] && slices.ContainsFunc(m.items, func(it item) bool { return stops[it.text] })
 	return !slices.ContainsFunc(m.items, func(it item) bool {
 		switch {
 		case it.text == "?":
@@ -63,7 +67,9 @@ func (p *Parser) besideHouse(text string, ctx Context, words map[string]bool) bo
 		case it.mark, it.site, it.num != nil && it.num.time:
 			return false
 		case it.num != nil:
-			return true
+			return !it.num.integer || it.value > 12 || !stop
+		case stop && oneOf(it.text, "st", "nd", "rd", "th", "#"):
+			return false
 		}
 		return slices.ContainsFunc(strings.Fields(it.text), func(w string) bool { return !words[w] })
 	})

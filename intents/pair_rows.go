@@ -152,11 +152,29 @@ func (m *message) same(i int) {
 	}
 	for k := i - 1; k >= 0 && m.items[k].sent >= it.sent-1; k-- {
 		if from := &m.items[k]; from.num != nil && from.role == roleReading {
+			if m.ownPlace(k, i) {
+				return // "90 en la lavadora también"
+			}
 			it.num, it.value, it.unit = from.num, from.value, from.unit
 			m.setRole(i, roleReading, "the same")
 			return
 		}
 	}
+}
+
+// ownPlace tells whether the place between the number at k and "too" at i is the number's own.
+func (m *message) ownPlace(k, i int) bool {
+	points := 0
+	for j := k + 1; j < i; j++ {
+		if m.items[j].mark || m.says(j, "and", "y") {
+			return false
+		}
+		if m.items[j].point != "" {
+			points++
+		}
+	}
+	led := k > 0 && m.items[k-1].point != "" || k > 1 && !m.items[k-1].mark && m.items[k-2].point != ""
+	return points == 1 && !led
 }
 
 // toldBefore tells whether the test point right before "same" at i had its number in

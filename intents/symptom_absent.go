@@ -14,6 +14,10 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return !m.negRight(i - 1) // "all dry"
 	case name == assess.NoWater && m.deniedAfterAll(i):
 		return true
+	case name == assess.ReliefDischarge && m.is(i, cHint, "stops"):
+		return m.stopsRelief(i) // but "T&P never stopped"
+	case name == assess.ReliefDischarge && m.stopsRelief(i) && !m.endedHere(i):
+		return true // "T&P stopped dripping"
 	case name == assess.ReliefDischarge && m.is(i, cSym, "no_water") && m.text(i) != "water out":
 		return true
 	case m.is(i, cSym, "") && m.lacksWater(i), name == assess.NoWater && m.says(i, "hot", "cold", "hot water", "cold water"):
@@ -30,6 +34,40 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return true
 	}
 	return m.deniedBefore(i)
+}
+
+// stopsRelief tells whether the words at or before item i say that a relief valve has stopped: "T&P
+// stopped", "la de alivio dejó de tirar", but "T&P hasnt stopped".
+func (m *message) stopsRelief(i int) bool {
+	k := i
+	for k > 0 && !m.is(k, cHint, "stops") && k > i-3 {
+		k--
+		if m.items[k].seg != m.items[i].seg || m.is(k, cRelief, "") {
+			return false
+		}
+	}
+	if !m.is(k, cHint, "stops") && !m.says(k, "paro", "dejo") {
+		return false
+	}
+	for j := k - 1; j >= 0 && j >= k-2; j-- {
+		if m.is(j, cNeg, "") || m.says(j, "never", "no", "wont", "hasnt", "didnt", "cant") {
+			return false
+		}
+	}
+	return m.left(k, 4, true, func(j int) bool { return m.is(j, cRelief, "") }) >= 0
+}
+
+// reliefStops tells whether item i ends a clause that says of a relief valve that it has stopped, or
+// has not.
+func (m *message) reliefStops(i int) bool {
+	if !m.is(i, cHint, "stops") || !m.closes(i) {
+		return false
+	}
+	k := i - 1
+	for k > 0 && (m.is(k, cNeg, "") || be(m.text(k)) || m.says(k, "never", "has", "hasnt", "just", "finally", "valve", "ya", "now")) {
+		k--
+	}
+	return m.is(k, cRelief, "")
 }
 
 // lacksWater tells whether the phrase at item i denies something already: "no water".

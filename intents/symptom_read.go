@@ -8,7 +8,8 @@ import (
 
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
-	words:   []string{"takes", "took", "tarda", "knock", "black", "hot", "cold", "hot water", "cold water"},
+	hints:   []string{"stops"},
+	words:   []string{"takes", "took", "tarda", "knock", "black", "hot", "cold", "hot water", "cold water", "paro"},
 	lists:   []list{listWeak},
 }
 
@@ -83,7 +84,7 @@ func (m *message) symptomOfRelief(i int) (assess.SymptomName, bool) {
 		return assess.ReliefBlocked, true
 	case m.saysOfReliefPipe(i):
 		return noSymptom, true
-	case m.is(i, cDischarge, ""), m.is(i, cDry, ""), m.is(i, cSym, "leak"):
+	case m.is(i, cDischarge, ""), m.is(i, cDry, ""), m.is(i, cSym, "leak"), m.reliefStops(i):
 		return assess.ReliefDischarge, true
 	}
 	return noSymptom, false

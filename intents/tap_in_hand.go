@@ -2,6 +2,7 @@ package intents
 
 import (
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -15,7 +16,7 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || m.heaterHas(r.at) || m.onlySaid(r.at) || 0 < r.PSI && r.PSI < leastPSI {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || m.heaterHas(r.at) || m.onlySaid(r.at) || m.broughtTo(r.at) || 0 < r.PSI && r.PSI < leastPSI {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
@@ -109,7 +110,22 @@ func (m *message) goesOnAt(i int) bool {
 			words++
 		}
 	}
-	return words <= fewOfTap && m.continues(it.sent) && m.text(i-1) != "for" // "it goes for 60"
+	return words <= fewOfTap && m.continues(it.sent) && m.text(i-1) != "for" && !m.broughtTo(i) // "it goes for 60"
+}
+
+// broughtTo tells whether the number at i is what something is brought to that was spoken of before:
+// "pumping it to 62", "want it at 60".
+func (m *message) broughtTo(i int) bool {
+	k := i - 1
+	for k >= 0 && m.says(k, "to", "at", "up to", "down to", "back to", "up", "down", "back", "a", "en") {
+		k--
+	}
+	if k < 1 || k == i-1 || !m.says(k, "it", "it to", "it at", "her", "them", "this", "that", "one") {
+		return false
+	}
+	t := m.text(k - 1)
+	return strings.HasSuffix(t, "ing") && t != "leaving" || m.is(k-1, cWill, "") || m.is(k-1, cTarget, "") || m.is(k-1, cBase, "") || m.is(k-1, cDo, "") ||
+		m.says(k-1, "want", "wants", "need", "needs", "get", "bring", "pump", "put", "keep", "have", "leave")
 }
 
 // fewOfTap is how many words a sentence has at most that says nothing but what the gauge shows.
@@ -175,4 +191,38 @@ var ofDevices = setOf(cItem, cPart, cFuel, cWill)
 // readBefore tells whether a pressure was read before item i.
 func (m *message) readBefore(i int) bool {
 	return slices.ContainsFunc(m.items[:i], func(it item) bool { return it.num != nil && it.role == roleReading })
+}
+
+// mostOfGauge is how many words say where a gauge sits and nothing else.
+const mostOfGauge = 9
+
+// besideGauge are the words that may stand beside a tap in a message that says only that the gauge
+// is there: "gauge on the laundry", "moving to the rear bib", "manómetro en la cocina".
+var besideGauge = phrases(`gauge | the gauge | gage | ga | hooked | hookd | hooking | screwed | threaded | put | puttin | putting | got | have | it | its | im | i | am | on | at | to | up | the | now | ok | okay | so | then | next
+	| moved | moving | going | over | trying | try | checking | check | setting | set | here | and | a | my | same | lets | gonna | manometro | el manometro | en | la | el | puse | pongo | conecte | lo | ya | ahora | voy | a`)
+
+// GaugeAt is the one tap that a message says the gauge to be at, telling nothing else; "" for none.
+func (p *Parser) GaugeAt(text string, ctx Context) assess.TestPoint {
+	if len(plainWords(text)) > mostOfGauge || strings.ContainsAny(text, "0123456789?") {
+		return ""
+	}
+	m := p.read(text, ctx, new(scratch), false)
+	tap, gauge := "", false
+	for i := range m.items {
+		it := &m.items[i]
+		switch {
+		case it.point != "" && tap == "":
+			tap = it.point
+		case it.point != "" && it.point != tap:
+			return ""
+		case it.mark, it.point != "", it.role == roleTaken, besideGauge[it.text], m.is(i, cDeterminer, ""), m.is(i, cItem, "gauge"):
+		default:
+			return ""
+		}
+		gauge = gauge || m.is(i, cItem, "gauge") || m.says(i, "hooked", "moved", "moving", "screwed", "threaded", "going", "puse", "pongo", "conecte", "manometro", "trying", "checking", "on", "at", "en", "next", "put")
+	}
+	if !gauge {
+		return ""
+	}
+	return assess.TestPoint(tap)
 }

@@ -47,6 +47,11 @@ func TestAFurtherReadingIsOfTheTapInHand(t *testing.T) {
 		{"lazy hand says 96 max", "rear_bibb", "rear_bibb 96 peak"},
 		{"got 30 left", "rear_bibb", ""},
 		{"max is 80", "rear_bibb", "asked"},
+		{"pumping it to 62", "rear_bibb", ""},
+		{"gonna leave it at 60", "rear_bibb", ""},
+		{"need it at 60", "rear_bibb", ""},
+		{"getting it to 60", "rear_bibb", "asked"},
+		{"came right back to 71", "rear_bibb", "rear_bibb 71"},
 		{"gauge is 100 max", "rear_bibb", "asked"},
 		{"heater is at 140", "rear_bibb", ""},
 		{"boiler a 120", "rear_bibb", ""},
@@ -110,6 +115,11 @@ func TestWhoIsAtAHouse(t *testing.T) {
 		"rolled up on 205 Juniper Way":         {true, false},
 		"412 Tanager Ln":                       {true, true},
 		"8:40 at 18 Birch Ln":                  {true, false},
+		"1st stop 412 Tanager Ln":              {true, false},
+		"house 2: 18 Birch Ln":                 {true, false},
+		"412 Tanager Ln i mean":                {true, true},
+		"62 at 18 Birch Ln":                    {false, false},
+		"stop by 18 Birch Ln at some point":    {false, false},
 		"next: 77 Plover Ct":                   {true, false},
 		"no, that was 77 Plover Ct":            {false, true},
 		"gate code for 9 Oak Ct is on the box": {false, false},
@@ -145,6 +155,32 @@ func TestNumbersThatMayBeTheHouses(t *testing.T) {
 		}
 		if got != c.want {
 			t.Errorf("%q at 18 Wexler St: got %s, want %s", c.text, got, c.want)
+		}
+	}
+}
+
+// Who says only where the gauge sits reads there next.
+func TestWhereTheGaugeIsSaidToBe(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, want := range map[string]assess.TestPoint{
+		"gauge on the laundry":              assess.Laundry,
+		"moving to the rear bib":            assess.RearBibb,
+		"ok kitchen next":                   assess.Kitchen,
+		"puse el manómetro en la cocina":    assess.Kitchen,
+		"laundry is a mess":                 "",
+		"laundry faucet drips":              "",
+		"gauge on the laundry 62":           "",
+		"front and rear next":               "",
+		"is the gauge on the laundry?":      "",
+		"gauge fell off at the laundry":     "",
+		"customer is in the kitchen":        "",
+		"left my gauge on the rear bib lol": "",
+	} {
+		if got := p.GaugeAt(text, Context{}); got != want {
+			t.Errorf("%q: the gauge is at %q, want %q", text, got, want)
 		}
 	}
 }

@@ -134,6 +134,8 @@ func (m *message) noDeed(i int, what string) bool {
 			m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
+	case "fixed":
+		return m.is(i, cHint, "stops") && m.left(i, 3, true, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 // "T&P stopped dripping"
 	case "charged":
 		return m.text(i) == "charged" && m.chargesFee(i)
 	}

@@ -126,3 +126,20 @@ func TestAFewWordsAboutADrip(t *testing.T) {
 		}
 	}
 }
+
+// A relief valve that has stopped is dry, and nobody mended a leak; one that has not still runs.
+func TestAReliefValveThatStops(t *testing.T) {
+	says(t, [][2]string{
+		{"T&P stopped", "no relief_discharge"},
+		{"T&P stopped dripping", "no relief_discharge"},
+		{"T&P finally quit", "no relief_discharge"},
+		{"la de alivio ya paró", "no relief_discharge"},
+		{"T&P never stopped", "relief_discharge"},
+		{"T&P hasnt stopped dripping", "relief_discharge"},
+		{"relief valve wont stop dripping", "relief_discharge"},
+		{"kitchen drip stopped", "repaired_leak"},
+		{"90 en la lavadora también", "90 laundry"},
+		{"62 lavadora, atrás también", "62 laundry; 62 rear_bibb"},
+		{"rear 62 laundry same", "62 rear_bibb; 62 laundry"},
+	})
+}

@@ -173,6 +173,15 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 	return tx.messages(`WHERE state = ? AND state IN ('waiting', 'set_aside') ORDER BY id LIMIT ?`, s, limit)
 }
 
+// shortlyBefore is among how many messages the one that somebody said before is looked for.
+const shortlyBefore = 24
+
+// SaidBefore returns what the author of a message said in its channel just before it.
+func (tx *Tx) SaidBefore(m Message) (Message, bool, error) {
+	return first(tx.messages(`WHERE id < ?1 AND id >= ?1 - ?4 AND author = ?2 AND channel = ?3 AND kind = '`+string(Said)+`' ORDER BY id DESC LIMIT 1`,
+		m.ID, m.Author, m.Channel, shortlyBefore))
+}
+
 // LastReportBy returns the message of the author that still reports something
 // and was said or put right last; what the messages from before on put right does
 // not count.

@@ -107,6 +107,7 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { _, _, err := tx.OpenQuestion("field", "1", "ana", now); return err },
 				func() error { return tx.Understood(id, []byte(`{"statements":[]}`)) },
 				func() error { _, _, err := tx.LastReportBy("ana", 1<<62); return err },
+				func() error { _, _, err := tx.SaidBefore(Message{ID: id, Author: "ana", Channel: "field"}); return err },
 				func() error { _, err := tx.SitesLike(house); return err },
 				func() error { _, err := tx.UnitsOf(house); return err },
 				func() error { _, err := tx.AddSite(house, id); return err },

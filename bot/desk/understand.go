@@ -466,9 +466,18 @@ func dripsIn(f intents.Frame) (list []assess.Symptom) {
 // atSameTap reads a pressure that names no tap, "now 64", "same bib 58", as read
 // where the last one of the visit was; where that was at several taps, it is asked
 // about. The context it returns knows the tap.
-func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteRecord) (intents.Frame, intents.Context, error) {
+func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteRecord) (g intents.Frame, at intents.Context, err error) {
 	if site.ID == 0 || !strings.ContainsAny(t.m.Text, "0123456789") || namesTaps(f) {
 		return f, c, nil
+	}
+	if c.Tap, err = t.gaugeMoved(c); err != nil {
+		return f, c, err
+	}
+	if c.Tap != "" {
+		if g := t.parser.Parse(t.m.Text, c); g.SameTap {
+			return g, c, nil
+		}
+		c.Tap = ""
 	}
 	list, err := t.toldHere(site)
 	if err != nil {
@@ -489,6 +498,16 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 		return g, c, nil
 	}
 	return f, c, nil
+}
+
+// gaugeMoved is the tap at which the writer has just said the gauge to be, telling nothing else:
+// "gauge on the laundry" before "says 71"; empty for none.
+func (t *turn) gaugeMoved(c intents.Context) (assess.TestPoint, error) {
+	before, found, err := t.tx.SaidBefore(t.m)
+	if err != nil || !found || before.State != store.Taken || t.m.At.Sub(before.At) > t.opt.Memory {
+		return "", err
+	}
+	return t.parser.GaugeAt(before.Text, c), nil
 }
 
 // lastRead are the readings of the newest report that has any; where the regulator was worked on
