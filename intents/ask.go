@@ -123,7 +123,7 @@ func (m *message) askOfTank(s int) bool {
 		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
 	case m.asksOldCharge(s):
 		m.addAsk(se.from, AskHistory)
-	case m.sizes(s):
+	case m.sizes(s), m.asksWhatTank(s):
 		m.tankNumbers(s, m.addAsk(se.from, AskTankSize))
 		se.asksSize = true
 	default:

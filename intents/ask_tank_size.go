@@ -187,6 +187,20 @@ func (m *message) sizes(s int) bool {
 	return ask && size
 }
 
+// asksWhatTank reads "what should the tank be", "what tank should 12 Elm have".
+func (m *message) asksWhatTank(s int) bool {
+	first := m.firstOf(s)
+	if !m.says(first, "what", "which", "que") || m.anyReadingLike() {
+		return false
+	}
+	last := m.sents[s].to - 1
+	for last > first && (m.items[last].mark || m.items[last].site || m.says(last, "at", "for", "en")) {
+		last--
+	}
+	should := func(k int) bool { return m.says(k, "should", "should be", "debe", "deberia") }
+	return should(last) || m.says(last, "be", "have", "ser", "tener") && m.right(first, last-first, true, should) >= 0
+}
+
 // tankFor reads "tank for 75 gal, inlet 48, heater at 125?".
 func (m *message) tankFor(s int) bool {
 	se := &m.sents[s]

@@ -57,7 +57,7 @@ func TestWhatHousesHave(t *testing.T) {
 		{"houses without a tank", "ask which_houses"},
 		{"qué casas no tienen tanque", "ask which_houses"},
 		{"how many houses have a dead prv", "ask which_houses"},
-		{"which houses have a prv older than 15 years", "ask none"},
+		{"which houses have a prv older than 15 years", "ask old_valves"},
 		{"how many prvs this year", "ask count"},
 		{"how many tanks have we put in", "ask count"},
 		{"cuántas reguladoras cambiamos este año", "ask count"},
