@@ -389,8 +389,12 @@ func TestFlippedBitsAreFoundOrHarmless(t *testing.T) {
 func TestAClockPutBackHoldsNothingUp(t *testing.T) {
 	db := fresh(t)
 	now := at("2026-06-15 10:00")
-	write(t, db, func(tx *Tx) error {
-		return tx.Queue(Post{Key: "reply:1", Channel: "field", Body: []byte(`{}`), After: now, Since: now})
+	var post Post
+	write(t, db, func(tx *Tx) (err error) {
+		if err = tx.Queue(Post{Key: "reply:1", Channel: "field", Body: []byte(`{}`), After: now, Since: now}); err == nil {
+			post, _, err = tx.PostByKey("reply:1")
+		}
+		return err
 	})
 	yesterday := now.Add(-24 * time.Hour)
 	ready := func(now time.Time) (n int) {
@@ -408,7 +412,7 @@ func TestAClockPutBackHoldsNothingUp(t *testing.T) {
 		t.Error("a post waits a day because the clock was put back")
 	}
 	write(t, db, func(tx *Tx) error {
-		_, err := tx.Sending(1, "ready", now)
+		_, err := tx.Sending(post.ID, "ready", now)
 		return err
 	})
 	err := db.Read(t.Context(), func(tx *Tx) error {
@@ -421,7 +425,7 @@ func TestAClockPutBackHoldsNothingUp(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	write(t, db, func(tx *Tx) error { return tx.Refused(1, yesterday.Add(time.Minute), yesterday, "too fast") })
+	write(t, db, func(tx *Tx) error { return tx.Refused(post.ID, yesterday.Add(time.Minute), yesterday, "too fast") })
 	if ready(yesterday) != 0 {
 		t.Error("a refused post does not wait as long as it was told to")
 	}

@@ -2,6 +2,8 @@ package store
 
 import (
 	"encoding/json"
+	"strconv"
+	"strings"
 	"time"
 )
 
@@ -23,8 +25,6 @@ type Post struct {
 const (
 	waitingColumns = `id, key, channel, thread, body, after, state, tries, since, '' AS ref, error`
 	postColumns    = `id, key, channel, thread, body, after, state, tries, since, ref, error`
-	// anyPost are the posts that wait and those that are done with.
-	anyPost = `(SELECT ` + waitingColumns + ` FROM outbox UNION ALL SELECT ` + postColumns + ` FROM outbox_done)`
 )
 
 func scanPost(scan func(...any) error) (Post, error) {
@@ -41,13 +41,36 @@ func (tx *Tx) waiting(where string, args ...any) ([]Post, error) {
 	return all(tx, scanPost, `SELECT `+waitingColumns+` FROM outbox `+where, args...)
 }
 
+// answered is the message that a post answers, by the post's key, or by how it
+// begins: what a message is told and the marks on it lie together in the outbox.
+// ok is false for what the bot says of its own accord.
+func answered(key string) (message int64, ok bool) {
+	kind, rest, _ := strings.Cut(key, ":")
+	number, _, _ := strings.Cut(rest, ":")
+	message, _ = strconv.ParseInt(number, 10, 64) // 0 serves as well as any
+	return message, kind == "reply" || kind == "react"
+}
+
 // Queue puts a post into the outbox; a post whose key is there already, or was,
 // is the same post, and is left alone.
 func (tx *Tx) Queue(p Post) error {
-	return tx.put(`INSERT INTO outbox (id, key, channel, thread, body, after, since)
-		VALUES (1 + max(ifnull((SELECT max(id) FROM outbox), 0), ifnull((SELECT max(id) FROM outbox_done), 0)), ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
-		p.Key, p.Channel, p.Thread, string(p.Body), millis(p.After), millis(p.Since))
+	args := []any{p.Key, p.Channel, p.Thread, string(p.Body), millis(p.After), millis(p.Since)}
+	if message, ok := answered(p.Key); ok {
+		return tx.put(queueAnswer, append(args, message)...)
+	}
+	return tx.put(queueOther, args...)
 }
+
+var (
+	// queueAnswer takes the next number of those that begin with the message's, ?7.
+	queueAnswer = intoOutbox + `1 + max(?7 + 1048576 << 20, ifnull((SELECT max(o.id) FROM outbox o WHERE ` + beside("o", "?7") + `), 0),
+		ifnull((SELECT max(d.id) FROM outbox_done d WHERE ` + beside("d", "?7") + `), 0))) ON CONFLICT DO NOTHING`
+	// queueOther takes a number behind those of all that was said up to now.
+	queueOther = intoOutbox + `1 + max((SELECT ifnull(max(id), 0) FROM message) + 1048576 << 20, ifnull((SELECT max(id) FROM outbox), 0),
+		ifnull((SELECT max(id) FROM outbox_done), 0))) ON CONFLICT DO NOTHING`
+)
+
+const intoOutbox = `INSERT INTO outbox (key, channel, thread, body, after, since, id) VALUES (?1, ?2, ?3, ?4, ?5, ?6, `
 
 // ReadyPosts returns the posts that may be sent now: of each channel the
 // oldest, so that a channel's posts leave in order. A post that came into its
@@ -99,13 +122,20 @@ func (tx *Tx) Dead(id int64, now time.Time, why string) error {
 
 // PostByKey returns the post with that key.
 func (tx *Tx) PostByKey(key string) (Post, bool, error) {
-	return first(all(tx, scanPost, `SELECT `+waitingColumns+` FROM outbox WHERE CAST(substr(key, instr(key, ':') + 1) AS INTEGER) = CAST(substr(?1, instr(?1, ':') + 1) AS INTEGER) AND key = ?1
-		UNION ALL SELECT `+postColumns+` FROM outbox_done WHERE key = ?1`, key))
+	where, args := `key = ?1||'' AND key NOT GLOB 'reply:*' AND key NOT GLOB 'react:*'`, []any{key} // the index of those
+	if message, ok := answered(key); ok {
+		where, args = beside("outbox", "?2")+` AND key = ?1||''`, append(args, message)
+	}
+	return first(all(tx, scanPost, `SELECT `+waitingColumns+` FROM outbox WHERE `+where+`
+		UNION ALL SELECT `+postColumns+` FROM outbox_done WHERE key = ?1||''`, args...))
 }
 
-// NewestPost returns the newest post whose key begins with prefix.
-func (tx *Tx) NewestPost(prefix string) (Post, bool, error) {
-	return first(all(tx, scanPost, `SELECT `+postColumns+` FROM `+anyPost+` WHERE key >= ?1 AND key < ?1 || x'f48fbfbf' ORDER BY id DESC LIMIT 1`, prefix))
+// NewestAnswer returns the newest post whose key begins with prefix, which names
+// a message.
+func (tx *Tx) NewestAnswer(prefix string) (Post, bool, error) {
+	message, _ := answered(prefix)
+	return first(all(tx, scanPost, `SELECT `+postColumns+` FROM (SELECT `+waitingColumns+` FROM outbox WHERE `+beside("outbox", "?2")+` AND key >= ?1 AND key < ?1 || x'f48fbfbf'
+		UNION ALL SELECT `+postColumns+` FROM outbox_done WHERE key >= ?1 AND key < ?1 || x'f48fbfbf') ORDER BY id DESC LIMIT 1`, prefix, message))
 }
 
 // PostByRef returns the post that the platform knows by that name.

@@ -104,6 +104,8 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { _, err := tx.ThreadSite("field", "1"); return err },
 				func() error { _, _, err := tx.PostByRef("field", "1"); return err },
 				func() error { _, _, err := tx.PostByKey("reply:1"); return err },
+				func() error { _, _, err := tx.PostByKey("alert:1:1"); return err },
+				func() error { _, _, err := tx.NewestAnswer("react:1:"); return err },
 				func() error { _, _, err := tx.OpenQuestion("field", "1", "ana", now); return err },
 				func() error { return tx.Understood(id, []byte(`{"statements":[]}`)) },
 				func() error { _, _, err := tx.LastReportBy("ana", 1<<62); return err },

@@ -14,7 +14,7 @@ import (
 // TestOlderRecordsGoOn opens the records that released programs wrote and works
 // on with them.
 func TestOlderRecordsGoOn(t *testing.T) {
-	for version := 1; version <= 4; version++ {
+	for version := 1; version <= 5; version++ {
 		t.Run(fmt.Sprint(version), func(t *testing.T) { goesOn(t, version) })
 	}
 }

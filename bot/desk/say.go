@@ -72,7 +72,7 @@ func (t *turn) mark(m store.Message, k Mark) error {
 	stands := MarkNone
 	last, found, err := store.Post{}, false, error(nil)
 	if !t.fresh || root != t.m.ID {
-		last, found, err = t.tx.NewestPost(fmt.Sprintf("react:%d:", root))
+		last, found, err = t.tx.NewestAnswer(fmt.Sprintf("react:%d:", root))
 	}
 	if err != nil {
 		return err
