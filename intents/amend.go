@@ -148,6 +148,9 @@ func (m *message) amend() {
 	if m.amendPlan() || plans {
 		return
 	}
+	if tellsTurned(m.raw) && !apologises(m.raw) && !m.hasAsk(AskCorrect) {
+		return // the heater was not so before
+	}
 	s, ok := m.slip()
 	if !ok || len(m.frame.Unclear) > 0 && !s.cue {
 		return

@@ -17,7 +17,7 @@ var besideArrival = set(
 	"of", "this", "then", "over", "and", "for", "day", "is", "were", "we", "are", "parked", "outside", "landed", "aqui", "aca", "ya",
 	"en", "estoy", "estamos",
 	"llegue", "llegamos", "llegando", "voy", "vamos", "a", "para", "rumbo", "siguiente", "ahora", "la", "el", "casa", "primera",
-	"primero", "buenos", "dias", "mean", "meant", "again", "1st", "2nd", "3rd", "4th", "5th",
+	"primero", "buenos", "dias", "mean", "meant", "again", "1st", "2nd", "3rd", "4th", "5th", "yo", "hey", "hi", "hola", "dale", "oye", "bueno", "sale", "va", "listo", "done", "finally", "por", "fin", "tardes", "afternoon", "everyone", "gang", "boss",
 )
 
 // stops count the houses of a day: "1st stop", "house 2:".

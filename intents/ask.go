@@ -162,6 +162,11 @@ func (m *message) askSentence(s int) {
 		se.asking, se.question, se.aside = true, true, true
 		return
 	}
+	if m.asksState(s) {
+		m.addAsk(se.from, AskNextCheck)
+		se.asking, se.question = true, true
+		return
+	}
 	if m.asksNeed(s) {
 		m.addAsk(se.from, AskNextCheck)
 		se.asking, se.question, se.aside = true, true, true

@@ -80,6 +80,36 @@ func (m *message) holdsCue(i int, c cue) bool {
 	return false
 }
 
+// asksState tells whether a sentence only asks how a thing is, and nobody answers in the message:
+// "prv bad?", "is the tank dead".
+func (m *message) asksState(s int) bool {
+	se := &m.sents[s]
+	if !m.kinds.has(cItem) || !m.kinds.has(cCond) || !m.shortSentence(s, 6) || m.sentenceNamesSite(s) {
+		return false
+	}
+	first := m.firstOf(s)
+	opens := m.says(first, "is", "esta", "sera") && (m.is(first+1, cDeterminer, "") || m.is(first+1, cItem, ""))
+	if !m.isMark(se.to-1, "?") && !(opens && m.text(first) == "is") {
+		return false
+	}
+	if s+1 < len(m.sents) && m.says(m.firstOf(s+1), "yes", "yep", "yeah", "si", "sip", "no", "nope") {
+		return false
+	}
+	thing, state := false, false
+	for i := first; i < se.to; i++ {
+		switch it := &m.items[i]; {
+		case it.kinds.has(cItem):
+			thing = true
+		case it.kinds.has(cCond):
+			state = true
+		case it.mark, be(it.text), m.is(i, cDeterminer, ""), m.says(i, "or", "what", "maybe", "o", "que", "still", "ya", "u", "think", "the", "la", "el", "tal vez", "no", "not"):
+		default:
+			return false
+		}
+	}
+	return thing && state
+}
+
 // asksNeed tells whether a sentence asks whether something is to be done to a thing: "does the tank
 // need replaced", "should the prv be rebuilt".
 func (m *message) asksNeed(s int) bool {

@@ -10,6 +10,12 @@ func (m *message) rebuilds(i int) (verb, bool) {
 	if m.shut(rebuildsGate) {
 		return verb{}, false
 	}
+	if m.cleanedStrainer(i) {
+		v := verb{at: i, what: "rebuilt"}
+		m.judge(&v)
+		v.object, v.objAt = "prv", i
+		return v, true
+	}
 	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) &&
 		(m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
 		return verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i}, true // "Did: kit in regulator, new seat"
@@ -45,6 +51,26 @@ func (m *message) rebuilds(i int) (verb, bool) {
 	m.judge(&v)
 	v.object, v.objAt = "prv", in
 	return v, true
+}
+
+// cleanedStrainer tells whether the word at i cleaned a strainer that the sentence before names, of
+// nothing else than a regulator: "strainer's plugged solid. Cleaned it", "el filtro está tapado. Lo
+// limpié".
+func (m *message) cleanedStrainer(i int) bool {
+	s := m.items[i].sent
+	if !m.is(i, cDid, "rebuilt") || s == 0 || m.text(i+1) != "it" && !m.says(i-1, "lo", "la", "le") {
+		return false
+	}
+	strainer := false
+	for k := m.sents[s-1].from; k < m.sents[s-1].to; k++ {
+		switch {
+		case m.is(k, cPart, "strainer") && m.says(k, "strainer", "strainers", "filtro", "colador", "cedazo") && !m.says(k+1, "de", "del") && m.text(k-1) != "water":
+			strainer = true
+		case m.items[k].point != "" && !m.items[k].weak, m.is(k, cFixture, ""), m.is(k, cBibb, ""), m.is(k, cItem, "") && !m.is(k, cItem, "prv"):
+			return false
+		}
+	}
+	return strainer
 }
 
 // insideOf returns the equipment that the inner part at item in is of: what its clause

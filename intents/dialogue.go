@@ -87,6 +87,8 @@ func (m *message) tapAnswered() string {
 	var tap []string
 	for i := range m.items {
 		switch it := &m.items[i]; {
+		case m.is(i, cSame, ""):
+			return "" // "same at the kitchen" is another reading
 		case it.point != "" || m.is(i, cPlace, "") || m.is(i, cPoint, "") || m.is(i, cBibb, ""):
 			tap = append(tap, it.text)
 		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure && it.text != optionInSpanish[itIsPressure]:

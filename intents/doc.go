@@ -100,7 +100,8 @@
 //	                               which number belongs to which point
 //	quoted                         a line quoted to put it right
 //	reading peak                   pressures with all that is told of them
-//	heater heater_state            whether the heater rested
+//	heater heater_state heater_turned
+//	                               whether the heater rested
 //	flow flow_word flow_spread flow_reach flow_talk
 //	                               whether water ran
 //	when when_word when_reach      before or after work

@@ -177,3 +177,21 @@ func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame)
 	}
 	return f, true
 }
+
+// CleanedStrainer reads "cleaned it" as told of the regulator's strainer, which the message that its
+// writer sent before it names: "strainer is plugged solid". plain is what it means by itself.
+func (p *Parser) CleanedStrainer(before, text string, ctx Context, plain Frame) (f Frame, told bool) {
+	named := func(w string) bool { return oneOf(w, "strainer", "strainers", "filtro", "colador", "cedazo") }
+	if len(plain.Items()) > 0 || !MayGoOn(text) || !slices.ContainsFunc(plainWords(before), named) || len(plainWords(before)) > longestAmendment {
+		return plain, false
+	}
+	g := p.Parse(before+". "+text, ctx)
+	for _, s := range g.Statements {
+		if w, ok := s.(assess.Work); ok && w.Action == assess.RebuiltPRV {
+			plain.Statements = slices.DeleteFunc(plain.Statements, func(s assess.Statement) bool { _, ask := s.(Ask); return ask })
+			plain.Statements = append(plain.Statements, w)
+			return plain, true
+		}
+	}
+	return plain, false
+}

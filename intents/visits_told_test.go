@@ -1,6 +1,10 @@
 package intents
 
-import "testing"
+import (
+	"testing"
+
+	"lazyhand/assess"
+)
 
 // A correction that tells all places anew takes the place of all of them; one that tells one of
 // several, that of the one.
@@ -141,5 +145,43 @@ func TestAReliefValveThatStops(t *testing.T) {
 		{"90 en la lavadora también", "90 laundry"},
 		{"62 lavadora, atrás también", "62 laundry; 62 rear_bibb"},
 		{"rear 62 laundry same", "62 rear_bibb; 62 laundry"},
+	})
+}
+
+// A heater turned on or off is so from then on; how it was is told of what was read.
+func TestAHeaterTurnedBehindAReading(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, want := range map[string]assess.HeaterState{
+		"prendí el boiler": assess.Firing, "turned the heater off": assess.Idle, "relit the heater": assess.Firing, "heater just kicked on": assess.Firing,
+		"heater off now": assess.Idle, "heater was off": "", "heater off": "", "is the heater off now?": "", "turned it off": "", "shut the water off": "",
+		"62 laundry, lit the heater": "", "turned the prv down": "",
+	} {
+		if got := p.HeaterTurned(text, Context{}); got != want {
+			t.Errorf("%q: from now on %q, want %q", text, got, want)
+		}
+	}
+	told := Frame{Statements: []assess.Statement{assess.Reading{PSI: 84, Point: assess.Laundry}}}
+	for text, amends := range map[string]bool{"heater was off": true, "heater off": true, "had the heater off": true, "turned the heater off": false,
+		"prendí el boiler": false, "heater kicked on": false} {
+		if f := p.Parse(text, Context{Told: &told}); (len(f.Amends) > 0) != amends {
+			t.Errorf("%q puts right %v", text, f.Amends)
+		}
+	}
+}
+
+// How a thing is may only be asked.
+func TestHowAThingIsOnlyAsked(t *testing.T) {
+	says(t, [][2]string{
+		{"prv bad?", "ask next_check"},
+		{"is the prv shot", "ask next_check"},
+		{"prv good? yes", "prv good"},
+		{"tank? dead", "expansion_tank failed"},
+		{"strainer is full of sand. cleaned it, back together", "rebuilt_prv"},
+		{"el filtro está tapado. lo limpié", "rebuilt_prv"},
+		{"kitchen strainer is plugged. cleaned it", "ask none"},
+		{"el filtro de agua está tapado. lo limpié", "ask none"},
 	})
 }

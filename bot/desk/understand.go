@@ -11,11 +11,49 @@ import (
 	"lazyhand/store"
 )
 
-// understand reads the message with all that is known when it arrives: the
-// house it is about, the question it may answer, the houses on record that its
-// words may name, and the report that it may put right. The last two are asked
-// of the record only by what can need them.
+// understand reads the message with all that is known when it arrives, see meaning;
+// its pressures were read with the heater as its writer has just turned it.
 func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Frame, error) {
+	f, err := t.meaning(site, q)
+	if err != nil || site.ID == 0 || f.Site != "" || !slices.ContainsFunc(readings(f), mayBeHeated) {
+		return f, err
+	}
+	before, found, err := t.saidBefore()
+	if err != nil || !found {
+		return f, err
+	}
+	state := t.parser.HeaterTurned(before, contextOf(t.day))
+	if state == "" {
+		return f, nil
+	}
+	f.Statements = slices.Clone(f.Statements)
+	for i, s := range f.Statements {
+		if r, ok := s.(assess.Reading); ok && mayBeHeated(r) {
+			r.Heater = state
+			f.Statements[i] = r
+		}
+	}
+	return f, nil
+}
+
+// mayBeHeated tells whether a pressure may have been read with the heater in any state.
+func mayBeHeated(r assess.Reading) bool {
+	return r.Heater == "" && r.Point != assess.Street && r.When != assess.Before
+}
+
+// saidBefore is what the writer said in the channel just before this message, while that is fresh.
+func (t *turn) saidBefore() (text string, found bool, err error) {
+	m, found, err := t.tx.SaidBefore(t.m)
+	if err != nil || !found || m.State != store.Taken || t.m.At.Sub(m.At) > t.opt.Memory {
+		return "", false, err
+	}
+	return m.Text, true, nil
+}
+
+// meaning reads the message by the house it is about, the question it may answer, the
+// houses on record that its words may name, and the report that it may put right. The
+// last two are asked of the record only by what can need them.
+func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame, error) {
 	c := intents.Context{Today: t.day, Site: site.Line, Spanish: t.lang == assess.Spanish}
 	var err error
 	if c.Again, err = t.tapAgain(site); err != nil {
@@ -49,6 +87,9 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 		return of, err
 	}
 	if of, told, err := t.screwTurned(g, c, site); err != nil || told {
+		return of, err
+	}
+	if of, told, err := t.cleaned(g, c, site); err != nil || told {
 		return of, err
 	}
 	if g, c, err = t.atSameTap(g, c, site); err != nil || !went {
@@ -384,6 +425,19 @@ func (t *turn) drips(f intents.Frame, site store.SiteRecord) (g intents.Frame, t
 	return f, false, nil
 }
 
+// cleaned reads "cleaned it" as told of the strainer that its writer has just named.
+func (t *turn) cleaned(f intents.Frame, c intents.Context, site store.SiteRecord) (g intents.Frame, told bool, err error) {
+	if site.ID == 0 || !isChatter(f) || !intents.MayGoOn(t.m.Text) {
+		return f, false, nil
+	}
+	before, found, err := t.saidBefore()
+	if err != nil || !found {
+		return f, false, err
+	}
+	g, told = t.parser.CleanedStrainer(before, t.m.Text, c, f)
+	return g, told, nil
+}
+
 // screwTurned reads "turned it down" as told of the regulator, where nothing but pressures of the
 // house was told before it.
 func (t *turn) screwTurned(f intents.Frame, c intents.Context, site store.SiteRecord) (g intents.Frame, told bool, err error) {
@@ -503,11 +557,11 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 // gaugeMoved is the tap at which the writer has just said the gauge to be, telling nothing else:
 // "gauge on the laundry" before "says 71"; empty for none.
 func (t *turn) gaugeMoved(c intents.Context) (assess.TestPoint, error) {
-	before, found, err := t.tx.SaidBefore(t.m)
-	if err != nil || !found || before.State != store.Taken || t.m.At.Sub(before.At) > t.opt.Memory {
+	before, found, err := t.saidBefore()
+	if err != nil || !found {
 		return "", err
 	}
-	return t.parser.GaugeAt(before.Text, c), nil
+	return t.parser.GaugeAt(before, c), nil
 }
 
 // lastRead are the readings of the newest report that has any; where the regulator was worked on
