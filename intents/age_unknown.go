@@ -75,7 +75,7 @@ func (m *message) ageSaidUnknown(i int) bool {
 	case m.says(i, "age", "edad"):
 		return true
 	case m.says(i, "date", "tag", "fecha"):
-		return !m.says(i+1, "yet", "set") && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
+		return !m.says(i+1, "yet", "set", "has been", "has", "was", "agreed", "picked", "for") && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
 	}
 	return m.left(i, 6, true, func(k int) bool {
 		return m.text(k) == "no se" || m.text(k) == "se" && m.text(k-1) == "no" ||

@@ -108,6 +108,8 @@ func (m *message) askHistory(p askPhrase) {
 		return // "how do I look up a house", "history as a chart", "history of hammer"
 	case p.reading && se.header >= 0 && !se.question:
 		return // "Readings for 14 Maple: front 73"
+	case t == "all readings" && m.says(p.at+1, "with", "were", "are", "taken"):
+		return // "all readings with the burner off"
 	case p.reading && p.begins && m.site != nil && !m.otherAsk(p.s, AskHistory):
 		m.noteTold(p, AskHistory) // "what was it last time at 60 Elm, I've got 78 front today"
 		return

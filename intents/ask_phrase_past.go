@@ -105,6 +105,8 @@ func (m *message) closesSomething(p askPhrase) bool {
 		return true // "done" below a quoted reminder
 	case p.s > 0 && m.shortSentence(p.s, 3) && m.sents[p.s-1].question && m.followUpNoun(p.s-1):
 		return true // "the recheck at 9 Elm? done"
+	case strings.HasPrefix(p.text, "marcal"):
+		return true // "lo del tanque ya quedó, márcalo como hecho"
 	case p.begins && beginsWith(p.text, "mark", "cross", "close", "check", "cierra", "clear"):
 		return true // "mark 9 Elm done"
 	case p.at > m.sents[p.s].from && m.closes(p.at) && m.says(m.firstOf(p.s), "mark", "cross", "check"):

@@ -29,6 +29,10 @@ func (m *message) snoozeDays(s int) {
 		for i := m.sents[sn].from; i < m.sents[sn].to; i++ {
 			it := &m.items[i]
 			if it.num != nil && unitDays(it.unit) > 0 {
+				if k := m.nextNum(i); k > i && k <= i+5 && unitDays(m.items[k].unit) > 0 && m.takesBack(i+1, k) {
+					it.role = roleAsked
+					continue // "push it one week, no, two weeks"
+				}
 				if m.is(i+1, cDo, "recheck") && m.momentAfter(i, sn) {
 					continue // "the 30 day recheck"
 				}

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -56,10 +57,20 @@ func (m *message) onlyNamed(it mentionOf) bool {
 	switch {
 	case it.item == "expansion_tank" && (m.tankWork() || m.tankPlan()):
 		return false
+	case it.item != "expansion_tank" && m.putThere(it.at):
+		return true
 	case it.old || m.workOn(it.at) || m.planOn(it.at) || m.sents[m.items[it.at].sent].asking:
 		return false
 	}
 	return m.text(it.at) != "tank" || m.items[it.at].tags == nil || !m.weakTank(it.at)
+}
+
+// putThere tells whether the thing at item i is said to have been put in, which is no work of ours
+// that has a name: "a check valve is fitted at the meter".
+func (m *message) putThere(i int) bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool {
+		return v.objAt == i && v.what == "installed" && !v.negated && !v.planned
+	})
 }
 
 // lackedLater reads what is told to be wanting in a clause or a sentence of its own:

@@ -69,6 +69,9 @@ func TestWhatIsSaidOfThePartThatWentIn(t *testing.T) {
 		{"all good at 16 Gable Ct, pumped the tank up to 60", "charged_tank to 60"},
 		{"prv and tank all good at 12 Elm", "prv good; expansion_tank good"},
 		{"somebody had the main closed. opened it", "ask none"},
+		{"adj prv 85 dn to 60", "set_prv to 60 from 85"},
+		{"a check valve is fitted at the meter", "check_valve"},
+		{"reg is stuck. dropping a new one in tomorrow", "prv failed; plan replace_prv in 1"},
 	})
 }
 
@@ -79,6 +82,10 @@ func TestWhatOnlySoundsLikeRunningWaterOrAFiringHeater(t *testing.T) {
 		{"heater 2008, corroded on top. Kitchen 66", "heater year 2008 suspect; 66 kitchen"},
 		{"77 side while the cooler was filling", "77 side_bibb flowing"},
 		{"kitchen 79 nothing runing", "79 kitchen static"},
+		{"kitchen 77 and tub 77 burner off, kitchen 91 and tub 90 burner on", "77 kitchen idle; 77 bath idle; 91 kitchen firing; 90 bath firing"},
+		{"max needle: front 144, rear 139. now front 80", "144 front_bibb peak; 139 rear_bibb peak; 80 front_bibb"},
+		{"| tap | htr idle | htr firing |\n| kitchen | 66 | 79 |", "66 kitchen idle; 79 kitchen firing"},
+		{"all readings with burner off. Front 67", "67 front_bibb idle"},
 	})
 }
 
@@ -102,6 +109,8 @@ func TestHousesThatAreToldApart(t *testing.T) {
 		{"rr 101 frnt 102 strt 103", "", "101 rear_bibb; 102 front_bibb; 103 street"},
 		{"92 Burro Ave, no it's 29 Burro Ave. 80 front", "29 Burro Ave", "80 front_bibb"},
 		{"12 Elm St, Tres Rios, front 66", "12 Elm St", "66 front_bibb"},
+		{"at 1220 Dovecote, no, 1202 Dovecote Ln, kitchen 71", "1202 Dovecote Ln", "71 kitchen"},
+		{"shower 47 w teh washer off", "", "47 bath"},
 		{"14 pell st front 88, 19 dunlin way front 71", "", ""},
 	} {
 		f := p.Parse(c.text, Context{})

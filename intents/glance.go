@@ -28,7 +28,7 @@ var glanceWords = map[glance][]string{
 	seesDictated: {"comma", "coma", "period", "newline", "ish"},
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
-	seesForTo:    {"t", "n", "zero", "cero"},
+	seesForTo:    {"t", "n", "dn", "dwn", "zero", "cero"},
 	seesCount:    {"dozen", "couple", "decade", "decades"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
 }

@@ -23,6 +23,9 @@ func (m *message) heaters() {
 		}
 		return
 	}
+	if m.heaterBehind(all) {
+		return
+	}
 	for k := range m.readings {
 		r := &m.readings[k]
 		if best := r.nearest(len(all), func(j int) int { return all[j].at }); best >= 0 {
@@ -33,6 +36,35 @@ func (m *message) heaters() {
 		m.heaterOver(a, all)
 	}
 	m.heaterCarried(all)
+}
+
+// heaterBehind gives each state to the readings before it where one sentence tells them in turn,
+// each group with its state at its end: "kitchen 77 and tub 77 burner off, kitchen 91 and tub 90
+// burner on".
+func (m *message) heaterBehind(all []mention) bool {
+	s := m.items[all[0].at].sent
+	lo, hi := m.readingsOf(s)
+	if hi-lo != len(m.readings) || hi-lo < 3 || m.items[all[len(all)-1].at].sent != s || m.readings[hi-1].at > all[len(all)-1].at {
+		return false
+	}
+	k := lo
+	for n, a := range all {
+		first := k
+		for k < hi && m.readings[k].at < a.at {
+			k++
+		}
+		if k == first || n > 0 && m.items[m.readings[first].at].seg == m.items[all[n-1].at].seg {
+			return false
+		}
+	}
+	k = lo
+	for _, a := range all {
+		for k < hi && m.readings[k].at < a.at {
+			m.readings[k].Heater = a.state
+			k++
+		}
+	}
+	return true
 }
 
 // heaterStates finds where the message tells the heater's state. A correction leaves the last.

@@ -2,6 +2,21 @@ package intents
 
 import "strings"
 
+// peaksUnder marks all readings of a line whose head is the word of a peak at item i: "max needle:
+// front bib 144, rear bib 139".
+func (m *message) peaksUnder(i int) bool {
+	se := &m.sents[m.items[i].sent]
+	if se.header <= i || se.header > i+2 || i > se.from+1 || m.anyIn(m.items[i].sent, func(int) bool { return true }, setOf(cNow)) {
+		return false
+	}
+	for k := range m.readings {
+		if r := &m.readings[k]; r.sent == m.items[i].sent {
+			r.Peak = true
+		}
+	}
+	return true
+}
+
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
 	for i := range m.items {
@@ -42,6 +57,9 @@ func (m *message) peaks() {
 			continue
 		}
 		if m.showsNoPressure(i) {
+			continue
+		}
+		if m.peaksUnder(i) {
 			continue
 		}
 		best, led := -1, m.highLeads(i)

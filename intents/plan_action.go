@@ -267,7 +267,7 @@ func (m *message) jobAt(i, s int, value string, d doing) (action, outcome) {
 func (m *message) noJob(i int, value string) bool {
 	switch value {
 	case "set":
-		return m.booked(i)
+		return m.booked(i) || m.dropsNewIn(i)
 	case "replace":
 		if m.is(i, cPart, "new") && (m.is(i+1, cItem, "gauge") ||
 			m.is(i-1, cItem, "gauge") && m.left(i, 3, true, func(k int) bool { return m.says(k, "con", "with") }) >= 0) {

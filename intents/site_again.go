@@ -15,12 +15,16 @@ func (m *message) takenBackSites() {
 				continue
 			}
 			if b.from <= a.to+6 && m.retractTokens(a.to, b.from) ||
-				sameStreet(a.line, b.line) && (m.retractBefore(a.to, b.from) || m.saysNo(a.to, b.from)) {
+				sameStreet(a.line, b.line) && m.retractBefore(a.to, b.from) ||
+				(sameStreet(a.line, b.line) || sameStreet(a.line, withoutLast(b.line))) && m.saysNo(a.to, b.from) {
 				a.void = true
 			}
 		}
 	}
 }
+
+// withoutLast returns a street line without its last word: "1202 Dovecote" of "1202 Dovecote Ln".
+func withoutLast(line string) string { return line[:max(strings.LastIndexByte(line, ' '), 0)] }
 
 // saysNo tells whether the tokens between two houses of a street say no to the first: "92 Burro
 // Ave, no it's 29 Burro Ave".

@@ -111,6 +111,9 @@ func (p *Parser) tableHeads(line []token) (heads []head) {
 		switch {
 		case t.kind != word || h == noHead:
 			return nil
+		case len(heads) > 0 && i > 0 && line[i-1].kind == word && heads[len(heads)-1] == headHeater && (h == headIdle || h == headFiring):
+			heads[len(heads)-1], telling = h, true // "| tap | htr idle | htr firing |"
+			continue
 		case h == headSmall, len(heads) > 0 && heads[len(heads)-1] == headMax && h == headPSI:
 			continue
 		}

@@ -66,6 +66,8 @@ func (p *Parser) figuresForWords(toks []token) {
 		case i == 0:
 		case t.text == "t" && tForTo(toks, i):
 			t.becomes(word, "to") // "turned down frm 90 t 62"
+		case (t.text == "dn" || t.text == "dwn") && toks[i+1].text == "to":
+			t.becomes(word, "down") // "ADJ PRV 85 DN TO 60"
 		case p.twoForTo(toks, i):
 			t.becomes(word, "to")
 			t.num = nil

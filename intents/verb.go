@@ -131,7 +131,7 @@ func (m *message) noDeed(i int, what string) bool {
 		return m.switchesPower(i)
 	case "set":
 		return m.booked(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
-			m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
+			m.dropsNewIn(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
 	case "fixed":
@@ -169,6 +169,13 @@ func (m *message) turnsOffer(i int) bool {
 		offer = offer || m.is(k, cPart, "new") || m.is(k, cHint, "jobnoun") || m.is(k, cHint, "quoted")
 	}
 	return down && offer
+}
+
+// dropsNewIn tells whether what is dropped at item i is a new part, and no pressure: "dropping a
+// new one in tomorrow".
+func (m *message) dropsNewIn(i int) bool {
+	return strings.HasPrefix(m.text(i), "dropp") &&
+		m.right(i, 3, false, func(k int) bool { return m.is(k, cPart, "new") || strings.HasPrefix(m.text(k), "new one") }) >= 0
 }
 
 // turnsWorth tells whether the turn at item i is talk of what a turn does: "a quarter turn on
