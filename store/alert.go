@@ -29,6 +29,10 @@ func (a Alert) Open() bool { return a.State == "raised" || a.State == "claimed" 
 
 const alertColumns = `id, site, codes, urgency, state, raised_at, source, owner, booked, part, tech, change, ifnull(ended, 0), reason`
 
+// stillOpen is the condition that an alert is neither settled nor closed, as the
+// indexes of those have it.
+const stillOpen = `state NOT IN ('settled', 'closed')`
+
 func scanAlert(scan func(...any) error) (Alert, error) {
 	var a Alert
 	var at, ended int64
@@ -52,12 +56,12 @@ func (tx *Tx) Alert(id int64) (Alert, bool, error) { return first(tx.alerts(`WHE
 
 // OpenAlert returns the house's alert that is not settled or closed yet.
 func (tx *Tx) OpenAlert(site int64) (Alert, bool, error) {
-	return first(all(tx, scanAlert, `SELECT `+alertColumns+` FROM `+house1+` CROSS JOIN alert ON site = house WHERE state IN ('raised', 'claimed', 'booked') ORDER BY id`, site))
+	return first(all(tx, scanAlert, `SELECT `+alertColumns+` FROM `+house1+` CROSS JOIN alert ON site = house WHERE `+stillOpen+` ORDER BY id`, site))
 }
 
 // OpenAlerts returns all alerts that are not settled or closed, oldest first.
 func (tx *Tx) OpenAlerts() ([]Alert, error) {
-	return tx.alerts(`WHERE state IN ('raised', 'claimed', 'booked') ORDER BY id`)
+	return tx.alerts(`WHERE ` + stillOpen + ` ORDER BY id`)
 }
 
 // AlertsRaised returns the alerts raised in a span of time, oldest first.
@@ -90,7 +94,7 @@ func (tx *Tx) RaiseAlert(a Alert, who string) (int64, error) {
 func (tx *Tx) ChangeAlert(a Alert, at time.Time, who, what string, by int64) error {
 	n, err := tx.exec(`UPDATE alert SET codes = ?, urgency = ?, state = ?, source = ?, owner = ?, booked = ?, part = ?, tech = ?, change = change + 1, reason = ?,
 		ended = CASE WHEN ?3 IN ('settled', 'closed') THEN ? END, ended_by = CASE WHEN ?3 IN ('settled', 'closed') THEN nullif(?, 0) END
-		WHERE id = ? AND state IN ('raised', 'claimed', 'booked')`,
+		WHERE id = ? AND `+stillOpen,
 		a.Codes, a.Urgency, a.State, a.Source, a.Owner, a.Booked.String(), a.Part, a.Tech, a.Reason, millis(at), by, a.ID)
 	if err != nil || n == 0 {
 		return err

@@ -158,13 +158,13 @@ func (tx *Tx) UnderstoodAbout(id int64, frame json.RawMessage, site int64) error
 // Mark moves a message to a state, with the error that led there. A retracted
 // or replaced message never comes back.
 func (tx *Tx) Mark(id int64, s MessageState, why string) error {
-	_, err := tx.exec(`UPDATE message SET state = ?, error = ?, tries = tries + (? = 'waiting') WHERE id = ? AND state IN ('taken', 'waiting', 'set_aside')`, s, why, s, id)
+	_, err := tx.exec(`UPDATE message SET state = ?, error = ?, tries = tries + (? = 'waiting') WHERE id = ? AND state NOT IN ('replaced', 'retracted')`, s, why, s, id)
 	return err
 }
 
 // Revise replaces or retracts a message; by is the message that does.
 func (tx *Tx) Revise(id int64, s MessageState, by int64) error {
-	_, err := tx.exec(`UPDATE message SET state = ?, error = '', by = nullif(?, 0) WHERE id = ? AND state IN ('taken', 'waiting', 'set_aside')`, s, by, id)
+	_, err := tx.exec(`UPDATE message SET state = ?, error = '', by = nullif(?, 0) WHERE id = ? AND state NOT IN ('replaced', 'retracted')`, s, by, id)
 	return err
 }
 

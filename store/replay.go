@@ -211,7 +211,7 @@ func (r *Replay) Finish(tell func(Change) error) error {
 		return err
 	}
 	var err error
-	if r.Raised, err = tx.alerts(`WHERE state IN ('raised', 'claimed', 'booked') AND NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id) ORDER BY id`); err != nil {
+	if r.Raised, err = tx.alerts(`WHERE ` + stillOpen + ` AND NOT EXISTS (SELECT 1 FROM was_alert w WHERE w.id = alert.id) ORDER BY id`); err != nil {
 		return err
 	}
 	for _, t := range append([]string{"message", "report", "same"}, remembered...) {
@@ -246,8 +246,8 @@ func (r *Replay) keepAlerts() error {
 		if err != nil {
 			return err
 		}
-		open := ` (SELECT id FROM alert WHERE id = ?1 OR site = ?2 AND state IN ('raised', 'claimed', 'booked')
-			AND EXISTS (SELECT 1 FROM was_alert w WHERE w.id = ?1 AND w.state IN ('raised', 'claimed', 'booked')) AND ?3)`
+		open := ` (SELECT id FROM alert WHERE id = ?1 OR site = ?2 AND ` + stillOpen + `
+			AND EXISTS (SELECT 1 FROM was_alert w WHERE w.id = ?1 AND w.` + stillOpen + `) AND ?3)`
 		for _, s := range []string{`DELETE FROM alert_step WHERE alert IN` + open, `DELETE FROM alert WHERE id IN` + open} {
 			if _, err := tx.exec(s, o.id, site, o.touched); err != nil {
 				return err

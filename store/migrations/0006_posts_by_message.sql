@@ -17,7 +17,15 @@ UPDATE sqlite_schema SET sql = replace(sql, '(state IN (''raised'', ''claimed'',
   '(state IN (''raised'', ''claimed'') OR state IN (''booked'', ''settled'') OR state = ''closed'')') WHERE name = 'alert';
 UPDATE sqlite_schema SET sql = replace(sql, '(part IN ('''', ''morning'', ''afternoon''))',
   '(part IN ('''', ''morning'') OR part = ''afternoon'')') WHERE name = 'alert';
+UPDATE sqlite_schema SET sql = replace(sql, '(state IN (''open'', ''answered'', ''dropped''))',
+  '(state IN (''open'', ''answered'') OR state = ''dropped'')') WHERE name = 'question';
+UPDATE sqlite_schema SET sql = replace(sql, '(state IN (''planned'', ''done'', ''dropped''))',
+  '(state IN (''planned'', ''done'') OR state = ''dropped'')') WHERE name = 'due';
 PRAGMA writable_schema = RESET;
+DROP INDEX alert_state;
+DROP INDEX alert_open;
+CREATE INDEX alert_state ON alert (id) WHERE state NOT IN ('settled', 'closed');
+CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state NOT IN ('settled', 'closed');
 
 CREATE TEMP TABLE waits AS SELECT *, ifnull(message, ifnull(max(message) OVER (ORDER BY id), 0)) AS beside
   FROM (SELECT *, iif(key GLOB 'reply:*' OR key GLOB 'react:*', CAST(substr(key, 7) AS INTEGER), NULL) AS message FROM outbox);

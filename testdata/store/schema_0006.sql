@@ -3,7 +3,7 @@ CREATE INDEX alert_ended_by ON alert (ended_by) WHERE ended_by IS NOT NULL;
 CREATE INDEX alert_opened ON alert (opened);
 CREATE INDEX alert_raised ON alert (raised_at);
 CREATE INDEX alert_source ON alert (source);
-CREATE INDEX alert_state ON alert (id) WHERE state IN ('raised', 'claimed', 'booked');
+CREATE INDEX alert_state ON alert (id) WHERE state NOT IN ('settled', 'closed');
 CREATE INDEX correction_by ON correction (by);
 CREATE INDEX due_about ON due (kind, about) WHERE state = 'planned';
 CREATE INDEX due_planned ON due (at) WHERE state = 'planned';
@@ -74,7 +74,7 @@ CREATE TABLE due (
   kind  TEXT NOT NULL,
   about INTEGER NOT NULL,                   -- the row that it is about
   at    INTEGER NOT NULL,                   -- planned
-  state TEXT NOT NULL DEFAULT 'planned' CHECK (state IN ('planned', 'done', 'dropped'))
+  state TEXT NOT NULL DEFAULT 'planned' CHECK (state IN ('planned', 'done') OR state = 'dropped')
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE equipment (
   site      INTEGER NOT NULL REFERENCES site(id),
@@ -175,7 +175,7 @@ CREATE TABLE question (
   at      INTEGER NOT NULL,
   kind    TEXT NOT NULL,
   body    TEXT NOT NULL,
-  state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'answered', 'dropped'))
+  state   TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'answered') OR state = 'dropped')
 ) STRICT;
 CREATE TABLE removal (
   id       INTEGER PRIMARY KEY,
@@ -248,7 +248,7 @@ CREATE TRIGGER outbox_once BEFORE INSERT ON outbox WHEN EXISTS (SELECT 1 FROM ou
   OR EXISTS (SELECT 1 FROM outbox WHERE id >= new.id >> 20 << 20 AND id < (new.id >> 20) + 1 << 20 AND key = new.key) BEGIN
   SELECT RAISE(IGNORE);
 END;
-CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state IN ('raised', 'claimed', 'booked');
+CREATE UNIQUE INDEX alert_open ON alert (site) WHERE state NOT IN ('settled', 'closed');
 CREATE UNIQUE INDEX message_twin ON message (twin) WHERE twin IS NOT NULL;
 CREATE UNIQUE INDEX outbox_other ON outbox (key) WHERE key NOT GLOB 'reply:*' AND key NOT GLOB 'react:*';
 CREATE UNIQUE INDEX site_key ON site (loose, key, town, postcode);
