@@ -51,7 +51,7 @@ var (
 // asksThing tells whether a sentence asks of the house in hand whether it has a thing, or what is
 // on record of one: "is there a tank", "whats the prv set at", "hay tanque?".
 func (m *message) asksThing(s int) bool {
-	if m.ctx.Site == "" || !m.kinds.has(cItem) || len(m.sents) > 1 || m.site != nil || !m.shortSentence(s, 7) {
+	if !m.kinds.has(cItem) || len(m.sents) > 1 || m.site != nil || !m.shortSentence(s, 7) {
 		return false
 	}
 	first, se := m.firstOf(s), &m.sents[s]

@@ -182,6 +182,8 @@ func (m *message) noneRole(i int) (role, string) {
 	switch {
 	case prev == "-" && it.unit == "" && m.toks[it.tok].glued && m.numIs(i-2, roleIgnored):
 		return roleIgnored, "part of a number"
+	case it.value == 50 && it.unit == "" && !m.kinds.meets(pointClasses) && m.halfAndHalf(i):
+		return roleIgnored, "half and half" // "50/50"
 	case limit && !m.toks[it.tok].quoted:
 		return roleIgnored, "a limit"
 	case it.value == 0 && m.text(i+1) == "charge":
@@ -192,6 +194,14 @@ func (m *message) noneRole(i int) (role, string) {
 		return roleIgnored, "what is left" // "got 30 left"
 	}
 	return roleNone, ""
+}
+
+// halfAndHalf tells whether the number at i is one of two that are the same, with a stroke between.
+func (m *message) halfAndHalf(i int) bool {
+	same := func(k, mark int) bool {
+		return m.isMark(mark, "/") && m.isNum(k) && m.items[k].value == m.items[i].value && m.glued(max(k, i))
+	}
+	return same(i+2, i+1) || same(i-2, i-1)
 }
 
 // dryAtPoint tells whether a nought is measured where no water comes: "kitchen 0 no water".

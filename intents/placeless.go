@@ -75,7 +75,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 	switch {
 	case m.hasAsk(AskCorrect), r.When != "":
 		return true
-	case m.ofHouses(r.sent), m.limitTold(r.at), m.onlySaid(r.at):
+	case m.ofHouses(r.sent), m.limitTold(r.at), m.onlySaid(r.at), m.leadsAway(r.at) && !pressureUnit(it.unit):
 		return false
 	case others && m.left(r.at, 4, false, func(k int) bool { return m.is(k, cItem, "gauge") && m.is(k-1, cPart, "old") }) >= 0:
 		return false // "the old gauge said 70, mine says 64 at the bib"

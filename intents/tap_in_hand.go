@@ -16,7 +16,7 @@ func (m *message) gaugeInHand() bool { return m.ctx.Tap != "" || m.ctx.TapUnsure
 
 // tapInHand tells whether a reading that names no tap goes on with what the gauge shows.
 func (m *message) tapInHand(r *reading) bool {
-	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || m.heaterHas(r.at) || m.onlySaid(r.at) || m.broughtTo(r.at) || 0 < r.PSI && r.PSI < leastPSI {
+	if !m.gaugeInHand() || len(r.points) > 0 || m.houseNear(r.at) || m.ofAir(r.at) || m.limitTold(r.at) || m.heaterHas(r.at) || m.onlySaid(r.at) || m.broughtTo(r.at) || m.leadsAway(r.at) || 0 < r.PSI && r.PSI < leastPSI {
 		return false
 	}
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
@@ -40,6 +40,29 @@ func (m *message) ofAir(i int) bool {
 func (m *message) onlySaid(i int) bool {
 	from := m.sents[m.items[i].sent].from
 	return from == i-1 && m.is(from, cHint, "reported") && m.closes(i) || from == i && m.text(i+1) == "?"
+}
+
+// leadsAway tells whether what stands beside the number at i makes it another thing's: "still need
+// a 90", "off to 88", "tomorrow 20", "72 and sunny", "outside its 28".
+func (m *message) leadsAway(i int) bool {
+	switch m.text(i - 1) {
+	case "a", "an":
+		if m.is(i-2, cItem, "gauge") {
+			return false // "gauge A 88"
+		}
+		return !m.gaugeWent(i) || m.says(i-2, "need", "needs", "then", "now", "still", "and", "got", "used", "put", "just") // but "bajó a 58"
+	case "another", "un", "una", "the", "otro":
+		return true
+	case "to":
+		return m.says(i-2, "off", "over", "head", "heading", "on")
+	case "its", "it is":
+		return m.says(i-2, "outside", "out", "afuera")
+	}
+	if strings.HasSuffix(m.text(i-1), " a") && m.is(i-1, cWill, "") {
+		return true // "needs a"
+	}
+	return m.timeWordAt(i-1) && !m.is(i-1, cNow, "") && m.sents[m.items[i].sent].from == i-1 || m.text(i+1) == "and" && m.strangeThing(i+2) ||
+		m.isMark(i+1, "/") && m.isNum(i+2) && m.items[i+2].value == m.items[i].value
 }
 
 // heaterHas tells whether a heater right before the number at i is what has it: "heater is at 140".
@@ -94,7 +117,7 @@ func alikeTaps(named, tap string) bool {
 // it went, or a few words of time, state or flow beside it.
 func (m *message) goesOnAt(i int) bool {
 	it := &m.items[i]
-	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) || m.heaterHas(i) {
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) || m.heaterHas(i) || m.leadsAway(i) {
 		return false
 	}
 	if m.gaugeWent(i) || m.turnedThen(i) {

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"lazyhand/assess"
+	"lazyhand/intents"
 	"lazyhand/store"
 )
 
@@ -117,6 +118,32 @@ func (t *turn) leftHere(site store.SiteRecord) error {
 	}
 	return t.say(b)
 }
+
+// askedBefore is the house that the writer has just asked about, where a question goes on about it: by
+// "there", "their", or since no house is in hand.
+func (t *turn) askedBefore(f intents.Frame, here store.SiteRecord) (s store.SiteRecord, found bool, err error) {
+	if len(f.Asks()) == 0 || len(reports(f)) > 0 || isChatter(f) {
+		return s, false, nil
+	}
+	if here.ID != 0 && !slices.ContainsFunc(plainWords(t.m.Text), func(w string) bool { return ofAsked[w] }) {
+		return s, false, nil
+	}
+	before, found, err := t.tx.SaidBefore(t.m)
+	if err != nil || !found || before.Site == 0 || before.Frame == nil || t.m.At.Sub(before.At) > t.opt.Memory {
+		return s, false, err
+	}
+	var asked intents.Frame
+	if err := json.Unmarshal(before.Frame, &asked); err != nil {
+		return s, false, fmt.Errorf("read the frame of message %d: %w", before.ID, err)
+	}
+	if len(reports(asked)) > 0 || isChatter(asked) {
+		return s, false, nil
+	}
+	s, err = t.tx.Site(before.Site)
+	return s, err == nil && s.ID != here.ID, err
+}
+
+var ofAsked = wordSet("there their theirs they them that those ahi alli alla su sus ellos ellas esa ese")
 
 // thingAsked tells of the one thing that a question about a house names, empty where it names none
 // or asks for all.

@@ -43,6 +43,18 @@ func (t *turn) act(m store.Message, f intents.Frame, site store.SiteRecord, reme
 	if len(f.Unclear) > 0 && len(reports(f)) == 0 {
 		return t.askUnclear(m, f)
 	}
+	if f.Site == "" && m.ID == t.m.ID && (site.ID == 0 || remembered) {
+		asked, found, err := t.askedBefore(f, site)
+		if err != nil {
+			return err
+		}
+		if found {
+			site, remembered = asked, false
+			if err := t.file(m, site.Named); err != nil {
+				return err
+			}
+		}
+	}
 	if corrects(f) {
 		return t.correct(m, f, site)
 	}
