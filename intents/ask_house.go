@@ -61,7 +61,7 @@ func (m *message) asksThing(s int) bool {
 	item := false
 	for i := first; i < se.to; i++ {
 		it := &m.items[i]
-		if it.num != nil || it.kinds.meets(setOf(cSym, cWill)) || m.isAny(i, cItem, "gauge") || m.holdsCue(i, cueForeign) || m.says(i, "houses", "homes", "casas") {
+		if it.num != nil || it.kinds.meets(setOf(cSym, cWill)) || it.kinds.meets(setOf(cBase, cDo)) && !it.kinds.has(cItem) && m.text(i) != "set" || m.isAny(i, cItem, "gauge") || m.holdsCue(i, cueForeign) || m.says(i, "houses", "homes", "casas") {
 			return false // "is there a tank on the truck"
 		}
 		item = item || it.kinds.has(cItem)
