@@ -27,6 +27,7 @@ func TestANumberThatIsTakenBack(t *testing.T) {
 	says(t, [][2]string{
 		{"91 is gone, 64 rear", "64 rear_bibb"},
 		{"front bib 57. typo, I meant 75", "75 front_bibb"},
+		{"5.2 psi front tap lol, 5.2 bar I mean", "75.4 front_bibb"},
 		{"rear 58, no, had the gauge upside down, 85", "85 rear_bibb"},
 		{"67 bath sink, hang on, let me wipe my glasses, 57", "57 bath"},
 		{"58 at 12 Elm was wrong, 85 rear", "85 rear_bibb"},
@@ -63,6 +64,7 @@ func TestWhatIsSaidOfThePartThatWentIn(t *testing.T) {
 	says(t, [][2]string{
 		{"took out the old tank and put in a new one, 2 gal, charged to 60", "replaced_tank to 60; expansion_tank 2 gal"},
 		{"rplcd ET, chgd to 62", "replaced_tank to 62"},
+		{"EXP TANK\n2 gal, 2025, air 60, good", "expansion_tank year 2025 2 gal set 60 good"},
 		{"cambié el prv, set a 58, la cocina reads 59", "replaced_prv to 58; 59 kitchen"},
 		{"after prv 96. Put in a rebuild kit", "96 after_prv; rebuilt_prv"},
 		{"prv installed last spring", "prv year 2026"},
@@ -85,6 +87,8 @@ func TestWhatOnlySoundsLikeRunningWaterOrAFiringHeater(t *testing.T) {
 		{"kitchen 77 and tub 77 burner off, kitchen 91 and tub 90 burner on", "77 kitchen idle; 77 bath idle; 91 kitchen firing; 90 bath firing"},
 		{"max needle: front 144, rear 139. now front 80", "144 front_bibb peak; 139 rear_bibb peak; 80 front_bibb"},
 		{"| tap | htr idle | htr firing |\n| kitchen | 66 | 79 |", "66 kitchen idle; 79 kitchen firing"},
+		{"77 tub with the burner off, 96 tub with the burner on. Street 111", "77 bath idle; 96 bath firing; 111 street"},
+		{"as found tub 99, replaced prv, as left tub 59 front 101", "99 bath before; replaced_prv; 59 bath after; 101 front_bibb after"},
 		{"all readings with burner off. Front 67", "67 front_bibb idle"},
 	})
 }

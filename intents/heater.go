@@ -116,7 +116,7 @@ func (m *message) heaterCarried(all []mention) {
 			continue
 		}
 		for _, a := range all {
-			if a.at < r.at {
+			if a.at < r.at && !(m.items[a.at].sent < r.sent && m.alternates(all, m.items[a.at].sent)) {
 				r.Heater = a.state
 			}
 		}
@@ -124,6 +124,22 @@ func (m *message) heaterCarried(all []mention) {
 			r.Heater = all[0].state
 		}
 	}
+}
+
+// alternates tells whether sentence s tells both states, so that neither holds of what is read later:
+// "77 tub with the burner off, 96 tub with the burner on. Street 111".
+func (m *message) alternates(all []mention, s int) bool {
+	var first assess.HeaterState
+	for _, a := range all {
+		if m.items[a.at].sent != s {
+			continue
+		}
+		if first != "" && a.state != first {
+			return true
+		}
+		first = a.state
+	}
+	return false
 }
 
 // toldApart returns the first reading that the only state of a message holds of: all of them,

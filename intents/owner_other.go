@@ -211,11 +211,12 @@ func (m *message) factLine(a attribute) string {
 	}
 	s := m.items[a.at].sent
 	se := &m.sents[s]
-	if s == 0 || m.text(se.from-1) != "\n" || se.to-se.from > 5 {
+	if s == 0 || m.text(se.from-1) != "\n" || se.to-se.from > 10 {
 		return ""
 	}
 	for k := se.from; k < se.to; k++ {
-		if k != a.at && !m.items[k].mark && !m.factual(k) && !m.is(k, cAge, "") && !m.is(k, cHint, "factword") {
+		if k != a.at && !m.items[k].mark && !m.factual(k) && !m.is(k, cAge, "") && !m.is(k, cHint, "factword") &&
+			!m.isAny(k, cPart, "air", "thermostat") {
 			return ""
 		}
 	}

@@ -358,7 +358,7 @@ func (m *message) toldBehind(i int) bool {
 // setsRight tells whether a word behind the number at k says that it replaces the
 // one before: "front 71... 81 actually".
 func (m *message) setsRight(k int) bool {
-	return m.says(k+1, "actually", "sorry", "rather", "perdon") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
+	return m.says(k+1, "actually", "sorry", "rather", "perdon", "i mean", "i meant") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
 }
 
 // lacked are the classes of what a "no" may deny with a word between: "no visible leaks".

@@ -46,7 +46,7 @@ func (m *message) whens() {
 		case m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) &&
 			!(a.at == m.sents[s].from && m.is(a.at, cNow, "")):
 			m.whenJoined(a, lo, hi)
-		case m.text(a.at+1) == ":" && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
+		case (m.says(a.at, "as left", "as found") || m.text(a.at+1) == ":") && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
 			m.whenOnward(a, lo, hi)
 		case a.at < m.readings[lo].at || m.closesList(a.at, lo, hi):
 			m.whenOfSentence(a, lo, hi, all)
