@@ -23,6 +23,8 @@ var (
 // askUndo weighs a phrase that may take the last report back.
 func (m *message) askUndo(p askPhrase) {
 	switch {
+	case m.rightsFact(p.at):
+		return
 	case m.hasAsk(AskDone) || m.negLeft(p.at, 2) && p.text != "never mind that":
 		return
 	case p.begins && m.cuesAround(p)&cues(cueForeign, cueErrand) != 0:
@@ -41,6 +43,8 @@ func (m *message) askUndo(p askPhrase) {
 // askCorrect weighs one that may put it right.
 func (m *message) askCorrect(p askPhrase) {
 	switch {
+	case m.rightsFact(p.at):
+		return
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
 		return // "~88~ 78 (typo)" is put right already
 	case !m.correcting(p.s, p.at, p.begins) || m.hasAsk(AskHelp) || m.hasAsk(AskUndo) && !m.numberAfter(p.at):
@@ -52,6 +56,28 @@ func (m *message) askCorrect(p askPhrase) {
 		}
 	}
 	m.noteTold(p, AskCorrect)
+}
+
+// toldThings are the classes of what is told of a house besides its pressures.
+var toldThings = setOf(cSym, cDry, cDischarge, cItem, cCond, cColor, cRelief)
+
+// rightsFact tells whether the words of taking back at item i put right what this message just told:
+// "no exp tank. correction, there is one", "T&P is dry, scratch that, it's dripping".
+func (m *message) rightsFact(i int) bool {
+	if !m.is(i, cRetract, "") || !m.isMark(i-1, ",", ".", "...", ";", "\n") {
+		return false
+	}
+	before, after := false, false
+	for k := max(0, i-6); k < i; k++ {
+		before = before || m.meets(k, toldThings)
+	}
+	for k := i + 1; k < len(m.items) && k <= i+5; k++ {
+		if m.items[k].num != nil && m.items[k].unit == "" || m.items[k].point != "" {
+			return false // a pressure is put right
+		}
+		after = after || m.meets(k, toldThings) || m.is(k, cPresent, "")
+	}
+	return before && after
 }
 
 // askDone weighs one that may say that a follow-up is done.

@@ -84,6 +84,7 @@ func (m *message) findEquipment() {
 		m.named(s, items)
 	}
 	m.lackedLater(items)
+	m.foundAfterAll(items)
 	items = m.heatersByFacts(items)
 	for _, v := range m.verbs {
 		if v.done && v.objAt >= 0 && m.partAt(v.objAt) == v.object && !m.is(v.objAt, cItem, "") ||

@@ -65,6 +65,33 @@ func (m *message) onlyNamed(it mentionOf) bool {
 	return m.text(it.at) != "tank" || m.items[it.at].tags == nil || !m.weakTank(it.at)
 }
 
+// foundAfterAll takes the lack of a thing back where the message goes on that there is one: "no exp
+// tank. correction, there is one up in the joists".
+func (m *message) foundAfterAll(items []mentionOf) {
+	for _, x := range items {
+		f := m.equipment.find(x.item)
+		if f == nil || !f.Absent() {
+			continue
+		}
+		k := m.right(x.at, 9, true, func(k int) bool { return m.foundOne(k) })
+		if next := m.items[x.at].sent + 1; k < 0 && next < len(m.sents) {
+			for j := m.sents[next].from; j < m.sents[next].to && k < 0; j++ {
+				if m.foundOne(j) {
+					k = j
+				}
+			}
+		}
+		if k > 0 && m.takesBack(x.at+1, k) {
+			f.Present, f.named = nil, true
+		}
+	}
+}
+
+// foundOne tells whether the words at item k say that there is one.
+func (m *message) foundOne(k int) bool {
+	return m.says(k, "there is", "theres", "found", "hay", "si hay") && m.says(k+1, "one", "it", "uno", "una")
+}
+
 // putThere tells whether the thing at item i is said to have been put in, which is no work of ours
 // that has a name: "a check valve is fitted at the meter".
 func (m *message) putThere(i int) bool {

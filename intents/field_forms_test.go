@@ -32,6 +32,9 @@ func TestANumberThatIsTakenBack(t *testing.T) {
 		{"67 bath sink, hang on, let me wipe my glasses, 57", "57 bath"},
 		{"58 at 12 Elm was wrong, 85 rear", "85 rear_bibb"},
 		{"kitchen 66, sorry about the delay, 40", "66 kitchen"},
+		{"T&P is dry, scratch that, it's dripping", "relief_discharge"},
+		{"no leaks. correction, the tub drips", "leak"},
+		{"no exp tank. correction, there is one, 2 gal", "expansion_tank 2 gal"},
 		{"tub is only nineteen one nine", "19 bath"},
 	})
 }
