@@ -11,7 +11,8 @@ import (
 // Whatever is said in a dialogue: an answer is one that was offered, an
 // amendment is of a statement that was told, and a house filled in is on record.
 func FuzzDialogue(f *testing.F) {
-	for _, s := range []string{"the first", "9", "no", "actually 81", "81 not 91", "rear, not front", "elm: 66 rear", "at 1187: 92 rear", "perdón, eran 81", "*81", "la de atrás", "", "\n> elm\n66", "elm st 66 rear", "<@U1> elm 66 &amp; 70", "0A0d", "sorry, 3 weeks"} {
+	for _, s := range []string{"the first", "9", "no", "actually 81", "81 not 91", "rear, not front", "elm: 66 rear", "at 1187: 92 rear", "perdón, eran 81", "*81", "la de atrás", "", "\n> elm\n66", "elm st 66 rear", "<@U1> elm 66 &amp; 70", "0A0d", "sorry, 3 weeks", "62 and", "turned it down", "still dripping",
+		"there isnt one", "gauge on the laundry", "is there a tank", "how many prvs this year", "which houses have no tank", "prv bad?", "new one in 2", "50/50"} {
 		f.Add(s)
 	}
 	p, err := intents.New()
@@ -39,6 +40,15 @@ func FuzzDialogue(f *testing.F) {
 			t.Error("one plan is amended twice")
 		}
 		p.GoesOn(text, intents.Context{}, assess.PRV, p.Parse(text, intents.Context{}))
+		c := intents.Context{Site: "12 Alder St", Tap: assess.Laundry}
+		plain := p.Parse(text, c)
+		p.GaugeAt(text, c)
+		p.HeaterTurned(text, c)
+		p.ScrewTurned(text, c, plain)
+		p.CleanedStrainer("strainer is plugged", text, c, plain)
+		intents.Drips(text, *told, plain)
+		intents.MayDrip(text)
+		intents.ToldThere(text)
 		p.Meant(text, []assess.Item{assess.PRV, assess.ExpansionTank})
 		p.Names(text)
 		p.Parse(text, intents.Context{Sites: sites})

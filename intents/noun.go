@@ -6,7 +6,7 @@ import "strings"
 
 // strangeThing tells whether item k is a noun that names no equipment.
 func (m *message) strangeThing(k int) bool {
-	return k >= 0 && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site &&
+	return k >= 0 && k < len(m.items) && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site &&
 		!m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
 }
 
