@@ -13,7 +13,7 @@ type askPhrase struct {
 
 // weighAsk weighs one phrase of asking in sentence s, whose first word is item first.
 func (m *message) weighAsk(s, i, first int, about About, request bool) {
-	if (about == AskSummary || about == AskNextCheck) && m.isMark(i+1, ":") && !m.closes(i+1) {
+	if (about == AskSummary || about == AskNextCheck || about == AskDue) && m.isMark(i+1, ":") && !m.closes(i+1) {
 		return // "Summary: OK house.", "Do next: replace tank"
 	}
 	if about != AskHelp && m.howAsked(i) {

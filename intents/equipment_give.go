@@ -134,6 +134,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	case strings.HasPrefix(t, "rust") && m.left(i, 6, true, func(k int) bool { return m.is(k, cColor, "") }) >= 0:
 	case strings.HasPrefix(t, "rust") && m.negRight(i-1) && m.clauseStart(i) == i-1: // "not rusty, not black"
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
+	case t == "no complaints" && i == m.sents[sent].from: // "PRV 11 years old. No complaints": of nobody
 	case m.text(i-1) == "as":
 	// "all good at 16 Gable Ct, pumped the tank up"
 	case m.text(i-1) == "all" && m.is(i, cCond, "good") && (m.says(i+1, "here", "at", "on", "over") || m.items[min(i+1, len(m.items)-1)].site) && !m.is(i-2, cItem, ""):

@@ -26,6 +26,7 @@ func TestWhoLeavesOutTheVowels(t *testing.T) {
 func TestANumberThatIsTakenBack(t *testing.T) {
 	says(t, [][2]string{
 		{"91 is gone, 64 rear", "64 rear_bibb"},
+		{"91 back spigot. wait no, 81", "81 rear_bibb"},
 		{"front bib 57. typo, I meant 75", "75 front_bibb"},
 		{"5.2 psi front tap lol, 5.2 bar I mean", "75.4 front_bibb"},
 		{"rear 58, no, had the gauge upside down, 85", "85 rear_bibb"},
@@ -42,6 +43,9 @@ func TestANumberThatIsTakenBack(t *testing.T) {
 func TestNumbersBesideAReadingThatAreNone(t *testing.T) {
 	says(t, [][2]string{
 		{"51 tub, 6 psi less than before", "51 bath"},
+		{"T+15 laundry 57", "57 laundry"},
+		{"72 psi is what she wants, I set the reg to 60", "set_prv to 60"},
+		{"PRV 11 years old. No complaints", "prv year 2015"},
 		{"a turn on those is worth about 6 psi, rear 70", "70 rear_bibb"},
 		{"water temp 118F at the lav, 64 at the lav", "64 bath"},
 		{"walked up 9 floors. shower 48", "48 bath"},
@@ -99,6 +103,7 @@ func TestWhatOnlySoundsLikeRunningWaterOrAFiringHeater(t *testing.T) {
 func TestWhatIsToCome(t *testing.T) {
 	says(t, [][2]string{
 		{"new reading tub 58", "58 bath"},
+		{"What's left: recheck in 6 months", "plan recheck in 180"},
 		{"need another reading, tub 58", "58 bath; plan recheck"},
 		{"code says over 80 needs a prv, 93 front", "93 front_bibb"},
 		{"prv shot, tank shot. replacing both friday", "prv failed; expansion_tank failed; plan replace_prv in 4; plan replace_tank in 4"},

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
 // the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
 
@@ -42,6 +44,8 @@ func (m *message) anotherKind(i int) (string, bool) {
 			m.askWarm(i)
 		}
 		return "a pressure or a temperature", true
+	case m.text(i-1) == "and" && m.text(i-2) == "t" && strings.Contains(m.raw, "+"): // "T+15 laundry 57"
+		return "minutes", true
 	case m.minutesIn(i):
 		return "minutes to come", true
 	case m.soManyFor(i), m.askedFor(i):

@@ -72,6 +72,8 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		return "a difference", true
 	case prev == "worth" || m.text(i-2) == "worth" && !m.items[i-1].mark:
 		return "a difference", true // "a turn is worth about 6 psi"
+	case m.wished(i):
+		return "what somebody wants", true
 	case m.isGone(i):
 		return "no more there", true
 	case m.gaugeEnd(i):
@@ -100,6 +102,16 @@ func (m *message) dropOrTarget(i int) (string, bool) {
 		return "from memory", true
 	}
 	return "", false
+}
+
+// wished tells whether the words behind the number at i make it a wish: "72 psi is what she wants".
+func (m *message) wished(i int) bool {
+	k := i + 1
+	if m.isAny(k, cUnit, "") {
+		k++
+	}
+	return m.says(k, "is", "was") && m.text(k+1) == "what" &&
+		m.right(k+1, 4, false, func(j int) bool { return m.says(j, "wants", "wanted", "want", "asked", "asks", "likes") || m.is(j, cWill, "") }) >= 0
 }
 
 // isGone tells whether the words behind the number at i say that the gauge shows it no more:

@@ -296,7 +296,7 @@ func planHead(head string) bool {
 	case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit",
 		"recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente",
 		"next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending",
-		"seguimiento", "falta", "sched", "scheduled", "plan de accion":
+		"seguimiento", "falta", "sched", "scheduled", "plan de accion", "whats left", "left to do", "still to do", "remaining":
 		return true
 	}
 	return false
