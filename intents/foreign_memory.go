@@ -111,7 +111,9 @@ func (m *message) wished(i int) bool {
 		k++
 	}
 	return m.says(k, "is", "was") && m.text(k+1) == "what" &&
-		m.right(k+1, 4, false, func(j int) bool { return m.says(j, "wants", "wanted", "want", "asked", "asks", "likes") || m.is(j, cWill, "") }) >= 0
+		m.right(k+1, 4, false, func(j int) bool {
+			return m.says(j, "wants", "wanted", "want", "asked", "asks", "likes") || m.is(j, cWill, "")
+		}) >= 0
 }
 
 // isGone tells whether the words behind the number at i say that the gauge shows it no more:

@@ -84,12 +84,13 @@ func (p *Parser) nForNo(toks []token, i int) bool {
 	if toks[i].kind != word || i > 0 && toks[i-1].kind != mark {
 		return false
 	}
-	k, none := i+1, false
+	k, none, symptom := i+1, false, false
 	for k < len(toks) && k <= i+3 && toks[k].kind == word && vowelless(toks[k].text) && toks[k].text != "n" {
-		none = p.spells(toks[k].text, cHint, "nonesuch") || p.spells(toks[k].text, cSym, "")
+		symptom = p.spells(toks[k].text, cSym, "")
+		none = symptom || p.spells(toks[k].text, cHint, "nonesuch")
 		k++
 	}
-	return none && (k == len(toks) || toks[k].kind == mark || oneOf(toks[k].text, "n", "t"))
+	return none && (k == len(toks) || toks[k].kind == mark || symptom && toks[k].kind == number || oneOf(toks[k].text, "n", "t"))
 }
 
 // spells tells whether a word may be written short for one that has a class of the lexicon.
