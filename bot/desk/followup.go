@@ -100,16 +100,20 @@ var fulfils = map[assess.Action][]assess.Action{
 	assess.ReplacedTank:  {assess.InstallTank, assess.ReplaceTank},
 }
 
-// settle ends the follow-ups that a visit fulfils: work done, and a recheck by
-// a fair reading of the house. It returns those that stay open.
-func (t *turn) settle(site store.SiteRecord, v assess.Visit, a assess.Assessment) (open []store.FollowUp, err error) {
+// settle ends the follow-ups that a message's part v of a visit fulfils: work done, and a
+// recheck by a fair reading of the house, unless that visit itself asked for the recheck. It
+// returns those that stay open.
+func (t *turn) settle(site store.SiteRecord, v, whole assess.Visit, a assess.Assessment) (open []store.FollowUp, err error) {
 	ends := map[assess.Action]bool{}
 	for _, w := range v.Work {
 		for _, e := range fulfils[w.Action] {
 			ends[e] = true
 		}
 	}
-	if a.HousePSI != nil && len(v.Readings) > 0 {
+	promised := slices.ContainsFunc(whole.Plans, func(p assess.Plan) bool {
+		return p.Action == assess.Recheck && p.InDays != nil && *p.InDays > 0
+	})
+	if a.HousePSI != nil && len(v.Readings) > 0 && !promised {
 		ends[assess.Recheck] = true
 	}
 	list, err := t.tx.OpenFollowUps(site.ID)

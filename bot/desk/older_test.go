@@ -26,6 +26,10 @@ var leftSince = map[string]string{
 	"31 Larch Ct 2026-06-29 58": "31 Larch Ct 2026-06-29 62",
 }
 
+// promisedSince is a recheck that the visit itself asked for: the kept records were made when
+// that visit's next reading ended it, and a later one was opened in its place.
+var promisedSince = map[string]string{"done recheck 2026-08-28": "done recheck 2026-07-29"}
+
 func goesOn(t *testing.T, version int) {
 	w := &world{t: t, path: storetest.Older(t, version, quickDir(t))}
 	if err := w.start(); err != nil {
@@ -40,6 +44,9 @@ func goesOn(t *testing.T, version int) {
 				return nil
 			}
 			if c.What == "filed" && leftSince[strings.TrimSuffix(c.Was, ".0 psi")] == strings.TrimSuffix(c.Now, ".0 psi") {
+				return nil
+			}
+			if c.What == "follow-up" && promisedSince[c.Was] == c.Now && c.Now != "" {
 				return nil
 			}
 			t.Errorf("a rebuild makes different: %s of message %d %q: %s -> %s", c.What, c.Message, c.Text, c.Was, c.Now)

@@ -211,7 +211,7 @@ func (t *turn) put(m store.Message, f intents.Frame, site store.SiteRecord) (a a
 	if a, whole, err = t.keepReport(m, f, site); err != nil {
 		return a, whole, err
 	}
-	open, err := t.settle(site, f.Visit(t.dayOf(m)), a)
+	open, err := t.settle(site, f.Visit(t.dayOf(m)), whole, a)
 	if err != nil {
 		return a, whole, err
 	}
