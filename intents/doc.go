@@ -76,7 +76,7 @@
 // Every number gets one role:
 //
 //	number_role                    the order of the rules
-//	taken_back                     "92, no wait 82"
+//	taken_back taken_back_told     "92, no wait 82"; what was reported before
 //	aside                          talk of the shop, tyres, prices
 //	number_written number_bare     by how it is written; without a unit
 //	number_temp number_year        degrees; ages and times
@@ -89,6 +89,7 @@
 //	age age_same age_unknown       how old a thing is
 //	year year_house                the year of a thing, of the house
 //	foreign foreign_kind foreign_talk foreign_hot_tap foreign_memory
+//	foreign_difference
 //	                               numbers that tell nothing of this house's water
 //	two_of                         two regulators or heaters that differ
 //

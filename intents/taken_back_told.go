@@ -1,0 +1,98 @@
+package intents
+
+import (
+	"slices"
+	"strings"
+)
+
+// Pressures that were reported and are called wrong, or told anew.
+
+var disownedGate = onlyWith(cHint, "wrong")
+
+// disowned voids the numbers of an earlier report that a message calls wrong: "I
+// told you kitchen 61 and that's wrong, it's 51", "that 79 is wrong, it's 97".
+func (m *message) disowned() {
+	if m.shut(disownedGate) {
+		return
+	}
+	for w := range m.items {
+		if !m.is(w, cHint, "wrong") {
+			continue
+		}
+		later := false
+		for k := w + 1; k < len(m.items); k++ {
+			later = later || m.items[k].num != nil && m.items[k].role == roleReading
+		}
+		if !later {
+			return
+		}
+		se := &m.sents[m.items[w].sent]
+		told := false
+		for k := se.from; k < w; k++ {
+			told = told || m.reported(k)
+		}
+		that := false
+		for k := w - 1; k >= se.from; k-- {
+			it := &m.items[k]
+			if it.num == nil || it.role != roleReading {
+				continue
+			}
+			that = m.text(k-1) == "that" || m.text(k-1) == "the" || m.text(k-1) == "my" || m.text(k-1) == "ese"
+			if !told && !(that && m.hasAsk(AskCorrect)) && !m.saidOfNumber(k, w) {
+				break
+			}
+			m.setRole(k, roleIgnored, "called wrong")
+		}
+	}
+}
+
+// saidOfNumber tells whether the word of wrong at item w is said of the number at k: "58 at 12 Elm
+// was wrong".
+func (m *message) saidOfNumber(k, w int) bool {
+	for j := k + 1; j < w; j++ {
+		it := &m.items[j]
+		if !it.site && it.point == "" && !be(it.text) && !m.is(j, cDeterminer, "") && !m.is(j, cPlace, "") && !m.says(j, "at", "on", "in", "for") {
+			return false
+		}
+	}
+	return true
+}
+
+var reportedGate = onlyWith(cHint, "reported")
+
+// reported tells whether item k is the writer's own earlier report: "I told you", "I put in".
+func (m *message) reported(k int) bool {
+	if !m.is(k, cHint, "reported") {
+		return false
+	}
+	if n := k + 1; m.is(n, cItem, "gauge") || m.is(n, cDeterminer, "") && m.is(n+1, cItem, "") {
+		return false // "I put the gauge on the side spigot"
+	}
+	if m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k) == "mande" || m.text(k) == "dije" || m.text(k) == "puse" {
+		return true
+	}
+	return strings.HasPrefix(m.text(k), "my ") || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
+}
+
+// retold drops the readings that a message takes back by telling all of their places anew: "70 in
+// 120 out, sorry 120 in 70 out".
+func (m *message) retold() {
+	for j := 1; j+1 < len(m.readings); j++ {
+		first := m.readings[j].at
+		cue := m.left(first, 3, true, func(k int) bool { return m.takesBack(k, k+1) })
+		if cue < 0 || cue <= m.readings[j-1].at || m.readings[j].sent != m.readings[len(m.readings)-1].sent {
+			continue
+		}
+		anew := func(r reading) bool {
+			return len(r.points) == 1 && slices.ContainsFunc(m.readings[j:], func(o reading) bool { return slices.Equal(o.points, r.points) })
+		}
+		if slices.ContainsFunc(m.readings[:j], func(r reading) bool { return !anew(r) }) {
+			return
+		}
+		for _, r := range m.readings[:j] {
+			m.setRole(r.at, roleIgnored, "told anew")
+		}
+		m.readings = append(m.readings[:0], m.readings[j:]...)
+		return
+	}
+}
