@@ -175,6 +175,9 @@ func (m *message) tankRole(i int) (role, string, bool) {
 			return roleCharge, "tank at", true
 		}
 	}
+	if at == i-1 && it.within(20, 80) && m.closes(i) && !m.meets(at-1, denied) {
+		return roleCharge, "tank", true // "exp tank 40, house 62"
+	}
 	return roleCharge, "tank", pressureUnit(it.unit) && (at == i-1 || m.closes(i) && m.factualRun(at, i))
 }
 
@@ -345,7 +348,7 @@ func (m *message) heldByTank(i int) bool {
 		}
 		return topic == "expansion_tank" && !m.pointBetween(at, i) && i-at <= 8
 	}
-	if m.text(i+1) != "in" && m.text(i+1) != "en" {
+	if !m.says(i+1, "in", "en", "into", "al") {
 		return false
 	}
 	for k := i + 2; k < len(m.items) && k <= i+4 && !m.items[k].mark; k++ {

@@ -236,7 +236,13 @@ func (m *message) plannedValue(i int) bool {
 // advised reads what the writer told somebody: "I said 120". Beside a test point it
 // is a reading.
 func (m *message) advised(i int) bool {
-	return m.is(i-1, cClaim, "says") && m.text(i-2) == "i" && !m.pointNear(i) && m.items[i].unit == ""
+	if m.items[i].unit != "" {
+		return false
+	}
+	if m.says(i-1, "him", "her", "them") && m.is(i-2, cClaim, "says") && m.text(i-3) == "i" {
+		return !m.pointInClause(i) // "I told him 60 tops"
+	}
+	return m.is(i-1, cClaim, "says") && m.text(i-2) == "i" && !m.pointNear(i)
 }
 
 var lineTestGate = onlyWith(cHint, "linetest")

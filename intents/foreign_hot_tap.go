@@ -20,7 +20,7 @@ func (m *message) hotTap(i int) bool {
 		}
 		p := m.items[k].point
 		tap = tap || p == "kitchen" || p == "bath"
-		hot = hot || hotWord(m.text(k)) && abs(k-i) <= 4
+		hot = hot || hotWord(m.text(k)) && abs(k-i) <= 4 || k < i && i-k <= 5 && m.says(k, "water", "waters", "agua")
 	}
 	if !hot && m.isMark(to, ",") { // "140 out of the tub, way too hot"
 		hot = m.closes(to+2) && hotWord(m.text(to+2)) || m.closes(to+3) && hotWord(m.text(to+3)) && m.text(to+2) == "too"

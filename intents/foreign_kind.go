@@ -183,7 +183,14 @@ func (m *message) beside(i int) bool {
 	case "over", "under", "above", "below", "short":
 		return m.items[i].value <= 40 && (m.stopAt(i+2) || m.says(i+2, "at", "on") || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
 	}
-	return m.says(i-1, "up", "down") && m.items[i].value < 40 && m.pointAt(i-2) && (m.stopAt(i+1) || m.says(i+1, "to", "from"))
+	if !m.says(i-1, "up", "down") || m.items[i].value >= 40 || !m.stopAt(i+1) && !m.says(i+1, "to", "from") {
+		return false
+	}
+	k := i - 2
+	for m.is(k, cHint, "moves") || be(m.text(k)) {
+		k--
+	}
+	return k >= 0 && (m.items[k].point != "" || m.taken(k))
 }
 
 // reliefSet reads what a relief valve is set or rated to open at: "relief is set at 150 and

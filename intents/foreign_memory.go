@@ -9,7 +9,7 @@ var (
 	}}
 	fallWords = opener{words: []string{
 		"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags",
-		"pierde", "perdio", "cae", "cayo", "baja", "bajo", "gains", "gained", "gain", "drops it",
+		"pierde", "perdio", "perdimos", "pierden", "perdieron", "cae", "cayo", "baja", "bajo", "bajaron", "gains", "gained", "gain", "drops it",
 	}}
 	sayWords = opener{words: []string{
 		"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me",
@@ -96,7 +96,7 @@ func (m *message) limitBehind(i int) bool {
 	r := m.rightTag(last, 3, cTarget, "")
 	return r >= 0 && m.items[r].seg == m.items[i].seg && m.says(r, "en la placa", "la placa", "placa", "de fabrica viene",
 		"max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido",
-		"factory setting", "from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law")
+		"factory setting", "from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law", "codigo", "por codigo", "segun codigo")
 }
 
 // roseBy tells whether the number at i, which no "to" leads to, is by how much a pressure

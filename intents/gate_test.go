@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"testing"
 
 	"encoding/json"
@@ -24,8 +25,9 @@ func TestGatesChangeNothing(t *testing.T) {
 	open.ungated = true
 	files, _ := filepath.Glob("../testdata/intents/*.jsonl")
 	more, _ := filepath.Glob("../testdata/intents/*/*.jsonl")
+	tempting, _ := filepath.Glob("../testdata/tempting/*.jsonl")
 	n := 0
-	for _, name := range append(files, more...) {
+	for _, name := range slices.Concat(files, more, tempting) {
 		f, err := os.Open(name)
 		if err != nil {
 			t.Fatal(err)

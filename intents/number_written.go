@@ -190,6 +190,8 @@ func (m *message) noneRole(i int) (role, string) {
 		return roleIgnored, "no charge"
 	case it.value == 0 && m.is(i+1, cSym, "") && !m.dryAtPoint(i), it.value == 0 && it.num.integer && m.is(i+1, cItem, ""):
 		return roleIgnored, "none of it" // "zero expansion tank"
+	case m.text(i+1) == "to" && m.text(i+2) == "go" && m.closes(i+2), m.text(i+1) == "to go" && m.closes(i+1):
+		return roleIgnored, "what is left" // "no gauge yet, 20 to go"
 	case (m.text(i+1) == "left" && m.closes(i+1) || m.says(i+1, "to") && m.text(i+2) == "go") && m.says(i-1, "got", "have", "only", "only got", "only have", "still", "still got", "still have", "theres"):
 		return roleIgnored, "what is left" // "got 30 left"
 	}

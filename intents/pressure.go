@@ -3,7 +3,7 @@ package intents
 import "strings"
 
 var (
-	wantWords  = opener{words: []string{"wanted", "asked for", "wants", "quiere", "queria", "want", "pide"}}
+	wantWords  = opener{words: []string{"wanted", "asked for", "wants", "quiere", "quiero", "queremos", "queria", "want", "pide"}}
 	tyreOpener = opener{words: []string{
 		"tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor", "nitrogen", "bottle",
 		"cylinder", "nitrogeno", "washer pressure", "truck", "spare",
@@ -53,6 +53,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	}
 	if m.bounded(i) {
 		return roleIgnored, "a bound"
+	}
+	if why, ok := m.notMeasured(i); ok {
+		return roleIgnored, why
 	}
 	if m.ofRegulatorAlone(i) {
 		m.askPlace(i)

@@ -22,7 +22,7 @@ func (m *message) tapInHand(r *reading) bool {
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
 		return false
 	}
-	return m.ofTheHouse(r) || m.continues(r.sent) || m.readingCue(r.at) && m.followed(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
+	return m.ofTheHouse(r) || m.continues(r.sent) || m.opensInHand(r.at) || m.onlyNumbers(r.sent) || m.readingCue(r.at) && m.followed(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
 }
 
 // ofAir tells whether the number at i is the air of a tank, whose name may stand in a message
@@ -125,6 +125,9 @@ func (m *message) goesOnAt(i int) bool {
 	}
 	if !m.gaugeInHand() {
 		return false
+	}
+	if m.opensInHand(i) || m.onlyNumbers(it.sent) {
+		return true
 	}
 	s := &m.sents[it.sent]
 	words := 0
@@ -248,4 +251,54 @@ func (p *Parser) GaugeAt(text string, ctx Context) assess.TestPoint {
 		return ""
 	}
 	return assess.TestPoint(tap)
+}
+
+// opensInHand tells whether the number at i opens a sentence whose rest is such as is told of what a
+// gauge shows: "72, up 6 from last time", "66 w the hose off", "64 and the tank's at 40". Of a rest
+// that speaks of no such thing a colleague would ask: "66 and she lives alone", "50, gas".
+func (m *message) opensInHand(i int) bool {
+	it := &m.items[i]
+	if !m.gaugeInHand() || it.unit != "" || it.value < 15 || it.value > 200 || m.firstOf(it.sent) != i || !m.followed(i) && !m.isMark(i+1, ",", "-", "(") {
+		return false
+	}
+	if m.meets(i+1, setOf(cSym, cItem, cRelief)) {
+		return false // "60 drips a minute off the relief"
+	}
+	size := int(it.value)%5 == 0 && it.value >= 30 && it.value <= 80
+	for k := i + 1; k < m.sents[it.sent].to; k++ {
+		switch {
+		case m.is(k, cFuel, ""), m.is(k, cItem, "heater"):
+			if size {
+				return false
+			}
+			return true
+		case m.meets(k, besideShown), m.is(k, cHint, "ofpressure"):
+			return true
+		case m.isNum(k) && (m.says(k-1, "up", "down", "bajo", "subio", "drop", "dropped", "off") || m.says(k+1, "better", "less", "lower", "higher")):
+			return true
+		}
+	}
+	return false
+}
+
+// besideShown are the classes of words that go with what a gauge shows.
+var besideShown = setOf(cItem, cRelief, cTarget, cFlowing, cStatic, cState, cOn, cOff, cPeak, cNow, cBefore, cAfter, cSym)
+
+// onlyNumbers tells whether sentence s holds nothing but what a gauge in hand may show, and words that
+// take a number back: "61 62 61", "88, no wait 78".
+func (m *message) onlyNumbers(s int) bool {
+	nums := 0
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		switch it := &m.items[k]; {
+		case it.num != nil:
+			if it.unit != "" || it.value < 15 || it.value > 200 || it.num.time || it.num.phone || it.num.money || it.num.percent {
+				return false
+			}
+			nums++
+		case it.mark, m.is(k, cRetract, ""), m.says(k, "no", "wait", "then", "and", "again", "y", "luego", "digo"):
+		default:
+			return false
+		}
+	}
+	return nums > 1
 }

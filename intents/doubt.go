@@ -1,0 +1,205 @@
+package intents
+
+import "strings"
+
+// Words that make a number no pressure that was measured, although a test point stands beside it
+// or a gauge is in hand: it is denied, supposed, wished for or asked about, it is the end of a
+// gauge's face, of a month gone by, or the neighbour's. What would make it a pressure says
+// nothing against them.
+
+// notMeasured tells why the number at i was not measured on this visit.
+func (m *message) notMeasured(i int) (string, bool) {
+	switch {
+	case m.notShown(i):
+		return "denied", true
+	case m.supposes(i):
+		return "supposed, not measured", true
+	case m.wouldBe(i):
+		return "what somebody wants", true
+	case m.askedAbout(i):
+		return "asked about", true
+	case m.ofFace(i):
+		return "a gauge's range", true
+	case m.inMonthPast(i):
+		return "from memory", true
+	case m.besideOther(i), m.ofHydrant(i):
+		return othersNumber, true
+	case m.answersQuoted(i):
+		m.askPlace(i)
+		return "says yes to a quoted line", true
+	}
+	return "", false
+}
+
+// showing are verbs by which a gauge or its reader comes to a number.
+var showing = phrases(`reading | read | reads | show | shows | showed | showing | get | gets | got | getting | got to | gets to | get to | see | saw | seeing | seen | hit | hits | hitting
+	| reach | reached | reaches | reaching | make | makes | making | register | registers | marca | marco | marcaba | marcando | da | dio | daba | dando | llega | llego | registra | registro | lee | saco | saque | vi`)
+
+// notShown tells whether a denied verb of showing leads to the number at i: "not reading 74", "never
+// got to 60", "no marca 80". With "below" or "de" between, it tells a bound.
+func (m *message) notShown(i int) bool {
+	if !m.kinds.has(cNeg) {
+		return false
+	}
+	k := i - 1
+	for m.says(k, "to", "at", "a", "up to", "hasta", "the", "el", "los", "las", "that", "ese") || m.is(k, cHint, "hedge") {
+		k--
+	}
+	if !showing[m.text(k)] {
+		return false
+	}
+	for k--; m.says(k, "ever", "even", "quite", "se", "nos", "me", "really", "yet", "still"); k-- {
+	}
+	return m.is(k, cNeg, "") && m.items[k].seg == m.items[i].seg && !(m.says(k, "never", "nunca") && m.says(k+1, "saw", "see", "seen", "vi")) // which marvels
+}
+
+var (
+	// ofCondition are the words that may stand between "if" and what somebody may find.
+	ofCondition = phrases(`i | we | you | he | she | they | it | its | the | that | this | a | gauge | pressure | needle | again | ever | still | to | at | goes | go | gets | get | reads | read | shows | show | hits | hit | see | sees
+		| jumps | climbs | comes | is | does | only | even | over | up to | back to | back up to | above | past | down to | house | i see | i get | i read | reading | we get | passes | sube | marca | llega | pasa | a | de | la | el | mas de`)
+	// reaching are verbs of what may come to pass: "might hit 90".
+	reaching = phrases(`go | hit | reach | climb | spike | jump | creep | shoot | run | rise | get to | go to | go up to | climb to | get up to | llegar | llegar a | subir | subir a | pasar`)
+)
+
+// supposes tells whether the number at i stands in what somebody only thinks of: "if I see 100 again",
+// "might hit 90 at the front". "If I open the tub it drops to 50" tells what was seen.
+func (m *message) supposes(i int) bool {
+	for k := i - 1; k >= m.clauseStart(i) && k >= i-7; k-- {
+		switch t := m.text(k); {
+		case t == "if" || t == "what if" || t == "unless" || t == "in case" || t == "si" && k+1 < i && m.says(k+1, "pasa", "sube", "llega", "pasa de", "llega a", "sube a"):
+			return true
+		case m.says(k, "might", "may", "could", "would", "can", "podria", "puede"):
+			return m.mayCome(k+1, i)
+		case reaching[t], m.says(k, "as", "high", "low", "as high as", "as much as", "be", "get", "a", "al"):
+		case !ofCondition[t] && m.items[k].point == "" && m.items[k].role != roleTaken:
+			return false
+		}
+	}
+	return false
+}
+
+// mayCome tells whether items from..i say that something may come to the number at i: "get as high as".
+func (m *message) mayCome(from, i int) bool {
+	if reaching[m.text(from)] {
+		return true
+	}
+	return m.says(from, "get", "be") && m.says(from+1, "as", "as high as", "as much as", "up to")
+}
+
+// wouldBe tells whether the words behind the number at i make it a wish: "60 would be nice".
+func (m *message) wouldBe(i int) bool {
+	k := i + 1
+	if m.is(k, cUnit, "") {
+		k++
+	}
+	return m.says(k, "would be", "would", "seria", "estaria", "quedaria") && !m.says(k+1, "have", "not")
+}
+
+// inverted are words that begin a question by standing before what they ask about.
+var inverted = phrases(`is | was | are | were | did | does | do | should | could | would | can | isnt | wasnt | didnt | is it | was it | is that | was that | did you | did he | did we | esta | era | es | esta bien | sera | fue`)
+
+// doubting begin a question that often goes without its mark.
+var doubting = phrases(`was that | was it | is that | did you say | did you mean | did you | did he | did he say | did we | what if | wasnt it | isnt it`)
+
+// askedAbout tells whether the clause of the number at i asks whether that is right: "is 74 ok at the
+// rear?", "was that 58 or 85". "Rear 74, is that ok?" tells it first.
+func (m *message) askedAbout(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	first := m.clauseStart(i)
+	for first < i && (m.items[first].mark || filler(m.text(first))) {
+		first++
+	}
+	if first == i {
+		return false
+	}
+	opens := m.text(first)
+	pair := opens + " " + m.text(first+1)
+	if doubting[opens] || doubting[pair] || doubting[pair+" "+m.text(first+2)] {
+		return true
+	}
+	return s.question && inverted[opens]
+}
+
+// ofFace tells whether the number at i is the end of a gauge's face: "manómetro de 200", "gauge is a
+// 300 lb one", "a 100 psi gauge for a 200 psi gauge".
+func (m *message) ofFace(i int) bool {
+	if !m.kinds.has(cItem) {
+		return false
+	}
+	switch m.items[i].value {
+	case 30, 60, 100, 150, 160, 200, 300, 400:
+	default:
+		return false
+	}
+	gauge := func(k int) bool { return m.is(k, cItem, "gauge") }
+	switch {
+	case m.says(i-1, "de", "of") && gauge(i-2), gauge(i+1) && m.items[i].unit == "psi" && !m.pointAt(i-1):
+		return true
+	case m.says(i-1, "llega a", "llega hasta", "goes to", "reaches") && gauge(i-2) && !m.pointInClause(i):
+		m.askPlace(i)
+		return true
+	case m.says(i-1, "a", "un"):
+		return be(m.text(i-2)) && m.left(i, 5, false, gauge) >= 0 && !m.pointInClause(i)
+	}
+	return false
+}
+
+// inMonthPast tells whether a month stands beside the number at i with no day: "72 in march", "en
+// marzo daba 72".
+func (m *message) inMonthPast(i int) bool {
+	month := func(k int) bool {
+		return m.says(k-1, "in", "back in", "en", "last") && m.monthAt(k) > 0 && m.monthAt(k) != m.ctx.Today.Month && !(m.isNum(k+1) && k+1 != i)
+	}
+	if month(i + 2) {
+		return true
+	}
+	from := m.clauseStart(i)
+	return m.pastVerb(i) && m.left(i, i-from, false, month) >= 0
+}
+
+// besideOther tells whether somebody else's house stands right beside the number at i: "next door 68",
+// "71 at the neighbor's".
+func (m *message) besideOther(i int) bool {
+	if !m.kinds.has(cWhose) {
+		return false
+	}
+	if k := i - 1; m.is(k, cWhose, "other") && !strings.Contains(m.text(k), "gauge") && !m.pointInClause(i) {
+		return true
+	}
+	k := i + 1
+	for m.says(k, "at", "for", "over", "en", "con", "la", "el", "del", "de", "era", "fue") || be(m.text(k)) || m.is(k, cDeterminer, "") {
+		k++
+	}
+	if !m.is(k, cWhose, "other") || !m.closes(k) || strings.Contains(m.text(k), "gauge") {
+		return false
+	}
+	if m.is(i-1, cDeterminer, "") || m.text(i-1) == "ese" {
+		m.disown(i)
+	}
+	return true
+}
+
+// disown voids what was told before of the number at i, which turned out to be no pressure of this
+// house: "rear 71, sorry the 71 was the neighbor's".
+func (m *message) disown(i int) {
+	for k := range m.items[:i] {
+		if m.numIs(k, roleReading) && m.items[k].value == m.items[i].value {
+			m.setRole(k, roleIgnored, othersNumber)
+		}
+	}
+}
+
+// ofHydrant tells whether the number at i was measured at a hydrant of the city's.
+func (m *message) ofHydrant(i int) bool {
+	if !m.kinds.meets(setOf(cWhose, cSkip)) {
+		return false
+	}
+	k := m.left(i, 6, false, func(k int) bool { return strings.HasPrefix(m.text(k), "hydrant") })
+	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.meets(k, pointClasses) && !m.taken(k) && !m.is(k-1, cPlace, "")
+}
+
+// answersQuoted tells whether the number at i only says yes to a quoted line: "> should I aim for
+// 60?", "yes 60".
+func (m *message) answersQuoted(i int) bool {
+	return len(m.clean.quoted) > 0 && m.closes(i) && m.items[i].unit == "" && m.is(i-1, cPresent, "") && m.firstOf(m.items[i].sent) >= i-1
+}
