@@ -7,6 +7,13 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listSlipDenies = listOf("slip denies")
+	listSlipWrote  = listOf("slip wrote")
+	listSlipMore   = listOf("slip more")
+)
+
 // Amendment is what a message puts right in its writer's last report. What is
 // empty stands as it was told.
 type Amendment struct {

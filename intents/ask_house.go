@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listHowIs      = listOf("how is")
+	listAfterHouse = listOf("after house")
+)
+
 // asksAfter reads a question after a house that names nothing of it: "how is 402 Larkhill
 // doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
 func (m *message) asksAfter(s int) bool {

@@ -2,6 +2,11 @@ package intents
 
 import "slices"
 
+// Lists of the lexicon that these rules know.
+var (
+	listOpensDay = listOf("opens day")
+)
+
 // moment is a time told for something to come: an item and the days from today.
 type moment struct {
 	at, end int

@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeDay  = listOf("before day")
+	listBeforeDate = listOf("before date")
+)
+
 var weekdays = map[string]time.Weekday{
 	"sunday": 0, "monday": 1, "tuesday": 2, "wednesday": 3, "thursday": 4, "friday": 5, "saturday": 6,
 	"sun": 0, "mon": 1, "tue": 2, "tues": 2, "wed": 3, "weds": 3, "thu": 4, "thur": 4, "thurs": 4, "fri": 5, "sat": 6,

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listYearlyJob = listOf("yearly job")
+)
+
 // Days told as so many from today: "tomorrow", "next week", "a month and a half".
 
 // periodDays are the days of a period by its name.

@@ -1,5 +1,11 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listHadNone = listOf("had none")
+	listAfterIn = listOf("after in")
+)
+
 // newPart returns the item of "new PRV in", "new 50 gal heater in at 12 Elm", "new reg
 // is in", "new prv, set to 58" when the word at i says that it was put in on this
 // visit, else -1.

@@ -10,7 +10,7 @@ type entry struct {
 	one    *entry // of a plural: the thing in the singular
 	keys   key    // the rules that may begin at it
 	typed  key    // those that may where it was typed for another word
-	lists  listSet
+	lists  *listSet
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 

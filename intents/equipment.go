@@ -7,6 +7,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOfGas = listOf("of gas")
+)
+
 // equipmentSet gathers what the message says of each thing installed, in the
 // order first named.
 type equipmentSet []*fact

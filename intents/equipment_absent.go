@@ -7,6 +7,13 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listTankDay     = listOf("tank day")
+	listThisHouse   = listOf("this house")
+	listHouseSystem = listOf("house system")
+)
+
 // named records items that the house may lack, and those said to be absent.
 func (m *message) named(s int, items []mentionOf) {
 	for _, it := range items {

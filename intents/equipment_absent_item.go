@@ -2,6 +2,19 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listOfPart      = listOf("of part")
+	listLacks       = listOf("lacks")
+	listNegates     = listOf("negates")
+	listPutIn       = listOf("put in")
+	listToLacked    = listOf("to lacked")
+	listHaveOne     = listOf("have one")
+	listToAbsent    = listOf("to absent")
+	listNoneThere   = listOf("none there")
+	listAnswersNone = listOf("answers none")
+)
+
 // itemAbsent tells whether the message says that there is no such thing: "no exp
 // tank", "exp tank: none", "no expansion vessel is there".
 func (m *message) itemAbsent(i int) bool {

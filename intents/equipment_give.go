@@ -7,6 +7,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listGaugeShows = listOf("gauge shows")
+	listSinceThen  = listOf("since then")
+)
+
 // give finds the owner of an attribute and writes it down.
 func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "year" && m.maintainedYear(a.at) || a.what == "ago" && m.maintainedYear(a.at) || a.what == "lastyear" || a.what == "never" {

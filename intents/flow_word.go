@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOpen = listOf("open")
+	listShut = listOf("shut")
+)
+
 var flowOpener = opener{
 	classes: setOf(cStatic, cFlowing),
 	hints:   []string{"flows", "rests", "quiet", "uses"},

@@ -8,7 +8,7 @@ type item struct {
 	tags      []tag
 	values    valueSet // the values among tags
 	keys      key      // the rules that may begin here
-	lists     listSet  // the lists that the text stands in
+	lists     *listSet // the lists that the text stands in
 	sent      int
 	seg       int
 	mark      bool

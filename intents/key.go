@@ -89,18 +89,13 @@ type keyring struct {
 	items   map[string]key
 	words   map[string]key
 	typed   map[string]key
-	lists   map[string]listSet // by word or phrase: the lists that it stands in
+	lists   map[string]*listSet // by word or phrase: the lists that it stands in
 }
 
 // newKeyring sorts openers by what opens them; the lexicon knows its lists already.
 func newKeyring(l *lexicon) *keyring {
 	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{},
-		lists: map[string]listSet{}}
-	for x, words := range l.lists {
-		for w := range words {
-			r.lists[w] |= 1 << x
-		}
-	}
+		lists: listsOf(l.lists)}
 	for _, o := range openers {
 		for c := range r.classes {
 			if o.classes.has(class(c)) {

@@ -38,7 +38,7 @@ type lexicon struct {
 	entries  map[string]*entry  // by word: all that is known of it
 	letters  [256]*entry        // the same, of letters, figures and marks alone
 	byID     []*entry           // the same, by word of the vocabulary
-	lists    [lists]phraseSet   // words that a rule knows by their letters
+	lists    []phraseSet        // words that a rule knows by their letters
 	trie
 }
 
@@ -55,7 +55,7 @@ func newLexicon() *lexicon {
 		skeleton: map[string][]int32{}, toward: map[string]bool{},
 		alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
 		entries: make(map[string]*entry, 2*entries), // half empty, so that a word is found at once
-		trie:    newTrie(),
+		trie:    newTrie(), lists: make([]phraseSet, len(listNames)),
 	}
 }
 
@@ -68,7 +68,7 @@ func (l *lexicon) load() error {
 	slices.Sort(files)
 	defs := map[string][]string{}
 	for _, name := range files {
-		if name == listFile {
+		if strings.HasPrefix(name, listFiles) {
 			continue // read before all others
 		}
 		if err := l.read(name, defs); err != nil {
@@ -79,8 +79,22 @@ func (l *lexicon) load() error {
 	return nil
 }
 
-// listFile holds the lists, which rules and their openers share.
-const listFile = "lexicon/lists.txt"
+// listFiles begins the names of the files that hold lists, which rules and their openers share.
+const listFiles = "lexicon/lists_"
+
+// loadLists reads the lists.
+func (l *lexicon) loadLists() error {
+	files, err := fs.Glob(lexiconFiles, listFiles+"*.txt")
+	if err != nil {
+		return err
+	}
+	for _, name := range files {
+		if err := l.read(name, nil); err != nil {
+			return err
+		}
+	}
+	return nil
+}
 
 // read reads one data file.
 func (l *lexicon) read(name string, defs map[string][]string) error {

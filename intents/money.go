@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listMoneyHead = listOf("money head")
+	listMoney     = listOf("money")
+)
+
 // Sums of money told without their sign.
 
 // moneyOpener are the words that moneyTalk goes by.

@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listDial       = listOf("dial")
+	listWarmBehind = listOf("warm behind")
+	listWarmBefore = listOf("warm before")
+)
+
 // tempRole tells a thermostat's setting from the temperature of water.
 func (m *message) tempRole(i int) (role, string) {
 	it := &m.items[i]

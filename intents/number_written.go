@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeClock = listOf("before clock")
+)
+
 // Roles that a number has by the way it is written and by its unit.
 
 // noQuantityRole passes over what counts nothing here: times, telephones, other houses.

@@ -6,6 +6,13 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listCleans       = listOf("cleans")
+	listFlushedOther = listOf("flushed other")
+	listShutHere     = listOf("shut here")
+)
+
 // deed is a verb of work with the object that it is told of.
 type deed struct {
 	*verb

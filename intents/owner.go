@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listWeakCond = listOf("weak condition")
+	listSaidOf   = listOf("said of")
+	listThisOne  = listOf("this one")
+)
+
 // compatible tells whether an attribute can be said of an item, and how well.
 func compatible(what, item, text string, value float64) bool {
 	switch what {

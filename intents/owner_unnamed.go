@@ -7,6 +7,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listItsA = listOf("its a")
+)
+
 // unnamedOwner returns the item that an attribute is said of without naming it, or with the
 // name in another sentence: "it's a 2013, 50 gallon, gas".
 func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old bool) {

@@ -37,7 +37,7 @@ func New(words ...Word) (*Parser, error) {
 			return nil, err
 		}
 	}
-	if err := p.lex.read(listFile, nil); err != nil {
+	if err := p.lex.loadLists(); err != nil {
 		return nil, err
 	}
 	gaz.enter(p.lex)

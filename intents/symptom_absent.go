@@ -7,6 +7,14 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNone   = listOf("none")
+	listDenial = listOf("denial")
+	listDenies = listOf("denies")
+	listBut    = listOf("but")
+)
+
 // absent tells whether the symptom at item i is denied.
 func (m *message) absent(i int, name assess.SymptomName) bool {
 	switch {

@@ -1,5 +1,12 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listToRelief   = listOf("to relief")
+	listVessel     = listOf("vessel")
+	listOfPressure = listOf("of pressure")
+)
+
 // What stands near a symptom and says whose it is.
 
 // reliefNear tells whether the relief valve is what the clause of item i is about.

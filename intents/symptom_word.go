@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listRises     = listOf("rises")
+	listNoWaterOf = listOf("no water of")
+)
+
 // symptomWord reads a word or phrase of the lexicon that tells a symptom by itself, unless
 // what stands beside it says otherwise.
 func (m *message) symptomWord(i int) (assess.SymptomName, bool) {

@@ -41,7 +41,7 @@ type sense struct {
 // opened is what rules and lists know of a phrase by its letters.
 type opened struct {
 	keys  key
-	lists listSet
+	lists *listSet
 }
 
 // joint is a sense and one meaning more.

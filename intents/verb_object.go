@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listPronoun = listOf("pronoun")
+)
+
 // What a verb of work was done to.
 
 // objectRight tells whether a verb names its object behind it: "set the PRV".

@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeSet = listOf("before set")
+	listKeeps     = listOf("keeps")
+	listSomebody  = listOf("somebody")
+)
+
 // Verbs that tell how a part is, not what was done to it: "PRV set to 60".
 
 // judgeState tells whether a verb only says how a part is set, and of which part.
