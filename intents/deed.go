@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listMovedWhichWay = listOf("moved which way")
+	listThirdPersons  = listOf("third persons")
+	listUtility       = listOf("utility")
+)
+
 // deedAt reads a deed told in several words at item i: a verb in its base form
 // after words that say it was done, a change of a setting told by a plain verb of
 // moving, a new part that is in.
@@ -170,8 +177,8 @@ func (m *message) moves(i int) bool {
 		return true // "all I did was turn the reg", "… turn the screw"
 	}
 	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
-		switch m.text(k) {
-		case "down", "up", "back", "off", "down to", "up to", "back to", "back down", "back up":
+		switch {
+		case m.inList(k, listMovedWhichWay):
 			if t := m.text(k + 1); t == "the" || t == "my" || t == "a" {
 				return false // "took the prv off the shelf"
 			}
@@ -179,10 +186,10 @@ func (m *message) moves(i int) bool {
 				return false // "took the bad reg off"
 			}
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
-		case "in", "out":
+		case m.says(k, "in", "out"):
 			// "screwed the regulator in a little"
 			return m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn" || m.says(k+1, "til", "till", "until")
-		case "from", "to", "de", "a", "->":
+		case m.says(k, "from", "to", "de", "a", "->"):
 			return m.isNum(k+1) || m.isNum(k+2)
 		}
 		if m.items[k].num != nil {
@@ -223,7 +230,7 @@ func (m *message) byOthers(i int) bool {
 	if m.is(k, cWhose, "other") {
 		return true // "neighbor cranked her prv down"
 	}
-	if m.formerCrew(k) || person(m.text(k)) && !m.says(k, "he", "she", "him", "im", "hes", "shes") && !m.says(k-1, "for", "told") &&
+	if m.formerCrew(k) || person(m.text(k)) && !m.inList(k, listThirdPersons) && !m.says(k-1, "for", "told") &&
 		!m.is(k-1, cDid, "") {
 		return true
 	}
@@ -231,8 +238,7 @@ func (m *message) byOthers(i int) bool {
 		return false
 	}
 	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
-		switch m.text(j) {
-		case "says", "claims", "swears", "said", "thinks", "claimed", "told me", "tells me", "dice", "says it", "says it was":
+		if m.inList(j, listSays) {
 			return true
 		}
 	}
@@ -258,8 +264,7 @@ func (m *message) utilityBefore(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return k < i && m.says(k, "city", "town", "county", "utility", "water company", "water department", "water dept", "street crew",
-		"they", "municipio", "ciudad")
+	return k < i && m.inList(k, listUtility)
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listSetsNew = listOf("sets new")
+)
+
 // A part is changed in two words as often as in one: "yanked that 1996 regulator and
 // put a fresh one in", "old tank is off the wall, new 2 gal on", "new reg is in".
 
@@ -193,7 +198,7 @@ func (m *message) materialBefore(i int) int {
 	return m.left(i, 4, true, func(k int) bool { return m.is(k, cMaterial, "") && m.items[k].seg == m.items[i].seg })
 }
 
-var setWords = opener{words: []string{"set", "set a", "stood", "stood up", "put", "put in", "put in a", "hung", "landed"}}
+var setWords = opener{lists: []list{listSetsNew}}
 
 // changeout returns the size of the new heater when the word at i puts one in
 // after an old one was taken out: "pulled the old electric and set a 50 gal gas".

@@ -2,10 +2,14 @@ package intents
 
 import "strings"
 
-var shutOffWords = opener{words: []string{
-	"turned off", "shut off", "cut off", "been turned off", "cerre", "cerramos", "shut", "closed", "killed",
-	"corte", "cerro",
-}}
+// Lists of the lexicon that these rules know.
+var (
+	listShutsOff  = listOf("shuts off")
+	listMainWater = listOf("main water")
+	listAllTaps   = listOf("all taps")
+)
+
+var shutOffWords = opener{lists: []list{listShutsOff}}
 
 // shutsWater tells whether the word at i closes the house's water: "el agua la
 // cerré yo en la calle".
@@ -21,13 +25,13 @@ func (m *message) shutsWater(i int) bool {
 		if m.items[k].seg != seg || k == i {
 			continue
 		}
-		switch m.text(k) {
-		case "water", "agua", "main", "curb", "curb stop", "llave principal", "principal", "at the main":
+		switch {
+		case m.inList(k, listMainWater):
 			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
 				continue
 			}
 			return true
-		case "everything", "all", "every", "todo", "todas", "fixtures", "taps", "faucets":
+		case m.inList(k, listAllTaps):
 			return false
 		}
 	}

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listInto = listOf("into")
+)
+
 // Deeds told by other words than a verb of work and its object: "gave the heater a good
 // rinse", "flush on the heater's done", "hose bib quit dripping", "tee'd a tank into the
 // cold line, first one they've had".
@@ -238,7 +243,7 @@ func (m *message) freshInside(i int, v *verb) bool {
 		case in && m.text(k) == "it" && m.carriedTo(i) == "prv":
 			return m.tellsDeed(v, i, "rebuilt", "prv", k) // "pulled the prv bonnet, new spring and disc in it"
 		case m.text(k) == "and" || m.text(k) == "," || m.text(k) == "&" || m.is(k, cDeterminer, ""):
-		case in && m.says(k, "in", "into", "for", "on", "inside", "to"):
+		case in && m.inList(k, listInto):
 		default:
 			return false
 		}

@@ -9,7 +9,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOfGas = listOf("of gas")
+	listLately  = listOf("lately")
+	listNotFuel = listOf("not fuel")
+	listOfGas   = listOf("of gas")
 )
 
 // equipmentSet gathers what the message says of each thing installed, in the
@@ -198,20 +200,15 @@ func (m *message) pointUsed(i int) bool {
 	return false
 }
 
-// lately are spans of this year and the last two in which something may have been done.
-var lately = phrases(`this year | this spring | this month | this week | this winter | este ano | last year | el ano pasado
-	| last month | last summer | last spring | last fall | last winter | last week | el mes pasado | year before last
-	| the year before last`)
-
 var factOpener = opener{
 	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
 	hints:   []string{"served", "serviced", "undated"},
 	words: slices.Concat(
 		wordsOf(months),
-		wordsOf(lately),
 		// ageUnknown
 		[]string{"when", "cuando", "nobody", "nadie", "who", "etiqueta", "placa", "fecha de", "label"},
 		[]string{"age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}),
+	lists: []list{listLately},
 }
 
 var unreadWords = opener{words: []string{"unk", "unknown", "desconocida", "desconocido", "unknwn"}}
@@ -251,7 +248,7 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
 		add("cond")
 	}
-	if lately[it.text] || m.servicedInMonth(i) {
+	if m.inList(i, listLately) || m.servicedInMonth(i) {
 		add("lastyear")
 	}
 	if m.ageUnknown(i) {
@@ -282,10 +279,10 @@ func (m *message) gasTalk(i int) bool {
 	if m.inList(i+1, listOfGas) {
 		return true
 	}
-	switch m.text(i - 1) {
-	case "got", "smell", "for", "more", "some", "get", "buy":
+	switch {
+	case m.inList(i-1, listNotFuel):
 		return true
-	case "the":
+	case m.text(i-1) == "the":
 		return m.text(i+1) == ""
 	}
 	return false

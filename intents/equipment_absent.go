@@ -9,6 +9,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listWasEver     = listOf("was ever")
+	listWants       = listOf("wants")
 	listTankDay     = listOf("tank day")
 	listThisHouse   = listOf("this house")
 	listHouseSystem = listOf("house system")
@@ -214,7 +216,7 @@ func (m *message) deniedDeed(v *verb) bool {
 		return false
 	}
 	for k := v.objAt + 1; k < v.at; k++ {
-		if !be(m.text(k)) && !m.says(k, "ever", "was ever", "had been", "has been", "been", "there", "here") {
+		if !be(m.text(k)) && !m.inList(k, listWasEver) {
 			return false
 		}
 	}
@@ -265,8 +267,7 @@ func (m *message) unwanted(i int) bool {
 		return true // "turned down the new tank"
 	}
 	return m.left(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "quiere", "quieren", "quiso", "quisieron", "ocupa", "ocupan", "necesita", "want", "wanted", "need", "needs", "declined":
+		if m.inList(k, listWants) {
 			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || clitic(m.text(k-1)) && m.is(k-2, cNeg, "")
 		}
 		return false

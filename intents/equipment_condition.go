@@ -7,6 +7,17 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOfJob        = listOf("of job")
+	listBeforeNoun   = listOf("before noun")
+	listHowMuch      = listOf("how much")
+	listSpeakers     = listOf("speakers")
+	listReplacedWith = listOf("replaced with")
+	listBothAre      = listOf("both are")
+	listAllOfThem    = listOf("all of them")
+)
+
 // condValue turns a condition round when it is denied: "not good", "not bad".
 func (m *message) condValue(i int, v string) string {
 	if t := m.text(i); strings.Contains(t, " no ") || strings.HasPrefix(t, "no ") {
@@ -16,8 +27,7 @@ func (m *message) condValue(i int, v string) string {
 		return "failed" // "neither the prv nor the tank is any good"
 	}
 	if m.left(i, 2, false, func(k int) bool {
-		switch m.text(k) {
-		case "not", "isnt", "no", "wasnt", "never", "doesnt", "aint", "tampoco":
+		if m.inList(k, listTurnsRound) {
 			return true
 		}
 		return false
@@ -36,7 +46,7 @@ func (m *message) adverb(i int) bool {
 	wayOut := m.is(i, cAfter, "") && (m.isMark(i+1, ":", "=") || m.pressureOrPoint(i+1) || m.pressureOrPoint(i-1))
 	return wayOut || // "on the way out: kitchen 60"
 		m.ofWholeHouse(i) || m.ofMatters(i) || m.ofSeen(i) || m.otherSense(i) ||
-		m.says(i+1, "job", "rinse", "flush", "look", "work", "install", "workmanship") // "nice clean job"
+		m.inList(i+1, listOfJob) // "nice clean job"
 }
 
 // ofWholeHouse tells whether "all good" or "todo normal" at item i is said of no thing in
@@ -68,7 +78,7 @@ func (m *message) otherSense(i int) bool {
 		return m.is(i+1, cSym, "leak") || m.says(i+1, "in", "on") &&
 			m.right(i, 3, true, func(k int) bool { return m.is(k, cFitting, "part") || m.is(k, cPipe, "") }) >= 0
 	case "ok", "okay": // "her ok"
-		return m.opensOnly(i) || m.says(i-1, "her", "his", "their", "your", "my", "an", "customers", "owners", "the", "all")
+		return m.opensOnly(i) || m.inList(i-1, listBeforeNoun)
 	case "alright", "all right":
 		return m.opensOnly(i)
 	case "solid":
@@ -93,7 +103,7 @@ func (m *message) opensOnly(i int) bool {
 // bad", "whistles bad".
 func (m *message) howBad(i int) bool {
 	k := i - 1
-	for k >= 0 && m.says(k, "pretty", "real", "really", "so", "up", "too", "very", "bien") {
+	for k >= 0 && m.inList(k, listHowMuch) {
 		k--
 	}
 	return k >= 0 && m.items[k].sent == m.items[i].sent && m.meets(k, setOf(cCond, cSym))
@@ -110,7 +120,7 @@ func (m *message) ofSeen(i int) bool {
 	case "burst":
 		return m.text(i+1) == "of" // "a burst of rust"
 	case "suspect":
-		return m.says(i-1, "i", "we", "id", "would", "they", "she", "he") // "I suspect a leak"
+		return m.inList(i-1, listSpeakers) // "I suspect a leak"
 	case "seeping", "weeping":
 		ofItem := func(k int) bool { return m.is(k, cItem, "") }
 		return m.says(i+1, "at", "under", "from", "around", "behind") && m.right(i, 4, true, ofItem) < 0
@@ -187,8 +197,7 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 	case "material", "fuel", "size":
 		// "replaced the plastic drain valve with a brass one"
 		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
-			switch m.text(k) {
-			case "with", "for", "w/", "w", "con", "por":
+			if m.inList(k, listReplacedWith) {
 				return m.says(k+1, "a", "new", "un", "una") || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
 			}
 			return false
@@ -262,8 +271,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 func (m *message) saidOfAll(item, i int) bool {
 	all := false
 	for j := item + 1; j < i; j++ {
-		switch m.text(j) {
-		case "both", "are", "were", "all", "estan", "son", "ambos", "look", "seem", "they":
+		if m.inList(j, listBothAre) {
 			all = true
 		}
 		both := m.text(j) == "," && (m.says(j+1, "both", "all") || m.text(j+1) == "and" && m.text(j+2) == "both")
@@ -271,7 +279,7 @@ func (m *message) saidOfAll(item, i int) bool {
 			return false
 		}
 	}
-	return all || m.says(i+1, "both", "all", "each", "ambos", "ambas", "todos", "todas", "los 2", "los dos", "all 3", "all three")
+	return all || m.inList(i+1, listAllOfThem)
 }
 
 // listBehind gives a year told of everything to each thing of the list behind it: "all 2019: prv,

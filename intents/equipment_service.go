@@ -1,5 +1,11 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listNotOnce  = listOf("not once")
+	listThisYear = listOf("this year")
+)
+
 // The last flush or service of what is installed.
 
 // neverServiced reads "never flushed", "flushed: never", "nunca lavado".
@@ -50,7 +56,7 @@ func (m *message) notOnce(i int) bool {
 	if m.left(i, 4, true, func(k int) bool { return m.text(k) == "ever" }) < 0 {
 		return false
 	}
-	return m.left(i, 6, true, func(k int) bool { return m.says(k, "not", "hasnt", "no", "dont", "doubt", "nobody") }) >= 0
+	return m.left(i, 6, true, func(k int) bool { return m.inList(k, listNotOnce) }) >= 0
 }
 
 // isService tells whether item k says that something was flushed or serviced.
@@ -192,18 +198,18 @@ func (m *message) servicedItem(at int, items []mentionOf) string {
 // "last spring", "serviced in march".
 func (m *message) yearLately(i int) int {
 	today := m.ctx.Today
-	switch m.text(i) {
-	case "last week", "last month", "el mes pasado", "this year", "este ano", "this spring", "this month", "this week", "this winter":
+	switch {
+	case m.inList(i, listThisYear):
 		return today.Year
-	case "the year before last", "year before last":
+	case m.says(i, "the year before last", "year before last"):
 		return today.Year - 2
-	case "last spring":
+	case m.text(i) == "last spring":
 		return m.seasonYear(3)
-	case "last summer":
+	case m.text(i) == "last summer":
 		return m.seasonYear(6)
-	case "last fall":
+	case m.text(i) == "last fall":
 		return m.seasonYear(9)
-	case "last winter":
+	case m.text(i) == "last winter":
 		return m.seasonYear(12)
 	}
 	if month, ok := months[m.text(i)]; ok && month <= today.Month {

@@ -11,10 +11,7 @@ var (
 		"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags",
 		"pierde", "perdio", "perdimos", "pierden", "perdieron", "cae", "cayo", "baja", "bajo", "bajaron", "gains", "gained", "gain", "drops it",
 	}}
-	sayWords = opener{words: []string{
-		"says", "said", "goes", "thinks", "claims", "swears", "dice", "dijo", "cree", "told me", "tells me",
-		"figures", "insists",
-	}}
+	sayWords = opener{lists: []list{listSays}}
 	wasWords = opener{words: []string{
 		"was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been",
 		"had been", "marco", "got",
@@ -238,8 +235,7 @@ func (m *message) othersWords(i int) bool {
 		return false
 	}
 	for k := open - 1; k >= s.from && k >= open-4; k-- {
-		switch m.text(k) {
-		case "says", "said", "goes", "told", "told me", "tells me", "claims", "like", "dice", "dijo", "swears", "me dijo", "me dice", "asked":
+		if m.inList(k, listSays) {
 			return m.text(k-1) != "i"
 		}
 	}

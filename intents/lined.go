@@ -43,7 +43,7 @@ func (p *Parser) planHeads(toks []token) []token {
 	for from := 0; from < len(toks); {
 		to := lineEnd(toks, from)
 		n := to - from
-		if n < 1 || n > 3 || to+1 >= len(toks) || toks[from].kind != word || !planHead(headText(toks[from:to])) {
+		if n < 1 || n > 3 || to+1 >= len(toks) || toks[from].kind != word || !p.lex.inList(headText(toks[from:to]), listPlanHeads) {
 			from = to + 1
 			continue
 		}

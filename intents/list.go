@@ -19,6 +19,9 @@ var listNames []string
 
 // Lists that the rules of several files know.
 var (
+	listPlanHeads  = listOf("plan heads")
+	listSays       = listOf("says")
+	listTurnsRound = listOf("turns round")
 	listWeak       = listOf("weak")
 	listDenialGoes = listOf("denial goes")
 	listEnded      = listOf("ended")
@@ -79,6 +82,9 @@ func listsOf(lists []phraseSet) map[string]*listSet {
 	}
 	return sets
 }
+
+// inList tells whether a word or a phrase that is no item reads as one of a list.
+func (l *lexicon) inList(s string, x list) bool { return l.lists[x][s] }
 
 // inList tells whether item i reads as one of a list.
 //

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listHolds    = listOf("holds")
 	listWeakCond = listOf("weak condition")
 	listSaidOf   = listOf("said of")
 	listThisOne  = listOf("this one")
@@ -134,8 +135,7 @@ func (m *message) leadsToNumber(i int) bool {
 	if !m.isNum(i+1) && !(m.says(i+1, "at", "around", "about") && m.isNum(i+2)) {
 		return false
 	}
-	return m.says(i, "holds", "holding", "works", "working", "passing", "slow", "reads high", "normal", "checks out", "checked out",
-		"holds steady", "holding steady", "logged") ||
+	return m.inList(i, listHolds) ||
 		m.text(i) == "off by" && m.itemIn(m.items[i].sent) != "gauge"
 }
 

@@ -6,6 +6,15 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeside         = listOf("beside")
+	listStandsForOther = listOf("stands for other")
+	listTookOut        = listOf("took out")
+	listOldOne         = listOf("old one")
+	listAnother        = listOf("another")
+)
+
 // What is told of an old part, of a landmark or of something that is no equipment.
 
 // landmarkItem tells whether the item at i only says where another one before it is:
@@ -36,11 +45,7 @@ func (m *message) prepOf(i int) int {
 
 // besideOf tells whether the item at i only says where something is: "above the heater".
 func (m *message) besideOf(i int) bool {
-	switch m.text(m.prepOf(i)) {
-	case "by", "near", "beside", "next to", "above", "behind", "under", "over", "off":
-		return true
-	}
-	return false
+	return m.inList(m.prepOf(i), listBeside)
 }
 
 // ofEquipment are classes of words that a year of something installed may follow.
@@ -83,8 +88,7 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 			return m.kinds.has(cWater) && m.sentenceMeets(m.items[a.at].sent, setOf(cWater))
 		case !m.strongCond(a.at):
 			return !m.saidOfIt(a.at) && !(a.at <= s.from+1) && m.left(a.at, 4, true, func(k int) bool {
-				switch m.text(k) {
-				case "it", "its", "it is", "one", "they", "thats", "that", "both":
+				if m.inList(k, listStandsForOther) {
 					return m.text(k) != "that" || k == s.from
 				}
 				return false
@@ -98,8 +102,8 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 func (m *message) oldFact(at int) bool {
 	s := &m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
-		switch m.text(k) {
-		case "took", "took out", "tore out", "pulled", "ripped out", "took the old", "hauled off":
+		switch {
+		case m.inList(k, listTookOut):
 			if m.is(k, cDid, "installed") || m.text(k) == "took" && m.text(k+1) != "out" {
 				return false
 			}
@@ -109,9 +113,9 @@ func (m *message) oldFact(at int) bool {
 				}
 			}
 			return m.replaces()
-		case "in place of", "instead of", "where":
+		case m.says(k, "in place of", "instead of", "where"):
 			return false
-		case "old one", "old", "the old one", "viejo", "vieja", "original one", "existing one", "el viejo", "la vieja":
+		case m.inList(k, listOldOne):
 			if p := m.text(k - 1); p == "the" || p == "of" || p == "of the" {
 				if m.left(k, 4, true, func(j int) bool { return m.text(j) == "place" || m.text(j) == "instead" || m.text(j) == "where" }) >= 0 {
 					return false // "in place of the old one"
@@ -124,7 +128,7 @@ func (m *message) oldFact(at int) bool {
 				if strings.HasPrefix(m.text(j), "new one") || m.is(j, cPart, "new") {
 					return false // "old one was plastic, new one brass"
 				}
-				if t := m.text(j); oneOf(t, "for", "with", "por") && m.says(j+1, "a", "new", "the", "uno", "una", "otro") {
+				if t := m.text(j); oneOf(t, "for", "with", "por") && m.inList(j+1, listAnother) {
 					return false // "swapped the old one for a brass one"
 				}
 			}

@@ -9,7 +9,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listItsA = listOf("its a")
+	listFoundIt = listOf("found it")
+	listItsA    = listOf("its a")
 )
 
 // unnamedOwner returns the item that an attribute is said of without naming it, or with the
@@ -69,7 +70,7 @@ func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old
 func (m *message) listedYear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	from := s.from
-	for from < i && (m.items[from].mark || m.says(from, "nvm", "never mind", "nevermind", "ok", "yep", "found it", "wait")) {
+	for from < i && (m.items[from].mark || m.inList(from, listFoundIt)) {
 		from++
 	}
 	return m.clauseStart(i) == i && m.closes(i) && from < i && m.says(from, "its", "it is", "it")

@@ -7,6 +7,15 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBehindSpan     = listOf("behind span")
+	listFormer         = listOf("former")
+	listBeforePastSpan = listOf("before past span")
+	listFixesDate      = listOf("fixes date")
+	listPromises       = listOf("promises")
+)
+
 // planned is a follow-up on its way to a statement.
 type planned struct {
 	at int
@@ -203,18 +212,16 @@ func (m *message) past(w moment) bool {
 	if w.span && opens && m.says(w.end, "after", "since") && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {
 		return true // "recheck visit, 2 wks after reg swap"
 	}
-	switch m.text(w.end) {
-	case "ago", "back", "old", "later", "straight", "warranty":
+	if m.inList(w.end, listBehindSpan) {
 		return true
 	}
-	if m.says(w.at-2, "past", "last", "prior", "previous", "old", "original") && (m.is(w.at-1, cDo, "") || m.is(w.at-1, cBase, "")) {
+	if m.inList(w.at-2, listFormer) && (m.is(w.at-1, cDo, "") || m.is(w.at-1, cBase, "")) {
 		return true // "past install 5/15"
 	}
 	if t := m.text(w.at - 2); (t == "desde" || t == "since") && m.is(w.at-1, cDeterminer, "") {
 		return true // "desde el lunes"
 	}
-	switch m.text(w.at - 1) {
-	case "last", "past", "desde", "for", "hace", "since", "every", "over", "twice", "these", "cada", "por", "within the last", "lasted":
+	if m.inList(w.at-1, listBeforePastSpan) {
 		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1) && !m.fromToday(w.end)
 	}
 	return false
@@ -222,9 +229,7 @@ func (m *message) past(w moment) bool {
 
 // setsDate tells whether what stands before the "for" at item k sets a date: "booked for".
 func (m *message) setsDate(k int) bool {
-	switch m.text(k - 1) {
-	case "down", "set", "booked", "scheduled", "one", "recheck", "check", "me down", "up", "put me down", "book", "schedule",
-		"set up", "reminder", "out", "install", "visit":
+	if m.inList(k-1, listFixesDate) {
 		return true
 	}
 	return m.is(k-1, cDo, "") || m.is(k-2, cDo, "") || m.is(k-1, cWill, "")
@@ -240,17 +245,7 @@ func (m *message) promised(s int, a action) bool {
 		if m.is(i, cHint, "promise") {
 			return true // "en dos semanas les lavo el boiler"
 		}
-		switch m.text(i) {
-		case "remind", "remind me", "reminder", "ill", "will", "im back", "be back", "back", "back in",
-			"coming back", "come back", "going back", "ill be back", "return", "return trip", "return visit",
-			"need to", "gonna", "voy a", "regreso", "vuelvo", "recuerdame", "regresamos", "volvemos", "going to",
-			"schedule", "booked", "book", "scheduled", "acuerdame", "set a", "hay que", "tengo que", "need",
-			"sched", "plan", "planned", "paso", "im", "order", "agenda", "to do", "todo", "next", "f/u",
-			"follow up", "llamo", "im gonna", "recordatorio", "vamos a", "go back", "needs", "avisame", "visit",
-			"recuerda", "wants", "well", "want", "should", "ping me", "returning", "heading back", "head back",
-			"swing back", "id be back", "will be back", "well be back", "back out", "back here", "back out there",
-			"run back", "ring", "let me know", "apuntame", "we will", "lets", "set up", "quedamos", "llamar",
-			"pasar":
+		if m.inList(i, listPromises) {
 			return true
 		}
 	}
@@ -283,21 +278,9 @@ func (m *message) headerPlan(s int) bool {
 		return false
 	}
 	for k := m.sents[s].from; k < m.sents[s].header; k++ {
-		if planHead(m.text(k)) {
+		if m.inList(k, listPlanHeads) {
 			return true
 		}
-	}
-	return false
-}
-
-// planHead tells whether what stands under a head is to be done.
-func planHead(head string) bool {
-	switch head {
-	case "next", "plan", "todo", "to do", "f/u", "follow up", "followup", "next step", "next visit",
-		"recommend", "recommended", "pendiente", "recs", "rec", "quoted", "quote", "recomendado", "siguiente",
-		"next steps", "recommendation", "recommendations", "proximo", "needs", "needed", "pending",
-		"seguimiento", "falta", "sched", "scheduled", "plan de accion", "whats left", "left to do", "still to do", "remaining":
-		return true
 	}
 	return false
 }

@@ -6,10 +6,18 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNewOneGoes     = listOf("new one goes")
+	listWhereWanted    = listOf("where wanted")
+	listTurns          = listOf("turns")
+	listTurnedWhichWay = listOf("turned which way")
+)
+
 var actionOpener = opener{
 	classes: setOf(cDo, cItem),
 	hints:   []string{"again", "measured", "seeyou"},
-	words:   []string{"putting", "put", "hang", "stick", "goes", "going", "one", "new one", "new one in", "uno", "una"},
+	lists:   []list{listNewOneGoes},
 }
 
 // actionAt reads a word of something to do at item i.
@@ -307,7 +315,7 @@ func (m *message) itemWanted(i, s int) (action, bool) {
 	switch {
 	case !ok:
 		return action{}, false
-	case code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && m.says(i+1, "at", "to", "on", "around", "under", "down to") &&
+	case code == assess.ReplacePRV && !m.is(i-1, cPart, "new") && m.inList(i+1, listWhereWanted) &&
 		m.isNum(i+2) && m.settingLike(i+2):
 		code = assess.SetPRV // "customer wants the prv at 50"
 	case code == assess.InstallTank && (m.is(i+1, cDo, "replace") || m.is(i-1, cPart, "new") || m.is(i-1, cHint, "another")) && !m.noTank():
@@ -368,10 +376,7 @@ func (m *message) betterAction(s, not int) bool {
 	return false
 }
 
-var turnWords = opener{words: []string{
-	"turn", "turning", "crank", "cranking", "dial", "dialing", "bring", "bring her", "bringing", "knock", "take",
-	"taking", "ease", "back", "put", "get", "move",
-}}
+var turnWords = opener{lists: []list{listTurns}}
 
 // turnsDown tells whether the word at i sets the regulator with the particle
 // parted from it: "turn the prv down", "put the prv at 60".
@@ -385,10 +390,10 @@ func (m *message) turnsDown(i int) bool {
 			prv = true
 			continue
 		}
-		switch m.text(k) {
-		case "down", "up", "back", "off", "down to", "up to":
+		switch {
+		case m.inList(k, listTurnedWhichWay):
 			return prv
-		case "at", "to":
+		case m.says(k, "at", "to"):
 			if prv && m.isNum(k+1) && m.settingLike(k+1) {
 				return true
 			}

@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOntoList = listOf("onto list")
+	listOfList   = listOf("of list")
+)
+
 // booked tells whether "set" at item i books a day for what stands before it: "prv swap
 // set for June 24".
 func (m *message) booked(i int) bool {
@@ -127,7 +133,7 @@ func (m *message) dayAhead(i int) bool {
 func (m *message) putsOn(s int) bool {
 	first := m.firstOf(s)
 	se := &m.sents[s]
-	if first >= se.to || !ontoList[m.text(first)] || !m.tellsTime(s) {
+	if first >= se.to || !m.inList(first, listOntoList) || !m.tellsTime(s) {
 		return false
 	}
 	house := false
@@ -135,7 +141,7 @@ func (m *message) putsOn(s int) bool {
 		switch it := &m.items[i]; {
 		case it.site:
 			house = true
-		case it.mark && !m.isMark(i, "?"), ofList[m.text(i)], m.timeWordAt(i), it.num != nil &&
+		case it.mark && !m.isMark(i, "?"), m.inList(i, listOfList), m.timeWordAt(i), it.num != nil &&
 			(it.num.time || it.unit == "hour" || unitDays(it.unit) > 0 || it.role == roleDate):
 		default:
 			return false
@@ -144,8 +150,4 @@ func (m *message) putsOn(s int) bool {
 	return house
 }
 
-var (
-	ontoList = phrases("put | pencil | pencil in | slot | slot in | squeeze in | squeeze | fit | fit in | book | add | get | agenda | apunta | apuntame | pon | ponme | mete | agendame")
-	ofList   = phrases(`on | in | for | to | the | schedule | books | book | board | calendar | list | docket | route | us | me | down | up | at | early | late | first | thing | am | pm | morning
-		| afternoon | en | la | el | para | lista | agenda | calendario | por | manana | tarde | please | pls | porfa | on the schedule | on the books | on the list | on the calendar | on the board | por favor`)
-)
+var ()

@@ -6,6 +6,15 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNeeds          = listOf("needs")
+	listBeforeNeeded   = listOf("before needed")
+	listNeededServices = listOf("needed services")
+	listNeedsService   = listOf("needs service")
+	listBeforeService  = listOf("before service")
+)
+
 // What is needed, quoted or advised.
 
 // needless tells whether what the item at i is needed for is denied: "no necesita
@@ -32,21 +41,15 @@ func (m *message) needs(i int) bool {
 		if m.items[k].site {
 			continue // "I owe 88 Parsons Green Rd an expansion tank"
 		}
-		switch m.text(k) {
-		case "needs", "need", "needs a", "time for", "due for", "gonna need", "asking for", "needed", "quoted",
-			"quote", "recommend", "recommended", "necesita", "ocupa", "wants", "falta", "qtd", "priced", "bid",
-			"estimate", "cotice", "recommends", "hace falta", "le falta", "le urge", "sold", "estimated",
-			"cotizado", "le cotice", "recomiendo", "cotizamos", "le cotizamos", "se le cotizo", "ocupamos",
-			"necesitamos", "requiere", "recomende", "le recomende", "les recomende", "recomendamos",
-			"se recomienda", "le recomendamos":
+		switch {
+		case m.inList(k, listNeeds):
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
-		case "and", "y", "plus":
+		case m.says(k, "and", "y", "plus"):
 			if !m.is(k-1, cItem, "") {
 				return false
 			}
 			return m.needs(k - 1)
-		case "a", "an", "new", "un", "una", "nueva", "nuevo", "her", "him", "them", "the", "for", "on", "our", "bigger", "another",
-			"that", "otra", "otro":
+		case m.inList(k, listBeforeNeeded):
 			if (m.text(k) == "for" || m.text(k) == "on") && m.is(k-1, cHint, "pricing") {
 				return true // "gave a price for a heater"
 			}
@@ -105,9 +108,8 @@ func (m *message) neededCode(item string) (assess.Action, bool) {
 // serviceNeeded tells whether the word at i is a service that is said to be
 // needed: "heater needs a flush", "needs flushed", "hay que lavar el boiler".
 func (m *message) serviceNeeded(i int) bool {
-	switch m.text(i) {
-	case "flush", "flushing", "flushed", "fix", "repair", "drain", "lavar", "drenar", "reparar", "arreglar", "rebuild", "clean",
-		"limpiar", "service":
+	switch {
+	case m.inList(i, listNeededServices):
 	default:
 		return false
 	}
@@ -119,11 +121,10 @@ func (m *message) serviceNeeded(i int) bool {
 		return true
 	}
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].seg == m.items[i].seg; k-- {
-		switch m.text(k) {
-		case "needs", "need", "needs a", "needs to be", "hay que", "should be", "due for", "overdue for", "necesita", "recommend",
-			"recommended", "quoted", "ocupa", "has to be":
+		switch {
+		case m.inList(k, listNeedsService):
 			return !m.denied(k)
-		case "a", "an", "good", "un", "una", "to", "be":
+		case m.inList(k, listBeforeService):
 		default:
 			return false
 		}

@@ -6,6 +6,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBrings = listOf("brings")
+)
+
 // secondPlan gives a plan to change two things to the second one too: "back Thursday
 // to replace the regulator and the tank both".
 func (m *message) secondPlan(se *sentence) {
@@ -145,8 +150,7 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 			continue
 		}
 		for j := k - 1; j >= at && j >= k-4; j-- {
-			switch m.text(j) {
-			case "with", "w/", "con", "w", "put", "bring", "bringing", "for", "fit", "hang", "install":
+			if m.inList(j, listBrings) {
 				switch m.itemCode(k, v) {
 				case "expansion_tank":
 					if m.text(j) == "for" && !m.noTank() {
@@ -173,7 +177,7 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 func (m *message) bringsNew(s, at int) (assess.Action, bool) {
 	for k := at + 1; k < m.sents[s].to && k <= at+6; k++ {
 		whole := m.says(k, "con la nueva", "con el nuevo") // a phrase that may also tell of what is done
-		if !whole && !m.says(k, "with", "w/", "w", "con", "traigo", "bring", "bringing") {
+		if !whole && !m.inList(k, listBrings) {
 			continue
 		}
 		if whole {

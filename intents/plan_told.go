@@ -7,6 +7,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listWhereStat = listOf("where stat")
+	listMayBe     = listOf("may be")
+)
+
 // Plans told by other words than a verb of doing and its object.
 
 var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one"}}
@@ -15,7 +21,7 @@ var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one
 // down the stat", "stat at 120".
 func (m *message) heatersDial(i int) bool {
 	at := i + 1
-	for m.says(at, "at", "to", "on", "is", "down", "back", "up") {
+	for m.inList(at, listWhereStat) {
 		at++
 	}
 	warm := m.isNum(at) && m.items[at].within(100, 160) && !pressureUnit(m.items[at].unit)
@@ -86,7 +92,7 @@ func (m *message) gaugeOff(i int) bool {
 	k := i - 1
 	if m.text(i) == "off" && (m.closes(i) || m.is(i+1, cHint, "bit") || m.says(i+1, "but", "so", "and")) {
 		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") ||
-			m.says(k, "may", "might", "could", "be", "may be", "might be", "could be") {
+			m.inList(k, listMayBe) {
 			k--
 		}
 		return k < i-1 && m.is(k, cItem, "gauge") // "the gauge may be a little off"

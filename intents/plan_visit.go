@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listHeadsVisit = listOf("heads visit")
+	listUntilThen  = listOf("until then")
+	listEndsVisit  = listOf("ends visit")
+)
+
 // Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
 
 // bareCheck tells whether a word for a check may tell one done as well: only a day,
@@ -31,8 +38,8 @@ func (m *message) headsVisit(i, s int) bool {
 	if m.text(i) == "recheck" && i == m.sents[s].from && !m.momentIn(s) && m.onlyHeads(i, s) {
 		return true // "Recheck at 88 Tamarack Ln. Rear bib 72"
 	}
-	switch m.text(i) {
-	case "follow up", "followup", "f/u", "fu", "recheck", "check", "check up", "revision", "seguimiento":
+	switch {
+	case m.inList(i, listHeadsVisit):
 	default:
 		return false
 	}
@@ -108,15 +115,12 @@ func (m *message) againAtEnd(w moment) bool {
 		return false
 	}
 	k := w.at - 1
-	for k >= 0 && (m.is(k, cHint, "seeyou") || m.says(k, "in", "en", "see you", "see", "you", "ya", "u", "hasta", "nos", "vemos", "nos vemos", "el", "for", "till", "until", "recheck")) {
+	for k >= 0 && (m.is(k, cHint, "seeyou") || m.inList(k, listUntilThen)) {
 		k--
 	}
 	if k < 1 || !m.items[k].mark || m.isMark(k, "?") {
 		return false
 	}
 	last := m.text(k - 1)
-	return endsVisit[last[strings.LastIndexByte(last, ' ')+1:]] && !beginsWith(last, "no ", "not ") && !m.denied(k-1)
+	return m.p.lex.inList(last[strings.LastIndexByte(last, ' ')+1:], listEndsVisit) && !beginsWith(last, "no ", "not ") && !m.denied(k-1)
 }
-
-// endsVisit are the words that end a clause which says of a visit that it is over.
-var endsVisit = phrases("done | set | good | go | fine | here | finished | up | bien | listo | terminado | quedo")

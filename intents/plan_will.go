@@ -1,5 +1,15 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listNeedsToBe            = listOf("needs to be")
+	listNoWill               = listOf("no will")
+	listNoPlan               = listOf("no plan")
+	listTakesPromiseBack     = listOf("takes promise back")
+	listDeniesPlan           = listOf("denies plan")
+	listBetweenDeniedAndNeed = listOf("between denied and need")
+)
+
 func (m *message) doneWords(s int) bool { return m.sents[s].closes }
 
 // ambiguousForm tells whether a word may stand for a deed to come as well:
@@ -37,10 +47,10 @@ func (m *message) willNear(i int) bool {
 	}
 	// "prv needs replaced", "por cambiar"
 	for k := i - 1; k >= s.from && k >= i-3; k-- {
-		switch m.text(k) {
-		case "por":
+		switch {
+		case m.text(k) == "por":
 			return k == i-1 // "por cambiar"; not "por una nueva"
-		case "needs", "need", "to be", "needs to be", "hay que", "toca":
+		case m.inList(k, listNeedsToBe):
 			return true
 		}
 	}
@@ -57,13 +67,12 @@ func (m *message) wasWill(k int) bool {
 		m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "") }) < 0 {
 		return true // "I was gonna turn it down but didn't"
 	}
-	switch m.text(k) {
-	case "back":
+	switch {
+	case m.text(k) == "back":
 		return m.items[k].point != "" && m.numNear(k) || m.meets(k+1, backOf) // "back spigot hummed till I cranked it down"
-	case "next", "im", "well", "approved", "schedule", "set a", "set up", "ordered", "came back", "falta", "quote",
-		"estimate", "debe", "wants", "please", "pls", "favor", "porfa", "por favor", "lets", "recuerda", "due":
+	case m.inList(k, listNoWill):
 		return m.text(k) == "im" && !m.says(k+1, "back", "replacing", "going") ||
-			m.says(k, "well", "came back", "please", "pls", "favor", "porfa", "por favor")
+			m.inList(k, listNoPlan)
 	}
 	return false
 }
@@ -71,8 +80,7 @@ func (m *message) wasWill(k int) bool {
 // refused tells whether a promise is taken back: "won't be back".
 func (m *message) refused(i int) bool {
 	for k := i - 1; k >= i-2; k-- {
-		switch m.text(k) {
-		case "wont", "not", "dont", "didnt", "cant", "never", "need to", "no need to":
+		if m.inList(k, listTakesPromiseBack) {
 			if m.text(k) != "need to" || m.text(k-1) == "no" {
 				return true
 			}
@@ -87,8 +95,7 @@ func (m *message) denied(i int) bool {
 		return true
 	}
 	return m.left(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "not", "wont", "dont", "doesnt", "didnt", "no", "never", "without", "declined", "nothing", "isnt", "refused", "cant":
+		if m.inList(k, listDeniesPlan) {
 			return m.items[k].seg == m.items[i].seg && !m.deniesThing(k, i)
 		}
 		return false
@@ -102,8 +109,7 @@ func (m *message) deniesThing(k, i int) bool {
 		return false
 	}
 	for j := k + 2; j < i; j++ {
-		switch m.text(j) {
-		case "and", "y", "so", "but", "it", "house":
+		if m.inList(j, listBetweenDeniedAndNeed) {
 			return true
 		}
 	}

@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeginsClause = listOf("begins clause")
+)
+
 // sentence is a range of items; line tells lines apart.
 type sentence struct {
 	from, to    int
@@ -27,7 +32,7 @@ type sentence struct {
 const longestSentence = 120
 
 // anewWords begin another clause.
-var anewWords = opener{words: []string{"but", "then", "while", "because", "pero", "porque", "mientras", "although", "though", "so"}}
+var anewWords = opener{lists: []list{listBeginsClause}}
 
 // cut finds sentences and segments.
 func (m *message) cut() {

@@ -8,6 +8,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listFound  = listOf("found")
+	listLeftAt = listOf("left at")
+)
+
 // settle applies the rules that reach across clauses.
 func (m *message) settle() {
 	m.undoneFor()
@@ -139,9 +145,7 @@ func (m *message) foundAndLeft(w *workDone) {
 		}
 		p := toPSI(it.value, it.unit)
 		k := m.left(i, 5, false, func(k int) bool {
-			switch m.text(k) {
-			case "found", "was", "antes", "had", "before", "as found", "found it at", "estaba", "left", "now", "after", "as left",
-				"left it at", "ahora", "quedo":
+			if m.inList(k, listFound) {
 				return true
 			}
 			return false
@@ -149,8 +153,8 @@ func (m *message) foundAndLeft(w *workDone) {
 		if k < 0 {
 			continue
 		}
-		switch m.text(k) {
-		case "left", "now", "after", "as left", "left it at", "ahora", "quedo":
+		switch {
+		case m.inList(k, listLeftAt):
 			if w.ToPSI == nil {
 				w.ToPSI = &p
 			}

@@ -7,6 +7,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listAsksSymptom = listOf("asks symptom")
+)
+
 // symptomSeen is a symptom on its way to a statement.
 type symptomSeen struct {
 	at int
@@ -56,7 +61,7 @@ func (m *message) onlyAsked(i int) bool {
 	}
 	for k := se.from; k < se.to; k++ {
 		if k != i && !m.items[k].mark && !m.items[k].site && !m.is(k, cDeterminer, "") && !be(m.text(k)) &&
-			!m.says(k, "it", "is it", "maybe", "any", "still", "sigue", "hay", "there", "here", "tal vez", "sera", "ya") {
+			!m.inList(k, listAsksSymptom) {
 			return false
 		}
 	}

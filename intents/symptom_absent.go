@@ -9,10 +9,13 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listNone   = listOf("none")
-	listDenial = listOf("denial")
-	listDenies = listOf("denies")
-	listBut    = listOf("but")
+	listNeverStops    = listOf("never stops")
+	listBeforeStopped = listOf("before stopped")
+	listWhereDenied   = listOf("where denied")
+	listNone          = listOf("none")
+	listDenial        = listOf("denial")
+	listDenies        = listOf("denies")
+	listBut           = listOf("but")
 )
 
 // absent tells whether the symptom at item i is denied.
@@ -58,7 +61,7 @@ func (m *message) stopsRelief(i int) bool {
 		return false
 	}
 	for j := k - 1; j >= 0 && j >= k-2; j-- {
-		if m.is(j, cNeg, "") || m.says(j, "never", "no", "wont", "hasnt", "didnt", "cant") {
+		if m.is(j, cNeg, "") || m.inList(j, listNeverStops) {
 			return false
 		}
 	}
@@ -72,7 +75,7 @@ func (m *message) reliefStops(i int) bool {
 		return false
 	}
 	k := i - 1
-	for k > 0 && (m.is(k, cNeg, "") || be(m.text(k)) || m.says(k, "never", "has", "hasnt", "just", "finally", "valve", "ya", "now")) {
+	for k > 0 && (m.is(k, cNeg, "") || be(m.text(k)) || m.inList(k, listBeforeStopped)) {
 		k--
 	}
 	return m.is(k, cRelief, "")
@@ -87,7 +90,7 @@ func (m *message) lacksWater(i int) bool {
 // deniedBehind reads "leaks: none", "hammer - no", "creep? no".
 func (m *message) deniedBehind(i int) bool {
 	to, k := m.sents[m.items[i].sent].to, i+1
-	for k < to && (m.meets(k, symptomTalk) && !m.is(k, cSym, "") || m.says(k, "en", "el", "la", "in", "at", "the", "pressure") ||
+	for k < to && (m.meets(k, symptomTalk) && !m.is(k, cSym, "") || m.inList(k, listWhereDenied) ||
 		m.is(k, cItem, "") && m.text(m.prepOf(k)) == "at") {
 		k++ // "dripping relief: none", "golpes en la tubería: no", "noise at the prv: none"
 	}

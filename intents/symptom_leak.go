@@ -6,24 +6,28 @@ import (
 	"lazyhand/assess"
 )
 
-var refillWords = opener{words: []string{
-	"runs at", "running", "runs", "run", "ran", "corriendo", "correr", "refilling", "refills", "fills", "ghosts",
-	"hisses", "hissing", "filling", "keeps", "cycles", "flowing", "running on", "cycling", "botando agua",
-	"botando", "tirando", "tirando agua",
-}}
+// Lists of the lexicon that these rules know.
+var (
+	listRunsOn          = listOf("runs on")
+	listFinishes        = listOf("finishes")
+	listToilets         = listOf("toilets")
+	listLeakedBefore    = listOf("leaked before")
+	listLeakedElsewhere = listOf("leaked elsewhere")
+	listBursts          = listOf("bursts")
+)
+
+var refillWords = opener{lists: []list{listRunsOn}}
 
 // toilet tells whether what runs at item i is a toilet that will not stop.
 func (m *message) toilet(i int) bool {
 	if !m.said(i, keyRefills) || m.text(i) == "runs at" && m.isNum(i+1) || m.text(i) == "keeps" && m.text(i+1) != "cycling" {
 		return false
 	}
-	switch m.text(i - 1) {
-	case "stops", "stop", "quits", "quit", "done", "finishes", "stopped":
+	if m.inList(i-1, listFinishes) {
 		return m.is(i-2, cNeg, "") // "a thud when the toilet stops filling"
 	}
 	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
-		switch m.text(k) {
-		case "toilet", "toilets", "commode", "taza", "excusado", "inodoro", "wc", "la taza":
+		if m.inList(k, listToilets) {
 			for j := k + 1; j < i; j++ {
 				if m.items[j].mark || m.items[j].num != nil && m.text(j-1) != "on" { // "the toilet on two keeps running"
 					return false
@@ -91,12 +95,12 @@ func (m *message) anotherLeak(deed, i int) bool {
 	}
 	parted, place := false, false
 	for k := deed + 1; k < i; k++ {
-		switch m.text(k) {
-		case ",", "but", "and", "-", "pero", "y":
+		switch {
+		case m.says(k, ",", "but", "and", "-", "pero", "y"):
 			parted, place = true, false
-		case "was", "were", "had been", "that", "where", "estaba":
+		case m.inList(k, listLeakedBefore):
 			return false
-		case "still", "also", "too", "now":
+		case m.says(k, "still", "also", "too", "now"):
 			if parted {
 				return true
 			}
@@ -117,7 +121,7 @@ func (m *message) leaksElsewhere(deed, i int) bool {
 	from, still, places := m.clauseStart(i), false, 0
 	for k := from; k < m.clauseEnd(i); k++ {
 		switch {
-		case m.says(k, "was", "were", "had been", "that", "where", "estaba", "it", "there") || m.is(k, cHint, "stops") || m.is(k, cNeg, ""):
+		case m.inList(k, listLeakedElsewhere) || m.is(k, cHint, "stops") || m.is(k, cNeg, ""):
 			return false
 		case m.says(k, "still", "also", "sigue"):
 			still = true
@@ -139,12 +143,12 @@ func (m *message) bursts(i int) bool {
 	if !m.is(i, cFitting, "burst") {
 		return false
 	}
-	switch m.text(i) {
-	case "burst", "bursted":
+	switch {
+	case m.says(i, "burst", "bursted"):
 		if m.text(i+1) == "of" || m.text(i+1) == "pressure" || m.text(i+1) == "rating" {
 			return false // "rated 200 with a burst of 1200"
 		}
-	case "cracked", "blew", "rotted", "rotted out", "spraying", "sprayed", "gushing", "squirting":
+	case m.inList(i, listBursts):
 		return false
 	}
 	s := &m.sents[m.items[i].sent]

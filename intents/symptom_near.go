@@ -2,6 +2,8 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
+	listItHasBeen  = listOf("it has been")
+	listKeepsOn    = listOf("keeps on")
 	listToRelief   = listOf("to relief")
 	listVessel     = listOf("vessel")
 	listOfPressure = listOf("of pressure")
@@ -18,7 +20,7 @@ func (m *message) reliefNear(i int) bool {
 // sentence: "relief on the heater, it's been dripping".
 func (m *message) pronounOfRelief(i int) bool {
 	it := i - 1
-	for m.says(it, "been", "has", "still", "always", "just", "constantly", "is", "was") {
+	for m.inList(it, listItHasBeen) {
 		it--
 	}
 	if !m.says(it, "its", "it", "it is", "theyre") {
@@ -54,7 +56,7 @@ func (m *message) reliefBefore(i int) bool {
 // at item i, and names no place of its own: "T&P won't reseat, keeps dripping".
 func (m *message) goesOn(k, i int) bool {
 	for ; k < i; k++ {
-		if !m.says(k, "and", "still", "keeps", "kept", "always", "just", "constantly", "now", "it", "been", "slowly", "y", "sigue") {
+		if !m.inList(k, listKeepsOn) {
 			return false
 		}
 	}
@@ -224,11 +226,7 @@ func (m *message) ofSomethingElse(i int) bool {
 
 // negRight tells whether item k denies what follows it.
 func (m *message) negRight(k int) bool {
-	switch m.text(k) {
-	case "not", "isnt", "no", "wasnt", "arent", "werent":
-		return true
-	}
-	return false
+	return m.inList(k, listTurnsRound)
 }
 
 // deniedAlone tells whether "no" stands right before item i in a list of symptoms.

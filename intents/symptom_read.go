@@ -6,11 +6,15 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOpensSymptom = listOf("opens symptom")
+)
+
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
 	hints:   []string{"stops"},
-	words:   []string{"takes", "took", "tarda", "knock", "black", "hot", "cold", "hot water", "cold water", "paro"},
-	lists:   []list{listWeak},
+	lists:   []list{listOpensSymptom, listWeak},
 }
 
 // noSymptom says that what reads like a symptom is none.

@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listHasLeak   = listOf("has leak")
 	listRises     = listOf("rises")
 	listNoWaterOf = listOf("no water of")
 )
@@ -74,7 +75,7 @@ func (m *message) gasLeaks(i int) bool {
 	if gas(k) || m.is(k, cHint, "gaspart") && gas(k-1) {
 		return true
 	}
-	for be(m.text(k)) || m.says(k, "has a", "got a", "tiene", "trae", "tiene una", "trae una", "a", "una") {
+	for be(m.text(k)) || m.inList(k, listHasLeak) {
 		k--
 	}
 	return m.says(k, "gas", "propane")

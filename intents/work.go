@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listHadDone   = listOf("had done")
+	listYearsBack = listOf("years back")
+)
+
 // workDone is a deed on its way to a statement.
 type workDone struct {
 	at     int
@@ -123,8 +129,7 @@ func (m *message) pastService(v *verb) bool {
 	s := &m.sents[m.items[v.at].sent]
 	seg := m.items[v.at].seg
 	for k := v.at - 1; k >= s.from && k >= v.at-5; k-- {
-		switch m.text(k) {
-		case "was", "were", "got", "they", "had it", "last", "being", "had", "fue", "fueron", "lo", "la", "been", "get", "got it":
+		if m.inList(k, listHadDone) {
 			if v.what == "installed" || v.what == "flushed" || v.what == "replaced" || v.what == "rebuilt" {
 				if m.yearNear(v.at) {
 					return true
@@ -153,10 +158,7 @@ func (m *message) pastService(v *verb) bool {
 		if v.what == "flushed" && m.servicedInMonth(k) {
 			return true // "heater 2019, flushed in march"
 		}
-		switch m.text(k) {
-		case "last year", "last month", "last summer", "last spring", "last fall", "last winter", "years ago",
-			"year ago", "el ano pasado", "a while back", "a while ago", "ago", "hace un ano", "el mes pasado",
-			"last visit", "last time", "hace anos":
+		if m.inList(k, listYearsBack) {
 			return true
 		}
 	}
@@ -167,8 +169,7 @@ func (m *message) pastService(v *verb) bool {
 		if m.items[k].num != nil && m.items[k].role == roleYear && (v.what == "installed" || v.what == "flushed") {
 			return true
 		}
-		switch m.text(k) {
-		case "ago", "last year", "last month", "el ano pasado", "years ago", "last time", "last spring", "last fall":
+		if m.inList(k, listYearsBack) {
 			return true
 		}
 	}
@@ -185,8 +186,7 @@ func (m *message) yearNear(at int) bool {
 		if it.num != nil && (it.role == roleYear || it.role == roleAgo) {
 			return true
 		}
-		switch m.text(k) {
-		case "last year", "last month", "last spring", "last summer", "last fall", "last winter", "ago", "years ago", "year ago", "el ano pasado":
+		if m.inList(k, listYearsBack) {
 			return true
 		}
 	}

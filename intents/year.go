@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listLeadsToYear = listOf("leads to year")
+)
+
 // Years of an installation, in two digits, as a date code or a month of a date.
 
 // stampedYear tells whether two digits are a year: "PRV has 98 stamped on it", "reg 06,
@@ -90,11 +95,7 @@ func (m *message) spokenYear(i int) bool {
 // yearCue tells whether a year is told as one of an installation.
 func (m *message) yearCue(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		switch m.text(k) {
-		case "installed", "from", "dated", "tag", "date", "stamped", "since", "year", "made", "mfg", "built",
-			"put in", "del", "de", "ano", "etiqueta", "label", "sticker", "its", "vintage", "instalado",
-			"instalada", "desde", "original", "age", "inst", "install", "says", "mfd", "manufactured", "born",
-			"new in", "circa":
+		if m.inList(k, listLeadsToYear) {
 			return true
 		}
 		return false

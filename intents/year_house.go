@@ -2,6 +2,11 @@ package intents
 
 import "slices"
 
+// Lists of the lexicon that these rules know.
+var (
+	listHouseBuilt = listOf("house built")
+)
+
 // The year of the house, and of what is original to it.
 
 // houseYear tells whether two digits are the year of the house, told for a thing that is
@@ -66,8 +71,7 @@ func (m *message) original(items []mentionOf) {
 			continue
 		}
 		b := m.left(i, 5, false, func(k int) bool {
-			switch m.text(k) {
-			case "built", "went up", "house", "casa", "construida", "home", "construyo", "construction":
+			if m.inList(k, listHouseBuilt) {
 				return !m.partFor(k) // "prv for the house 2020"
 			}
 			return m.is(k, cHint, "original")
