@@ -37,6 +37,11 @@ func TestANumberThatIsTakenBack(t *testing.T) {
 		{"no leaks. correction, the tub drips", "leak"},
 		{"no exp tank. correction, there is one, 2 gal", "expansion_tank 2 gal"},
 		{"tub is only nineteen one nine", "19 bath"},
+		{"tank had 40, no 30 lbs, pumped to 62", "charged_tank to 62 from 30"},
+		{"set the prv to 60 psi, no wait 65 psi", "set_prv to 65"},
+		{"before I start the kitchen was 72", "72 kitchen before"},
+		{"before starting, kitchen 72", "72 kitchen before"},
+		{"prv set at 60, sorry 65 lbs", "prv set 65"},
 	})
 }
 

@@ -17,7 +17,7 @@ func (m *message) corrections() {
 			m.correctSpan(i)
 			continue
 		}
-		if m.factual(i) || m.items[i].role == roleTo {
+		if m.factual(i) || m.items[i].role == roleTo || m.items[i].role == roleFrom {
 			m.correctFact(i)
 			continue
 		}
@@ -180,7 +180,7 @@ func (m *message) correctFact(i int) {
 			continue
 		}
 		a, b := &m.items[i], &m.items[k]
-		bare := b.role == roleIgnored && b.unit == a.unit || b.role == roleReading && b.unit == "" && a.role != roleYear
+		bare := b.role == roleIgnored && b.unit == a.unit || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
 		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
 			b.owner = a.owner // "set the prv to 60, sorry 62"
@@ -188,6 +188,11 @@ func (m *message) correctFact(i int) {
 		}
 		return
 	}
+}
+
+// setInPressure tells whether numbers of a role are pressures that are set, not measured.
+func setInPressure(r role) bool {
+	return r == roleSetting || r == roleCharge || r == roleTo || r == roleFrom
 }
 
 // adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".

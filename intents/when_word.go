@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
 	"had", "till", "til", "until",
@@ -97,14 +101,12 @@ func (m *message) touched(i int) bool {
 	for k := i; k < len(m.items) && k <= i+4; k++ {
 		switch m.text(k) {
 		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar",
-			"adjusting", "work", "adjust", "did", "any", "started", "mover", "moverle", "tocar", "tocarle", "empezar":
+			"adjusting", "work", "adjust", "did", "any", "started", "pre work", "mover", "moverle", "tocar", "tocarle", "empezar":
 			return true
 		}
 	}
-	switch m.text(i) {
-	case "before i touched anything", "before touching anything", "antes de tocar", "before work", "pre work",
-		"before i did", "before i touched", "before i adjusted", "before i started":
-		return true
+	if strings.HasPrefix(m.text(i), "before ") {
+		return true // "before i start", a phrase of its own
 	}
 	return false
 }
