@@ -55,7 +55,8 @@ func (m *message) takenBefore(i int, want string) string {
 				}
 			}
 			// "plastic drain off the heater, brass ball valve on"
-			if o := m.partAt(k - 1); o != "" && m.items[k].seg != m.items[i].seg && (want == "" || o == want) {
+			apart := m.items[k].seg != m.items[i].seg || m.says(k+1, "and", "n", "&", "y")
+			if o := m.partAt(k - 1); o != "" && apart && (want == "" || o == want) {
 				return o
 			}
 		case (m.is(i, cHint, "inplace") || m.setAnew(i)) && m.is(k, cPart, "old") && m.partAt(k+1) != "" && (want == "" || m.partAt(k+1) == want):
@@ -159,6 +160,8 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 		return m.partAt(at), at, at >= 0 // "out: old prv / in: new one"
 	case m.says(i, "on", "in") && m.closes(i) && m.materialBefore(i) >= 0:
 		return "drain_valve", m.materialBefore(i), true // "brass ball valve on"
+	case m.says(i, "on", "in") && m.closes(i) && m.partAt(i-1) != "":
+		return m.partAt(i - 1), i - 1, true // "old tank out, a 2 gal in"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
 			return "", -1, false // "put a fresh one in"

@@ -136,3 +136,12 @@ func TestHousesThatAreToldApart(t *testing.T) {
 		}
 	}
 }
+
+func TestOneIsOutAndAnotherIn(t *testing.T) {
+	says(t, [][2]string{
+		{"drain valve out and a brass one in", "drain_valve brass; replaced_drain_valve"},
+		{"prv out and a new brass one in, 61 laundry", "replaced_prv; 61 laundry"},
+		{"old tank out and a 2 gal in", "expansion_tank 2 gal; replaced_tank"},
+		{"prv out and in again", "ask none"},
+	})
+}
