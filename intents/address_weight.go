@@ -78,7 +78,7 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 		return -1
 	case ",", ".", "\n", "-", ";", "(":
 		return 0.5
-	case "unit", "apt", "lot", "code", "truck", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
+	case "unit", "apt", "lot", "code", "truck", "van", "rig", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
 		return -4
 	default:
 		if p.asksAt(toks, i-1) || p.lex.toward[prev] {

@@ -78,7 +78,7 @@ var correctRules = phraseRules{
 	"fix that": func(c *correctTalk) bool { // not "I'll stop by and fix that drip"
 		return c.begins || c.last || c.after
 	},
-	"last reading was wrong|last report was wrong|correct my|correct that|fix my last|fix the last|change my last|" +
+	"last reading was wrong|last reading wrong|last report wrong|last one wrong|last report was wrong|correct my|correct that|fix my last|fix the last|change my last|" +
 		"update my last|amend|amend that|edit my last|wrong number|wrong reading|bad number|i put the wrong|put it in wrong|" +
 		"puse mal|lo puse mal|anote mal|escribi mal|error mio|perdon era|perdon eran|not what i meant|me equivoque|me equivoque en": always,
 	"i sent|i gave": func(c *correctTalk) bool {

@@ -175,6 +175,8 @@ func (m *message) surelyPutsOff(p askPhrase) bool {
 	switch t, next := p.text, m.text(p.at+1); {
 	case putsOff[t] || m.is(p.at, cHint, "putoff") || beginsWith(t, "pospon", "aplaza", "recuerdamel", "retrasa", "atrasa", "snu", "snoozea"):
 		return true
+	case strings.HasSuffix(t, " another"):
+		return periodDays[next] > 0 || m.isNum(p.at+1) && unitDays(m.items[p.at+1].unit) > 0 // "give me another week"
 	case t == "dale" || t == "dame":
 		return next == "otra" || next == "otro" || m.sentenceSays(p.s, "mas") && m.tellsTime(p.s) // "dale 5 días más"
 	default:

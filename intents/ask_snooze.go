@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // followUpBefore tells whether a word for a follow-up stands close before item i.
 func (m *message) followUpBefore(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].sent == m.items[i].sent; k-- {
@@ -39,6 +41,11 @@ func (m *message) snoozeDays(s int) {
 				d := int(it.value*float64(unitDays(it.unit)) + 0.5)
 				a.InDays = &d
 				it.role = roleAsked
+				m.sents[sn].snoozes = true
+				break
+			}
+			if d := m.unitAt(i); d > 0 && strings.HasSuffix(m.text(i-1), " another") {
+				a.InDays = &d // "give me another week"
 				m.sents[sn].snoozes = true
 				break
 			}

@@ -127,7 +127,9 @@ func (m *message) ofSeen(i int) bool {
 	case "fine":
 		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
 	case "rusty":
-		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0
+		// "rusty specks", "rusty on the first draw"
+		first := m.text(i+2) == "first" || m.text(i+2) == "the" && m.text(i+3) == "first"
+		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0 || m.says(i+1, "on", "at") && first
 	}
 	return false
 }

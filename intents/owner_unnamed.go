@@ -76,6 +76,23 @@ func (m *message) listedYear(i int) bool {
 	return m.clauseStart(i) == i && m.closes(i) && from < i && m.says(from, "its", "it is", "it")
 }
 
+// yearAlone tells whether the year at item i is a sentence of its own behind one of facts: "tank
+// waterlogged. 4.5 gal. 2011."
+func (m *message) yearAlone(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	if s.from != i || !m.closes(i) && m.text(i+1) != "vintage" {
+		return false
+	}
+	told := false
+	for k := i - 1; k >= 0 && m.items[k].sent == m.items[i].sent-1; k-- {
+		if m.numIs(k, roleReading) || m.is(k, cDid, "") {
+			return false
+		}
+		told = told || m.is(k, cItem, "") || m.factual(k)
+	}
+	return told
+}
+
 // toldLast returns the item told last that an attribute fits.
 func (m *message) toldLast(a attribute, items []mentionOf) (item string, old bool) {
 	if item = m.carriedEquipment(a.at, a.what); item == "" {
@@ -87,7 +104,7 @@ func (m *message) toldLast(a attribute, items []mentionOf) (item string, old boo
 // refersToLast tells whether an attribute refers to the item told last, "it's a 2005", or to
 // something else that is no item: "the needle's bent so who knows".
 func (m *message) refersToLast(a attribute) (refers, other bool) {
-	dated := a.what == "year" && (m.yearCue(a.at) || m.listedYear(a.at))
+	dated := a.what == "year" && (m.yearCue(a.at) || m.listedYear(a.at) || m.yearAlone(a.at))
 	if !m.pronounClause(a.at) && a.what != "age" && a.what != "unknown" && !dated {
 		return false, false
 	}

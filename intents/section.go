@@ -226,6 +226,8 @@ func (m *message) columnHeads(s int) []column {
 			if t := m.text(k); t == ":" && k+2 < se.to {
 				return nil
 			}
+		case m.pastTense(k):
+			return nil // "T&P was dripping when I walked in" tells a story
 		case m.is(k, cBefore, "") || m.is(k, cHint, "foundhead"):
 			cols = append(cols, column{when: assess.Before})
 		case m.is(k, cAfter, "") || m.is(k, cHint, "lefthead") || m.is(k, cNow, ""):

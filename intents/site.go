@@ -1,10 +1,14 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // chooseSite picks the street line of the message among the candidates.
 func (m *message) chooseSite() {
 	best := -1
+	m.sites = slices.DeleteFunc(m.sites, func(a address) bool { return m.shownAt(&a) && (len(m.sites) > 1 || m.loneNumber(a.house)) })
 	m.takenBackSites()
 	m.deniedSites()
 	for k := range m.sites {
@@ -34,6 +38,31 @@ func (m *message) chooseSite() {
 	}
 	m.site = &m.sites[best]
 	m.unitApart()
+}
+
+// shownAt tells whether a bare street line may as well be what a gauge shows, and a word about
+// it: "the meter's at 148 holy crap".
+func (m *message) shownAt(a *address) bool {
+	k := a.from - 2
+	if a.suffixed || k < 0 || m.toks[a.from-1].text != "at" {
+		return false
+	}
+	if be(m.toks[k].text) {
+		k--
+	} else if raw := m.toks[k].raw; !strings.HasSuffix(raw, "'s") && !strings.HasSuffix(raw, "’s") {
+		return false
+	}
+	return k >= 0 && m.p.placedAt(m.toks, k)
+}
+
+// loneNumber tells whether the message holds no number but that of token i.
+func (m *message) loneNumber(i int) bool {
+	for k := range m.toks {
+		if k != i && m.toks[k].kind == number {
+			return false
+		}
+	}
+	return true
 }
 
 // reportsAt tells whether a street line opens its clause and a test point with its number follows:

@@ -81,6 +81,9 @@ func (m *message) deniedIn(name assess.SymptomName, s int) bool {
 	return false
 }
 
+// pointers are the classes of the hands of a gauge, whose colours tell nothing of the water.
+var pointers = setOf(cNow, cPeak)
+
 // signsOf collects the signs of the words of item i.
 func (m *message) signsOf(i int) signSet {
 	if i < 0 || i >= len(m.items) {
@@ -92,6 +95,9 @@ func (m *message) signsOf(i int) signSet {
 	}
 	if it.kinds.has(cRelief) {
 		return signs(signRelief)
+	}
+	if it.n > 1 && it.kinds.meets(pointers) {
+		return 0 // "black needle"
 	}
 	if v, ok := m.val(i, cItem); ok {
 		if v == "gauge" {
