@@ -239,7 +239,7 @@ func (m *message) byOthers(i int) bool {
 	}
 	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
 		if m.inList(j, listSays) {
-			return true
+			return !m.is(j-1, cWhose, "label") // "tag says the prv is set to 60" tells a fact
 		}
 	}
 	return false

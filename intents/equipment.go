@@ -239,10 +239,10 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 	if it.tags == nil && m.said(i, keyUnread) {
 		add("unknown")
 	}
-	if m.is(i, cFuel, "") && !m.gasTalk(i) {
+	if m.is(i, cFuel, "") && !m.gasTalk(i) && !m.deniedFact(i, cFuel) {
 		add("fuel")
 	}
-	if m.is(i, cMaterial, "") && !m.needs(i) && !m.wantedFor(i) && !m.bookedIn(i) {
+	if m.is(i, cMaterial, "") && !m.deniedFact(i, cMaterial) && !m.needs(i) && !m.wantedFor(i) && !m.bookedIn(i) {
 		add("material")
 	}
 	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
@@ -258,6 +258,21 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 		add("never")
 	}
 	return out
+}
+
+// deniedFact tells whether the message denies the fuel or the material at item i: "electric not
+// gas".
+func (m *message) deniedFact(i int, c class) bool {
+	if !m.kinds.has(cNeg) {
+		return false
+	}
+	v, _ := m.val(i, c)
+	for k := range m.items {
+		if m.text(k-1) == "not" && m.is(k, c, v) {
+			return true
+		}
+	}
+	return false
 }
 
 // bookedIn tells whether what is named at item i is to be put in: "brass one goes in Friday".

@@ -19,7 +19,8 @@ func (m *message) besidePRV(i int) string {
 		if m.aheadBeside(i) {
 			return "after_prv" // "119# aft, 122# ahead"
 		}
-		if !(m.isNum(i-1) || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
+		afterNum := m.isNum(i-1) || m.isNum(i-2) && m.says(i-1, "right", "just")
+		if !(afterNum || m.isNum(i+1) && (m.items[i].seg == m.items[i+1].seg)) || m.is(i+1, cItem, "") {
 			return ""
 		}
 		if m.isNum(i-1) && m.has(cItem, "prv") &&

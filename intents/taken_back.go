@@ -180,7 +180,7 @@ func (m *message) correctFact(i int) {
 			continue
 		}
 		a, b := &m.items[i], &m.items[k]
-		bare := b.role == roleIgnored && b.unit == a.unit || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
+		bare := b.role == roleIgnored && (b.unit == a.unit || b.unit == "" && a.role == roleAge) || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
 		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
 			b.owner = a.owner // "set the prv to 60, sorry 62"

@@ -227,8 +227,9 @@ func (m *message) headLine(hint string) bool {
 
 // inTurn reads two pressures that "before" and "after" are told of in their
 // order: "before/after at the rear 118/61", "before at the rear 118 after 61". The point
-// must be the same, and the sentence hold no third pressure.
-func (m *message) inTurn() {
+// must be the same, and the sentence hold no third pressure. Where no work is told, only a word
+// behind each number of a point is meant so.
+func (m *message) inTurn(worked bool) {
 	if !m.kinds.has(cBefore) || !m.kinds.has(cAfter) {
 		return
 	}
@@ -239,11 +240,13 @@ func (m *message) inTurn() {
 			continue
 		}
 		first, second := m.timesOf(a.sent)
-		if first < 0 || second < 0 || first > a.at || a.When != "" || b.When != "" {
+		trailing := first == a.at+1 && second == b.at+1 && len(a.points) > 0 &&
+			(worked || m.says(first, "before", "b4", "bfr", "bef", "antes")) // "kitchen 81 before 61 after"
+		if first < 0 || second < 0 || a.When != "" || b.When != "" || !trailing && (first > a.at || !worked) {
 			continue
 		}
 		inRow := m.onlyMarks(first, second) && second < a.at && m.onlyMarks(a.at, b.at)
-		if inRow || second > a.at && second < b.at && b.at-second <= 2 {
+		if trailing || inRow || second > a.at && second < b.at && b.at-second <= 2 {
 			a.When, b.When = assess.Before, assess.After
 			if m.is(first, cAfter, "") {
 				a.When, b.When = assess.After, assess.Before

@@ -24,8 +24,8 @@ func (m *message) whens() {
 			all = append(all, toldWhen{i, w})
 		}
 	}
+	m.inTurn(worked)
 	if worked {
-		m.inTurn()
 		m.wentTo()
 		defer m.sinceTheDeed()
 	}
