@@ -65,7 +65,8 @@ func (m *message) ofWholeHouse(i int) bool {
 func (m *message) otherSense(i int) bool {
 	switch m.text(i) {
 	case "gone":
-		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from // "Tank OK. Gone.": the writer is
+		// "Tank OK. Gone.": the writer is; "I have gone outside"
+		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.says(i-2, "i", "we", "he", "she", "they")
 	case "going":
 		return m.says(i+1, "up", "in", "on", "back") // "tank's going up Friday"
 	case "clean": // "flushed it clean"

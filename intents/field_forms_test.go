@@ -145,3 +145,59 @@ func TestOneIsOutAndAnotherIn(t *testing.T) {
 		{"prv out and in again", "ask none"},
 	})
 }
+
+func TestWhatIsWrittenDownToBeDone(t *testing.T) {
+	says(t, [][2]string{
+		{"put in a prv swap for 12 Elm St", "plan replace_prv"},
+		{"put in a prv at 12 Elm St", "installed_prv"},
+		{"put down an expansion tank install for 12 Elm St, customer approved it", "plan install_tank"},
+		{"mark 12 Elm St for an expansion tank install", "plan install_tank"},
+		{"log a prv swap at 12 Elm, done yesterday", "ask none"},
+		{"Got to go back to 3 Sandia Ave in 2 weeks for a recheck.", "plan recheck in 14"},
+		{"The lady at 60 Caliche Court is paying by check on Monday.", "ask none"},
+		{"give me another week on 12 Elm", "ask snooze"},
+		{"last report wrong. meter 127. sorry.", "ask correct; 127 street"},
+	})
+}
+
+func TestWhatIsDeniedOfAPart(t *testing.T) {
+	says(t, [][2]string{
+		{"heater is electric not gas, 2017", "heater year 2017 electric"},
+		{"50 gal gas heater, correction, 40 gal, and electric not gas, from 2017", "heater year 2017 40 gal electric"},
+		{"no exp tank. I take that back, there's one behind the heater, 2 gal, waterlogged.", "expansion_tank 2 gal failed"},
+		{"PRV is 8 years old, I mean 18, 102 right after it", "prv year 2008; 102 after_prv"},
+		{"tag says the prv is set to 60 but kitchen 72", "prv set 60; 72 kitchen"},
+		{"he says the prv was replaced, 72 kitchen", "72 kitchen"},
+	})
+}
+
+func TestFactsInSentencesOfTheirOwn(t *testing.T) {
+	says(t, [][2]string{
+		{"et waterlogged. 4.5 gal. 2011.", "expansion_tank year 2011 4.5 gal failed"},
+		{"88 rear. 2011.", "88 rear_bibb"},
+		{"heater 2003, bottom's all corroded", "heater year 2003 suspect"},
+		{"gas smell at the water heater. I have gone outside", "gas_smell"},
+		{"after prv 62\nrusty on the first draw\nprv 8 yrs old good", "62 after_prv; rusty_water; prv year 2018 good"},
+		{"exp tank looks rusty at the neck, dated 2012", "expansion_tank year 2012 suspect"},
+	})
+}
+
+func TestWhatAGaugeShowsIsNoHouse(t *testing.T) {
+	says(t, [][2]string{
+		{"meter's at 148 holy crap", "148 street"},
+		{"meter's at 148 holy crap. 19 Overlook Ct", "148 street"},
+		{"hose bib at 148 Haverstraw drips", "leak"},
+		{"rear bib, red needle (max) 133, black needle (live) 72", "133 rear_bibb peak; 72 rear_bibb"},
+	})
+}
+
+func TestBeforeAndAfterBehindTheirNumbers(t *testing.T) {
+	says(t, [][2]string{
+		{"kitchen 81 before 61 after", "81 kitchen before; 61 kitchen after"},
+		{"turned the prv down to 60; the kitchen then gave 61", "set_prv to 60; 61 kitchen after"},
+		{"T&P was dripping when i walked in\nbefore: front 81, front 94 heater firing\nswapped the exp tank, charged to 62\nafter: front 62, front 65 heater firing",
+			"relief_discharge; 81 front_bibb firing before; 94 front_bibb firing before; replaced_tank to 62; 62 front_bibb firing after; 65 front_bibb firing after"},
+		{"118 ahead of it and 119 right after, prv stuck open", "118 street; 119 after_prv; prv failed"},
+		{"k/lav/tub 62.5, 63, 62", "62.5 kitchen; 63 bath; 62 bath"},
+	})
+}

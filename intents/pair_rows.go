@@ -36,6 +36,9 @@ func (m *message) inRows(evs []event) []event {
 			a += 2
 			continue
 		}
+		if len(points) < len(nums) {
+			points = m.eachNamed(names, points, len(nums))
+		}
 		alone := c == len(evs) || evs[c].num == evs[b].num || m.separators(evs[c-1].end, evs[c].at) > 0
 		if len(points) < 2 || len(points) != len(nums) || len(values) < 2 || !alone || a > 0 && m.separators(evs[a-1].end, evs[a].at) == 0 {
 			a = b
@@ -52,6 +55,21 @@ func (m *message) inRows(evs []event) []event {
 		a += 2
 	}
 	return evs
+}
+
+// eachNamed gives a row of names the point of each, though two stand for one point, when there
+// are as many names as numbers: "kitchen/lav/tub 62, 63, 62".
+func (m *message) eachNamed(names []event, points []string, n int) []string {
+	var each []string
+	for k := names[0].at; k <= names[len(names)-1].end; k++ {
+		if p := m.items[k].point; p != "" && m.items[k].role != roleTaken {
+			each = append(each, p)
+		}
+	}
+	if len(each) != n {
+		return points
+	}
+	return each
 }
 
 // prepared tells whether a word of place leads from the number at i to its points.

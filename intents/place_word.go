@@ -13,7 +13,7 @@ func (m *message) initial(i int) string {
 	}
 	fits := func(k int) bool {
 		return m.isNum(k) && (m.items[k].unit == "" && m.items[k].value >= 15 && m.items[k].value <= 250 &&
-			len(m.items[k].num.digits) <= 3 || pressureUnit(m.items[k].unit))
+			(len(m.items[k].num.digits) <= 3 || !m.items[k].num.integer) || pressureUnit(m.items[k].unit))
 	}
 	before := i - 1
 	if t := m.text(before); t == "at" || t == "@" {
@@ -23,8 +23,8 @@ func (m *message) initial(i int) string {
 	if m.isMark(next, "=") {
 		next++ // "K=74"
 	}
-	if m.isMark(next, "/") && m.is(next+1, cInitial, "") {
-		next += 2 // "F/R 84/66"
+	for m.isMark(next, "/") && (m.is(next+1, cInitial, "") || v == "kitchen" && m.meets(next+1, pointClasses)) {
+		next += 2 // "F/R 84/66", "k/lav/tub 62, 63, 62"
 	}
 	if !fits(next) && !(fits(before) && (pressureUnit(m.items[before].unit) || v == "kitchen" && m.isMark(i+1, "/", ","))) {
 		return ""

@@ -336,7 +336,24 @@ func (m *message) wantedItem(s, i int) bool {
 // orders tells whether the word at i begins its sentence as an order, with a day named in
 // it: "Replace it within the month, put it down for 30 days".
 func (m *message) orders(i, s int) bool {
-	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s)
+	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s) || m.jotted(i)
+}
+
+// jotted tells whether the work at item i is a noun that somebody is to write down, or that was
+// agreed to: "put down a tank install for 12 Elm", "prv swap approved".
+func (m *message) jotted(i int) bool {
+	if i >= len(m.items) || !m.is(i-1, cItem, "") || !m.is(i, cHint, "job") || m.denied(i) {
+		return false
+	}
+	s := m.items[i].sent
+	if m.hasAsk(AskDone) || m.doneWords(s) || m.sentenceSays(s, "done") || m.sentenceSays(s, "yesterday") {
+		return false
+	}
+	from := m.sents[s].from
+	for from < i && (m.is(from, cSkip, "") || m.says(from, "please", "pls", "hey", "ok", "can you", "and")) {
+		from++
+	}
+	return m.is(from, cHint, "jots") && !m.says(from+1, "it", "this", "that") || m.is(i+1, cHint, "needs")
 }
 
 // orderForm tells whether a word of doing has the form of an order.

@@ -37,8 +37,17 @@ const (
 // judgeMood tells whether the work of a verb is denied or is to be done only.
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
-	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v)
+	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at)
 	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v)
+}
+
+// putsJob tells whether the words at item at put a job on a list: "put in a prv swap for Friday".
+func (m *message) putsJob(at int) bool {
+	if !m.is(at, cHint, "jots") {
+		return false
+	}
+	item := m.right(at, 4, true, func(k int) bool { return m.is(k, cItem, "") })
+	return item >= 0 && m.jotted(item+1)
 }
 
 // moodBefore reads what stands before a verb in its clause, the nearest word first.

@@ -240,7 +240,7 @@ func (m *message) inTurn(worked bool) {
 			continue
 		}
 		first, second := m.timesOf(a.sent)
-		trailing := first == a.at+1 && second == b.at+1 && len(a.points) > 0 &&
+		trailing := first == a.at+1 && second == b.at+1 && len(a.points) > 0 && m.behindEach(first, b.at, second) &&
 			(worked || m.says(first, "before", "b4", "bfr", "bef", "antes")) // "kitchen 81 before 61 after"
 		if first < 0 || second < 0 || a.When != "" || b.When != "" || !trailing && (first > a.at || !worked) {
 			continue
@@ -253,6 +253,17 @@ func (m *message) inTurn(worked bool) {
 			}
 		}
 	}
+}
+
+// behindEach tells whether two words of time stand alone behind their numbers, the second of which
+// is at item num: "tub 81 before, tub 61 after", but "74 before, 75 after it".
+func (m *message) behindEach(first, num, second int) bool {
+	for k := first + 1; k < num; k++ {
+		if !m.items[k].mark && m.items[k].point == "" && m.items[k].role != roleTaken && !m.says(k, "and", "y", "then") {
+			return false
+		}
+	}
+	return m.items[second].n == 1 && (m.stopAt(second+1) || m.items[second+1].site || m.isNum(second+1))
 }
 
 // timesOf returns the word of before and that of after in sentence s, in the order told,

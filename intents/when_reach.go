@@ -188,7 +188,8 @@ func (m *message) thenShowed(k int) bool {
 		return false
 	}
 	for _, w := range m.work {
-		if w.at < then && m.items[w.at].sent == r.sent && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak &&
+		near := m.items[w.at].sent == r.sent || m.items[w.at].sent == r.sent-1 && m.isMark(m.sents[r.sent].from-1, ";")
+		if w.at < then && near && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak &&
 			(k == 0 || m.readings[k-1].at < w.at) {
 			return true
 		}

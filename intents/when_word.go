@@ -105,8 +105,12 @@ func (m *message) touched(i int) bool {
 			return true
 		}
 	}
-	if strings.HasPrefix(m.text(i), "before ") {
-		return true // "before i start", a phrase of its own
+	if rest, ok := strings.CutPrefix(m.text(i), "before "); ok { // "before i start", a phrase of its own
+		for _, w := range [...]string{"start", "begin", "began", "touch", "i did", "doing", "work", "adjust"} {
+			if strings.Contains(rest, w) {
+				return true
+			}
+		}
 	}
 	return false
 }
