@@ -133,7 +133,8 @@ type slip struct {
 
 // amend reads a short message as a correction of the writer's own last report:
 // "actually 81", "81 not 91", "sorry rear not front", "quise decir atrás". A
-// plain new reading is none.
+// plain new reading is none. Where it can be one of the house as well, it says that it is a
+// correction and not of what.
 func (m *message) amend() {
 	if m.ctx.Told == nil || m.frame.Site != "" || m.frame.Answer != "" || len(m.items) > longestAmendment+6 {
 		return
@@ -160,6 +161,10 @@ func (m *message) amend() {
 	}
 	s, ok := m.slip()
 	if !ok || len(m.frame.Unclear) > 0 && !s.cue {
+		return
+	}
+	if m.houseSlip(s) {
+		m.frame.Statements, m.frame.Unclear = []assess.Statement{Ask{About: AskCorrect}}, nil // of what, is to be asked
 		return
 	}
 	if list := s.amendments(m.ctx.Told.Statements); len(list) > 0 {

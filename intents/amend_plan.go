@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+
+	"lazyhand/assess"
+)
 
 // amendPlan reads a short message as another day for the one thing that its writer's last
 // report plans: "sorry wednesday", "no, make it 3 weeks", "mejor el viernes". It tells
@@ -31,11 +35,12 @@ func (m *message) amendPlan() bool {
 		}
 		break
 	}
+	denied := slices.ContainsFunc(m.moments, m.deniedDay)
 	more := func(k int) bool {
-		return m.isMark(k, ",", "?") || m.items[k].point != "" || m.is(k, cPoint, "") || m.is(k, cPlace, "") || m.items[k].site ||
+		return m.isMark(k, "?") || m.isMark(k, ",") && !denied || m.items[k].point != "" || m.is(k, cPoint, "") || m.is(k, cPlace, "") || m.items[k].site ||
 			m.is(k, cItem, "")
 	}
-	if !cue || from == len(m.items) || len(m.items)-from > 5 || more(from) || m.right(from, 5, true, more) >= 0 {
+	if !cue && !denied || from == len(m.items) || len(m.items)-from > 7 || more(from) || m.right(from, 7, true, more) >= 0 {
 		return false
 	}
 	if days, ok := m.sameSpan(from, of); ok {

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -85,12 +86,15 @@ const (
 // tapAnswered is the tap that an answer names and nothing else: "rear tap", "yes, at the tub".
 func (m *message) tapAnswered() string {
 	var tap []string
+	point := ""
 	for i := range m.items {
 		switch it := &m.items[i]; {
+		case it.point != "" && point != "" && it.point != point:
+			return "" // "front is ahead of the reg" tells of two places
 		case m.is(i, cSame, ""):
 			return "" // "same at the kitchen" is another reading
 		case it.point != "" || m.is(i, cPlace, "") || m.is(i, cPoint, "") || m.is(i, cBibb, ""):
-			tap = append(tap, it.text)
+			tap, point = append(tap, it.text), cmp.Or(it.point, point)
 		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure && it.text != optionInSpanish[itIsPressure]:
 			return ""
 		}

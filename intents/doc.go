@@ -117,7 +117,7 @@
 //	object object_second           what a deed was done to
 //	work                           statements of work
 //	plan plan_action plan_object plan_told plan_will
-//	plan_need plan_visit plan_again
+//	plan_need plan_denied plan_visit plan_again
 //	                               what is to be done, and when
 //	equipment equipment_give equipment_part
 //	equipment_condition equipment_service
@@ -138,7 +138,7 @@
 //
 // Beside messages:
 //
-//	amend amend_slip amend_plan    what a message puts right in the last report
+//	amend amend_slip amend_plan amend_house    what a message puts right in the last report
 //	dialogue                       answers to a question of the bot
 //	goes_on goes_on_screw goes_on_sign goes_on_there
 //	                               messages that go on from the last one

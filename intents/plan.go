@@ -91,11 +91,11 @@ func (m *message) planSentence(s int) {
 	m.planUndated(s, acts, len(whens) > 0)
 }
 
-// daysOf returns the days to come that a sentence tells, without those taken back.
+// daysOf returns the days to come that a sentence tells, without those taken back or denied.
 func (m *message) daysOf(se *sentence) []moment {
 	var whens []moment
 	for _, w := range m.moments {
-		if w.at >= se.from && w.at < se.to && !m.past(w) {
+		if w.at >= se.from && w.at < se.to && !m.past(w) && !m.deniedDay(w) {
 			whens = append(whens, w)
 		}
 	}

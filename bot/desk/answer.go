@@ -35,7 +35,12 @@ func (t *turn) answer(q store.Question, f intents.Frame) (done bool, err error) 
 		return t.answerWhich(q, f)
 	case askRight:
 		if !near && f.Site != "" {
-			return false, nil // a report of its own
+			about, _, err := t.siteOfMessage(q.Message)
+			right := intents.HousePutRight("no, "+t.m.Text, f.Site, about.Line)
+			if err != nil || right == "" || !namesOnly(f) {
+				return false, err // a report of its own
+			}
+			f.Site = right
 		}
 		return t.answerRight(q, f)
 	case askElsewhere:

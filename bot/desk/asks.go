@@ -125,9 +125,10 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 	switch a.About {
 	case intents.AskNextCheck:
 		b := Body{Lead: fmt.Sprintf(w.NothingToCheck, line), Facts: likely(judged, h.lastVisit(), w), Cautions: cautionTexts(judged.Cautions, w)}
-		if said, unread := standsNow(h.lastVisit(), judged, w); unread {
-			b.Lead = line + ": " + said[0].Text
-		} else if n := judged.NextCheck; n != nil {
+		said, unread := standsNow(h.lastVisit(), judged, w)
+		if n := judged.NextCheck; len(said) > 0 && (unread || n == nil) {
+			b.Lead = line + ": " + said[0].Text // how it stands decides where nothing is left to test
+		} else if n != nil {
 			b.Lead = fmt.Sprintf("%s: %s", line, n.Check)
 			b.Next = []string{n.Why}
 		}

@@ -69,6 +69,7 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 		was.Site, was.Town, was.Postcode = f.Site, f.Town, f.Postcode
 	}
 	t.righting = true
+	t.replanned = len(f.Amends) > 0 && !slices.ContainsFunc(f.Amends, func(a intents.Amendment) bool { return a.InDays == nil })
 	return t.replace(last, was, site.ID)
 }
 

@@ -244,15 +244,23 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 
 // siteAgain is the house of a report that a person put right: that it was filed
 // under before, or the one that its frame names, which may have been put on
-// record by the correction.
+// record by the correction: it was moved on from there where it was put right again.
 func (t *turn) siteAgain(r *store.Replay, m store.Message, f intents.Frame) (int64, error) {
-	if before, err := r.SiteBefore(m.ID); err != nil || before != 0 {
-		return before, err
+	before, err := r.SiteBefore(m.ID)
+	if err != nil {
+		return 0, err
+	}
+	named := assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}
+	if before != 0 {
+		s, err := t.tx.Site(before)
+		if err != nil || f.Site == "" || s.Fits(named) {
+			return before, err
+		}
 	}
 	if f.Site == "" {
 		return m.Site, nil
 	}
-	found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, true)
+	found, sure, err := t.resolve(named, true)
 	if err != nil || !sure {
 		return m.Site, err
 	}

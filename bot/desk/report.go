@@ -160,8 +160,8 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	told.Statements = append(slices.Clone(t.earlier), f.Statements...)
 	visit := told.Visit(t.dayOf(m))
 	b := t.verdictBody(m, site, told, a, whole, remembered)
-	if onlyPlans(told) {
-		b = t.plannedBody(m, site, f, remembered)
+	if onlyPlans(told) || t.replanned {
+		b = t.plannedBody(m, site, plansOf(f), remembered)
 		owner, err := t.ownerOf(m, f)
 		if err != nil {
 			return err
@@ -225,6 +225,12 @@ func (t *turn) put(m store.Message, f intents.Frame, site store.SiteRecord) (a a
 func onlyPlans(f intents.Frame) bool {
 	list := reports(f)
 	return len(list) > 0 && !slices.ContainsFunc(list, func(s assess.Statement) bool { _, plan := s.(assess.Plan); return !plan })
+}
+
+// plansOf is a frame without what is not to be done.
+func plansOf(f intents.Frame) intents.Frame {
+	f.Statements = slices.DeleteFunc(slices.Clone(f.Statements), func(s assess.Statement) bool { _, plan := s.(assess.Plan); return !plan })
+	return f
 }
 
 // dayOf is the shop's day on which a message was sent.

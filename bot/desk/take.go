@@ -37,12 +37,13 @@ type turn struct {
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
 
-	which    *among             // the houses that the message may name
-	earlier  []assess.Statement // what was told before and asked about, now filed with it
-	amended  store.Message      // the report that its frame puts right
-	righting bool               // the reply says what was put right
-	changed  string             // what that is
-	opened   *store.SiteRecord  // the house that it put on record
+	which     *among             // the houses that the message may name
+	earlier   []assess.Statement // what was told before and asked about, now filed with it
+	amended   store.Message      // the report that its frame puts right
+	righting  bool               // the reply says what was put right
+	replanned bool               // nothing but the day of what is planned was put right
+	changed   string             // what that is
+	opened    *store.SiteRecord  // the house that it put on record
 }
 
 // Take takes one message. A message that was taken before, under its key or

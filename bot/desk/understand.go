@@ -65,6 +65,11 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 		}
 	}
 	f := t.frame(c)
+	if f.Answer == "" && isChatter(f) {
+		if right := intents.HousePutRight(t.m.Text, f.Site, site.Line); right != "" {
+			f.Site, f.Statements = right, []assess.Statement{intents.Ask{About: intents.AskCorrect}}
+		}
+	}
 	if f.Answer != "" || f.Site != "" {
 		return f, nil
 	}
@@ -73,7 +78,7 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 		return f, err
 	}
 	g, err := t.amending(f, c, q)
-	if err != nil || len(g.Amends) > 0 {
+	if err != nil || len(g.Amends) > 0 || corrects(g) && t.amended.ID != 0 {
 		return g, err
 	}
 	of, went, err := t.goingOn(g, c, site)
@@ -114,13 +119,13 @@ func (t *turn) openQuestion() (store.Question, *store.Question, error) {
 }
 
 // wentOn tells whether the person has reported on another house since a question
-// about one was put in another thread: what is said now is of the house in hand.
+// about one, or about what some words mean, was put in another thread: what is said now is of the house in hand.
 func (t *turn) wentOn(q store.Question) (bool, error) {
 	if q.Thread == t.m.Thread || t.person.Site == 0 || !t.person.SiteAt.After(q.At) {
 		return false, nil
 	}
 	about, found, err := t.siteOfMessage(q.Message)
-	return found && about.ID != t.person.Site, err
+	return found && about.ID != t.person.Site || !found && q.Kind == askUnclear, err
 }
 
 // asking is a question of ours as the parser knows it: what can be answered.
@@ -318,6 +323,10 @@ func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (
 		return f, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
 	}
 	g := t.parser.Parse(t.m.Text, c)
+	if corrects(g) && len(g.Amends) == 0 && (len(f.Unclear) > 0 || !corrects(f)) {
+		t.amended = m // the house or a number of it: correct asks
+		return g, nil
+	}
 	if len(g.Amends) > 0 && !onlyOfMain(*c.Told, g.Amends) {
 		t.amended = m
 		return g, nil
