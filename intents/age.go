@@ -4,6 +4,12 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listGoesOn     = listOf("goes on")
+	listTurnsYears = listOf("turns years")
+)
+
 // calledAge tells whether the word age leads to a bare number: "heater age 14", "PRV age:
 // 9". The number may be any part's, of the house's, never a person's.
 func (m *message) calledAge(i int) bool {
@@ -54,8 +60,8 @@ func (m *message) bareAge(i int) bool {
 	default:
 		return false
 	}
-	switch n := m.text(i + 1); n {
-	case "and", "but", "or", "by", "now", "already", "so", "old":
+	switch n := m.text(i + 1); {
+	case m.inList(i+1, listGoesOn):
 		return true
 	default:
 		return m.closes(i) && n != "-" && n != "/" || m.is(i+1, cCond, "")
@@ -75,5 +81,5 @@ func (m *message) turnsAge(i int) bool {
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })
 	return k >= 0 && m.items[k].point == "" &&
-		(m.closes(i) || m.says(i+1, "this year", "last", "next", "now", "and", "years") || m.text(i+1) == "in" && !m.isNum(i+2))
+		(m.closes(i) || m.inList(i+1, listTurnsYears) || m.text(i+1) == "in" && !m.isNum(i+2))
 }

@@ -2,6 +2,16 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listCanBeRead  = listOf("can be read")
+	listAgeWords   = listOf("age words")
+	listWornOff    = listOf("worn off")
+	listNotKnown   = listOf("not known")
+	listDateAgreed = listOf("date agreed")
+	listKnows      = listOf("knows")
+)
+
 // An age that nobody knows or can read.
 
 // unreadable tells whether the plate or date at i cannot be read: "la etiqueta no se
@@ -11,10 +21,10 @@ func (m *message) unreadable(i int) bool {
 		if m.is(k, cHint, "unreadable") {
 			return true
 		}
-		switch m.text(k) {
-		case "borrada", "borrado", "ilegible":
+		switch {
+		case m.says(k, "borrada", "borrado", "ilegible"):
 			return true
-		case "lee", "ve", "alcanza", "distingue", "nota", "veia", "leia":
+		case m.inList(k, listCanBeRead):
 			return m.text(k-1) == "no se" || m.text(k-1) == "se" && m.text(k-2) == "no"
 		}
 		return false
@@ -31,14 +41,14 @@ func (m *message) ageUnknown(i int) bool {
 	case m.is(i, cUnknown, "") && m.stopAt(i+1) && strings.HasSuffix(m.text(i), "knows"):
 		return true // "no tag, nobody knows"
 	}
-	switch m.text(i) {
-	case "nobody", "nadie", "who":
+	switch {
+	case m.says(i, "nobody", "nadie", "who"):
 		return m.says(i+1, "knows", "sabe") && m.stopAt(i+2)
-	case "cuando":
+	case m.text(i) == "cuando":
 		return m.left(i, 4, false, func(k int) bool { return m.says(k, "sabe", "sabemos", "saben") }) >= 0
-	case "etiqueta", "placa", "fecha de", "label":
+	case m.says(i, "etiqueta", "placa", "fecha de", "label"):
 		return m.unreadable(i)
-	case "age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos":
+	case m.inList(i, listAgeWords):
 		return m.unreadable(i) || m.ageSaidUnknown(i)
 	}
 	return false
@@ -59,15 +69,13 @@ func (m *message) unknownNear(i int) bool {
 // at item i.
 func (m *message) ageSaidUnknown(i int) bool {
 	unknown := m.right(i, 3, true, func(k int) bool {
-		return m.text(k) == "not" && m.says(k+1, "known", "legible", "readable") || m.says(k, "unknown", "unk", "unreadable", "illegible",
-			"desconocida", "unknwn", "?", "unclear", "gone", "missing", "not known", "worn off")
+		return m.text(k) == "not" && m.says(k+1, "known", "legible", "readable") || m.inList(k, listWornOff)
 	})
 	if unknown >= 0 && (m.says(i, "age", "edad") || m.text(unknown) != "gone") {
 		return m.text(unknown) != "?" || !m.sents[m.items[i].sent].asking
 	}
 	denied := m.left(i, 6, true, func(k int) bool {
-		return m.says(k, "no", "no se", "unk", "unknown", "cant", "couldnt", "nobody", "dont", "not", "sabe", "nadie", "se", "idea", "sin",
-			"no trae", "no tiene")
+		return m.inList(k, listNotKnown)
 	})
 	switch {
 	case denied < 0:
@@ -75,11 +83,11 @@ func (m *message) ageSaidUnknown(i int) bool {
 	case m.says(i, "age", "edad"):
 		return true
 	case m.says(i, "date", "tag", "fecha"):
-		return !m.says(i+1, "yet", "set", "has been", "has", "was", "agreed", "picked", "for") && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
+		return !m.inList(i+1, listDateAgreed) && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
 	}
 	return m.left(i, 6, true, func(k int) bool {
 		return m.text(k) == "no se" || m.text(k) == "se" && m.text(k-1) == "no" ||
-			m.says(k, "sabe", "sabemos", "know", "knows", "idea", "saben", "sabia")
+			m.inList(k, listKnows)
 	}) >= 0
 }
 

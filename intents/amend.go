@@ -156,7 +156,7 @@ func (m *message) amend() {
 	if m.amendPlan() || plans {
 		return
 	}
-	if tellsTurned(m.raw) && !apologises(m.raw) && !m.hasAsk(AskCorrect) {
+	if m.p.tellsTurned(m.raw) && !apologises(m.raw) && !m.hasAsk(AskCorrect) {
 		return // the heater was not so before
 	}
 	s, ok := m.slip()

@@ -2,6 +2,11 @@ package intents
 
 import "slices"
 
+// Lists of the lexicon that these rules know.
+var (
+	listThingApart = listOf("thing apart")
+)
+
 // Crews talk of much that stands in no customer's house: what is on the truck or
 // at the supply house, tyres, golf, prices, rules of thumb. Such talk is full of
 // the trade's words and numbers; this room keeps it out of the record. The lines
@@ -133,7 +138,7 @@ func (m *message) standsApart(s int, of func(k int) bool) bool {
 	for k := m.sents[s].from; k < m.sents[s].to; k++ {
 		switch {
 		case !of(k):
-			if m.says(k, "it", "its", "one", "ones", "they", "them", "on", "in", "from", "at") {
+			if m.inList(k, listThingApart) {
 				return false
 			}
 		case m.items[k].kinds.has(cItem) && !m.is(k, cItem, "gauge") || m.items[k].point != "" && !m.items[k].weak:

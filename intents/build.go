@@ -230,12 +230,10 @@ func (m *message) add(tok, n int) *item {
 	t := &m.toks[tok]
 	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
 	it := &m.items[len(m.items)-1]
-	if t.kind == word || len(t.text) == 1 {
-		e := m.p.lex.of(t)
-		it.lists = e.lists
-		if n == 1 && t.kind == word {
-			it.keys = e.keys | e.typed
-		}
+	e := m.p.lex.of(t)
+	it.lists = e.lists
+	if n == 1 && t.kind == word {
+		it.keys = e.keys | e.typed
 	}
 	return it
 }

@@ -6,16 +6,21 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listToValue  = listOf("to value")
+	listSetAt    = listOf("set at")
+	listUsedToBe = listOf("used to be")
+	listAboutIt  = listOf("about it")
+	listPutsAir  = listOf("puts air")
+)
+
 // A change of a setting is told as two numbers, "85 -> 60", "was at 40, bumped it to
 // 55", or as one at the end of a deed, "swapped the reg out, left it at 58".
 
 // towards tells whether item k stands between the two numbers of a change.
 func (m *message) towards(k int) bool {
-	switch m.text(k) {
-	case "to", "a", "->", "down to", "up to", "back to", "hasta", "down", "up":
-		return true
-	}
-	return false
+	return m.inList(k, listToValue)
 }
 
 // turned tells whether the number at i and the next are a change that a deed made, so
@@ -81,7 +86,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		}
 	}
 	// "prv was at 40, bumped it to 55"
-	if k := i - 1; m.says(k, "at", "on", "was", "set", "set at", "was at") {
+	if k := i - 1; m.inList(k, listSetAt) {
 		for k >= 0 && k > i-5 && !m.items[k].mark && !m.is(k, cItem, "") {
 			k--
 		}
@@ -125,8 +130,7 @@ func (m *message) shifted(i int) bool {
 // was tells whether a word of the past stands between two items.
 func (m *message) was(a, b int) bool {
 	for k := a; k < b; k++ {
-		switch m.text(k) {
-		case "was", "had been", "it was", "estaba", "was at", "was set at", "used to be", "had":
+		if m.inList(k, listUsedToBe) {
 			return true
 		}
 	}
@@ -146,9 +150,8 @@ func (m *message) lastTo(i int) int {
 		if m.items[k].point != "" || m.is(k, cItem, "") || m.is(k, cDid, "") {
 			return -1
 		}
-		switch m.text(k) {
-		case ",", ";", ".", "(", "it", "was", "had been", "had", "at", "it was", "was at", "set", "set at", "from",
-			"used to be", "that", "only", "been", "before", "was set at", "sitting at":
+		switch {
+		case m.inList(k, listAboutIt):
 		default:
 			return -1
 		}
@@ -267,7 +270,7 @@ func (m *message) ofTank(v *verb) bool {
 	return v.object == "expansion_tank" && (v.what == "installed" || v.what == "replaced")
 }
 
-var airWords = opener{words: []string{"put", "gave", "shot", "blew", "hit", "give", "gv", "loaded", "threw"}}
+var airWords = opener{lists: []list{listPutsAir}}
 
 // airs tells whether the word at i puts air into a tank: "put 60 psi in the tank",
 // "gave the exp tank 55 lbs".

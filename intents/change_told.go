@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listWent = listOf("went")
+)
+
 // A change of a setting told without a word of setting: "prv down to 58", "retuned the
 // prv at 2208 Ashwillow to 60", "Reg setting: found 84, left 63", "put the reg at 55".
 
@@ -234,7 +239,7 @@ func (m *message) movedBeside(part, i, j int) (role, string, bool) {
 		return 0, "", false
 	}
 	for k := part + 1; k < i-1; k++ {
-		if !m.says(k, "up", "down", "now", "went", "is", "was") && !m.is(k, cBase, "set") {
+		if !m.inList(k, listWent) && !m.is(k, cBase, "set") {
 			return 0, "", false
 		}
 	}

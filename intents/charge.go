@@ -1,5 +1,15 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listTankHas       = listOf("tank has")
+	listTankReads     = listOf("tank reads")
+	listAnotherClause = listOf("another clause")
+	listLeadsToNumber = listOf("leads to number")
+	listAbout         = listOf("about")
+	listOnTank        = listOf("on tank")
+)
+
 // changedTo reads the charge of a tank where "changed" was written for "charged":
 // "swapped ET, chgd 60#".
 func (m *message) changedTo(i int) (role, string, bool) {
@@ -140,7 +150,7 @@ func (m *message) tankRole(i int) (role, string, bool) {
 	}
 	it := &m.items[i]
 	if at >= 0 && !m.points(i) && m.chargedIn(it.sent) && i-at <= 8 && !m.pointBetween(at, i) &&
-		m.says(i-1, "en", "at", "was", "had", "tenia", "estaba", "de", "traia", "only", "found", "con") {
+		m.inList(i-1, listTankHas) {
 		return roleCharge, "air found", true
 	}
 	if at == i-2 && m.text(i-1) == "pressure" && !m.points(i) {
@@ -164,10 +174,7 @@ func (m *message) tankRole(i int) (role, string, bool) {
 		}
 		return roleNone, "", true
 	}
-	switch m.text(i - 1) {
-	case "at", "is", "was", "was at", "down to", "sitting at", "only at", "has", "reads", "read", "only", "a",
-		"en", "con", "tiene", "trae", "holding", "showing", "had", "shows", "just", "tenia", "traia", "says",
-		"said", "dice":
+	if m.inList(i-1, listTankReads) {
 		if m.is(i+1, cPeak, "") && m.says(i-1, "says", "dice", "is") {
 			return roleIgnored, "what the tank is rated", true // "says 150 max on the sticker"
 		}
@@ -272,8 +279,7 @@ func (m *message) directly(v, i int) bool {
 		if m.items[k].mark && t != ":" && t != "=" && t != "\"" && t != "(" && t != "->" {
 			return false
 		}
-		switch t {
-		case "sys", "system", "house", "now", "reads", "reading", "but", "then", "static", "front", "rear", "got", "shows", "showing":
+		if m.inList(k, listAnotherClause) {
 			return false
 		}
 	}
@@ -283,10 +289,10 @@ func (m *message) directly(v, i int) bool {
 // prepBefore tells whether "to", "at" or the like leads to the number.
 func (m *message) prepBefore(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
-		switch m.text(k) {
-		case "to", "at", "->", "a", "en", "down to", "up to", "@", ":", "=", "dejando", "hasta", "al", "on", "for", "back to":
+		switch {
+		case m.inList(k, listLeadsToNumber):
 			return true
-		case "about", "around", "like", "right", "exactly", "it", "roughly", "como", "a nice", "nice", "an", "even", "the", "unos":
+		case m.inList(k, listAbout):
 			continue
 		}
 		return false
@@ -335,7 +341,7 @@ func (m *message) toldOfTank(i int) bool {
 	}
 	for k--; m.is(k, cDeterminer, ""); k-- {
 	}
-	return !m.says(k, "of", "on", "at", "off", "in", "with", "without", "past", "after")
+	return !m.inList(k, listOnTank)
 }
 
 // heldByTank tells whether a pressure is said to be in the tank: "50 lbs in the

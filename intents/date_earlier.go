@@ -6,6 +6,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listLate = listOf("late")
+)
+
 // longestAgo is how many days back a tech's own reading may still be told late;
 // what is older is somebody's memory.
 const longestAgo = 60
@@ -113,8 +118,7 @@ func (m *message) agoAt(i int) (days int, ok bool) {
 func (m *message) late(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < i; k++ {
-		switch m.text(k) {
-		case "forgot", "forgotten", "late", "meant", "didnt", "never", "olvide", "olvido", "tarde":
+		if m.inList(k, listLate) {
 			return true
 		}
 	}

@@ -2,6 +2,21 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listShows            = listOf("shows")
+	listToShown          = listOf("to shown")
+	listDeniedVerbGoes   = listOf("denied verb goes")
+	listInCondition      = listOf("in condition")
+	listReaches          = listOf("reaches")
+	listGoesAbove        = listOf("goes above")
+	listMight            = listOf("might")
+	listAsHighAs         = listOf("as high as")
+	listAsksOfReading    = listOf("asks of reading")
+	listDoubtsReading    = listOf("doubts reading")
+	listBesideOtherHouse = listOf("beside other house")
+)
+
 // Words that make a number no pressure that was measured, although a test point stands beside it
 // or a gauge is in hand: it is denied, supposed, wished for or asked about, it is the end of a
 // gauge's face, of a month gone by, or the neighbour's. What would make it a pressure says
@@ -31,10 +46,6 @@ func (m *message) notMeasured(i int) (string, bool) {
 	return "", false
 }
 
-// showing are verbs by which a gauge or its reader comes to a number.
-var showing = phrases(`reading | read | reads | show | shows | showed | showing | get | gets | got | getting | got to | gets to | get to | see | saw | seeing | seen | hit | hits | hitting
-	| reach | reached | reaches | reaching | make | makes | making | register | registers | marca | marco | marcaba | marcando | da | dio | daba | dando | llega | llego | registra | registro | lee | saco | saque | vi`)
-
 // notShown tells whether a denied verb of showing leads to the number at i: "not reading 74", "never
 // got to 60", "no marca 80". With "below" or "de" between, it tells a bound.
 func (m *message) notShown(i int) bool {
@@ -42,36 +53,28 @@ func (m *message) notShown(i int) bool {
 		return false
 	}
 	k := i - 1
-	for m.says(k, "to", "at", "a", "up to", "hasta", "the", "el", "los", "las", "that", "ese") || m.is(k, cHint, "hedge") {
+	for m.inList(k, listToShown) || m.is(k, cHint, "hedge") {
 		k--
 	}
-	if !showing[m.text(k)] {
+	if !m.inList(k, listShows) {
 		return false
 	}
-	for k--; m.says(k, "ever", "even", "quite", "se", "nos", "me", "really", "yet", "still"); k-- {
+	for k--; m.inList(k, listDeniedVerbGoes); k-- {
 	}
 	return m.is(k, cNeg, "") && m.items[k].seg == m.items[i].seg && !(m.says(k, "never", "nunca") && m.says(k+1, "saw", "see", "seen", "vi")) // which marvels
 }
-
-var (
-	// ofCondition are the words that may stand between "if" and what somebody may find.
-	ofCondition = phrases(`i | we | you | he | she | they | it | its | the | that | this | a | gauge | pressure | needle | again | ever | still | to | at | goes | go | gets | get | reads | read | shows | show | hits | hit | see | sees
-		| jumps | climbs | comes | is | does | only | even | over | up to | back to | back up to | above | past | down to | house | i see | i get | i read | reading | we get | passes | sube | marca | llega | pasa | a | de | la | el | mas de`)
-	// reaching are verbs of what may come to pass: "might hit 90".
-	reaching = phrases(`go | hit | reach | climb | spike | jump | creep | shoot | run | rise | get to | go to | go up to | climb to | get up to | llegar | llegar a | subir | subir a | pasar`)
-)
 
 // supposes tells whether the number at i stands in what somebody only thinks of: "if I see 100 again",
 // "might hit 90 at the front". "If I open the tub it drops to 50" tells what was seen.
 func (m *message) supposes(i int) bool {
 	for k := i - 1; k >= m.clauseStart(i) && k >= i-7; k-- {
 		switch t := m.text(k); {
-		case t == "if" || t == "what if" || t == "unless" || t == "in case" || t == "si" && k+1 < i && m.says(k+1, "pasa", "sube", "llega", "pasa de", "llega a", "sube a"):
+		case t == "if" || t == "what if" || t == "unless" || t == "in case" || t == "si" && k+1 < i && m.inList(k+1, listGoesAbove):
 			return true
-		case m.says(k, "might", "may", "could", "would", "can", "podria", "puede"):
+		case m.inList(k, listMight):
 			return m.mayCome(k+1, i)
-		case reaching[t], m.says(k, "as", "high", "low", "as high as", "as much as", "be", "get", "a", "al"):
-		case !ofCondition[t] && m.items[k].point == "" && m.items[k].role != roleTaken:
+		case m.inList(k, listReaches), m.inList(k, listAsHighAs):
+		case !m.inList(k, listInCondition) && m.items[k].point == "" && m.items[k].role != roleTaken:
 			return false
 		}
 	}
@@ -80,7 +83,7 @@ func (m *message) supposes(i int) bool {
 
 // mayCome tells whether items from..i say that something may come to the number at i: "get as high as".
 func (m *message) mayCome(from, i int) bool {
-	if reaching[m.text(from)] {
+	if m.inList(from, listReaches) {
 		return true
 	}
 	return m.says(from, "get", "be") && m.says(from+1, "as", "as high as", "as much as", "up to")
@@ -95,12 +98,6 @@ func (m *message) wouldBe(i int) bool {
 	return m.says(k, "would be", "would", "seria", "estaria", "quedaria") && !m.says(k+1, "have", "not")
 }
 
-// inverted are words that begin a question by standing before what they ask about.
-var inverted = phrases(`is | was | are | were | did | does | do | should | could | would | can | isnt | wasnt | didnt | is it | was it | is that | was that | did you | did he | did we | esta | era | es | esta bien | sera | fue`)
-
-// doubting begin a question that often goes without its mark.
-var doubting = phrases(`was that | was it | is that | did you say | did you mean | did you | did he | did he say | did we | what if | wasnt it | isnt it`)
-
 // askedAbout tells whether the clause of the number at i asks whether that is right: "is 74 ok at the
 // rear?", "was that 58 or 85". "Rear 74, is that ok?" tells it first.
 func (m *message) askedAbout(i int) bool {
@@ -114,10 +111,11 @@ func (m *message) askedAbout(i int) bool {
 	}
 	opens := m.text(first)
 	pair := opens + " " + m.text(first+1)
-	if doubting[opens] || doubting[pair] || doubting[pair+" "+m.text(first+2)] {
+	doubts := func(s string) bool { return m.p.lex.inList(s, listDoubtsReading) }
+	if doubts(opens) || doubts(pair) || doubts(pair+" "+m.text(first+2)) {
 		return true
 	}
-	return s.question && inverted[opens]
+	return s.question && m.inList(first, listAsksOfReading)
 }
 
 // ofFace tells whether the number at i is the end of a gauge's face: "manómetro de 200", "gauge is a
@@ -167,7 +165,7 @@ func (m *message) besideOther(i int) bool {
 		return true
 	}
 	k := i + 1
-	for m.says(k, "at", "for", "over", "en", "con", "la", "el", "del", "de", "era", "fue") || be(m.text(k)) || m.is(k, cDeterminer, "") {
+	for m.inList(k, listBesideOtherHouse) || be(m.text(k)) || m.is(k, cDeterminer, "") {
 		k++
 	}
 	if !m.is(k, cWhose, "other") || !m.closes(k) || strings.Contains(m.text(k), "gauge") {

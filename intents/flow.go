@@ -2,6 +2,12 @@ package intents
 
 import "lazyhand/assess"
 
+// Lists of the lexicon that these rules know.
+var (
+	listEachOfThem = listOf("each of them")
+	listThenOpened = listOf("then opened")
+)
+
 // mention is a state told at an item.
 type mention struct {
 	at    int
@@ -78,10 +84,7 @@ func (m *message) quantified(i int) bool {
 		if m.is(k+1, cFixture, "") || m.is(k+1, cBibb, "") {
 			continue // "opened two taps" counts no readings
 		}
-		switch m.text(k) {
-		case "both", "all", "each", "every", "either", "any", "todas", "todos", "ambas", "ambos", "throughout",
-			"them", "las dos", "los dos", "three", "everywhere", "whole", "toda", "todo", "entire", "times", "dos",
-			"tres", "two":
+		if m.inList(k, listEachOfThem) {
 			return true
 		}
 		if n := m.items[k].num; n != nil && n.words && m.items[k].value <= 4 && m.items[k].unit != "other" {
@@ -178,8 +181,7 @@ func (m *message) actionForm(i int) bool {
 	}
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < i; k++ {
-		switch m.text(k) {
-		case "then", "opened", "turned", "ran", "luego", "abri", "with", "now", "next", "open":
+		if m.inList(k, listThenOpened) {
 			return true
 		}
 	}

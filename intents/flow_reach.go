@@ -6,6 +6,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listSetsRunning = listOf("sets running")
+	listWhenever    = listOf("whenever")
+)
+
 // How far the talk of running or resting water reaches over the readings of a sentence.
 
 // thenRan tells whether water was set running, by what an item tells, after a pressure was read
@@ -28,7 +34,7 @@ func (m *message) thenRan(a mention) bool {
 
 // setsRunning tells whether by the word at item k somebody set water running.
 func (m *message) setsRunning(k int) bool {
-	if m.says(k, "ran", "opened", "turned", "cracked", "abri", "abrimos") {
+	if m.inList(k, listSetsRunning) {
 		return true
 	}
 	verb, _, more := strings.Cut(m.text(k), " ")
@@ -118,8 +124,7 @@ func (m *message) leads(i int) bool {
 // whenever the sprinklers come on".
 func (m *message) occasional(i int, f assess.Flow) bool {
 	when := m.left(i, 6, false, func(k int) bool {
-		switch m.text(k) {
-		case "whenever", "when", "if", "every", "everytime", "anytime", "cuando", "cada":
+		if m.inList(k, listWhenever) {
 			return true
 		}
 		return false

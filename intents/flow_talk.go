@@ -6,6 +6,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listWithIt = listOf("with it")
+)
+
 // Running and resting water told in words that no phrase of the lexicon foresees: a
 // word of using water ("hint uses") with who or what uses it. Who is nobody, says
 // that all rests: "not a soul using water", "none of the taps drawing".
@@ -166,7 +171,7 @@ func (m *message) shortPair(i int) bool {
 // besideReading tells whether a number stands right before item i, with at most "with it" between.
 func (m *message) besideReading(i int) bool {
 	k := i - 1
-	for k > i-4 && m.says(k, "with", "w/", "it", "when", "its", "con") {
+	for k > i-4 && m.inList(k, listWithIt) {
 		k--
 	}
 	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.says(i+1, "and", "y", "now", "then", "ahora"))

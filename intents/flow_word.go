@@ -8,8 +8,13 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOpen = listOf("open")
-	listShut = listOf("shut")
+	listParticles     = listOf("particles")
+	listOpenedValves  = listOf("opened valves")
+	listEverything    = listOf("everything")
+	listOnFile        = listOf("on file")
+	listDeniesRunning = listOf("denies running")
+	listOpen          = listOf("open")
+	listShut          = listOf("shut")
 )
 
 var flowOpener = opener{
@@ -135,7 +140,7 @@ func (m *message) noFlow(i int) bool {
 		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 ||
 			m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early")
 	case "going":
-		return m.says(i+1, "on", "up", "down", "to", "back", "over", "out") // "main is going up"
+		return m.inList(i+1, listParticles) // "main is going up"
 	case "prendido", "prendida":
 		return m.heaterTag(i) != ""
 	case "on":
@@ -215,7 +220,7 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 	}
 	for k := i + 1; k < len(m.items) && k <= i+3; k++ {
 		switch {
-		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.says(k, "valve", "stop", "stop valve", "gate valve", "ball valve", "shutoff"):
+		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.inList(k, listOpenedValves):
 			return "", true
 		case m.is(k, cFixture, "") || m.is(k, cPoint, "") ||
 			m.is(k, cBibb, ""), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
@@ -235,14 +240,14 @@ func (m *message) allShut(i int) bool {
 		if m.items[k].num != nil || m.items[k].mark || heats(k) {
 			return false
 		}
-		switch m.text(k) {
-		case "every":
+		switch {
+		case m.text(k) == "every":
 			if m.text(k+1) != "time" {
 				return true
 			}
-		case "all":
+		case m.text(k) == "all":
 			return m.text(k+1) != "the" || m.text(k+2) != "way" // "won't shut all the way off"
-		case "everything", "todo", "todas", "ll", "each", "todos":
+		case m.inList(k, listEverything):
 			return true
 		}
 		if m.is(k, cHint, "allofit") && m.left(i, 6, true, heats) < 0 && m.text(i) != "off" {
@@ -255,7 +260,7 @@ func (m *message) allShut(i int) bool {
 // flowOn tells whether item i only says what water is on or where it is off: "no water on
 // the block", "running on their own line".
 func (m *message) flowOn(i int) bool {
-	if strings.HasSuffix(m.text(i), " on") && m.says(i+1, "file", "order", "record", "site", "paper", "call", "hand") {
+	if strings.HasSuffix(m.text(i), " on") && m.inList(i+1, listOnFile) {
 		return true // "nothing on file"
 	}
 	if strings.HasSuffix(m.text(i), "hose on") && m.says(i+1, "it", "this one", "that one", "there") {
@@ -291,8 +296,7 @@ func (m *message) inNeither(i int) bool {
 // negLeft tells whether a word of denial stands within n items before i, in its clause.
 func (m *message) negLeft(i, n int) bool {
 	return m.left(i, n, false, func(k int) bool {
-		switch m.text(k) {
-		case "no", "not", "nothing", "nada", "sin", "without", "w/o", "isnt", "none", "zero", "ninguna", "never", "aint":
+		if m.inList(k, listDeniesRunning) {
 			return m.items[k].seg == m.items[i].seg
 		}
 		return false

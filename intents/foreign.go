@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listToPlanned = listOf("to planned")
+	listComesWarm = listOf("comes warm")
+)
+
 // A number can be somebody else's: a neighbour's, the water company's, one that
 // an old sheet or a label shows, a rating, a temperature, a sum. This room keeps
 // those out of the readings.
@@ -217,8 +223,8 @@ func (m *message) told(i int) bool {
 
 // plannedValue reads a setting to come: "gonna drop the prv to 60 tomorrow".
 func (m *message) plannedValue(i int) bool {
-	switch m.text(i - 1) {
-	case "to", "at", "down to", "up to", "a", "en":
+	switch {
+	case m.inList(i-1, listToPlanned):
 	default:
 		return false
 	}
@@ -288,7 +294,7 @@ func (m *message) warmth(i int) bool {
 	k := m.left(i, 4, false, func(k int) bool {
 		switch m.text(k) {
 		case "water", "waters", "agua":
-			return m.says(k+1, "coming", "coming out", "caliente", "sale", "salia", "sale a", "is", "was", "comes") ||
+			return m.inList(k+1, listComesWarm) ||
 				m.text(k) == "waters" && m.text(k+1) == "at" || m.text(k-1) == "hot"
 		case "hot water":
 			return true

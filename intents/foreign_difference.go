@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listWishes = listOf("wishes")
+)
+
 // Numbers that say by how much a pressure differs, what it should be or is no more.
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
@@ -52,7 +57,7 @@ func (m *message) wished(i int) bool {
 	}
 	return m.says(k, "is", "was") && m.text(k+1) == "what" &&
 		m.right(k+1, 4, false, func(j int) bool {
-			return m.says(j, "wants", "wanted", "want", "asked", "asks", "likes") || m.is(j, cWill, "")
+			return m.inList(j, listWishes) || m.is(j, cWill, "")
 		}) >= 0
 }
 

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listAtPlace = listOf("at place")
+)
+
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
 // the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
 
@@ -126,8 +131,8 @@ func (m *message) otherMeasure(i int) bool {
 		return n > i+1 && m.is(n, cHint, "otherkind") // "104 at the spa"
 	}
 	if m.pointBetween(k, i) {
-		switch m.text(k + 1) {
-		case "at", "of", "from", "in", "test", "on", "en", "de":
+		switch {
+		case m.inList(k+1, listAtPlace):
 		default:
 			return false
 		}

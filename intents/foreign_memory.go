@@ -2,20 +2,28 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
 var (
-	limitOpener = opener{classes: setOf(cTarget), words: []string{
-		"over", "under", "above", "below", "at least", "more than", "less than", "than", "label", "sticker",
-		"tag", "placa", "etiqueta", "plate", "nameplate",
-	}}
-	fallWords = opener{words: []string{
-		"lose", "loses", "lost", "losing", "drops", "drop", "dropped", "falls", "fell", "dips", "droops", "sags",
-		"pierde", "perdio", "perdimos", "pierden", "perdieron", "cae", "cayo", "baja", "bajo", "bajaron", "gains", "gained", "gain", "drops it",
-	}}
-	sayWords = opener{lists: []list{listSays}}
-	wasWords = opener{words: []string{
-		"was", "were", "had", "it was", "era", "eran", "tenia", "estaba", "traia", "marcaba", "used to", "been",
-		"had been", "marco", "got",
-	}}
+	listLimits      = listOf("limits")
+	listFalls       = listOf("falls")
+	listWas         = listOf("was")
+	listMoreThan    = listOf("more than")
+	listLabels      = listOf("labels")
+	listBeforeLimit = listOf("before limit")
+	listShouldStay  = listOf("should stay")
+	listOtherNumber = listOf("other number")
+	listSwingsBy    = listOf("swings by")
+	listLimitBehind = listOf("limit behind")
+	listRoughly     = listOf("roughly")
+	listRisesBy     = listOf("rises by")
+	listRelativeTo  = listOf("relative to")
+)
+
+var (
+	limitOpener = opener{classes: setOf(cTarget), lists: []list{listLimits}}
+	fallWords   = opener{lists: []list{listFalls}}
+	sayWords    = opener{lists: []list{listSays}}
+	wasWords    = opener{lists: []list{listWas}}
 )
 
 // targeted tells whether a number is said to be a target or a limit.
@@ -31,15 +39,13 @@ func (m *message) targeted(i int) bool {
 		if m.items[k].seg != seg {
 			return false
 		}
-		switch m.text(k) {
-		case "over", "under", "above", "below", "at least", "more than", "less than", "than":
-			switch m.text(k - 1) {
-			case "anything", "keep", "stay", "be", "get", "nothing", "never", "code", "limit", "if", "goes", "go", "stays", "kept", "not",
-				"it", "needs", "is anything", "less", "more":
-				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.says(k-2, "should", "must", "needs", "to", "keep", "want", "get")
+		switch {
+		case m.inList(k, listMoreThan):
+			if m.inList(k-1, listBeforeLimit) {
+				return m.text(k-1) != "be" && m.text(k-1) != "it" || m.inList(k-2, listShouldStay)
 			}
 			return false
-		case "label", "sticker", "tag", "placa", "etiqueta", "plate", "nameplate":
+		case m.inList(k, listLabels):
 			return !m.pointBetween(k, i)
 		}
 		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !m.otherNumber(k, i) // "10 over limit here at 90"
@@ -51,8 +57,7 @@ func (m *message) targeted(i int) bool {
 func (m *message) otherNumber(k, i int) bool {
 	for j := k + 1; j < i; j++ {
 		if m.items[j].num != nil {
-			switch m.text(i - 1) {
-			case "to", "or", "-", "and", "a", "o", "y", "/", "max":
+			if m.inList(i-1, listOtherNumber) {
 				return false
 			}
 			return true
@@ -64,7 +69,7 @@ func (m *message) otherNumber(k, i int) bool {
 // dropBefore tells whether a word of falling or rising stands before item i in its clause.
 func (m *message) dropBefore(i int) bool {
 	return m.left(i, 5, false, func(k int) bool {
-		return m.items[k].seg == m.items[i].seg && m.says(k, "drop", "loss", "dip", "rise", "jump", "difference")
+		return m.items[k].seg == m.items[i].seg && m.inList(k, listSwingsBy)
 	}) >= 0
 }
 
@@ -91,20 +96,17 @@ func (m *message) limitBehind(i int) bool {
 		last = i + 2
 	}
 	r := m.rightTag(last, 3, cTarget, "")
-	return r >= 0 && m.items[r].seg == m.items[i].seg && m.says(r, "en la placa", "la placa", "placa", "de fabrica viene",
-		"max allowed", "rating", "limit", "target", "range", "rated", "de fabrica", "factory", "code max", "maximo permitido",
-		"factory setting", "from the factory", "spec", "stamped", "max inlet", "inlet max", "maximum inlet", "by code", "per code", "by law", "codigo", "por codigo", "segun codigo")
+	return r >= 0 && m.items[r].seg == m.items[i].seg && m.inList(r, listLimitBehind)
 }
 
 // roseBy tells whether the number at i, which no "to" leads to, is by how much a pressure
 // rose: "went up 20 psi", "sube como 20 libras en la noche".
 func (m *message) roseBy(i int) bool {
 	k := i - 1
-	for m.says(k, "about", "like", "maybe", "another", "como", "unas", "unos", "casi", "por ahi de", "roughly", "around") {
+	for m.inList(k, listRoughly) {
 		k--
 	}
-	return m.says(k, "went up", "goes up", "came up", "rises", "rose", "climbs", "climbed", "sube", "subio", "gana", "gano",
-		"va subiendo", "subiendo", "trepa", "se sube", "up", "jumped", "jumps", "crept", "creeps")
+	return m.inList(k, listRisesBy)
 }
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
@@ -286,8 +288,8 @@ func (m *message) relative(i int) bool {
 	if !pressureUnit(m.items[i].unit) || toPSI(m.items[i].value, m.items[i].unit) > 30 {
 		return false
 	}
-	switch m.text(i + 1) {
-	case "under", "over", "below", "above", "shy of", "short of":
+	switch {
+	case m.inList(i+1, listRelativeTo):
 	default:
 		return false
 	}

@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listSaysAgain = listOf("says again")
+	listTyres     = listOf("tyres")
+)
+
 // Numbers of everyday talk beside a report: weights, lengths, waits, prices, rooms and what is
 // told twice.
 
@@ -52,7 +58,7 @@ func (m *message) saidInUnits(i int) bool {
 		return false
 	}
 	for k := p + 1; k < i; k++ {
-		if !m.items[k].mark && !m.says(k, "or", "about", "thats", "aka", "o", "is", "that is") {
+		if !m.items[k].mark && !m.inList(k, listSaysAgain) {
 			return false
 		}
 	}
@@ -103,7 +109,7 @@ func (m *message) ofTyres(i int) bool {
 	topic, _ := m.topicBefore(i)
 	return topic != "expansion_tank" && m.right(i, 5, false, func(k int) bool {
 		return m.items[k].seg == m.items[i].seg &&
-			m.says(k, "tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor")
+			m.inList(k, listTyres)
 	}) >= 0 || m.left(i, 6, false, func(k int) bool {
 		if m.text(k) == "truck" && m.right(i, 5, false, func(k int) bool { return m.items[k].point != "" && !m.items[k].weak }) >= 0 {
 			return false // "truck 3 just phoned in 98 at the rear bib"

@@ -7,6 +7,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listTellsWhen = listOf("tells when")
+)
+
 // The heater's state goes from the words that tell it to the pressures.
 
 // heaters gives each reading the heater's state: one told once goes on all.
@@ -207,7 +212,7 @@ func (m *message) untilTurned(all []mention) {
 // when, and the reading behind it has a tap of its own. "laundry 88, burner lit, 95 meter".
 func (m *message) litAlready(i int) bool {
 	if !strings.HasSuffix(m.text(i), " lit") || m.left(i, 3, false, func(k int) bool {
-		return m.is(k, cBefore, "") || m.says(k, "till", "until", "when", "once", "after", "then")
+		return m.is(k, cBefore, "") || m.inList(k, listTellsWhen)
 	}) >= 0 {
 		return false
 	}

@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listMovesDial = listOf("moves dial")
+	listDialNow   = listOf("dial now")
+)
+
 const oldDial = "old setting of the heater"
 
 // dialled reads the thermostat of a heater where no degrees are said: "heater on
@@ -109,8 +115,7 @@ func (m *message) toNext(i int) bool {
 // dialMoved tells whether a word of turning, or an old setting, stands before the number at i.
 func (m *message) dialMoved(i int) bool {
 	return m.left(i, 8, true, func(k int) bool {
-		return m.says(k, "turned", "turned down", "turned up", "dialed", "dropped", "lowered", "raised", "bumped", "cranked",
-			"down", "up", "subi", "baje", "le baje", "le subi", "set") || m.is(k, cDid, "set") || m.items[k].why == oldDial
+		return m.inList(k, listMovesDial) || m.is(k, cDid, "set") || m.items[k].why == oldDial
 	}) >= 0
 }
 
@@ -136,7 +141,7 @@ func (m *message) dialWas(i int) bool {
 	}
 	j := m.nextNum(i)
 	return j > 0 && j-i <= 5 && m.items[j].unit == "" && m.items[j].value >= 85 && m.items[j].value <= 180 && !m.pointBetween(i, j) &&
-		m.says(j-1, "now", "now at", "to", "her", "it", "at", "set", "ahora", "set it", "set her", "set it to", "set to")
+		m.inList(j-1, listDialNow)
 }
 
 // pointInClause tells whether a test point stands in the clause of item i.

@@ -2,11 +2,16 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listGallonsPer = listOf("gallons per")
+	listUsesWater  = listOf("uses water")
+)
+
 // volumeUsed tells whether gallons at item i ran out of something: "used 40 gallons in
 // 10 min", "loses 30 gal a day".
 func (m *message) volumeUsed(i int) bool {
-	switch m.text(i + 1) {
-	case "in", "per", "a", "an", "every", "each":
+	if m.inList(i+1, listGallonsPer) {
 		if k := i + 2; m.isNum(k) && (m.items[k].unit == "hour" || unitDays(m.items[k].unit) > 0) {
 			return true
 		}
@@ -20,11 +25,7 @@ func (m *message) volumeUsed(i int) bool {
 	if m.is(i+1, cHint, "container") {
 		return true // "60 gal drum of salt"
 	}
-	switch m.text(i - 1) {
-	case "used", "lost", "leaked", "uses", "loses", "wasted", "dumped", "drained", "pulled", "filled", "caught", "bailed":
-		return true
-	}
-	return false
+	return m.inList(i-1, listUsesWater)
 }
 
 // heaterSize tells whether a bare number is a heater's gallons: "wh is a 40 gas", "new

@@ -6,12 +6,26 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOpensState  = listOf("opens state")
+	listPeopleGet   = listOf("people get")
+	listPullsOut    = listOf("pulls out")
+	listBurns       = listOf("burns")
+	listRests       = listOf("rests")
+	listLit         = listOf("lit")
+	listNotBurning  = listOf("not burning")
+	listNeverDid    = listOf("never did")
+	listStandsWhere = listOf("stands where")
+	listColdThings  = listOf("cold things")
+)
+
 // What tells that a heater rests or fires.
 
 var stateOpener = opener{
 	classes: setOf(cState, cOn, cOff),
 	hints:   []string{"cold", "heateridle", "heaterfires"},
-	words:   []string{"w/o", "without", "wo", "apagado", "off", "of", "hot"},
+	lists:   []list{listOpensState},
 }
 
 // heaterTag reads the heater's state at item i.
@@ -46,8 +60,7 @@ func (m *message) noState(i int) bool {
 		if m.is(i-1, cPart, "old") || m.left(i, 9, true, m.takesOut) >= 0 {
 			return true // "old heater out, new one in"
 		}
-		if m.text(i+1) == "of" || m.says(i-1, "get", "gets", "got", "getting", "go", "stay", "keep", "everybody", "everyone", "people",
-			"family") {
+		if m.text(i+1) == "of" || m.inList(i-1, listPeopleGet) {
 			return true // "told em get out", "everybody out of the house"
 		}
 		if m.text(i) == "out" && m.text(i-1) == "it" && !m.is(i-2, cDid, "") && !m.says(i-2, "with", "w", "w/", "when") {
@@ -60,7 +73,7 @@ func (m *message) noState(i int) bool {
 
 // takesOut tells whether item k takes something out: "pulled the heater out".
 func (m *message) takesOut(k int) bool {
-	return m.says(k, "took", "took the old", "pulled", "ripped", "hauled", "tore", "pull", "took out", "swapped", "saque")
+	return m.inList(k, listPullsOut)
 }
 
 // stateNamed reads a word that names the heater's state, which may be denied, or be that of
@@ -73,22 +86,20 @@ func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
 		m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
 		return "" // "cuando se apaga la lavadora"
 	}
-	switch m.text(i) {
-	case "burn", "heating", "burning", "calentando", "prendido", "prendida", "encendido", "encendida", "firing", "lit", "recovering",
-		"recovery", "quemando":
+	switch {
+	case m.inList(i, listBurns):
 		if m.notNear(i) {
 			return assess.Idle
 		}
 		beside := (m.has(cState, "idle") || m.offBeside()) && m.besideNum(i)
-		if m.says(i, "prendido", "prendida", "encendido", "encendida", "lit", "burn") && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
+		if m.inList(i, listLit) && !m.heaterNear(i) && !m.burnerNear(i) && !beside {
 			return ""
 		}
-	case "idle":
+	case m.text(i) == "idle":
 		if v == assess.Idle && m.text(i-1) == "not" {
 			return assess.Firing // "heater was firing not idle"
 		}
-	case "satisfied", "calling", "standby", "stand by", "at rest", "not on", "gas is off", "between cycles", "on vacation",
-		"heat on", "kicked on":
+	case m.inList(i, listRests):
 		if !m.heaterNear(i) {
 			return ""
 		}
@@ -129,9 +140,7 @@ func (m *message) stateSwitched(i int) assess.HeaterState {
 // notNear tells whether the state at i is denied: "not heating", "wasn't heating at any moment".
 func (m *message) notNear(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		switch m.text(k) {
-		case "not", "no", "wasnt", "isnt", "never", "hasnt", "hadnt", "sin", "didnt", "doesnt", "without", "nunca", "arent", "werent",
-			"aint", "tampoco", "nothing", "wont", "cant", "couldnt":
+		if m.inList(k, listNotBurning) {
 			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
 				return false // "wait no it's firing"
 			}
@@ -145,8 +154,7 @@ func (m *message) notNear(i int) bool {
 // never kicked on", "burner hadn't lit".
 func (m *message) neverDid(i int) bool {
 	k := m.left(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "never", "hadnt", "hasnt", "didnt", "nunca", "not", "wasnt", "isnt", "werent", "arent", "aint":
+		if m.inList(k, listNeverDid) {
 			return true
 		}
 		return false
@@ -188,7 +196,7 @@ func (m *message) standsThere(i int) bool {
 	case strings.HasSuffix(t, " running"):
 		return m.says(i+1, "out", "low")
 	case t == "up", t == "down", strings.HasSuffix(t, " down"), strings.HasSuffix(t, " up"):
-		return m.says(i+1, "in", "on", "at", "behind", "under", "by") && !m.isNum(i+2)
+		return m.inList(i+1, listStandsWhere) && !m.isNum(i+2)
 	}
 	return false
 }
@@ -303,8 +311,7 @@ func (m *message) coldSpell(i int) bool {
 	if it := &m.items[i]; m.is(i-1, cWater, "") || m.toks[it.tok].text != it.text {
 		return false // "agua fría 60"; "frs" is no "frías"
 	}
-	switch m.text(i + 1) {
-	case "water", "tap", "side", "line", "supply", "tub", "laundry", "faucet", "weather", "valve", "inlet":
+	if m.inList(i+1, listColdThings) {
 		return false
 	}
 	if m.isNum(i-1) && m.closes(i) && m.left(i, 6, true, func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }) >= 0 {

@@ -6,25 +6,27 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listTurnsHeater = listOf("turns heater")
+)
+
 // A heater that is turned on or off behind a reading was not so when that was taken; it is for the
 // next one: "74 laundry", "prendí el boiler", "76".
 
 // mostOfTurning is how many words tell a heater turned and nothing else.
 const mostOfTurning = 7
 
-var turnsHeater = phrases(`turned | lit | relit | fired | kicked | killed | shut | cut | started | flipped | now | just | prendi | encendi | apague | prendio | encendio
-	| apago | prendimos | apagamos | ahora | ahorita | acaba | acabo`)
-
 // tellsTurned tells whether a text tells of a heater that something was done to, or that has just
 // turned, rather than of how it was.
-func tellsTurned(text string) bool {
-	return slices.ContainsFunc(wholeWords(text), func(w string) bool { return turnsHeater[w] })
+func (p *Parser) tellsTurned(text string) bool {
+	return slices.ContainsFunc(wholeWords(text), func(w string) bool { return p.lex.inList(w, listTurnsHeater) })
 }
 
 // HeaterTurned is the state that a message says a heater to be in from now on, telling nothing else;
 // empty for none.
 func (p *Parser) HeaterTurned(text string, ctx Context) assess.HeaterState {
-	if !tellsTurned(text) || len(plainWords(text)) > mostOfTurning {
+	if !p.tellsTurned(text) || len(plainWords(text)) > mostOfTurning {
 		return ""
 	}
 	ctx.Told, ctx.Question = nil, nil

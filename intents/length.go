@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listAboveBelow = listOf("above below")
+)
+
 // Lengths, and heads of water told in a unit of length.
 
 // lengthOf reads inches and feet told without their unit: "box is 18 deep", "60 of pex",
@@ -37,10 +42,10 @@ func (m *message) farFrom(i int) bool {
 	if !m.is(i+2, cDeterminer, "") && !(m.text(i+2) == "de" && m.is(i+3, cDeterminer, "")) {
 		return false
 	}
-	switch m.text(i + 1) {
-	case "above", "below", "up", "down", "beneath", "arriba", "abajo", "arriba de", "abajo de":
+	switch {
+	case m.inList(i+1, listAboveBelow):
 		return true
-	case "off", "past":
+	case m.says(i+1, "off", "past"):
 		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
 	}
 	return false

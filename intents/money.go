@@ -4,8 +4,9 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listMoneyHead = listOf("money head")
-	listMoney     = listOf("money")
+	listMaybeMoney = listOf("maybe money")
+	listMoneyHead  = listOf("money head")
+	listMoney      = listOf("money")
 )
 
 // Sums of money told without their sign.
@@ -72,7 +73,7 @@ func (m *message) sum(i int) bool {
 // noSum tells whether a word of money at item k before the number at i may well mean something
 // else: a tank's charge, a check, a part that was quoted.
 func (m *message) noSum(k, i int) bool {
-	return m.says(k, "charge", "charged", "check", "debe", "total", "quoted", "pago") &&
+	return m.inList(k, listMaybeMoney) &&
 		(m.is(k, cDid, "charged") || m.is(k, cPart, "") || k < i-2 || m.tankTalk(m.items[i].sent))
 }
 

@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listNumberedThings = listOf("numbered things")
+	listPieceOfPoint   = listOf("piece of point")
+	listLandmarksLead  = listOf("landmarks lead")
+)
+
 // Roles of a number without a unit.
 
 // bareAgeRole reads a span of time, an age or a size told without its unit: "tank is 12",
@@ -104,17 +111,7 @@ func (m *message) codeWord(k int) bool {
 }
 
 // nounWords are words whose number is a name: codes, rooms, vehicles.
-var nounWords = opener{words: []string{
-	"code", "codes", "gate", "job", "jobs", "ticket", "tickets", "invoice", "wo", "po", "truck", "van",
-	"unit", "apt", "lot", "ext", "extension", "serial", "model", "page", "step", "number", "no", "num",
-	"route", "rev", "station", "channel", "version", "exit", "room", "aged", "lockbox", "pin", "combo",
-	"combination", "keypad", "password", "order", "estimate", "permit", "phone", "cell", "zip", "bay",
-	"building", "bldg", "suite", "ste", "est", "sku", "part", "acct", "account", "id", "call", "text", "point",
-	"test", "stop", "tech", "crew", "reading", "readings", "codigo", "porton", "orden", "trabajo", "factura",
-	"camioneta", "troca", "telefono", "cel", "numero", "edad", "apto", "depto", "cuarto", "garage", "alarm",
-	"box", "key", "floor", "visit", "wo#", "piso", "badge", "locker", "hwy", "highway", "i", "loop", "exit#",
-	"mile", "la",
-}}
+var nounWords = opener{lists: []list{listNumberedThings}}
 
 // nounBefore tells whether item k is such a word.
 func (m *message) nounBefore(k int) bool { return m.said(k, keyNoun) }
@@ -163,8 +160,7 @@ func (m *message) ofSomebody(i int) bool {
 // pieceOfPoint tells whether a noun is a piece of the test point named right before it:
 // "the lav stop", "the washer box", "the kitchen test".
 func (m *message) pieceOfPoint(i int) bool {
-	switch m.text(i) {
-	case "box", "stop", "test", "station", "page", "bay", "key", "room":
+	if m.inList(i, listPieceOfPoint) {
 		return i > 0 && (m.items[i-1].point != "" || m.items[i-1].role == roleTaken && !m.items[i-1].mark)
 	}
 	return false
@@ -175,8 +171,7 @@ func (m *message) landmark(i int) bool {
 	if m.text(i-1) != "the" {
 		return false
 	}
-	switch m.text(i - 2) {
-	case "by", "near", "behind", "past", "beside", "next to", "to", "off", "in", "at":
+	if m.inList(i-2, listLandmarksLead) {
 		return m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) >= 0
 	}
 	return false

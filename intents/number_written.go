@@ -2,6 +2,7 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
+	listHaveNone    = listOf("have none")
 	listBeforeClock = listOf("before clock")
 )
 
@@ -197,7 +198,7 @@ func (m *message) noneRole(i int) (role, string) {
 		return roleIgnored, "none of it" // "zero expansion tank"
 	case m.text(i+1) == "to" && m.text(i+2) == "go" && m.closes(i+2), m.text(i+1) == "to go" && m.closes(i+1):
 		return roleIgnored, "what is left" // "no gauge yet, 20 to go"
-	case (m.text(i+1) == "left" && m.closes(i+1) || m.says(i+1, "to") && m.text(i+2) == "go") && m.says(i-1, "got", "have", "only", "only got", "only have", "still", "still got", "still have", "theres"):
+	case (m.text(i+1) == "left" && m.closes(i+1) || m.says(i+1, "to") && m.text(i+2) == "go") && m.inList(i-1, listHaveNone):
 		return roleIgnored, "what is left" // "got 30 left"
 	}
 	return roleNone, ""

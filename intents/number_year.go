@@ -1,24 +1,30 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listOldBuildings = listOf("old buildings")
+	listYearsOf      = listOf("years of")
+)
+
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
 	if person(m.text(i+1)) || m.text(i+1) == "old" && person(m.text(i+2)) {
 		return roleIgnored, "years of a person" // "60 yr old lady"
 	}
-	switch m.text(i + 1) {
-	case "house", "home", "place", "building", "neighborhood", "pipes", "plumbing":
+	switch {
+	case m.inList(i+1, listOldBuildings):
 		return roleIgnored, "years of the house"
-	case "on":
+	case m.text(i+1) == "on":
 		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.thingIn(m.items[i].sent) {
 			return roleAge, "years on it"
 		}
 		return roleIgnored, "years of something else"
-	case "in":
+	case m.text(i+1) == "in":
 		if m.closes(i+1) && m.thingIn(m.items[i].sent) {
 			return roleAge, "years in" // "heat pump, two years in"
 		}
 		return roleIgnored, "years of something else"
-	case "doing", "experience", "of", "warranty", "working", "married", "left", "here", "each":
+	case m.inList(i+1, listYearsOf):
 		if m.text(i+1) != "of" || m.text(i+2) != "age" && m.text(i+2) != "service" {
 			return roleIgnored, "years of something else"
 		}

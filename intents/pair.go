@@ -7,6 +7,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listRepeats      = listOf("repeats")
+	listForAllPoints = listOf("for all points")
+)
+
 // event is a test point or a reading's number within a sentence.
 type event struct {
 	at, end int
@@ -247,9 +253,7 @@ func (m *message) repeats(i int, pts []string) bool {
 		return false
 	}
 	stays := m.left(i, 4, false, func(k int) bool {
-		switch m.text(k) {
-		case "twice", "again", "stays", "stayed", "stay", "stays at", "still", "holds", "held", "holding", "same", "se queda", "sigue",
-			"remains", "queda":
+		if m.inList(k, listRepeats) {
 			return true
 		}
 		return false
@@ -303,8 +307,7 @@ func (m *message) bothAt(evs []event, i int) string {
 			continue
 		}
 		for k := e.at - 1; k > i && k >= e.at-4; k-- {
-			switch m.text(k) {
-			case "both", "all", "ambas", "ambos", "todas", "todos", "las dos", "every", "dos", "either", "tres":
+			if m.inList(k, listForAllPoints) {
 				return e.points[0]
 			}
 		}

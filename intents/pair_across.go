@@ -1,5 +1,12 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listSameGauge = listOf("same gauge")
+	listInHouse   = listOf("in house")
+	listThenAgain = listOf("then again")
+)
+
 // pointsAcross gives readings that have no point one told in a sentence beside.
 func (m *message) pointsAcross() {
 	for k := range m.readings {
@@ -241,8 +248,7 @@ func (m *message) continues(s int) bool {
 		if m.is(i, cHint, "cold") && m.coldSpell(i) {
 			return true // "laundry 94 with the elements on; cold, 70"
 		}
-		switch m.text(i) {
-		case "same", "it", "then", "misma", "mismo", "again", "luego", "still", "later":
+		if m.inList(i, listSameGauge) {
 			return true
 		}
 		if m.items[i].num != nil && (m.items[i].num.time || m.items[i].unit == "hour") {
@@ -287,8 +293,7 @@ func (m *message) sameGauge(a, b int) bool {
 		if k <= a || m.items[k].seg != m.items[b].seg && k > b {
 			continue
 		}
-		switch m.text(k) {
-		case "house", "in the house", "casa", "inside", "adentro", "indoors", "system", "sys":
+		if m.inList(k, listInHouse) {
 			return false
 		}
 	}
@@ -312,12 +317,12 @@ func (m *message) sameGauge(a, b int) bool {
 		if m.is(k, cHint, "daytime") {
 			return true
 		}
-		switch m.text(k) {
-		case "had":
+		switch {
+		case m.text(k) == "had":
 			if m.isNum(k + 1) {
 				return true // "front 60, had 118"
 			}
-		case "then", "later", "again", "same", "luego", "once", "when", "with", "while", "cuando", "con", "today", "still", "down to", "up to":
+		case m.inList(k, listThenAgain):
 			return true
 		}
 	}
@@ -330,8 +335,7 @@ func (m *message) houseNear(i int) bool {
 		if k < 0 || k >= len(m.items) || m.items[k].sent != m.items[i].sent {
 			continue
 		}
-		switch m.text(k) {
-		case "house", "in the house", "casa", "inside", "adentro", "indoors":
+		if m.inList(k, listInHouse) {
 			return true
 		}
 	}

@@ -2,6 +2,16 @@ package intents
 
 import "lazyhand/assess"
 
+// Lists of the lexicon that these rules know.
+var (
+	listRelates      = listOf("relates")
+	listJoinsTwo     = listOf("joins two")
+	listBeforeSecond = listOf("before second")
+	listPlaceJoins   = listOf("place joins")
+	listTapReads     = listOf("tap reads")
+	listSaysOfTap    = listOf("says of tap")
+)
+
 // relates tells whether a place by the regulator at b describes the point at a:
 // "the front bib, which is ahead of the prv".
 func (m *message) relates(a, b int) bool {
@@ -10,10 +20,10 @@ func (m *message) relates(a, b int) bool {
 	}
 	which := false
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case "which", "thats", "that", "esta", "va", "queda":
+		switch {
+		case m.inList(k, listRelates):
 			which = true
-		case ",", "is", "(", "one", "the":
+		case m.says(k, ",", "is", "(", "one", "the"):
 		default:
 			return false
 		}
@@ -28,10 +38,10 @@ func (m *message) joined(a, b int) bool {
 	}
 	found := false
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case "and", "y", "/", "n", "e", "plus", "=":
+		switch {
+		case m.inList(k, listJoinsTwo):
 			found = true
-		case "the", "la", "el", "both", "at", "en", "a", "an", "un", "una":
+		case m.inList(k, listBeforeSecond):
 		default:
 			if m.items[k].role == roleTaken || m.is(k, cItem, "gauge") && k == a+1 && m.is(b+1, cItem, "gauge") {
 				continue // "the kitchen gauge and the laundry gauge"
@@ -45,8 +55,8 @@ func (m *message) joined(a, b int) bool {
 // qualifies tells whether a point at b is joined to one at a by a preposition.
 func (m *message) qualifies(a, b int) bool {
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case "of", "in", "on", "at", "by", "near", "the", "de", "del", "en", "la", "el", "off", "upstairs", "downstairs":
+		switch {
+		case m.inList(k, listPlaceJoins):
 		default:
 			return false
 		}
@@ -226,8 +236,7 @@ func (m *message) cost(a, b *event) float64 {
 		if m.predicate(b.end + 1) {
 			c += 1.5 // "86, shower won't shut all the way off"
 		}
-		switch m.text(b.end + 1) {
-		case "is", "was", "reads", "at", ":", "has", "shows", "=", "es", "marca", "a":
+		if m.inList(b.end+1, listTapReads) {
 			c += 1.5
 		}
 	}
@@ -262,7 +271,7 @@ func (m *message) inTrouble(i int) bool {
 // predicate tells whether the word at item k says something of the tap before it that is no
 // pressure: "won't", "drips".
 func (m *message) predicate(k int) bool {
-	return m.says(k, "wont", "doesnt", "isnt", "cant", "hardly", "barely", "dies") || m.is(k, cDischarge, "") && m.is(k, cSym, "leak")
+	return m.inList(k, listSaysOfTap) || m.is(k, cDischarge, "") && m.is(k, cSym, "leak")
 }
 
 // measuring are the classes that tell one measuring from another.

@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listAtTap      = listOf("at tap")
+	listPlaceWords = listOf("place words")
+	listSameAt     = listOf("same at")
+)
+
 // Rows of points and rows of numbers: "front/rear/kitchen 84/66/65", "front, rear:
 // 84, 66", and a number that is only called the same.
 
@@ -74,11 +81,7 @@ func (m *message) eachNamed(names []event, points []string, n int) []string {
 
 // prepared tells whether a word of place leads from the number at i to its points.
 func (m *message) prepared(i int) bool {
-	switch m.text(i + 1) {
-	case "at", "in", "on", "en", "@", "for":
-		return true
-	}
-	return false
+	return m.inList(i+1, listAtTap)
 }
 
 // joins tells whether "and" stands between two items, and no pause but commas.
@@ -106,9 +109,9 @@ func (m *message) rowEnd(evs []event, a int) int {
 // onlyMarks tells whether nothing but separators and "and" lies between two items.
 func (m *message) onlyMarks(a, b int) bool {
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case ",", "/", "-", "&", "and", "y", "|", "n", "then", "luego":
-		case "in", "at", "on", "the", "en", "la", "el":
+		switch {
+		case m.says(k, ",", "/", "-", "&", "and", "y", "|", "n", "then", "luego"):
+		case m.inList(k, listPlaceWords):
 			if m.items[b].num != nil {
 				return false
 			}
@@ -143,8 +146,8 @@ func (m *message) same(i int) {
 		return
 	}
 	point := false
-	switch m.text(i + 1) {
-	case "at", "in", "on", "for", "@", "en", "out", "la", "el":
+	switch {
+	case m.inList(i+1, listSameAt):
 		for k := i + 2; k <= i+4 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
 			point = point || m.items[k].point != ""
 		}

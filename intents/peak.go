@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listHighSaid  = listOf("high said")
+	listJoinsHigh = listOf("joins high")
+)
+
 // peaksUnder marks all readings of a line whose head is the word of a peak at item i: "max needle:
 // front bib 144, rear bib 139".
 func (m *message) peaksUnder(i int) bool {
@@ -114,10 +120,10 @@ func (m *message) highLeads(i int) int {
 		return i + 1
 	}
 	k := i + 1
-	for m.says(k, "at", "says", "said", "reads", "read", "shows", "showing", "on") || be(m.text(k)) || m.isMark(k, ":", "=") {
+	for m.inList(k, listHighSaid) || be(m.text(k)) || m.isMark(k, ":", "=") {
 		k++
 	}
-	joined := m.says(i-1, "w/", "w", "with", "con", "and", "y") && m.text(k+1) != "now" && !m.is(k+1, cNow, "")
+	joined := m.inList(i-1, listJoinsHigh) && m.text(k+1) != "now" && !m.is(k+1, cNow, "")
 	if m.is(i, cHint, "needle") && (k > i+1 || joined) && m.isNum(k) {
 		return k // "washer 76 with the lazy hand at 141"
 	}

@@ -6,15 +6,17 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOpensPlace = listOf("opens place")
+)
+
 var placeOpener = opener{
 	classes: setOf(cPoint, cPlace, cBibb, cInitial),
 	items:   []string{"drain_valve"},
 	hints:   []string{"bothsides", "enters", "leaves"},
-	words: []string{
-		"after", "despues", "aftr", "aft", "past", "behind", "out", "in", "down", "ahead", "before", "antes",
-		"drain", "house", "casa", "hose", "wash", "abajo",
-	},
-	typed: []string{"st", "bth"},
+	lists:   []list{listOpensPlace},
+	typed:   []string{"st", "bth"},
 }
 
 // placeRule reads item i as a test point, or keeps it from being one. It returns the item

@@ -1,14 +1,25 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeRunning    = listOf("before running")
+	listRunningFixture   = listOf("running fixture")
+	listBeforeNounInRun  = listOf("before noun in run")
+	listOpening          = listOf("opening")
+	listOpeningBeforeThe = listOf("opening before the")
+	listOnOccasion       = listOf("on occasion")
+	listBeforeOccasion   = listOf("before occasion")
+	listFixtureDoes      = listOf("fixture does")
+	listFixtureParts     = listOf("fixture parts")
+)
+
 // Fixtures that are named because water runs there, not because a gauge sits there.
 
 // runs tells whether the fixture at i is said to be running: then it is no test point.
 func (m *message) runs(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+3 {
-		switch m.text(k) {
-		case "next door", "is", "was", "are", "were", "rr", "rear", "frt", "front", "side", "back", "faucet",
-			"tap", "sink", "valve", "head", "wide", "full", "esta", "upstairs", "downstairs":
+		if m.inList(k, listBeforeRunning) {
 			k++
 			continue
 		}
@@ -17,30 +28,26 @@ func (m *message) runs(i int) bool {
 	if k == i+1 && m.readAt(i) {
 		return false
 	}
-	switch m.text(k) {
-	case "running", "run", "going":
+	switch {
+	case m.says(k, "running", "run", "going"):
 		if m.isNum(k+1) || (m.text(k+1) == "at" || m.text(k+1) == "about" || m.text(k+1) == "around") && m.isNum(k+2) {
 			return false // "the main is running 118"
 		}
 		return true
-	case "open", "wide open", "flowing", "filling", "on", "cracked", "corriendo", "abierta", "abierto", "prendida",
-		"llenando", "turned on", "cracked open", "full open", "full blast", "abiertas", "fills", "filled", "opened":
+	case m.inList(k, listRunningFixture):
 		if m.text(k) == "on" {
-			switch m.text(k + 1) {
-			case "the", "a", "this", "that", "her", "his", "my", "cold", "hot", "gauge", "it":
+			if m.inList(k+1, listBeforeNounInRun) {
 				return false
 			}
 			return !m.isNum(k+1) && !m.onStreet(k)
 		}
 		return true
 	}
-	switch m.text(i - 1) {
-	case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri", "corriendo":
+	if m.inList(i-1, listOpening) {
 		return true
 	}
 	if m.text(i-1) == "the" || m.text(i-1) == "a" || m.text(i-1) == "la" {
-		switch m.text(i - 2) {
-		case "running", "run", "opened", "open", "opening", "ran", "abriendo", "abri":
+		if m.inList(i-2, listOpeningBeforeThe) {
 			return true
 		}
 	}
@@ -71,10 +78,10 @@ func (m *message) withTaps(i int) bool {
 // washer shuts off".
 func (m *message) occasion(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
-		switch m.text(k) {
-		case "when", "whn", "whenever", "cuando", "after", "every", "everytime":
+		switch {
+		case m.inList(k, listOnOccasion):
 			return !m.isNum(i+1) && m.verbAfter(i)
-		case "the", "a", "her", "their", "my", "la", "el", "that", "this":
+		case m.inList(k, listBeforeOccasion):
 		default:
 			return false
 		}
@@ -84,20 +91,12 @@ func (m *message) occasion(i int) bool {
 
 // verbAfter tells whether what follows the fixture at item i says what it does: "shuts off".
 func (m *message) verbAfter(i int) bool {
-	switch m.text(i + 1) {
-	case "shuts", "stops", "closes", "kicks", "runs", "starts", "turns", "shut", "stop", "cuts", "se", "cycles",
-		"fills", "off", "cierra", "clicks", "quits", "changes", "finishes", "flushes", "shut off", "valve", "shts",
-		"para", "goes", "opens", "comes", "cycle", "is", "gets":
-		return true
-	}
-	return false
+	return m.inList(i+1, listFixtureDoes)
 }
 
 // hoseAfter tells whether the fixture only names a part: "washer hoses".
 func (m *message) hoseAfter(i int) bool {
-	switch m.text(i + 1) {
-	case "hose", "hoses", "cartridge", "handle", "drain", "light", "remodel", "table", "door", "floor", "ceiling",
-		"wall", "cabinet", "window", "st", "leak", "leaks", "drip", "drips", "curtain", "fan", "rug", "mat":
+	if m.inList(i+1, listFixtureParts) {
 		return !m.isNum(i+2) && !m.isNum(i-1)
 	}
 	return false

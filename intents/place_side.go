@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listBehindPrv = listOf("behind prv")
+	listMovesBack = listOf("moves back")
+	listSideShows = listOf("side shows")
+)
+
 // The two sides of the regulator, told by words that can be a time or a verb as well.
 
 // besidePRV reads "after" and "before" that stand for the two sides of the
@@ -14,8 +21,8 @@ func (m *message) besidePRV(i int) string {
 	if m.says(i, "in", "out") && !m.has(cItem, "prv") && (m.has(cItem, "softener") || m.has(cHint, "filter")) {
 		return "" // "softener 58 in 41 out"
 	}
-	switch m.text(i) {
-	case "after", "despues", "aftr", "aft", "past", "behind":
+	switch {
+	case m.inList(i, listBehindPrv):
 		if m.aheadBeside(i) {
 			return "after_prv" // "119# aft, 122# ahead"
 		}
@@ -35,30 +42,30 @@ func (m *message) besidePRV(i int) string {
 				}
 			}
 		}
-	case "out":
+	case m.text(i) == "out":
 		if m.is(i-1, cItem, "prv") && (m.isMark(i+1, "=", ":") && m.isNum(i+2) || m.isNum(i+1) && m.stopAt(i-2) && m.settingLike(i+1)) {
 			return "after_prv" // "prv out=64", "PRV out 71"
 		}
 		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
 			return "after_prv"
 		}
-	case "in":
+	case m.text(i) == "in":
 		// "131 in, 66 out"
 		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) ||
 			m.isNum(i+1) && k > 0 && m.isNum(k+1) {
 			return "street"
 		}
-	case "down":
+	case m.text(i) == "down":
 		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) &&
 			m.left(i, 6, true, func(k int) bool { return m.text(k) == "upstream" }) >= 0 {
 			return "after_prv"
 		}
-	case "ahead":
+	case m.text(i) == "ahead":
 		if m.isNum(i-1) && (i+1 == len(m.items) || m.items[i+1].mark) || m.isNum(i+1) {
 			return "street"
 		}
 		fallthrough
-	case "before", "antes":
+	case m.says(i, "before", "antes"):
 		if (m.text(i+1) == "and" || m.text(i+1) == "y" || m.text(i+1) == "/") && m.is(i+2, cPoint, "after_prv") {
 			return "street"
 		}
@@ -107,7 +114,7 @@ func (m *message) turnedBack(i int) bool {
 	if t := m.text(i); t != "back" && t != "bck" || m.is(i+1, cBibb, "") || m.isNum(i+1) || m.isMark(i+1, ":", "=") {
 		return false
 	}
-	if m.says(i-1, "right", "straight", "came", "comes", "bounced", "jumped", "popped") && m.closes(i) {
+	if m.inList(i-1, listMovesBack) && m.closes(i) {
 		return true // "dropped to 49, came right back"
 	}
 	if !m.is(i-1, cItem, "") && !m.says(i-1, "it", "her") {
@@ -146,8 +153,7 @@ func (m *message) numberOf(i int) bool {
 	if m.isNum(i + 1) {
 		return true
 	}
-	switch m.text(i + 1) {
-	case ":", "=", "en", "a", "con", "at":
+	if m.inList(i+1, listSideShows) {
 		return m.isNum(i + 2)
 	}
 	return false

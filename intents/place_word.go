@@ -2,6 +2,15 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listOfPlace     = listOf("of place")
+	listBeforePlace = listOf("before place")
+	listSpareParts  = listOf("spare parts")
+	listNewPart     = listOf("new part")
+	listPointIs     = listOf("point is")
+)
+
 // Words that are a test point only in some company: initials, a drain, a hose, a kit.
 
 // initial reads a single letter beside a number as a test point: "K 57#", "F 84 R 66".
@@ -153,10 +162,10 @@ func (m *message) gaugedAt(i int) bool {
 func (m *message) belongsTo(a, b int) bool {
 	led := false
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case "on", "of", "at", "off", "under", "in", "from":
+		switch {
+		case m.inList(k, listOfPlace):
 			led = true
-		case "the", "a", "that", "her", "his", "their", "foot", "bottom", "base":
+		case m.inList(k, listBeforePlace):
 		default:
 			if !led || m.items[k].kinds != 0 || m.items[k].mark || m.items[k].num != nil {
 				return false
@@ -175,8 +184,7 @@ func (m *message) readThere(i int) bool {
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
 func (m *message) sparePart(i int) bool {
 	if m.text(i) == "kit" && !m.isNum(i+1) {
-		switch m.text(i - 1) {
-		case "w/", "with", "w", "a", "rebuild", "repair", "new", "the", "stem", "seal", "cartridge", "seat", "packing":
+		if m.inList(i-1, listSpareParts) {
 			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
 		}
 		if be(m.text(i+1)) && m.isNum(i+2) && (m.items[i+2].num.money || m.items[i+2].unit == "money") {
@@ -190,8 +198,7 @@ func (m *message) sparePart(i int) bool {
 	if m.text(i) != "washer" {
 		return false
 	}
-	switch m.text(i - 1) {
-	case "new", "rubber", "hose", "faucet", "tap", "bib", "bad", "worn", "fresh":
+	if m.inList(i-1, listNewPart) {
 		return !m.isNum(i + 1)
 	}
 	return false
@@ -205,8 +212,8 @@ func (m *message) possessive(i int) string {
 	if it.n != 1 || n < 2 || it.text[n] != 's' || it.kinds.has(cPoint) || !m.isNum(i+2) {
 		return ""
 	}
-	switch m.text(i + 1) {
-	case "at", "reading", "showing", "holding", "sitting", "on", "about", "steady":
+	switch {
+	case m.inList(i+1, listPointIs):
 	default:
 		return ""
 	}

@@ -6,6 +6,11 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listWholeHouse = listOf("whole house")
+)
+
 // leastPSI is the least number, zero apart, that is taken for a pressure when no
 // unit is said: no house has less, but pipes, floors and counts do.
 const leastPSI = 12
@@ -125,9 +130,7 @@ func (m *message) underPeak(r *reading) bool {
 
 // wholeHouse tells whether item k speaks of the pressure of the house as such.
 func (m *message) wholeHouse(k int) bool {
-	switch m.text(k) {
-	case "house", "hse", "hs", "casa", "system", "sys", "inside", "adentro", "pressure", "prssr", "presion", "psi", "reading",
-		"lectura", "gauge":
+	if m.inList(k, listWholeHouse) {
 		return true
 	}
 	return m.is(k, cItem, "gauge")

@@ -2,12 +2,19 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
 var (
-	wantWords  = opener{words: []string{"wanted", "asked for", "wants", "quiere", "quiero", "queremos", "queria", "want", "pide"}}
-	tyreOpener = opener{words: []string{
-		"tires", "tire", "tyres", "llantas", "llanta", "air compressor", "compressor", "nitrogen", "bottle",
-		"cylinder", "nitrogeno", "washer pressure", "truck", "spare",
-	}}
+	listWantsPressure    = listOf("wants pressure")
+	listTyreTalk         = listOf("tyre talk")
+	listBehindItsTap     = listOf("behind its tap")
+	listHousePressure    = listOf("house pressure")
+	listBringsPressure   = listOf("brings pressure")
+	listAnnouncesReading = listOf("announces reading")
+)
+
+var (
+	wantWords  = opener{lists: []list{listWantsPressure}}
+	tyreOpener = opener{lists: []list{listTyreTalk}}
 )
 
 // settingGate is that of numbers which something was set to.
@@ -196,7 +203,7 @@ func (m *message) afterItsTap(i int) bool {
 		return false
 	}
 	series := func(k int) bool {
-		return m.isNum(k) || m.items[k].mark || m.says(k, "then", "and", "now", "luego", "y", "was")
+		return m.isNum(k) || m.items[k].mark || m.inList(k, listBehindItsTap)
 	}
 	for k := m.sents[s].from; k < i; k++ {
 		if !series(k) {
@@ -236,15 +243,13 @@ func (m *message) ordersPressure(s int) bool {
 		return false
 	}
 	verb, rest, _ := strings.Cut(m.text(first), " ")
-	if !bringsPressure[verb] {
+	if !m.p.lex.inList(verb, listBringsPressure) {
 		return false
 	}
 	return strings.Contains(rest, "pres") || m.right(first, 4, true, func(k int) bool {
-		return m.says(k, "pressure", "the pressure", "psi", "house", "static", "presion", "la presion")
+		return m.inList(k, listHousePressure)
 	}) >= 0
 }
-
-var bringsPressure = phrases("drop | lower | bring | turn | raise | knock | cut | reduce | dial | crank | bump | get | bajale | sube | subele")
 
 // ownTap tells whether the number at i stands in a later clause that names a test point and
 // nothing installed and no deed, so that it is no tank's charge: "tank 55# air and 79 on the
@@ -308,13 +313,7 @@ func (m *message) readingCue(i int) bool {
 
 // showsNumber tells whether item k announces what a gauge shows.
 func (m *message) showsNumber(k int) bool {
-	switch m.text(k) {
-	case "reading", "readings", "reads", "read", "rdg", "rdgs", "gauge", "gage", "pressure", "prssr", "psi",
-		"static", "got", "getting", "showing", "shows", "show", "showed", "sys", "system", "lectura",
-		"lecturas", "marca", "marco", "trae", "presion", "sitting", "sits", "holding", "holds", "pulling",
-		"registers", "measured", "measures", "medi", "registra", "libras", "stat", "lecture", "tengo", "da",
-		"dio", "sale", "rds", "needle", "live", "hits", "hit", "press", "pres", "house", "casa", "says", "lee",
-		"quedo", "andan", "anda", "its", "thats", "esta en", "subio", "hay":
+	if m.inList(k, listAnnouncesReading) {
 		return true
 	}
 	return m.meets(k, measured) || m.is(k, cHint, "cue")

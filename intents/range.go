@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listBetweenNumbers = listOf("between numbers")
+	listJoinsRange     = listOf("joins range")
+)
+
 // shareUnits gives "95 and 97 psi" one unit, and "60/62 psi".
 func (m *message) shareUnits() {
 	for i := len(m.items) - 1; i > 0; i-- {
@@ -27,8 +33,7 @@ func (m *message) shareUnits() {
 				}
 				break
 			}
-			switch m.text(k) {
-			case "and", "or", "to", "-", "/", "y", "o", "a", "n":
+			if m.inList(k, listBetweenNumbers) {
 				continue
 			}
 			if m.items[i].unit == "bar" && m.meets(k, pointClasses) {
@@ -132,22 +137,22 @@ func (m *message) otherEnd(i int) int {
 // joinsRange tells whether what stands between the numbers at i and k makes them the ends of one
 // range.
 func (m *message) joinsRange(i, k int) bool {
-	switch m.text(i + 1) {
-	case "-": // not "back 76 - 101# K sink"
+	switch {
+	case m.text(i+1) == "-": // not "back 76 - 101# K sink"
 		return !m.clauseDash(i) &&
 			!(m.meets(i-1, pointClasses) && !m.toks[m.items[k].tok].glued && m.pairBetween(k, min(len(m.items), k+6)))
-	case "or", "o", "u":
+	case m.says(i+1, "or", "o", "u"):
 		return true
-	case "/":
+	case m.text(i+1) == "/":
 		return m.unsureSlash(i, k)
-	case "r": // "70 r 71"
+	case m.text(i+1) == "r": // "70 r 71"
 		return !m.toks[m.items[i+1].tok].caps && !m.is(i-1, cInitial, "") && m.items[k].value-m.items[i].value == 1
-	case "to", "a", "thru", "through":
+	case m.says(i+1, "to", "a", "thru", "through"):
 		return !m.says(i-1, "from", "de") && !m.fromLeft(i) && !m.is(i-1, cSym, "creep") &&
 			!m.sentenceIs(m.items[i].sent, cSym, "creep")
-	case ",":
+	case m.text(i+1) == ",":
 		return m.secondThought(i, k)
-	case "and", "y", "&", "n", "adn", "nd":
+	case m.inList(i+1, listJoinsRange):
 		return m.is(i-1, cBetween, "")
 	}
 	return false

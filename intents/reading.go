@@ -2,6 +2,13 @@ package intents
 
 import "lazyhand/assess"
 
+// Lists of the lexicon that these rules know.
+var (
+	listMovesTo         = listOf("moves to")
+	listPartsReadings   = listOf("parts readings")
+	listBeginsOwnClause = listOf("begins own clause")
+)
+
 // reading is a pressure on its way to a statement.
 type reading struct {
 	at       int // item of the number
@@ -54,8 +61,7 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	}
 	// "from 70 to 44 when I opened the tub": each number has its own side
 	if b-a == 2 {
-		switch m.text(a + 1) {
-		case "to", "from", "a", "down to", "up to", "de":
+		if m.inList(a+1, listMovesTo) {
 			return a + 1
 		}
 	}
@@ -99,7 +105,7 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 // tub open 52" has none.
 func (m *message) separates(k int) bool {
 	if !m.items[k].mark {
-		return m.says(k, "and", "then", "but", "y", "so", "pero", "while", "luego")
+		return m.inList(k, listPartsReadings)
 	}
 	t := m.text(k)
 	return oneOf(t, ",", "/", "(", "|") || t == "-" && (k == 0 || m.items[k].seg != m.items[k-1].seg) // not "post-flush 69"
@@ -109,7 +115,7 @@ func (m *message) separates(k int) bool {
 // with the clause before it where that leads on, "62, then with the tub open, 55".
 func (m *message) clauseBefore(k, lo int) int {
 	for j := k - 1; m.items[k].mark && j > lo && !m.items[j].mark; j-- {
-		if m.says(j, "then", "with", "w/", "con", "when", "luego", "after", "cuando") &&
+		if m.inList(j, listBeginsOwnClause) &&
 			(m.items[j-1].mark || m.says(j-1, "and", "y")) {
 			return j
 		}

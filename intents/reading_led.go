@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listFollowsReading = listOf("follows reading")
+)
+
 // A number that no test point is told with may be a pressure all the same: "front 92, now
 // 61", "84 idle, 110 firing at the laundry". What stands right before and right behind it
 // shows it: a time, a state, a word of measuring, a mark. A price, a distance or a wait has
@@ -47,6 +52,5 @@ func (m *message) followed(i int) bool {
 	}
 	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) ||
 		be(m.text(k)) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
-		smallWord(m.text(k)) || m.says(k, "when", "then", "than", "to", "as", "while", "over", "on", "at", "in", "en", "for", "down to",
-		"cuando", "there", "around") || m.isAny(k, cHint, "follows", "cue", "daytime")
+		smallWord(m.text(k)) || m.inList(k, listFollowsReading) || m.isAny(k, cHint, "follows", "cue", "daytime")
 }

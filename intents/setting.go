@@ -2,6 +2,14 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listDials        = listOf("dials")
+	listDialWords    = listOf("dial words")
+	listSettingWords = listOf("setting words")
+	listSetsTo       = listOf("sets to")
+)
+
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
 	prev := m.text(i - 1)
@@ -112,10 +120,7 @@ func (m *message) prevNum(i int) int {
 }
 
 // dialOpener are words that lead to what a thermostat is set to.
-var dialOpener = opener{words: []string{
-	"sp", "thermostat", "temp", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned",
-	"keep", "keeps", "kept",
-}}
+var dialOpener = opener{lists: []list{listDials}}
 
 // settingRules tell in turn whether a number is what a regulator or a thermostat is set to.
 var settingRules = [...]func(m *message, i int) (role, string, bool){
@@ -258,10 +263,10 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 	}
 	topic, at := m.topicBefore(i)
 	if topic == "heater" && at >= 0 && m.items[at].seg == it.seg && m.left(i, 6, false, func(k int) bool {
-		switch m.text(k) {
-		case "temp":
+		switch {
+		case m.text(k) == "temp":
 			return !m.pointAt(i+1) && !m.pointAt(i+2) // "wh temp 118 at tub"
-		case "sp", "thermostat", "stat", "tstat", "setpoint", "set point", "dialed", "dial", "set", "termostato", "temperatura", "turned":
+		case m.inList(k, listDialWords):
 			return true
 		}
 		return false
@@ -319,7 +324,7 @@ func (m *message) settingNamed(i int) (role, string, bool) {
 		return roleNone, "", false
 	}
 	named := m.left(i, 3, false, func(k int) bool {
-		return m.says(k, "setting", "set pressure", "setpoint", "set point", "dial", "calibrada", "ajustada", "calibrado", "sp")
+		return m.inList(k, listSettingWords)
 	}) >= 0
 	if !named && !(at == i-2 && (m.text(i-1) == "a" || m.text(i-1) == "en" && !m.points(i))) {
 		return roleNone, "", false
@@ -336,8 +341,7 @@ func (m *message) verbTurn(k int) bool {
 		strings.HasSuffix(t, " to") {
 		return false
 	}
-	switch m.text(k) {
-	case "set", "reset", "re set", "set it", "left it set", "calibre", "deje", "la deje en", "lo deje en", "adj", "dejamos", "ajuste":
+	if m.inList(k, listSetsTo) {
 		return false
 	}
 	return true

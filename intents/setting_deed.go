@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listWasSet = listOf("was set")
+)
+
 // bothAt is why a number is what both parts of two deeds were set to.
 const bothAt = "both set to"
 
@@ -100,8 +105,7 @@ func (m *message) fromBefore() {
 		for m.text(k) == "en" || m.text(k) == "at" || m.text(k) == "set" || m.text(k) == "a" || m.text(k) == "como" {
 			k--
 		}
-		switch m.text(k) {
-		case "was", "estaba", "tenia", "traia", "andaba", "was at", "estaba en", "was set at", "had been", "puesta", "was set":
+		if m.inList(k, listWasSet) {
 			m.setRole(p, roleFrom, "the setting before")
 			m.items[p].owner = at + 1
 		}

@@ -2,6 +2,12 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listAround         = listOf("around")
+	listRegulatorReads = listOf("regulator reads")
+)
+
 // plainThermostat tells whether item k names a thermostat, and not by "dial" or "temp", which
 // a pressure may have as well.
 func (m *message) plainThermostat(k int) bool {
@@ -44,7 +50,7 @@ func (m *message) settingWord(i int) bool {
 			return false
 		}
 		j := k + 1
-		for m.says(j, "somewhere", "right", "around", "about", "roughly", "near") {
+		for m.inList(j, listAround) {
 			j++
 		}
 		word = word || j == i && j > k+1 && m.is(k, cDid, "set") // "prv set somewhere around 60"
@@ -93,7 +99,7 @@ func (m *message) ofRegulatorAlone(i int) bool {
 		return true // "prv 90/60"
 	}
 	k := i - 1
-	for m.says(k, "at", "reads", "read", "shows", "says", "showing", "reading", "sits", "sitting") || be(m.text(k)) ||
+	for m.inList(k, listRegulatorReads) || be(m.text(k)) ||
 		m.isMark(k, ":", "=", "(") {
 		k--
 	}

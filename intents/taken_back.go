@@ -5,6 +5,14 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNotThat   = listOf("not that")
+	listItWas     = listOf("it was")
+	listSetsRight = listOf("sets right")
+	listTakesBack = listOf("takes back")
+)
+
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
 func (m *message) corrections() {
 	m.disowned()
@@ -50,7 +58,7 @@ func (m *message) numberAt(i int) bool {
 // still replace it.
 func (m *message) takenBack(i int) (why string, decided bool) {
 	deniedAt := func(k int) bool {
-		return m.says(k, "not", "no", "wasnt", "isnt", "no eran", "no era", "no es", "not the", "no fueron") ||
+		return m.inList(k, listNotThat) ||
 			m.is(k, cHint, "insteadof")
 	}
 	correct := m.hasAsk(AskCorrect)
@@ -201,8 +209,8 @@ func (m *message) adjacentNot(k, i int) bool {
 		return false
 	}
 	for j := k + 1; j < i; j++ {
-		switch m.text(j) {
-		case "eran", "era", "a", "the", "it", "was", "es", "fueron", "is", "psi", "fue", "at":
+		switch {
+		case m.inList(j, listItWas):
 		default:
 			if !m.is(j, cAsk, "correct") {
 				return false
@@ -296,7 +304,7 @@ func (m *message) toldBehind(i int) bool {
 // setsRight tells whether a word behind the number at k says that it replaces the
 // one before: "front 71... 81 actually".
 func (m *message) setsRight(k int) bool {
-	return m.says(k+1, "actually", "sorry", "rather", "perdon", "i mean", "i meant") && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
+	return m.inList(k+1, listSetsRight) && m.items[k-1].mark && (k+2 >= len(m.items) || m.items[k+2].mark)
 }
 
 // lacked are the classes of what a "no" may deny with a word between: "no visible leaks".
@@ -317,21 +325,17 @@ func (m *message) takesBack(from, to int) bool {
 		if m.is(k, cRetract, "") {
 			return true
 		}
-		switch m.text(k) {
-		case "wait", "no wait", "sorry", "oops", "scratch that", "i mean", "mean", "correction", "make that",
-			"rather", "actually", "digo", "perdon", "perdona", "correccion", "whoops", "strike that", "meant",
-			"i meant", "my bad", "espera", "mejor dicho", "make it", "scratch", "quise decir", "oop", "nope",
-			"sry", "er", "looked again", "checked again", "second look", "on second look", "no perdon", "re read",
-			"let me correct", "correct that":
+		switch {
+		case m.inList(k, listTakesBack):
 			return true
-		case "no":
+		case m.text(k) == "no":
 			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") || m.inList(k+1, listDenialGoes) || m.meets(k+2, lacked) && !m.isNum(k+1) {
 				continue // "10 años, no check valve, 73 atrás", "60, no hay fugas, 64"
 			}
 			if m.text(k-1) == "," || m.text(k+1) == "," || k == from && k+1 == to || m.text(k-1) == "..." || m.text(k-1) == "-" {
 				return true
 			}
-		case "not":
+		case m.text(k) == "not":
 			return false
 		}
 	}

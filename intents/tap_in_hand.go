@@ -7,6 +7,21 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNotInHand       = listOf("not in hand")
+	listHeaterAt        = listOf("heater at")
+	listLimitSaid       = listOf("limit said")
+	listBroughtWhere    = listOf("brought where")
+	listBroughtThing    = listOf("brought thing")
+	listBringsIt        = listOf("brings it")
+	listWentTo          = listOf("went to")
+	listBesideGauge     = listOf("beside gauge")
+	listPutsGauge       = listOf("puts gauge")
+	listMovedBy         = listOf("moved by")
+	listBetweenReadings = listOf("between readings")
+)
+
 // A tech who has said where the gauge sits does not say it again: "now 64", "it went to 96",
 // "64 on the same bib". The tap of the last reading of the visit, Context.Tap, is then the
 // place of what the gauge shows next.
@@ -50,7 +65,7 @@ func (m *message) leadsAway(i int) bool {
 		if m.is(i-2, cItem, "gauge") {
 			return false // "gauge A 88"
 		}
-		return !m.gaugeWent(i) || m.says(i-2, "need", "needs", "then", "now", "still", "and", "got", "used", "put", "just") // but "bajó a 58"
+		return !m.gaugeWent(i) || m.inList(i-2, listNotInHand) // but "bajó a 58"
 	case "another", "un", "una", "the", "otro":
 		return true
 	case "to":
@@ -71,7 +86,7 @@ func (m *message) heaterHas(i int) bool {
 		switch {
 		case m.is(k, cItem, "heater"), m.is(k, cPart, "thermostat"):
 			return true
-		case !be(m.text(k)) && !m.says(k, "at", "a", "en", "says", "set", "up", "to", "on", "still", "only", "like", "about", "is at", "was at", "esta a", "esta en"):
+		case !be(m.text(k)) && !m.inList(k, listHeaterAt):
 			return false
 		}
 	}
@@ -85,7 +100,7 @@ func (m *message) limitTold(i int) bool {
 		return true
 	}
 	return m.says(i+1, "max", "maximum", "maximo", "tops") && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&
-		m.left(i, 3, false, func(k int) bool { return m.says(k, "says", "dice", "label", "rated", "good to", "its", "is") }) >= 0
+		m.left(i, 3, false, func(k int) bool { return m.inList(k, listLimitSaid) }) >= 0
 }
 
 // giveTap gives a reading the tap of the last one.
@@ -143,15 +158,15 @@ func (m *message) goesOnAt(i int) bool {
 // "pumping it to 62", "want it at 60".
 func (m *message) broughtTo(i int) bool {
 	k := i - 1
-	for k >= 0 && m.says(k, "to", "at", "up to", "down to", "back to", "up", "down", "back", "a", "en") {
+	for k >= 0 && m.inList(k, listBroughtWhere) {
 		k--
 	}
-	if k < 1 || k == i-1 || !m.says(k, "it", "it to", "it at", "her", "them", "this", "that", "one") {
+	if k < 1 || k == i-1 || !m.inList(k, listBroughtThing) {
 		return false
 	}
 	t := m.text(k - 1)
 	return strings.HasSuffix(t, "ing") && t != "leaving" || m.is(k-1, cWill, "") || m.is(k-1, cTarget, "") || m.is(k-1, cBase, "") || m.is(k-1, cDo, "") ||
-		m.says(k-1, "want", "wants", "need", "needs", "get", "bring", "pump", "put", "keep", "have", "leave")
+		m.inList(k-1, listBringsIt)
 }
 
 // fewOfTap is how many words a sentence has at most that says nothing but what the gauge shows.
@@ -160,7 +175,7 @@ const fewOfTap = 6
 // gaugeWent tells whether the number at i is where a gauge that was read before went: "it went
 // to 96", "dropped to 58", "came back up to 66".
 func (m *message) gaugeWent(i int) bool {
-	if !m.says(i-1, "to", "up to", "down to", "back to", "a", "hasta") || !m.gaugeInHand() && !m.readBefore(i) {
+	if !m.inList(i-1, listWentTo) || !m.gaugeInHand() && !m.readBefore(i) {
 		return false
 	}
 	if start := m.clauseStart(i); m.gaugeInHand() && (start == i-1 || start == i-2 && m.says(i-2, "back", "back up", "back down")) {
@@ -222,11 +237,6 @@ func (m *message) readBefore(i int) bool {
 // mostOfGauge is how many words say where a gauge sits and nothing else.
 const mostOfGauge = 9
 
-// besideGauge are the words that may stand beside a tap in a message that says only that the gauge
-// is there: "gauge on the laundry", "moving to the rear bib", "manómetro en la cocina".
-var besideGauge = phrases(`gauge | the gauge | gage | ga | hooked | hookd | hooking | screwed | threaded | put | puttin | putting | got | have | it | its | im | i | am | on | at | to | up | the | now | ok | okay | so | then | next
-	| moved | moving | going | over | trying | try | checking | check | setting | set | here | and | a | my | same | lets | gonna | manometro | el manometro | en | la | el | puse | pongo | conecte | lo | ya | ahora | voy | a`)
-
 // GaugeAt is the one tap that a message says the gauge to be at, telling nothing else; "" for none.
 func (p *Parser) GaugeAt(text string, ctx Context) assess.TestPoint {
 	if len(plainWords(text)) > mostOfGauge || strings.ContainsAny(text, "0123456789?") {
@@ -241,11 +251,11 @@ func (p *Parser) GaugeAt(text string, ctx Context) assess.TestPoint {
 			tap = it.point
 		case it.point != "" && it.point != tap:
 			return ""
-		case it.mark, it.point != "", it.role == roleTaken, besideGauge[it.text], m.is(i, cDeterminer, ""), m.is(i, cItem, "gauge"):
+		case it.mark, it.point != "", it.role == roleTaken, m.inList(i, listBesideGauge), m.is(i, cDeterminer, ""), m.is(i, cItem, "gauge"):
 		default:
 			return ""
 		}
-		gauge = gauge || m.is(i, cItem, "gauge") || m.says(i, "hooked", "moved", "moving", "screwed", "threaded", "going", "puse", "pongo", "conecte", "manometro", "trying", "checking", "on", "at", "en", "next", "put")
+		gauge = gauge || m.is(i, cItem, "gauge") || m.inList(i, listPutsGauge)
 	}
 	if !gauge {
 		return ""
@@ -274,7 +284,7 @@ func (m *message) opensInHand(i int) bool {
 			return true
 		case m.meets(k, besideShown), m.is(k, cHint, "ofpressure"):
 			return true
-		case m.isNum(k) && (m.says(k-1, "up", "down", "bajo", "subio", "drop", "dropped", "off") || m.says(k+1, "better", "less", "lower", "higher")):
+		case m.isNum(k) && (m.inList(k-1, listMovedBy) || m.says(k+1, "better", "less", "lower", "higher")):
 			return true
 		}
 	}
@@ -295,7 +305,7 @@ func (m *message) onlyNumbers(s int) bool {
 				return false
 			}
 			nums++
-		case it.mark, m.is(k, cRetract, ""), m.says(k, "no", "wait", "then", "and", "again", "y", "luego", "digo"):
+		case it.mark, m.is(k, cRetract, ""), m.inList(k, listBetweenReadings):
 		default:
 			return false
 		}

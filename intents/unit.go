@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listOdd = listOf("odd")
+)
+
 // psiPer holds the factors to psi. NIST SP 811 (2008), appendix B.8: psi 6.894757
 // kPa, bar 100 kPa, conventional foot of water 2.989067 kPa, conventional metre of water 9.80665 kPa,
 // kgf/cm2 98.0665 kPa.
@@ -95,7 +100,7 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 		}
 		return 0
 	}
-	if m.says(next, "more", "mas", "plus", "odd", "some", "something", "+") && next+1 < len(m.items) {
+	if m.inList(next, listOdd) && next+1 < len(m.items) {
 		// "three more days"
 		if u, ok := m.p.value(m.items[next+1].tags, cUnit); ok && unitDays(u) > 0 {
 			it.unit = u

@@ -2,6 +2,11 @@ package intents
 
 import "lazyhand/assess"
 
+// Lists of the lexicon that these rules know.
+var (
+	listLeadsTo = listOf("leads to")
+)
+
 // pastTense tells whether item i is a plain "was", which tells a story as often as
 // a state before work.
 func (m *message) pastTense(i int) bool {
@@ -128,8 +133,8 @@ func (m *message) leadsTo(a, b int) bool {
 		return false
 	}
 	for k := a + 1; k < b; k++ {
-		switch m.text(k) {
-		case "to", "-", ">", "=", "->", "a", "down", "down to":
+		switch {
+		case m.inList(k, listLeadsTo):
 		default:
 			return false
 		}

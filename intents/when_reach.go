@@ -6,6 +6,13 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listWeakTimes   = listOf("weak times")
+	listListTimes   = listOf("list times")
+	listTimeApplies = listOf("time applies")
+)
+
 // toldWhen is a word that places readings before or after work.
 type toldWhen struct {
 	at   int
@@ -221,10 +228,7 @@ func (m *message) endsColon(s int) bool {
 
 // weakTime are words that place only the number beside them.
 func (m *message) weakTime(i int) bool {
-	switch m.text(i) {
-	case "was", "were", "it was", "now", "nw", "had been", "estaba", "estaban", "traia", "tenia", "ahora",
-		"ahorita", "right now", "currently", "down to", "up to", "before", "after", "settled", "ya quedo", "quedo",
-		"left", "found", "live", "current":
+	if m.inList(i, listWeakTimes) {
 		return true
 	}
 	return m.is(i, cNow, "")
@@ -242,14 +246,10 @@ func (m *message) closesList(at, lo, hi int) bool {
 	}); k >= 0 && m.items[k].seg == m.items[at].seg {
 		return true // "meter 116, kitchen 57, all of that after it went in"
 	}
-	switch m.text(at) {
-	case "when i came", "when i got here", "when i got there", "when i arrived", "on arrival", "as found",
-		"al llegar", "cuando llegue", "when i left", "as left", "al terminar", "going out", "when i showed up",
-		"when we got there", "when we got here", "when i pulled up", "upon arrival", "before i touched anything",
-		"before touching anything", "cuando termine", "al salir", "antes de tocar", "antes de mover", "antes de moverle",
-		"antes de mover nada", "after that":
+	switch {
+	case m.inList(at, listListTimes):
 		return true
-	case "before", "after", "antes", "despues":
+	case m.says(at, "before", "after", "antes", "despues"):
 		// "shower 58, kit 58 after"
 		for k := lo + 1; k < hi; k++ {
 			if m.readings[k-1].When != "" || !m.plainList(m.readings[k-1].at, m.readings[k].at) {
@@ -279,8 +279,7 @@ func (m *message) whenApplies(i int) bool {
 			if m.items[k].num != nil && m.items[k].role == roleReading {
 				return true
 			}
-			switch m.text(k) {
-			case "at", "about", "around", "reading", "showing", "en", "a", "like", "up", "sitting", "como", "running", "psi", "still":
+			if m.inList(k, listTimeApplies) {
 				continue
 			}
 			if m.is(k, cStatic, "") || m.items[k].point != "" {

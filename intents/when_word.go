@@ -6,6 +6,13 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeReading = listOf("before reading")
+	listNoTimeAfter   = listOf("no time after")
+	listTouches       = listOf("touches")
+)
+
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
 	"had", "till", "til", "until",
 }}
@@ -58,16 +65,14 @@ func (m *message) noTimeWord(i int) bool {
 
 // tellsOfBefore tells whether a word of the time before tells that of a reading.
 func (m *message) tellsOfBefore(i int, worked bool) bool {
-	switch t := m.text(i); t {
-	case "was", "were", "it was", "had been", "estaba", "estaban", "traia", "tenia", "found", "start",
-		"starting", "initial", "to start", "pre", "found at", "at first", "primero", "inicial", "inicio",
-		"first reading", "encontre", "antes", "found it at", "prior", "starting pressure", "af", "initially":
+	switch t := m.text(i); {
+	case m.inList(i, listBeforeReading):
 		// "instalamos un prv, antes no había"
 		return worked && !(t == "antes" && m.text(i+1) == "no" && m.says(i+2, "habia", "tenia", "tenian"))
-	case "came in at", "coming in", "started at":
+	case oneOf(t, "came in at", "coming in", "started at"):
 		// "afterwards the rear bib came in at 61"
 		return worked && m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) < 0
-	case "before", "bfr", "b4", "bef":
+	case oneOf(t, "before", "bfr", "b4", "bef"):
 		if m.neverBefore(i) {
 			return false
 		}
@@ -89,7 +94,7 @@ func (m *message) tellsOfAfter(i int) bool {
 		return m.text(i+1) == ":"
 	case "left":
 		// "lazy hand left overnight: 143"
-		return !m.says(i+1, "side", "overnight", "over night", "it", "on", "in", "there", "running", "her", "him", "them")
+		return !m.inList(i+1, listNoTimeAfter)
 	case "after", "aftr", "despues":
 		return !m.says(i+1, "hours", "lunch") && !(m.isNum(i+1) && m.items[i+1].unit == "hour")
 	}
@@ -99,9 +104,7 @@ func (m *message) tellsOfAfter(i int) bool {
 // touched tells whether "before" speaks of work though none is told: "before I touched anything".
 func (m *message) touched(i int) bool {
 	for k := i; k < len(m.items) && k <= i+4; k++ {
-		switch m.text(k) {
-		case "touched", "touching", "tchd", "anything", "before i touched anything", "before touching anything", "antes de tocar",
-			"adjusting", "work", "adjust", "did", "any", "started", "pre work", "mover", "moverle", "tocar", "tocarle", "empezar":
+		if m.inList(k, listTouches) {
 			return true
 		}
 	}
