@@ -272,6 +272,15 @@ func (m *message) ofTank(v *verb) bool {
 
 var airWords = opener{lists: []list{listPutsAir}}
 
+// airsTank reads air put into a tank at item i.
+func (m *message) airsTank(i int) bool {
+	if !m.airs(i) {
+		return false
+	}
+	m.addVerb(i, "charged")
+	return true
+}
+
 // airs tells whether the word at i puts air into a tank: "put 60 psi in the tank",
 // "gave the exp tank 55 lbs".
 func (m *message) airs(i int) bool {

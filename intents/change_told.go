@@ -357,7 +357,7 @@ func (m *message) partOfSetting(i int) int {
 
 // movesBy reads a setting that was moved by so much at item i: "took 15 psi off at the prv",
 // "backed it off 12 lbs at the reg", "added another 5 at the prv".
-func (m *message) movesBy(i int, v *verb) bool {
+func (m *message) movesBy(i int) bool {
 	if !m.is(i, cMove, "") && !m.is(i, cHint, "shift") && !m.is(i, cHint, "movesby") && !m.is(i, cDid, "set") {
 		return false
 	}
@@ -372,7 +372,7 @@ func (m *message) movesBy(i int, v *verb) bool {
 	for k <= n+5 && m.betweenShiftAndPart(k) {
 		k++
 	}
-	if !m.is(k, cItem, "prv") || k == n+1 || !m.tellsDeed(v, i, "set", "prv", k) {
+	if !m.is(k, cItem, "prv") || k == n+1 || !m.tellsDeed(i, "set", "prv", k) {
 		return false
 	}
 	m.setRole(n, roleIgnored, "a difference")

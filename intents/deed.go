@@ -9,58 +9,96 @@ var (
 	listUtility       = listOf("utility")
 )
 
-// deedAt reads a deed told in several words at item i: a verb in its base form
-// after words that say it was done, a change of a setting told by a plain verb of
-// moving, a new part that is in.
-func (m *message) deedAt(i int) (verb, bool) {
-	if v, ok := m.firstOne(i); ok {
-		return v, true
+// What the rules of deeds begin at.
+var (
+	didOpener   = opener{classes: setOf(cDid)}
+	baseOpener  = opener{classes: setOf(cBase)}
+	putsOpener  = opener{hints: []string{"puts", "putsair", "places", "given", "givesflush"}, words: []string{"i gave", "we gave"}}
+	goesInWords = opener{hints: []string{"inplace", "wentin", "threads"}, words: []string{"in", "on", "in place", "up"}}
+	newOpener   = opener{classes: setOf(cPart), hints: []string{"newone", "kits"}}
+	moveOpener  = opener{classes: setOf(cMove), hints: []string{"moveword", "shift", "movesby"}}
+	leakOpener  = opener{classes: setOf(cSym)}
+	jobOpener   = opener{hints: []string{"job", "jobhead"}}
+	innerOpener = opener{hints: []string{"inside", "innerdeed", "clears"}}
+)
+
+// keysDeed are the keys of all rules of deeds.
+const keysDeed = keyDid | keyBase | keyPuts | keyGoesIn | keyNew | keyMoves | keyLeaks | keyJob | keyInner | keyAirs | keySets |
+	keyPutNew | keyShutsOff | keyWorked | keyFirstOne
+
+// deedRules read what was done at an item, in turn: wordings of several words first, last a word of
+// the lexicon that tells work by itself. Each is asked only where one of its keys opens it, adds the
+// verb that it reads, and tells whether it did.
+var deedRules = [...]struct {
+	opens key
+	reads func(m *message, i int) bool
+}{
+	{keyAirs | keyPuts, (*message).airsTank},
+	{keyDid | keyGoesIn | keyPuts | keyNew, (*message).exchanged},
+	{keyPuts, (*message).putsPart},
+	{keySets, (*message).changesOut},
+	{keyFirstOne, (*message).firstOne},
+	{keyJob, (*message).jobAsTime},
+	{keyMoves | keyDid, (*message).movesBy},
+	{keyNew | keyPuts | keyWorked, (*message).placesFirst},
+	{keyPuts, (*message).putsDrain},
+	{keyPuts, (*message).givesAir},
+	{keyPuts, (*message).givesPart},
+	{keyPuts, (*message).givesFlush},
+	{keyBase, (*message).nounDone},
+	{keyLeaks, (*message).stopsLeak},
+	{keyNew, (*message).freshInside},
+	{keyInner | keyDid, (*message).rebuilds},
+	{keyInner, (*message).clearsHeater},
+	{keyBase, (*message).baseDone},
+	{keyJob, (*message).jobLine},
+	{keyMoves, (*message).movesSetting},
+	{keyGoesIn | keyNew, (*message).newPartIn},
+	{keyGoesIn, (*message).wentIn},
+	{keyPutNew, (*message).nameNew},
+	{keyShutsOff, (*message).shutsWater},
+	{keyDid, (*message).didAt},
+}
+
+// deedKeys returns the keys of the rules that may read a deed at item i.
+func (m *message) deedKeys(i int) key {
+	k := (m.items[i].keys | m.allKeys) & keysDeed
+	if m.workedWord(i) {
+		k |= keyWorked
 	}
-	if v, ok := m.toldDeed(i); ok {
-		return v, true
+	return k
+}
+
+// newPartIn reads a new part that is in: "new PRV in", "new prv, set to 58".
+func (m *message) newPartIn(i int) bool {
+	k := m.newPart(i)
+	if k < 0 {
+		return false
 	}
-	if v, ok := m.rebuilds(i); ok {
-		return v, true
+	o := m.partAt(k)
+	what := "replaced"
+	if m.right(k, 9, true, func(j int) bool {
+		return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none"
+	}) >= 0 || (o == "prv" || o == "expansion_tank") && m.noneYet(k) || o == "expansion_tank" && !m.oldTank() && !m.says(i-1, "also", "too") {
+		what = "installed"
 	}
-	if m.clearsHeater(i) {
-		v := verb{at: i, what: "flushed", objAt: -1}
-		m.judge(&v)
-		v.object = "heater"
-		return v, true
-	}
-	if what, ok := m.baseDeed(i); ok {
-		v := verb{at: i, what: what, objAt: -1}
-		m.judge(&v)
-		return v, true
-	}
-	if v, ok := m.jobLine(i); ok {
-		return v, true
-	}
-	if m.moves(i) {
-		v := verb{at: i, what: "set", objAt: -1}
-		m.judge(&v)
-		return v, true
-	}
-	if v, ok := m.wentIn(i); ok && m.newPart(i) < 0 {
-		return v, true
-	}
-	if k := m.newPart(i); k >= 0 {
-		o := m.partAt(k)
-		what := "replaced"
-		if m.right(k, 9, true, func(j int) bool {
-			return m.text(j) == "none before" || m.text(j) == "had none" || m.text(j) == "there was none" || m.text(j) == "was none"
-		}) >= 0 || (o == "prv" || o == "expansion_tank") && m.noneYet(k) || o == "expansion_tank" && !m.oldTank() && !m.says(i-1, "also", "too") {
-			what = "installed"
-		}
-		return verb{at: i, what: what, done: true, object: o, objAt: k}, true
-	}
-	return verb{}, false
+	m.verbs = append(m.verbs, verb{at: i, what: what, done: true, object: o, objAt: k})
+	return true
 }
 
 // oldTank tells whether the message speaks of a tank that was there before: of an old one, one
 // that failed, or of changing it. A house may as well have had none.
 func (m *message) oldTank() bool {
 	return m.failedTank() || m.has(cPart, "old") || m.has(cDid, "replaced") || m.has(cBase, "replaced") || m.has(cHint, "jobnoun")
+}
+
+// baseDone reads a verb in its base form at item i with words that say it was done.
+func (m *message) baseDone(i int) bool {
+	what, ok := m.baseDeed(i)
+	if ok {
+		m.addVerb(i, what)
+	}
+	return ok
 }
 
 // baseDeed reads "had to change the prv", "ended up replacing it", "did a heater flush".
@@ -134,6 +172,15 @@ func (m *message) spanUntil(i int) bool {
 		}
 	}
 	return false
+}
+
+// movesSetting reads a change of a setting told by a plain verb of moving.
+func (m *message) movesSetting(i int) bool {
+	if !m.moves(i) {
+		return false
+	}
+	m.addVerb(i, "set")
+	return true
 }
 
 var movesGate = onlyWith(cHint, "moveword")
@@ -313,25 +360,25 @@ var jobLineGate = onlyWith(cHint, "jobhead")
 
 // jobLine reads what a line headed as the job tells without a verb: "trabajo: reguladora
 // nueva a 60", "did: prv down to 60".
-func (m *message) jobLine(i int) (verb, bool) {
+func (m *message) jobLine(i int) bool {
 	if m.shut(jobLineGate) {
-		return verb{}, false
+		return false
 	}
 	s := &m.sents[m.items[i].sent]
 	if !m.is(i, cHint, "jobhead") || m.text(i+1) != ":" || i != s.from {
-		return verb{}, false
+		return false
 	}
 	item := -1
 	for k := i + 2; k < s.to; k++ {
 		switch {
 		case m.is(k, cDid, "") || m.is(k, cBase, "") || m.is(k, cNeg, "") || m.is(k, cWill, ""):
-			return verb{}, false // it has a verb of its own
+			return false // it has a verb of its own
 		case item < 0 && m.is(k, cItem, "") && k <= i+5:
 			item = k
 		}
 	}
 	if item < 0 {
-		return verb{}, false
+		return false
 	}
 	o, _ := m.val(item, cItem)
 	v := verb{at: i, done: true, object: m.itemCode(item, o), objAt: item}
@@ -341,9 +388,10 @@ func (m *message) jobLine(i int) (verb, bool) {
 	case v.object == "prv" && m.right(item, 4, false, func(k int) bool { return m.items[k].num != nil }) >= 0:
 		v.what = "set"
 	default:
-		return verb{}, false
+		return false
 	}
-	return v, true
+	m.verbs = append(m.verbs, v)
+	return true
 }
 
 // switchesPower tells whether "switched" at item i turns something on or off: "after I

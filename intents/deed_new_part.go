@@ -148,6 +148,17 @@ func (m *message) newAt(n int) bool {
 	return m.isNum(n) && m.settingLike(n) && m.items[n].value <= 100 && m.closes(n) && m.text(n+1) != "/"
 }
 
+// putsPart reads a part put in at item i, now or later.
+func (m *message) putsPart(i int) bool {
+	if !m.is(i, cHint, "puts") || !m.putsIn(i) {
+		return false
+	}
+	if v := m.addVerb(i, "installed"); m.is(i, cHint, "putlater") && !m.is(i-1, cHad, "") {
+		v.done, v.planned = false, true
+	}
+	return true
+}
+
 // putsIn tells whether the word at i puts a part in, with a particle after it: "put a
 // tank in", "screwed a brass one in", "threaded a new brass in there".
 func (m *message) putsIn(i int) bool {
@@ -213,7 +224,11 @@ func (m *message) nameNew(i int) bool {
 	}
 	for k := i + 1; k <= i+3 && k < len(m.items); k++ {
 		if m.is(k, cItem, "prv") || m.is(k, cItem, "expansion_tank") {
-			return m.is(k+1, cPart, "new")
+			if !m.is(k+1, cPart, "new") {
+				return false
+			}
+			m.addVerb(i, "replaced")
+			return true
 		}
 	}
 	return false

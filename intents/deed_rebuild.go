@@ -6,22 +6,23 @@ var rebuildsGate = onlyWith(cHint, "inside", "innerdeed")
 
 // rebuilds reads what was done to the inside of a regulator at item i: "swapped spring
 // and diaphragm", "scrubbed the screen", "the reg got a new cartridge".
-func (m *message) rebuilds(i int) (verb, bool) {
+func (m *message) rebuilds(i int) bool {
 	if m.shut(rebuildsGate) {
-		return verb{}, false
+		return false
 	}
 	if m.cleanedStrainer(i) {
-		v := verb{at: i, what: "rebuilt"}
-		m.judge(&v)
+		v := m.addVerb(i, "rebuilt")
 		v.object, v.objAt = "prv", i
-		return v, true
+		return true
 	}
 	if m.is(i, cHint, "inside") && m.underJob(i) && !m.planish(m.items[i].sent) &&
 		(m.insideOf(i, i) == "prv" || m.insideOf(i, i) == "" && m.is(i, cDid, "rebuilt")) {
-		return verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i}, true // "Did: kit in regulator, new seat"
+		// "Did: kit in regulator, new seat"
+		m.verbs = append(m.verbs, verb{at: i, what: "rebuilt", done: !m.is(i-1, cNeg, ""), object: "prv", objAt: i})
+		return true
 	}
 	if !m.is(i, cHint, "innerdeed") || m.is(i, cDid, "rebuilt") && !m.is(i, cHint, "cleans") {
-		return verb{}, false
+		return false
 	}
 	inside := func(k int) bool {
 		return (m.is(k, cHint, "inside") || m.is(k, cDid, "rebuilt") && k > i) && m.items[k].point == "" && m.items[k].seg == m.items[i].seg
@@ -45,12 +46,11 @@ func (m *message) rebuilds(i int) (verb, bool) {
 		}
 	}
 	if in < 0 || m.insideOf(in, i) != "prv" {
-		return verb{}, false
+		return false
 	}
-	v := verb{at: i, what: "rebuilt"}
-	m.judge(&v)
+	v := m.addVerb(i, "rebuilt")
 	v.object, v.objAt = "prv", in
-	return v, true
+	return true
 }
 
 // cleanedStrainer tells whether the word at i cleaned a strainer that the sentence before names, of
@@ -103,18 +103,19 @@ func (m *message) insideOf(in, deed int) string {
 
 var clearsHeaterGate = onlyWith(cHint, "clears")
 
-// clearsHeater tells whether the word at i brings sediment out of a heater: "blew the
+// clearsHeater reads a word at item i that brings sediment out of a heater: "blew the
 // crud out of her hot water tank", "ran vinegar through the heater".
 func (m *message) clearsHeater(i int) bool {
-	if m.shut(clearsHeaterGate) {
-		return false
-	}
-	if !m.is(i, cHint, "clears") || m.is(i, cDid, "flushed") && m.is(i+1, cItem, "heater") {
+	if m.shut(clearsHeaterGate) || !m.is(i, cHint, "clears") || m.is(i, cDid, "flushed") && m.is(i+1, cItem, "heater") {
 		return false
 	}
 	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
-	return m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "sediment") && ours(k) }) >= 0 &&
-		m.right(i, 12, true, func(k int) bool { return m.is(k, cItem, "heater") && ours(k) }) >= 0
+	if m.right(i, 6, true, func(k int) bool { return m.is(k, cHint, "sediment") && ours(k) }) < 0 ||
+		m.right(i, 12, true, func(k int) bool { return m.is(k, cItem, "heater") && ours(k) }) < 0 {
+		return false
+	}
+	m.addVerb(i, "flushed").object = "heater"
+	return true
 }
 
 // rinses tells whether the word at i cleans a vessel from within: "rinsed the heater",

@@ -11,19 +11,18 @@ var (
 // put a fresh one in", "old tank is off the wall, new 2 gal on", "new reg is in".
 
 // exchanged reads a part put in at item i after its like was taken out.
-func (m *message) exchanged(i int) (verb, bool) {
+func (m *message) exchanged(i int) bool {
 	part, at, ok := m.putPart(i)
 	if !ok {
-		return verb{}, false
+		return false
 	}
 	out := m.takenBefore(i, part)
 	if out == "" || m.moment(i+1, i+6) {
-		return verb{}, false
+		return false
 	}
-	v := verb{at: i, what: "replaced"}
-	m.judge(&v)
+	v := m.addVerb(i, "replaced")
 	v.object, v.objAt, v.renews = out, at, true
-	return v, true
+	return true
 }
 
 // moment tells whether a day to come is told among items from..to.
@@ -202,6 +201,16 @@ func (m *message) materialBefore(i int) int {
 }
 
 var setWords = opener{lists: []list{listSetsNew}}
+
+// changesOut reads a new heater put in at item i after the old one was taken out.
+func (m *message) changesOut(i int) bool {
+	k := m.changeout(i)
+	if k <= 0 {
+		return false
+	}
+	m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: "heater", objAt: k})
+	return true
+}
 
 // changeout returns the size of the new heater when the word at i puts one in
 // after an old one was taken out: "pulled the old electric and set a 50 gal gas".

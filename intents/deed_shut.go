@@ -11,9 +11,18 @@ var (
 
 var shutOffWords = opener{lists: []list{listShutsOff}}
 
-// shutsWater tells whether the word at i closes the house's water: "el agua la
-// cerré yo en la calle".
+// shutsWater reads the house's water shut at item i, and not opened.
 func (m *message) shutsWater(i int) bool {
+	if !m.closesWater(i) || m.opensIt(i) || m.utilityBefore(i) {
+		return false
+	}
+	m.addVerb(i, m.shutOrSet(i))
+	return true
+}
+
+// closesWater tells whether the word at i closes the house's water: "el agua la
+// cerré yo en la calle".
+func (m *message) closesWater(i int) bool {
 	if !m.said(i, keyShutsOff) {
 		return false
 	}

@@ -11,24 +11,9 @@ var (
 // rinse", "flush on the heater's done", "hose bib quit dripping", "tee'd a tank into the
 // cold line, first one they've had".
 
-// toldDeed reads such a deed at item i.
-func (m *message) toldDeed(i int) (verb, bool) {
-	if !m.kinds.has(cHint) && !m.kinds.has(cSym) {
-		return verb{}, false
-	}
-	var v verb
-	switch {
-	case m.jobAsTime(i, &v), m.movesBy(i, &v), m.placesFirst(i, &v), m.putsDrain(i, &v), m.givesAir(i, &v), m.givesPart(i, &v),
-		m.givesFlush(i, &v), m.nounDone(i, &v), m.stopsLeak(i, &v), m.freshInside(i, &v):
-		return v, true
-	}
-	return verb{}, false
-}
-
-// tellsDeed makes v the deed at item i and tells whether it was done.
-func (m *message) tellsDeed(v *verb, i int, what, object string, objAt int) bool {
-	*v = verb{at: i, what: what, objAt: -1}
-	m.judge(v)
+// tellsDeed adds the deed at item i, done unless it is denied or planned. It is true.
+func (m *message) tellsDeed(i int, what, object string, objAt int) bool {
+	v := m.addVerb(i, what)
 	v.what, v.object, v.objAt = what, object, objAt
 	v.done = !v.negated && !v.planned
 	return true
@@ -37,7 +22,7 @@ func (m *message) tellsDeed(v *verb, i int, what, object string, objAt int) bool
 // placesFirst reads a regulator or a tank that was put in where there was none: "strapped
 // up an exp tank where there was just bare pipe", "gave the house the tank it never had",
 // "new prv at 12 Elm, wasn't one there ever".
-func (m *message) placesFirst(i int, v *verb) bool {
+func (m *message) placesFirst(i int) bool {
 	fresh := m.is(i, cPart, "new") && (i == m.sents[m.items[i].sent].from || m.items[i-1].mark || m.items[i-1].site)
 	if !fresh && !m.is(i, cHint, "puts") && !m.is(i, cHint, "places") && !m.is(i, cHint, "given") && !m.workedWord(i) || m.is(i+1, cNeg, "") {
 		return false
@@ -51,18 +36,18 @@ func (m *message) placesFirst(i int, v *verb) bool {
 		return false
 	}
 	o := m.partAt(k)
-	return (o == "prv" || o == "expansion_tank") && m.noneYet(k) && m.tellsDeed(v, i, "installed", o, k)
+	return (o == "prv" || o == "expansion_tank") && m.noneYet(k) && m.tellsDeed(i, "installed", o, k)
 }
 
 // putsDrain reads a drain valve put on a heater, told with what it is made of: "put a
 // brass drain valve on the heater, old one was plastic".
-func (m *message) putsDrain(i int, v *verb) bool {
+func (m *message) putsDrain(i int) bool {
 	if !m.is(i, cHint, "puts") || !m.kinds.has(cMaterial) {
 		return false
 	}
 	k := m.right(i, 4, false, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "drain_valve") })
 	return k >= 0 && m.is(k, cItem, "drain_valve") &&
-		m.right(i, k-i, false, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 && m.tellsDeed(v, i, "replaced", "drain_valve", k)
+		m.right(i, k-i, false, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 && m.tellsDeed(i, "replaced", "drain_valve", k)
 }
 
 // noneYet tells whether the sentence says that the house had no such thing as the part
@@ -95,7 +80,7 @@ var givesAirGate = onlyWith(cPart, "air")
 
 // givesAir reads air that was put into a tank, without a number or before it: "gave the
 // exp tank some air", "le puse air al exp tank hasta 55".
-func (m *message) givesAir(i int, v *verb) bool {
+func (m *message) givesAir(i int) bool {
 	if m.shut(givesAirGate) {
 		return false
 	}
@@ -109,12 +94,12 @@ func (m *message) givesAir(i int, v *verb) bool {
 		tank < air && air != tank+1 && !m.is(air-1, cHint, "bit") && m.text(air-1) != "more" {
 		return false
 	}
-	return m.tellsDeed(v, i, "charged", "expansion_tank", tank)
+	return m.tellsDeed(i, "charged", "expansion_tank", tank)
 }
 
 // givesPart reads a new part that was given to a house: "gave them a brand new reg in place
 // of the old one", "toilet quit running, I gave it a flapper".
-func (m *message) givesPart(i int, v *verb) bool {
+func (m *message) givesPart(i int) bool {
 	// "heater got a new drain valve"
 	got := m.text(i) == "got" && (m.is(i-1, cItem, "heater") ||
 		m.says(i-1, "house", "place", "home") && (i-1 == m.sents[m.items[i].sent].from || m.says(i-2, "the", "this", ",")))
@@ -124,13 +109,13 @@ func (m *message) givesPart(i int, v *verb) bool {
 	fresh := false
 	for k := i + 1; k <= i+6 && k < len(m.items) && !m.items[k].mark; k++ {
 		if fresh = fresh || m.is(k, cPart, "new"); m.is(k, cFitting, "sure") {
-			return m.tellsDeed(v, i, "mended", "leak", k)
+			return m.tellsDeed(i, "mended", "leak", k)
 		}
 		if m.partAt(k) == "expansion_tank" && m.says(k-1, "a", "an") && !got {
-			return m.tellsDeed(v, i, "installed", "expansion_tank", k) // "gave the heater an expansion tank"
+			return m.tellsDeed(i, "installed", "expansion_tank", k) // "gave the heater an expansion tank"
 		}
 		if o := m.partAt(k); o != "" && fresh && !m.is(k+1, cHint, "turned") && m.text(k+1) != "setting" {
-			return m.tellsDeed(v, i, "replaced", o, k)
+			return m.tellsDeed(i, "replaced", o, k)
 		}
 	}
 	return false
@@ -140,7 +125,7 @@ var givesFlushGate = onlyWith(cHint, "flushnoun")
 
 // givesFlush reads a flush that was given to the heater: "gave the hot water tank a good
 // rinse out", "le di flush al boiler", "se le dio su lavada al calentador".
-func (m *message) givesFlush(i int, v *verb) bool {
+func (m *message) givesFlush(i int) bool {
 	if m.shut(givesFlushGate) {
 		return false
 	}
@@ -154,13 +139,13 @@ func (m *message) givesFlush(i int, v *verb) bool {
 		m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cNeg, "") }) >= 0 {
 		return false
 	}
-	return m.tellsDeed(v, i, "flushed", "heater", heater)
+	return m.tellsDeed(i, "flushed", "heater", heater)
 }
 
 // nounDone reads a job told by its noun and a word that it is done: "flush job on the
 // heater's done", "the annual flush of the water heater was carried out", "recharge of
 // the tank complete".
-func (m *message) nounDone(i int, v *verb) bool {
+func (m *message) nounDone(i int) bool {
 	what, ok := m.val(i, cBase)
 	if !ok || m.sents[m.items[i].sent].question || m.is(i, cDid, "") && m.is(i-1, cHad, "") {
 		return false
@@ -178,7 +163,7 @@ func (m *message) nounDone(i int, v *verb) bool {
 		case m.is(k, cHint, "finished"), m.is(k, cHint, "carriedout"):
 			o := m.partAt(item)
 			return item >= 0 && m.left(i, 5, true,
-				func(j int) bool { return m.is(j, cNeg, "") || m.is(j, cWill, "") || m.is(j, cHint, "needs") }) < 0 && m.tellsDeed(v, i, what, o, item)
+				func(j int) bool { return m.is(j, cNeg, "") || m.is(j, cWill, "") || m.is(j, cHint, "needs") }) < 0 && m.tellsDeed(i, what, o, item)
 		}
 	}
 	return false
@@ -189,7 +174,7 @@ var stopsLeakGate = onlyWith(cSym, "leak")
 // stopsLeak reads a leak that was made to stop: "hose bib quit dripping" beside a part
 // that was worked on, "got the shower to stop dripping", "the leak under the sink has been
 // taken care of".
-func (m *message) stopsLeak(i int, v *verb) bool {
+func (m *message) stopsLeak(i int) bool {
 	if m.shut(stopsLeakGate) {
 		return false
 	}
@@ -199,20 +184,20 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 	over := m.right(i, 7, true, func(k int) bool { return m.items[k].seg == m.items[i].seg && m.is(k, cHint, "over") })
 	denied := func(k int) bool { return m.is(k, cNeg, "") || m.is(k, cWill, "") && k < over }
 	if over >= 0 && m.right(i, over-i, true, denied) < 0 && m.left(i, 4, true, func(k int) bool { return m.is(k, cNeg, "") }) < 0 {
-		return m.tellsDeed(v, i, "mended", "leak", i) // "the leak at the union is taken care of"
+		return m.tellsDeed(i, "mended", "leak", i) // "the leak at the union is taken care of"
 	}
 	if m.newFitting(i) || m.putOn(i) {
-		return m.tellsDeed(v, i, "mended", "leak", i)
+		return m.tellsDeed(i, "mended", "leak", i)
 	}
 	if m.underJob(i) && m.isMark(i-1, ":", ",", "-", "\n", "/") && !m.sents[m.items[i].sent].question {
-		return m.tellsDeed(v, i, "mended", "leak", i) // "Done: leak at tub spout, heater flush"
+		return m.tellsDeed(i, "mended", "leak", i) // "Done: leak at tub spout, heater flush"
 	}
 	stop := m.left(i, 3, true, func(k int) bool { return m.is(k, cHint, "stops") && m.items[k].seg == m.items[i].seg })
 	if stop < 0 {
 		return false
 	}
 	if m.left(stop, 5, true, func(k int) bool { return m.text(k) == "got" }) >= 0 {
-		return m.tellsDeed(v, i, "mended", "leak", i)
+		return m.tellsDeed(i, "mended", "leak", i)
 	}
 	for k := m.sents[m.items[i].sent].from; k < i; k++ {
 		if m.items[k].seg == m.items[i].seg || !m.workedWord(k) && !m.is(k, cDid, "") {
@@ -220,7 +205,7 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 		}
 		fitting := func(j int) bool { return m.is(j, cFitting, "") && m.items[j].seg == m.items[k].seg }
 		if m.right(k, 4, true, fitting) >= 0 {
-			return m.tellsDeed(v, i, "mended", "leak", i)
+			return m.tellsDeed(i, "mended", "leak", i)
 		}
 	}
 	return false
@@ -228,7 +213,7 @@ func (m *message) stopsLeak(i int, v *verb) bool {
 
 // freshInside reads new inner parts of a regulator told without a verb: "fresh spring and
 // seat in the pressure reducer, reused the body", "repair kit into the PRV".
-func (m *message) freshInside(i int, v *verb) bool {
+func (m *message) freshInside(i int) bool {
 	if !m.is(i, cPart, "new") && !m.is(i, cHint, "kits") ||
 		i > m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site && m.text(i-1) != "and" {
 		return false
@@ -239,9 +224,9 @@ func (m *message) freshInside(i int, v *verb) bool {
 		case m.is(k, cHint, "inside") && m.items[k].point == "" && !m.is(k, cItem, ""):
 			in = true
 		case in && (m.is(k, cItem, "prv") || strings.HasPrefix(m.text(k), "into the ")):
-			return m.right(k, 4, true, func(j int) bool { return m.is(j, cHint, "ordered") }) < 0 && m.tellsDeed(v, i, "rebuilt", "prv", k)
+			return m.right(k, 4, true, func(j int) bool { return m.is(j, cHint, "ordered") }) < 0 && m.tellsDeed(i, "rebuilt", "prv", k)
 		case in && m.text(k) == "it" && m.carriedTo(i) == "prv":
-			return m.tellsDeed(v, i, "rebuilt", "prv", k) // "pulled the prv bonnet, new spring and disc in it"
+			return m.tellsDeed(i, "rebuilt", "prv", k) // "pulled the prv bonnet, new spring and disc in it"
 		case m.text(k) == "and" || m.text(k) == "," || m.text(k) == "&" || m.is(k, cDeterminer, ""):
 		case in && m.inList(k, listInto):
 		default:
@@ -286,7 +271,7 @@ func (m *message) newFitting(i int) bool {
 
 // jobAsTime reads a job that only times of readings tell, one before and one after it:
 // "prior to the prv swap 108 front, post swap 62 front".
-func (m *message) jobAsTime(i int, v *verb) bool {
+func (m *message) jobAsTime(i int) bool {
 	if !m.is(i, cHint, "job") || !m.kinds.has(cBefore) || m.sents[m.items[i].sent].question {
 		return false
 	}
@@ -304,7 +289,7 @@ func (m *message) jobAsTime(i int, v *verb) bool {
 		}
 		if m.is(k, cAfter, "") && !m.is(k, cNow, "") && m.right(k, 8, true, func(j int) bool { return m.items[j].num != nil }) >= 0 {
 			o := m.partAt(item)
-			return m.tellsDeed(v, i, what, o, item)
+			return m.tellsDeed(i, what, o, item)
 		}
 	}
 	return false

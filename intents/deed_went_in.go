@@ -21,9 +21,9 @@ func (m *message) saidNew(i int) int {
 // wentIn reads a part that "went in" on this visit, by its name, its size or as the new
 // one: "Tank went in too, 2 gallon, charged to 60", "so a new one went up with 60 in it",
 // "40 gal electric went in".
-func (m *message) wentIn(i int) (verb, bool) {
+func (m *message) wentIn(i int) bool {
 	if m.shut(wentInGate) {
-		return verb{}, false
+		return false
 	}
 	one := i - 1
 	if be(m.text(one)) {
@@ -31,7 +31,7 @@ func (m *message) wentIn(i int) (verb, bool) {
 	}
 	placed := m.text(i) == "in" && m.is(one, cHint, "newone") && (m.endsIn(i) || m.text(i+1) == "and" && m.endsIn(i+1)) // "new brass one in"
 	if !m.is(i, cHint, "wentin") && !placed || m.planish(m.items[i].sent) && placed || m.sents[m.items[i].sent].question {
-		return verb{}, false
+		return false
 	}
 	v := verb{at: i, what: "installed", done: true, objAt: i - 1}
 	fresh := m.left(i, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0
@@ -39,7 +39,7 @@ func (m *message) wentIn(i int) (verb, bool) {
 	case m.is(one, cHint, "newone") || t == "new":
 		fresh = fresh || t != "one"
 		if v.object = m.carriedTo(i); v.object == "" || !fresh {
-			return verb{}, false
+			return false
 		}
 		v.what = "replaced"
 	default:
@@ -48,46 +48,68 @@ func (m *message) wentIn(i int) (verb, bool) {
 			v.object, v.objAt = m.partAt(k), k
 		}
 		if v.object == "" {
-			return verb{}, false
+			return false
 		}
 		fresh = v.objAt == i-1 && (fresh || m.items[i-1].num != nil || m.is(i-1, cFuel, ""))
 	}
-	return v, m.wentInNow(i, fresh || (v.object == "prv" || v.object == "expansion_tank") && m.noneYet(v.objAt))
+	if !m.wentInNow(i, fresh || (v.object == "prv" || v.object == "expansion_tank") && m.noneYet(v.objAt)) {
+		return false
+	}
+	m.verbs = append(m.verbs, v)
+	return true
 }
 
 var firstOneGate = onlyWith(cHint, "given", "firstone")
 
+// firstKey returns the key of that rule where the message holds a word for it: it may begin
+// anywhere then.
+func (m *message) firstKey() key {
+	if m.shut(firstOneGate) {
+		return 0
+	}
+	return keyFirstOne
+}
+
 // firstOne reads the first regulator or tank of a house at item i: "gave 5214 Winslow a
 // tank, first one", "house got its very first regulator", "they never had a tank, they've
 // got one now".
-func (m *message) firstOne(i int) (verb, bool) {
-	if m.shut(firstOneGate) {
-		return verb{}, false
-	}
+func (m *message) firstOne(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	if s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
-		return verb{}, false
+	if m.shut(firstOneGate) || s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
+		return false
 	}
-	v := verb{at: i, what: "installed", done: true, objAt: i}
 	given := m.left(i, 6, true, func(k int) bool { return m.is(k, cHint, "given") }) >= 0
-	if m.text(i) == "one" {
-		now := m.text(i+1) == "now" || m.text(i-1) == "now"
-		for k := i - 1; k >= 0 && k >= i-16 && given && now; k-- {
-			if o, ok := m.val(k, cItem); ok {
-				v.object = m.itemCode(k, o)
-				return v, (v.object == "prv" || v.object == "expansion_tank") && m.itemAbsent(k)
-			}
+	object := m.partAt(i)
+	switch first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }; {
+	case m.text(i) == "one":
+		if object = ""; given && (m.text(i+1) == "now" || m.text(i-1) == "now") {
+			object = m.lackedBefore(i)
 		}
-		return verb{}, false
+	case object != "prv" && object != "expansion_tank":
+		return false
+	case m.firstEver(i): // "first regulator this house ever saw is now in, set at 60"
+	case !given || m.left(i, 2, true, first) < 0 && !(m.isMark(i+1, ",") && first(i+2)):
+		return false
 	}
-	if v.object = m.partAt(i); v.object != "prv" && v.object != "expansion_tank" {
-		return verb{}, false
+	if object == "" {
+		return false
 	}
-	first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }
-	if m.firstEver(i) {
-		return v, true // "first regulator this house ever saw is now in, set at 60"
+	m.verbs = append(m.verbs, verb{at: i, what: "installed", done: true, object: object, objAt: i})
+	return true
+}
+
+// lackedBefore returns the regulator or the tank named last before item i where the house is
+// said to have had none; "" for another thing.
+func (m *message) lackedBefore(i int) string {
+	for k := i - 1; k >= 0 && k >= i-16; k-- {
+		if v, ok := m.val(k, cItem); ok {
+			if o := m.itemCode(k, v); (o == "prv" || o == "expansion_tank") && m.itemAbsent(k) {
+				return o
+			}
+			return ""
+		}
 	}
-	return v, given && (m.left(i, 2, true, first) >= 0 || m.isMark(i+1, ",") && first(i+2))
+	return ""
 }
 
 // firstEver tells whether the part at item i is the first that a house ever had, and is in

@@ -16,17 +16,27 @@ import (
 type key uint64
 
 const (
-	keyDay     key = 1 << iota // a day or a span of time to come
-	keyAgo                     // a day gone by
-	keyPlace                   // a test point
-	keyDeed                    // something done
-	keyAction                  // something to do
-	keyFlow                    // water that runs or rests
-	keyState                   // the heater's state
-	keyTime                    // before or after the work
-	keyFact                    // a fact of equipment
-	keySymptom                 // a symptom
-	keyTank                    // talk of a tank
+	keyDay      key = 1 << iota // a day or a span of time to come
+	keyAgo                      // a day gone by
+	keyPlace                    // a test point
+	keyDid                      // a verb of work: something done
+	keyBase                     // one in its base form
+	keyPuts                     // puts or gives something
+	keyGoesIn                   // "in", "went in": of a new part
+	keyNew                      // something new
+	keyMoves                    // moves a setting
+	keyLeaks                    // what may have been mended
+	keyJob                      // names or heads a job
+	keyInner                    // of what is inside a regulator or a heater
+	keyWorked                   // a word that may tell work by its form
+	keyFirstOne                 // any, where the first part of a house is told
+	keyAction                   // something to do
+	keyFlow                     // water that runs or rests
+	keyState                    // the heater's state
+	keyTime                     // before or after the work
+	keyFact                     // a fact of equipment
+	keySymptom                  // a symptom
+	keyTank                     // talk of a tank
 	keyTyre
 	keyLimit
 	keyWarm
@@ -61,8 +71,10 @@ var openers = [...]struct {
 	key key
 	opener
 }{
-	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyDeed, deedOpener}, {keyAction, actionOpener},
+	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyAction, actionOpener},
 	{keyFlow, flowOpener}, {keyState, stateOpener}, {keyTime, timeOpener}, {keyFact, factOpener}, {keySymptom, symptomOpener},
+	{keyDid, didOpener}, {keyBase, baseOpener}, {keyPuts, putsOpener}, {keyGoesIn, goesInWords}, {keyNew, newOpener},
+	{keyMoves, moveOpener}, {keyLeaks, leakOpener}, {keyJob, jobOpener}, {keyInner, innerOpener},
 	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
 	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},

@@ -24,7 +24,7 @@ var actionOpener = opener{
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
 	if !m.begins(i, keyAction|keyTurns) &&
-		(len(m.verbs) == 0 || !m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) && !m.workedWord(i)) {
+		(len(m.verbs) == 0 || m.deedKeys(i) == 0) {
 		return action{}, false
 	}
 	for _, read := range [...]func(*message, int, int) (action, bool){

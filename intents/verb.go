@@ -15,23 +15,18 @@ type verb struct {
 	renews  bool // puts in a part after its like was taken out
 }
 
-var deedOpener = opener{
-	classes: setOf(cDid, cBase, cMove, cSym, cPart),
-	hints: []string{
-		"puts", "inplace", "newone", "wentin", "putsair", "places", "given", "givesflush", "kits", "inside",
-		"innerdeed", "clears", "jobhead", "moveword", "job", "shift", "movesby",
-	},
-	words: []string{"in", "on", "in place", "up", "one", "i gave", "we gave"},
-}
-
 // findVerbs finds the words of work and says whether the work was done.
 func (m *message) findVerbs() {
 	m.falls()
 	m.unswallow()
-	first := !m.shut(firstOneGate)
+	first := m.firstKey()
 	for i := range m.items {
-		if first || m.begins(i, keyDeed|keyAirs|keySets|keyPutNew|keyShutsOff) || m.workedWord(i) || m.turnsAt(i) {
-			m.verbsAt(i)
+		switch {
+		case m.items[i].mark:
+		case m.turnsAt(i):
+			m.turnsOf(i)
+		default:
+			m.verbsAt(i, first|m.deedKeys(i))
 		}
 	}
 }
@@ -39,45 +34,22 @@ func (m *message) findVerbs() {
 // turnsAt tells whether item i counts the turns of a screw.
 func (m *message) turnsAt(i int) bool { return m.isNum(i) && m.items[i].unit == "turn" }
 
-// verbsAt reads the work told at item i: wordings of several words first, then a word of the
-// lexicon that tells work by itself.
-func (m *message) verbsAt(i int) {
-	if m.airs(i) {
-		m.addVerb(i, "charged")
+// turnsOf reads the turns at item i as a setting of the PRV when they are those of its screw.
+func (m *message) turnsOf(i int) {
+	if m.turnsScrew(i) {
+		m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
+	}
+}
+
+// verbsAt reads the work told at item i by the first rule of its keys that finds any.
+func (m *message) verbsAt(i int, keys key) {
+	if keys&keysDeed == 0 {
 		return
 	}
-	if v, ok := m.exchanged(i); ok {
-		m.verbs = append(m.verbs, v)
-		return
-	}
-	if m.is(i, cHint, "puts") && m.putsIn(i) {
-		if v := m.addVerb(i, "installed"); m.is(i, cHint, "putlater") && !m.is(i-1, cHad, "") {
-			v.done, v.planned = false, true
+	for k := range deedRules {
+		if r := &deedRules[k]; keys&r.opens != 0 && r.reads(m, i) {
+			return
 		}
-		return
-	}
-	if m.items[i].mark {
-		return
-	}
-	if k := m.changeout(i); k > 0 {
-		m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: "heater", objAt: k})
-		return
-	}
-	if v, ok := m.deedAt(i); ok {
-		m.verbs = append(m.verbs, v)
-		return
-	}
-	switch {
-	case m.turnsAt(i):
-		if m.turnsScrew(i) {
-			m.verbs = append(m.verbs, verb{at: i, what: "set", done: true, object: "prv", objAt: -1})
-		}
-	case m.nameNew(i):
-		m.addVerb(i, "replaced")
-	case m.shutsWater(i) && !m.opensIt(i) && !m.utilityBefore(i):
-		m.addVerb(i, m.shutOrSet(i))
-	default:
-		m.didAt(i)
 	}
 }
 
@@ -90,7 +62,7 @@ func (m *message) addVerb(i int, what string) *verb {
 }
 
 // didAt reads a word or phrase of the lexicon that tells work by itself: "swapped out".
-func (m *message) didAt(i int) {
+func (m *message) didAt(i int) (told bool) {
 	it := &m.items[i]
 	for _, t := range it.tags {
 		if t.class != cDid || m.noDeed(i, t.value) {
@@ -98,7 +70,7 @@ func (m *message) didAt(i int) {
 		}
 		if it.text == "chg" && m.chargeOfTank(i) {
 			m.say(i, "precharge") // "ET 2g chg 60 ok"
-			return
+			return true
 		}
 		tankBefore := len(m.verbs) > 0 && m.verbs[len(m.verbs)-1].object == "expansion_tank"
 		what := t.value
@@ -108,7 +80,9 @@ func (m *message) didAt(i int) {
 		if v := m.addVerb(i, what); strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.chargesTank(v, tankBefore) {
 			v.what = "charged" // "ET chgd 38 -> 62"
 		}
+		told = true
 	}
+	return told
 }
 
 // shutOrSet names what a word of shutting at item i does: down to a pressure it sets the
