@@ -68,10 +68,27 @@ func (m *message) onlyNamed(it mentionOf) bool {
 		return false
 	case it.item != "expansion_tank" && m.putThere(it.at):
 		return true
+	case m.perhapsThere(it.at):
+		return false
 	case it.old || m.workOn(it.at) || m.planOn(it.at) || m.sents[m.items[it.at].sent].asking:
 		return false
 	}
 	return m.text(it.at) != "tank" || m.items[it.at].tags == nil || !m.weakTank(it.at)
+}
+
+// perhapsThere tells whether there may be no such thing as item i names: "not sure if there's a
+// tank", "there may be a softener". Of "the tank" there is one.
+func (m *message) perhapsThere(i int) bool {
+	if m.text(i-1) == "si hay" {
+		return m.is(i-2, cUnknown, "") // "no sé si hay tanque"
+	}
+	k := i - 1
+	for m.is(k, cPresent, "") || m.is(k, cPart, "") || m.says(k, "a", "an", "any", "un", "una", "there", "be", "is", "are", "was", "were", "even", "it", "he", "she",
+		"they", "house", "have", "has", "had", "got", "tiene", "haya", "algun") {
+		k--
+	}
+	return k < i-1 && (m.says(k, "if", "whether", "may be", "might be", "may", "might", "could", "could be") ||
+		m.text(k) == "si" && m.is(k-1, cUnknown, ""))
 }
 
 // foundAfterAll takes the lack of a thing back where the message goes on that there is one: "no exp

@@ -72,7 +72,7 @@ func (m *message) otherSense(i int) bool {
 	case "clean": // "flushed it clean"
 		return m.left(i, 3, true, func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0
 	case "good": // "gave it a good rinse", "good from 25 to 75 per the tag"
-		return m.is(i+1, cHint, "flushnoun") || m.says(i+1, "from", "up to", "for", "between", "to") && m.isNum(i+2)
+		return m.goodMuch(i) || m.is(i+1, cHint, "flushnoun") || m.says(i+1, "from", "up to", "for", "between", "to") && m.isNum(i+2)
 	case "bien":
 		return m.heightens(i)
 	case "pinhole": // "fixed pinhole leak above the heater", "pinhole in the copper"
@@ -93,6 +93,12 @@ func (m *message) otherSense(i int) bool {
 		return m.howBad(i)
 	}
 	return false
+}
+
+// goodMuch tells whether "good" at item i says how much: "a good turn and a half", "a good 20
+// years old".
+func (m *message) goodMuch(i int) bool {
+	return m.says(i-1, "a", "some", "of", "few", "couple") && (m.isNum(i+1) || m.is(i+1, cHint, "goodlyof") || m.is(i+1, cDid, ""))
 }
 
 // opensOnly tells whether item i only opens its sentence: "ok I put that tank in".

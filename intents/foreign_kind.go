@@ -96,9 +96,10 @@ func (m *message) ofPumpSwitch(i int) bool {
 
 // scaleEnd reads the last number of a gauge's face: "gauge maxes out at 200".
 func (m *message) scaleEnd(i int) bool {
-	switch m.items[i].value {
-	case 60, 100, 150, 160, 200, 300:
-	default:
+	if m.ofScale(i) {
+		return true
+	}
+	if !wholeFace(&m.items[i]) || m.items[i].unit == "" && m.items[i].value < 60 {
 		return false
 	}
 	if m.is(i-1, cDeterminer, "") && m.is(i+1, cHint, "pegged") {
@@ -112,6 +113,50 @@ func (m *message) scaleEnd(i int) bool {
 		m.unsay(k)
 	}
 	return true
+}
+
+// ofScale tells whether the number at i is an end of a gauge's whole face: "gauge is 0-160 psi",
+// "manómetro de 0 a 10 bar". What a gauge went through from 0 is none.
+func (m *message) ofScale(i int) bool {
+	low := i
+	if m.items[i].value != 0 {
+		low = i - 2
+	}
+	if !m.isNum(low) || m.items[low].value != 0 || !m.isNum(low+2) || !wholeFace(&m.items[low+2]) {
+		return false
+	}
+	switch {
+	case m.isMark(low+1, "-"):
+		if m.toks[m.items[low+1].tok].glued {
+			return true
+		}
+	case !m.says(low+1, "to", "a", "thru", "through", "hasta"):
+		return false
+	}
+	if m.is(low+3, cItem, "gauge") {
+		return true
+	}
+	k := low - 1
+	for be(m.text(k)) || m.is(k, cHint, "scalehead") || m.is(k, cDeterminer, "") || m.says(k, "from", "de") {
+		k--
+	}
+	return m.is(k, cItem, "gauge")
+}
+
+// wholeFace tells whether a number may end the face of a gauge.
+func wholeFace(it *item) bool {
+	switch it.unit {
+	case "bar", "kgcm":
+		return it.value >= 4 && it.num.integer
+	case "kpa":
+		return it.value >= 400 && int(it.value)%100 == 0
+	case "", "psi":
+		switch it.value {
+		case 4, 6, 7, 10, 11, 14, 16, 30, 60, 100, 150, 160, 200, 230, 300, 400, 600, 1000, 1600:
+			return true
+		}
+	}
+	return false
 }
 
 var otherMeasureGate = onlyWith(cHint, "otherkind")

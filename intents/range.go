@@ -260,19 +260,60 @@ func (m *message) serialRun(i int) bool {
 
 // declaredUnit finds a unit told for all readings: "Readings in bar".
 func (m *message) declaredUnit() string {
-	for i := 1; i < len(m.items); i++ {
-		if m.items[i-1].num != nil && m.items[i-1].unit == "bar" {
+	for i := 0; i < len(m.items); i++ {
+		if i > 0 && m.items[i-1].num != nil && m.items[i-1].unit == "bar" {
 			return "bar" // "4.9 bar rear, 4.8 kitchen"
 		}
+		if m.items[i].unit == "kpa" && m.ofScale(i) {
+			return "kpa" // "gauge is 0 to 1000 kPa, rear 620"
+		}
 		u, ok := m.val(i, cUnit)
-		if !ok || u != "bar" && u != "kpa" || m.items[i].num != nil {
+		if !ok || m.items[i].num != nil || m.isNum(i-1) {
 			continue
 		}
-		if p := m.text(i - 1); p == "in" || p == "en" || p == "all" || p == "(" && m.text(i+1) == ")" {
-			return u
+		switch u {
+		case "bar", "kpa":
+			if m.says(i-1, "in", "en", "all") || m.isMark(i-1, "(") && m.isMark(i+1, ")") || m.gaugedIn(i) {
+				return u
+			}
+		case "feet", "ft":
+			if m.gaugedIn(i) {
+				return "ft"
+			}
+		case "metre", "m":
+			if m.text(i) != "meter" && m.gaugedIn(i) { // no gauge on the meter
+				return "m"
+			}
 		}
 	}
 	return ""
+}
+
+// gaugedIn tells whether the unit at item i is what the gauge reads in: "gauge only does kPa",
+// "only had the kPa gauge", "numbers are kPa".
+func (m *message) gaugedIn(i int) bool {
+	if m.sents[m.items[i].sent].asksConvert {
+		return false
+	}
+	if m.is(i+1, cItem, "gauge") {
+		return true
+	}
+	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cItem, "gauge") || m.says(k, "readings", "numbers", "metric") })
+	if k < 0 || !m.inUnit(i-1) {
+		return false
+	}
+	for k++; k < i; k++ {
+		if m.items[k].num != nil || m.items[k].point != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// inUnit tells whether item k leads from a gauge to its unit.
+func (m *message) inUnit(k int) bool {
+	return be(m.text(k)) || m.is(k, cItem, "gauge") || m.isMark(k, ",", "(", ":") ||
+		m.says(k, "in", "en", "does", "do", "reads", "read", "shows", "only", "marca", "just", "a")
 }
 
 // declare gives numbers beside a test point the unit told for all.
@@ -283,10 +324,16 @@ func (m *message) declare() {
 	}
 	for i := range m.items {
 		it := &m.items[i]
-		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.points(i) &&
+		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.atTap(i, u) &&
 			!(it.num.integer && it.value <= 6 && m.is(i+1, cFixture, "") && strings.HasSuffix(m.text(i+1), "s")) &&
-			(u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100) {
+			(u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100 || u == "ft" && it.value >= 20 || u == "m" && it.value >= 7) {
 			it.unit = u
 		}
 	}
+}
+
+// atTap tells whether the number at i, of unit u, was read at a test point: right beside it, "4.2
+// kitchen", or as one that counts nothing in the clause of one, "480 at the tub".
+func (m *message) atTap(i int, u string) bool {
+	return m.points(i) || m.pointInClause(i) && (u != "bar" || m.items[i].num.decimals > 0)
 }

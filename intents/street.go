@@ -284,7 +284,11 @@ func (w *streetWalk) opens() bool {
 func (w *streetWalk) finish(s *street, last int) {
 	toks := w.toks
 	name, dir := w.p.nameOf(toks, w.name, last), w.dir
-	if name == "" && dir != "" {
+	switch {
+	case name != "" || dir == "":
+	case !core(s.line) && !w.p.gaz.standard[toks[last].text]:
+		name, s.line = title(toks[last].raw), "" // "130 N Ridge": the whole name is no suffix
+	default:
 		name, dir = title(toks[w.from].raw), "" // "12 North Ave"
 		if len(name) <= 2 {
 			name = strings.ToUpper(name)
@@ -294,7 +298,9 @@ func (w *streetWalk) finish(s *street, last int) {
 	if dir != "" {
 		parts = append(parts, dir)
 	}
-	parts = append(parts, name, s.line)
+	if parts = append(parts, name); s.line != "" {
+		parts = append(parts, s.line)
+	}
 	after := func(k int) *token {
 		if s.to+k < len(toks) {
 			return &toks[s.to+k]

@@ -165,6 +165,13 @@ func (w *streetWalk) tall() bool {
 	return n != nil && n.value > highestPressure && !(len(n.digits) == 4 && year(n.value))
 }
 
+// toward tells whether a letter of the compass stands between a house number of three
+// digits or more and the name: "212 n depot", where "118 n falling" goes on.
+func (w *streetWalk) toward() bool {
+	return w.dir != "" && len(w.toks[w.from-1].num.digits) > 2 && !w.measured() &&
+		len(w.toks[w.name].text) > 3 && !strings.HasSuffix(w.toks[w.name].text, "ing")
+}
+
 // bareWord tells whether the word at k can be a part of a name that has no suffix.
 func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	p, t := w.p, &w.toks[k]
@@ -230,8 +237,8 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		return false // "605 Coral apto 9"
 	}
 	if p.lex.known(t.text) || p.lex.of(t).right {
-		// "14 heron gate", "812 otter": a common word may end a name
-		return (words > 0 || w.tall() && p.lex.of(t).right) && !meaning() && ends
+		// "14 heron gate", "812 otter", "212 n depot": a common word may end a name
+		return (words > 0 || w.tall() && p.lex.of(t).right || w.toward()) && !meaning() && ends
 	}
 	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
 		return false // "set at 50 supposedly"

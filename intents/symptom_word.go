@@ -143,10 +143,26 @@ func (m *message) climbsByHeat(i int) bool {
 			(m.is(k, cState, "firing") || m.text(k) == "hot" &&
 				m.left(k, 2, true, func(j int) bool { return m.says(j, "ran", "run", "running") }) >= 0)
 	}
-	if m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
+	if m.climbsToPeak(i) || m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
 		return true // "red needle climbed to 150", "with the burner going it climbed to 112"
 	}
 	return m.inList(i, listRises) && m.heatingUp(i)
+}
+
+// climbsToPeak tells whether what climbs at item i does so to the highest of a time, which the
+// reading tells by itself: "left the lazy hand on the back spigot all night and she went up to
+// 133".
+func (m *message) climbsToPeak(i int) bool {
+	to := i + 1
+	if !m.says(i+1, "to") {
+		to = i
+	}
+	if !m.isNum(to+1) || !strings.HasSuffix(m.text(to), "to") {
+		return false
+	}
+	peak := func(k int) bool { return m.is(k, cPeak, "") }
+	shut := func(k int) bool { return m.is(k, cStatic, "") }
+	return m.left(i, 16, true, peak) >= 0 && m.left(i, 16, true, shut) < 0
 }
 
 // otherBang tells whether what bangs at item i is no pipe.

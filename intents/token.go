@@ -229,13 +229,19 @@ func (z *tokenizer) money(i int) int {
 	return end
 }
 
-// arrowHead tells whether the ">" at i ends an arrow: "85 -> 60", "85>60".
+// arrowHead tells whether the ">" at i ends an arrow: "85 -> 60", "85>60", "15# > 62#".
 func (z *tokenizer) arrowHead(i int) bool {
 	s := z.s
 	if i == 0 {
 		return false
 	}
-	return s[i-1] == '-' || s[i-1] == '=' || lastNumber(z.toks) && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ')
+	return s[i-1] == '-' || s[i-1] == '=' || (lastNumber(z.toks) || z.lastPounds()) && i+1 < len(s) && (isDigit(s[i+1]) || s[i+1] == ' ')
+}
+
+// lastPounds tells whether a number with its unit was read last: "15#", "15 psi".
+func (z *tokenizer) lastPounds() bool {
+	n := len(z.toks)
+	return n > 1 && lastNumber(z.toks[:n-1]) && oneOf(z.toks[n-1].text, "#", "psi", "lb", "lbs")
 }
 
 func lastNumber(toks []token) bool { return len(toks) > 0 && toks[len(toks)-1].kind == number }

@@ -193,17 +193,37 @@ func (m *message) chargeOfTank(i int) bool {
 	return m.isNum(i-1) && (m.items[i-1].unit == "gal" || len(m.items[i-1].num.digits) == 4)
 }
 
-// chargesTank tells whether "chgd", which may be changed, is charged: "ET chgd 38 -> 62". The
-// deed before it may have been one on a tank.
+// chargesTank tells whether "chgd", which may be changed, is charged: "ET chgd 38 -> 62", "ET
+// 15# air, chgd to 62". The deed before it may have been one on a tank.
 func (m *message) chargesTank(v *verb, tankBefore bool) bool {
 	n := v.at + 1
-	if m.text(n) == "to" {
+	to := m.says(n, "to", "up to", "->", "@")
+	if to {
 		n++ // "rplcd ET, chgd to 62"
 	}
-	if !m.isNum(n) || len(m.items[n].num.digits) >= 4 {
+	if !m.isNum(n) || len(m.items[n].num.digits) >= 4 || m.items[n].unit != "" && !pressureUnit(m.items[n].unit) {
 		return false
 	}
-	return v.object == "" && tankBefore || v.object == "expansion_tank" && (tankBefore || m.says(v.at+2, "->", "to"))
+	if toPSI(m.items[n].value, m.items[n].unit) < 12 {
+		return false // "ET chgd to 4.4"
+	}
+	if v.object == "" {
+		if topic, _ := m.topicBefore(v.at); to && topic == "expansion_tank" {
+			return true // "ET low, chgd to 62"
+		}
+		return tankBefore || m.airBefore(v.at)
+	}
+	return v.object == "expansion_tank" && (tankBefore || to || m.says(n+1, "->", "to", ">") || m.airBefore(v.at))
+}
+
+// airBefore tells whether air that was found in the tank is told right before item i: "ET 15#,".
+func (m *message) airBefore(i int) bool {
+	air := m.left(i, 4, false, func(k int) bool { return m.is(k, cPart, "air") || m.isNum(k) && pressureUnit(m.items[k].unit) })
+	if air < 0 {
+		return false
+	}
+	tank, _ := m.topicBefore(air)
+	return tank == "expansion_tank"
 }
 
 // verbLeft finds the nearest verb left of item i in its sentence, of the kinds given.

@@ -1,0 +1,88 @@
+package intents
+
+import "testing"
+
+func TestACompassLetterBeforeAPlainWordOfAStreet(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct{ text, site, says string }{
+		{"prv whistles. 212 n depot", "212 N Depot", "noise"},
+		{"rear 84, 212 s store", "212 S Store", "84 rear_bibb"},
+		{"84 rear, 130 n ridge", "130 N Ridge", "84 rear_bibb"},
+		{"118 e station no tank", "118 E Station", "expansion_tank none"},
+		{"220 N Lake, 60 front", "220 N Lake", "60 front_bibb"},
+		{"12 n ave, 60 front", "12 N Ave", "60 front_bibb"},
+		{"main 160 n steady", "", "160 street"},
+	} {
+		f := p.Parse(c.text, Context{})
+		if got := inWords(f); f.Site != c.site || got != c.says {
+			t.Errorf("%q\n got %q: %s\nwant %q: %s", c.text, f.Site, got, c.site, c.says)
+		}
+	}
+}
+
+func TestAirOfATankInShort(t *testing.T) {
+	says(t, [][2]string{
+		{"ET 15# air, chgd to 62", "charged_tank to 62 from 15"},
+		{"ET 15#, chgd 62", "charged_tank to 62 from 15"},
+		{"found the tank at 20#, chgd to 60", "charged_tank to 60 from 20"},
+		{"tnk air 15, chngd to 62", "charged_tank to 62 from 15"},
+		{"ET low, chgd to 62", "charged_tank to 62"},
+		{"ET 15# > 62#", "charged_tank to 62 from 15"},
+		{"ET chgd to 4.4 gal", "expansion_tank 4.4 gal; replaced_tank"},
+		{"prv 95# > 60#", "set_prv to 60 from 95"},
+		{"exp tnk gud", "expansion_tank good"},
+	})
+}
+
+func TestWhatClimbsToAPeakDoesNotCreep(t *testing.T) {
+	says(t, [][2]string{
+		{"left the lazy hand on the back spigot all night and she went up to 133, live needle says 74", "133 rear_bibb peak; 74 rear_bibb"},
+		{"lazy hand was rising to 120 on the rear", "120 rear_bibb peak"},
+		{"needle crept to 128 with nothing running, laundry", "128 laundry static; creep"},
+		{"the gauge inched up to 88 with the house shut", "88 static; creep"},
+	})
+}
+
+func TestNobodyCanTell(t *testing.T) {
+	says(t, [][2]string{
+		{"Nobody can tell me how old the regulator is, not him, not his mother", "prv age unknown"},
+		{"nobody there could tell me when the regulator went in", "prv age unknown"},
+		{"none of them can tell how old the tank is", "expansion_tank age unknown"},
+		{"nobody remembers when the prv was put in", "prv age unknown"},
+		{"nadie supo decirme cuántos años tiene el boiler", "heater age unknown"},
+		{"nobody could tell me where the main shutoff is", "ask none"},
+		// what may be there is not known to be
+		{"not sure if there's a tank, rear 66", "66 rear_bibb"},
+		{"rear 66, there may be an expansion tank in the attic", "66 rear_bibb"},
+		{"66 kitchen, didn't check if he has a softener", "66 kitchen"},
+		{"atrás 66, no sé si hay tanque de expansión", "66 rear_bibb"},
+	})
+}
+
+func TestGoodThatSaysHowMuch(t *testing.T) {
+	says(t, [][2]string{
+		{"I backed the regulator off a good turn and a half, and it's 64 out front now", "64 front_bibb after; set_prv"},
+		{"turned the prv down a good two turns, kitchen 60", "60 kitchen; set_prv"},
+		{"gave the regulator a couple of good turns, rear 62", "62 rear_bibb; set_prv"},
+		{"gave the regulator a good whack, 70 rear", "70 rear_bibb"},
+		{"prv is a good 20 years old", "prv year 2006"},
+		{"the prv is a good one", "prv good"},
+		{"ran the prv screw in a turn, 55 kitchen now", "55 kitchen after; set_prv"},
+	})
+}
+
+func TestAGaugeInAnotherUnit(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge only does kPa: 620 rear hose bib, 590 front", "85.6 front_bibb; 89.9 rear_bibb"},
+		{"only had the kPa gauge, 620 rear bib", "89.9 rear_bibb"},
+		{"my gauge only reads kilopascals, 480 at the tub", "69.6 bath"},
+		{"bar gauge: 4.2 kitchen", "60.9 kitchen"},
+		{"gauge in feet: 150 at the meter", "65 street"},
+		{"gauge is in meters, 42 at the kitchen", "59.7 kitchen"},
+		{"tattletale on the meter gauge shows 150", "150 street peak"},
+		{"gauge is 6 feet up the wall, 62 rear", "62 rear_bibb"},
+	})
+}
