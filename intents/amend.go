@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listWasOrIs    = listOf("was or is")
 	listSlipDenies = listOf("slip denies")
 	listSlipWrote  = listOf("slip wrote")
 	listSlipMore   = listOf("slip more")
@@ -257,7 +258,7 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 		s.cue = s.cue || t != "to" && t != "por"
 	case m.inList(i, listSlipSorry):
 		s.cue = true
-	case m.says(i, "was", "were", "it was", "that was", "era", "eran", "fue", "estaba", "it is", "es", "son"):
+	case m.inList(i, listWasOrIs):
 		if n := len(s.values); n > 0 && (t == "era" || t == "eran") {
 			s.values[n-1].wrong = s.values[n-1].wrong || s.cue
 		}

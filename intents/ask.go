@@ -1,5 +1,14 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listRequests    = listOf("requests")
+	listFollowUps   = listOf("follow-ups")
+	listStillToCome = listOf("still to come")
+	listWorkNouns   = listOf("work nouns")
+	listOfTheCrew   = listOf("of the crew")
+)
+
 // asked is a question or an instruction on its way to a statement.
 type asked struct {
 	at int
@@ -28,16 +37,7 @@ func (m *message) request(s int) bool {
 			continue
 		}
 		n++
-		switch m.text(i) {
-		case "send", "show", "show me", "give", "need", "get", "pull", "pull up", "can", "could", "please", "pls",
-			"plz", "want", "mandame", "manda", "dame", "pasame", "ensename", "bot", "porfa", "quiero", "necesito",
-			"make", "run", "print", "lets", "gimme", "lemme", "let", "i need", "look up", "list", "puedes",
-			"muestrame", "muestra", "email", "hey bot", "me", "wanna", "tell", "give me", "draw", "do",
-			"por favor", "ocupo", "saca", "sacame", "haz", "hazme", "draw up", "imprime", "mandale", "enviame",
-			"tell me", "generate", "create", "build", "looking", "bring up", "export", "share", "whats", "what",
-			"when", "which", "who", "how", "any", "que", "cual", "cuales", "cuando", "quien", "como", "cuanto",
-			"is", "are", "did", "does", "have", "hows", "do we", "where", "whn", "wht", "send me", "hx", "cuantos",
-			"cuantas":
+		if m.inList(i, listRequests) {
 			return true
 		}
 		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && small {
@@ -91,11 +91,7 @@ func (m *message) followUpNoun(s int) bool {
 		if m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") {
 			return true
 		}
-		switch m.text(i) {
-		case "follow up", "followup", "f/u", "fu", "reminder", "follow ups", "recheck", "plan", "task", "to do",
-			"seguimiento", "recordatorio", "pendiente", "visit", "return visit", "that one", "due", "callback",
-			"recall", "revision", "check", "ticket", "appointment", "cita", "la revision", "el seguimiento",
-			"item", "that tank", "chequeo", "la de":
+		if m.inList(i, listFollowUps) {
 			return true
 		}
 	}
@@ -254,8 +250,7 @@ func (m *message) hasAsk(a About) bool {
 // will tells whether words close before item i say that what it tells is still to come.
 func (m *message) will(i int) bool {
 	return m.left(i, 4, true, func(k int) bool {
-		switch m.text(k) {
-		case "will", "ill", "when", "once", "until", "to", "be", "gonna", "not", "cuando", "get", "after":
+		if m.inList(k, listStillToCome) {
 			return true
 		}
 		return false
@@ -264,11 +259,7 @@ func (m *message) will(i int) bool {
 
 // isWorkNoun tells whether a noun of work stands before item i, so that it is done and no follow-up.
 func (m *message) isWorkNoun(i int) bool {
-	switch m.text(i - 1) {
-	case "flush", "install", "swap", "repair", "job", "work":
-		return true
-	}
-	return false
+	return m.inList(i-1, listWorkNouns)
 }
 
 // otherAsk tells whether the sentence holds a more definite question.
@@ -311,11 +302,7 @@ func (m *message) shortSentence(s, n int) bool {
 // weekTalk tells whether sentence s speaks of a stretch of work or of the crew, as a summary does.
 func (m *message) weekTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "week", "weeks", "team", "crew", "equipo", "semana", "month", "mes", "last week", "this week",
-			"weekly", "semanal", "shop", "everybody", "everyone", "we", "us", "last month", "summary", "friday",
-			"today", "day", "guys", "muchachos", "office", "techs", "esta semana", "team summary", "yesterday",
-			"year":
+		if m.inList(i, listOfTheCrew) {
 			return true
 		}
 	}

@@ -2,6 +2,14 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listIntoUnit     = listOf("into unit")
+	listEquals       = listOf("equals")
+	listAsksFirst    = listOf("asks first")
+	listTellsReading = listOf("tells reading")
+)
+
 // A conversion needs a unit other than psi.
 var convertGate = onlyWith(cUnit, "bar", "kpa", "ft", "feet", "m", "metre", "mpa", "kgcm")
 
@@ -100,7 +108,7 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 		c.cue = c.cue || m.asksToConvert(i, se)
 		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" &&
 			!(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
-			if c.to == "" || m.says(i-1, "in", "to", "en", "a", "into", "many", "cuantas", "cuantos") {
+			if c.to == "" || m.inList(i-1, listIntoUnit) {
 				c.from, c.to = c.to, convertible(u)
 			}
 		}
@@ -110,9 +118,7 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 
 // asksToConvert tells whether item i asks what something is in another unit.
 func (m *message) asksToConvert(i int, se *sentence) bool {
-	switch m.text(i) {
-	case "?", "equals", "equal", "equivale", "equivalent", "how many", "how much", "much", "many", "cuantos", "cuantas", "cuanto es",
-		"cuanto son":
+	if m.inList(i, listEquals) {
 		return true
 	}
 	if m.is(i, cAsk, "convert") || i == se.from && m.says(i, "say", "put", "write") && m.isNum(i+1) || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
@@ -120,7 +126,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		return true
 	}
 	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&
-		!m.says(i, "do", "does", "is", "did", "are", "could", "can", "should", "que") {
+		!m.inList(i, listAsksFirst) {
 		return true
 	}
 	return m.is(i, cUnit, "") && m.text(i+1) == "for" && m.isNum(i+2) // "psi for 310 kpa"
@@ -151,8 +157,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 // readingCueWords tells whether sentence s has words that tell a reading rather than ask for a conversion.
 func (m *message) readingCueWords(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "at", "got", "reading", "gauge", "shows", "reads", "static", "now":
+		if m.inList(i, listTellsReading) {
 			return true
 		}
 	}

@@ -5,12 +5,16 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listLastSent = listOf("last sent")
+	listReports  = listOf("reports")
+)
+
 // lastTalk tells whether sentence s speaks of what was sent last.
 func (m *message) lastTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "last", "my", "that", "ultimo", "ultima", "eso", "esa", "ese", "report", "reading", "reporte", "lectura", "mi", "my last",
-			"one", "previous", "entry", "lo", "anterior":
+		if m.inList(i, listLastSent) {
 			return true
 		}
 		if m.is(i, cAsk, "undo") && strings.Contains(m.text(i), "last") {
@@ -68,10 +72,7 @@ func (m *message) numbersAfter(s, i, n int) bool {
 // reportTalk tells whether a sentence speaks of a report made.
 func (m *message) reportTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "last", "report", "reading", "reporte", "lectura", "that one", "that", "number", "mine", "last one",
-			"one", "entry", "numero", "message", "mensaje", "my last", "mi", "my", "last reading",
-			"ultima lectura", "mia", "ultima", "ultimo", "logged", "posted", "sent", "mande", "post":
+		if m.inList(i, listReports) {
 			return true
 		}
 		if m.is(i, cHint, "misreadas") {

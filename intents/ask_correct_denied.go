@@ -5,6 +5,11 @@ import (
 	"strconv"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeDeniedTap = listOf("before denied tap")
+)
+
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
 // the front not the rear".
 
@@ -96,7 +101,7 @@ func (m *message) deniesTap(s int) bool {
 	for i := se.from; i < se.to; i++ {
 		switch it := &m.items[i]; {
 		case it.num != nil:
-			if !m.says(i-1, "that", "the", "my", "ese", "la", "el") {
+			if !m.inList(i-1, listBeforeDeniedTap) {
 				return false
 			}
 			num = i

@@ -5,6 +5,11 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listLastNamed = listOf("last named")
+)
+
 // correctTalk is a phrase that may correct an earlier report, and what stands around it.
 type correctTalk struct {
 	*message
@@ -146,11 +151,7 @@ func (m *message) correcting(s, i int, begins bool) bool {
 // lastNamed tells whether what was sent last is named not far from item i.
 func (m *message) lastNamed(i int) bool {
 	for k := max(0, i-longestSentence); k < min(len(m.items), i+13); k++ {
-		switch m.text(k) {
-		case "last", "my last", "that one", "last one", "earlier", "previous", "ultimo", "ultima", "last report",
-			"last reading", "ultima lectura", "anterior", "that reading", "reporte", "last msg", "that report",
-			"last message", "my reading", "my report", "last number", "lectura anterior", "mi lectura", "mine",
-			"just sent", "i sent", "mande", "hace rato", "i gave", "puse", "logged":
+		if m.inList(k, listLastNamed) {
 			return true
 		}
 		if m.is(k, cAsk, "history") && m.says(k, "last reading", "ultima lectura", "last readings") ||

@@ -2,6 +2,11 @@ package intents
 
 import "math/bits"
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeClause = listOf("before clause")
+)
+
 // recipe is a way of asking: each set of needs must be met by one of its cues,
 // none of bars may be present. amid allows it beside a report; first looks for it
 // before the phrases of the lexicon, in sentences without a number.
@@ -239,8 +244,7 @@ func (m *message) opensClause(i, to int) bool {
 	if !m.items[i].mark && !m.begins(i, keyJoins) {
 		return false
 	}
-	switch m.text(i) {
-	case ",", "-", ":", "and", "y", "pero", "but", "so":
+	if m.inList(i, listBeforeClause) {
 		set := m.wordCues(m.items[i+1].tok)
 		if set&cues(cueWh, cueShow, cueShift) != 0 {
 			return true

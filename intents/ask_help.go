@@ -2,14 +2,15 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
 var (
-	botTalks = phrases(`send | log | enter | report | tell you | tell | you | bot | type | message | reading
-		| readings | correct | undo | fix | ask | write | put in | put | get | see | delete | cancel | change
-		| snooze | add | record | use | this | history | take back | mark | remove | submit | post | scratch that`)
-	writes = phrases(`escribir | mandar | meter | registrar | anotar | reportar | type | send | log | enter | submit
-		| mando | meto | registro | anoto | reporto | escribo | write | text you | report | put in | use | usar
-		| uso | manda | mandas | pongo | poner`)
+	listBotDoes   = listOf("bot does")
+	listWrites    = listOf("writes")
+	listHow       = listOf("how")
+	listToldToBot = listOf("told to bot")
 )
+
+var ()
 
 // botTalk tells whether "how do I" is about the bot.
 func (m *message) botTalk(s, i int) bool {
@@ -17,16 +18,14 @@ func (m *message) botTalk(s, i int) bool {
 		if m.text(k) == "tell" && (m.text(k+1) == "if" || m.text(k+1) == "whether") {
 			return false
 		}
-		if botTalks[m.text(k)] {
+		if m.inList(k, listBotDoes) {
 			return true
 		}
 	}
 	return false
 }
 
-var howOpener = opener{words: []string{
-	"how", "como", "que", "what", "how do i", "how to", "how should i", "how do you", "whats the way", "cual",
-}}
+var howOpener = opener{lists: []list{listHow}}
 
 // asksHelp tells whether a sentence asks how to tell the bot something.
 func (m *message) asksHelp(s int) bool {
@@ -39,11 +38,11 @@ func (m *message) asksHelp(s int) bool {
 			how = true
 			continue
 		}
-		switch t := m.text(i); t {
-		case "bot", "lectura", "lecturas", "reading", "readings", "you", "te", "mensaje", "message", "reporte":
+		switch t := m.text(i); {
+		case m.inList(i, listToldToBot):
 			thing = true
 		default:
-			write = write || writes[t]
+			write = write || m.p.lex.inList(t, listWrites)
 		}
 	}
 	return how && write && thing && (m.sents[s].question || m.sentenceSays(s, "bot", "know", "show me", "saber"))

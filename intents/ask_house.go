@@ -4,8 +4,13 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listHowIs      = listOf("how is")
-	listAfterHouse = listOf("after house")
+	listOnRecord         = listOf("on record")
+	listOfHouse          = listOf("of house")
+	listAnswers          = listOf("answers")
+	listBeforeAskedState = listOf("before asked state")
+	listAsksHas          = listOf("asks has")
+	listHowIs            = listOf("how is")
+	listAfterHouse       = listOf("after house")
 )
 
 // asksAfter reads a question after a house that names nothing of it: "how is 402 Larkhill
@@ -39,8 +44,8 @@ func (m *message) namesRecord(s int) bool {
 	named := false
 	for i := range m.items {
 		switch it := &m.items[i]; {
-		case it.site, it.mark && !m.isMark(i, ":"), recordOf[m.text(i)] && named:
-		case onRecord[m.text(i)] && !named:
+		case it.site, it.mark && !m.isMark(i, ":"), m.inList(i, listOfHouse) && named:
+		case m.inList(i, listOnRecord) && !named:
 			named = true
 		default:
 			return false
@@ -49,10 +54,7 @@ func (m *message) namesRecord(s int) bool {
 	return named
 }
 
-var (
-	onRecord = phrases("notes | records | record | pressure | pressures | static pressure | latest pressure | readings | latest reading | numbers | presion | presiones | lecturas")
-	recordOf = phrases("at | on | for | of | over at | down at | en | de | la | el | at the | please | pls | por favor")
-)
+var ()
 
 // asksThing tells whether a sentence asks of the house in hand whether it has a thing, or what is
 // on record of one: "is there a tank", "whats the prv set at", "hay tanque?".
@@ -61,7 +63,7 @@ func (m *message) asksThing(s int) bool {
 		return false
 	}
 	first, se := m.firstOf(s), &m.sents[s]
-	if !(asksHas[m.text(first)] && m.isMark(se.to-1, "?")) && !m.asksOpenly(first) {
+	if !(m.inList(first, listAsksHas) && m.isMark(se.to-1, "?")) && !m.asksOpenly(first) {
 		return false
 	}
 	item := false
@@ -98,7 +100,7 @@ func (m *message) asksState(s int) bool {
 	if !m.isMark(se.to-1, "?") && !(opens && m.text(first) == "is") {
 		return false
 	}
-	if s+1 < len(m.sents) && m.says(m.firstOf(s+1), "yes", "yep", "yeah", "si", "sip", "no", "nope") {
+	if s+1 < len(m.sents) && m.inList(m.firstOf(s+1), listAnswers) {
 		return false
 	}
 	thing, state := false, false
@@ -108,7 +110,7 @@ func (m *message) asksState(s int) bool {
 			thing = true
 		case it.kinds.has(cCond):
 			state = true
-		case it.mark, be(it.text), m.is(i, cDeterminer, ""), m.says(i, "or", "what", "maybe", "o", "que", "still", "ya", "u", "think", "the", "la", "el", "tal vez", "no", "not"):
+		case it.mark, be(it.text), m.is(i, cDeterminer, ""), m.inList(i, listBeforeAskedState):
 		default:
 			return false
 		}
@@ -129,8 +131,5 @@ func (m *message) asksNeed(s int) bool {
 
 // asksOpenly tells whether the words from item i on open a question: "is there", "does it".
 func (m *message) asksOpenly(i int) bool {
-	return asksHas[m.text(i)] && strings.Contains(m.text(i), " ") || asksHas[m.text(i)+" "+m.text(i+1)]
+	return m.inList(i, listAsksHas) && strings.Contains(m.text(i), " ") || m.p.lex.inList(m.text(i)+" "+m.text(i+1), listAsksHas)
 }
-
-var asksHas = phrases(`is there | are there | does it | does this | does she | do they | do we | is it | does the | should the | hay | any | tiene | trae | whats the | what is | what year is | what size is | how old | when was | cuanto tiene
-	| de que | que ano`)

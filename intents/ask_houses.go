@@ -7,6 +7,14 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listOlder         = listOf("older")
+	listHousesWithout = listOf("houses without")
+	listCountedSince  = listOf("counted since")
+	listNotPutIn      = listOf("not put in")
+)
+
 // Questions of the office after all houses: which of them have or lack a thing, how many things
 // were put in.
 
@@ -21,7 +29,7 @@ func (m *message) asksWhich(s int) {
 		if v := m.thingAt(i); at < 0 && slices.Contains(inHouses, v) {
 			of.Item, at = assess.Item(v), i
 		}
-		if m.items[i].num != nil || m.is(i, cAge, "") || m.says(i, "old", "older", "vieja", "viejas", "viejo", "viejos") {
+		if m.items[i].num != nil || m.is(i, cAge, "") || m.inList(i, listOlder) {
 			return // "which houses have a prv older than 15 years"
 		}
 	}
@@ -29,7 +37,7 @@ func (m *message) asksWhich(s int) {
 		return
 	}
 	none := m.left(at, 5, true, func(k int) bool {
-		return m.is(k, cNeg, "") || m.is(k, cLacks, "") || m.says(k, "no", "without", "lack", "missing", "dont", "sin", "need", "needs", "w/o")
+		return m.is(k, cNeg, "") || m.is(k, cLacks, "") || m.inList(k, listHousesWithout)
 	}) >= 0 || m.is(at, cLacks, "") || m.is(at+1, cAbsent, "") || denies(m.text(at))
 	bad := m.anyIn(s, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") }, setOf(cCond))
 	switch {
@@ -64,13 +72,13 @@ func (m *message) asksCount(s int) bool {
 	}
 	for i := at + 1; i < m.sents[s].to; i++ {
 		for w := range strings.FieldsSeq(m.text(i)) {
-			if notPutIn[w] {
+			if m.p.lex.inList(w, listNotPutIn) {
 				return false
 			}
 		}
 	}
 	for i := at + 1; i < m.sents[s].to; i++ {
-		if m.meets(i, setOf(cDid, cBase, cDo)) || m.timeWordAt(i) || m.says(i, "did", "have", "done", "year", "month", "week", "so far", "so", "hemos") ||
+		if m.meets(i, setOf(cDid, cBase, cDo)) || m.timeWordAt(i) || m.inList(i, listCountedSince) ||
 			strings.HasSuffix(m.text(i), " year") || strings.HasSuffix(m.text(i), " month") || strings.HasSuffix(m.text(i), " week") || m.says(i, "este ano", "este mes", "esta semana") || periodDays[m.text(i)] > 0 {
 			m.asks = slices.DeleteFunc(m.asks, func(a asked) bool { return a.About == AskSummary })
 			m.addAsk(at, AskCount).Of = &assess.Equipment{Item: assess.Item(item)}
@@ -91,5 +99,3 @@ func (m *message) thingAt(i int) string {
 var manyThings = map[string]string{"prvs": "prv", "regs": "prv", "regulators": "prv", "reguladores": "prv", "reguladoras": "prv",
 	"tanks": "expansion_tank", "exp tanks": "expansion_tank", "expansion tanks": "expansion_tank", "tanques": "expansion_tank",
 	"heaters": "heater", "water heaters": "heater", "boilers": "heater", "calentadores": "heater"}
-
-var notPutIn = phrases("left | stock | attic | garage | need | needs | order | ordered | buy | carry | bring | cost | quedan | faltan | ocupamos | necesitamos | pedir | due | overdue")

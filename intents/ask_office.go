@@ -5,6 +5,27 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listPassesWord   = listOf("passes word")
+	listNotPassedOn  = listOf("not passed on")
+	listTankSpokenOf = listOf("tank spoken of")
+	listAsksHowMuch  = listOf("asks how much")
+	listAirsTank     = listOf("airs tank")
+	listPutsInto     = listOf("puts into")
+	listOughtTo      = listOf("ought to")
+	listAsksDeed     = listOf("asks deed")
+	listLogDeeds     = listOf("log deeds")
+	listLogDays      = listOf("log days")
+	listLogFillers   = listOf("log fillers")
+	listEveryone     = listOf("everyone")
+	listCancels      = listOf("cancels")
+	listCancelled    = listOf("cancelled")
+	listIfAny        = listOf("if any")
+	listWhatIf       = listOf("what if")
+	listWhatIfAt     = listOf("what if at")
+)
+
 // askOfAll asks for a list of all houses: the worst ones, open alerts, who reported what.
 func (m *message) askOfAll(p askPhrase, about About) {
 	switch {
@@ -32,9 +53,9 @@ func (m *message) passesOn(s int) bool {
 		return true // "did Carl get back to you"
 	}
 	switch next := &m.items[i+1]; {
-	case next.site || next.mark || notPassedOn[next.text]:
+	case next.site || next.mark || m.p.lex.inList(next.text, listNotPassedOn):
 		return false
-	case passesWord[m.text(i)]:
+	case m.inList(i, listPassesWord):
 		return true
 	}
 	return m.text(i) == "let" && m.right(i+1, 4, true, func(k int) bool { return m.text(k) == "know" }) >= 0
@@ -49,22 +70,19 @@ func (m *message) firstOf(s int) int {
 	return i
 }
 
-var (
-	passesWord  = phrases("tell | call | text | ping | warn | dile | diles | avisale | avisales | avisa")
-	notPassedOn = phrases("me | us | you | nos | it | about")
-)
+var ()
 
 // asksCharge tells whether a sentence asks what air a tank is to have: "what do I charge the
 // tank to", "a cuánto inflo el tanque". What one was charged to is a matter of the record.
 func (m *message) asksCharge(s int) bool {
 	first := m.firstOf(s)
-	if !asksOfAir[m.text(first)] && !m.sents[s].question || m.says(first+1, "i", "we", "i had", "we had") {
+	if !m.inList(first, listAsksHowMuch) && !m.sents[s].question || m.says(first+1, "i", "we", "i had", "we had") {
 		return false // "what I charged is the tank"
 	}
 	charge, ought := false, false
 	for i := first; i < m.sents[s].to; i++ {
-		charge = charge || chargesAir[m.text(i)] || putsInto[m.text(i)] && m.text(i+1) == "al" // "cuánto le pongo al tanque"
-		ought = ought || oughtTo[m.text(i)]
+		charge = charge || m.inList(i, listAirsTank) || m.inList(i, listPutsInto) && m.text(i+1) == "al" // "cuánto le pongo al tanque"
+		ought = ought || m.inList(i, listOughtTo)
 	}
 	return charge && ought
 }
@@ -72,7 +90,7 @@ func (m *message) asksCharge(s int) bool {
 // asksPrice tells whether a sentence asks what the customer is charged: "what do we charge for a tank".
 func (m *message) asksPrice(s int) bool {
 	first := m.firstOf(s)
-	if !asksOfAir[m.text(first)] {
+	if !m.inList(first, listAsksHowMuch) {
 		return false
 	}
 	for i := first + 1; i < m.sents[s].to; i++ {
@@ -87,7 +105,7 @@ func (m *message) asksPrice(s int) bool {
 // it to", "how much air does it need", "a cuánto lo inflo".
 func (m *message) asksAir(s int) bool {
 	first, se := m.firstOf(s), &m.sents[s]
-	if !asksOfAir[m.text(first)] || !m.shortSentence(s, 7) || !m.asksCharge(s) {
+	if !m.inList(first, listAsksHowMuch) || !m.shortSentence(s, 7) || !m.asksCharge(s) {
 		return false
 	}
 	of := false
@@ -95,7 +113,7 @@ func (m *message) asksAir(s int) bool {
 		if m.items[i].num != nil || m.is(i, cItem, "") || m.strangeThing(i) || m.wordCues(m.items[i].tok).has(cueForeign) {
 			return false // "how much air does the compressor need"
 		}
-		of = of || m.says(i, "air", "aire") || m.says(i, "it", "it to", "that one", "lo", "le", "le pongo", "le echo") && !m.is(i+1, cWhose, "")
+		of = of || m.says(i, "air", "aire") || m.inList(i, listTankSpokenOf) && !m.is(i+1, cWhose, "")
 	}
 	if !of {
 		return false
@@ -105,14 +123,7 @@ func (m *message) asksAir(s int) bool {
 	return true
 }
 
-var (
-	asksOfAir  = phrases("what | whats | how much | how | which | cuanto | a cuanto | con cuanto | de cuanto | que | cuanta | a que")
-	chargesAir = phrases(`charge | charged | precharge | precharged | pre-charge | air | aired | pump | pumped | inflate | inflated | pump up | pumped up | air up
-		| carga | cargo | cargar | cargado | aire | inflo | inflar | infla | inflado | precarga`)
-	putsInto = phrases("pongo | le pongo | echo | le echo | meto | le meto | ponerle | echarle | meterle")
-	oughtTo  = phrases(`should | do i | do we | does | do | supposed | need | needs | must | ought | should i | should we
-		| debe | deberia | lleva | va | tiene que | hay que | tengo que | pongo | le pongo | cargo | inflo | ponerle | echarle | le echo | necesita | se carga | se infla`)
-)
+var ()
 
 // asksLog tells whether a sentence asks what one of the crew, or all of it, reported on a day:
 // "what did Ben read today", "where has Ana been this week", "¿qué midió Luis ayer?".
@@ -131,22 +142,22 @@ func (m *message) asksLog(s int) bool {
 			switch {
 			case !opened && (w == "show" || w == "tell" || w == "me"):
 			case !opened:
-				if opened = asksDeed[w]; !opened {
+				if opened = m.p.lex.inList(w, listAsksDeed); !opened {
 					return false
 				}
-			case logDay[w]:
+			case m.p.lex.inList(w, listLogDays):
 				day = true
-			case logDeed[w]:
+			case m.p.lex.inList(w, listLogDeeds):
 				deed = w
-			case logFiller[w] || m.timeWordAt(i):
-			case everyone[w] || who == "" && m.maybeName(i):
+			case m.p.lex.inList(w, listLogFillers) || m.timeWordAt(i):
+			case m.p.lex.inList(w, listEveryone) || who == "" && m.maybeName(i):
 				who = w
 			default:
 				return false
 			}
 		}
 	}
-	if everyone[who] && oneOf(deed, "get", "got", "do", "done", "did", "go", "went") {
+	if m.p.lex.inList(who, listEveryone) && oneOf(deed, "get", "got", "do", "done", "did", "go", "went") {
 		return false // "what did we get done this week" is a matter of the summary
 	}
 	return who != "" && deed != "" && day
@@ -157,14 +168,7 @@ func (m *message) maybeName(i int) bool {
 	return m.items[i].n == 1 && m.items[i].tags == nil && m.wordCues(m.items[i].tok) == 0
 }
 
-var (
-	asksDeed = phrases("what | whatd | where | wheres | who | has | did | anything | que | donde")
-	logDeed  = phrases(`read | get | got | find | found | measure | measured | report | reported | see | saw | send | sent | do | done | go | went | been | was | visit
-		| visited | from | log | logged | midio | leyo | hizo | reporto | encontro | mando | fue | anduvo`)
-	logDay    = phrases("today | yesterday | week | far | hoy | ayer | semana | morning | afternoon")
-	logFiller = phrases("did | has | have | all | so | on | the | anything | this | in | of | for | la | en | s | last | is | esta | pasada")
-	everyone  = phrases("everybody | everyone | crew | todos | each | we | us")
-)
+var ()
 
 // asksOldCharge tells whether a sentence asks what a tank was charged to: "what was the tank
 // charged to".
@@ -175,11 +179,11 @@ func (m *message) asksOldCharge(s int) bool {
 	}
 	first := m.firstOf(s)
 	open, verb, _ := strings.Cut(m.text(first), " ")
-	if !asksOfAir[open] || m.says(first+1, "i", "we") ||
+	if !m.p.lex.inList(open, listAsksHowMuch) || m.says(first+1, "i", "we") ||
 		verb == "" && m.right(first, 3, true, func(k int) bool { return m.says(k, "is", "was", "did", "esta", "estaba") }) < 0 {
 		return false
 	}
-	return m.right(first, se.to-first, true, func(k int) bool { return chargesAir[m.text(k)] }) >= 0
+	return m.right(first, se.to-first, true, func(k int) bool { return m.inList(k, listAirsTank) }) >= 0
 }
 
 // remindsInstead tells whether a sentence asks for a reminder on another day than the one
@@ -193,12 +197,12 @@ func (m *message) remindsInstead(s int) bool {
 // at 12 Elm", "cancela el seguimiento". What is off the list because it is done is done.
 func (m *message) asksCancel(s int) bool {
 	first := m.firstOf(s)
-	if !cancels[m.text(first)] || m.sents[s].question || m.tellsTime(s) || m.reporting() {
+	if !m.inList(first, listCancels) || m.sents[s].question || m.tellsTime(s) || m.reporting() {
 		return false
 	}
 	done, noun := false, false
 	for i := first; i < m.sents[s].to; i++ {
-		noun = noun || m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") || cancelled[m.text(i)]
+		noun = noun || m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") || m.inList(i, listCancelled)
 	}
 	for sn := range m.sents {
 		done = done || m.sentenceIs(sn, cAsk, "done") || m.sentenceSays(sn, "already", "did it", "ya")
@@ -206,11 +210,7 @@ func (m *message) asksCancel(s int) bool {
 	return noun && !done
 }
 
-var (
-	cancels   = phrases("cancel | cancel the | cancel my | cancel that | scrap | scrap the | drop | drop the | kill | kill the | nix | nix the | call off | call off the | cancela | cancela la | cancela el | cancelar | anula | anula el | anula la")
-	cancelled = phrases(`recheck | follow up | followup | follow-up | reminder | visit | return visit | callback | call back | appointment | revisit
-		| seguimiento | el seguimiento | recordatorio | el recordatorio | revision | la revision | cita | la cita | visita | la visita`)
-)
+var ()
 
 // asksOfItem tells whether a sentence is a house and a part of it and a question mark, and
 // nothing else: "610 Walnut tank?", "prv at 12 Elm?".
@@ -224,7 +224,7 @@ func (m *message) asksOfItem(s int) bool {
 		switch it := &m.items[i]; {
 		case it.kinds.has(cItem):
 			item = true
-		case it.site, it.mark, recordOf[m.text(i)], m.says(i, "and", "y", "the", "a"):
+		case it.site, it.mark, m.inList(i, listOfHouse), m.says(i, "and", "y", "the", "a"):
 		default:
 			return false
 		}
@@ -255,7 +255,7 @@ func (m *message) asksIfAny(s int) bool {
 	if m.sentenceIs(s, cSym, "gas_smell") {
 		return false // whoever asks may smell it
 	}
-	if len(m.sents) > 1 || first >= se.to || !m.isMark(se.to-1, "?") || !m.says(first, "any", "anyone", "hay", "are there any", "is there any", "are there", "is there") {
+	if len(m.sents) > 1 || first >= se.to || !m.isMark(se.to-1, "?") || !m.inList(first, listIfAny) {
 		return false
 	}
 	return !slices.ContainsFunc(m.items[first:se.to], func(it item) bool { return it.num != nil })
@@ -267,6 +267,6 @@ func (m *message) asksWhatIf(s int) bool {
 	if len(m.sents) > 1 || len(m.items) < 3 || len(m.items) > 6 || !m.isMark(len(m.items)-1, "?") {
 		return false
 	}
-	opened := m.says(0, "and", "what about", "how about", "what if", "y", "and if", "and what")
-	return opened && m.says(1, "at", "with", "for", "a", "con", "its", "it") && !slices.ContainsFunc(m.items, func(it item) bool { return it.point != "" })
+	opened := m.inList(0, listWhatIf)
+	return opened && m.inList(1, listWhatIfAt) && !slices.ContainsFunc(m.items, func(it item) bool { return it.point != "" })
 }

@@ -2,6 +2,16 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listWhoHas        = listOf("who has")
+	listWeakDues      = listOf("weak dues")
+	listWeakChecks    = listOf("weak checks")
+	listReportsOn     = listOf("reports on")
+	listWeakSummaries = listOf("weak summaries")
+	listPlots         = listOf("plots")
+)
+
 // askPhrase is a phrase of asking in its sentence.
 type askPhrase struct {
 	s, at   int // its sentence and item
@@ -70,23 +80,12 @@ func (m *message) cuesAround(p askPhrase) cueSet {
 var (
 	pulls      = phrases("pull | show me | show | que hay en | muestra")
 	asksPast   = phrases("what was | what were | what happened | tell me about | how old is the")
-	whoHas     = phrases("who has | whos got | who got | who took | quien tiene | quien tomo")
 	lastVisits = phrases("last visit | last reading | last readings | ultima vez")
 	weakTrends = phrases("drift | drifting | curve | over time | curva")
-	weakDues   = phrases(`due | pending | outstanding | pendientes | rechecks | reminders | follow ups | followups
-		| overdue | coming due | come due | seguimientos | revisiones | my list`)
 	duesAgain  = phrases("overdue | come due | coming due | whats due")
 	plainDues  = phrases("follow ups | rechecks | reminders")
-	weakChecks = phrases(`next step | next steps | next test | ideas | thoughts | suggestions | diagnosis
-		| any idea | any ideas | prv shot | bad prv | bad regulator | prv or | expansion or | que sigue | que tiene
-		| what is it | what is due | whats next | what next | es la reguladora | sera la reguladora | what could be
-		| is it the prv | is the prv bad | por que`)
 	toldAsWell = phrases("que tiene | prv shot | bad prv | bad regulator")
-	reportsOn  = phrases(`report on | report for | reporte de | el reporte de | informe | hoja de | informe de
-		| sheet on | pressure report`)
-	reportsOf   = phrases("report for | reporte de | report on | el reporte de | informe de")
-	weakSummary = phrases(`recap | rundown | run down | roundup | round up | wrap up | totals | stats | summary
-		| resumen`)
+	reportsOf  = phrases("report for | reporte de | report on | el reporte de | informe de")
 )
 
 // askHistory weighs a phrase that may ask what is on record of a house.
@@ -102,7 +101,7 @@ func (m *message) askHistory(p askPhrase) {
 	}
 	request := p.request || asksPast[t]
 	switch {
-	case whoHas[t] && (m.site == nil || !m.shortSentence(p.s, 1)):
+	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
 		return // "who has the ladder", "who's got 14 Maple this afternoon"
 	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as" || m.text(p.at+1) == "of" && m.meets(p.at+2, symptomTalk):
 		return // "how do I look up a house", "history as a chart", "history of hammer"
@@ -138,7 +137,7 @@ func (m *message) askTrend(p askPhrase) {
 func (m *message) askDue(p askPhrase, first int) {
 	t := p.text
 	switch {
-	case weakDues[t] && !p.request && !m.shortSentence(p.s, 4):
+	case m.p.lex.inList(t, listWeakDues) && !p.request && !m.shortSentence(p.s, 4):
 		return
 	case p.reading || m.otherAsk(p.s, AskDue) && !duesAgain[t]:
 		return
@@ -170,7 +169,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
 	why := t == "how come" || beginsWith(t, "why", "por que", "porque")
 	switch {
-	case (why || weakChecks[t]) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
+	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
 		return // but "118 laundry while firing, any ideas"
 	case toldAsWell[t] && !se.question:
 		return
@@ -197,7 +196,7 @@ func (m *message) askReport(p askPhrase) {
 		return // "reporte de agua negra"
 	case m.anyReadingLike() && m.is(p.at-1, cHint, "handed"):
 		return // "here is the report for 12 Elm St"
-	case reportsOn[p.text] && (next == "visita" || next == "servicio" || se.header >= 0 || m.otherAsk(p.s, AskReport) && m.weekTalk(p.s)):
+	case m.p.lex.inList(p.text, listReportsOn) && (next == "visita" || next == "servicio" || se.header >= 0 || m.otherAsk(p.s, AskReport) && m.weekTalk(p.s)):
 		return
 	case reportsOf[p.text] && m.weekTalk(p.s) && m.site == nil:
 		m.noteAsk(p, AskSummary)
@@ -225,7 +224,7 @@ func (m *message) askSummary(p askPhrase) {
 	if p.reading {
 		return
 	}
-	if weakSummary[p.text] {
+	if m.p.lex.inList(p.text, listWeakSummaries) {
 		switch {
 		case m.anyReadingLike():
 			return
@@ -238,8 +237,8 @@ func (m *message) askSummary(p askPhrase) {
 
 // ordersAt tells whether item i opens a clause as an order: ", now plot that".
 func (m *message) ordersAt(i int) bool {
-	switch m.text(i) {
-	case "plot", "graph", "chart", "plot it", "graph it", "chart it":
+	switch {
+	case m.inList(i, listPlots):
 	default:
 		return false
 	}

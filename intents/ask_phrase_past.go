@@ -2,22 +2,18 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
 var (
-	takesBackNow = phrases(`scratch that | never mind that | strike that | forget that | ignore that | disregard
-		| disregard that`)
-	takesBackLast = phrases(`borra | borrar | quita | cancela | olvida | ignora | elimina | anula | erase | undo
-		| quita la | quita el | borra el | borra la | quita lo | borra lo | cancel that | remove that`)
-	weakDone = phrases(`complete | done | finished | completed | handled | is done | hecho | hecha | listo
-		| lista | took care of | taken care of | ya esta | ya quedo | terminado | terminada | closed out | its done
-		| got done | already done | marca | close the | did the | did that | that one`)
-	putsOff = phrases(`snooze | not now | ask me again | remind me later | postpone | ask again | ask me later
-		| snz | recuerdame otra vez | ahorita no | preguntame | put it off | put that off | push it back
-		| postpone it | hold off | defer | recorrelo | push that | push it | bump it | kick it | move it | move that
-		| push it out | put off | pospone | recorre | pasalo para | dejalo para | muevelo | delay it | delay`)
-	putsOffTo = phrases("push | bump | kick | slide | move | push the | mueve")
+	listTakesBackNow  = listOf("takes back now")
+	listTakesBackLast = listOf("takes back last")
+	listWeakDone      = listOf("weak done")
+	listPutsOff       = listOf("puts off")
+	listPutsOffTo     = listOf("puts off to")
+	listWeakHelp      = listOf("weak help")
+)
+
+var (
 	weakLater = phrases("later | not now | hold off | ahora no")
-	weakHelp  = phrases(`help me | ayuda | como le hago | how should i | how do you | que haces | instructions
-		| como pongo | can i send | how do i`)
 )
 
 // askUndo weighs a phrase that may take the last report back.
@@ -29,9 +25,9 @@ func (m *message) askUndo(p askPhrase) {
 		return
 	case p.begins && m.cuesAround(p)&cues(cueForeign, cueErrand) != 0:
 		return
-	case (takesBackNow[p.text] || m.is(p.at, cRetract, "")) && m.midNumbers(p.at):
+	case (m.p.lex.inList(p.text, listTakesBackNow) || m.is(p.at, cRetract, "")) && m.midNumbers(p.at):
 		return
-	case takesBackLast[p.text] && !p.begins && !m.lastTalk(p.s):
+	case m.p.lex.inList(p.text, listTakesBackLast) && !p.begins && !m.lastTalk(p.s):
 		return
 	case p.reading || m.numberToKeep(p.s, p.at):
 		m.noteTold(p, AskCorrect)
@@ -90,7 +86,7 @@ func (m *message) askDone(p askPhrase) {
 		return
 	case m.doneAndNext(p), !m.closesSomething(p):
 		return
-	case weakDone[p.text] && m.isWorkNoun(p.at):
+	case m.p.lex.inList(p.text, listWeakDone) && m.isWorkNoun(p.at):
 		return
 	case p.text == "marca" && (m.isNum(p.at+1) || !p.begins):
 		return // "marca 85" is a reading
@@ -173,14 +169,14 @@ func (m *message) askSnooze(p askPhrase) {
 // "dale otra semana", "push to Friday".
 func (m *message) surelyPutsOff(p askPhrase) bool {
 	switch t, next := p.text, m.text(p.at+1); {
-	case putsOff[t] || m.is(p.at, cHint, "putoff") || beginsWith(t, "pospon", "aplaza", "recuerdamel", "retrasa", "atrasa", "snu", "snoozea"):
+	case m.p.lex.inList(t, listPutsOff) || m.is(p.at, cHint, "putoff") || beginsWith(t, "pospon", "aplaza", "recuerdamel", "retrasa", "atrasa", "snu", "snoozea"):
 		return true
 	case strings.HasSuffix(t, " another"):
 		return periodDays[next] > 0 || m.isNum(p.at+1) && unitDays(m.items[p.at+1].unit) > 0 // "give me another week"
 	case t == "dale" || t == "dame":
 		return next == "otra" || next == "otro" || m.sentenceSays(p.s, "mas") && m.tellsTime(p.s) // "dale 5 días más"
 	default:
-		return putsOffTo[t] && p.begins && m.tellsTime(p.s)
+		return m.p.lex.inList(t, listPutsOffTo) && p.begins && m.tellsTime(p.s)
 	}
 }
 
@@ -198,7 +194,7 @@ func (m *message) askHelp(p askPhrase) {
 	switch t := p.text; {
 	case t == "help" && (!short || p.reading || m.site != nil || m.reporting()):
 		return
-	case weakHelp[t] && p.reading:
+	case m.p.lex.inList(t, listWeakHelp) && p.reading:
 		return
 	case (t == "que haces" || t == "help me") && !short:
 		return

@@ -2,11 +2,15 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listFollowUpNear = listOf("follow-up near")
+)
+
 // followUpBefore tells whether a word for a follow-up stands close before item i.
 func (m *message) followUpBefore(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-4 && m.items[k].sent == m.items[i].sent; k-- {
-		switch m.text(k) {
-		case "f/u", "follow up", "recheck", "followup", "reminder", "seguimiento", "recordatorio":
+		if m.inList(k, listFollowUpNear) {
 			return true
 		}
 	}

@@ -1,5 +1,12 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listSizes       = listOf("sizes")
+	listSizeDoes    = listOf("size does")
+	listSizingFacts = listOf("sizing facts")
+)
+
 var tankTalkOpener = opener{items: []string{"tank", "expansion_tank"}, words: []string{"expansion"}}
 
 // tankTalk tells whether sentence s speaks of an expansion tank.
@@ -171,13 +178,13 @@ func (m *message) sizes(s int) bool {
 		ask, size = true, true
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		switch m.text(i) {
-		case "size", "big", "large", "tamano", "grande", "capacidad", "medida", "sizing", "sized", "galones":
+		switch {
+		case m.inList(i, listSizes):
 			if m.text(i) == "galones" && m.items[max(i-1, 0)].num != nil {
 				continue
 			}
 			size = true
-		case "cuanto", "de cuanto", "de cuantos":
+		case m.says(i, "cuanto", "de cuanto", "de cuantos"):
 			size, ask = true, true
 		}
 		if m.is(i, cWill, "") && (m.text(i) == "order" || m.text(i) == "quote") {
@@ -232,8 +239,7 @@ func (m *message) sizeDoes(s int) bool {
 		if tank := v == "tank" || v == "expansion_tank"; tank && m.is(i-1, cQuestion, "") && m.text(i-1) != "is" {
 			which = true
 		}
-		switch m.text(i) {
-		case "will", "would", "is", "does", "can", "do i want", "should":
+		if m.inList(i, listSizeDoes) {
 			opener = opener || i <= se.from+1
 		}
 		enough = enough || i > se.from && m.wordCues(it.tok).has(cueEnough)
@@ -296,8 +302,7 @@ func (m *message) givesSizing(s, sn int) bool {
 		case it.num != nil && pressureUnit(it.unit) && it.point == "":
 			cue = true
 		}
-		switch m.text(i) {
-		case "inlet", "incoming", "rise", "set", "setpoint", "entrada", "thermostat":
+		if m.inList(i, listSizingFacts) {
 			cue = true
 		}
 	}

@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listTerseWas   = listOf("terse was")
+	listTerseMarks = listOf("terse marks")
+	listTerseOf    = listOf("terse of")
+)
+
 // terse reads a whole message of a few words that is an order to the bot: "no,
 // 62", "62 not 26", "12 Alder done", "next check 12 Alder".
 func (m *message) terse() {
@@ -49,8 +56,8 @@ func (m *message) terseCorrection() bool {
 			denies = true
 		case filler(it.text) || it.point != "":
 		default:
-			switch it.text {
-			case "it", "was", "is", "its", "it was", "era", "eran", "es", "fue":
+			switch {
+			case it.lists.has(listTerseWas):
 			default:
 				return false
 			}
@@ -86,8 +93,8 @@ func (m *message) terseDone() bool {
 		case it.text == "done" || it.text == "complete" || it.text == "completed" || it.text == "hecho" || it.text == "mark done":
 			done = true
 		default:
-			switch it.text {
-			case "mark", "as", "is", "it", "marca", "como", "set":
+			switch {
+			case it.lists.has(listTerseMarks):
 			default:
 				return false
 			}
@@ -116,8 +123,8 @@ func (m *message) terseNext() {
 		case it.text == "check" || it.text == "test" || it.text == "checks":
 			check = true
 		default:
-			switch it.text {
-			case "for", "at", "on", "whats", "what", "is", "to":
+			switch {
+			case it.lists.has(listTerseOf):
 			default:
 				return
 			}

@@ -8,18 +8,21 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeScrew = listOf("before screw")
+)
+
 // Behind a pressure that was read, "turned it down" is told of the regulator's screw.
 
 var screwTurned = regexp.MustCompile(`^(?:(?:turned|cranked|brought|bumped|knocked|dialed|dialled|backed|ran|took) (?:it|her|him|the screw) (?:back )?(?:down|up)` +
 	`|backed (?:it|her) (?:off|out)|(?:gave|give) (?:it|her) (?:a |an |about |like |another )*(?:half|quarter|full|one|two|couple|few|[1-5])(?: (?:a|of|more))* turns?` +
 	`|(?:le|la|lo) (?:baje|subi|di|aprete|afloje))(?: .{0,40})?$`)
 
-var beforeScrew = phrases("ok | okay | so | and | then | just | i | we | ya | pues | y | alright | now")
-
 // ScrewTurned reads a message that only tells a screw turned as work on the regulator; plain is what
 // it means by itself. told is false where it says anything else.
 func (p *Parser) ScrewTurned(text string, ctx Context, plain Frame) (f Frame, told bool) {
-	for first, rest, ok := strings.Cut(text, " "); ok && beforeScrew[fold(strings.Trim(first, ",."))]; first, rest, ok = strings.Cut(text, " ") {
+	for first, rest, ok := strings.Cut(text, " "); ok && p.lex.inList(fold(strings.Trim(first, ",.")), listBeforeScrew); first, rest, ok = strings.Cut(text, " ") {
 		text = rest
 	}
 	words := wholeWords(text)

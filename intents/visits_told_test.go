@@ -96,6 +96,10 @@ func TestAThingIsOnlyAskedAfter(t *testing.T) {
 
 // A few words tell that a thing is there, or that it is not, without its name.
 func TestToldThatAThingIsThere(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, c := range []struct {
 		text        string
 		there, told bool
@@ -113,7 +117,7 @@ func TestToldThatAThingIsThere(t *testing.T) {
 		{"is there one?", false, false},
 		{"there is one more house today", true, false},
 	} {
-		if there, told := ToldThere(c.text); told != c.told || told && there != c.there {
+		if there, told := p.ToldThere(c.text); told != c.told || told && there != c.there {
 			t.Errorf("%q: there %v, told %v; want %v, %v", c.text, there, told, c.there, c.told)
 		}
 	}
@@ -121,11 +125,15 @@ func TestToldThatAThingIsThere(t *testing.T) {
 
 // What drips is told once.
 func TestAFewWordsAboutADrip(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
 	for text, want := range map[string]bool{
 		"still dripping": true, "ya no gotea": true, "its dry now": true, "stopped dripping": true, "sigue tirando": true,
 		"still dripping at the kitchen": false, "still": false, "dripping from the union": false, "paint is dry": false,
 	} {
-		if got := MayDrip(text); got != want {
+		if got := p.MayDrip(text); got != want {
 			t.Errorf("%q: %v, want %v", text, got, want)
 		}
 	}

@@ -39,7 +39,7 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 
 // drips reads a few words about a drip as told of the relief valve where that was what dripped.
 func (t *turn) drips(f intents.Frame, site store.SiteRecord) (g intents.Frame, told bool, err error) {
-	if site.ID == 0 || !intents.MayDrip(t.m.Text) {
+	if site.ID == 0 || !t.parser.MayDrip(t.m.Text) {
 		return f, false, nil
 	}
 	list, err := t.toldHere(site)
@@ -48,7 +48,7 @@ func (t *turn) drips(f intents.Frame, site store.SiteRecord) (g intents.Frame, t
 	}
 	for _, before := range list {
 		if len(dripsIn(before)) > 0 {
-			g, told = intents.Drips(t.m.Text, before, f)
+			g, told = t.parser.Drips(t.m.Text, before, f)
 			return g, told, nil
 		}
 	}
@@ -94,7 +94,7 @@ func (t *turn) screwTurned(f intents.Frame, c intents.Context, site store.SiteRe
 // isThere reads "there isnt one" as said of the thing that the check named last looks for, or that the
 // reports before it speak of; and "there is one" also where they say that there is none.
 func (t *turn) isThere(f intents.Frame, site store.SiteRecord) (g intents.Frame, told bool, err error) {
-	there, told := intents.ToldThere(t.m.Text)
+	there, told := t.parser.ToldThere(t.m.Text)
 	if !told || site.ID == 0 || len(reports(f)) > 0 {
 		return f, false, nil
 	}
