@@ -19,7 +19,7 @@ func (m *message) calledAge(i int) bool {
 	}
 	return m.says(k, "age", "edad") && m.items[i].num.integer && m.items[i].value < 60 &&
 		!m.items[i].num.words && m.itemIn(m.items[i].sent) != "" &&
-		m.left(k, 3, false, func(j int) bool { return person(m.text(j)) || m.is(j, cWhose, "person") }) < 0
+		m.left(k, 3, false, func(j int) bool { return m.inList(j, listPeople) || m.is(j, cWhose, "person") }) < 0
 }
 
 // bareAge tells whether a bare number is the years of a thing: "prv is 14 and

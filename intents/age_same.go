@@ -13,7 +13,9 @@ func (m *message) likewise(items []mentionOf) {
 			t := m.text(k)
 			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
 		}) >= 0 && m.left(x.at, 3, false,
-			func(k int) bool { return be(m.text(k)) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual" }) >= 0
+			func(k int) bool {
+				return m.inList(k, listLinks) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual"
+			}) >= 0
 		if m.left(x.at, 4, false, func(k int) bool {
 			return m.text(k) == "same" && (m.text(k+1) == "for" || m.text(k+1) == "with" || m.text(k+1) == "goes") || m.text(k) == "same for"
 		}) >= 0 {

@@ -267,8 +267,8 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 		s.more = true // "y el boiler estaba prendido"
 	case t == "meant for" || m.inList(i, listSlipMore):
 		return deny, false
-	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || answerFiller(t) ||
-		slipFiller(t):
+	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || m.fillsAnswer(i) ||
+		m.inList(i, listSlipFillers):
 	default:
 		return deny, false
 	}
@@ -281,19 +281,6 @@ func (m *message) valueAfter(i, n int) bool {
 		if m.items[k].num != nil || m.items[k].point != "" {
 			return true
 		}
-	}
-	return false
-}
-
-// slipFiller are further words that say nothing in a correction.
-func slipFiller(s string) bool {
-	switch s {
-	case "the reading", "that reading", "my reading", "number", "on that", "last", "last one", "my last",
-		"the last one", "last reading", "by", "mistake", "in", "there", "like", "lo", "ese", "esa", "eso",
-		"la lectura", "estaban", "estaba", "with", "con", "que", "me", "mi", "burner", "quemador", "side", "lado",
-		"faucet", "llave", "is", "from", "hose", "i", "had", "water", "side of", "of", "my", "be", "say", "been",
-		"si", "tho", "though", "btw", "the whole time", "whole time", "whole", "entire", "time", "all along", "throughout", "todo el tiempo":
-		return true
 	}
 	return false
 }

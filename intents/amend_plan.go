@@ -30,7 +30,7 @@ func (m *message) amendPlan() bool {
 			continue
 		case m.text(from) == "about":
 			return false // "sorry about Wednesday"
-		case m.items[from].mark, (answerFiller(m.text(from)) || slipFiller(m.text(from))) && !m.is(from+1, cUnit, ""):
+		case m.items[from].mark, (m.fillsAnswer(from) || m.inList(from, listSlipFillers)) && !m.is(from+1, cUnit, ""):
 			continue // "make that a year" keeps its one
 		}
 		break

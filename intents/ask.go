@@ -43,7 +43,7 @@ func (m *message) request(s int) bool {
 		if m.is(i, cQuestion, "") || m.is(i, cAsk, "") && small {
 			return true
 		}
-		small = small && (filler(m.text(i)) || m.wordCues(m.items[i].tok).has(cueGreet))
+		small = small && (m.inList(i, listFillers) || m.wordCues(m.items[i].tok).has(cueGreet))
 	}
 	last := m.text(se.to - 1)
 	return last == "please" || last == "pls" || last == "plz" || last == "porfa"
@@ -210,7 +210,7 @@ func (m *message) askByPhrases(s int) {
 	se := &m.sents[s]
 	req := m.request(s)
 	firstWord := se.from
-	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || filler(m.text(firstWord))) {
+	for firstWord < se.to && (m.items[firstWord].mark || m.items[firstWord].site || m.inList(firstWord, listFillers)) {
 		firstWord++
 	}
 	for i := se.from; i < se.to; i++ {
@@ -223,18 +223,6 @@ func (m *message) askByPhrases(s int) {
 			}
 		}
 	}
-}
-
-// filler tells whether a word adds nothing to an order or a question.
-func filler(s string) bool {
-	switch s {
-	case "hey", "hi", "ok", "okay", "so", "bot", "oye", "please", "pls", "and", "hola", "hello", "also",
-		"actually", "oh", "yo", "um", "well", "porfa", "y", "can", "you", "could", "pues", "por favor", "a", "the",
-		"el", "la", "lazyhand", "alright", "now", "just", "lets", "go ahead and", "i", "you can", "need", "want",
-		"por", "favor", "plz", "sorry", "oops":
-		return true
-	}
-	return false
 }
 
 // hasAsk tells whether the message asks for something.

@@ -122,7 +122,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		return true
 	}
 	if m.is(i, cAsk, "convert") || i == se.from && m.says(i, "say", "put", "write") && m.isNum(i+1) || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
-		i <= se.from+1 && (i == se.from || filler(m.text(se.from))) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
+		i <= se.from+1 && (i == se.from || m.inList(se.from, listFillers)) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
 		return true
 	}
 	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&

@@ -13,15 +13,6 @@ var (
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
 // the front not the rear".
 
-// denial tells whether t stands before what is said to be wrong.
-func denial(t string) bool {
-	switch t {
-	case "not", "isnt", "wasnt", "no era", "no eran", "no es", "no son", "arent", "werent":
-		return true
-	}
-	return false
-}
-
 // contradicts tells whether a sentence sets a pressure against one that was
 // reported: "kitchen isn't 58, it's 68", "front 60 not 66 like I said".
 func (m *message) contradicts(s int) bool {
@@ -43,8 +34,8 @@ func (m *message) contradicts(s int) bool {
 		case it.num.words && !told, it.role != roleNone || it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money ||
 			it.value < 15:
 			return false
-		case denial(m.text(i-1)) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") ||
-			(m.text(i-1) == "a" || m.text(i-1) == "the") && denial(m.text(i-2)):
+		case m.inList(i-1, listNotWhatWasSent) || m.text(i-1) == "no" && m.isNum(i-2) && m.is(i-3, cHint, "was") ||
+			(m.text(i-1) == "a" || m.text(i-1) == "the") && m.inList(i-2, listNotWhatWasSent):
 			denied++
 		default:
 			right++
@@ -106,11 +97,11 @@ func (m *message) deniesTap(s int) bool {
 			}
 			num = i
 		case num < 0:
-		case be(m.text(i)) || m.says(i, "was", "era", "fue"):
+		case m.inList(i, listLinks) || m.says(i, "was", "era", "fue"):
 			was = true
 		case was && (it.point != "" || m.is(i, cPlace, "")) && !tap:
 			tap = true
-		case tap && denial(m.text(i)):
+		case tap && m.inList(i, listNotWhatWasSent):
 			return m.right(i, 3, false, func(k int) bool { return m.items[k].point != "" || m.is(k, cPlace, "") }) >= 0
 		}
 	}

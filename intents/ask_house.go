@@ -110,7 +110,7 @@ func (m *message) asksState(s int) bool {
 			thing = true
 		case it.kinds.has(cCond):
 			state = true
-		case it.mark, be(it.text), m.is(i, cDeterminer, ""), m.inList(i, listBeforeAskedState):
+		case it.mark, it.lists.has(listLinks), m.is(i, cDeterminer, ""), m.inList(i, listBeforeAskedState):
 		default:
 			return false
 		}

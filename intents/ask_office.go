@@ -64,7 +64,7 @@ func (m *message) passesOn(s int) bool {
 // firstOf is the first item of a sentence that says something.
 func (m *message) firstOf(s int) int {
 	i := m.sents[s].from
-	for i < m.sents[s].to && (m.items[i].mark || filler(m.text(i))) {
+	for i < m.sents[s].to && (m.items[i].mark || m.inList(i, listFillers)) {
 		i++
 	}
 	return i

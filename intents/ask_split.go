@@ -196,7 +196,7 @@ func (m *message) tellsAfter(i, to int) bool {
 	switch who {
 	case "somebody", "someone", "they", "she", "he", "caller", "shes", "hes", "theyre":
 	default:
-		if who == "im" || !person(who) && !m.is(i+1, cWhose, "person") {
+		if who == "im" || !m.p.lex.inList(who, listPeople) && !m.is(i+1, cWhose, "person") {
 			return false
 		}
 	}

@@ -54,7 +54,7 @@ func (m *message) terseCorrection() bool {
 				return false // "front is 98, no sorry, 89 front"
 			}
 			denies = true
-		case filler(it.text) || it.point != "":
+		case it.lists.has(listFillers) || it.point != "":
 		default:
 			switch {
 			case it.lists.has(listTerseWas):
@@ -89,7 +89,7 @@ func (m *message) terseDone() bool {
 		switch {
 		case it.num != nil || m.text(i) == "?":
 			return false
-		case it.site || it.mark || filler(it.text):
+		case it.site || it.mark || it.lists.has(listFillers):
 		case it.text == "done" || it.text == "complete" || it.text == "completed" || it.text == "hecho" || it.text == "mark done":
 			done = true
 		default:
@@ -115,7 +115,7 @@ func (m *message) terseNext() {
 		switch {
 		case it.num != nil:
 			return
-		case it.site || it.mark || filler(it.text):
+		case it.site || it.mark || it.lists.has(listFillers):
 		case it.text == "next check" || it.text == "next test":
 			next, check = true, true
 		case it.text == "next":

@@ -373,7 +373,7 @@ func (m *message) othersSetting() {
 func (m *message) setByOthers(i int) bool {
 	who, part := false, false
 	for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-9 && m.items[k].seg == m.items[i].seg; k-- {
-		who = who || m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k))
+		who = who || m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || m.inList(k, listPeople)
 		part = part || m.is(k, cItem, "prv") || m.text(k) == "it" || m.is(k, cDid, "set")
 		if m.items[k].point != "" || m.is(k, cTarget, "") || m.is(k, cWill, "") || m.is(k, cHint, "wants") ||
 			strings.HasPrefix(m.text(k), "want") {

@@ -332,7 +332,7 @@ func (m *message) toldOfTank(i int) bool {
 		return false
 	}
 	k := i - 1
-	for be(m.text(k)) || m.is(k, cHint, "tankshows") {
+	for m.inList(k, listLinks) || m.is(k, cHint, "tankshows") {
 		k--
 	}
 	v, ok := m.val(k, cItem)

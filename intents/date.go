@@ -145,7 +145,7 @@ func (m *message) countsThing(i int) bool {
 	if m.is(i, cFixture, "") || m.is(i, cUnit, "other") {
 		return true
 	}
-	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.common(m.text(i)) && !smallWord(m.text(i))
+	return m.items[i].tags == nil && len(m.text(i)) > 2 && !m.p.lex.common(m.text(i)) && !m.inList(i, listSmallWords)
 }
 
 // tellsTime tells whether sentence s tells a time to come; spans may not be known as such yet.

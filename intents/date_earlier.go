@@ -40,7 +40,7 @@ func (m *message) earlierDay() {
 		return
 	}
 	for i := range m.items {
-		if person(m.text(i)) || m.is(i, cNow, "") || m.text(i) == "today" || m.text(i) == "hoy" {
+		if m.inList(i, listPeople) || m.is(i, cNow, "") || m.text(i) == "today" || m.text(i) == "hoy" {
 			return
 		}
 	}

@@ -277,11 +277,11 @@ func (m *message) byOthers(i int) bool {
 	if m.is(k, cWhose, "other") {
 		return true // "neighbor cranked her prv down"
 	}
-	if m.formerCrew(k) || person(m.text(k)) && !m.inList(k, listThirdPersons) && !m.says(k-1, "for", "told") &&
+	if m.formerCrew(k) || m.inList(k, listPeople) && !m.inList(k, listThirdPersons) && !m.says(k-1, "for", "told") &&
 		!m.is(k-1, cDid, "") {
 		return true
 	}
-	if !be(m.text(k)) && m.text(k) != "got" {
+	if !m.inList(k, listLinks) && m.text(k) != "got" {
 		return false
 	}
 	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
@@ -301,7 +301,7 @@ func (m *message) doneBy(i int) bool {
 	}
 	for k++; m.is(k, cDeterminer, "") && !m.is(k, cWhose, ""); k++ {
 	}
-	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || person(m.text(k)) || m.formerCrew(k)
+	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || m.inList(k, listPeople) || m.formerCrew(k)
 }
 
 // utilityBefore tells whether the clause of item i begins with the water supplier: "city shut

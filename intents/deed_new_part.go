@@ -35,7 +35,7 @@ func (m *message) newPart(i int) int {
 // gal heater is in"; -1 for none.
 func (m *message) newBefore(i int) (part, first int) {
 	part = i - 1
-	if m.text(part) == "now" || be(m.text(part)) && m.text(part) != "came" {
+	if m.text(part) == "now" || m.inList(part, listLinks) && m.text(part) != "came" {
 		part--
 	}
 	if !m.endsIn(i) || !m.is(part, cItem, "") && m.partAt(part) == "" {

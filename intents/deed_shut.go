@@ -36,7 +36,7 @@ func (m *message) closesWater(i int) bool {
 		}
 		switch {
 		case m.inList(k, listMainWater):
-			if k < i && (be(m.text(k+1)) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
+			if k < i && (m.inList(k+1, listLinks) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
 				continue
 			}
 			return true

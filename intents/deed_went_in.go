@@ -9,7 +9,7 @@ func (m *message) saidNew(i int) int {
 		return -1
 	}
 	k := i - 1
-	for k > 0 && (m.text(k) == "also" || m.isMark(k, ":", "-") || be(m.text(k))) {
+	for k > 0 && (m.text(k) == "also" || m.isMark(k, ":", "-") || m.inList(k, listLinks)) {
 		k--
 	}
 	if k == i-1 || !m.is(k, cItem, "") || m.is(k, cItem, "gauge") || m.sents[m.items[i].sent].from != k {
@@ -26,7 +26,7 @@ func (m *message) wentIn(i int) bool {
 		return false
 	}
 	one := i - 1
-	if be(m.text(one)) {
+	if m.inList(one, listLinks) {
 		one-- // "new one is in at 58"
 	}
 	placed := m.text(i) == "in" && m.is(one, cHint, "newone") && (m.endsIn(i) || m.text(i+1) == "and" && m.endsIn(i+1)) // "new brass one in"

@@ -9,6 +9,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNo  = listOf("no")
+	listYes = listOf("yes")
+)
+
 // AnyNumber stands for the answers to a question that wants a pressure.
 const AnyNumber = "slip"
 
@@ -95,11 +101,16 @@ func (m *message) tapAnswered() string {
 			return "" // "same at the kitchen" is another reading
 		case it.point != "" || m.is(i, cPlace, "") || m.is(i, cPoint, "") || m.is(i, cBibb, ""):
 			tap, point = append(tap, it.text), cmp.Or(it.point, point)
-		case !it.mark && !answerFiller(it.text) && !affirms(it.text) && it.text != itIsPressure && it.text != optionInSpanish[itIsPressure]:
+		case !it.mark && !m.fillsAnswer(i) && !it.lists.has(listYes) && it.text != itIsPressure && it.text != optionInSpanish[itIsPressure]:
 			return ""
 		}
 	}
 	return strings.Join(tap, " ")
+}
+
+// fillsAnswer tells whether item i says nothing in an answer.
+func (m *message) fillsAnswer(i int) bool {
+	return m.inList(i, listAnswerFillers) || m.inList(i, listFillers)
 }
 
 // numberAnswered is the one pressure that an answer gives, in psi.
@@ -115,7 +126,7 @@ func (m *message) numberAnswered() string {
 			return ""
 		case it.num != nil:
 			at = i
-		case !it.mark && !answerFiller(it.text) && it.point == "" && !affirms(it.text) && it.text != "no":
+		case !it.mark && !m.fillsAnswer(i) && it.point == "" && !it.lists.has(listYes) && it.text != "no":
 			return ""
 		}
 	}
@@ -247,10 +258,10 @@ func (m *message) picked(options []string) string {
 		case hit:
 		case n > 0 && len(options) > 1:
 			place = n
-		case answerFiller(it.text):
-		case affirms(it.text):
+		case m.fillsAnswer(i):
+		case it.lists.has(listYes):
 			yes = true
-		case refuses(it.text):
+		case it.lists.has(listNo):
 			no = true
 		default:
 			return ""
@@ -272,43 +283,6 @@ func (m *message) picked(options []string) string {
 		return "no"
 	}
 	return ""
-}
-
-// answerFiller tells whether a word says nothing in an answer.
-func answerFiller(s string) bool {
-	if filler(s) {
-		return true
-	}
-	switch s {
-	case "one", "ones", "it", "its", "is", "was", "house", "casa", "de", "del", "en", "at", "on", "number",
-		"numero", "that", "this", "thats", "of", "es", "la de", "el de", "era", "fue", "it was", "it is", "tap",
-		"reading", "lectura", "psi", "street", "calle", "mean", "i mean", "meant", "i meant", "quise decir",
-		"actually", "las", "los", "lo", "my", "in", "for", "sir", "thanks", "gracias", "maam", "bud", "at the",
-		"on the", "in the":
-		return true
-	}
-	return false
-}
-
-// affirms tells whether a word says yes.
-func affirms(s string) bool {
-	switch s {
-	case "yes", "yep", "yeah", "yup", "ya", "correct", "right", "si", "sip", "claro", "ok", "okay", "y",
-		"affirmative", "exacto", "simon", "sure", "exactly", "same", "same house", "same one", "misma", "mismo",
-		"igual", "asi", "asi es", "correcto", "thats right":
-		return true
-	}
-	return false
-}
-
-// refuses tells whether a word says no.
-func refuses(s string) bool {
-	switch s {
-	case "no", "nope", "nah", "neither", "none", "ninguno", "ninguna", "n", "not", "different", "another", "other",
-		"otra", "distinta", "diferente", "wrong", "negative", "nel", "tampoco", "no es", "no era", "isnt", "wasnt":
-		return true
-	}
-	return false
 }
 
 // placeOf reads "first", "la segunda", "last" as a place in a list of n, 0 for

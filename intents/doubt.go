@@ -103,7 +103,7 @@ func (m *message) wouldBe(i int) bool {
 func (m *message) askedAbout(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	first := m.clauseStart(i)
-	for first < i && (m.items[first].mark || filler(m.text(first))) {
+	for first < i && (m.items[first].mark || m.inList(first, listFillers)) {
 		first++
 	}
 	if first == i {
@@ -137,7 +137,7 @@ func (m *message) ofFace(i int) bool {
 		m.askPlace(i)
 		return true
 	case m.says(i-1, "a", "un"):
-		return be(m.text(i-2)) && m.left(i, 5, false, gauge) >= 0 && !m.pointInClause(i)
+		return m.inList(i-2, listLinks) && m.left(i, 5, false, gauge) >= 0 && !m.pointInClause(i)
 	}
 	return false
 }
@@ -165,7 +165,7 @@ func (m *message) besideOther(i int) bool {
 		return true
 	}
 	k := i + 1
-	for m.inList(k, listBesideOtherHouse) || be(m.text(k)) || m.is(k, cDeterminer, "") {
+	for m.inList(k, listBesideOtherHouse) || m.inList(k, listLinks) || m.is(k, cDeterminer, "") {
 		k++
 	}
 	if !m.is(k, cWhose, "other") || !m.closes(k) || strings.Contains(m.text(k), "gauge") {

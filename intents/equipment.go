@@ -126,13 +126,13 @@ func (m *message) mentions(items []mentionOf) []mentionOf {
 			continue
 		}
 		v, ok := m.val(i, cItem)
-		if !ok && be(m.text(i+1)) && strings.HasSuffix(it.text, "heater") && !m.pointUsed(i) {
+		if !ok && m.inList(i+1, listLinks) && strings.HasSuffix(it.text, "heater") && !m.pointUsed(i) {
 			v, ok = "heater", true // "bottom of the heater is flaking"
 		}
-		if !ok && strings.Contains(it.text, "drain") && (m.is(i+1, cCond, "") || be(m.text(i+1)) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
+		if !ok && strings.Contains(it.text, "drain") && (m.is(i+1, cCond, "") || m.inList(i+1, listLinks) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
 			v, ok = "drain_valve", true // "heater drain is plugged up"
 		}
-		if !ok || it.point != "" && m.pointUsed(i) && !(be(m.text(i+1)) && m.factual(i+2)) {
+		if !ok || it.point != "" && m.pointUsed(i) && !(m.inList(i+1, listLinks) && m.factual(i+2)) {
 			continue
 		}
 		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})

@@ -233,7 +233,7 @@ func (m *message) deniedDeed(v *verb) bool {
 		return false
 	}
 	for k := v.objAt + 1; k < v.at; k++ {
-		if !be(m.text(k)) && !m.inList(k, listWasEver) {
+		if !m.inList(k, listLinks) && !m.inList(k, listWasEver) {
 			return false
 		}
 	}
@@ -285,7 +285,7 @@ func (m *message) unwanted(i int) bool {
 	}
 	return m.left(i, 3, false, func(k int) bool {
 		if m.inList(k, listWants) {
-			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || clitic(m.text(k-1)) && m.is(k-2, cNeg, "")
+			return m.text(k) == "declined" || m.is(k-1, cNeg, "") || m.inList(k-1, listClitics) && m.is(k-2, cNeg, "")
 		}
 		return false
 	}) >= 0

@@ -143,7 +143,7 @@ func (m *message) plugInstead(i int) bool {
 // noneAt tells whether the words at item k, behind a comma, say that there is none: "tank,
 // none", "tank, they never had one".
 func (m *message) noneAt(k int) bool {
-	somebody := person(m.text(k)) || m.says(k, "they", "house", "there", "it")
+	somebody := m.inList(k, listPeople) || m.says(k, "they", "house", "there", "it")
 	last := k
 	if m.text(k) == "no" {
 		last++

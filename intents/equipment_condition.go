@@ -176,7 +176,7 @@ func (m *message) ofMatters(i int) bool {
 // tag's gone", "elevator's dead".
 func (m *message) otherNoun(i int) bool {
 	k := i - 1
-	for k > 0 && (be(m.text(k)) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
+	for k > 0 && (m.inList(k, listLinks) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
 		k--
 	}
 	if m.inPlace(k, i) {

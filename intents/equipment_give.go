@@ -122,7 +122,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	sent := m.items[i].sent
 	switch {
 	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
-	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && person(m.text(i-1)): // "wore out my knees", "owner works nights"
+	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && m.inList(i-1, listPeople): // "wore out my knees", "owner works nights"
 	case m.strangersOwn(i):
 	case owner == "gauge" && m.inList(i, listGaugeShows):
 	case m.equipment.absent(owner):
@@ -156,7 +156,7 @@ func (m *message) noCondition(i int, owner string) bool {
 // equipment, which opens it: "pool is green", "phone died twice".
 func (m *message) strangersOwn(i int) bool {
 	k := i - 1
-	for k >= 0 && (be(m.text(k)) || m.says(k, "all", "just", "already", "still")) {
+	for k >= 0 && (m.inList(k, listLinks) || m.says(k, "all", "just", "already", "still")) {
 		k--
 	}
 	if !m.noEquipment(k) {

@@ -281,7 +281,7 @@ func (m *message) thePlace(i int) bool {
 // runsAt tells whether "running" at item i only leads from a place to its pressure: "the
 // main is running 118".
 func (m *message) runsAt(i int) bool {
-	if !be(m.text(i-1)) && !m.pointAt(i-1) || !m.isNum(i+1) && !(m.text(i+1) == "at" && m.isNum(i+2)) {
+	if !m.inList(i-1, listLinks) && !m.pointAt(i-1) || !m.isNum(i+1) && !(m.text(i+1) == "at" && m.isNum(i+2)) {
 		return false
 	}
 	return m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0

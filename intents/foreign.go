@@ -42,7 +42,7 @@ func (m *message) foreign(i int) (string, bool) {
 	}
 	if m.items[i].unit == "" {
 		switch {
-		case m.says(i-1, "turned", "turns", "turning") && (person(m.text(i-2)) || m.is(i-2, cWhose, "person")):
+		case m.says(i-1, "turned", "turns", "turning") && (m.inList(i-2, listPeople) || m.is(i-2, cWhose, "person")):
 			return "a person's age", true
 		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
 			return "a person's age", true
@@ -323,7 +323,7 @@ func (m *message) degreesToo(i int) bool {
 	for k := p + 1; k < i; k++ {
 		if m.is(k, cHint, "waterside") {
 			side = true
-		} else if !m.items[k].mark && !be(m.text(k)) && m.text(k) != "and" && m.text(k) != "y" && !m.is(k, cUnit, "") &&
+		} else if !m.items[k].mark && !m.inList(k, listLinks) && m.text(k) != "and" && m.text(k) != "y" && !m.is(k, cUnit, "") &&
 			!m.is(k, cDeterminer, "") {
 			return false
 		}
@@ -352,7 +352,7 @@ func (m *message) inYear(i int) bool {
 		return false
 	}
 	if m.items[i].num.integer && m.items[i].value >= 30 && m.items[i].value < 100 &&
-		m.left(i, 8, false, func(k int) bool { return be(m.text(k)) && m.items[k].seg == m.items[i].seg }) >= 0 {
+		m.left(i, 8, false, func(k int) bool { return m.inList(k, listLinks) && m.items[k].seg == m.items[i].seg }) >= 0 {
 		return true // "old fella was in the navy in 62"
 	}
 	return m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "moved") }) >= 0

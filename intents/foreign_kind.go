@@ -196,7 +196,7 @@ func (m *message) strangersDial(i int) bool {
 		return false
 	}
 	k := set - 1
-	for k >= 0 && be(m.text(k)) {
+	for k >= 0 && m.inList(k, listLinks) {
 		k--
 	}
 	return m.noEquipment(k) && (k == 0 || m.items[k-1].mark || m.is(k-1, cDeterminer, "") && (k == 1 || m.items[k-2].mark))
@@ -237,7 +237,7 @@ func (m *message) beside(i int) bool {
 		return false
 	}
 	k := i - 2
-	for m.is(k, cHint, "moves") || be(m.text(k)) {
+	for m.is(k, cHint, "moves") || m.inList(k, listLinks) {
 		k--
 	}
 	return k >= 0 && (m.items[k].point != "" || m.taken(k))

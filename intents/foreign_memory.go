@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listTimesGoneBy = listOf("times gone by")
 	listLimits      = listOf("limits")
 	listFalls       = listOf("falls")
 	listWas         = listOf("was")
@@ -161,7 +162,7 @@ func (m *message) remembered(i int) bool {
 				m.text(j) == "but" || m.text(j) == "pero" {
 				return false
 			}
-			if m.items[j].seg != m.items[k].seg && !timely(m.text(k)) {
+			if m.items[j].seg != m.items[k].seg && !m.inList(k, listTimesGoneBy) {
 				// "the customer says it was fine, 66 now"
 				return m.pastVerb(i)
 			}
@@ -169,7 +170,7 @@ func (m *message) remembered(i int) bool {
 		if m.items[k].seg != seg {
 			return m.pastVerb(i)
 		}
-		if timely(m.text(k)) && (m.is(k-1, cDid, "") || m.serviceWord(k-1)) {
+		if m.inList(k, listTimesGoneBy) && (m.is(k-1, cDid, "") || m.serviceWord(k-1)) {
 			return false // "flushed last year"
 		}
 		return true
@@ -178,7 +179,7 @@ func (m *message) remembered(i int) bool {
 		if m.pastVerb(i) || m.text(k) == "back in" || k == i+1 && strings.HasPrefix(m.text(k), "when ") {
 			return true
 		}
-		if timely(m.text(k)) && !m.is(k-1, cDid, "") && k-i <= 2 {
+		if m.inList(k, listTimesGoneBy) && !m.is(k-1, cDid, "") && k-i <= 2 {
 			return true
 		}
 	}
@@ -191,24 +192,12 @@ func (m *message) saidBy(i int) bool {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.said(k, keySays) })
-	return k >= 0 && (person(m.text(k-1)) || person(m.text(k-2))) && m.items[k].seg == m.items[i].seg && !m.points(i)
+	return k >= 0 && (m.inList(k-1, listPeople) || m.inList(k-2, listPeople)) && m.items[k].seg == m.items[i].seg && !m.points(i)
 }
 
 // pastVerb tells whether the number is told as past: "was 70".
 func (m *message) pastVerb(i int) bool {
 	return m.holdsKey(keyWas) && m.left(i, 3, false, func(k int) bool { return m.said(k, keyWas) }) >= 0
-}
-
-// timely tells whether a phrase of memory tells a time: what was done then is no memory.
-func timely(s string) bool {
-	switch s {
-	case "last time", "last visit", "last year", "last month", "last summer", "last spring", "last winter",
-		"last fall", "last week", "years ago", "yrs ago", "year ago", "months ago", "a while back", "a while ago",
-		"previously", "el ano pasado", "la vez pasada", "la ultima vez", "hace un ano", "hace anos", "back in",
-		"el mes pasado", "hace tiempo", "historically", "on file":
-		return true
-	}
-	return false
 }
 
 // othersWords tells whether a number stands between quotation marks after

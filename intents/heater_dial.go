@@ -44,7 +44,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 	}
 	if oneOf(prev, "at", "a", "en", "is at", "was at", "esta a", "esta en") && round && m.closes(i) {
 		switch {
-		case (at == i-2 || at == i-3 && be(m.text(i-2))) && m.is(at, cItem, "heater") && it.value >= 115 && !m.pointInClause(i):
+		case (at == i-2 || at == i-3 && m.inList(i-2, listLinks)) && m.is(at, cItem, "heater") && it.value >= 115 && !m.pointInClause(i):
 			return roleTemp, "heater at", true // "boiler at 180"
 		case it.within(100, 160) && m.heaterFacts(at, i-1):
 			return roleTemp, "heater's facts, at", true // "heater 40 gas 2019 at 125"

@@ -224,7 +224,7 @@ func (m *message) heaterNear(i int) bool {
 
 // burnerNear tells whether a heater or its burner stands close before the word at i.
 func (m *message) burnerNear(i int) bool {
-	if p := m.text(i - 1); p == "it" || p == "its" || p == "it was" || p == "it is" || (be(p) && m.text(i-2) == "it") {
+	if p := m.text(i - 1); p == "it" || p == "its" || p == "it was" || p == "it is" || (m.inList(i-1, listLinks) && m.text(i-2) == "it") {
 		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
 	}
 	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
@@ -270,7 +270,7 @@ func (m *message) besideNum(i int) bool {
 	if m.isMark(hi, "/") && (m.is(hi+1, cOff, "") || m.is(hi+1, cOn, "")) {
 		hi += 2
 	}
-	for hi < len(m.items) && (clitic(m.text(hi)) || m.is(hi, cClaim, "") || m.is(hi, cHint, "shows")) {
+	for hi < len(m.items) && (m.inList(hi, listClitics) || m.is(hi, cClaim, "") || m.is(hi, cHint, "shows")) {
 		hi++ // "y prendido me dio 99"
 	}
 	return m.isNum(lo) || m.isNum(hi)
@@ -340,7 +340,7 @@ func (m *message) heaterFact(k int) bool {
 
 // misspeltOff tells whether "of" at item i is "off": "heeter is of, 11 Gangway Ln".
 func (m *message) misspeltOff(i int) bool {
-	return m.text(i) == "of" && m.closes(i) && (be(m.text(i-1)) || m.is(i-1, cItem, "heater"))
+	return m.text(i) == "of" && m.closes(i) && (m.inList(i-1, listLinks) || m.is(i-1, cItem, "heater"))
 }
 
 // hotAfterCold tells whether "hot" behind a number is the heater's, as "cold" behind the one

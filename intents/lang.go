@@ -44,15 +44,6 @@ func spanishVerb(s string) bool {
 	return false
 }
 
-// clitic tells whether s is a pronoun that stands before a Spanish verb.
-func clitic(s string) bool {
-	switch s {
-	case "le", "les", "la", "lo", "las", "los", "se", "me", "te", "nos", "se le", "se la", "se lo", "he", "hemos":
-		return true
-	}
-	return false
-}
-
 // languages counts the small words of the two languages.
 func (l *lexicon) languages(toks []token) (es, en int) {
 	for i := range toks {

@@ -13,7 +13,7 @@ var (
 // "12 by 14", "60 from the house".
 func (m *message) lengthOf(i int) bool {
 	switch {
-	case m.text(i+1) == "back" && m.closes(i+1) && be(m.text(i-1)) && m.is(i-2, cPoint, "street"):
+	case m.text(i+1) == "back" && m.closes(i+1) && m.inList(i-1, listLinks) && m.is(i-2, cPoint, "street"):
 		return true // "meter is 90 back"
 	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
 		return true

@@ -40,7 +40,7 @@ func (m *message) moneyTalk(i int) bool {
 	for k := i - 1; k >= s.from && k >= i-4; k-- {
 		switch {
 		case !m.inList(k, listMoney):
-		case m.text(k) == "charged" && (person(m.text(k+1)) || m.says(k+1, "her", "him", "them", "customer")):
+		case m.text(k) == "charged" && (m.inList(k+1, listPeople) || m.says(k+1, "her", "him", "them", "customer")):
 			return true
 		case !m.noSum(k, i):
 			return !m.tellsElse(k, i)

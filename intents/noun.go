@@ -7,7 +7,7 @@ import "strings"
 // strangeThing tells whether item k is a noun that names no equipment.
 func (m *message) strangeThing(k int) bool {
 	return k >= 0 && k < len(m.items) && m.items[k].tags == nil && !m.items[k].mark && m.items[k].num == nil && !m.items[k].site &&
-		!m.p.lex.common(m.text(k)) && !smallWord(m.text(k)) && !be(m.text(k))
+		!m.p.lex.common(m.text(k)) && !m.inList(k, listSmallWords) && !m.inList(k, listLinks)
 }
 
 // noEquipment tells whether item k is a thing that is no equipment: one that the lexicon lists
@@ -30,17 +30,8 @@ func (m *message) unknownNoun(i int) bool {
 	}
 	it := &m.items[i]
 	return it.kinds.within(sidelong) && it.point == "" && !it.mark && it.num == nil && !it.site && !m.p.lex.common(it.text) &&
-		!smallWord(it.text) &&
+		!it.lists.has(listSmallWords) &&
 		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
-}
-
-// smallWord tells whether a word is a joint between others, which no number counts.
-func smallWord(s string) bool {
-	switch s {
-	case "w", "w/", "with", "con", "and", "y", "hr", "nomas", "rn", "tho", "lol", "n", "@":
-		return true
-	}
-	return false
 }
 
 // foreignNoun tells whether the word at item i is a thing that the house's record does
@@ -54,17 +45,5 @@ func (m *message) foreignNoun(i int) bool {
 
 // noTap tells whether item i is a noun that is no tap and tells nothing of pressure: "bag", "guy".
 func (m *message) noTap(i int) bool {
-	return person(m.text(i)) || m.is(i, cFuel, "") || m.unknownNoun(i)
-}
-
-// person tells whether a word names or stands for a person.
-func person(s string) bool {
-	switch s {
-	case "owner", "lady", "he", "she", "hes", "shes", "customer", "tenant", "husband", "wife", "mom", "dad", "son",
-		"daughter", "grandma", "grandpa", "dog", "cat", "kid", "baby", "senora", "senor", "dueno", "duena",
-		"homeowner", "client", "guy", "landlord", "clienta", "cliente", "widow", "mother", "father", "resident",
-		"man", "woman", "lady's", "im", "gentleman":
-		return true
-	}
-	return false
+	return m.inList(i, listPeople) || m.is(i, cFuel, "") || m.unknownNoun(i)
 }

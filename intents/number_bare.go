@@ -14,7 +14,7 @@ var (
 // bareAgeRole reads a span of time, an age or a size told without its unit: "tank is 12",
 // "gas 40".
 func (m *message) bareAgeRole(i int) (role, string) {
-	someone := func(k int) bool { return person(m.text(k)) || m.is(k, cWhose, "person") }
+	someone := func(k int) bool { return m.inList(k, listPeople) || m.is(k, cWhose, "person") }
 	switch {
 	case m.spanOfPlan(i):
 		return roleDuration, "time of a plan, its unit not told"
@@ -141,7 +141,7 @@ func (m *message) namedNumber(i int) bool {
 // ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is
 // 82", "the gate is 1234".
 func (m *message) ofSomebody(i int) bool {
-	if m.contracted(i-1) && person(strings.TrimSuffix(m.text(i-1), "s")) && !m.pointInClause(i) {
+	if m.contracted(i-1) && m.p.lex.inList(strings.TrimSuffix(m.text(i-1), "s"), listPeople) && !m.pointInClause(i) {
 		return true // "dad's 41"
 	}
 	if !m.says(i-1, "is", "'s", "was", "turned") {
@@ -154,7 +154,7 @@ func (m *message) ofSomebody(i int) bool {
 	if !m.says(i-1, "is", "'s") || oneOf(noun, "reading", "la", "point", "unit", "test") || noun == "number" && m.pointNear(i) {
 		return false
 	}
-	return person(noun) || m.nounBefore(i-2) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
+	return m.p.lex.inList(noun, listPeople) || m.nounBefore(i-2) && !m.landmark(i-2) && !m.pieceOfPoint(i-2)
 }
 
 // pieceOfPoint tells whether a noun is a piece of the test point named right before it:

@@ -52,7 +52,7 @@ func (m *message) atTapBehind(i int) bool {
 func (m *message) ownSubject(s int) bool {
 	k := m.sents[s].from
 	it := &m.items[k]
-	return it.tags == nil && !it.mark && it.num == nil && !it.site && !smallWord(it.text) && !m.inList(k, listRefersBack) && be(m.text(k+1))
+	return it.tags == nil && !it.mark && it.num == nil && !it.site && !it.lists.has(listSmallWords) && !m.inList(k, listRefersBack) && m.inList(k+1, listLinks)
 }
 
 // fahrenheit returns degrees in Fahrenheit, rounded; plain degrees up to 90 are Celsius.

@@ -8,7 +8,7 @@ var (
 
 // yearsRole tells an age from a time to come and from a time ago.
 func (m *message) yearsRole(i int) (role, string) {
-	if person(m.text(i+1)) || m.text(i+1) == "old" && person(m.text(i+2)) {
+	if m.inList(i+1, listPeople) || m.text(i+1) == "old" && m.inList(i+2, listPeople) {
 		return roleIgnored, "years of a person" // "60 yr old lady"
 	}
 	switch {
@@ -53,7 +53,7 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.is(i+1, cHint, "followup") || m.is(i+1, cDo, "recheck") {
 		return roleDuration, "time of a recheck" // "1 yr recheck"
 	}
-	if m.left(i, 4, false, func(k int) bool { return person(m.text(k)) }) >= 0 &&
+	if m.left(i, 4, false, func(k int) bool { return m.inList(k, listPeople) }) >= 0 &&
 		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
 		return roleIgnored, "a person's age"
 	}

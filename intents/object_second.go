@@ -38,7 +38,7 @@ func (m *message) secondObject(v *verb) {
 			if m.is(k+1, cCond, "") || m.items[min(k+1, len(m.items)-1)].mark && m.is(k+2, cCond, "") {
 				return
 			}
-			if be(m.text(k+1)) || m.numIs(k+1, roleYear) {
+			if m.inList(k+1, listLinks) || m.numIs(k+1, roleYear) {
 				return
 			}
 			if a, obj, ok := m.workOf(&w); ok && w.object != v.object {

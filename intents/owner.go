@@ -164,7 +164,7 @@ func (m *message) saidOfIt(i int) bool {
 		return true
 	}
 	// "new prv goes in next week, this one is stuck", "neighbor's regulator blew, not ours. ours is fine"
-	return be(m.text(i-1)) && m.inList(i-2, listThisOne)
+	return m.inList(i-1, listLinks) && m.inList(i-2, listThisOne)
 }
 
 // saidOfSubject tells whether a fact at item i is the predicate of a clause that names
@@ -174,7 +174,7 @@ func (m *message) saidOfSubject(i int) bool {
 	s, k, verbs := m.sents[m.items[i].sent], i-1, 0
 	for ; k > s.from && k >= i-7; k-- {
 		switch t := m.text(k); {
-		case m.is(k, cHint, "wentin"), m.is(k, cHint, "appears"), be(t), m.is(k, cDid, "installed"):
+		case m.is(k, cHint, "wentin"), m.is(k, cHint, "appears"), m.inList(k, listLinks), m.is(k, cDid, "installed"):
 			verbs++
 		case t == "it", t == "it is", t == "it was", t == "its":
 			return k > s.from && (m.items[k-1].mark || m.text(k-1) == "and")
@@ -209,7 +209,7 @@ func (m *message) factual(j int) bool {
 // factualRun tells whether only facts, marks and small words lie between two items.
 func (m *message) factualRun(a, b int) bool {
 	for j := a + 1; j < b; j++ {
-		small := m.items[j].tags == nil && len(m.text(j)) <= 5 || m.meets(j, betweenFacts) || be(m.text(j)) || m.text(j) == "never"
+		small := m.items[j].tags == nil && len(m.text(j)) <= 5 || m.meets(j, betweenFacts) || m.inList(j, listLinks) || m.text(j) == "never"
 		if small || m.items[j].mark || m.factual(j) || m.is(j, cDid, "flushed") || m.isAny(j, cPart, "air", "thermostat") {
 			continue
 		}

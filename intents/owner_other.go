@@ -78,7 +78,7 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 			if m.items[n].num != nil {
 				return m.items[n].role == roleReading || m.items[n].role == roleIgnored // "says 74 from 2018"
 			}
-			return !m.items[n].kinds.meets(ofEquipment) && !be(m.text(n)) && len(m.text(n)) > 4 && !m.signsOf(n).has(signThing)
+			return !m.items[n].kinds.meets(ofEquipment) && !m.inList(n, listLinks) && len(m.text(n)) > 4 && !m.signsOf(n).has(signThing)
 		}
 	case "cond":
 		switch {

@@ -209,5 +209,5 @@ func (m *message) carriedEquipment(at int, what string) string {
 
 // saidOfBladder tells whether the condition at item i is said of a bladder: "bladder's busted".
 func (m *message) saidOfBladder(i int) bool {
-	return strings.HasPrefix(m.text(i-1), "bladder") || be(m.text(i-1)) && strings.HasPrefix(m.text(i-2), "bladder")
+	return strings.HasPrefix(m.text(i-1), "bladder") || m.inList(i-1, listLinks) && strings.HasPrefix(m.text(i-2), "bladder")
 }

@@ -157,7 +157,7 @@ func (m *message) saidToBe(i int) bool {
 		(m.items[k].role == roleTaken || m.is(k, cItem, "heater") || m.is(k, cDeterminer, "") || m.says(k, "of", "de", "del")) {
 		k++
 	}
-	return be(m.text(k)) && m.right(k, 6, true, m.isNum) < 0
+	return m.inList(k, listLinks) && m.right(k, 6, true, m.isNum) < 0
 }
 
 // slashParts tells whether a slash between blanks ends a clause that names the point before it

@@ -46,7 +46,7 @@ func (p *Parser) saysAt(toks []token, i int) bool {
 		return false
 	}
 	node, n := p.lex.find(toks, i, i+1)
-	return n > 0 && p.has(p.lex.tags(node), cClaim, "says") && i > 0 && person(toks[i-1].text)
+	return n > 0 && p.has(p.lex.tags(node), cClaim, "says") && i > 0 && p.lex.of(&toks[i-1]).lists.has(listPeople)
 }
 
 // toldWithPlace tells whether the number at i is a pressure whose place follows: "97 at

@@ -49,7 +49,7 @@ func (m *message) peaks() {
 		other := func(k int) bool {
 			return m.isNum(k) && m.items[k].role != roleReading && unitDays(m.items[k].unit) == 0 && m.items[k].unit != "hour"
 		}
-		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || be(m.text(i+1)) && other(i+2)) {
+		if oneOf(t, "max", "maximum", "maximo", "maxima") && (other(i-1) || other(i+1) || m.inList(i+1, listLinks) && other(i+2)) {
 			continue
 		}
 		if n := m.right(i, 3, true, func(k int) bool { return m.items[k].num != nil }); (t == "max" || t == "maximum") && n > 0 &&
@@ -120,7 +120,7 @@ func (m *message) highLeads(i int) int {
 		return i + 1
 	}
 	k := i + 1
-	for m.inList(k, listHighSaid) || be(m.text(k)) || m.isMark(k, ":", "=") {
+	for m.inList(k, listHighSaid) || m.inList(k, listLinks) || m.isMark(k, ":", "=") {
 		k++
 	}
 	joined := m.inList(i-1, listJoinsHigh) && m.text(k+1) != "now" && !m.is(k+1, cNow, "")

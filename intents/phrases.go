@@ -37,15 +37,6 @@ func oneOf(s string, words ...string) bool {
 	return false
 }
 
-// be tells whether a word links a thing to what is said of it: "is", "came".
-func be(s string) bool {
-	switch s {
-	case "is", "was", "are", "were", "be", "been", "esta", "estaba", "es", "currently", "s", "its", "has been", "came":
-		return true
-	}
-	return false
-}
-
 // pastForm tells whether a word is a form of the past only, so that a day beside
 // it lies behind.
 func pastForm(t string) bool {

@@ -8,7 +8,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOpensPlace = listOf("opens place")
+	listPlaceToBibb = listOf("place to bibb")
+	listBibbToPlace = listOf("bibb to place")
+	listOpensPlace  = listOf("opens place")
 )
 
 var placeOpener = opener{
@@ -207,7 +209,7 @@ func (m *message) placeOfBibb(i int) (int, bool) {
 // bibbAtSide joins the bibb at i with a side told within n items after it, unless that is
 // another bibb's.
 func (m *message) bibbAtSide(i, n int) {
-	if k := m.ahead(i, cPlace, n, bibbToPlace); k > 0 && !m.bibbFollows(k) {
+	if k := m.ahead(i, cPlace, n, listBibbToPlace); k > 0 && !m.bibbFollows(k) {
 		m.joinSide(i, k)
 	}
 }
@@ -226,7 +228,7 @@ func (m *message) placeOfSideBibb(i int) (int, bool) {
 		return i, true
 	}
 	it := &m.items[i]
-	if k := m.ahead(i, cBibb, 4, placeToBibb); k > 0 {
+	if k := m.ahead(i, cBibb, 4, listPlaceToBibb); k > 0 {
 		if m.runs(k) && !m.numNear(i) {
 			return k, true
 		}
@@ -241,7 +243,7 @@ func (m *message) placeOfSideBibb(i int) (int, bool) {
 		m.items[i+1].role = roleTaken
 		return i + 1, true
 	}
-	if k := m.ahead(i, cPoint, 3, placeToBibb); k > 0 {
+	if k := m.ahead(i, cPoint, 3, listPlaceToBibb); k > 0 {
 		if p, _ := m.val(k, cPoint); p == string(assess.Bibb) {
 			it.point = v + "_bibb"
 			m.items[k].role = roleTaken
@@ -267,7 +269,7 @@ func (m *message) houseSide(i int) bool {
 }
 
 // ahead finds an item of a class within n items after i, with only fillers between.
-func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
+func (m *message) ahead(i int, c class, n int, between list) int {
 	for k := i + 1; k < len(m.items) && k <= i+n; k++ {
 		if c == cPoint && m.items[k].seg != m.items[i].seg {
 			return 0 // "77 rear - laundry 71": two clauses
@@ -275,7 +277,7 @@ func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
 		if m.is(k, c, "") && (!m.is(k, cSkip, "") || c == cPlace) {
 			return k
 		}
-		if m.items[k].num != nil || m.items[k].site || !filler(m.items[k].text) {
+		if m.items[k].num != nil || m.items[k].site || !m.inList(k, between) {
 			return 0
 		}
 	}
@@ -283,4 +285,4 @@ func (m *message) ahead(i int, c class, n int, filler func(string) bool) int {
 }
 
 // bibbFollows tells whether a place at k belongs to a bibb of its own.
-func (m *message) bibbFollows(k int) bool { return m.ahead(k, cBibb, 2, placeToBibb) > 0 }
+func (m *message) bibbFollows(k int) bool { return m.ahead(k, cBibb, 2, listPlaceToBibb) > 0 }

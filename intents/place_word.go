@@ -76,7 +76,7 @@ func (m *message) onStreet(i int) bool {
 // "house is getting 60", but not "house shows 83 at the washer".
 func (m *message) houseGets(i int) bool {
 	k := i + 1
-	for k <= i+2 && (be(m.text(k)) || m.is(k, cClaim, "has")) {
+	for k <= i+2 && (m.inList(k, listLinks) || m.is(k, cClaim, "has")) {
 		k++
 	}
 	return k > i+1 && m.isNum(k) && m.right(k, 4, false, func(j int) bool { return m.is(j, cPoint, "") || m.is(j, cPlace, "") }) < 0
@@ -140,7 +140,7 @@ func (m *message) gaugedAt(i int) bool {
 			m.items[k].value >= 20 && m.items[k].value <= 200
 	}
 	next := i + 1
-	for m.is(next, cClaim, "has") || m.isMark(next, ":", "=") || be(m.text(next)) {
+	for m.is(next, cClaim, "has") || m.isMark(next, ":", "=") || m.inList(next, listLinks) {
 		next++
 	}
 	if fits(next) {
@@ -187,7 +187,7 @@ func (m *message) sparePart(i int) bool {
 		if m.inList(i-1, listSpareParts) {
 			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
 		}
-		if be(m.text(i+1)) && m.isNum(i+2) && (m.items[i+2].num.money || m.items[i+2].unit == "money") {
+		if m.inList(i+1, listLinks) && m.isNum(i+2) && (m.items[i+2].num.money || m.items[i+2].unit == "money") {
 			return true // "rebuilt it, kit was 38 bucks"
 		}
 	}
@@ -269,7 +269,7 @@ func (m *message) valved(i int) bool {
 	if m.text(i) == "main" && m.is(k, cItem, "") {
 		return true // "main prv 62"
 	}
-	for be(m.text(k)) || m.is(k, cHint, "barely") {
+	for m.inList(k, listLinks) || m.is(k, cHint, "barely") {
 		k++
 	}
 	if k > i+1 && (m.is(k, cHint, "changed") || m.is(k, cHint, "valves")) {
@@ -289,27 +289,6 @@ func (m *message) heaterBefore(i int) bool {
 		if m.is(k, cItem, "heater") || m.is(k, cFuel, "") {
 			return true
 		}
-	}
-	return false
-}
-
-// placeToBibb tells whether a word may stand between a side of the house and its bibb.
-func placeToBibb(s string) bool {
-	switch s {
-	case "yard", "yd", "hose", "house", "outdoor", "outside", "exterior", "garden", "wall", "patio", "hs", "yrd",
-		"cold", "hall", "water", "-", "door", "downstairs", "upstairs", "side", "porch":
-		return true
-	}
-	return false
-}
-
-// bibbToPlace tells whether a word may stand between a bibb and the side of the house it is on.
-func bibbToPlace(s string) bool {
-	switch s {
-	case "at", "on", "in", "the", "out", "of", "house", "by", "around", "round", "a", "la", "de", "el", "en",
-		"del", "n", "-", "(", "to", "@", "is", "off", "near", "under", "next", "next to", "facing", "beside",
-		"outside":
-		return true
 	}
 	return false
 }

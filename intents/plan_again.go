@@ -16,7 +16,7 @@ var (
 // set for June 24".
 func (m *message) booked(i int) bool {
 	return m.says(i+1, "for", "up for", "on") && (m.timeWordAt(i+2) || m.timeWordAt(i+3)) && i > 0 &&
-		(m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || be(m.text(i-1)))
+		(m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || m.inList(i-1, listLinks))
 }
 
 var looksAgainGate = onlyWith(cHint, "again")

@@ -21,7 +21,7 @@ var (
 // reguladora", "doesn't need a tank".
 func (m *message) needless(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cWill, "") && (m.says(k-1, "no", "doesnt", "dont", "ya no") || clitic(m.text(k-1)) && m.text(k-2) == "no")
+		return m.is(k, cWill, "") && (m.says(k-1, "no", "doesnt", "dont", "ya no") || m.inList(k-1, listClitics) && m.text(k-2) == "no")
 	}) >= 0
 }
 

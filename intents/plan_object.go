@@ -36,7 +36,7 @@ func (m *message) secondPlan(se *sentence) {
 			first++
 		}
 		for j := first + 1; j < se.to && j <= first+6; j++ {
-			if c, ok := m.val(j, cItem); ok && m.joined(first, j) && !be(m.text(j+1)) && !m.is(j+1, cCond, "") {
+			if c, ok := m.val(j, cItem); ok && m.joined(first, j) && !m.inList(j+1, listLinks) && !m.is(j+1, cCond, "") {
 				code, ok := m.neededCode(m.itemCode(j, c))
 				if code == assess.InstallTank && m.is(p.at, cDo, "replace") && !m.noTank() {
 					code = assess.ReplaceTank

@@ -91,7 +91,7 @@ var jobWords = setOf(cDo, cBase)
 func (m *message) gaugeOff(i int) bool {
 	k := i - 1
 	if m.text(i) == "off" && (m.closes(i) || m.is(i+1, cHint, "bit") || m.says(i+1, "but", "so", "and")) {
-		for be(m.text(k)) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") ||
+		for m.inList(k, listLinks) || m.is(k, cHint, "bit") || m.is(k, cHint, "perhaps") ||
 			m.inList(k, listMayBe) {
 			k--
 		}

@@ -130,7 +130,7 @@ func (m *message) pointlessRole(i int) (role, string) {
 	switch {
 	case i+1 < len(m.items) && m.is(i+1, cFlowing, "") && it.value <= 4:
 		return roleIgnored, "count"
-	case m.says(i-1, "a", "an", "una", "un") && be(m.text(i-2)) && it.unit == "":
+	case m.says(i-1, "a", "an", "una", "un") && m.inList(i-2, listLinks) && it.unit == "":
 		return roleIgnored, "names a thing" // "the old one was a 40"
 	case it.value <= 200 && m.readingCue(i):
 		return roleReading, "word of measuring"

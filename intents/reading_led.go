@@ -35,9 +35,9 @@ func (m *message) ledInto(i int) bool {
 	case "after", "before", "tras", "despues", "antes", "at":
 		return k == 0 || m.ledInto(k) // "waited and looked after 30", "ohmed out at 13"
 	case "the":
-		return be(m.text(i + 1)) // "the 80 was with it idle"
+		return m.inList(i+1, listLinks) // "the 80 was with it idle"
 	default:
-		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || be(t) || smallWord(t) ||
+		return m.meets(k, leadsIn) || m.showsNumber(k) || m.highOfTwo(k) || m.inList(k, listLinks) || m.inList(k, listSmallWords) ||
 			oneOf(m.typed(k), "res", "fl", "st") || oneOf(t, "to", "from", "a", "en", "then", "had", "it", "it had") ||
 			m.is(k, cItem, "gauge") || m.is(k, cClaim, "") ||
 			m.isAny(k, cHint, "leads", "found", "was", "all", "moves", "ofpressure", "daytime")
@@ -51,6 +51,6 @@ func (m *message) followed(i int) bool {
 		k++
 	}
 	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) ||
-		be(m.text(k)) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
-		smallWord(m.text(k)) || m.inList(k, listFollowsReading) || m.isAny(k, cHint, "follows", "cue", "daytime")
+		m.inList(k, listLinks) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
+		m.inList(k, listSmallWords) || m.inList(k, listFollowsReading) || m.isAny(k, cHint, "follows", "cue", "daytime")
 }

@@ -99,7 +99,7 @@ func (m *message) ofRegulatorAlone(i int) bool {
 		return true // "prv 90/60"
 	}
 	k := i - 1
-	for m.inList(k, listRegulatorReads) || be(m.text(k)) ||
+	for m.inList(k, listRegulatorReads) || m.inList(k, listLinks) ||
 		m.isMark(k, ":", "=", "(") {
 		k--
 	}

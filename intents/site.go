@@ -47,7 +47,7 @@ func (m *message) shownAt(a *address) bool {
 	if a.suffixed || k < 0 || m.toks[a.from-1].text != "at" {
 		return false
 	}
-	if be(m.toks[k].text) {
+	if m.p.lex.of(&m.toks[k]).lists.has(listLinks) {
 		k--
 	} else if raw := m.toks[k].raw; !strings.HasSuffix(raw, "'s") && !strings.HasSuffix(raw, "’s") {
 		return false

@@ -60,7 +60,7 @@ func (m *message) onlyAsked(i int) bool {
 		return false
 	}
 	for k := se.from; k < se.to; k++ {
-		if k != i && !m.items[k].mark && !m.items[k].site && !m.is(k, cDeterminer, "") && !be(m.text(k)) &&
+		if k != i && !m.items[k].mark && !m.items[k].site && !m.is(k, cDeterminer, "") && !m.inList(k, listLinks) &&
 			!m.inList(k, listAsksSymptom) {
 			return false
 		}

@@ -75,7 +75,7 @@ func (m *message) reliefStops(i int) bool {
 		return false
 	}
 	k := i - 1
-	for k > 0 && (m.is(k, cNeg, "") || be(m.text(k)) || m.inList(k, listBeforeStopped)) {
+	for k > 0 && (m.is(k, cNeg, "") || m.inList(k, listLinks) || m.inList(k, listBeforeStopped)) {
 		k--
 	}
 	return m.is(k, cRelief, "")
@@ -142,7 +142,7 @@ func (m *message) isOver(i int) bool {
 
 // ended tells whether the words at i say that something is over: "quit", "is gone".
 func (m *message) ended(i int) bool {
-	return m.inList(i, listEnded) || be(m.text(i)) && m.inList(i+1, listEnded)
+	return m.inList(i, listEnded) || m.inList(i, listLinks) && m.inList(i+1, listEnded)
 }
 
 // endedHere tells whether what ended at item i was there on this visit, since it ended by what was

@@ -75,7 +75,7 @@ func (m *message) gasLeaks(i int) bool {
 	if gas(k) || m.is(k, cHint, "gaspart") && gas(k-1) {
 		return true
 	}
-	for be(m.text(k)) || m.inList(k, listHasLeak) {
+	for m.inList(k, listLinks) || m.inList(k, listHasLeak) {
 		k--
 	}
 	return m.says(k, "gas", "propane")

@@ -284,7 +284,7 @@ func (m *message) fatFingeredAt(i int) bool {
 		return false // "that was a mistake, should be 85"
 	}
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
-		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && denial(m.text(m.nextNum(i)-1)) {
+		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && m.inList(m.nextNum(i)-1, listNotWhatWasSent) {
 			return false // "I transposed it, 68 front not 86"
 		}
 		if m.says(i-1, ",", ":", "-") && m.says(i-2, "wrong", "mal", "backwards") && m.prevNum(i) < 0 {

@@ -51,7 +51,7 @@ func (m *message) disowned() {
 func (m *message) saidOfNumber(k, w int) bool {
 	for j := k + 1; j < w; j++ {
 		it := &m.items[j]
-		if !it.site && it.point == "" && !be(it.text) && !m.is(j, cDeterminer, "") && !m.is(j, cPlace, "") && !m.says(j, "at", "on", "in", "for") {
+		if !it.site && it.point == "" && !it.lists.has(listLinks) && !m.is(j, cDeterminer, "") && !m.is(j, cPlace, "") && !m.says(j, "at", "on", "in", "for") {
 			return false
 		}
 	}

@@ -86,7 +86,7 @@ func (m *message) heaterHas(i int) bool {
 		switch {
 		case m.is(k, cItem, "heater"), m.is(k, cPart, "thermostat"):
 			return true
-		case !be(m.text(k)) && !m.inList(k, listHeaterAt):
+		case !m.inList(k, listLinks) && !m.inList(k, listHeaterAt):
 			return false
 		}
 	}
@@ -96,7 +96,7 @@ func (m *message) heaterHas(i int) bool {
 // limitTold tells whether the number at i is a limit that stands written somewhere rather than
 // what a gauge shows: "it says 80 max", "max is 80".
 func (m *message) limitTold(i int) bool {
-	if m.says(i-1, "max is", "max was") || be(m.text(i-1)) && m.says(i-2, "max", "maximum", "maximo") {
+	if m.says(i-1, "max is", "max was") || m.inList(i-1, listLinks) && m.says(i-2, "max", "maximum", "maximo") {
 		return true
 	}
 	return m.says(i+1, "max", "maximum", "maximo", "tops") && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&

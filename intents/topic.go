@@ -22,7 +22,7 @@ func (m *message) topicBefore(i int) (string, int) {
 		if m.is(k, cPart, "air") {
 			return "expansion_tank", k
 		}
-		if m.heaterState(k) || m.text(k) == "hot water" && (m.is(k+1, cDid, "set") || be(m.text(k+1)) && m.is(k+2, cDid, "set")) {
+		if m.heaterState(k) || m.text(k) == "hot water" && (m.is(k+1, cDid, "set") || m.inList(k+1, listLinks) && m.is(k+2, cDid, "set")) {
 			return "heater", k
 		}
 		if m.is(k, cFuel, "") && !m.gasTalk(k) {

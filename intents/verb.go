@@ -131,7 +131,7 @@ func (m *message) newOneLater(i int) bool {
 // turnsOffer tells whether "turned down" at item i is what somebody said to an offer: "she turned
 // down the new prv", "they turned the swap down".
 func (m *message) turnsOffer(i int) bool {
-	if !strings.HasPrefix(m.text(i), "turned") || !person(m.text(i-1)) && !m.is(i-1, cWhose, "person") {
+	if !strings.HasPrefix(m.text(i), "turned") || !m.inList(i-1, listPeople) && !m.is(i-1, cWhose, "person") {
 		return false
 	}
 	down, offer := strings.HasSuffix(m.text(i), "down"), false

@@ -81,7 +81,7 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	switch m.text(k) {
 	case "no": // "no le moví a la reguladora"
 		first, _, _ := strings.Cut(m.text(v.at), " ") // "no cerré el agua"
-		return near <= 2 && (spanishVerb(m.text(v.at)) || spanishVerb(first) || first == "se") && (near == 1 || clitic(m.text(v.at-1)))
+		return near <= 2 && (spanishVerb(m.text(v.at)) || spanishVerb(first) || first == "se") && (near == 1 || m.inList(v.at-1, listClitics))
 	case "day": // "same as the day I put it in"
 		return m.says(k+1, "i", "we")
 	case "found": // "found the prv cranked all the way in"

@@ -63,8 +63,8 @@ func (m *message) partRightBefore(v *verb) int {
 // done to, -1 when it is not: "an expansion tank was added above the heater".
 func (m *message) passiveOf(at int) int {
 	k := at - 1
-	if first, _, two := strings.Cut(m.text(at), " "); !two || !be(first) {
-		if !be(m.text(k)) {
+	if first, _, two := strings.Cut(m.text(at), " "); !two || !m.p.lex.inList(first, listLinks) {
+		if !m.inList(k, listLinks) {
 			return -1
 		}
 		k--
@@ -177,7 +177,7 @@ func (m *message) innerOf(v *verb, k int) bool {
 		return false
 	}
 	n := j - 1
-	return m.is(n, cFitting, "part") || m.items[n].tags == nil && !m.items[n].mark && m.items[n].num == nil && !smallWord(m.text(n))
+	return m.is(n, cFitting, "part") || m.items[n].tags == nil && !m.items[n].mark && m.items[n].num == nil && !m.inList(n, listSmallWords)
 }
 
 // headedBy returns the part that heads the line of a deed, or that a rebuild is told right

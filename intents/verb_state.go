@@ -77,7 +77,7 @@ func (m *message) setState(v *verb) {
 		if at >= 0 && !m.verbBefore(at, v.at) && !m.objectRight(v.at) {
 			v.state, v.object, v.objAt = true, topic, at
 		}
-	case be(last), strings.HasPrefix(last, "it "):
+	case m.p.lex.inList(last, listLinks), strings.HasPrefix(last, "it "):
 		v.state, v.object = true, ""
 		m.ofTopic(v)
 	case oneOf(last, "which is", "thats"), last == "and" && (m.fuelSize(v.at-2) || m.itemIs(at, v.at)):
@@ -91,7 +91,7 @@ func (m *message) setState(v *verb) {
 // itemIs tells whether the clause of the verb at item i began by telling how the part at item at
 // is: "prv is rated 150 and set for 60".
 func (m *message) itemIs(at, i int) bool {
-	return at >= 0 && m.items[at].seg == m.items[i].seg && be(m.text(at+1)) && !m.verbBefore(at, i)
+	return at >= 0 && m.items[at].seg == m.items[i].seg && m.inList(at+1, listLinks) && !m.verbBefore(at, i)
 }
 
 // setInLine reads ", set at 60" behind a part: a fact of it, unless the line tells work.
@@ -124,7 +124,7 @@ func (m *message) listsCharge(v *verb) (tank int, ok bool) {
 // beforeSet tells whether item k may stand between a part and what it is set to: "prv is
 // still at factory pressure, set 55".
 func (m *message) beforeSet(k int) bool {
-	return be(m.text(k)) || m.inList(k, listBeforeSet) || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
+	return m.inList(k, listLinks) || m.inList(k, listBeforeSet) || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
 }
 
 // isCharged tells whether "charged" at item i says how a tank is, not what was done to it:
@@ -162,7 +162,7 @@ func (m *message) keptSet(v *verb) bool {
 	if m.inList(k-1, listSomebody) {
 		return true
 	}
-	return m.is(k-1, cWhose, "other") || person(m.text(k-1)) && m.text(k-1) != "im"
+	return m.is(k-1, cWhose, "other") || m.inList(k-1, listPeople) && m.text(k-1) != "im"
 }
 
 // fuelSize tells whether item k is a fuel or a size in gallons.

@@ -23,7 +23,7 @@ func (m *message) stampedYear(i int) bool {
 		t == "on the tag") && m.itemIn(it.sent) != "" {
 		return true
 	}
-	if m.says(i-1, "a", "an") && be(m.text(i-2)) && it.value >= 70 && m.closes(i) && m.isAny(i-3, cItem, "prv", "softener", "recirc") {
+	if m.says(i-1, "a", "an") && m.inList(i-2, listLinks) && it.value >= 70 && m.closes(i) && m.isAny(i-3, cItem, "prv", "softener", "recirc") {
 		return true // "prv is a 98"
 	}
 	if it.num.words && m.putInAt(i) && m.thingIn(it.sent) && m.closes(i) {

@@ -31,7 +31,7 @@ func (m *message) ofThatYear(i int) bool {
 		return false
 	}
 	switch {
-	case m.says(i-1, "a", "an") && be(m.text(i-2)):
+	case m.says(i-1, "a", "an") && m.inList(i-2, listLinks):
 		return m.closes(i) && m.is(i-3, cHint, "building")
 	case m.text(i-1) == "built":
 		return m.closes(i)
