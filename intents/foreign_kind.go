@@ -137,7 +137,7 @@ func (m *message) ofScale(i int) bool {
 		return true
 	}
 	k := low - 1
-	for be(m.text(k)) || m.is(k, cHint, "scalehead") || m.is(k, cDeterminer, "") || m.says(k, "from", "de") {
+	for m.inList(k, listLinks) || m.is(k, cHint, "scalehead") || m.is(k, cDeterminer, "") || m.says(k, "from", "de") {
 		k--
 	}
 	return m.is(k, cItem, "gauge")

@@ -312,7 +312,7 @@ func (m *message) gaugedIn(i int) bool {
 
 // inUnit tells whether item k leads from a gauge to its unit.
 func (m *message) inUnit(k int) bool {
-	return be(m.text(k)) || m.is(k, cItem, "gauge") || m.isMark(k, ",", "(", ":") ||
+	return m.inList(k, listLinks) || m.is(k, cItem, "gauge") || m.isMark(k, ",", "(", ":") ||
 		m.says(k, "in", "en", "does", "do", "reads", "read", "shows", "only", "marca", "just", "a")
 }
 
