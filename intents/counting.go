@@ -34,6 +34,8 @@ func spelled(toks []token) []token {
 		case t.text == "half" && next(1) == "a" && next(2) == "dozen":
 			t = asWord(t, "six", toks[i+2])
 			i += 2
+		case t.text == "a" && (next(1) == "year" || next(1) == "yr") && next(2) == "old":
+			t = asWord(t, "one", t) // "prv is a year old"
 		case t.text == "a" && next(1) == "dozen":
 			t = asWord(t, "twelve", toks[i+1])
 			i++

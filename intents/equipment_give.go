@@ -79,7 +79,7 @@ func (m *message) write(a attribute, f *fact) bool {
 		f.InstalledYear = &y
 	case "age", "ago":
 		if f.InstalledYear == nil {
-			y := m.ctx.Today.Year - int(it.value+0.5)
+			y := m.yearBack(it)
 			f.InstalledYear = &y
 		}
 	case "size":
@@ -204,4 +204,12 @@ func (m *message) sinceInstalled(i, k int, owner string) bool {
 		return false
 	}
 	return m.is(i-2, cItem, "") || m.left(i, 4, false, func(j int) bool { return m.says(j, "there", "in") || m.is(j, cHint, "inuse") }) >= 0
+}
+
+// yearBack returns the year that lies an age, or a time gone by, behind today.
+func (m *message) yearBack(it *item) int {
+	if days := unitDays(it.unit); days > 0 && it.unit != "year" {
+		return m.ctx.Today.AddDays(-int(it.value * float64(days))).Year
+	}
+	return m.ctx.Today.Year - int(it.value+0.5)
 }

@@ -29,7 +29,7 @@ var glanceWords = map[glance][]string{
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
 	seesForTo:    {"t", "n", "dn", "dwn", "zero", "cero"},
-	seesCount:    {"dozen", "couple", "decade", "decades"},
+	seesCount:    {"dozen", "couple", "decade", "decades", "old"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
 }
 

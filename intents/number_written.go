@@ -83,6 +83,14 @@ func (m *message) dayCounted(i int) bool {
 	return m.text(i+1) == "of" && m.says(i-1, "day", "week", "month", "dia", "semana")
 }
 
+// putInBefore tells whether the time gone by at item i is since something was put in: "regulator
+// put in 6 months ago".
+func (m *message) putInBefore(i int) bool {
+	return m.thingIn(m.items[i].sent) && m.left(i, 3, false, func(k int) bool {
+		return m.isAny(k, cDid, "installed", "replaced") || m.is(k, cHint, "wentin")
+	}) >= 0
+}
+
 // unitRole reads a number whose unit says what it is: "40 gal", "120 degrees".
 func (m *message) unitRole(i int) (role, string) {
 	it := &m.items[i]
@@ -93,6 +101,9 @@ func (m *message) unitRole(i int) (role, string) {
 	case "year":
 		return m.yearsRole(i)
 	case "month", "week", "day":
+		if m.says(i+1, "ago", "back") && m.putInBefore(i) {
+			return roleAgo, "ago"
+		}
 		return roleDuration, "unit of time"
 	case "feet":
 		if m.left(i, 7, false, func(k int) bool { return m.says(k, "head", "static head") && m.items[k].seg == it.seg }) >= 0 &&

@@ -27,7 +27,7 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 	}
 	switch {
 	case before && a.what != "unknown" && m.lackedHere(*x, it.sent): // "no check valve, tank good"
-	case before && (a.what == "cond" || a.dated() && !m.fuelNear(a.at)) && m.landmarkItem(x.at, items):
+	case before && (a.what == "cond" || a.what == "unknown" || a.dated() && !m.fuelNear(a.at)) && m.landmarkItem(x.at, items):
 		// "house gauge by the reg bit the dust", "tank above the heater, installed 2020"
 	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
 		// "a 40 gallon gas with a brass drain, 2004, scaled up"

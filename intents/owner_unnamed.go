@@ -139,6 +139,8 @@ func (m *message) ownerOfCondition(a attribute) string {
 	switch {
 	case m.itemIn(m.items[a.at].sent) == "" && (tankCond(m.text(a.at)) || m.saidOfBladder(a.at)):
 		return "expansion_tank"
+	case m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") && strings.HasPrefix(m.text(k), "adjust") }) >= 0:
+		return "prv" // "adjusting screw is frozen"
 	case m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0:
 		return "prv"
 	}

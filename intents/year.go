@@ -26,8 +26,11 @@ func (m *message) stampedYear(i int) bool {
 	if m.says(i-1, "a", "an") && m.inList(i-2, listLinks) && it.value >= 70 && m.closes(i) && m.isAny(i-3, cItem, "prv", "softener", "recirc") {
 		return true // "prv is a 98"
 	}
-	if it.num.words && m.putInAt(i) && m.thingIn(it.sent) && m.closes(i) {
+	if m.putInAt(i) && m.thingIn(it.sent) && m.closes(i) && (it.num.words || m.says(i-1, "in", "back in") && len(it.num.digits) == 2) {
 		return true
+	}
+	if m.says(i-1, "from", "since") && m.is(i-2, cItem, "") && m.items[i-2].point == "" && m.closes(i) && len(it.num.digits) == 2 && it.num.integer {
+		return true // "prv from 21"
 	}
 	if !m.is(i-1, cItem, "") || m.items[i-1].point != "" {
 		return false
@@ -48,7 +51,7 @@ func (m *message) putInAt(i int) bool {
 		return true
 	}
 	return m.says(i-1, "in", "back in") && m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.text(k) == "put"
+		return m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") || m.says(k, "put", "done")
 	}) >= 0
 }
 
