@@ -16,6 +16,7 @@ const (
 	seesSpoken                      // a number told in words, or a fraction
 	seesList                        // "1)", "1."
 	seesLines                       // several lines
+	seesHalting                     // "um", "whats the word", a pause behind "the"
 )
 
 // seesAll has every step try.
@@ -30,6 +31,7 @@ var glanceWords = map[glance][]string{
 	seesTens:     {"o"},
 	seesForTo:    {"t", "n", "dn", "dwn", "zero", "cero"},
 	seesCount:    {"dozen", "couple", "decade", "decades", "old"},
+	seesHalting:  {"um", "umm", "uh", "uhh", "uhm", "ehh", "hmm", "word", "call", "called", "dice", "llama"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},
 }
 
@@ -43,6 +45,10 @@ func glanceMark(toks []token, i int) glance {
 		return seesCount
 	case "\n":
 		return seesLines
+	case ",":
+		if i > 0 && wantsNoun(toks[i-1].text) || i > 1 && !last && toks[i-1].text == "it" {
+			return seesHalting
+		}
 	case ")":
 		if i > 0 && toks[i-1].kind == number && toks[i-1].num.value == 1 {
 			return seesList
@@ -125,6 +131,9 @@ func (p *Parser) glance(toks []token) glance {
 func (m *message) putRight(toks []token) []token {
 	p := m.p
 	g := p.glance(toks)
+	if g.has(seesHalting) {
+		toks = halted(toks)
+	}
 	if g.has(seesList) {
 		toks = numbered(toks)
 	}

@@ -68,6 +68,12 @@ func (m *message) deedOf(v *verb) deed {
 	if v.what == "set" && m.is(v.at+1, cDeterminer, "") && m.noEquipment(v.at+2) && !m.ownsNumber(v.at) {
 		return w // "le dejé la tarjeta en la mesa"
 	}
+	material := func(k int) bool { return m.is(k, cMaterial, "") }
+	drain := func(k int) bool { return m.is(k, cItem, "drain_valve") }
+	if m.kinds.has(cMaterial) && m.right(v.at, 4, false, material) >= 0 && m.left(v.at, 12, true, drain) >= 0 {
+		w.obj = "drain_valve" // "le cambié el drain valve al heater, puse uno de brass"
+		return w
+	}
 	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
 		w.obj, w.bySize = "expansion_tank", true
 	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {

@@ -80,7 +80,9 @@ func (m *message) listedYear(i int) bool {
 // waterlogged. 4.5 gal. 2011."
 func (m *message) yearAlone(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	if s.from != i || !m.closes(i) && m.text(i+1) != "vintage" {
+	label := func(k int) bool { return m.is(k, cWhose, "label") }
+	onLabel := m.says(i+1, "on", "per", "off") && m.right(i+1, 2, false, label) >= 0 // "prv is toast. 2006 on the sticker"
+	if s.from != i || !m.closes(i) && m.text(i+1) != "vintage" && !onLabel {
 		return false
 	}
 	told := false

@@ -92,6 +92,11 @@ func (m *message) events(s int) []event {
 			}
 		}
 		points := m.scratch.point(it.point)
+		if it.point == string(assess.Bibb) && m.says(i-1, "that", "this", "same") {
+			if p := m.sideBefore(i); p != "" {
+				points = m.scratch.point(p) // "fixed the bibb behind the house, and that bibb now reads 70"
+			}
+		}
 		if strings.Contains(it.point, "+") {
 			points = twoPoints(it.point)
 		}
@@ -111,6 +116,16 @@ func (m *message) pointsBack(i int) bool {
 		return (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is"
 	}
 	return m.is(i, cDo, "recheck") && m.showedThen(i) // "read it again 84"
+}
+
+// sideBefore returns the hose bibb of a side that is named last before item i, "" for none.
+func (m *message) sideBefore(i int) string {
+	for k := i - 1; k >= 0; k-- {
+		if sided(m.items[k].point) {
+			return m.items[k].point
+		}
+	}
+	return ""
 }
 
 // twoPoints parts a phrase that names two test points: "both sides of the prv".
