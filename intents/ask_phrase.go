@@ -145,7 +145,9 @@ func (m *message) askDue(p askPhrase, first int) {
 		return
 	case plainDues[t] && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return
-	case t == "due" && !p.request, strings.HasSuffix(t, " left") && !m.closes(p.at):
+	case t == "due" && !p.request:
+		return
+	case strings.HasSuffix(t, " left") && !m.closes(p.at) && !m.says(p.at+1, "for", "for me", "for us", "today", "to do") && !strings.HasPrefix(m.text(p.at+1), "this") && !m.timeWordAt(p.at+1):
 		return // "what's left in the tank"
 	}
 	m.noteAsk(p, AskDue)

@@ -146,6 +146,9 @@ func (m *message) doneThenNext(se sentence) int {
 			m.right(i, se.to, true, m.timeSpan) >= 0 {
 			return i
 		}
+		if next := &m.items[i+1]; done && m.isMark(i, ",", "/", "-") && !next.mark && m.wordCues(next.tok).has(cueWh) {
+			return i // "mark the one at 12 Elm done, what else is due"
+		}
 	}
 	return 0
 }

@@ -201,3 +201,46 @@ func TestBeforeAndAfterBehindTheirNumbers(t *testing.T) {
 		{"k/lav/tub 62.5, 63, 62", "62.5 kitchen; 63 bath; 62 bath"},
 	})
 }
+
+func TestWhoLooksForAWord(t *testing.T) {
+	says(t, [][2]string{
+		{"boss swapped out the, the, regulator and set it to 60", "replaced_prv to 60"},
+		{"softener here but no um, recirc pump. 73 at the kitchen", "softener; recirc none; 73 kitchen"},
+		{"we come back tuesday to put in a, whats the word, expansion tank", "plan install_tank in 1"},
+		{"64 at the bathroom, what is it, lavatory", "64 bath"},
+		{"what is it, prv or tank?", "ask next_check"},
+		{"no, um, 82 kitchen", "ask correct; 82 kitchen"},
+	})
+}
+
+func TestYearsAndAgesInFewLetters(t *testing.T) {
+	says(t, [][2]string{
+		{"prv was done in 21", "prv year 2021"},
+		{"prv installed in 21", "prv year 2021"},
+		{"heater from 14, 62 kitchen", "heater year 2014; 62 kitchen"},
+		{"prv replaced in 21 minutes", "replaced_prv"},
+		{"prv is a year old", "prv year 2025"},
+		{"regulator put in 6 months ago", "prv year 2025"},
+		{"exp tank over the heater, age unknown", "expansion_tank age unknown"},
+		{"this prv is toast lol. 2006 on the sticker, front tap 119", "prv year 2006 failed; 119 front_bibb"},
+	})
+}
+
+func TestATimeInASentenceOfItsOwn(t *testing.T) {
+	says(t, [][2]string{
+		{"boss wants a recheck. 30 days.", "plan recheck in 30"},
+		{"needs a new prv. friday.", "plan replace_prv in 4"},
+		{"mark the tank follow up at 71 Lily Pad Ct done, what else is due this week", "ask done; ask due"},
+		{"what's left for me this wk", "ask due"},
+		{"what's left in the tank", "ask none"},
+	})
+}
+
+func TestWhatWasSetAndIsPutRight(t *testing.T) {
+	says(t, [][2]string{
+		{"Brought the regulator down to fifty eight, it had been set at eighty five.", "set_prv to 58 from 85"},
+		{"set the prv to 65, typo, 60. Kitchen says 61 now", "set_prv to 60; 61 kitchen after"},
+		{"I repaired the dripping hose bibb behind the house, and that bibb now reads 70 psi.", "repaired_leak; 70 rear_bibb after"},
+		{"le cambié el drain valve al heater, puse uno de brass", "replaced_drain_valve; drain_valve brass"},
+	})
+}

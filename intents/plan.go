@@ -37,8 +37,35 @@ func (m *message) findPlans() {
 	for s := range m.sents {
 		m.planSentence(s)
 	}
+	for k := range m.plans {
+		if p := &m.plans[k]; p.InDays == nil {
+			p.InDays = m.spanAlone(m.items[p.at].sent + 1)
+		}
+	}
 	m.plans = slices.DeleteFunc(m.plans, m.datedToo)
 	m.plans = slices.DeleteFunc(m.plans, m.doneSince)
+}
+
+// spanAlone returns the days of a sentence that is nothing but a time to come: "boss wants a
+// recheck. 30 days."; nil for none.
+func (m *message) spanAlone(s int) *int {
+	if s >= len(m.sents) {
+		return nil
+	}
+	se := &m.sents[s]
+	for _, w := range m.moments {
+		if w.at < se.from || w.at >= se.to || m.past(w) || w.unsure {
+			continue
+		}
+		for i := se.from; i < se.to; i++ {
+			if (i < w.at || i >= w.end) && !m.items[i].mark && !m.items[i].site && !m.says(i, "in", "en") {
+				return nil
+			}
+		}
+		days := w.days
+		return &days
+	}
+	return nil
 }
 
 // doneSince tells whether a plan without a day only tells the need of what was done on the

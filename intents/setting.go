@@ -82,7 +82,11 @@ func (m *message) wasBefore(i int) bool {
 	case "was", "was at", "it was", "estaba en", "was set at":
 		return true
 	case "at", "en", "set", "set at":
-		return m.says(i-2, "was", "estaba", "it was") || m.text(i-2) == "set" && m.text(i-3) == "was"
+		k := i - 2
+		if m.text(k) == "set" {
+			k--
+		}
+		return m.says(k, "was", "had been") || k == i-2 && m.says(k, "estaba", "it was")
 	}
 	return false
 }

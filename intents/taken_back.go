@@ -103,9 +103,7 @@ func (m *message) replacedByNext(i int) {
 			wrong := m.samePlaceBefore(i, k)
 			it.inherits, it.takesOver = wrong, true
 			m.setRole(wrong, roleIgnored, "corrected")
-			m.asks = slices.DeleteFunc(m.asks, func(a asked) bool {
-				return a.About == AskCorrect && i < a.at && a.at < k && m.text(a.at) == "typo" && !m.says(a.at+1, "in", "on") // "front 57. typo, I meant 75"
-			})
+			m.typoWithin(i, k)
 		}
 		return
 	}
@@ -192,10 +190,19 @@ func (m *message) correctFact(i int) {
 		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
 			b.owner = a.owner // "set the prv to 60, sorry 62"
+			m.typoWithin(i, k)
 			m.setRole(i, roleIgnored, "corrected")
 		}
 		return
 	}
+}
+
+// typoWithin takes back the question about the last report when "typo" only puts item i right by
+// item k: "front 57. typo, I meant 75".
+func (m *message) typoWithin(i, k int) {
+	m.asks = slices.DeleteFunc(m.asks, func(a asked) bool {
+		return a.About == AskCorrect && i < a.at && a.at < k && m.text(a.at) == "typo" && !m.says(a.at+1, "in", "on")
+	})
 }
 
 // setInPressure tells whether numbers of a role are pressures that are set, not measured.
