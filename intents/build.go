@@ -18,7 +18,7 @@ func (m *message) build() {
 	for i := range m.items {
 		m.kinds |= m.items[i].kinds
 		m.keys |= m.items[i].keys
-		m.hold(m.items[i].tags)
+		m.hold(i)
 	}
 	if m.p.ungated {
 		m.openAll()
@@ -231,7 +231,10 @@ func (m *message) add(tok, n int) *item {
 	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
 	it := &m.items[len(m.items)-1]
 	e := m.p.lex.of(t)
-	it.lists = e.lists
+	it.lists, it.reads = e.lists, e.reads
+	if e == stranger && t.kind != number {
+		it.reads = wordMeaning(t.text)
+	}
 	if n == 1 && t.kind == word {
 		it.keys = e.keys | e.typed
 	}
@@ -244,7 +247,7 @@ func (m *message) means(it *item, node int32) {
 	n := &l.nodes[node]
 	it.text = l.spelling[n.at:][:n.n]
 	s, o := &l.senses[n.sense], &l.opened[n.opened]
-	it.tags, it.kinds, it.values, it.keys, it.lists = s.tags, s.kinds, s.values, s.keys|o.keys, o.lists
+	it.tags, it.kinds, it.values, it.keys, it.lists, it.reads = s.tags, s.kinds, s.values, s.keys|o.keys, o.lists, n.reads
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}

@@ -14,6 +14,7 @@ var (
 	listAsHighAs         = listOf("as high as")
 	listAsksOfReading    = listOf("asks of reading")
 	listDoubtsReading    = listOf("doubts reading")
+	listOpensDoubt       = listOf("opens doubt")
 	listBesideOtherHouse = listOf("beside other house")
 )
 
@@ -22,29 +23,21 @@ var (
 // gauge's face, of a month gone by, or the neighbour's. What would make it a pressure says
 // nothing against them.
 
-// notMeasured tells why the number at i was not measured on this visit.
-func (m *message) notMeasured(i int) (string, bool) {
-	switch {
-	case m.notShown(i):
-		return "denied", true
-	case m.supposes(i):
-		return "supposed, not measured", true
-	case m.wouldBe(i):
-		return "what somebody wants", true
-	case m.askedAbout(i):
-		return "asked about", true
-	case m.ofFace(i):
-		return "a gauge's range", true
-	case m.inMonthPast(i):
-		return "from memory", true
-	case m.besideOther(i), m.ofHydrant(i):
-		return othersNumber, true
-	case m.answersQuoted(i):
-		m.askPlace(i)
-		return "says yes to a quoted line", true
-	}
-	return "", false
+// doubts tell that a number was not measured on this visit.
+var doubts = []numberRule{
+	{(*message).notShown, "denied", nil},
+	{(*message).supposes, "supposed, not measured", nil},
+	{(*message).wouldBe, "what somebody wants", onlyWithWords("would be", "would", "seria", "estaria", "quedaria")},
+	{(*message).askedAbout, "asked about", nil},
+	{(*message).ofFace, "a gauge's range", onlyWith(cItem, "gauge")},
+	{(*message).inMonthPast, "from memory", onlyWithWords("in", "back in", "en", "last")},
+	{(*message).besideOther, othersNumber, onlyWith(cWhose, "other")},
+	{(*message).ofHydrant, othersNumber, nil},
+	{(*message).answersQuoted, "says yes to a quoted line", nil},
 }
+
+// notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
+func (m *message) notMeasured(i int) string { return m.reason(doubts, i) }
 
 // notShown tells whether a denied verb of showing leads to the number at i: "not reading 74", "never
 // got to 60", "no marca 80". With "below" or "de" between, it tells a bound.
@@ -109,13 +102,16 @@ func (m *message) askedAbout(i int) bool {
 	if first == i {
 		return false
 	}
-	opens := m.text(first)
-	pair := opens + " " + m.text(first+1)
-	doubts := func(s string) bool { return m.p.lex.inList(s, listDoubtsReading) }
-	if doubts(opens) || doubts(pair) || doubts(pair+" "+m.text(first+2)) {
+	if m.inList(first, listDoubtsReading) || m.inList(first, listOpensDoubt) && m.doubtsInTwo(first) {
 		return true
 	}
 	return s.question && m.inList(first, listAsksOfReading)
+}
+
+// doubtsInTwo tells whether item i doubts a reading together with the one or two words behind it.
+func (m *message) doubtsInTwo(i int) bool {
+	pair := m.text(i) + " " + m.text(i+1)
+	return m.p.lex.inList(pair, listDoubtsReading) || m.p.lex.inList(pair+" "+m.text(i+2), listDoubtsReading)
 }
 
 // ofFace tells whether the number at i is the end of a gauge's face: "manómetro de 200", "gauge is a
@@ -199,5 +195,9 @@ func (m *message) ofHydrant(i int) bool {
 // answersQuoted tells whether the number at i only says yes to a quoted line: "> should I aim for
 // 60?", "yes 60".
 func (m *message) answersQuoted(i int) bool {
-	return len(m.clean.quoted) > 0 && m.closes(i) && m.items[i].unit == "" && m.is(i-1, cPresent, "") && m.firstOf(m.items[i].sent) >= i-1
+	if len(m.clean.quoted) == 0 || !m.closes(i) || m.items[i].unit != "" || !m.is(i-1, cPresent, "") || m.firstOf(m.items[i].sent) < i-1 {
+		return false
+	}
+	m.askPlace(i)
+	return true
 }

@@ -11,6 +11,7 @@ type entry struct {
 	keys   key    // the rules that may begin at it
 	typed  key    // those that may where it was typed for another word
 	lists  *listSet
+	reads  meaning // the word itself
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 
@@ -69,7 +70,7 @@ func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
 func (l *lexicon) entry(w string) *entry {
 	e := l.entries[w]
 	if e == nil {
-		e = &entry{id: -1}
+		e = &entry{id: -1, reads: wordMeaning(w)}
 		l.entries[w] = e
 	}
 	return e

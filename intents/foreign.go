@@ -17,28 +17,24 @@ const (
 	sumEachTime  = "a sum for each time"
 )
 
+// others tell that a number is not one that was measured on this visit, or no pressure.
+var others = []numberRule{
+	{(*message).fraction, "a fraction of an inch", onlyWithWords("/")},
+	{(*message).converts, "a conversion", onlyWithWords("in", "to", "en", "into")},
+	{(*message).rating, "a rating", either(onlyWith(cItem, "gauge"), onlyWith(cRelief, "-"), onlyWith(cHint, "rated"), onlyWithWords("-"))},
+	{(*message).labelled, "on a label", nil},
+	{(*message).told, othersNumber, nil},
+	{(*message).unitRate, "a rate", nil},
+	{(*message).plannedValue, "planned", nil},
+	{(*message).advised, "advice", onlyWith(cClaim, "says")},
+	{(*message).lineTest, "a test of pipes", onlyWith(cHint, "linetest")},
+}
+
 // foreign tells whose number item i is when it is not a pressure measured on
 // this visit, and whether it is one at all.
 func (m *message) foreign(i int) (string, bool) {
-	switch {
-	case m.fraction(i):
-		return "a fraction of an inch", true
-	case m.converts(i):
-		return "a conversion", true
-	case m.rating(i):
-		return "a rating", true
-	case m.labelled(i):
-		return "on a label", true
-	case m.told(i):
-		return othersNumber, true
-	case m.items[i].unit != "" && m.rate(i):
-		return "a rate", true
-	case m.plannedValue(i):
-		return "planned", true
-	case m.advised(i):
-		return "advice", true
-	case m.lineTest(i):
-		return "a test of pipes", true
+	if why := m.reason(others, i); why != "" {
+		return why, true
 	}
 	if m.items[i].unit == "" {
 		switch {
@@ -251,13 +247,8 @@ func (m *message) advised(i int) bool {
 	return m.is(i-1, cClaim, "says") && m.text(i-2) == "i" && !m.pointNear(i)
 }
 
-var lineTestGate = onlyWith(cHint, "linetest")
-
 // lineTest reads the pressure that new pipes or gas were tested with.
 func (m *message) lineTest(i int) bool {
-	if m.shut(lineTestGate) {
-		return false
-	}
 	if r := m.right(i, 6, false, func(k int) bool { return m.is(k, cHint, "linetest") }); r >= 0 && !m.pointBetween(i, r) && !m.points(i) {
 		return true
 	}

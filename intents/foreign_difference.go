@@ -9,45 +9,53 @@ var (
 
 // Numbers that say by how much a pressure differs, what it should be or is no more.
 
-// dropOrTarget tells a difference, a limit or a value from memory from a reading.
-func (m *message) dropOrTarget(i int) (string, bool) {
-	prev := m.text(i - 1)
-	switch {
-	case m.differenceBehind(i) || m.relative(i):
-		return "a difference", true
-	case prev == "worth" || m.text(i-2) == "worth" && !m.items[i-1].mark:
-		return "a difference", true // "a turn is worth about 6 psi"
-	case m.wished(i):
-		return "what somebody wants", true
-	case m.isGone(i):
-		return "no more there", true
-	case m.gaugeEnd(i):
-		return "a gauge's range", true
-	case prev == "of" && m.dropBefore(i):
-		return "a difference", true // "a drop in pressure of 20"
-	case m.whereStuck(i):
-		return "where the gauge sticks", true
-	case prev == "-" && m.text(i-2) == "i":
-		return "a highway", true
-	case prev == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == "":
-		return "what it is called", true // "81 and 83 at the rear. Calling it 82"
-	case oneOf(prev, "avg", "average", "mean", "promedio"):
-		return "an average", true
-	case oneOf(prev, "by", "another", "extra") || m.shifted(i):
-		return "a difference", true
-	case !oneOf(prev, "to", "at", "from", "a", "down to", "into", "hasta") && m.afterFall(i):
-		return "a difference", true
-	case m.crept(i) || pressureUnit(m.items[i].unit) && m.roseBy(i):
-		return "a rise", true
-	case m.targeted(i):
-		return "a target or a limit", true
-	case m.limitBehind(i):
-		return "a limit", true
-	case m.remembered(i):
-		return "from memory", true
-	}
-	return "", false
+// differences tell that a number is a difference, a limit or a value from memory.
+var differences = []numberRule{
+	{(*message).differenceBehind, "a difference", nil},
+	{(*message).relative, "a difference", nil},
+	{(*message).worthSoMuch, "a difference", onlyWithWords("worth")},
+	{(*message).wished, "what somebody wants", onlyWithWords("what")},
+	{(*message).isGone, "no more there", nil},
+	{(*message).gaugeEnd, "a gauge's range", onlyWithWords("to", "up to", "at", "goes to")},
+	{(*message).fallOf, "a difference", onlyWithWords("of")},
+	{(*message).whereStuck, "where the gauge sticks", either(onlyWith(cHint, "sticks"), onlyWithWords("en"))},
+	{(*message).ofInterstate, "a highway", onlyWithWords("i")},
+	{(*message).called, "what it is called", onlyWithWords("calling", "call")},
+	{(*message).averaged, "an average", onlyWithWords("avg", "average", "mean", "promedio")},
+	{(*message).byAnother, "a difference", onlyWithWords("by", "another", "extra")},
+	{(*message).shifted, "a difference", onlyWith(cHint, "shift", "way")},
+	{(*message).afterFall, "a difference", nil},
+	{(*message).crept, "a rise", onlyWith(cSym, "creep")},
+	{(*message).roseBy, "a rise", nil},
+	{(*message).targeted, "a target or a limit", nil},
+	{(*message).limitBehind, "a limit", nil},
+	{(*message).remembered, "from memory", nil},
 }
+
+// dropOrTarget tells a difference, a limit or a value from memory from a reading.
+func (m *message) dropOrTarget(i int) string { return m.reason(differences, i) }
+
+// worthSoMuch reads what a turn does: "a turn is worth about 6 psi".
+func (m *message) worthSoMuch(i int) bool {
+	return m.text(i-1) == "worth" || m.text(i-2) == "worth" && !m.items[i-1].mark
+}
+
+// fallOf reads "a drop in pressure of 20".
+func (m *message) fallOf(i int) bool { return m.text(i-1) == "of" && m.dropBefore(i) }
+
+// ofInterstate reads "I-35".
+func (m *message) ofInterstate(i int) bool { return m.text(i-1) == "-" && m.text(i-2) == "i" }
+
+// called reads what a pressure between two is called: "81 and 83 at the rear. Calling it 82".
+func (m *message) called(i int) bool {
+	return m.text(i-1) == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == ""
+}
+
+// averaged tells whether the number at i is said to be an average.
+func (m *message) averaged(i int) bool { return m.says(i-1, "avg", "average", "mean", "promedio") }
+
+// byAnother tells whether the word before the number at i says that it comes to another.
+func (m *message) byAnother(i int) bool { return m.says(i-1, "by", "another", "extra") }
 
 // wished tells whether the words behind the number at i make it a wish: "72 psi is what she wants".
 func (m *message) wished(i int) bool {

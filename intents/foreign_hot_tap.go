@@ -25,7 +25,13 @@ func (m *message) hotTap(i int) bool {
 	if !hot && m.isMark(to, ",") { // "140 out of the tub, way too hot"
 		hot = m.closes(to+2) && hotWord(m.text(to+2)) || m.closes(to+3) && hotWord(m.text(to+3)) && m.text(to+2) == "too"
 	}
-	return tap && hot
+	if !tap || !hot {
+		return false
+	}
+	if !m.warmth(i) {
+		m.askWarm(i)
+	}
+	return true
 }
 
 // hotAndCold tells whether the number at i is the warmth of hot or cold water told with that of the

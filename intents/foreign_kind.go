@@ -10,59 +10,56 @@ var (
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
 // the end of a gauge's scale, minutes, the warmth of a tap, a number half heard.
 
-// anotherKind tells what item i counts when its clause says that it measures something
-// other than the pressure of a house. It is asked before any setting is looked for.
-func (m *message) anotherKind(i int) (string, bool) {
-	it := &m.items[i]
-	switch {
-	case m.ofPumpSwitch(i):
-		return pumpsNumber, true
-	case m.reliefSet(i):
-		return "what a relief valve opens at", true
-	case m.scaleEnd(i):
-		return "a gauge's range", true
-	case m.weighed(i):
-		return "a weight", true
-	case m.saidInUnits(i):
-		return "said again in another unit", true
-	case m.acrossFilter(i):
-		m.askPlace(i)
-		return "before or behind a filter", true
-	case m.byScrew(i):
-		return "a mark of a regulator's screw", true
-	case m.ofHeating(i):
-		return "of a heating system", true
-	case it.unit != "":
-		return "", false
-	case m.otherMeasure(i), m.strangersDial(i):
-		return "measured, but no pressure", true
-	case m.roomWarmth(i):
-		return "a temperature", true
-	case m.says(i-1, "preset", "factory preset") && !m.has(cItem, "prv"):
-		return "a factory setting", true
-	case m.scaldCheck(i):
-		return "a temperature", true
-	case m.hotAndCold(i):
-		return "a temperature", true
-	case m.hotTap(i):
-		if !m.warmth(i) {
-			m.askWarm(i)
-		}
-		return "a pressure or a temperature", true
-	case m.text(i-1) == "and" && m.text(i-2) == "t" && strings.Contains(m.raw, "+"): // "T+15 laundry 57"
-		return "minutes", true
-	case m.minutesIn(i):
-		return "minutes to come", true
-	case m.soManyFor(i), m.askedFor(i):
-		return "a price", true
-	case m.aThing(i):
-		return "names a thing", true
-	case m.lengthOf(i):
-		return "a length", true
-	case m.beside(i):
-		return "a difference", true
+// otherKinds tell that a number measures something else, whatever its unit, and barely so that
+// one without a unit does.
+var (
+	otherKinds = []numberRule{
+		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
+		{(*message).reliefSet, "what a relief valve opens at", onlyWith(cRelief, "-")},
+		{(*message).scaleEnd, "a gauge's range", either(onlyWith(cItem, "gauge"), onlyWith(cHint, "pegged", "scaleend"))},
+		{(*message).weighed, "a weight", nil},
+		{(*message).saidInUnits, "said again in another unit", nil},
+		{(*message).acrossFilter, "before or behind a filter", either(onlyWith(cItem, "softener"), onlyWith(cHint, "filter"))},
+		{(*message).byScrew, "a mark of a regulator's screw", onlyWithWords("on")},
+		{(*message).ofHeating, "of a heating system", onlyWith(cHint, "heating")},
 	}
-	return "", false
+	otherKindsBare = []numberRule{
+		{(*message).otherMeasure, "measured, but no pressure", onlyWith(cHint, "otherkind")},
+		{(*message).strangersDial, "measured, but no pressure", onlyWithWords("set")},
+		{(*message).roomWarmth, "a temperature", onlyWith(cPart, "thermostat")},
+		{(*message).presetSomewhere, "a factory setting", onlyWithWords("preset", "factory preset")},
+		{(*message).scaldCheck, "a temperature", onlyWith(cHint, "scaldcheck")},
+		{(*message).hotAndCold, "a temperature", either(onlyWithWords("cold", "cold side", "fria"), onlyWith(cHint, "cold"))},
+		{(*message).hotTap, "a pressure or a temperature", nil},
+		{(*message).plusMinutes, "minutes", onlyWithWords("t")},
+		{(*message).minutesIn, "minutes to come", onlyWithWords("in", "back in", "be back in", "en")},
+		{(*message).soManyFor, "a price", onlyWithWords("for", "to", "cash", "dollar", "buck", "dolar", "peso")},
+		{(*message).askedFor, "a price", onlyWith(cHint, "shopplace")},
+		{(*message).aThing, "names a thing", nil},
+		{(*message).lengthOf, "a length", either(onlyWith(cHint, "lengthways"), onlyWithWords("back", "of", "by", "from", "de"))},
+		{(*message).farFrom, "a length", nil},
+		{(*message).beside, "a difference", onlyWithWords("over", "under", "above", "below", "short", "up", "down")},
+	}
+)
+
+// anotherKind tells what item i counts when its clause says that it measures something
+// other than the pressure of a house, "" when it says no such thing. It is asked before any setting
+// is looked for.
+func (m *message) anotherKind(i int) string {
+	if why := m.reason(otherKinds, i); why != "" || m.items[i].unit != "" {
+		return why
+	}
+	return m.reason(otherKindsBare, i)
+}
+
+// presetSomewhere reads what a thing that is no regulator of the house came set to.
+func (m *message) presetSomewhere(i int) bool {
+	return m.says(i-1, "preset", "factory preset") && !m.has(cItem, "prv")
+}
+
+// plusMinutes reads how long after the first reading another was taken: "T+15 laundry 57".
+func (m *message) plusMinutes(i int) bool {
+	return m.text(i-1) == "and" && m.text(i-2) == "t" && strings.Contains(m.raw, "+")
 }
 
 // hintBefore returns a word of a hint in the clause of item i, before it; -1 for none.
@@ -79,14 +76,9 @@ func (m *message) hintBefore(i, n int, over bool, hint string) int {
 
 const pumpsNumber = "where a pump's switch cuts in or out"
 
-var pumpSwitchGate = onlyWith(cHint, "pumpswitch")
-
 // ofPumpSwitch reads what a well's pump starts and stops at: "pressure switch 40/60",
 // "pump kicks on at 40 and off at 60".
 func (m *message) ofPumpSwitch(i int) bool {
-	if m.shut(pumpSwitchGate) {
-		return false
-	}
 	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == pumpsNumber {
 		return true
 	}
@@ -159,14 +151,9 @@ func wholeFace(it *item) bool {
 	return false
 }
 
-var otherMeasureGate = onlyWith(cHint, "otherkind")
-
 // otherMeasure reads "hardness 18 at the kitchen", "battery at 80". A test point between
 // has the number, unless it only says where: "hardness at the kitchen 22".
 func (m *message) otherMeasure(i int) bool {
-	if m.shut(otherMeasureGate) {
-		return false
-	}
 	k := m.hintBefore(i, 6, false, "otherkind")
 	if k < 0 {
 		n := i + 1
@@ -192,7 +179,7 @@ func (m *message) strangersDial(i int) bool {
 	if m.says(set, "at", "to", "on", "for") {
 		set--
 	}
-	if !m.holdsKey(keySets) || m.text(set) != "set" {
+	if m.text(set) != "set" {
 		return false
 	}
 	k := set - 1
@@ -202,11 +189,9 @@ func (m *message) strangersDial(i int) bool {
 	return m.noEquipment(k) && (k == 0 || m.items[k-1].mark || m.is(k-1, cDeterminer, "") && (k == 1 || m.items[k-2].mark))
 }
 
-var scaldCheckGate = onlyWith(cHint, "scaldcheck")
-
 // scaldCheck reads the warmth of taps told in a row: "scald check: lav 121, tub 119".
 func (m *message) scaldCheck(i int) bool {
-	if v := m.items[i].value; v < 85 || v > 160 || m.shut(scaldCheckGate) {
+	if v := m.items[i].value; v < 85 || v > 160 {
 		return false
 	}
 	k := m.left(i, 14, true, func(k int) bool { return m.is(k, cHint, "scaldcheck") })

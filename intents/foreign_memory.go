@@ -103,6 +103,9 @@ func (m *message) limitBehind(i int) bool {
 // roseBy tells whether the number at i, which no "to" leads to, is by how much a pressure
 // rose: "went up 20 psi", "sube como 20 libras en la noche".
 func (m *message) roseBy(i int) bool {
+	if !pressureUnit(m.items[i].unit) {
+		return false
+	}
 	k := i - 1
 	for m.inList(k, listRoughly) {
 		k--
@@ -112,7 +115,7 @@ func (m *message) roseBy(i int) bool {
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
 func (m *message) afterFall(i int) bool {
-	if !m.holdsKey(keyFalls) {
+	if !m.holdsKey(keyFalls) || m.says(i-1, "to", "at", "from", "a", "down to", "into", "hasta") {
 		return false
 	}
 	k := m.left(i, 3, false, func(k int) bool { return m.said(k, keyFalls) })
@@ -121,6 +124,10 @@ func (m *message) afterFall(i int) bool {
 
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
+	if !m.holdsKey(keySays|keyWas) && !m.kinds.has(cMemory) && !m.sents[m.items[i].sent].remembers &&
+		strings.IndexByte(m.clean.text, '"') < 0 {
+		return false
+	}
 	if m.isNum(i+2) && m.thenTo(i, i+2) || m.isNum(i-2) && m.thenTo(i-2, i) {
 		return false // "it was 60 then 68 then 77"
 	}

@@ -26,7 +26,11 @@ func (m *message) roomWarmth(i int) bool {
 // acrossFilter reads what stood before and behind a softener or a filter: "softener 58 in 41 out".
 func (m *message) acrossFilter(i int) bool {
 	beside := m.says(i+1, "in", "out") && (m.stopAt(i+2) || m.isNum(i+2))
-	return beside && !m.has(cItem, "prv") && (m.has(cItem, "softener") || m.has(cHint, "filter"))
+	if !beside || m.has(cItem, "prv") || !m.has(cItem, "softener") && !m.has(cHint, "filter") {
+		return false
+	}
+	m.askPlace(i)
+	return true
 }
 
 // byScrew reads what a mark of a regulator's screw says: "between 60 and 65 on the set screw mark".

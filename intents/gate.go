@@ -1,5 +1,7 @@
 package intents
 
+import "slices"
+
 // A gate spares a rule the messages that it cannot read. Most rules hang on a word or
 // two that few messages hold, yet they look at every item of every message; a gate asks
 // once whether the message holds any of those words at all. It is declared beside its
@@ -7,8 +9,9 @@ package intents
 // TestGatesChangeNothing reads with all of them open.
 type gate []meaning
 
-// meaning is the place of a class and value in a table of what a message holds. Two may
-// fall on one place: then a gate is open that could be shut.
+// meaning is the place of a class and value in a table of what a message holds; a word or a
+// phrase stands there too, by its letters. Two may fall on one place: then a gate is open that
+// could be shut.
 type meaning uint16
 
 // meanings is the size of that table.
@@ -29,6 +32,15 @@ func onlyWith(c class, values ...string) gate {
 	}
 	return g
 }
+
+// onlyWithWords is the gate of a rule that needs an item that reads as one of some words.
+func onlyWithWords(words ...string) gate { return onlyWith(cNone, words...) }
+
+// either is the gate of a rule that needs what one of some gates asks for.
+func either(gates ...gate) gate { return slices.Concat(gates...) }
+
+// wordMeaning returns the place of a word or a phrase in the table of meanings.
+func wordMeaning(s string) meaning { return meaningOf(cNone, s) }
 
 // meaningOf returns the place of a class and a value in the table of meanings.
 func meaningOf(c class, value string) meaning {
@@ -57,9 +69,11 @@ func (m *message) openAll() {
 	}
 }
 
-// hold notes that the message holds the meanings of tags.
-func (m *message) hold(tags []tag) {
-	for _, t := range tags {
+// hold notes that the message holds what item i reads as and means.
+func (m *message) hold(i int) {
+	it := &m.items[i]
+	m.holds.add(it.reads)
+	for _, t := range it.tags {
 		m.holds.add(t.meaning)
 	}
 }

@@ -18,7 +18,8 @@ type item struct {
 	ranged    bool // the middle of two
 	takesOver bool
 	role      role
-	point     string // the test point that the phrase names
+	reads     meaning // its text, as gates ask for it
+	point     string  // the test point that the phrase names
 	value     float64
 	unit      string // of a number
 	tok, n    int    // tokens
@@ -31,8 +32,9 @@ type item struct {
 func (m *message) call(i int, w string) {
 	m.unsay(i)
 	e := m.p.lex.look(w)
-	m.items[i].text, m.items[i].keys, m.items[i].lists = w, e.keys, e.lists
+	m.items[i].text, m.items[i].keys, m.items[i].lists, m.items[i].reads = w, e.keys, e.lists, wordMeaning(w)
 	m.keys |= m.items[i].keys
+	m.hold(i)
 }
 
 // say makes item i the word w of the lexicon.
@@ -41,7 +43,7 @@ func (m *message) say(i int, w string) {
 	m.means(&m.items[i], node)
 	m.kinds |= m.items[i].kinds
 	m.keys |= m.items[i].keys
-	m.hold(m.items[i].tags)
+	m.hold(i)
 }
 
 // unsay takes its meaning from item i: it is only a word here.

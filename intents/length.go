@@ -15,7 +15,7 @@ func (m *message) lengthOf(i int) bool {
 	switch {
 	case m.text(i+1) == "back" && m.closes(i+1) && m.inList(i-1, listLinks) && m.is(i-2, cPoint, "street"):
 		return true // "meter is 90 back"
-	case m.is(i+1, cHint, "lengthways"), m.farFrom(i):
+	case m.is(i+1, cHint, "lengthways"):
 		return true
 	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
 		return true

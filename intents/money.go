@@ -88,6 +88,9 @@ func (m *message) tellsElse(k, i int) bool {
 	return false
 }
 
+// unitRate reads a number with a unit for a time: "2 psi cada 10 minutos".
+func (m *message) unitRate(i int) bool { return m.items[i].unit != "" && m.rate(i) }
+
 // rate reads a sum for a time: "110 a month", "2 psi cada 10 minutos".
 func (m *message) rate(i int) bool {
 	switch m.text(i + 1) {

@@ -72,6 +72,23 @@ func year(v float64) bool { return v >= 1950 && v <= 2049 && v == float64(int(v)
 // after it.
 type roleRule func(m *message, i int) (role, string)
 
+// numberRule tells for one reason that a number is no pressure measured in the house.
+type numberRule struct {
+	tells func(m *message, i int) bool
+	why   string
+	gate  gate // what it cannot do without; nil where it asks itself
+}
+
+// reason returns why the number at i is no pressure by the first rule that tells, "" for none.
+func (m *message) reason(rules []numberRule, i int) string {
+	for k := range rules {
+		if r := &rules[k]; (r.gate == nil || !m.shut(r.gate)) && r.tells(m, i) {
+			return r.why
+		}
+	}
+	return ""
+}
+
 // roleRules are asked in turn: by the way the number is written, by its unit, by words
 // that make it vague or somebody else's, and last what a number without a unit may be.
 var roleRules = [...]roleRule{

@@ -43,13 +43,13 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.ofTyres(i) {
 		return roleIgnored, "tyres"
 	}
-	if why, ok := m.anotherKind(i); ok {
+	if why := m.anotherKind(i); why != "" {
 		return roleIgnored, why
 	}
 	if r, why, ok := m.ofPartRole(i); ok {
 		return r, why
 	}
-	if why, ok := m.dropOrTarget(i); ok {
+	if why := m.dropOrTarget(i); why != "" {
 		return roleIgnored, why
 	}
 	if m.toCome(i) {
@@ -61,7 +61,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if m.bounded(i) {
 		return roleIgnored, "a bound"
 	}
-	if why, ok := m.notMeasured(i); ok {
+	if why := m.notMeasured(i); why != "" {
 		return roleIgnored, why
 	}
 	if m.ofRegulatorAlone(i) {

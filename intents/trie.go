@@ -24,7 +24,8 @@ type node struct {
 	n      uint16 // how long it is
 	sense  uint16 // 0 for none
 	opened uint16 // what its letters say, an index; 0 for nothing
-	kids   int32  // where its branches begin
+	reads  meaning
+	kids   int32 // where its branches begin
 }
 
 // branch leads from a node of the trie by a word to the next node.
@@ -154,6 +155,9 @@ func (l *trie) grown(words []string) {
 		l.nodes[n].at, l.nodes[n].n = uint32(at), uint16(b.Len()-at)
 	}
 	l.spelling = b.String()
+	for n := 1; n < len(l.nodes)-1; n++ {
+		l.nodes[n].reads = wordMeaning(l.phrase(int32(n)))
+	}
 	l.nodes = slices.Clip(l.nodes)
 	l.sprouts, l.joined = nil, nil
 }
