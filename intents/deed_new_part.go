@@ -79,7 +79,7 @@ func (m *message) endsIn(i int) bool {
 // newBehind returns the part named behind the "new" at item i when what follows tells that it
 // was put in: "new prv, set to 58"; -1 if not.
 func (m *message) newBehind(i int) int {
-	if m.text(i) == "replacement" || i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site {
+	if m.text(i) == "replacement" || i != m.sents[m.items[i].sent].from && !m.items[i-1].mark && !m.items[i-1].site && !m.jobHeadAt(i-1) {
 		return -1
 	}
 	part := i + 1
@@ -93,6 +93,11 @@ func (m *message) newBehind(i int) int {
 		return part
 	}
 	return -1
+}
+
+// jobHeadAt tells whether item k heads a line of what was done: "DONE new PRV, set 60".
+func (m *message) jobHeadAt(k int) bool {
+	return m.is(k, cHint, "jobhead") && (k == m.sents[m.items[k].sent].from || m.items[k-1].mark)
 }
 
 // toldNew tells whether a new part, named at item part behind the "new" at i, was put in.

@@ -86,3 +86,28 @@ func TestAGaugeInAnotherUnit(t *testing.T) {
 		{"gauge is 6 feet up the wall, 62 rear", "62 rear_bibb"},
 	})
 }
+
+func TestHeadsInCapitalsOfTwoWords(t *testing.T) {
+	says(t, [][2]string{
+		{"AS FOUND kit 92 / tub 91\nDONE new PRV, set 60\nAS LEFT kit 61 / tub 60",
+			"60 bath after; 61 kitchen after; 91 bath before; 92 kitchen before; replaced_prv to 60"},
+		{"DONE new PRV, set 60. kitchen 61", "61 kitchen; replaced_prv to 60"},
+		{"AS FOUND rear 95\nFIX new regulator\nAS LEFT rear 62", "62 rear_bibb after; 95 rear_bibb before; replaced_prv"},
+		{"PRV 2016 OK set 62", "prv year 2016 set 62 good"},
+		{"prv new 2020 fine set at 65", "prv year 2020 set 65 good"},
+		{"prv fine now set it to 60", "prv good; set_prv to 60"},
+	})
+}
+
+func TestWaterThatIsOnlyOnOrOff(t *testing.T) {
+	says(t, [][2]string{
+		{"Put an expansion tank in too while I had the water off, 4.4 gallon, pumped to 60.", "expansion_tank 4.4 gal; installed_tank to 60"},
+		{"with the water off I swapped the regulator, 60 kitchen", "60 kitchen; replaced_prv"},
+		{"turned the water off at the curb, drip at the tub", "leak; shut_off"},
+		{"Water's been on, heater in vacation mode. Kitchen 68", "68 kitchen idle"},
+		{"the water has been on for a week, 62 kitchen", "62 kitchen"},
+		{"with the water on in the tub, 55 kitchen", "55 kitchen flowing"},
+		{"Her heater's a forty gallon electric, elements weren't on for any of it, and she has no idea how old it is.",
+			"heater age unknown 40 gal electric"},
+	})
+}

@@ -163,7 +163,24 @@ func (m *message) onElsewhere(i int) bool {
 	if m.is(i-1, cWater, "") && m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "lights") }) >= 0 {
 		return true // "Turned the water on and fixed a drip"
 	}
-	return m.text(i-1) == "going"
+	return m.text(i-1) == "going" || m.supplyOn(i)
+}
+
+// supplyOn tells whether the "on" at item i only says that the house has water: "water's on",
+// "the water has been on for a week". "With the water on in the tub" it runs.
+func (m *message) supplyOn(i int) bool {
+	k := i - 1
+	for m.inList(k, listLinks) || m.says(k, "been", "has", "has been", "had been", "still", "back") {
+		k--
+	}
+	if !m.is(k, cWater, "") || k == i-1 && !strings.HasSuffix(strings.ToLower(m.toks[m.items[k].tok].raw), "s") {
+		return false
+	}
+	first := m.clauseStart(i)
+	for first < k && (m.items[first].mark || m.is(first, cDeterminer, "") || m.says(first, "and", "but")) {
+		first++
+	}
+	return first == k && (m.closes(i) || m.says(i+1, "when", "for", "since", "all", "again", "here", "at"))
 }
 
 // ofEquipment tells whether what runs or is open at item i is a piece of equipment.

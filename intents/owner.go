@@ -100,6 +100,8 @@ func (m *message) reach(a attribute, items []mentionOf) float64 {
 		return 22
 	case a.dated():
 		return 12
+	case a.what == "unknown" && m.says(a.at+1, "it is", "its", "it", "it was", "they are"):
+		return 24 // "… electric, elements weren't on for any of it, and she has no idea how old it is"
 	}
 	return 14
 }

@@ -255,10 +255,16 @@ func (m *message) columnHeads(s int) []column {
 // its note: "SITE 5006 S Bisbee Rd", "FOUND shower 31 / kitchen 35".
 func (m *message) capitalHead(i int) bool {
 	capital := func(k int) bool {
-		t := &m.toks[m.items[k].tok]
-		return t.kind == word && len(t.raw) > 2 && strings.ToUpper(t.raw) == t.raw
+		long := 0
+		for _, t := range m.toks[m.items[k].tok : m.items[k].tok+m.items[k].n] {
+			if t.kind != word || strings.ToUpper(t.raw) != t.raw {
+				return false
+			}
+			long += len(t.raw)
+		}
+		return long > 2 // "AS FOUND"
 	}
-	if !capital(i) || m.items[i].n != 1 || capital(i+1) && !m.items[i+1].site {
+	if !capital(i) || m.items[i].n > 2 || capital(i+1) && !m.items[i+1].site {
 		return false
 	}
 	heads := 0

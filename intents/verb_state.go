@@ -66,7 +66,11 @@ func (m *message) setState(v *verb) {
 		k--
 	}
 	topic, at := m.topicBefore(v.at)
-	within, adjoins := k >= from, k >= from && k == v.at-1
+	sound := v.at // "PRV 2016 OK set 62"
+	for sound > from && m.is(sound-1, cCond, "good") {
+		sound--
+	}
+	within, adjoins := k >= from, k >= from && k == sound-1
 	switch {
 	case within && (m.is(k, cItem, "") || m.is(k, cPart, "")):
 		v.state = !m.verbBefore(k, v.at) && !m.changeAfter(v.at)
@@ -124,7 +128,7 @@ func (m *message) listsCharge(v *verb) (tank int, ok bool) {
 // beforeSet tells whether item k may stand between a part and what it is set to: "prv is
 // still at factory pressure, set 55".
 func (m *message) beforeSet(k int) bool {
-	return m.inList(k, listLinks) || m.inList(k, listBeforeSet) || m.is(k, cAge, "") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
+	return m.inList(k, listLinks) || m.inList(k, listBeforeSet) || m.is(k, cAge, "") || m.is(k, cCond, "good") || m.is(k, cUnknown, "") || m.is(k, cWhose, "label")
 }
 
 // isCharged tells whether "charged" at item i says how a tank is, not what was done to it:

@@ -19,6 +19,24 @@ type workDone struct {
 	assess.Work
 }
 
+// shutForJob tells whether the water was only shut while another deed was done: "put a tank in too
+// while I had the water off".
+func (m *message) shutForJob(v *verb) bool {
+	first := m.clauseStart(v.at)
+	for m.items[first].mark && first < v.at {
+		first++
+	}
+	if !m.says(first, "while", "with", "w/", "w", "since", "once", "as long as", "mientras", "con", "ya que", "aprovechando que") {
+		return false
+	}
+	for k := range m.verbs {
+		if o := &m.verbs[k]; o.done && o.what != "shut" && m.items[o.at].sent == m.items[v.at].sent && (o.object != "" || o.what == "fixed") {
+			return true
+		}
+	}
+	return false
+}
+
 // findWork reads what was done on the visit.
 func (m *message) findWork() {
 	for k := range m.verbs {
@@ -26,7 +44,7 @@ func (m *message) findWork() {
 		if !v.done || m.items[v.at].role == roleTaken {
 			continue
 		}
-		if m.pastService(v) || v.what == "shut" && m.underFound(v.at) {
+		if m.pastService(v) || v.what == "shut" && (m.underFound(v.at) || m.shutForJob(v)) {
 			continue
 		}
 		a, obj, ok := m.workOf(v)
