@@ -5,6 +5,12 @@ import (
 	"unicode"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeStreet = listOf("before street")
+	listRooms        = listOf("rooms")
+)
+
 // address is one street line found in a message.
 type address struct {
 	from, to int // tokens, the unit and the town among them
@@ -72,9 +78,9 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 				out = append(out, a)
 				i = a.to - 1
 			}
-		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && leadsToStreet(toks[i-1].text)):
+		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet)):
 			a, ok := p.numberLast(toks, i)
-			if !ok && i > 0 && leadsToStreet(toks[i-1].text) {
+			if !ok && i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet) {
 				a, ok = p.streetFirst(toks, i)
 			}
 			if ok {
@@ -135,7 +141,7 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 			j++ // "2210 - 5th Ave N"
 		}
 	}
-	if toks[i].num.value <= 9 && toks[j].kind == word && roomly(toks[j].text) {
+	if toks[i].num.value <= 9 && toks[j].kind == word && p.lex.of(&toks[j]).lists.has(listRooms) {
 		return a, false // "3 bed 2 bath ranch"
 	}
 	if toks[j].glued && j == i+1 {
@@ -235,15 +241,6 @@ func (p *Parser) streetAfter(toks []token, i, j, digits int) (street, bool) {
 		return t, true
 	}
 	return s, ok
-}
-
-// roomly tells whether a word counts what a house has: "3 Bed 2 Bath ranch".
-func roomly(s string) bool {
-	switch s {
-	case "bed", "bath", "br", "ba", "bedroom", "story", "car", "way", "stage", "zone", "bay", "inch", "ton", "star", "man", "men", "guys", "techs":
-		return true
-	}
-	return false
 }
 
 // stop tells whether a token is a word that is no name.

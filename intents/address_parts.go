@@ -63,15 +63,6 @@ func houseNumberWord(s string) bool {
 	return s == "number" || s == "no" || s == "house" || s == "#" || s == "." || s == "num"
 }
 
-// leadsToStreet tells whether a street may begin after a word: "on Bell Buoy Rd".
-func leadsToStreet(s string) bool {
-	switch s {
-	case "on", "at", "off", "the", "to", "from", "for":
-		return true
-	}
-	return false
-}
-
 // unitApart gives the street line the one unit that is told apart from it: "Unit 204,
 // 59 psi kitchen, 1800 Campus Blvd". A second one leaves it open which is meant.
 func (m *message) unitApart() {

@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listNoStreets = listOf("no streets")
+)
+
 // spanishStreet are the words that a street's name begins with in Spanish.
 var spanishStreet = phrases(`calle | via | avenida | av | ave | camino | paseo | privada | calzada | callejon | cerrada
 	| carretera | boulevard | bulevar | circuito | andador | prolongacion | vereda | rincon | senda | sendero | calz
@@ -22,7 +27,7 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 		if t.kind != word || t.quoted != toks[j].quoted {
 			break
 		}
-		if linking(t.text) && end+1 < len(toks) && toks[end+1].kind == word {
+		if p.lex.of(t).lists.has(listLinking) && end+1 < len(toks) && toks[end+1].kind == word {
 			end++
 			continue
 		}
@@ -72,7 +77,7 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		// "camino viejo 12"
 		whole := words == 0 && toks[i].text != "calle" && toks[i].text != "via" && !p.lex.of(t).never && k+1 < len(toks) &&
 			toks[k+1].kind == number
-		if !linking(t.text) && !whole && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
+		if !p.lex.of(t).lists.has(listLinking) && !whole && !(t.caps && !allCaps(toks)) && (p.stop(toks, k) || p.term(toks, k)) {
 			return a, false
 		}
 		words++
@@ -162,8 +167,8 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	for k < len(toks) && k < i+5 && toks[k].kind == word {
 		t := &toks[k]
 		switch {
-		case linking(t.text) && k > i:
-		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || noStreet(t.text) ||
+		case p.lex.of(t).lists.has(listLinking) && k > i:
+		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || p.lex.of(t).lists.has(listNoStreets) ||
 			t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
 			return a, false
 		default:
@@ -198,15 +203,4 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	a.house, a.line, a.to = k, p.nameOf(toks, i, nameEnd)+sep+t.num.digits, k+1
 	a.unit(p, toks)
 	return a, true
-}
-
-// noStreet are words that begin a line and no street's name.
-func noStreet(s string) bool {
-	switch s {
-	case "servicio", "cliente", "domicilio", "direccion", "casa", "reporte", "visita", "fecha", "hora", "tecnico",
-		"sra", "sr", "srta", "don", "dona", "senora", "senor", "familia", "estimado", "buenos", "buenas", "total",
-		"orden", "ticket":
-		return true
-	}
-	return false
 }

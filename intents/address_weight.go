@@ -1,12 +1,18 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listSiteHeads  = listOf("site heads")
+	listBeforeYear = listOf("before year")
+)
+
 // numberWeight weighs the number of a street line: long ones are houses, years are not.
 func (p *Parser) numberWeight(toks []token, i int, suffixed bool) float64 {
 	n := len(toks[i].num.digits)
 	switch v := toks[i].num.value; {
 	case n == 4 && year(v) && v < 2035 && !suffixed:
 		w := -0.5
-		if i > 0 && leadsToYear(toks[i-1].text) {
+		if i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeYear) {
 			w -= 3
 		}
 		if i > 0 && p.term(toks, i-1) && !p.lex.of(&toks[i-1]).never {
@@ -19,16 +25,6 @@ func (p *Parser) numberWeight(toks []token, i int, suffixed bool) float64 {
 		return 1
 	}
 	return 0
-}
-
-// leadsToYear tells whether a number of four digits after s is a year: "installed 2011".
-func leadsToYear(s string) bool {
-	switch s {
-	case "a", "an", "from", "in", "since", "del", "de", "dated", "tag", "installed", "is", "new", "old",
-		"year", "ano", "the", "late", "early", "htr", "heater", "wh", "prv", "boiler":
-		return true
-	}
-	return false
 }
 
 // leadWeight weighs the word before a street line that ends before token end: "at 12 Elm"
@@ -57,7 +53,7 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 	case "off", "back", "by", "past", "pa":
 		return 1
 	case ":":
-		if i > 1 && leadsToSite(two) {
+		if i > 1 && p.lex.inList(two, listSiteHeads) {
 			return 4
 		} else if i > 1 {
 			return -1
@@ -86,16 +82,6 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 		}
 	}
 	return 0
-}
-
-// leadsToSite tells whether a head's word says that a street line follows: "Site: 12 Elm".
-func leadsToSite(s string) bool {
-	switch s {
-	case "site", "addr", "address", "location", "loc", "domicilio", "direccion", "job", "casa", "sitio", "where",
-		"house", "property", "service", "customer":
-		return true
-	}
-	return false
 }
 
 // asksAt tells whether the word at k asks for something of a house, or plans it.

@@ -1,5 +1,10 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listWordsWithPoints = listOf("words with points")
+)
+
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
 func (m *message) punctuate(toks []token) []token {
 	headMarks(toks)
@@ -33,8 +38,8 @@ func (m *message) punctuate(toks []token) []token {
 				t.becomes(mark, "\n")
 			}
 		}
-		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && dotted(toks[i-1].text) {
-			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && sentenceEnder(toks[i-1].text)) {
+		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
+			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
 				continue
 			}
 		}
@@ -85,28 +90,6 @@ func (m *message) unitGoesOn(unit string, next *token) bool {
 		return false
 	}
 	return m.p.means(unit, cUnit, "gal") && m.p.means(next.text, cHint, "sized") || next.text == "old" && m.p.means(unit, cUnit, "year")
-}
-
-// dotted are abbreviations written with a point that ends no sentence.
-func dotted(s string) bool {
-	switch s {
-	case "exp", "approx", "temp", "pres", "press", "htr", "irr", "irrig", "num", "max", "min", "vs", "mr", "mrs",
-		"ms", "dr", "sra", "sr", "srta", "hwy", "rte", "bldg", "apt", "ste", "ext", "elec", "lav", "aprox", "dept",
-		"co", "avg", "adj", "inst", "mfg", "est", "ft", "av", "n", "s", "e", "w", "us", "st", "mt", "expan", "rm",
-		"ph", "tel", "cust", "reg", "wtr", "kit", "depto", "prop", "rep", "ref":
-		return true
-	}
-	return false
-}
-
-// sentenceEnder tells whether an abbreviation is a word as well, so that a capital behind its point begins a sentence.
-func sentenceEnder(s string) bool {
-	switch s {
-	case "htr", "irr", "no", "max", "min", "ext", "elec", "lav", "st", "dr", "ste", "co", "adj", "est", "ft", "rm", "reg", "n", "s",
-		"e", "w", "kit", "temp", "prop", "press", "pres":
-		return true
-	}
-	return false
 }
 
 // ohDigits writes the digits around a dictated "oh" as words, as they were said: "1 oh 2"

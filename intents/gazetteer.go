@@ -99,25 +99,6 @@ var ambiguousSuffix = phrases(`way | run | runs | pass | park | parks | point | 
 var noSuffix = phrases(`frt | ft | fr | is | br | in | all | mt | pr | un | ps | str | cp | sta | lf | ml | vis
 	| rst | strm | btm | bot | cent | wl | rad`)
 
-// linking words may stand inside a street's name.
-func linking(s string) bool {
-	switch s {
-	case "of", "de", "del", "la", "las", "los", "el", "the", "and", "y":
-		return true
-	}
-	return false
-}
-
-// abbreviated tells whether a word of a street line is written with a point: "St.".
-func abbreviated(s string) bool {
-	switch s {
-	case "st", "mt", "n", "s", "e", "w", "ne", "nw", "se", "sw", "ave", "rd", "dr", "ln", "ct", "blvd", "pl", "ft", "ter", "cir",
-		"hwy", "pkwy", "trl", "co", "av", "us":
-		return true
-	}
-	return false
-}
-
 // strongSuffix tells whether a word is a street suffix and nothing else.
 func strongSuffix(g *gazetteer, w string) bool {
 	_, ok := g.suffix[w]

@@ -36,7 +36,7 @@ var glanceWords = map[glance][]string{
 }
 
 // glanceMark returns the bits of the mark at i.
-func glanceMark(toks []token, i int) glance {
+func (p *Parser) glanceMark(toks []token, i int) glance {
 	t, last := &toks[i], i+1 == len(toks)
 	switch t.text {
 	case ">", "->":
@@ -60,7 +60,7 @@ func glanceMark(toks []token, i int) glance {
 			return seesList | seesDictated
 		case !t.glued:
 			return seesCount
-		case i > 0 && dotted(toks[i-1].text), i > 1 && toks[i-2].kind == number:
+		case i > 0 && p.lex.of(&toks[i-1]).lists.has(listDotted), i > 1 && toks[i-2].kind == number:
 			return seesDictated
 		}
 	case "-":
@@ -110,7 +110,7 @@ func (p *Parser) glance(toks []token) glance {
 				g |= seesSpoken // "58 and a half"
 			}
 		case mark:
-			g |= glanceMark(toks, i)
+			g |= p.glanceMark(toks, i)
 		case number:
 			counted = true
 			if t.glued && i > 0 && toks[i-1].kind == word {

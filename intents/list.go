@@ -19,6 +19,8 @@ var listNames []string
 
 // Lists that the rules of several files know.
 var (
+	listDotted         = listOf("dotted")
+	listLinking        = listOf("linking")
 	listNotWhatWasSent = listOf("not what was sent")
 	listClitics        = listOf("clitics")
 	listSlipFillers    = listOf("slip fillers")

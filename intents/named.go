@@ -92,7 +92,7 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 		if k == 0 && n > 1 && oldOrNew(t.text) {
 			continue
 		}
-		if p.stop(toks, i+k) && !(k > 0 && linking(t.text)) {
+		if p.stop(toks, i+k) && !(k > 0 && p.lex.of(t).lists.has(listLinking)) {
 			return Named{}, false
 		}
 		if _, ok := p.gaz.directional[t.text]; ok && k == 0 {

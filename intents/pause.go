@@ -81,7 +81,7 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 	if prev.kind != word || len(prev.text) < 3 || len(prev.text) < 4 && !p.lex.known(prev.text) {
 		return false
 	}
-	if leadsToHouse(prev.text) || linking(prev.text) || p.lex.of(prev).unit != "" {
+	if leadsToHouse(prev.text) || p.lex.of(prev).lists.has(listLinking) || p.lex.of(prev).unit != "" {
 		return false
 	}
 	if p.lex.of(prev).suffix != "" && (i < 2 || toks[i-2].text != "the") {
@@ -107,7 +107,7 @@ func (p *Parser) doesNext(toks []token, i int) bool {
 		return false
 	}
 	prev := &toks[i-1]
-	if prev.kind == word && (linking(prev.text) ||
+	if prev.kind == word && (p.lex.of(prev).lists.has(listLinking) ||
 		oneOf(prev.text, "after", "before", "when", "once", "since", "until", "till", "til", "that", "because", "cause", "then", "so",
 			"as", "if", "than", "all", "what", "while")) {
 		return false

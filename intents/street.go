@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listAbbreviated = listOf("abbreviated")
+)
+
 // street is how a street's name was read after its house number.
 type street struct {
 	line     string
@@ -24,7 +29,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	}
 	w := streetWalk{p: p, toks: toks, from: j, spoken: spoken}
 	if t := &toks[j]; t.kind == word && j+1 < len(toks) {
-		if d := p.lex.of(t).directional; d != "" {
+		if d := w.p.lex.of(t).directional; d != "" {
 			k := j + 1
 			if toks[k].text == "." && !(len(t.text) == 2 && !t.caps && k+1 < len(toks) && toks[k+1].caps) {
 				k++
@@ -84,7 +89,7 @@ func (w *streetWalk) suffix(k, words int) string {
 			return "" // "N St. Charles Ave"
 		}
 	}
-	if words == 1 && linking(w.toks[k-1].text) || w.toks[k-1].text == "the" && words > 1 && !w.proper(k) {
+	if words == 1 && w.p.lex.of(&w.toks[k-1]).lists.has(listLinking) || w.toks[k-1].text == "the" && words > 1 && !w.proper(k) {
 		return "" // "19 The Green"
 	}
 	if (t.text == "exp" || t.text == "expr" || t.text == "vst") && k+1 < len(w.toks) && w.toks[k+1].kind == word {
@@ -98,7 +103,7 @@ func (w *streetWalk) suffix(k, words int) string {
 func (w *streetWalk) cost(k, words int) (float64, bool) {
 	t := &w.toks[k]
 	proper := w.proper(k)
-	if linking(t.text) && (words > 0 || t.text != "and" && t.text != "y") {
+	if w.p.lex.of(t).lists.has(listLinking) && (words > 0 || t.text != "and" && t.text != "y") {
 		return 0, true
 	}
 	term := w.p.term(w.toks, k)
@@ -172,7 +177,7 @@ walk:
 		case t.kind == mark:
 			// "St. Charles Ave", "Front-Royal Rd"
 			if k > w.name && t.glued && k+1 < len(toks) && toks[k+1].kind == word && last != k-1 &&
-				(t.text == "-" && toks[k+1].glued || t.text == "." && len(toks[k-1].text) <= 4 && abbreviated(toks[k-1].text)) {
+				(t.text == "-" && toks[k+1].glued || t.text == "." && len(toks[k-1].text) <= 4 && w.p.lex.of(&toks[k-1]).lists.has(listAbbreviated)) {
 				continue
 			}
 			break walk
@@ -276,7 +281,7 @@ func (w *streetWalk) numbered(k int) bool {
 // a number in words right after it is then of the name, "60 sixty oaks ln".
 func (w *streetWalk) opens() bool {
 	k := w.from - 2
-	return k < 0 || w.toks[k].kind == mark || w.toks[k].kind == word && !w.p.term(w.toks, k) || linking(w.toks[k].text)
+	return k < 0 || w.toks[k].kind == mark || w.toks[k].kind == word && !w.p.term(w.toks, k) || w.p.lex.of(&w.toks[k]).lists.has(listLinking)
 }
 
 // finish writes the line of a street that ends with the suffix at last, with a

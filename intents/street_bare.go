@@ -33,7 +33,7 @@ func (w *streetWalk) bare() (street, bool) {
 		if w.proper(end) {
 			caps++
 		}
-		if !linking(t.text) || words == 0 {
+		if !w.p.lex.of(t).lists.has(listLinking) || words == 0 {
 			words++
 		}
 		end++
@@ -153,7 +153,7 @@ func (w *streetWalk) measured() bool {
 	if k < 0 || w.toks[k].kind != word || w.tall() || !w.p.placedAt(w.toks, k) {
 		return false
 	}
-	for k >= 0 && w.toks[k].kind == word && (w.p.term(w.toks, k) || linking(w.toks[k].text)) {
+	for k >= 0 && w.toks[k].kind == word && (w.p.term(w.toks, k) || w.p.lex.of(&w.toks[k]).lists.has(listLinking)) {
 		k--
 	}
 	return k < 0 || w.toks[k].kind != number
@@ -178,7 +178,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if p.lex.of(t).never {
 		return false
 	}
-	if words > 0 && linking(t.text) && p.lex.of(&w.toks[w.name]).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word {
+	if words > 0 && p.lex.of(t).lists.has(listLinking) && p.lex.of(&w.toks[w.name]).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return true // "2019 vista del sol"
 	}
 	if words == 0 && t.text == "the" && w.proper(k) && k+1 < len(w.toks) && w.toks[k+1].kind == word && w.proper(k+1) &&
@@ -219,7 +219,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if words > 0 && strings.HasSuffix(t.text, "ing") {
 		return false // "hows 31 larkspur looking"
 	}
-	if proper && !linking(t.text) {
+	if proper && !p.lex.of(t).lists.has(listLinking) {
 		return false // "3310 Rio Seco please"
 	}
 	meaning := func() bool {
@@ -227,7 +227,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		return p.lex.kinds(node).meets(terms) || p.lex.kinds(node).meets(requests)
 	}
 	if p.stop(w.toks, k) {
-		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !linking(t.text) &&
+		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !p.lex.of(t).lists.has(listLinking) &&
 			len(t.text) > 3 && !meaning()
 	}
 	if vowelless(t.text) && len(t.text) > 2 && !strings.Contains(t.text, "y") || len(t.text) == 1 && words == 0 && w.dir == "" {
