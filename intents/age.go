@@ -6,6 +6,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listThisSeason = listOf("this season")
 	listGoesOn     = listOf("goes on")
 	listTurnsYears = listOf("turns years")
 )
@@ -73,7 +74,7 @@ func (m *message) bareAge(i int) bool {
 func (m *message) turnsAge(i int) bool {
 	it := &m.items[i]
 	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "pushing" && !strings.HasSuffix(t, "going on") &&
-		!(t == "is" && m.says(i+1, "this year", "this fall", "this spring", "this summer", "this month")) {
+		!(t == "is" && m.inList(i+1, listThisSeason)) {
 		return false
 	}
 	if it.value < 3 || it.value > 50 || !it.num.integer || m.items[i].point != "" {

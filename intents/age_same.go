@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listLikewise = listOf("likewise")
+)
+
 // An age told of one thing by another, or of two things at once.
 
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
@@ -21,7 +26,7 @@ func (m *message) likewise(items []mentionOf) {
 		}) >= 0 {
 			same = true // "no idea how old the prv is, same for the heater"
 		}
-		if m.says(x.at+1, "too", "also", "as well", "likewise", "tambien") && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark &&
+		if m.inList(x.at+1, listLikewise) && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark &&
 			m.items[items[k-1].at].sent == m.items[x.at].sent {
 			same = true // "heater's a 2014, tank too"
 		}

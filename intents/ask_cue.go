@@ -2,11 +2,6 @@ package intents
 
 import "math/bits"
 
-// Lists of the lexicon that these rules know.
-var (
-	listBeforeClause = listOf("before clause")
-)
-
 // recipe is a way of asking: each set of needs must be met by one of its cues,
 // none of bars may be present. amid allows it beside a report; first looks for it
 // before the phrases of the lexicon, in sentences without a number.

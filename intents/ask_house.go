@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listAsksNeed         = listOf("asks need")
 	listOnRecord         = listOf("on record")
 	listOfHouse          = listOf("of house")
 	listAnswers          = listOf("answers")
@@ -122,7 +123,7 @@ func (m *message) asksState(s int) bool {
 // need replaced", "should the prv be rebuilt".
 func (m *message) asksNeed(s int) bool {
 	first := m.firstOf(s)
-	if !m.says(first, "does", "should", "do", "does the", "should the") || !m.shortSentence(s, 8) || !m.kinds.has(cItem) {
+	if !m.inList(first, listAsksNeed) || !m.shortSentence(s, 8) || !m.kinds.has(cItem) {
 		return false
 	}
 	k := m.right(first, 3, false, func(k int) bool { return m.is(k, cItem, "") })

@@ -7,6 +7,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listAsksWas      = listOf("asks was")
 	listPassesWord   = listOf("passes word")
 	listNotPassedOn  = listOf("not passed on")
 	listTankSpokenOf = listOf("tank spoken of")
@@ -180,7 +181,7 @@ func (m *message) asksOldCharge(s int) bool {
 	first := m.firstOf(s)
 	open, verb, _ := strings.Cut(m.text(first), " ")
 	if !m.p.lex.inList(open, listAsksHowMuch) || m.says(first+1, "i", "we") ||
-		verb == "" && m.right(first, 3, true, func(k int) bool { return m.says(k, "is", "was", "did", "esta", "estaba") }) < 0 {
+		verb == "" && m.right(first, 3, true, func(k int) bool { return m.inList(k, listAsksWas) }) < 0 {
 		return false
 	}
 	return m.right(first, se.to-first, true, func(k int) bool { return m.inList(k, listAirsTank) }) >= 0

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listWeakTrends    = listOf("weak trends")
 	listWhoHas        = listOf("who has")
 	listWeakDues      = listOf("weak dues")
 	listWeakChecks    = listOf("weak checks")
@@ -81,7 +82,6 @@ var (
 	pulls      = phrases("pull | show me | show | que hay en | muestra")
 	asksPast   = phrases("what was | what were | what happened | tell me about | how old is the")
 	lastVisits = phrases("last visit | last reading | last readings | ultima vez")
-	weakTrends = phrases("drift | drifting | curve | over time | curva")
 	duesAgain  = phrases("overdue | come due | coming due | whats due")
 	plainDues  = phrases("follow ups | rechecks | reminders")
 	toldAsWell = phrases("que tiene | prv shot | bad prv | bad regulator")
@@ -127,7 +127,7 @@ func (m *message) askTrend(p askPhrase) {
 	switch {
 	case p.reading && m.ordersAt(p.at):
 		m.noteTold(p, AskTrend) // "72 front at 9 Elm, now plot that with the others"
-	case p.reading || weakTrends[p.text] && !p.request:
+	case p.reading || m.p.lex.inList(p.text, listWeakTrends) && !p.request:
 	default:
 		m.noteAsk(p, AskTrend)
 	}

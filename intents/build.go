@@ -200,7 +200,7 @@ func (m *message) readHere(i int) bool {
 	if k > 0 && oneOf(m.toks[k].text, "the", "her", "his", "their", "la", "el") {
 		k--
 	}
-	if k < 1 || !oneOf(m.toks[k].text, "at", "@", "off", "from", "en") {
+	if k < 1 || !m.p.lex.of(&m.toks[k]).lists.has(listReadAt) {
 		return false
 	}
 	return m.toks[k-1].kind == number || k > 1 && m.toks[k-2].kind == number && oneOf(m.toks[k-1].text, "psi", "lbs", "pounds", "#", "libras")

@@ -8,11 +8,13 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listToValue  = listOf("to value")
-	listSetAt    = listOf("set at")
-	listUsedToBe = listOf("used to be")
-	listAboutIt  = listOf("about it")
-	listPutsAir  = listOf("puts air")
+	listLeftItAt  = listOf("left it at")
+	listLeftThing = listOf("left thing")
+	listToValue   = listOf("to value")
+	listSetAt     = listOf("set at")
+	listUsedToBe  = listOf("used to be")
+	listAboutIt   = listOf("about it")
+	listPutsAir   = listOf("puts air")
 )
 
 // A change of a setting is told as two numbers, "85 -> 60", "was at 40, bumped it to
@@ -218,19 +220,19 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "newone") }) >= 0 {
 		return m.ofDeed(v, i, roleTo, "of the new one") // "swapped it, 60 on the new one"
 	}
-	switch m.text(i - 1) {
-	case "on":
+	switch {
+	case m.text(i-1) == "on":
 		if t := m.text(i - 2); (t == "its" || t == "it is" || t == "it" || t == "sits") && v.object == "prv" {
 			return m.ofDeed(v, i, roleTo, "it is on")
 		}
-	case "left it at", "left at", "left her at", "left it set at", "left it on":
+	case m.inList(i-1, listLeftItAt):
 		return m.ofDeed(v, i, roleTo, "left at")
-	case "at", "@":
+	case m.says(i-1, "at", "@"):
 		if v.what != "set" && !v.planned && m.closes(i) && m.items[i].value >= 30 && m.items[i].value <= 100 &&
-			(i-2 == v.at || m.is(i-2, cItem, "") || m.numIs(i-2, roleSize) || m.says(i-2, "it", "one", ")", "in", "on")) {
+			(i-2 == v.at || m.is(i-2, cItem, "") || m.numIs(i-2, roleSize) || m.inList(i-2, listLeftThing)) {
 			return m.ofDeed(v, i, roleTo, v.what+" at")
 		}
-	case ",":
+	case m.text(i-1) == ",":
 		ofTank := i-2 == v.at || m.is(i-2, cHint, "wholehouse") || m.is(i-2, cPart, "air") || m.isAny(i-2, cItem, "tank", "expansion_tank")
 		if ofTank && v.what == "charged" && m.closes(i) {
 			return m.ofDeed(v, i, roleTo, "charged to")

@@ -8,7 +8,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listLate = listOf("late")
+	listDaysGoneBy = listOf("days gone by")
+	listLate       = listOf("late")
 )
 
 // longestAgo is how many days back a tech's own reading may still be told late;
@@ -72,13 +73,13 @@ var agoOpener = opener{words: append(wordsOf(weekdays), "yesterday", "ayer", "an
 
 // agoAt reads a day gone by at item i, in days before today.
 func (m *message) agoAt(i int) (days int, ok bool) {
-	switch m.text(i) {
-	case "yesterday", "ayer":
+	switch {
+	case m.says(i, "yesterday", "ayer"):
 		if p := m.text(i - 1); p == "before" || p == "antes de" || p == "day before" || p == "de" && m.text(i-2) == "antes" {
 			return 2, true
 		}
 		return 1, true
-	case "antier", "anteayer", "antes de ayer", "day before yesterday":
+	case m.inList(i, listDaysGoneBy):
 		return 2, true
 	}
 	if wd, named := weekdays[m.text(i)]; named {

@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listMorning   = listOf("morning")
+	listNext      = listOf("next")
 	listYearlyJob = listOf("yearly job")
 )
 
@@ -43,7 +45,7 @@ func (m *message) dayAfter(i int) (days, n int) {
 // nextMorning tells whether the morning at item i is the next one, since somebody is to come
 // in it: "be back in the morning", "I'll return first thing in the am".
 func (m *message) nextMorning(i int) bool {
-	if !m.says(i, "morning", "morn", "am", "in the morning", "first thing") || m.isNum(i-1) ||
+	if !m.inList(i, listMorning) || m.isNum(i-1) ||
 		m.says(i, "morn", "am") && m.text(i-1) != "the" {
 		return false
 	}
@@ -56,7 +58,7 @@ func (m *message) nextMorning(i int) bool {
 
 // nextPeriod reads "next week", "proximo mes", "semana que viene", "mes entrante".
 func (m *message) nextPeriod(i int) (days, n int) {
-	if m.says(i, "next", "nxt", "proxima", "proximo", "siguiente") {
+	if m.inList(i, listNext) {
 		if days = periodDays[m.text(i+1)]; days > 0 {
 			return days, 2
 		}

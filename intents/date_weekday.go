@@ -7,6 +7,12 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listPastWeekday  = listOf("past weekday")
+	listJobOfWeekday = listOf("job of weekday")
+)
+
 // weekdayAt reads "Friday", "Friday of next week", "Thursday the 18th".
 func (m *message) weekdayAt(i int) (days, n int) {
 	wd, ok := weekdays[m.text(i)]
@@ -42,9 +48,9 @@ func (m *message) noWeekday(i int) bool {
 	case t == "wed" && m.contracted(i): // "we'd put it in on Thursday"
 	case oneOf(t, "sun", "sat", "mon", "martes") && m.says(i-1, "the", "in the"): // "sat in the sun"
 	case t == "sun" && m.text(i-1) == "el":
-	case m.says(i-1, "last", "since", "this past", "pasado"), m.text(i+1) == "pasado":
+	case m.inList(i-1, listPastWeekday), m.text(i+1) == "pasado":
 	case m.says(i+1, "was", "were") && !m.contracted(i+1) || m.pastBefore(i): // "fish were biting Sunday"
-	case i == 0 && m.says(i+1, "call", "job", "emergency", "emergency call"): // "Sunday call, 66 Bellows Creek Rd"
+	case i == 0 && m.inList(i+1, listJobOfWeekday): // "Sunday call, 66 Bellows Creek Rd"
 	default:
 		return false
 	}

@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listMovedIt       = listOf("moved it")
+	listJustHad       = listOf("just had")
 	listMovedWhichWay = listOf("moved which way")
 	listThirdPersons  = listOf("third persons")
 	listUtility       = listOf("utility")
@@ -14,7 +16,7 @@ var (
 	didOpener   = opener{classes: setOf(cDid)}
 	baseOpener  = opener{classes: setOf(cBase)}
 	putsOpener  = opener{hints: []string{"puts", "putsair", "places", "given", "givesflush"}, words: []string{"i gave", "we gave"}}
-	goesInWords = opener{hints: []string{"inplace", "wentin", "threads"}, words: []string{"in", "on", "in place", "up"}}
+	goesInWords = opener{hints: []string{"inplace", "wentin", "threads"}, lists: []list{listParticleIn}}
 	newOpener   = opener{classes: setOf(cPart), hints: []string{"newone", "kits"}}
 	moveOpener  = opener{classes: setOf(cMove), hints: []string{"moveword", "shift", "movesby"}}
 	leakOpener  = opener{classes: setOf(cSym)}
@@ -204,8 +206,7 @@ func (m *message) moves(i int) bool {
 			obj = k
 			break
 		}
-		switch m.text(k) {
-		case "it", "her", "him", "that", "the":
+		if m.inList(k, listMovedIt) {
 			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank") {
 				obj = k
 			}
@@ -268,7 +269,7 @@ func (m *message) byOthers(i int) bool {
 	}
 	s := &m.sents[m.items[i].sent]
 	k := i - 1
-	for k >= s.from && m.says(k, "just", "already", "had", "has", "previously") {
+	for k >= s.from && m.inList(k, listJustHad) {
 		k--
 	}
 	if k < s.from || m.items[k].seg != m.items[i].seg {

@@ -2,6 +2,9 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
+	listToo     = listOf("too")
+	listInFor   = listOf("in for")
+	listIsIn    = listOf("is in")
 	listHadNone = listOf("had none")
 	listAfterIn = listOf("after in")
 )
@@ -12,7 +15,7 @@ var (
 func (m *message) newPart(i int) int {
 	part, first := -1, i
 	switch {
-	case m.says(i, "in", "on", "in place", "up") || m.is(i, cHint, "wentin"):
+	case m.inList(i, listParticleIn) || m.is(i, cHint, "wentin"):
 		part, first = m.newBefore(i)
 	case m.is(i, cHint, "threads") && m.says(i+1, "in", "on") && m.closes(i+1):
 		part, first = m.newBefore(i) // "new prv threaded on"
@@ -64,7 +67,7 @@ func (m *message) sizeOrFact(k int) bool {
 // today", "in at 12 Elm", not "in the garage".
 func (m *message) endsIn(i int) bool {
 	n := i + 1
-	if m.says(n, "too", "also", "as well") {
+	if m.inList(n, listToo) {
 		return m.closes(n)
 	}
 	switch {
@@ -109,7 +112,7 @@ func (m *message) toldNew(i, part int) bool {
 		return true // "new prv ✅", "done: new prv, flush"
 	}
 	n := part + 1
-	if m.says(n, "too", "also", "as well") {
+	if m.inList(n, listToo) {
 		n++ // "New tank too, charged to 76"
 	}
 	if m.says(n, "on", "under", "in") {
@@ -176,16 +179,16 @@ func (m *message) putsIn(i int) bool {
 			part = true
 			continue
 		}
-		switch m.text(k) {
-		case "into", "onto":
+		switch {
+		case m.says(k, "into", "onto"):
 			if part {
 				return true // "threaded a brass drain into the heater"
 			}
-		case "up", "to":
+		case m.says(k, "up", "to"):
 			if part && m.is(k-1, cItem, "expansion_tank") && m.says(k-2, "a", "an") && m.text(i) != "got" {
 				return true // "strapped an expansion tank to the wall"
 			}
-		case "in", "on", "back in", "in there", "in for":
+		case m.inList(k, listInFor):
 			if m.is(k+1, cHint, "bit") || m.isNum(k+1) && (m.items[k+1].unit == "turn" || m.settingLike(k+1)) {
 				return false // "screwed the regulator in a little", "put the prv on 62"
 			}
@@ -220,7 +223,7 @@ func (m *message) newOneAt(k int) bool {
 	return fresh && m.is(k, cMaterial, "")
 }
 
-var putNewWords = opener{words: []string{"quedo", "ya quedo", "quedo instalada", "quedo puesta", "ya esta"}}
+var putNewWords = opener{lists: []list{listIsIn}}
 
 // nameNew reads "ya quedó la reguladora nueva": it was put in on this visit.
 func (m *message) nameNew(i int) bool {

@@ -64,7 +64,7 @@ func (m *message) cleanedStrainer(i int) bool {
 	strainer := false
 	for k := m.sents[s-1].from; k < m.sents[s-1].to; k++ {
 		switch {
-		case m.is(k, cPart, "strainer") && m.says(k, "strainer", "strainers", "filtro", "colador", "cedazo") && !m.says(k+1, "de", "del") && m.text(k-1) != "water":
+		case m.is(k, cPart, "strainer") && m.inList(k, listStrainers) && !m.says(k+1, "de", "del") && m.text(k-1) != "water":
 			strainer = true
 		case m.items[k].point != "" && !m.items[k].weak, m.is(k, cFixture, ""), m.is(k, cBibb, ""), m.is(k, cItem, "") && !m.is(k, cItem, "prv"):
 			return false

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listWouldBe          = listOf("would be")
 	listShows            = listOf("shows")
 	listToShown          = listOf("to shown")
 	listDeniedVerbGoes   = listOf("denied verb goes")
@@ -88,7 +89,7 @@ func (m *message) wouldBe(i int) bool {
 	if m.is(k, cUnit, "") {
 		k++
 	}
-	return m.says(k, "would be", "would", "seria", "estaria", "quedaria") && !m.says(k+1, "have", "not")
+	return m.inList(k, listWouldBe) && !m.says(k+1, "have", "not")
 }
 
 // askedAbout tells whether the clause of the number at i asks whether that is right: "is 74 ok at the

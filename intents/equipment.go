@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listUnread  = listOf("unread")
 	listLately  = listOf("lately")
 	listNotFuel = listOf("not fuel")
 	listOfGas   = listOf("of gas")
@@ -211,7 +212,7 @@ var factOpener = opener{
 	lists: []list{listLately},
 }
 
-var unreadWords = opener{words: []string{"unk", "unknown", "desconocida", "desconocido", "unknwn"}}
+var unreadWords = opener{lists: []list{listUnread}}
 
 // attributeAt appends what item i says of some equipment.
 func (m *message) attributeAt(i int, out []attribute) []attribute {

@@ -9,6 +9,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listThereIs     = listOf("there is")
+	listPlainNo     = listOf("plain no")
+	listPipework    = listOf("pipework")
 	listWasEver     = listOf("was ever")
 	listWants       = listOf("wants")
 	listTankDay     = listOf("tank day")
@@ -115,7 +118,7 @@ func (m *message) foundAfterAll(items []mentionOf) {
 
 // foundOne tells whether the words at item k say that there is one.
 func (m *message) foundOne(k int) bool {
-	return m.says(k, "there is", "theres", "found", "hay", "si hay") && m.says(k+1, "one", "it", "uno", "una")
+	return m.says(k, "there is", "theres", "found", "hay", "si hay") && m.inList(k+1, listThereIs)
 }
 
 // putThere tells whether the thing at item i is said to have been put in, which is no work of ours
@@ -216,13 +219,13 @@ func (m *message) weakTank(i int) bool {
 
 // plainNo tells whether a bare denial stands right before item i: "no heater".
 func (m *message) plainNo(i int) bool {
-	return m.says(i-1, "no", "sin", "without", "w/o", "no hay")
+	return m.inList(i-1, listPlainNo)
 }
 
 // symptomOf tells whether a symptom is told of item i: "no tank leak", but "no tank pipes bang".
 func (m *message) symptomOf(i int) bool {
 	subject, _, _ := strings.Cut(m.text(i+1), " ")
-	return m.is(i+1, cSym, "") && !oneOf(subject, "pipes", "pipe", "water", "lines", "tubos")
+	return m.is(i+1, cSym, "") && !m.p.lex.inList(subject, listPipework)
 }
 
 // deniedDeed tells whether a deed is told of a thing that there is none of: "no expansion

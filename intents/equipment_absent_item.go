@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listNoneSaid    = listOf("none said")
+	listNoneThereIs = listOf("none there is")
 	listOfPart      = listOf("of part")
 	listLacks       = listOf("lacks")
 	listNegates     = listOf("negates")
@@ -157,7 +159,7 @@ func (m *message) noneAt(k int) bool {
 	case m.text(k) == "no":
 		return m.says(k+1, "hay", "tiene")
 	}
-	return m.says(k, "none", "no hay", "ninguno", "ninguna", "no tiene")
+	return m.inList(k, listNoneSaid)
 }
 
 // noThereIs reads "no there is none", "no hay" at item k.
@@ -168,7 +170,7 @@ func (m *message) noThereIs(k int) bool {
 	none := func(j int) bool {
 		return strings.HasSuffix(m.text(j), "none") || strings.HasSuffix(m.text(j), "isnt") || m.is(j, cAbsent, "")
 	}
-	return m.says(k+1, "there", "there is none", "there isnt", "there is", "none") && m.right(k, 3, true, none) >= 0
+	return m.inList(k+1, listNoneThereIs) && m.right(k, 3, true, none) >= 0
 }
 
 // askedAbsent reads "prv? never had one".

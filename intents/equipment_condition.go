@@ -9,13 +9,16 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOfJob        = listOf("of job")
-	listBeforeNoun   = listOf("before noun")
-	listHowMuch      = listOf("how much")
-	listSpeakers     = listOf("speakers")
-	listReplacedWith = listOf("replaced with")
-	listBothAre      = listOf("both are")
-	listAllOfThem    = listOf("all of them")
+	listIHave             = listOf("i have")
+	listNoConditionBefore = listOf("no condition before")
+	listSeenWhere         = listOf("seen where")
+	listOfJob             = listOf("of job")
+	listBeforeNoun        = listOf("before noun")
+	listHowMuch           = listOf("how much")
+	listSpeakers          = listOf("speakers")
+	listReplacedWith      = listOf("replaced with")
+	listBothAre           = listOf("both are")
+	listAllOfThem         = listOf("all of them")
 )
 
 // condValue turns a condition round when it is denied: "not good", "not bad".
@@ -66,13 +69,13 @@ func (m *message) otherSense(i int) bool {
 	switch m.text(i) {
 	case "gone":
 		// "Tank OK. Gone.": the writer is; "I have gone outside"
-		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.says(i-2, "i", "we", "he", "she", "they")
+		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.inList(i-2, listIHave)
 	case "going":
 		return m.says(i+1, "up", "in", "on", "back") // "tank's going up Friday"
 	case "clean": // "flushed it clean"
 		return m.left(i, 3, true, func(k int) bool { return m.is(k, cDid, "flushed") && m.items[k].seg == m.items[i].seg }) >= 0
 	case "good": // "gave it a good rinse", "good from 25 to 75 per the tag"
-		return m.goodMuch(i) || m.is(i+1, cHint, "flushnoun") || m.says(i+1, "from", "up to", "for", "between", "to") && m.isNum(i+2)
+		return m.goodMuch(i) || m.is(i+1, cHint, "flushnoun") || m.inList(i+1, listNoConditionBefore) && m.isNum(i+2)
 	case "bien":
 		return m.heightens(i)
 	case "pinhole": // "fixed pinhole leak above the heater", "pinhole in the copper"
@@ -130,7 +133,7 @@ func (m *message) ofSeen(i int) bool {
 		return m.inList(i-1, listSpeakers) // "I suspect a leak"
 	case "seeping", "weeping":
 		ofItem := func(k int) bool { return m.is(k, cItem, "") }
-		return m.says(i+1, "at", "under", "from", "around", "behind") && m.right(i, 4, true, ofItem) < 0
+		return m.inList(i+1, listSeenWhere) && m.right(i, 4, true, ofItem) < 0
 	case "fine":
 		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
 	case "rusty":

@@ -2,6 +2,8 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
+	listNever    = listOf("never")
+	listInMonth  = listOf("in month")
 	listNotOnce  = listOf("not once")
 	listThisYear = listOf("this year")
 )
@@ -34,7 +36,7 @@ func (m *message) neverServiced(i int) bool {
 		return true // "no flush yet ever", "no flush since new"
 	}
 	nobody := func(k int) bool {
-		return m.says(k, "never", "never had", "nunca", "jamas", "nvr") ||
+		return m.inList(k, listNever) ||
 			m.says(k, "nobody", "no one") && m.text(i) != "touched" && m.items[k].seg == m.items[i].seg
 	}
 	if m.left(i, 5, true, nobody) >= 0 || m.right(i, 3, true, nobody) >= 0 {
@@ -108,7 +110,7 @@ func (m *message) maintainedYear(i int) bool {
 // servicedInMonth tells whether item i is the month, without a day or a year, of a service
 // that was done: "tankless, 2019, serviced in march".
 func (m *message) servicedInMonth(i int) bool {
-	if _, ok := months[m.text(i)]; !ok || !m.says(i-1, "in", "last", "this", "back in", "en") {
+	if _, ok := months[m.text(i)]; !ok || !m.inList(i-1, listInMonth) {
 		return false
 	}
 	if m.isNum(i+1) || m.isMark(i+1, ",") && m.isNum(i+2) && year(m.items[i+2].value) {

@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listAndNow = listOf("and now")
 	listWithIt = listOf("with it")
 )
 
@@ -174,5 +175,5 @@ func (m *message) besideReading(i int) bool {
 	for k > i-4 && m.inList(k, listWithIt) {
 		k--
 	}
-	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.says(i+1, "and", "y", "now", "then", "ahora"))
+	return m.isNum(k) && m.items[k].value >= leastPSI && (m.closes(i) || m.isNum(i+1) || m.inList(i+1, listAndNow))
 }

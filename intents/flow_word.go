@@ -8,6 +8,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listTagNone       = listOf("tag none")
+	listRunningLate   = listOf("running late")
+	listOnSomething   = listOf("on something")
 	listParticles     = listOf("particles")
 	listOpenedValves  = listOf("opened valves")
 	listEverything    = listOf("everything")
@@ -30,7 +33,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	if !m.begins(i, keyFlow) || m.flowOn(i) {
 		return ""
 	}
-	if m.text(i+1) == ":" && m.says(i+2, "no", "none", "nothing", "nada") &&
+	if m.text(i+1) == ":" && m.inList(i+2, listTagNone) &&
 		(m.is(i, cFlowing, "") || m.inList(i, listOpen) || m.says(i, "running", "open")) {
 		return assess.Static // "Anything running: no"
 	}
@@ -138,7 +141,7 @@ func (m *message) noFlow(i int) bool {
 	case "running":
 		// "the main is running 118", "running behind today"
 		return m.says(i-1, "quit", "stopped") && m.left(i, 4, false, func(k int) bool { return namesToilet(m.text(k)) }) >= 0 ||
-			m.runsAt(i) || m.says(i+1, "behind", "late", "errands", "early")
+			m.runsAt(i) || m.inList(i+1, listRunningLate)
 	case "going":
 		return m.inList(i+1, listParticles) // "main is going up"
 	case "prendido", "prendida":
@@ -151,7 +154,7 @@ func (m *message) noFlow(i int) bool {
 
 // onElsewhere tells whether the "on" at item i is no open tap.
 func (m *message) onElsewhere(i int) bool {
-	if m.says(i+1, "it", "this one", "that one", "this") || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+	if m.inList(i+1, listOnSomething) || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return true // "77 side bib on it", "the heater had not come on"
 	}
 	if m.is(i+1, cItem, "") {
@@ -280,7 +283,7 @@ func (m *message) flowOn(i int) bool {
 	if strings.HasSuffix(m.text(i), " on") && m.inList(i+1, listOnFile) {
 		return true // "nothing on file"
 	}
-	if strings.HasSuffix(m.text(i), "hose on") && m.says(i+1, "it", "this one", "that one", "there") {
+	if strings.HasSuffix(m.text(i), "hose on") && m.inList(i+1, listOnSomething) {
 		return true // "put a new hose on it"
 	}
 	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {

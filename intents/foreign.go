@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listWaters    = listOf("waters")
+	listRestsOff  = listOf("rests off")
 	listToPlanned = listOf("to planned")
 	listComesWarm = listOf("comes warm")
 )
@@ -256,7 +258,7 @@ func (m *message) lineTest(i int) bool {
 	return k >= 0 && !m.own(k) && !m.pointBetween(k, i) && !m.points(i)
 }
 
-var warmOpener = opener{hints: []string{"warm", "weather"}, words: []string{"water", "waters", "agua", "hot water", "thermometer"}}
+var warmOpener = opener{hints: []string{"warm", "weather"}, lists: []list{listWaters}}
 
 // warmth reads a temperature told without degrees: "water is 118 at the tub", "104
 // out here". No pressure that is spoken of as one is taken.
@@ -353,7 +355,7 @@ func (m *message) inYear(i int) bool {
 // cero", "needle won't go back to 0", or that it is off at: "gauge reads 4 high at zero".
 func (m *message) restsOff(i int) bool {
 	t := m.text(i - 1)
-	off := func(k int) bool { return m.says(k, "high", "low", "off", "heavy") || m.is(k, cCond, "suspect") }
+	off := func(k int) bool { return m.inList(k, listRestsOff) || m.is(k, cCond, "suspect") }
 	if t == "at" && m.left(i, 5, true, off) >= 0 && m.left(i, 9, true, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0 {
 		return true
 	}

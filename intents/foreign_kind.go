@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listOffBy   = listOf("off by")
 	listAtPlace = listOf("at place")
 )
 
@@ -214,8 +215,7 @@ func (m *message) halfHeard(i int) bool {
 // beside reads by how much a pressure lies off another: "20 under at the kitchen", "front
 // 12 above setpoint", "rear up 14", which a number of its own may follow: "up 14 to 88".
 func (m *message) beside(i int) bool {
-	switch m.text(i + 1) {
-	case "over", "under", "above", "below", "short":
+	if m.inList(i+1, listOffBy) {
 		return m.items[i].value <= 40 && (m.stopAt(i+2) || m.says(i+2, "at", "on") || m.is(i+2, cTarget, "") || m.is(i+2, cHint, "limitname"))
 	}
 	if !m.says(i-1, "up", "down") || m.items[i].value >= 40 || !m.stopAt(i+1) && !m.says(i+1, "to", "from") {

@@ -9,7 +9,6 @@ var (
 	listFalls       = listOf("falls")
 	listWas         = listOf("was")
 	listMoreThan    = listOf("more than")
-	listLabels      = listOf("labels")
 	listBeforeLimit = listOf("before limit")
 	listShouldStay  = listOf("should stay")
 	listOtherNumber = listOf("other number")

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listScrews    = listOf("screws")
 	listSaysAgain = listOf("says again")
 	listTyres     = listOf("tyres")
 )
@@ -39,7 +40,7 @@ func (m *message) byScrew(i int) bool {
 	for m.is(k, cDeterminer, "") {
 		k++
 	}
-	screw := m.says(k, "set screw", "screw", "adjusting screw", "adjustment screw", "set")
+	screw := m.inList(k, listScrews)
 	return screw && m.text(i+1) == "on" && !m.has(cItem, "prv") && !m.pointInClause(i)
 }
 

@@ -181,7 +181,7 @@ func (p *Parser) GoesOn(text string, ctx Context, item assess.Item, plain Frame)
 // CleanedStrainer reads "cleaned it" as told of the regulator's strainer, which the message that its
 // writer sent before it names: "strainer is plugged solid". plain is what it means by itself.
 func (p *Parser) CleanedStrainer(before, text string, ctx Context, plain Frame) (f Frame, told bool) {
-	named := func(w string) bool { return oneOf(w, "strainer", "strainers", "filtro", "colador", "cedazo") }
+	named := func(w string) bool { return p.lex.inList(w, listStrainers) }
 	if len(plain.Items()) > 0 || !MayGoOn(text) || !slices.ContainsFunc(plainWords(before), named) || len(plainWords(before)) > longestAmendment {
 		return plain, false
 	}

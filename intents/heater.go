@@ -9,7 +9,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listTellsWhen = listOf("tells when")
+	listWhenTurned = listOf("when turned")
+	listTellsWhen  = listOf("tells when")
 )
 
 // The heater's state goes from the words that tell it to the pressures.
@@ -180,7 +181,7 @@ func (m *message) heaterTurned(all []mention) bool {
 	case m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.says(k, "till", "until") }) >= 0:
 	case m.readings[0].at < a.at && last > a.at:
 	case m.readings[1].at < a.at &&
-		m.left(a.at, 2, false, func(k int) bool { return m.says(k, "when", "once", "after", "cuando", "as") }) >= 0:
+		m.left(a.at, 2, false, func(k int) bool { return m.inList(k, listWhenTurned) }) >= 0:
 		turn = last // "70, climbed to 91 when it fired"
 	default:
 		return false

@@ -19,6 +19,14 @@ var listNames []string
 
 // Lists that the rules of several files know.
 var (
+	listReadAt         = listOf("read at")
+	listParticleIn     = listOf("particle in")
+	listStrainers      = listOf("strainers")
+	listWentTo         = listOf("went to")
+	listWasSet         = listOf("was set")
+	listLabels         = listOf("labels")
+	listBeforeClause   = listOf("before clause")
+	listTurnedWhichWay = listOf("turned which way")
 	listDotted         = listOf("dotted")
 	listLinking        = listOf("linking")
 	listNotWhatWasSent = listOf("not what was sent")

@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listPerTime    = listOf("per time")
+	listOneOfMoney = listOf("one of money")
 	listMaybeMoney = listOf("maybe money")
 	listMoneyHead  = listOf("money head")
 	listMoney      = listOf("money")
@@ -93,9 +95,9 @@ func (m *message) unitRate(i int) bool { return m.items[i].unit != "" && m.rate(
 
 // rate reads a sum for a time: "110 a month", "2 psi cada 10 minutos".
 func (m *message) rate(i int) bool {
-	switch m.text(i + 1) {
-	case "a", "an", "per", "al", "por":
-	case "every", "each", "cada":
+	switch {
+	case m.inList(i+1, listPerTime):
+	case m.says(i+1, "every", "each", "cada"):
 		if m.items[i].unit == "" {
 			return false // "58, 64, 71 cada cinco minutos"
 		}
@@ -119,7 +121,7 @@ func (m *message) soManyFor(i int) bool {
 		return true // "took 45 for the part"
 	}
 	fee := m.text(i+1) == "to" && m.says(i+2, "come", "come out", "show up") // "120 to come out"
-	if fee || m.text(i+1) == "cash" || m.says(i-1, "dollar", "buck", "dolar", "peso") {
+	if fee || m.text(i+1) == "cash" || m.inList(i-1, listOneOfMoney) {
 		return true // "a dollar 40"
 	}
 	return m.text(i-1) == "for" && m.isNum(i-2) && m.items[i-2].unit == "" && m.items[i-2].value < 10 && !m.points(i)

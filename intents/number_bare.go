@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listDoorCodes      = listOf("door codes")
 	listNumberedThings = listOf("numbered things")
 	listPieceOfPoint   = listOf("piece of point")
 	listLandmarksLead  = listOf("landmarks lead")
@@ -107,7 +108,7 @@ func (m *message) nameRole(i int) (role, string) {
 
 // codeWord tells whether item k opens a door: "combo".
 func (m *message) codeWord(k int) bool {
-	return m.says(k, "code", "combo", "lockbox", "codigo", "keypad")
+	return m.inList(k, listDoorCodes)
 }
 
 // nounWords are words whose number is a name: codes, rooms, vehicles.

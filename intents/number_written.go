@@ -2,6 +2,7 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
+	listCountedDays = listOf("counted days")
 	listHaveNone    = listOf("have none")
 	listBeforeClock = listOf("before clock")
 )
@@ -80,7 +81,7 @@ func (m *message) listedRole(i int) (role, string) {
 
 // dayCounted tells whether the number at item i counts days of something: "day 30 of my probation".
 func (m *message) dayCounted(i int) bool {
-	return m.text(i+1) == "of" && m.says(i-1, "day", "week", "month", "dia", "semana")
+	return m.text(i+1) == "of" && m.inList(i-1, listCountedDays)
 }
 
 // putInBefore tells whether the time gone by at item i is since something was put in: "regulator

@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listMends        = listOf("mends")
 	listCleans       = listOf("cleans")
 	listFlushedOther = listOf("flushed other")
 	listShutHere     = listOf("shut here")
@@ -227,7 +228,7 @@ func (m *message) fixing(w deed) (assess.Action, string) {
 	switch {
 	case w.obj == "leak" || m.leakPart(w.at):
 		return assess.RepairedLeak, "leak"
-	case w.obj == "prv" && m.says(w.at, "repaired", "fixed", "rebuilt", "repare"):
+	case w.obj == "prv" && m.inList(w.at, listMends):
 		return assess.RebuiltPRV, "prv"
 	}
 	return "", ""

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listItIs     = listOf("it is")
 	listHolds    = listOf("holds")
 	listWeakCond = listOf("weak condition")
 	listSaidOf   = listOf("said of")
@@ -158,7 +159,7 @@ func (m *message) separators(a, b int) int {
 // saidOfIt tells whether "it is" or the like stands right before item i.
 func (m *message) saidOfIt(i int) bool {
 	switch {
-	case m.says(i-1, "its", "it", "it is", "this one"):
+	case m.inList(i-1, listItIs):
 		return true
 	case m.is(i, cHint, "nothere"):
 		return true // "ours is fine", in one

@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listHouseWords     = listOf("house words")
 	listBeside         = listOf("beside")
 	listStandsForOther = listOf("stands for other")
 	listTookOut        = listOf("took out")
@@ -291,7 +292,7 @@ func (m *message) datedElse(i int) bool {
 		if it.kinds.meets(ofParts) {
 			return false
 		}
-		other = other || m.says(k, "house", "home", "place", "casa") || it.point != "" || it.kinds.has(cFixture) ||
+		other = other || m.inList(k, listHouseWords) || it.point != "" || it.kinds.has(cFixture) ||
 			it.num != nil && it.unit == "" && (it.role == roleIgnored || it.role == roleReading)
 	}
 	return other

@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listRepeatsRight = listOf("repeats right")
 	listRepeats      = listOf("repeats")
 	listForAllPoints = listOf("for all points")
 )
@@ -274,8 +275,7 @@ func (m *message) repeats(i int, pts []string) bool {
 		return false
 	}) >= 0
 	right := m.right(i, 3, false, func(k int) bool {
-		switch m.text(k) {
-		case "right", "correct", "confirmed", "good number", "correcto":
+		if m.inList(k, listRepeatsRight) {
 			return true
 		}
 		return false

@@ -61,7 +61,7 @@ func (m *message) readAt(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k--
 	}
-	return m.says(k, "at", "@", "off", "from") && m.isNum(k-1) && m.items[k-1].value >= leastPSI
+	return m.inList(k, listReadAt) && m.isNum(k-1) && m.items[k-1].value >= leastPSI
 }
 
 // withTaps tells whether item i is one of the taps of "44 with hose and tub".

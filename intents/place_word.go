@@ -150,8 +150,7 @@ func (m *message) gaugedAt(i int) bool {
 	for k > 0 && m.is(k, cDeterminer, "") {
 		k--
 	}
-	switch m.text(k) {
-	case "at", "off", "on", "from", "en":
+	if m.inList(k, listReadAt) {
 		return fits(k - 1)
 	}
 	return false
@@ -178,7 +177,7 @@ func (m *message) belongsTo(a, b int) bool {
 // readThere tells whether a number before it was read at the drain at item i, whose clause
 // ends there: "68 at the heater drain, valve brass".
 func (m *message) readThere(i int) bool {
-	return m.closes(i) && m.left(i, 3, true, func(k int) bool { return m.says(k, "at", "off", "from", "en", "@") && m.isNum(k-1) }) >= 0
+	return m.closes(i) && m.left(i, 3, true, func(k int) bool { return m.inList(k, listReadAt) && m.isNum(k-1) }) >= 0
 }
 
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".

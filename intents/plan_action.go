@@ -8,10 +8,11 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listNewOneGoes     = listOf("new one goes")
-	listWhereWanted    = listOf("where wanted")
-	listTurns          = listOf("turns")
-	listTurnedWhichWay = listOf("turned which way")
+	listOneNeeded   = listOf("one needed")
+	listJots        = listOf("jots")
+	listNewOneGoes  = listOf("new one goes")
+	listWhereWanted = listOf("where wanted")
+	listTurns       = listOf("turns")
 )
 
 var actionOpener = opener{
@@ -103,7 +104,7 @@ func (m *message) turnDown(i, s int) (action, bool) {
 // anyNumberTo tells whether sentence s names a pressure to be reached: "to 60".
 func (m *message) anyNumberTo(s int) bool {
 	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
-		if m.isNum(i) && m.says(i-1, "to", "up to", "down to", "back to", "a") && m.items[i].value >= 20 && m.items[i].role != roleDate {
+		if m.isNum(i) && m.inList(i-1, listWentTo) && m.items[i].value >= 20 && m.items[i].role != roleDate {
 			return true
 		}
 	}
@@ -112,7 +113,7 @@ func (m *message) anyNumberTo(s int) bool {
 
 // oneNeeded reads "no tank, quoted her one", "no exp tank, told him he needs one".
 func (m *message) oneNeeded(i, s int) (action, bool) {
-	if !m.says(i, "one", "new one", "uno", "una") || !m.needs(i) && !m.goodIdea(i) {
+	if !m.inList(i, listOneNeeded) || !m.needs(i) && !m.goodIdea(i) {
 		return action{}, false
 	}
 	obj, _ := m.topicBefore(i)
@@ -350,7 +351,7 @@ func (m *message) jotted(i int) bool {
 		return false
 	}
 	from := m.sents[s].from
-	for from < i && (m.is(from, cSkip, "") || m.says(from, "please", "pls", "hey", "ok", "can you", "and")) {
+	for from < i && (m.is(from, cSkip, "") || m.inList(from, listJots)) {
 		from++
 	}
 	return m.is(from, cHint, "jots") && !m.says(from+1, "it", "this", "that") || m.is(i+1, cHint, "needs")

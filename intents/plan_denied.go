@@ -1,5 +1,15 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var (
+	listWonders     = listOf("wonders")
+	listNotThatDay  = listOf("not that day")
+	listFree        = listOf("free")
+	listNoSirve     = listOf("no sirve")
+	listDoesNotWork = listOf("does not work")
+	listSuits       = listOf("suits")
+)
+
 // deniedDay tells whether the time at w is said to be the wrong one: "not Friday", "can't do
 // Friday", "Friday won't work", "el viernes no". Nothing is planned for it.
 func (m *message) deniedDay(w moment) bool {
@@ -8,9 +18,9 @@ func (m *message) deniedDay(w moment) bool {
 		k--
 	}
 	switch {
-	case m.says(k-1, "why", "if", "si", "whether", "or", "por que"):
+	case m.inList(k-1, listWonders):
 		return false // "if not Friday then Monday"
-	case m.is(k, cHint, "insteadof") || m.says(k, "not", "isnt", "rather than", "en lugar de", "en vez de"):
+	case m.is(k, cHint, "insteadof") || m.inList(k, listNotThatDay):
 		return true
 	case m.says(k, "no"):
 		return k == m.clauseStart(k) && m.otherMoment(w) // "no Friday, recheck Monday"
@@ -23,7 +33,7 @@ func (m *message) deniedDay(w moment) bool {
 // nobodyThen tells whether the clause that ends with item k denies that somebody comes or is
 // there: "can't do", "nobody home", "she is not there".
 func (m *message) nobodyThen(k int) bool {
-	if !m.says(k, "do", "make", "come", "home", "there", "around", "available", "free", "in", "it", "work", "puedo", "puede", "podemos", "estan", "esta") {
+	if !m.inList(k, listFree) {
 		return false
 	}
 	for j := k; j >= m.clauseStart(k) && j > k-4; j-- {
@@ -37,10 +47,10 @@ func (m *message) nobodyThen(k int) bool {
 // daySpoiled tells whether what stands from item i says that the day before it does not suit.
 func (m *message) daySpoiled(i int) bool {
 	if m.says(i, "no", "not") {
-		return i+1 >= len(m.items) || m.items[i+1].mark || m.says(i+1, "good", "puede", "puedo", "podemos", "se puede", "sirve")
+		return i+1 >= len(m.items) || m.items[i+1].mark || m.inList(i+1, listNoSirve)
 	}
-	return m.says(i, "wont work", "doesnt work", "wont do", "is out", "is no good", "no good") ||
-		m.is(i, cNeg, "") && m.says(i+1, "work", "do", "good", "suit", "puede", "puedo")
+	return m.inList(i, listDoesNotWork) ||
+		m.is(i, cNeg, "") && m.inList(i+1, listSuits)
 }
 
 // otherMoment tells whether the message tells another time to come than w.

@@ -8,6 +8,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listYaNo           = listOf("ya no")
+	listWhom           = listOf("whom")
 	listNeeds          = listOf("needs")
 	listBeforeNeeded   = listOf("before needed")
 	listNeededServices = listOf("needed services")
@@ -21,7 +23,7 @@ var (
 // reguladora", "doesn't need a tank".
 func (m *message) needless(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cWill, "") && (m.says(k-1, "no", "doesnt", "dont", "ya no") || m.inList(k-1, listClitics) && m.text(k-2) == "no")
+		return m.is(k, cWill, "") && (m.inList(k-1, listYaNo) || m.inList(k-1, listClitics) && m.text(k-2) == "no")
 	}) >= 0
 }
 
@@ -136,7 +138,7 @@ func (m *message) serviceNeeded(i int) bool {
 // or the customer between: "quoted her a heater flush", "needs a heater flush".
 func (m *message) offered(i int) bool {
 	k := i - 1
-	for m.is(k, cDeterminer, "") || m.is(k, cItem, "heater") || m.says(k, "her", "him", "them", "to") {
+	for m.is(k, cDeterminer, "") || m.is(k, cItem, "heater") || m.inList(k, listWhom) {
 		k--
 	}
 	if k < 0 || m.items[k].seg != m.items[i].seg || m.denied(k) {

@@ -8,7 +8,10 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listBrings = listOf("brings")
+	listTurnIt    = listOf("turn it")
+	listGoesIn    = listOf("goes in")
+	listToMeasure = listOf("to measure")
+	listBrings    = listOf("brings")
 )
 
 // secondPlan gives a plan to change two things to the second one too: "back Thursday
@@ -69,7 +72,7 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	switch {
 	case what == "set":
 		named := obj == "prv" || obj == "" && m.has(cItem, "prv") ||
-			obj == "" && m.says(i, "turn it down", "turn it up", "crank it down", "bring it down")
+			obj == "" && m.inList(i, listTurnIt)
 		return assess.SetPRV, named
 	case obj == "prv":
 		return assess.ReplacePRV, true
@@ -91,7 +94,7 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 	if obj == "" {
 		obj = m.objectAhead(i, s)
 	}
-	if obj == "" && (m.says(i, "goes in", "going in", "go in", "goes on") && i > from && m.noEquipment(i-1) ||
+	if obj == "" && (m.inList(i, listGoesIn) && i > from && m.noEquipment(i-1) ||
 		m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
 		return "", false // "prv stuck open, new fridge going in tomorrow"
 	}
@@ -203,8 +206,7 @@ func (m *message) bringsNew(s, at int) (assess.Action, bool) {
 // goesIn tells whether the word at i puts a thing in without saying that one was
 // there before: "exp tank goes in Thursday".
 func (m *message) goesIn(i int) bool {
-	switch m.text(i) {
-	case "goes in", "going in", "go in", "goes on":
+	if m.inList(i, listGoesIn) {
 		return m.text(i-1) != "new one" && m.text(i-2) != "new"
 	}
 	return false
@@ -227,7 +229,7 @@ func (m *message) gearNear(i int) bool {
 // días a medir".
 func (m *message) toMeasure(s, i int) bool {
 	for k := i + 1; k < m.sents[s].to && k <= i+8; k++ {
-		if t := m.text(k); (t == "a" || t == "para") && (m.is(k+1, cDo, "recheck") || m.says(k+1, "medir", "medirla", "ver", "tomar")) {
+		if t := m.text(k); (t == "a" || t == "para") && (m.is(k+1, cDo, "recheck") || m.inList(k+1, listToMeasure)) {
 			return true
 		}
 		if m.items[k].mark || m.is(k, cItem, "") {

@@ -161,7 +161,7 @@ func (m *message) pointlessRole(i int) (role, string) {
 // readAtTap tells whether the number at i is said to be read at something that water comes out
 // of and that is no test point by itself: "72 at the sink". Which one is then asked.
 func (m *message) readAtTap(i int) bool {
-	if !m.says(i+1, "at", "@", "off", "from", "en") {
+	if !m.inList(i+1, listReadAt) {
 		return false
 	}
 	k := i + 2

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listSetSo          = listOf("set so")
 	listBetweenNumbers = listOf("between numbers")
 	listJoinsRange     = listOf("joins range")
 )
@@ -64,7 +65,7 @@ func (m *message) setTo(i int) bool {
 		k--
 	}
 	return strings.HasPrefix(m.text(k), "set") || m.text(k) == "sat at" || m.typed(k) == "st" ||
-		m.says(k, "puesta", "puesto", "ajustada", "ajustado")
+		m.inList(k, listSetSo)
 }
 
 // butNumber finds the right number behind one that is denied: "not 5 bar at the meter

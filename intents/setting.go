@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listDialNames    = listOf("dial names")
 	listDials        = listOf("dials")
 	listDialWords    = listOf("dial words")
 	listSettingWords = listOf("setting words")
@@ -55,7 +56,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		if v.done || v.state {
-			if j := m.nextNum(i); j > 0 && m.says(j-1, "to", "a", "down to", "up to", "hasta") && j-i <= 3 {
+			if j := m.nextNum(i); j > 0 && m.inList(j-1, listWentTo) && j-i <= 3 {
 				m.items[i].owner = v.at + 1
 				v.state, v.done = false, true
 				return roleFrom, "from … to", true
@@ -78,10 +79,10 @@ func (m *message) fromTo(i int) (role, string, bool) {
 
 // wasBefore tells whether "was" leads to the number at i: "set the PRV to 60, was 95".
 func (m *message) wasBefore(i int) bool {
-	switch m.text(i - 1) {
-	case "was", "was at", "it was", "estaba en", "was set at":
+	switch {
+	case m.inList(i-1, listWasSet):
 		return true
-	case "at", "en", "set", "set at":
+	case m.says(i-1, "at", "en", "set", "set at"):
 		k := i - 2
 		if m.text(k) == "set" {
 			k--
@@ -283,10 +284,10 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 		}
 	}
 	behind := m.right(i, 4, false, func(k int) bool {
-		return m.says(k, "thermostat", "termostato", "tstat", "setpoint", "set point") ||
+		return m.inList(k, listDialNames) ||
 			m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	})
-	before := m.left(i, 3, false, func(k int) bool { return m.says(k, "setpoint", "set point", "thermostat", "termostato") })
+	before := m.left(i, 3, false, func(k int) bool { return m.inList(k, listDialNames) })
 	// not "92 at the drain valve - the thermostat is at 55 C"
 	ofIt := func(k int) bool { return k >= 0 && (m.items[k].seg == it.seg || !m.pointInClause(i)) }
 	return roleTemp, "thermostat", ofIt(behind) || ofIt(before)

@@ -1,10 +1,5 @@
 package intents
 
-// Lists of the lexicon that these rules know.
-var (
-	listWasSet = listOf("was set")
-)
-
 // bothAt is why a number is what both parts of two deeds were set to.
 const bothAt = "both set to"
 

@@ -80,8 +80,7 @@ func (m *message) deedAtVerb(k int) bool {
 // labelBefore returns where the word that names a label stands right before item i, or i:
 // "tag setting 65".
 func (m *message) labelBefore(i int) int {
-	switch m.text(i - 1) {
-	case "tag", "label", "sticker", "placa", "etiqueta":
+	if m.inList(i-1, listLabels) {
 		return i - 1
 	}
 	return i

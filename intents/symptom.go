@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listHereToday   = listOf("here today")
 	listAsksSymptom = listOf("asks symptom")
 )
 
@@ -141,6 +142,6 @@ func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 // gas last week, no gas smell today".
 func (m *message) hereNow(i int) bool {
 	return m.right(i, 5, true, func(k int) bool {
-		return m.items[k].seg == m.items[i].seg && (m.is(k, cNow, "") || m.says(k, "today", "here", "this one", "hoy", "aqui"))
+		return m.items[k].seg == m.items[i].seg && (m.is(k, cNow, "") || m.inList(k, listHereToday))
 	}) >= 0
 }

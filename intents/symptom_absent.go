@@ -9,13 +9,15 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listNeverStops    = listOf("never stops")
-	listBeforeStopped = listOf("before stopped")
-	listWhereDenied   = listOf("where denied")
-	listNone          = listOf("none")
-	listDenial        = listOf("denial")
-	listDenies        = listOf("denies")
-	listBut           = listOf("but")
+	listAtWhichEnded    = listOf("at which ended")
+	listTakesBackDenied = listOf("takes back denied")
+	listNeverStops      = listOf("never stops")
+	listBeforeStopped   = listOf("before stopped")
+	listWhereDenied     = listOf("where denied")
+	listNone            = listOf("none")
+	listDenial          = listOf("denial")
+	listDenies          = listOf("denies")
+	listBut             = listOf("but")
 )
 
 // absent tells whether the symptom at item i is denied.
@@ -150,7 +152,7 @@ func (m *message) ended(i int) bool {
 func (m *message) endedHere(i int) bool {
 	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done }) ||
 		m.right(i, 5, false, func(k int) bool {
-			return m.says(k, "once", "when", "after", "as soon as", "cuando") && m.says(k+1, "i", "we", "abri", "cerre")
+			return m.says(k, "once", "when", "after", "as soon as", "cuando") && m.inList(k+1, listAtWhichEnded)
 		}) >= 0
 }
 
@@ -275,8 +277,7 @@ func (m *message) contradicted(i int) bool {
 	if k <= i || m.items[k].seg == m.items[i].seg {
 		return false
 	}
-	switch m.text(k) {
-	case "isnt", "doesnt", "didnt", "hasnt", "arent":
+	if m.inList(k, listTakesBackDenied) {
 		return true
 	}
 	other := func(j int) bool { return m.is(j, cWhose, "other") && j < k }

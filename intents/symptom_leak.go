@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listLeaksStill      = listOf("leaks still")
 	listRunsOn          = listOf("runs on")
 	listFinishes        = listOf("finishes")
 	listToilets         = listOf("toilets")
@@ -96,11 +97,11 @@ func (m *message) anotherLeak(deed, i int) bool {
 	parted, place := false, false
 	for k := deed + 1; k < i; k++ {
 		switch {
-		case m.says(k, ",", "but", "and", "-", "pero", "y"):
+		case m.inList(k, listBeforeClause):
 			parted, place = true, false
 		case m.inList(k, listLeakedBefore):
 			return false
-		case m.says(k, "still", "also", "too", "now"):
+		case m.inList(k, listLeaksStill):
 			if parted {
 				return true
 			}

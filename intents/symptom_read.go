@@ -8,6 +8,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listPipeRuns     = listOf("pipe runs")
+	listWaterSForce  = listOf("water's force")
 	listOpensSymptom = listOf("opens symptom")
 )
 
@@ -106,7 +108,7 @@ func (m *message) saysOfReliefPipe(i int) bool {
 	blocked := func(k int) bool { return abs(k-i) <= 8 }
 	return m.is(i, cHint, "spout") && m.anyIn(m.items[i].sent, blocked, setOf(cBlocked)) || // "T&P discharge is capped"
 		m.is(i, cTarget, "") && m.isNum(i+1) || // "la T&P abre a 150"
-		m.says(i, "runs", "run") && m.says(i+1, "uphill", "up", "outside", "through", "along") // "T&P line runs uphill"
+		m.says(i, "runs", "run") && m.inList(i+1, listPipeRuns) // "T&P line runs uphill"
 }
 
 // symptomOfToilet reads a toilet that runs: "the toilet keeps filling".
@@ -140,7 +142,7 @@ func (m *message) weakWater(i int) (assess.SymptomName, bool) {
 	if m.isNum(i-1) || m.isNum(i+1) {
 		return noSymptom, false
 	}
-	pressure := func(k int) bool { return m.says(k, "pressure", "presion", "flow", "flujo", "prssr") }
+	pressure := func(k int) bool { return m.inList(k, listWaterSForce) }
 	return assess.LowFlow, m.left(i, 3, false, pressure) >= 0
 }
 

@@ -8,9 +8,10 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listHasLeak   = listOf("has leak")
-	listRises     = listOf("rises")
-	listNoWaterOf = listOf("no water of")
+	listRustyParts = listOf("rusty parts")
+	listHasLeak    = listOf("has leak")
+	listRises      = listOf("rises")
+	listNoWaterOf  = listOf("no water of")
 )
 
 // symptomWord reads a word or phrase of the lexicon that tells a symptom by itself, unless
@@ -129,7 +130,7 @@ func (m *message) rustOfPart(i int) bool {
 	if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
 		return true
 	}
-	return m.says(i, "rusty", "rust") && (m.text(i-1) == "needle" || m.says(i+1, "pipe", "nipple", "nipples", "fitting"))
+	return m.says(i, "rusty", "rust") && (m.text(i-1) == "needle" || m.inList(i+1, listRustyParts))
 }
 
 // climbsByHeat tells whether what climbs at item i does so for the burner, or is no pressure.

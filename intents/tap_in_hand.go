@@ -9,13 +9,14 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listTops            = listOf("tops")
+	listDialledThings   = listOf("dialled things")
 	listNotInHand       = listOf("not in hand")
 	listHeaterAt        = listOf("heater at")
 	listLimitSaid       = listOf("limit said")
 	listBroughtWhere    = listOf("brought where")
 	listBroughtThing    = listOf("brought thing")
 	listBringsIt        = listOf("brings it")
-	listWentTo          = listOf("went to")
 	listBesideGauge     = listOf("beside gauge")
 	listPutsGauge       = listOf("puts gauge")
 	listMovedBy         = listOf("moved by")
@@ -99,7 +100,7 @@ func (m *message) limitTold(i int) bool {
 	if m.says(i-1, "max is", "max was") || m.inList(i-1, listLinks) && m.says(i-2, "max", "maximum", "maximo") {
 		return true
 	}
-	return m.says(i+1, "max", "maximum", "maximo", "tops") && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&
+	return m.inList(i+1, listTops) && m.left(i, 4, false, func(k int) bool { return m.is(k, cPeak, "") }) < 0 &&
 		m.left(i, 3, false, func(k int) bool { return m.inList(k, listLimitSaid) }) >= 0
 }
 
@@ -221,7 +222,7 @@ func (m *message) turnsRegulator(v *verb, end, i int) bool {
 		return false
 	}
 	elsewhere := func(k int) bool {
-		return m.isNum(k) && m.items[k].unit != "turn" || m.says(k, "stat", "thermostat", "dial", "heater") || m.isAny(k, cItem, "heater", "expansion_tank")
+		return m.isNum(k) && m.items[k].unit != "turn" || m.inList(k, listDialledThings) || m.isAny(k, cItem, "heater", "expansion_tank")
 	}
 	return m.right(v.at, i-v.at-1, true, elsewhere) < 0
 }

@@ -2,6 +2,15 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listWheneverIt  = listOf("whenever it")
+	listNobody      = listOf("nobody")
+	listDeniesWork  = listOf("denies work")
+	listAsksWhether = listOf("asks whether")
+	listBookSays    = listOf("book says")
+)
+
 // Whether the work that a verb tells was done: it may be denied, planned, somebody else's or
 // only the state of a part.
 
@@ -78,19 +87,19 @@ func (m *message) moodBefore(v *verb) mood {
 // deniesWork tells whether item k before a verb denies its work.
 func (m *message) deniesWork(k int, v *verb) bool {
 	near := v.at - k
-	switch m.text(k) {
-	case "no": // "no le moví a la reguladora"
+	switch {
+	case m.text(k) == "no": // "no le moví a la reguladora"
 		first, _, _ := strings.Cut(m.text(v.at), " ") // "no cerré el agua"
 		return near <= 2 && (spanishVerb(m.text(v.at)) || spanishVerb(first) || first == "se") && (near == 1 || m.inList(v.at-1, listClitics))
-	case "day": // "same as the day I put it in"
+	case m.text(k) == "day": // "same as the day I put it in"
 		return m.says(k+1, "i", "we")
-	case "found": // "found the prv cranked all the way in"
+	case m.text(k) == "found": // "found the prv cranked all the way in"
 		return m.is(v.at-1, cItem, "prv") && v.what == "set"
-	case "when", "whenever", "every time", "each time": // "nobody remembers when the tank was hung", "whenever the water is shut off"
+	case m.inList(k, listWheneverIt): // "nobody remembers when the tank was hung", "whenever the water is shut off"
 		return m.is(k-1, cUnknown, "") || m.says(v.at-1, "is", "are", "gets")
-	case "nobody", "no one", "noone", "nadie":
+	case m.inList(k, listNobody):
 		return true
-	case "none", "cero", "zero", "free of", "nothing":
+	case m.inList(k, listDeniesWork):
 		return false
 	}
 	if near == 1 && v.what != "shut" && strings.HasPrefix(m.text(k), "some") && m.is(k, cHint, "someone") {
@@ -104,7 +113,7 @@ func (m *message) plansWork(k int, v *verb) bool {
 	near := v.at - k
 	switch m.text(k) {
 	case "if", "whether":
-		if near <= 5 && m.says(k-1, "asked", "asking", "asks", "wondering") {
+		if near <= 5 && m.inList(k-1, listAsksWhether) {
 			return true
 		}
 	case "to", "to be", "gets", "getting": // "prv gets replaced Friday"
@@ -146,7 +155,7 @@ func (m *message) asksWork(at int) bool {
 		return true
 	case m.opensAsking(s):
 		return true
-	case m.says(at-1, "manual says", "book says", "the book says", "code says", "spec says"):
+	case m.inList(at-1, listBookSays):
 		return true // "the manual says set at 55"
 	}
 	return m.text(at-1) == "said" && m.text(at-2) != "i" && (m.is(at, cBase, "") || m.text(at) == "set it")

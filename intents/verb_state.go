@@ -224,10 +224,10 @@ func (m *message) anyDone(before int) bool {
 // changeAfter tells whether "set" goes on with a change: "set down from 85 to 60".
 func (m *message) changeAfter(at int) bool {
 	for k := at + 1; k < len(m.items) && k <= at+3; k++ {
-		switch m.text(k) {
-		case "from":
+		switch {
+		case m.text(k) == "from":
 			return m.isNum(k+1) && !year(m.items[k+1].value) // "set at 55 from what the dial says", "set to 60 from 2016"
-		case "down", "up", "back", "down to", "up to":
+		case m.inList(k, listTurnedWhichWay):
 			return true
 		}
 	}

@@ -4,17 +4,15 @@ import "lazyhand/assess"
 
 // Lists of the lexicon that these rules know.
 var (
-	listLeadsTo = listOf("leads to")
+	listPastBe      = listOf("past be")
+	listBeforeShort = listOf("before short")
+	listLeadsTo     = listOf("leads to")
 )
 
 // pastTense tells whether item i is a plain "was", which tells a story as often as
 // a state before work.
 func (m *message) pastTense(i int) bool {
-	switch m.text(i) {
-	case "was", "were", "it was", "estaba", "estaban":
-		return true
-	}
-	return false
+	return m.inList(i, listPastBe)
 }
 
 // chainBack gives readings joined by "and" to the one that a time word behind them
@@ -246,7 +244,7 @@ func (m *message) inTurn(worked bool) {
 		}
 		first, second := m.timesOf(a.sent)
 		trailing := first == a.at+1 && second == b.at+1 && len(a.points) > 0 && m.behindEach(first, b.at, second) &&
-			(worked || m.says(first, "before", "b4", "bfr", "bef", "antes")) // "kitchen 81 before 61 after"
+			(worked || m.inList(first, listBeforeShort)) // "kitchen 81 before 61 after"
 		if first < 0 || second < 0 || a.When != "" || b.When != "" || !trailing && (first > a.at || !worked) {
 			continue
 		}

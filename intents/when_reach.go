@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listOfAll       = listOf("of all")
 	listWeakTimes   = listOf("weak times")
 	listListTimes   = listOf("list times")
 	listTimeApplies = listOf("time applies")
@@ -241,8 +242,7 @@ func (m *message) closesList(at, lo, hi int) bool {
 		return false
 	}
 	if k := m.left(at, 3, false, func(k int) bool {
-		return m.says(k, "all", "both", "all of that", "all of it",
-			"all of those")
+		return m.inList(k, listOfAll)
 	}); k >= 0 && m.items[k].seg == m.items[at].seg {
 		return true // "meter 116, kitchen 57, all of that after it went in"
 	}

@@ -4,6 +4,7 @@ import "slices"
 
 // Lists of the lexicon that these rules know.
 var (
+	listBuiltIn    = listOf("built in")
 	listHouseBuilt = listOf("house built")
 )
 
@@ -49,7 +50,7 @@ func (m *message) builtIn(i int) bool {
 	for m.is(k, cDeterminer, "") {
 		k--
 	}
-	if !m.says(k, "del", "from", "in", "en", "desde") && !since {
+	if !m.inList(k, listBuiltIn) && !since {
 		return false
 	}
 	house, built := false, since || m.text(k) == "desde"
