@@ -8,9 +8,8 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listBeforeSpokenDay = listOf("before spoken day")
-	listBeforeDay       = listOf("before day")
-	listBeforeDate      = listOf("before date")
+	listBeforeDay  = listOf("before day")
+	listBeforeDate = listOf("before date")
 )
 
 var weekdays = map[string]time.Weekday{
@@ -131,7 +130,7 @@ func (m *message) spokenDay(i int) (assess.Date, int) {
 	if mon, ok := months[m.text(i+2)]; ok && m.text(i+1) == "of" && (day != 4 || mon != time.July) { // the Fourth is a feast
 		return m.nextDate(mon, day), 3
 	}
-	if !m.inList(i-2, listBeforeSpokenDay) || m.countsThing(i+1) || m.says(i+1, "one", "of") {
+	if !m.inList(i-2, listBeforeDay) || m.countsThing(i+1) || m.says(i+1, "one", "of") {
 		return assess.Date{}, 0
 	}
 	if m.is(i+1, cItem, "") || m.pointAt(i+1) || m.unknownNoun(i+1) {
@@ -161,7 +160,7 @@ func (m *message) numberedDay(i int) (assess.Date, int) {
 		return date, n
 	}
 	// "replace the 2nd tank"
-	counted := m.is(end, cItem, "") && m.text(i-1) == "the" && !m.inList(i-2, listBeforeSpokenDay)
+	counted := m.is(end, cItem, "") && m.text(i-1) == "the" && !m.inList(i-2, listBeforeDay)
 	if th && !counted && !m.countsThing(end) && (m.inList(i-1, listBeforeDay) || weekdays[m.text(i-1)] > 0) {
 		return m.dayOfMonth(day), 2
 	}

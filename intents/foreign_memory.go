@@ -11,7 +11,6 @@ var (
 	listMoreThan    = listOf("more than")
 	listBeforeLimit = listOf("before limit")
 	listShouldStay  = listOf("should stay")
-	listOtherNumber = listOf("other number")
 	listSwingsBy    = listOf("swings by")
 	listLimitBehind = listOf("limit behind")
 	listRoughly     = listOf("roughly")
@@ -57,7 +56,7 @@ func (m *message) targeted(i int) bool {
 func (m *message) otherNumber(k, i int) bool {
 	for j := k + 1; j < i; j++ {
 		if m.items[j].num != nil {
-			if m.inList(i-1, listOtherNumber) {
+			if m.inList(i-1, listBetweenNumbers) {
 				return false
 			}
 			return true

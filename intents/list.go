@@ -19,6 +19,7 @@ var listNames []string
 
 // Lists that the rules of several files know.
 var (
+	listBetweenNumbers = listOf("between numbers")
 	listReadAt         = listOf("read at")
 	listParticleIn     = listOf("particle in")
 	listStrainers      = listOf("strainers")

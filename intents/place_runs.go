@@ -2,15 +2,14 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
-	listBeforeRunning    = listOf("before running")
-	listRunningFixture   = listOf("running fixture")
-	listBeforeNounInRun  = listOf("before noun in run")
-	listOpening          = listOf("opening")
-	listOpeningBeforeThe = listOf("opening before the")
-	listOnOccasion       = listOf("on occasion")
-	listBeforeOccasion   = listOf("before occasion")
-	listFixtureDoes      = listOf("fixture does")
-	listFixtureParts     = listOf("fixture parts")
+	listBeforeRunning   = listOf("before running")
+	listRunningFixture  = listOf("running fixture")
+	listBeforeNounInRun = listOf("before noun in run")
+	listOpening         = listOf("opening")
+	listOnOccasion      = listOf("on occasion")
+	listBeforeOccasion  = listOf("before occasion")
+	listFixtureDoes     = listOf("fixture does")
+	listFixtureParts    = listOf("fixture parts")
 )
 
 // Fixtures that are named because water runs there, not because a gauge sits there.
@@ -47,7 +46,7 @@ func (m *message) runs(i int) bool {
 		return true
 	}
 	if m.text(i-1) == "the" || m.text(i-1) == "a" || m.text(i-1) == "la" {
-		if m.inList(i-2, listOpeningBeforeThe) {
+		if m.inList(i-2, listOpening) {
 			return true
 		}
 	}

@@ -4,9 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listSetSo          = listOf("set so")
-	listBetweenNumbers = listOf("between numbers")
-	listJoinsRange     = listOf("joins range")
+	listSetSo      = listOf("set so")
+	listJoinsRange = listOf("joins range")
 )
 
 // shareUnits gives "95 and 97 psi" one unit, and "60/62 psi".

@@ -8,13 +8,12 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listLeaksStill      = listOf("leaks still")
-	listRunsOn          = listOf("runs on")
-	listFinishes        = listOf("finishes")
-	listToilets         = listOf("toilets")
-	listLeakedBefore    = listOf("leaked before")
-	listLeakedElsewhere = listOf("leaked elsewhere")
-	listBursts          = listOf("bursts")
+	listLeaksStill   = listOf("leaks still")
+	listRunsOn       = listOf("runs on")
+	listFinishes     = listOf("finishes")
+	listToilets      = listOf("toilets")
+	listLeakedBefore = listOf("leaked before")
+	listBursts       = listOf("bursts")
 )
 
 var refillWords = opener{lists: []list{listRunsOn}}
@@ -122,7 +121,7 @@ func (m *message) leaksElsewhere(deed, i int) bool {
 	from, still, places := m.clauseStart(i), false, 0
 	for k := from; k < m.clauseEnd(i); k++ {
 		switch {
-		case m.inList(k, listLeakedElsewhere) || m.is(k, cHint, "stops") || m.is(k, cNeg, ""):
+		case m.inList(k, listLeakedBefore) || m.is(k, cHint, "stops") || m.is(k, cNeg, ""):
 			return false
 		case m.says(k, "still", "also", "sigue"):
 			still = true
