@@ -41,7 +41,7 @@
 //	lexicon trie entry class       the phrases of folder lexicon and what they mean
 //	conjugate conjugate_english    the forms of verbs
 //	spelling spelling_joined       slips of the keyboard, blanks left out
-//	list phrases                   words that one rule knows by their letters
+//	list phrases                   words that one rule knows by their letters, in lexicon/lists_*.txt
 //	lang                           which language is written
 //	item sentence                  what rules look at
 //	look look_sentence             what rules ask of an item, of a sentence
