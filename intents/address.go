@@ -7,6 +7,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listRated        = listOf("rated")
 	listBeforeStreet = listOf("before street")
 	listRooms        = listOf("rooms")
 )
@@ -117,7 +118,7 @@ func (p *Parser) regulatorSet(toks []token, j int) bool {
 	case j+1 >= len(toks):
 		return false
 	case toks[j+1].text == "inlet":
-		return oneOf(toks[j].text, "max", "maximum", "rated") // "tag says 400 maximum inlet"
+		return p.lex.of(&toks[j]).lists.has(listRated) // "tag says 400 maximum inlet"
 	case toks[j+1].text != "st":
 		return false
 	}

@@ -19,7 +19,7 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 	if std == "" || k+1 >= len(toks) {
 		return a, false
 	}
-	name, plain := p.nameOf(toks, i, k), toks[k].caps || !ambiguousSuffix[toks[k].text]
+	name, plain := p.nameOf(toks, i, k), toks[k].caps || !p.lex.inList(toks[k].text, listAmbiguousSuffixes)
 	if k++; placeWord(toks[k].text) {
 		k++
 	}

@@ -4,13 +4,9 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listNoStreets = listOf("no streets")
+	listSpanishStreets = listOf("spanish streets")
+	listNoStreets      = listOf("no streets")
 )
-
-// spanishStreet are the words that a street's name begins with in Spanish.
-var spanishStreet = phrases(`calle | via | avenida | av | ave | camino | paseo | privada | calzada | callejon | cerrada
-	| carretera | boulevard | bulevar | circuito | andador | prolongacion | vereda | rincon | senda | sendero | calz
-	| priv | cda | rua | glorieta | pasaje | ruta | cjon | loma | placita`)
 
 // spanishName reads "Calle Luna", "Avenida del Sol" after a house number: no
 // suffix follows.

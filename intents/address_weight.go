@@ -2,8 +2,11 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
-	listSiteHeads  = listOf("site heads")
-	listBeforeYear = listOf("before year")
+	listLeadsToHouse      = listOf("leads to house")
+	listReadsBeforeStreet = listOf("reads before street")
+	listNumbersNoStreet   = listOf("numbers no street")
+	listSiteHeads         = listOf("site heads")
+	listBeforeYear        = listOf("before year")
 )
 
 // numberWeight weighs the number of a street line: long ones are houses, years are not.
@@ -35,30 +38,29 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 		two = toks[i-2].text
 	}
 	afterNumber := i > 1 && toks[i-2].kind == number
-	switch prev := toks[i-1].text; prev {
-	case "job", "at", "for", "of", "site", "addr", "address", "en", "de", "from", "domicilio", "direccion",
-		"location", "loc", "about", "casa", "over", "on", "del", "para", "sitio":
+	switch prev := toks[i-1].text; {
+	case p.lex.of(&toks[i-1]).lists.has(listLeadsToHouse):
 		return 2
-	case "la", "el":
+	case oneOf(prev, "la", "el"):
 		if two == "en" || two == "de" {
 			return 2 // "en la 880 sagebrush"
 		}
-	case "the", "that":
+	case oneOf(prev, "the", "that"):
 		return 0.5
-	case "to", "a":
+	case oneOf(prev, "to", "a"):
 		if afterNumber {
 			return -1 // "9 to 11"
 		}
 		return 1
-	case "off", "back", "by", "past", "pa":
+	case oneOf(prev, "off", "back", "by", "past", "pa"):
 		return 1
-	case ":":
+	case prev == ":":
 		if i > 1 && p.lex.inList(two, listSiteHeads) {
 			return 4
 		} else if i > 1 {
 			return -1
 		}
-	case "is", "reads", "reading", "shows", "=", "got", "psi", "around", "was", "set", "marca", "lectura", "show":
+	case p.lex.of(&toks[i-1]).lists.has(listReadsBeforeStreet):
 		switch {
 		case two == "how" && (prev == "is" || prev == "was"):
 			return 2 // "how is 12 elm doing"
@@ -72,9 +74,9 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 			return 2
 		}
 		return -1
-	case ",", ".", "\n", "-", ";", "(":
+	case oneOf(prev, ",", ".", "\n", "-", ";", "("):
 		return 0.5
-	case "unit", "apt", "lot", "code", "truck", "van", "rig", "ticket", "job#", "invoice", "route", "highway", "hwy", "road", "phone", "year", "since", "or":
+	case p.lex.of(&toks[i-1]).lists.has(listNumbersNoStreet):
 		return -4
 	default:
 		if p.asksAt(toks, i-1) || p.lex.toward[prev] {

@@ -7,7 +7,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listBeforeDeniedTap = listOf("before denied tap")
+	listSentBefore        = listOf("sent before")
+	listBesideWhatWasSent = listOf("beside what was sent")
+	listBeforeDeniedTap   = listOf("before denied tap")
 )
 
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
@@ -60,11 +62,10 @@ func (m *message) ofWhatWasSent(s int) bool {
 		case it.mark || it.site || first >= 0:
 		default:
 			for k := it.tok; k < it.tok+it.n; k++ {
-				switch m.toks[k].text {
-				case "that", "thats", "reading", "last", "mine", "one", "lectura", "ultima", "ultimo":
+				switch {
+				case m.p.lex.of(&m.toks[k]).lists.has(listSentBefore):
 					that = true
-				case "it", "its", "this", "my", "the", "number", "was", "is", "be", "should", "have", "been", "at", "for", "on",
-					"actually", "sorry", "oops", "i", "sent", "era", "fue", "es", "la", "el", "mi", "perdon":
+				case m.p.lex.of(&m.toks[k]).lists.has(listBesideWhatWasSent):
 				default:
 					return false
 				}

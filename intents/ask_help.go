@@ -10,8 +10,6 @@ var (
 	listToldToBot = listOf("told to bot")
 )
 
-var ()
-
 // botTalk tells whether "how do I" is about the bot.
 func (m *message) botTalk(s, i int) bool {
 	for k := i; k < m.sents[s].to; k++ {

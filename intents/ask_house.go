@@ -55,8 +55,6 @@ func (m *message) namesRecord(s int) bool {
 	return named
 }
 
-var ()
-
 // asksThing tells whether a sentence asks of the house in hand whether it has a thing, or what is
 // on record of one: "is there a tank", "whats the prv set at", "hay tanque?".
 func (m *message) asksThing(s int) bool {

@@ -71,8 +71,6 @@ func (m *message) firstOf(s int) int {
 	return i
 }
 
-var ()
-
 // asksCharge tells whether a sentence asks what air a tank is to have: "what do I charge the
 // tank to", "a cuánto inflo el tanque". What one was charged to is a matter of the record.
 func (m *message) asksCharge(s int) bool {
@@ -124,8 +122,6 @@ func (m *message) asksAir(s int) bool {
 	return true
 }
 
-var ()
-
 // asksLog tells whether a sentence asks what one of the crew, or all of it, reported on a day:
 // "what did Ben read today", "where has Ana been this week", "¿qué midió Luis ayer?".
 func (m *message) asksLog(s int) bool {
@@ -169,8 +165,6 @@ func (m *message) maybeName(i int) bool {
 	return m.items[i].n == 1 && m.items[i].tags == nil && m.wordCues(m.items[i].tok) == 0
 }
 
-var ()
-
 // asksOldCharge tells whether a sentence asks what a tank was charged to: "what was the tank
 // charged to".
 func (m *message) asksOldCharge(s int) bool {
@@ -210,8 +204,6 @@ func (m *message) asksCancel(s int) bool {
 	}
 	return noun && !done
 }
-
-var ()
 
 // asksOfItem tells whether a sentence is a house and a part of it and a question mark, and
 // nothing else: "610 Walnut tank?", "prv at 12 Elm?".

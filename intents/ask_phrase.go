@@ -4,6 +4,13 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listPulls         = listOf("pulls")
+	listAsksPast      = listOf("asks past")
+	listLastVisits    = listOf("last visits")
+	listDuesAgain     = listOf("dues again")
+	listPlainDues     = listOf("plain dues")
+	listToldAsWell    = listOf("told as well")
+	listReportsOf     = listOf("reports of")
 	listWeakTrends    = listOf("weak trends")
 	listWhoHas        = listOf("who has")
 	listWeakDues      = listOf("weak dues")
@@ -78,20 +85,10 @@ func (m *message) cuesAround(p askPhrase) cueSet {
 	return m.cuesOf(p.s, m.sents[p.s].from, m.sents[p.s].to)
 }
 
-var (
-	pulls      = phrases("pull | show me | show | que hay en | muestra")
-	asksPast   = phrases("what was | what were | what happened | tell me about | how old is the")
-	lastVisits = phrases("last visit | last reading | last readings | ultima vez")
-	duesAgain  = phrases("overdue | come due | coming due | whats due")
-	plainDues  = phrases("follow ups | rechecks | reminders")
-	toldAsWell = phrases("que tiene | prv shot | bad prv | bad regulator")
-	reportsOf  = phrases("report for | reporte de | report on | el reporte de | informe de")
-)
-
 // askHistory weighs a phrase that may ask what is on record of a house.
 func (m *message) askHistory(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
-	if pulls[t] {
+	if m.p.lex.inList(t, listPulls) {
 		if !p.request || m.otherAsk(p.s, AskHistory) || m.cuesAround(p)&cues(cueTrend, cueOwed, cueErrand) != 0 {
 			return
 		}
@@ -99,7 +96,7 @@ func (m *message) askHistory(p askPhrase) {
 			return
 		}
 	}
-	request := p.request || asksPast[t]
+	request := p.request || m.p.lex.inList(t, listAsksPast)
 	switch {
 	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
 		return // "who has the ladder", "who's got 14 Maple this afternoon"
@@ -116,7 +113,7 @@ func (m *message) askHistory(p askPhrase) {
 		return
 	case m.otherAsk(p.s, AskHistory) && t != "history" && t != "historial" && t != "hx" && !strings.HasPrefix(t, "everything"):
 		return
-	case lastVisits[t] && !se.question && !p.begins && m.site == nil:
+	case m.p.lex.inList(t, listLastVisits) && !se.question && !p.begins && m.site == nil:
 		return
 	}
 	m.noteAsk(p, AskHistory)
@@ -139,11 +136,11 @@ func (m *message) askDue(p askPhrase, first int) {
 	switch {
 	case m.p.lex.inList(t, listWeakDues) && !p.request && !m.shortSentence(p.s, 4):
 		return
-	case p.reading || m.otherAsk(p.s, AskDue) && !duesAgain[t]:
+	case p.reading || m.otherAsk(p.s, AskDue) && !m.p.lex.inList(t, listDuesAgain):
 		return
 	case t == "due" && (m.cuesAround(p)&cues(cueErrand, cueForeign, cueOffice) != 0 || m.text(p.at+1) == "to" || m.is(p.at+1, cUnit, "")):
 		return
-	case plainDues[t] && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
+	case m.p.lex.inList(t, listPlainDues) && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return
 	case t == "due" && !p.request:
 		return
@@ -173,7 +170,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	switch {
 	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
 		return // but "118 laundry while firing, any ideas"
-	case toldAsWell[t] && !se.question:
+	case m.p.lex.inList(t, listToldAsWell) && !se.question:
 		return
 	case (t == "next step" || t == "next steps") && se.header >= 0:
 		return
@@ -200,7 +197,7 @@ func (m *message) askReport(p askPhrase) {
 		return // "here is the report for 12 Elm St"
 	case m.p.lex.inList(p.text, listReportsOn) && (next == "visita" || next == "servicio" || se.header >= 0 || m.otherAsk(p.s, AskReport) && m.weekTalk(p.s)):
 		return
-	case reportsOf[p.text] && m.weekTalk(p.s) && m.site == nil:
+	case m.p.lex.inList(p.text, listReportsOf) && m.weekTalk(p.s) && m.site == nil:
 		m.noteAsk(p, AskSummary)
 		return
 	}

@@ -4,16 +4,13 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listWeakLater     = listOf("weak later")
 	listTakesBackNow  = listOf("takes back now")
 	listTakesBackLast = listOf("takes back last")
 	listWeakDone      = listOf("weak done")
 	listPutsOff       = listOf("puts off")
 	listPutsOffTo     = listOf("puts off to")
 	listWeakHelp      = listOf("weak help")
-)
-
-var (
-	weakLater = phrases("later | not now | hold off | ahora no")
 )
 
 // askUndo weighs a phrase that may take the last report back.
@@ -154,7 +151,7 @@ func (m *message) askSnooze(p askPhrase) {
 		return
 	case !m.surelyPutsOff(p) && !m.putsOffNamed(p):
 		return
-	case weakLater[t] && !m.followUpNoun(p.s) && !p.begins:
+	case m.p.lex.inList(t, listWeakLater) && !m.followUpNoun(p.s) && !p.begins:
 		return
 	case t == "ahorita no" && !m.shortSentence(p.s, 3):
 		return // "ahorita no puedo"

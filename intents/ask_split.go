@@ -5,6 +5,13 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listComplainers = listOf("complainers")
+	listAskingVerbs = listOf("asking verbs")
+	listAskedWhom   = listOf("asked whom")
+)
+
 // splitQuestions parts a sentence that asks for two things, so that each is read
 // by itself: "what's due, and what's the story on 9 Elm", "plot 9 Elm and print
 // the sheet".
@@ -196,8 +203,8 @@ func (m *message) tellsAfter(i, to int) bool {
 		i++
 	}
 	who, _, _ := strings.Cut(m.text(i+1), " ")
-	switch who {
-	case "somebody", "someone", "they", "she", "he", "caller", "shes", "hes", "theyre":
+	switch {
+	case m.p.lex.inList(who, listComplainers):
 	default:
 		if who == "im" || !m.p.lex.inList(who, listPeople) && !m.is(i+1, cWhose, "person") {
 			return false
@@ -255,10 +262,8 @@ func (m *message) turnsToAsk(i int) bool {
 	}
 	verb, rest, _ := strings.Cut(m.text(i)+" "+m.text(i+1), " ")
 	who, _, _ := strings.Cut(rest, " ")
-	switch verb {
-	case "did", "have", "has", "was", "is", "are", "do", "does", "should", "can":
-		switch who {
-		case "i", "we", "you", "they", "anybody", "anyone", "that", "it", "this", "there":
+	if m.p.lex.inList(verb, listAskingVerbs) {
+		if m.p.lex.inList(who, listAskedWhom) {
 			return true
 		}
 	}

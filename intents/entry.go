@@ -108,7 +108,7 @@ func (l *lexicon) enter() {
 		}
 	}
 	l.enterGlances()
-	for w := range spanishStreet {
+	for w := range l.lists[listSpanishStreets] {
 		l.entry(w).calle = true
 	}
 	for w, e := range l.entries {

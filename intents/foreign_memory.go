@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listBeforeValue = listOf("before value")
 	listTimesGoneBy = listOf("times gone by")
 	listLimits      = listOf("limits")
 	listFalls       = listOf("falls")
@@ -113,7 +114,7 @@ func (m *message) roseBy(i int) bool {
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
 func (m *message) afterFall(i int) bool {
-	if !m.holdsKey(keyFalls) || m.says(i-1, "to", "at", "from", "a", "down to", "into", "hasta") {
+	if !m.holdsKey(keyFalls) || m.inList(i-1, listBeforeValue) {
 		return false
 	}
 	k := m.left(i, 3, false, func(k int) bool { return m.said(k, keyFalls) })

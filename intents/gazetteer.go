@@ -6,6 +6,12 @@ import (
 	"strings"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listAmbiguousSuffixes = listOf("ambiguous suffixes")
+	listNoSuffixes        = listOf("no suffixes")
+)
+
 // gazetteer holds the tables of USPS Publication 28.
 type gazetteer struct {
 	suffix      map[string]string // "avenue" and "av" -> "Ave"
@@ -81,26 +87,8 @@ var writtenUnits = map[string]phraseSet{
 	"Spc":  phrases("espacio"),
 }
 
-// ambiguousSuffix are suffixes that are ordinary words as well: alone they make no street.
-var ambiguousSuffix = phrases(`way | run | runs | pass | park | parks | point | points | spring | springs | bend
-	| well | wells | drive | drives | court | view | views | walk | walks | key | keys | mill | mills | lock | locks
-	| port | ports | union | unions | hill | hills | fall | falls | garden | gardens | green | greens | lake | lakes
-	| land | light | lights | mount | path | paths | pike | rest | row | shore | station | stream | summit | track
-	| tracks | trace | bridge | center | centers | circle | club | common | corner | corners | course | field
-	| fields | flat | flats | ford | forest | fork | forks | gateway | island | junction | loop | loops | mission
-	| neck | oval | passage | plain | plains | plaza | rapids | rapid | river | route | spur | square | street
-	| tunnel | village | bottom | branch | dam | divide | extension | crossing | cross | estate | camp | cape
-	| beach | burg | cent | center's | mall | manor | vis | via | stravenue | lf | div | est | ext | fld | fort
-	| frt | frk | ft | mt | knob | is | pt | pr | in | un | sta | cp | br | btm | rst | ml | ldg | lks | lk | gln
-	| glen | grn | vly | wl | wls | ps | all | dale | cliff | haven | harbor | rad | arc | ramp | ranch | lodge
-	| hollow | valley | vista | ville | via. | turn | landing | shoal | crest | curve | track.`)
-
-// noSuffix are never a suffix here, whatever the table says: everyday abbreviations of the trade.
-var noSuffix = phrases(`frt | ft | fr | is | br | in | all | mt | pr | un | ps | str | cp | sta | lf | ml | vis
-	| rst | strm | btm | bot | cent | wl | rad`)
-
 // strongSuffix tells whether a word is a street suffix and nothing else.
-func strongSuffix(g *gazetteer, w string) bool {
-	_, ok := g.suffix[w]
-	return ok && !ambiguousSuffix[w] && !noSuffix[w]
+func (p *Parser) strongSuffix(w string) bool {
+	_, ok := p.gaz.suffix[w]
+	return ok && !p.lex.inList(w, listAmbiguousSuffixes) && !p.lex.inList(w, listNoSuffixes)
 }

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listDialledAt = listOf("dialled at")
 	listMovesDial = listOf("moves dial")
 	listDialNow   = listOf("dial now")
 )
@@ -42,7 +43,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 	if topic != "heater" {
 		return 0, "", false
 	}
-	if oneOf(prev, "at", "a", "en", "is at", "was at", "esta a", "esta en") && round && m.closes(i) {
+	if m.inList(i-1, listDialledAt) && round && m.closes(i) {
 		switch {
 		case (at == i-2 || at == i-3 && m.inList(i-2, listLinks)) && m.is(at, cItem, "heater") && it.value >= 115 && !m.pointInClause(i):
 			return roleTemp, "heater at", true // "boiler at 180"

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listAway       = listOf("away")
 	listAboveBelow = listOf("above below")
 )
 
@@ -51,15 +52,6 @@ func (m *message) farFrom(i int) bool {
 	return false
 }
 
-// awayWord tells whether a length is a distance: "20 m of pipe", "30 m away".
-func (m *message) awayWord(t string) bool {
-	switch t {
-	case "of", "away", "from", "pipe", "long", "down", "up", "to", "de", "deep", "lejos":
-		return true
-	}
-	return false
-}
-
 // headTalk tells whether metres are a head of water here: others of the message
 // are, or the sentence names a test point or a regulator.
 func (m *message) headTalk(i int) bool {
@@ -80,5 +72,5 @@ func (m *message) headTalk(i int) bool {
 // headOfWater tells whether metres are a head of water at a test point: "35 m at the tub".
 func (m *message) headOfWater(i int) bool {
 	v := m.items[i].value
-	return v >= 10 && v <= 150 && (m.pointNear(i) || m.headTalk(i)) && !m.awayWord(m.text(i+1))
+	return v >= 10 && v <= 150 && (m.pointNear(i) || m.headTalk(i)) && !m.inList(i+1, listAway)
 }

@@ -19,6 +19,7 @@ var listNames []string
 
 // Lists that the rules of several files know.
 var (
+	listBareChecks     = listOf("bare checks")
 	listBetweenNumbers = listOf("between numbers")
 	listReadAt         = listOf("read at")
 	listParticleIn     = listOf("particle in")

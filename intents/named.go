@@ -73,7 +73,7 @@ func (p *Parser) streetAt(toks []token, i, n int) (Named, bool) {
 	}
 	c := Named{from: i, to: i + n}
 	if c.to < len(toks) && toks[c.to].kind == word {
-		if std, ok := p.gaz.suffix[toks[c.to].text]; ok && (!ambiguousSuffix[toks[c.to].text] || toks[i].caps) && !noSuffix[toks[c.to].text] {
+		if std, ok := p.gaz.suffix[toks[c.to].text]; ok && (!p.lex.inList(toks[c.to].text, listAmbiguousSuffixes) || toks[i].caps) && !p.lex.inList(toks[c.to].text, listNoSuffixes) {
 			c.Suffix = std
 			c.to++
 		}

@@ -56,7 +56,7 @@ func TestPostalSuffixes(t *testing.T) {
 				if got != want {
 					switch strings.ToLower(w) {
 					case "all", "is", "in", "ft", "frt", "mt", "br", "str", "un", "ps", "pr", "cp", "sta", "vis", "lf", "ml", "cent", "rad", "rst", "strm", "btm", "bot", "wl", "hbr", "vist":
-						skipped++ // everyday words or the trade's own; see noSuffix
+						skipped++ // everyday words or the trade's own; see list "no suffixes"
 						continue
 					}
 					t.Errorf("%s: site %q, want %q", typed, got, want)

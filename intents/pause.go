@@ -2,6 +2,12 @@ package intents
 
 import "slices"
 
+// Lists of the lexicon that these rules know.
+var (
+	listNoPauseBehind   = listOf("no pause behind")
+	listTellsOwnReading = listOf("tells own reading")
+)
+
 // What people write or dictate without any mark still has pauses. paused puts a comma
 // where one is heard before a pressure that is told with its place, "was 70 when they
 // bought the place | 97 at the hose bib", and a full stop before a new teller, "he swears
@@ -108,8 +114,7 @@ func (p *Parser) doesNext(toks []token, i int) bool {
 	}
 	prev := &toks[i-1]
 	if prev.kind == word && (p.lex.of(prev).lists.has(listLinking) ||
-		oneOf(prev.text, "after", "before", "when", "once", "since", "until", "till", "til", "that", "because", "cause", "then", "so",
-			"as", "if", "than", "all", "what", "while")) {
+		p.lex.of(prev).lists.has(listNoPauseBehind)) {
 		return false
 	}
 	switch toks[i].text {
@@ -137,8 +142,7 @@ func (p *Parser) tellsAnew(toks []token, i int) bool {
 	case "my":
 		return toks[i+1].text == "gauge"
 	case "i":
-		switch toks[i+1].text {
-		case "get", "got", "see", "read", "have", "found", "show":
+		if p.lex.of(&toks[i+1]).lists.has(listTellsOwnReading) {
 			for k := max(i-4, 1); k < i; k++ {
 				if node, n := p.lex.find(toks, k, i); n == i-k &&
 					(toks[k-1].text == "and" || toks[k-1].text == "y" || toks[k-1].text == "then") && p.lex.kinds(node).meets(setOf(cPoint, cPlace)) {

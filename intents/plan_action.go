@@ -192,7 +192,7 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 	}
 	told, needed := true, false
 	switch {
-	case bareCheck(m.text(i)):
+	case m.inList(i, listBareChecks):
 		told = !m.is(i, cItem, "") && (d.will || m.momentIn(s))
 	case m.is(i, cHint, "followup"):
 		// "F/U call owner in 3 days" is a call

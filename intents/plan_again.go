@@ -52,7 +52,7 @@ func (m *message) meantAction(i int) (assess.Action, bool) {
 			case "set":
 				return m.planCode("set", k, it.sent)
 			case "recheck":
-				return assess.Recheck, !bareCheck(it.text)
+				return assess.Recheck, !it.lists.has(listBareChecks)
 			}
 			if m.serviceNeeded(k) {
 				return assess.OtherAction, true
@@ -149,5 +149,3 @@ func (m *message) putsOn(s int) bool {
 	}
 	return house
 }
-
-var ()

@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listOffers         = listOf("offers")
 	listYaNo           = listOf("ya no")
 	listWhom           = listOf("whom")
 	listNeeds          = listOf("needs")
@@ -60,7 +61,7 @@ func (m *message) needs(i int) bool {
 			}
 			if (m.text(k) == "for" || m.text(k) == "on") && m.isNum(k-1) {
 				for j := m.sents[m.items[i].sent].from; j < k; j++ {
-					if m.quotes(m.text(j)) || m.is(j, cHint, "pricing") {
+					if m.inList(j, listOffers) || m.is(j, cHint, "pricing") {
 						return true
 					}
 				}
@@ -146,15 +147,5 @@ func (m *message) offered(i int) bool {
 	}
 	t := m.text(k)
 	needed := m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
-	return needed || m.quotes(t) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted"
-}
-
-// quotes tells whether a word offers something for a price.
-func (m *message) quotes(t string) bool {
-	switch t {
-	case "cotice", "le cotice", "quoted", "quote", "qtd", "priced", "recommended", "recommend", "recomende",
-		"sold", "bid", "estimate", "cotizado", "le cotice uno", "offered", "estimated":
-		return true
-	}
-	return false
+	return needed || m.inList(k, listOffers) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted"
 }

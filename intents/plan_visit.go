@@ -11,21 +11,6 @@ var (
 
 // Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
 
-// bareCheck tells whether a word for a check may tell one done as well: only a day,
-// or a word of planning, makes it one to come.
-func bareCheck(t string) bool {
-	switch t {
-	case "check", "check pressure", "check the pressure", "check back", "check pressures", "revision", "look see", "look-see":
-		return true
-	}
-	for _, w := range [...]string{"checar", "revisar", "medir", "medirla", "para checar", "para revisar", "para medir"} {
-		if t == w || t == w+" presion" || t == w+" la presion" || t == w+" lectura" || t == w+" la lectura" {
-			return true
-		}
-	}
-	return false
-}
-
 // headsVisit tells whether a follow-up named at the head of a report is the visit
 // reported: "Two week follow up, 9 Gila Ct".
 func (m *message) headsVisit(i, s int) bool {

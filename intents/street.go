@@ -49,7 +49,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if s, ok := w.suffixed(); ok {
 		return s, true
 	}
-	if t := &toks[j]; t.kind == word && spanishStreet[t.text] && t.text != "ave" &&
+	if t := &toks[j]; t.kind == word && p.lex.inList(t.text, listSpanishStreets) && t.text != "ave" &&
 		(t.text != "via" || j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1)) {
 		return p.spanishName(toks, j, w.dir)
 	}
@@ -74,7 +74,7 @@ func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !allCaps(w.to
 func (w *streetWalk) suffix(k, words int) string {
 	t := &w.toks[k]
 	std := w.p.lex.of(t).suffix
-	if std == "" || noSuffix[t.text] || words == 0 && w.dir == "" {
+	if std == "" || w.p.lex.of(t).lists.has(listNoSuffixes) || words == 0 && w.dir == "" {
 		return ""
 	}
 	if w.p.lex.of(t).unit != "" && k+1 < len(w.toks) && w.toks[k+1].kind == number {
@@ -144,7 +144,7 @@ func (w *streetWalk) unitNames(k int) bool {
 	}
 	for j := k + 1; j < len(w.toks) && j <= k+3 && w.toks[j].kind == word; j++ {
 		s := w.toks[j].text
-		if core(w.p.gaz.suffix[s]) && !ambiguousSuffix[s] || j > k+1 && s == "way" {
+		if core(w.p.gaz.suffix[s]) && !w.p.lex.inList(s, listAmbiguousSuffixes) || j > k+1 && s == "way" {
 			return true
 		}
 		if w.p.lex.look(s).never || w.p.term(w.toks, j) {
@@ -165,7 +165,7 @@ func core(std string) bool {
 
 // suffixed reads a name that ends with a suffix: "Copper King Rd".
 func (w *streetWalk) suffixed() (street, bool) {
-	toks, g := w.toks, w.p.gaz
+	toks := w.toks
 	best := street{score: -99}
 	last, words, caps, cost := -1, 0, 0, 0.0
 walk:
@@ -199,7 +199,7 @@ walk:
 			break // "9 Sorrel Way plz"
 		}
 		if std := w.suffix(k, words); std != "" {
-			weak := ambiguousSuffix[t.text]
+			weak := w.p.lex.of(t).lists.has(listAmbiguousSuffixes)
 			sc := 5 - cost
 			if weak {
 				sc -= 2
@@ -213,7 +213,7 @@ walk:
 			if last == k-1 && last >= 0 || sc > best.score-0.5 || core(std) && w.proper(k) && w.proper(k-1) {
 				best = street{line: std, to: k + 1, score: max(sc, best.score), suffixed: true}
 				last = k
-				if core(std) && (k+1 >= len(toks) || !strongSuffix(g, toks[k+1].text) || w.p.term(toks, k+1)) {
+				if core(std) && (k+1 >= len(toks) || !w.p.strongSuffix(toks[k+1].text) || w.p.term(toks, k+1)) {
 					break
 				}
 				words++
@@ -238,7 +238,7 @@ walk:
 	if last < 0 {
 		return street{}, false
 	}
-	if s := toks[last].text; core(best.line) && !ambiguousSuffix[s] && s != "st" && w.p.gaz.standard[s] {
+	if s := toks[last].text; core(best.line) && !w.p.lex.inList(s, listAmbiguousSuffixes) && s != "st" && w.p.gaz.standard[s] {
 		best.score = max(best.score, 3) // "20 old post rd"
 	}
 	w.finish(&best, last)
@@ -250,9 +250,9 @@ walk:
 func (w *streetWalk) goesOn(k int) bool {
 	next := w.toks[k+1].text
 	if w.proper(k) && w.proper(k+1) {
-		return strongSuffix(w.p.gaz, next) || core(w.p.gaz.suffix[next])
+		return w.p.strongSuffix(next) || core(w.p.gaz.suffix[next])
 	}
-	return strongSuffix(w.p.gaz, next) && !w.p.term(w.toks, k) && !w.p.stop(w.toks, k)
+	return w.p.strongSuffix(next) && !w.p.term(w.toks, k) && !w.p.stop(w.toks, k)
 }
 
 // fixture tells whether the word at k is one that a side of the house is told of: "east
@@ -267,7 +267,7 @@ func (w *streetWalk) fixture(k int) bool {
 
 // endsAt tells whether the plain suffix of a street stands at k: "71 quince st".
 func (w *streetWalk) endsAt(k int) bool {
-	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.lex.of(&w.toks[k]).suffix) && !ambiguousSuffix[w.toks[k].text]
+	return k < len(w.toks) && w.toks[k].kind == word && core(w.p.lex.of(&w.toks[k]).suffix) && !w.p.lex.of(&w.toks[k]).lists.has(listAmbiguousSuffixes)
 }
 
 // numbered tells whether the number at k tells one of many roads of a name apart: "Lateral 5 Rd".

@@ -6,6 +6,11 @@ import (
 	"github.com/agnivade/levenshtein"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listNoMoreOfStreet = listOf("no more of street")
+)
+
 // Streets whose names have no suffix: "12 Alder".
 
 // bare reads a name without a suffix: "12 Alder". A capital, or the end of the
@@ -123,8 +128,8 @@ func (w *streetWalk) toldOf(k int) bool {
 	if k >= len(w.toks) || w.toks[k].kind != word {
 		return false
 	}
-	switch t := w.toks[k].text; t {
-	case "at", "on", "in", "en", "con", "sin", "from", "for", "to", "by", "or", "a", "and", "with", "when", "while", "cuando":
+	switch t := w.toks[k].text; {
+	case w.p.lex.of(&w.toks[k]).lists.has(listNoMoreOfStreet):
 		return false
 	default:
 		node, _ := w.p.lex.find(w.toks, k, k+1)

@@ -146,9 +146,9 @@ func (p *Parser) means(w string, c class, value string) bool {
 // number and one: "13 gull cove".
 func (p *Parser) namesStreet(toks []token, i int) bool {
 	suffix := func(k int) bool {
-		return k < len(toks) && toks[k].kind == word && p.lex.of(&toks[k]).suffix != "" && !noSuffix[toks[k].text]
+		return k < len(toks) && toks[k].kind == word && p.lex.of(&toks[k]).suffix != "" && !p.lex.inList(toks[k].text, listNoSuffixes)
 	}
-	return suffix(i) && !ambiguousSuffix[toks[i].text] ||
+	return suffix(i) && !p.lex.inList(toks[i].text, listAmbiguousSuffixes) ||
 		suffix(i+1) && i > 0 && (toks[i-1].kind == number || numberWords[toks[i-1].text].class != 0)
 }
 
