@@ -215,8 +215,8 @@ func (p *Parser) givesWay(node int32, n int, next int32, k int) bool {
 		return false
 	case then.has(cItem), then.has(cRelief), then.has(cDid) && first.has(cAsk):
 		return true
-	case then.has(cBefore) && n == 2:
-		return true
+	case then.has(cBefore) && n == 2, first.has(cState) && p.lex.phrase(next) == "down to":
+		return true // "knocked the heater down to 120"
 	case then.has(cSym) && (k > n || denies(p.lex.phrase(node))):
 		return true // "no" before "pressure drops"
 	case then.has(cCond):

@@ -244,3 +244,24 @@ func TestWhatWasSetAndIsPutRight(t *testing.T) {
 		{"le cambié el drain valve al heater, puse uno de brass", "replaced_drain_valve; drain_valve brass"},
 	})
 }
+
+func TestWhatIsDeniedBehindItsName(t *testing.T) {
+	says(t, [][2]string{
+		{"GAS SMELL NO. LEAKS NO. CREEP NO. 61 LAUNDRY STATIC", "no gas_smell; no leak; no creep; 61 laundry static"},
+		{"a) hammer no b) leaks no c) 66 front", "no hammer; no leak; 66 front_bibb"},
+		{"hammer no idea", "hammer"},
+		{"a ratos sale con fuerza y a ratos no", "swings"},
+		{"drops 25 when the snowmaking line kicks in. 90 static out front", "90 front_bibb static"},
+	})
+}
+
+func TestADialAndWhatItWasAt(t *testing.T) {
+	says(t, [][2]string{
+		{"knocked the heater down to 120, it was at 150. 57 at the tub", "57 bath; heater 120 F"},
+		{"took the heater down to 120 from 140", "heater 120 F"},
+		{"heater down, 57 at the tub", "57 bath idle"},
+		{"Tank waterlogged. Replaced, charged 60.", "replaced_tank to 60"},
+		{"prv fine. Replaced washer", "prv good"},
+		{"prv shot, strt 119 aftr 117", "119 street; 117 after_prv; prv failed"},
+	})
+}

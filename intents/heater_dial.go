@@ -28,7 +28,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater on", true
 	case i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.within(105, 150):
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
-	case m.dialWas(i):
+	case m.dialWas(i) || m.dialHadBeen(i):
 		return roleIgnored, oldDial, true
 	case m.prevNum(i) >= 0 && m.dialWas(m.prevNum(i)):
 		return roleTemp, "thermostat put to", true
@@ -130,6 +130,14 @@ func (m *message) hotTalk(s int) bool {
 		hot = hot || hotWord(m.text(k))
 	}
 	return hot
+}
+
+// dialHadBeen tells whether the number at i is what a dial was at before it was put to the number
+// before it: "knocked the heater down to 120, it was at 150", "heater down to 120 from 140".
+func (m *message) dialHadBeen(i int) bool {
+	p := m.prevNum(i)
+	return p >= 0 && i-p <= 4 && m.numIs(p, roleTemp) && m.items[i].within(85, 180) && m.items[i].unit == "" && !m.pointInClause(i) &&
+		(m.says(i-1, "it was at", "it was", "was", "was at", "from", "had been") || m.text(i-1) == "at" && m.says(i-2, "was", "had been"))
 }
 
 // dialWas tells whether the number at i is what a thermostat was at before it was put to

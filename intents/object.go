@@ -95,15 +95,22 @@ func (m *message) smallTankAfter(at int) bool {
 // surely tells whether a verb is told of its object: it names it, or refers back to it.
 func (m *message) surely(w deed) bool { return !w.carried || m.pronoun(w.at) }
 
+// aloneSaid tells whether a verb stands alone behind a sentence that names one thing and what is
+// wrong with it: "Tank waterlogged. Replaced, charged 60."
+func (m *message) aloneSaid(w deed) bool {
+	s := m.items[w.at].sent
+	return w.carried && s > 0 && w.at == m.sents[s].from && m.closes(w.at) && m.itemIn(s-1) == w.obj && m.sentenceMeets(s-1, setOf(cCond, cSym))
+}
+
 // replacing names what a word of replacing does: "swapped the PRV", "changed the washer".
 func (m *message) replacing(w deed) (assess.Action, string) {
-	sure := m.surely(w) || m.partAfter(w.at, "old")
+	sure := m.surely(w) || m.partAfter(w.at, "old") || m.aloneSaid(w)
 	switch {
 	case w.carried && m.leakPart(w.at):
 		return assess.RepairedLeak, "leak"
 	case w.obj == "prv" && m.changesValue(w.at):
 		return assess.SetPRV, w.obj
-	case w.obj == "expansion_tank" && m.changesValue(w.at):
+	case w.obj == "expansion_tank" && m.changesValue(w.at) && !m.aloneSaid(w):
 		return assess.ChargedTank, w.obj
 	case w.obj == "prv" && (m.is(w.objAt, cPart, "strainer") || m.partAfter(w.at, "strainer")):
 		return assess.RebuiltPRV, "prv"

@@ -36,6 +36,9 @@ func (m *message) besidePRV(i int) string {
 		}
 		if k := m.left(i, 9, true, func(k int) bool { return m.is(k, cPoint, "street") }); k >= 0 {
 			t := m.text(k)
+			if m.isNum(i+1) && (m.isNum(k+1) || m.isNum(k-1)) && !m.kinds.has(cBefore) && !m.kinds.has(cDid) {
+				return "after_prv" // "street 119, after 117"
+			}
 			for _, p := range []string{"before", "b4", "bfr", "bef", "antes", "ahead", "in front", "upstream", "pre"} {
 				if len(t) > len(p) && t[:len(p)] == p {
 					return "after_prv"
