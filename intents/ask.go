@@ -129,6 +129,56 @@ func (m *message) askOfTank(s int) bool {
 	return true
 }
 
+// asksOpener is what a sentence begins with that rules of asking read.
+var asksOpener = opener{
+	lists: []list{listAsksHowMuch, listCancels},
+	words: []string{"how", "how many", "cuantos", "cuantas", "does", "should", "do", "does the", "should the"},
+}
+
+// askRule reads one way of asking in a sentence, which then is what the rule says of it.
+type askRule struct {
+	asks                           func(m *message, s int) bool
+	about                          About // "" where the rule notes it itself
+	opens                          key   // what it cannot do without; 0 where it asks itself, or has a gate
+	gate                           gate
+	question, aside, snoozes, dues bool
+}
+
+// askRules are asked in turn before what whole sentences and their phrases ask.
+var askRules = [...]askRule{
+	{asks: (*message).asksAir, about: AskCharge, opens: keyAsks, question: true},
+	{asks: (*message).asksHelp, about: AskHelp, opens: keyHow},
+	{asks: (*message).asksCancel, about: AskCancel, opens: keyAsks, dues: true},
+	{asks: (*message).asksOfItem, about: AskHistory, gate: onlyWithWords("?"), question: true},
+	{asks: (*message).asksThing, about: AskHistory, question: true},
+	{asks: (*message).asksCount, opens: keyAsks, question: true, aside: true},
+	{asks: (*message).asksState, about: AskNextCheck, gate: onlyWithWords("?", "is"), question: true},
+	{asks: (*message).asksNeed, about: AskNextCheck, opens: keyAsks, question: true, aside: true},
+	{asks: (*message).remindsInstead, about: AskSnooze, gate: onlyWith(cHint, "remind"), snoozes: true},
+	{asks: (*message).asksLog, about: AskLog, question: true},
+}
+
+// askByRules asks what sentence s wants by the first of those rules that reads it.
+func (m *message) askByRules(s int) bool {
+	for k := range askRules {
+		r := &askRules[k]
+		if r.opens != 0 && !m.holdsKey(r.opens) || r.gate != nil && m.shut(r.gate) || !r.asks(m, s) {
+			continue
+		}
+		se := &m.sents[s]
+		if r.about != "" {
+			m.addAsk(se.from, r.about)
+		}
+		se.asking, se.question, se.aside = true, se.question || r.question, se.aside || r.aside
+		se.asksDue, se.snoozes = se.asksDue || r.dues, se.snoozes || r.snoozes
+		if r.snoozes {
+			m.snoozeDays(s)
+		}
+		return true
+	}
+	return false
+}
+
 // askSentence finds what sentence s asks, the most definite way of asking first.
 func (m *message) askSentence(s int) {
 	se := &m.sents[s]
@@ -136,47 +186,7 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
-	if m.tankTalk(s) && m.askOfTank(s) || m.asksAir(s) {
-		return
-	}
-	if m.asksHelp(s) {
-		m.addAsk(se.from, AskHelp)
-		se.asking = true
-		return
-	}
-	if m.asksCancel(s) {
-		m.addAsk(se.from, AskCancel)
-		se.asking, se.asksDue = true, true
-		return
-	}
-	if m.asksOfItem(s) || m.asksThing(s) {
-		m.addAsk(se.from, AskHistory)
-		se.asking, se.question = true, true
-		return
-	}
-	if m.asksCount(s) {
-		se.asking, se.question, se.aside = true, true, true
-		return
-	}
-	if m.asksState(s) {
-		m.addAsk(se.from, AskNextCheck)
-		se.asking, se.question = true, true
-		return
-	}
-	if m.asksNeed(s) {
-		m.addAsk(se.from, AskNextCheck)
-		se.asking, se.question, se.aside = true, true, true
-		return
-	}
-	if m.remindsInstead(s) {
-		m.addAsk(se.from, AskSnooze)
-		se.asking, se.snoozes = true, true
-		m.snoozeDays(s)
-		return
-	}
-	if m.asksLog(s) {
-		m.addAsk(se.from, AskLog)
-		se.asking, se.question = true, true
+	if m.tankTalk(s) && m.askOfTank(s) || m.askByRules(s) {
 		return
 	}
 	if m.askFirst(s) {

@@ -168,6 +168,9 @@ var askHooks, firstHooks = hooksOf(false), hooksOf(true)
 // askFirst asks what a whole sentence without a number wants where cues are surer
 // than the phrases in it: "take my report on 9 Elm back" asks for no report.
 func (m *message) askFirst(s int) bool {
+	if m.cuesIn(s)&firstHooks == 0 {
+		return false
+	}
 	se := &m.sents[s]
 	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
 		return false // "Do next: replace tank in 2 weeks"
@@ -182,6 +185,9 @@ func (m *message) askFirst(s int) bool {
 
 // askByCues asks what a sentence without any known phrase wants, clause by clause.
 func (m *message) askByCues(s int) {
+	if m.cuesIn(s)&askHooks == 0 {
+		return
+	}
 	se := &m.sents[s]
 	if se.header >= 0 && se.header <= se.from+2 && !se.question && m.headerPlan(s) {
 		return
@@ -256,9 +262,6 @@ func (m *message) askClause(s, from, to int) bool { return m.askOne(s, from, to,
 // askOne asks what the items from..to of sentence s want by the first recipe that they meet; first looks only for
 // recipes that are surer than phrases.
 func (m *message) askOne(s, from, to int, first bool) bool {
-	if hooks := m.cuesIn(s); hooks&askHooks == 0 || first && hooks&firstHooks == 0 {
-		return false
-	}
 	set := m.cuesOf(s, from, to)
 	se := &m.sents[s]
 	amid := m.reporting()

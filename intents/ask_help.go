@@ -27,7 +27,7 @@ var howOpener = opener{lists: []list{listHow}}
 
 // asksHelp tells whether a sentence asks how to tell the bot something.
 func (m *message) asksHelp(s int) bool {
-	if !m.holdsKey(keyHow) || m.readingLike(s) || m.site != nil {
+	if m.readingLike(s) || m.site != nil {
 		return false
 	}
 	how, write, thing := false, false, m.sents[s].question

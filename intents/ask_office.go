@@ -114,12 +114,7 @@ func (m *message) asksAir(s int) bool {
 		}
 		of = of || m.says(i, "air", "aire") || m.inList(i, listTankSpokenOf) && !m.is(i+1, cWhose, "")
 	}
-	if !of {
-		return false
-	}
-	m.addAsk(se.from, AskCharge)
-	se.asking, se.question = true, true
-	return true
+	return of
 }
 
 // asksLog tells whether a sentence asks what one of the crew, or all of it, reported on a day:

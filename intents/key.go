@@ -54,6 +54,7 @@ const (
 	keyRefills
 	keyUnread
 
+	keyAsks     // begins a question or an order
 	keyHow      // asks for the way to do something
 	keyJoins    // a word that a clause may begin behind
 	keyAnew     // a word that begins another clause
@@ -78,7 +79,7 @@ var openers = [...]struct {
 	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
 	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
-	{keyHow, howOpener}, {keyJoins, opener{words: []string{"and", "y", "pero", "but", "so"}}}, {keyAnew, anewWords},
+	{keyAsks, asksOpener}, {keyHow, howOpener}, {keyJoins, opener{words: []string{"and", "y", "pero", "but", "so"}}}, {keyAnew, anewWords},
 	{keyNoun, nounWords}, {keyMoney, moneyOpener}, {keyDial, dialOpener}, {keyHigh, opener{words: []string{"high", "hi"}}},
 	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
 }
