@@ -111,3 +111,13 @@ func TestWaterThatIsOnlyOnOrOff(t *testing.T) {
 			"heater age unknown 40 gal electric"},
 	})
 }
+
+func TestPitsAndMirrors(t *testing.T) {
+	says(t, [][2]string{
+		{"110 at the pit", "110 street"},
+		{"110 at the pit, 66 past the reg", "110 street; 66 after_prv"},
+		{"did the yearly flush, got a bucket of scale out", "flushed_heater"},
+		{"rear 66. did the annual flush get done?", "66 rear_bibb"},
+		{"regulator is behind a panel, you need a mirror to see it, it's a 2011", "prv year 2011"},
+	})
+}

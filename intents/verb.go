@@ -97,6 +97,9 @@ func (m *message) shutOrSet(i int) string {
 
 // noDeed tells whether a word of work at item i tells something else here.
 func (m *message) noDeed(i int, what string) bool {
+	if se := &m.sents[m.items[i].sent]; se.question && i == se.from && strings.HasPrefix(m.text(i), "did ") {
+		return true // "did the annual flush get done?"
+	}
 	if m.newOneLater(i) {
 		return true // "for a new one in 20 days"
 	}
