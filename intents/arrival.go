@@ -32,9 +32,10 @@ func set(words ...string) map[string]bool {
 }
 
 // Arrives tells whether a message names a house and says at most that its writer is there,
-// or goes there next: "here, 412 Tanager Ln", "8:40 at 412 Tanager Ln".
+// or goes there next, or at which tap the gauge is: "here, 412 Tanager Ln", "8:40 at 412 Tanager
+// Ln", "rear bib, 412 Tanager Ln".
 func (p *Parser) Arrives(text string, ctx Context) bool {
-	return p.besideHouse(text, ctx, besideArrival)
+	return p.besideHouse(text, ctx, besideArrival) || p.GaugeAt(text, ctx) != ""
 }
 
 // besideRight are the words that may stand beside a street line which is the right one for

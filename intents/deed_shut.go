@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -59,4 +63,23 @@ func (m *message) opensIt(i int) bool {
 	return m.right(i, 8, true, func(k int) bool {
 		return strings.HasPrefix(m.text(k), "opened") || m.text(k) == "turned it on" || m.text(k) == "turned it back on"
 	}) >= 0
+}
+
+// foundShut tells whether what is opened at item i is a valve that was found half closed.
+func (m *message) foundShut(i int) bool {
+	return strings.HasPrefix(m.text(i), "opened") && m.left(i, 8, false, func(k int) bool { return m.is(k, cHint, "changed") }) >= 0
+}
+
+// valveMoved tells whether the main named at item i is a valve that was found shut or was opened,
+// and no place of a gauge: "main valve was half shut, opened it, 62 now", "before I opened the main".
+func (m *message) valveMoved(i int) bool {
+	t := m.text(i)
+	if m.items[i].point != string(assess.Street) || strings.HasPrefix(t, "at ") || m.says(i-1, "at", "@", "en", "of", "from") {
+		return false
+	}
+	if k := i - 1; strings.HasSuffix(m.text(k), "opened") || m.is(k, cDeterminer, "") && strings.HasSuffix(m.text(k-1), "opened") {
+		return true
+	}
+	valve := strings.HasSuffix(t, "stop") || strings.HasSuffix(t, "valve") || m.says(i, "main", "the main", "house main") || m.is(i+1, cPart, "")
+	return valve && !m.isNum(i-1) && m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "changed") }) >= 0
 }

@@ -35,10 +35,32 @@ var doubts = []numberRule{
 	{(*message).besideOther, othersNumber, onlyWith(cWhose, "other")},
 	{(*message).ofHydrant, othersNumber, nil},
 	{(*message).answersQuoted, "says yes to a quoted line", nil},
+	{(*message).mayBeMinutes, "may be minutes to wait", nil},
 }
 
 // notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
 func (m *message) notMeasured(i int) string { return m.reason(doubts, i) }
+
+// longestHalt is how many minutes somebody asks another to wait for at most.
+const longestHalt = 30
+
+// mayBeMinutes tells whether a small number is all that a message says behind a word of halting:
+// "hang on, 20" is minutes or what the gauge fell to, and asks.
+func (m *message) mayBeMinutes(i int) bool {
+	if it := &m.items[i]; it.value > longestHalt || it.unit != "" || !it.num.integer || i != len(m.items)-1 {
+		return false
+	}
+	k := i - 1
+	for m.isMark(k, ",") || m.says(k, "me", "for", "in", "like", "about") {
+		k--
+	}
+	if k < 0 || k != m.sents[m.items[i].sent].from || !m.says(k, "hang on", "hold on", "hold up", "give me", "gimme", "wait", "back in", "be back", "be back in", "brb",
+		"espera", "esperame", "dame", "aguanta") {
+		return false
+	}
+	m.askPlace(i)
+	return true
+}
 
 // notShown tells whether a denied verb of showing leads to the number at i: "not reading 74", "never
 // got to 60", "no marca 80". With "below" or "de" between, it tells a bound.

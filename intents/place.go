@@ -50,6 +50,9 @@ func (m *message) places() {
 		}
 		for _, rule := range placeRules {
 			if last, decided := rule(m, i); decided {
+				if m.valveMoved(i) {
+					m.items[i].point = ""
+				}
 				i = last
 				break
 			}

@@ -239,15 +239,19 @@ func (m *message) readBefore(i int) bool {
 const mostOfGauge = 9
 
 // GaugeAt is the one tap that a message says the gauge to be at, telling nothing else; "" for none.
+// A tap told with the house alone is where the gauge is: "rear bib, 14 Pine St".
 func (p *Parser) GaugeAt(text string, ctx Context) assess.TestPoint {
-	if len(plainWords(text)) > mostOfGauge || strings.ContainsAny(text, "0123456789?") {
+	if len(plainWords(text)) > mostOfGauge || strings.Contains(text, "?") {
 		return ""
 	}
 	m := p.read(text, ctx, new(scratch), false)
-	tap, gauge := "", false
+	tap, gauge := "", m.site != nil
 	for i := range m.items {
 		it := &m.items[i]
 		switch {
+		case it.site && it.point == "":
+		case it.num != nil:
+			return ""
 		case it.point != "" && tap == "":
 			tap = it.point
 		case it.point != "" && it.point != tap:

@@ -43,8 +43,8 @@ func (m *message) turnsOf(i int) {
 
 // verbsAt reads the work told at item i by the first rule of its keys that finds any.
 func (m *message) verbsAt(i int, keys key) {
-	if keys&keysDeed == 0 {
-		return
+	if keys&keysDeed == 0 || m.is(i, cHint, "changed") && m.foundShut(i) {
+		return // "curb stop was half closed, opened it up"
 	}
 	for k := range deedRules {
 		if r := &deedRules[k]; keys&r.opens != 0 && r.reads(m, i) {

@@ -1,6 +1,10 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -123,6 +127,38 @@ func (m *message) wentThere(r *reading) bool {
 		}
 	}
 	return false
+}
+
+// aroundTheOpening places two pressures of one tap before and after a valve that was opened between
+// them: "28 laundry, curb stop was half closed, opened it, laundry 64".
+func (m *message) aroundTheOpening() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if !samePlace(a, b) || a.Peak || b.Peak || a.When == assess.After || b.When == assess.Before || !m.openedBetween(a.at, b.at) {
+			continue
+		}
+		a.When, b.When = assess.Before, assess.After
+	}
+}
+
+// openedBetween tells whether a valve was opened between two items: "opened it", "before I opened
+// the main".
+func (m *message) openedBetween(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if opens := strings.HasPrefix(m.text(k), "opened"); opens && m.is(k, cHint, "changed") || opens && m.valveAt(k+1) ||
+			strings.HasSuffix(m.text(k), " opened") && m.valveAt(k+1) {
+			return true
+		}
+	}
+	return false
+}
+
+// valveAt tells whether the words from item i name the house's valve: "the main", "curb stop".
+func (m *message) valveAt(i int) bool {
+	if m.is(i, cDeterminer, "") {
+		i++
+	}
+	return m.inList(i, listMainWater) || m.says(i, "curb stop", "main", "valve", "shutoff", "stop")
 }
 
 // leadsTo tells whether only "to" or an arrow lies between two numbers.

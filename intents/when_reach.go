@@ -33,6 +33,7 @@ func (m *message) whens() {
 		}
 	}
 	m.inTurn(worked)
+	defer m.aroundTheOpening()
 	if worked {
 		m.wentTo()
 		defer m.sinceTheDeed()

@@ -184,14 +184,27 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 	return f, c, nil
 }
 
+// fewBefore is among how many of its writer's last messages the tap of a gauge is looked for.
+const fewBefore = 3
+
 // gaugeMoved is the tap at which the writer has just said the gauge to be, telling nothing else:
-// "gauge on the laundry" before "says 71"; empty for none.
+// "gauge on the laundry" before "says 71", with no more than chatter between; empty for none.
 func (t *turn) gaugeMoved(c intents.Context) (assess.TestPoint, error) {
-	before, found, err := t.saidBefore()
-	if err != nil || !found {
-		return "", err
+	m := t.m
+	for range fewBefore {
+		before, found, err := t.tx.SaidBefore(m)
+		if err != nil || !found || before.State != store.Taken || t.m.At.Sub(before.At) > t.opt.Memory {
+			return "", err
+		}
+		if tap := t.parser.GaugeAt(before.Text, c); tap != "" {
+			return tap, nil
+		}
+		if chatter, err := spokenOnly(before); err != nil || !chatter {
+			return "", err // it was of something else
+		}
+		m = before
 	}
-	return t.parser.GaugeAt(before, c), nil
+	return "", nil
 }
 
 // lastRead are the readings of the newest report that has any; where the regulator was worked on

@@ -160,8 +160,11 @@ func likely(a assess.Assessment, visit assess.Visit, w *words) []string {
 		return nil
 	}
 	c, says := a.Causes[0], w.Likely
-	if valveWork(visit.Work) {
+	switch {
+	case valveWork(visit.Work):
 		says = w.LikelyFound
+	case a.Band == assess.BandIn && slices.ContainsFunc(visit.Readings, func(r assess.Reading) bool { return r.When == assess.After }):
+		return nil // what it was before, a valve found half shut has explained
 	}
 	return []string{fmt.Sprintf(says, w.Cause[c.Cause], tenth(c.P))}
 }

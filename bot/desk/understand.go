@@ -12,10 +12,14 @@ import (
 )
 
 // understand reads the message with all that is known when it arrives, see meaning;
-// its pressures were read with the heater as its writer has just turned it.
+// its pressures were read with the heater as its writer has just turned it, and with
+// the house's valve as they have just opened it.
 func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Frame, error) {
 	f, err := t.meaning(site, q)
 	if err != nil || site.ID == 0 || f.Site != "" || !slices.ContainsFunc(readings(f), mayBeHeated) {
+		return f, err
+	}
+	if f, err = t.sinceOpening(f, site); err != nil {
 		return f, err
 	}
 	before, found, err := t.saidBefore()
@@ -34,6 +38,64 @@ func (t *turn) understand(site store.SiteRecord, q *store.Question) (intents.Fra
 		}
 	}
 	return f, nil
+}
+
+// sinceOpening places the pressures of a message that follows a valve opened, in it or right before
+// it, after those that the visit holds: "opened the main", "62 now".
+func (t *turn) sinceOpening(f intents.Frame, site store.SiteRecord) (intents.Frame, error) {
+	if slices.ContainsFunc(readings(f), func(r assess.Reading) bool { return r.When != "" && r.When != assess.After || r.Peak }) {
+		return f, nil
+	}
+	opened, err := t.valveOpened()
+	if err != nil || !opened {
+		return f, err
+	}
+	if list, err := t.toldHere(site); err != nil || len(lastRead(list)) == 0 {
+		return f, err
+	}
+	f.Statements = slices.Clone(f.Statements)
+	for i, s := range f.Statements {
+		if r, ok := s.(assess.Reading); ok {
+			r.When = assess.After
+			f.Statements[i] = r
+		}
+	}
+	return f, nil
+}
+
+// valveOpened tells whether the message, or one of its writer's last with no report since, says that
+// a valve of the house was opened.
+func (t *turn) valveOpened() (bool, error) {
+	for m, n := t.m, 0; n < fewBefore; n++ {
+		before, found, err := t.tx.SaidBefore(m)
+		if err != nil {
+			return false, err
+		}
+		found = found && before.State == store.Taken && t.m.At.Sub(before.At) <= t.opt.Memory
+		if !found {
+			before.Text = ""
+		}
+		if intents.ValveOpened(before.Text, m.Text) {
+			return true, nil
+		}
+		if chatter, err := spokenOnly(m); !found || n > 0 && !chatter || err != nil {
+			return false, err // it was read since
+		}
+		m = before
+	}
+	return false, nil
+}
+
+// spokenOnly tells whether a message reports nothing.
+func spokenOnly(m store.Message) (bool, error) {
+	var f intents.Frame
+	if m.Frame == nil {
+		return true, nil
+	}
+	if err := json.Unmarshal(m.Frame, &f); err != nil {
+		return false, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+	}
+	return isChatter(f), nil
 }
 
 // mayBeHeated tells whether a pressure may have been read with the heater in any state.
