@@ -59,7 +59,7 @@ func (f *facts) cautions(findings []Finding) []Caution {
 	say(v.did(ChargedTank) || found("tank_charge_off"), CautionTank)
 	say(v.did(ShutOff), CautionSlowOpen)
 	say(drain, CautionBackflow)
-	say(found("expansion_uncontrolled"), CautionRelief, CautionLocalCode)
+	say(found("expansion_uncontrolled", "peak_high"), CautionRelief, CautionLocalCode)
 	say(found("not_regulating", "seat_creep", "street_strong"), CautionLocalCode)
 	say(found("restricted"), CautionShutoff)
 	say(f.now.regulated() && found("high", "low"), CautionSetting)

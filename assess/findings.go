@@ -178,7 +178,7 @@ var rules = [...]rule{
 		return f.on(f.notRegulating(), Soon)
 	}},
 	{"seat_creep", func(f *facts) (Urgency, string, []string) {
-		if peak, ok := f.idlePeak(); ok {
+		if peak, ok := f.idlePeak(); ok && f.now.prv != absent {
 			return Soon, "seat_creep.peak", f.houseValues("peak", f.psi(peak))
 		}
 		return f.on(f.visit.has(Creep) && f.heaterOff(), Soon)
@@ -198,6 +198,9 @@ var rules = [...]rule{
 		if rise, ok := f.heatRise(); ok {
 			return Soon, "expansion_uncontrolled.rise", f.expansionValues("rise", number(math.Round(rise)))
 		}
+		if peak, ok := f.heatedPeak(); ok {
+			return Soon, "expansion_uncontrolled.peak", f.expansionValues("peak", f.psi(peak))
+		}
 		if f.expansion.Closed != ClosedYes || f.now.fuel == Tankless {
 			return "", "", nil
 		}
@@ -208,6 +211,17 @@ var rules = [...]rule{
 			return Soon, f.sized("expansion_uncontrolled.failed"), f.expansionValues()
 		}
 		return "", "", nil
+	}},
+	{"peak_high", func(f *facts) (Urgency, string, []string) {
+		peak, ok := f.unexplainedPeak()
+		if !ok {
+			return "", "", nil
+		}
+		w := ""
+		if f.now.prv == absent {
+			w = "peak_high.no_prv"
+		}
+		return softer(Soon, peak < f.shop.BandPSI[1]+peakOverPSI), w, f.houseValues("peak", f.psi(peak))
 	}},
 	{"set_high", func(f *facts) (Urgency, string, []string) {
 		to, ok := f.freshSetting()
@@ -253,7 +267,7 @@ var rules = [...]rule{
 			return Watch, "contradiction.apart", nil
 		}
 		if what := f.cannotBe(); what != "" {
-			return Watch, "contradiction." + what, nil
+			return Watch, "contradiction." + what, f.houseValues()
 		}
 		return "", "", nil
 	}},

@@ -69,13 +69,44 @@ func (f *facts) counts(j *judged) bool {
 // idlePeak returns a house-side peak with the heater idle that lies 15 psi or
 // more above static.
 func (f *facts) idlePeak() (float64, bool) {
+	return f.peak(func(j *judged) bool { return j.Heater == Idle })
+}
+
+// heatedPeak returns a peak over the band that a tank which does no work lets the heater
+// make, in a house that is not known to be open to the main.
+func (f *facts) heatedPeak() (float64, bool) {
+	if t := f.expansion.Tank; t != TankMissing && t != TankFailed || f.expansion.Closed != ClosedUnsure || f.now.fuel == Tankless {
+		return 0, false
+	}
+	top, ok := f.peak(func(j *judged) bool { return j.Heater != Idle })
+	return top, ok && top > f.shop.BandPSI[1]
+}
+
+// unexplainedPeak returns a peak over the band that no other finding explains: neither the
+// seat, nor the heater.
+func (f *facts) unexplainedPeak() (float64, bool) {
+	_, rises := f.heatRise()
+	_, heated := f.heatedPeak()
+	if t := f.expansion.Tank; f.expansion.Closed == ClosedYes && (t == TankMissing || t == TankFailed) {
+		heated = true
+	}
+	if _, idle := f.idlePeak(); rises || heated || idle && f.now.prv != absent {
+		return 0, false
+	}
+	top, ok := f.peak(func(*judged) bool { return true })
+	return top, ok && top > f.shop.BandPSI[1] && top < HeaterReliefPSI
+}
+
+// peak returns the highest house-side peak of those that fit, where it lies 15 psi or more
+// above static.
+func (f *facts) peak(fits func(*judged) bool) (float64, bool) {
 	if f.house.psi == nil {
 		return 0, false
 	}
 	top, ok := 0.0, false
 	for i := range f.readings {
 		j := &f.readings[i]
-		if j.Peak && j.Flow != Flowing && j.Heater == Idle && j.side == HouseSide && f.counts(j) && j.PSI-*f.house.psi >= peakOverPSI {
+		if j.Peak && j.Flow != Flowing && fits(j) && j.side == HouseSide && f.counts(j) && j.PSI-*f.house.psi >= peakOverPSI {
 			top, ok = math.Max(top, j.PSI), true
 		}
 	}

@@ -56,6 +56,12 @@ func TestWhatFollows(t *testing.T) {
 		{"an unsettled front bibb is no main", []string{"104 rear_bibb idle", "106 front_bibb", "prv 2020"}, "high soon", "not_regulating"},
 		{"once replaced it regulates", []string{"104 rear_bibb before", "106 street before", "61 rear_bibb after", "did replaced_prv 60"}, "in_band note", "not_regulating high"},
 
+		{"a peak at night and no working tank: expansion, closed or not", []string{"70 laundry", "134 laundry peak", "tank failed"}, "expansion_uncontrolled soon; in_band note", "seat_creep peak_high"},
+		{"a peak that nothing explains", []string{"70 laundry", "134 laundry peak"}, "peak_high soon; in_band note", "seat_creep expansion_uncontrolled"},
+		{"a peak little over the band", []string{"70 laundry", "86 laundry peak"}, "peak_high watch; in_band note", ""},
+		{"a peak in the band", []string{"60 laundry", "78 laundry peak"}, "in_band note", "peak_high"},
+		{"without a regulator no seat leaks by", []string{"70 laundry idle", "134 laundry peak idle", "prv none"}, "peak_high soon", "seat_creep"},
+		{"an idle peak behind a regulator is the seat", []string{"70 laundry idle", "134 laundry peak idle", "prv 2020"}, "seat_creep soon", "peak_high"},
 		{"climbing with the heater off", []string{"62 rear_bibb idle", "+creep"}, "seat_creep soon", ""},
 		{"climbing with the heater unsaid is not yet creep", []string{"62 rear_bibb", "+creep"}, "", "seat_creep"},
 		{"climbing with the heater firing is not creep", []string{"62 rear_bibb idle", "70 rear_bibb firing", "+creep"}, "", "seat_creep"},

@@ -111,6 +111,15 @@ var english = wordTable{
 		"expansion_uncontrolled.rise": {
 			"Climbs {rise} psi with the heater: check the expansion tank's charge and size, or fit one.",
 			"Heated water in a closed house needs room (IPC 2018 607.3, IRC P2903.4, as quoted); a relief valve is no expansion control."},
+		"expansion_uncontrolled.peak": {
+			"Peaked at {peak} over static {house} psi with no working expansion tank: put one in order, charged to static, and leave the lazy hand on overnight.",
+			"Heated water in a closed house needs room (IPC 2018 607.3, IRC P2903.4, as quoted); whether the house is closed is not known."},
+		"peak_high": {
+			"Peaked at {peak} psi, over {top}: find what lifts it before you call it fine, the heater, the regulator's seat or the main at night.",
+			"Pressure may not exceed the band's top at any time (IPC 2018 604.8, as quoted); a peak 15 psi or more above static (common practice)."},
+		"peak_high.no_prv": {
+			"Peaked at {peak} psi, over {top}, with no regulator: leave the lazy hand on the main overnight, and fit a regulator if it climbs there.",
+			"Pressure may not exceed the band's top at any time (IPC 2018 604.8, as quoted); a peak 15 psi or more above static (common practice)."},
 		"expansion_uncontrolled.missing": {
 			"No expansion tank on a closed system: fit one, charged to the house's static pressure.",
 			"Expansion control where a regulator or check closes the house (IPC 2018 607.3, IRC P2903.4, UPC 608.3, as quoted)."},
@@ -232,6 +241,7 @@ var english = wordTable{
 		"dark_water":             "look for rubber in the strainer",
 		"street_strong":          "find or fit a regulator",
 		"expansion_uncontrolled": "closed system without expansion control",
+		"peak_high":              "peak over the band, not explained yet",
 		"tank_small":             "tank smaller than computed",
 		"retake":                 "no fair house reading yet",
 		"not_house_side":         "no house reading yet",

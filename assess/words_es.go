@@ -112,6 +112,15 @@ var spanish = wordTable{
 		"expansion_uncontrolled.rise": {
 			"Sube {rise} psi con el calentador: revise la carga y el tamaño del tanque de expansión, o ponga uno.",
 			"El agua caliente en una casa cerrada necesita lugar (IPC 2018 607.3, IRC P2903.4, según cita); la válvula de alivio no controla la expansión."},
+		"expansion_uncontrolled.peak": {
+			"Pico de {peak} sobre estática {house} psi sin tanque de expansión que sirva: ponga uno en orden, cargado a la estática, y deje la aguja de máxima toda la noche.",
+			"El agua caliente en una casa cerrada necesita lugar (IPC 2018 607.3, IRC P2903.4, según cita); no se sabe si la casa está cerrada."},
+		"peak_high": {
+			"Pico de {peak} psi, arriba de {top}: antes de darla por buena vea qué la sube, el calentador, el asiento del regulador o la calle de noche.",
+			"La presión no debe pasar del tope del rango en ningún momento (IPC 2018 604.8, según cita); un pico de 15 psi o más sobre la estática (práctica común)."},
+		"peak_high.no_prv": {
+			"Pico de {peak} psi, arriba de {top}, sin regulador: deje la aguja de máxima en la calle toda la noche y ponga un regulador si sube ahí.",
+			"La presión no debe pasar del tope del rango en ningún momento (IPC 2018 604.8, según cita); un pico de 15 psi o más sobre la estática (práctica común)."},
 		"expansion_uncontrolled.missing": {
 			"Sistema cerrado sin tanque de expansión: ponga uno, cargado a la presión estática de la casa.",
 			"Control de expansión donde un regulador o un check cierra la casa (IPC 2018 607.3, IRC P2903.4, UPC 608.3, según cita)."},
@@ -233,6 +242,7 @@ var spanish = wordTable{
 		"dark_water":             "buscar hule en el filtro",
 		"street_strong":          "encontrar o poner un regulador",
 		"expansion_uncontrolled": "sistema cerrado sin control de expansión",
+		"peak_high":              "pico arriba del rango, sin explicar todavía",
 		"tank_small":             "tanque menor que el calculado",
 		"retake":                 "falta una lectura justa de la casa",
 		"not_house_side":         "falta una lectura de la casa",

@@ -48,13 +48,21 @@ func stands(w string) bool {
 	return oneOf(w, "it", "its", "that", "one", "ones", "la", "lo", "le", "este", "esta", "ese", "esa")
 }
 
+// SaysOne tells whether a text speaks of one that is yet to come, rather than of that which is there:
+// "putting one in friday", "el viernes pongo uno", and not "swapped that one", "the old one".
+func SaysOne(text string) bool {
+	words := plainWords(text)
+	at := slices.IndexFunc(words, func(w string) bool { return w == "one" || w == "uno" })
+	return at >= 0 && (at == 0 || !oneOf(words[at-1], "that", "this", "the", "old", "new", "other", "bad", "ese", "este", "el", "no", "good", "which", "another"))
+}
+
 // MayGoOn tells whether a text holds a word that may stand for a thing which the
 // report before it named, or begins with what is said of one that is not named again:
 // "swapped it", "ya la cambié", "cambiarla", "tiene como 15 años".
 func MayGoOn(text string) bool {
 	words := plainWords(text)
 	return slices.ContainsFunc(words, func(w string) bool {
-		return stands(w) || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
+		return stands(w) || w == "uno" || len(w) > 6 && (strings.HasSuffix(w, "rla") || strings.HasSuffix(w, "rlo"))
 	}) || beginsWithFact(words)
 }
 

@@ -23,3 +23,15 @@ func TestADayThatIsDeniedIsNotPlanned(t *testing.T) {
 		{"recheck monday, no leaks", "no leak; plan recheck 7"},
 	})
 }
+
+// "One" that is yet to come is none of those that are there.
+func TestSaysOneThatIsYetToCome(t *testing.T) {
+	for text, want := range map[string]bool{
+		"putting one in friday": true, "el viernes pongo uno": true, "one goes in Thursday": true,
+		"swapped that one": false, "took the old one out": false, "swapped it": false,
+	} {
+		if got := SaysOne(text); got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

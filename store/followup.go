@@ -23,11 +23,12 @@ type FollowUp struct {
 	Urgency  assess.Urgency
 	Posted   assess.Date // the day it was last posted, zero for never
 	State    string      // open, done, dropped
+	Ended    time.Time   // when it came to an end, zero for open
 }
 
 const followUps = `SELECT ` + followUpColumns + ` FROM follow_up f JOIN site s ON s.id = f.site `
 
-const followUpColumns = `f.id, f.site, s.line, s.street, s.postcode, f.action, f.due, f.why, f.owner, f.source, f.clock, f.urgency, f.posted, f.state`
+const followUpColumns = `f.id, f.site, s.line, s.street, s.postcode, f.action, f.due, f.why, f.owner, f.source, f.clock, f.urgency, f.posted, f.state, ifnull(f.ended, 0)`
 
 // beside is the condition that a follow-up is a house's: its number begins with
 // the house's, see the table's comment.
@@ -38,8 +39,12 @@ func beside(followUp, site string) string {
 func scanFollowUp(scan func(...any) error) (FollowUp, error) {
 	var f FollowUp
 	var due, posted string
-	if err := scan(&f.ID, &f.Site, &f.Line, &f.Street, &f.Postcode, &f.Action, &due, &f.Why, &f.Owner, &f.Source, &f.Clock, &f.Urgency, &posted, &f.State); err != nil {
+	var ended int64
+	if err := scan(&f.ID, &f.Site, &f.Line, &f.Street, &f.Postcode, &f.Action, &due, &f.Why, &f.Owner, &f.Source, &f.Clock, &f.Urgency, &posted, &f.State, &ended); err != nil {
 		return f, err
+	}
+	if ended > 0 {
+		f.Ended = time.UnixMilli(ended)
 	}
 	return f, errors.Join(f.Due.UnmarshalText([]byte(due)), f.Posted.UnmarshalText([]byte(posted)))
 }

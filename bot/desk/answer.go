@@ -469,6 +469,9 @@ func quote(s string) string {
 	return "“" + shorten(strings.Join(strings.Fields(s), " "), 120) + "”"
 }
 
+// quoted tells whether a text is what a person said.
+func quoted(s string) bool { return strings.HasPrefix(s, "“") }
+
 // shorten cuts a text after so many letters and says so.
 func shorten(s string, most int) string {
 	if r := []rune(s); len(r) > most {

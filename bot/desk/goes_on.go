@@ -25,7 +25,13 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 		return f, false, err
 	}
 	for _, told := range list {
-		switch items := t.parser.Meant(t.m.Text, told.Items()); len(items) {
+		items := t.parser.Meant(t.m.Text, told.Items())
+		if intents.SaysOne(t.m.Text) {
+			if items = wanting(told); len(items) == 0 && len(told.Items()) > 0 {
+				return f, false, nil // one of what?
+			}
+		}
+		switch len(items) {
 		case 0:
 		case 1:
 			g, went = t.parser.GoesOn(t.m.Text, c, items[0], f)
@@ -35,6 +41,17 @@ func (t *turn) goingOn(f intents.Frame, c intents.Context, site store.SiteRecord
 		}
 	}
 	return f, false, nil
+}
+
+// wanting are the things that a report says to be missing or failed: "one" is then one of them.
+func wanting(told intents.Frame) (list []assess.Item) {
+	for _, s := range told.Statements {
+		e, ok := s.(assess.Equipment)
+		if ok && (e.Absent() || e.Condition == assess.Failed || e.Condition == assess.Suspect) && !slices.Contains(list, e.Item) {
+			list = append(list, e.Item)
+		}
+	}
+	return list
 }
 
 // drips reads a few words about a drip as told of the relief valve where that was what dripped.
@@ -167,7 +184,10 @@ func (t *turn) atSameTap(f intents.Frame, c intents.Context, site store.SiteReco
 	if err != nil {
 		return f, c, err
 	}
-	last := lastRead(list)
+	last := lastRead(list, valveWork(workIn(f)))
+	if len(last) == 0 {
+		last = lastRead(list, false) // the main alone: at which tap is asked
+	}
 	if len(last) == 0 || last[0].Point == "" {
 		return f, c, nil
 	}
@@ -208,10 +228,9 @@ func (t *turn) gaugeMoved(c intents.Context) (assess.TestPoint, error) {
 }
 
 // lastRead are the readings of the newest report that has any; where the regulator was worked on
-// since the main was read, those of the newest report on the house's side: what is read then at "the
+// since the main was read, as worked tells of the message itself, those of the newest report on the house's side: what is read then at "the
 // same spot" is no pressure of the main.
-func lastRead(list []intents.Frame) (last []assess.Reading) {
-	worked := false
+func lastRead(list []intents.Frame, worked bool) (last []assess.Reading) {
 	for _, told := range list {
 		worked = worked || valveWork(workIn(told))
 		here := readings(told)

@@ -83,7 +83,7 @@ func unreadWork(visit assess.Visit, a assess.Assessment) bool {
 
 // asFound are the findings of a pressure that work on the regulator has changed.
 var asFound = map[string]bool{"in_band": true, "low": true, "high": true, "borderline": true, "contradiction": true, "not_house_side": true, "retake": true,
-	"not_regulating": true, "seat_creep": true, "restricted": true, "fall_off": true}
+	"not_regulating": true, "seat_creep": true, "peak_high": true, "restricted": true, "fall_off": true}
 
 // urgentNow tells whether the gravest finding wants something done at once.
 func urgentNow(said []assess.Finding) bool { return len(said) > 0 && said[0].Urgency == assess.Now }

@@ -93,6 +93,9 @@ func (d *Desk) summary(tx *store.Tx, lang assess.Lang, from, to, today assess.Da
 	if s.Kept, err = tx.EndedFollowUps("done", start, end); err != nil {
 		return s, err
 	}
+	if s.Kept, err = d.promised(tx, s.Kept); err != nil {
+		return s, err
+	}
 	if s.Missed, err = tx.DueFollowUps(to.AddDays(-1), 0); err != nil {
 		return s, err
 	}
@@ -112,6 +115,24 @@ func (d *Desk) summary(tx *store.Tx, lang assess.Lang, from, to, today assess.Da
 	}
 	slices.Sort(s.Crew)
 	return s, t.linesBehind(&s)
+}
+
+// promised are the follow-ups of a list without what the bot itself advised on the day on which
+// it was done: nobody kept a word by reading again at once.
+func (d *Desk) promised(tx *store.Tx, list []store.FollowUp) ([]store.FollowUp, error) {
+	var out []store.FollowUp
+	for _, f := range list {
+		m, found, err := tx.Message(f.Source)
+		if err != nil {
+			return nil, err
+		}
+		advised := found && !f.Clock && !quoted(f.Why)
+		if advised && assess.DateOf(m.At.In(d.opt.Zone)) == assess.DateOf(f.Ended.In(d.opt.Zone)) {
+			continue
+		}
+		out = append(out, f)
+	}
+	return out, nil
 }
 
 // streetChanges looks over the streets whose main was read in the span.

@@ -50,7 +50,7 @@ func (t *turn) sinceOpening(f intents.Frame, site store.SiteRecord) (intents.Fra
 	if err != nil || !opened {
 		return f, err
 	}
-	if list, err := t.toldHere(site); err != nil || len(lastRead(list)) == 0 {
+	if list, err := t.toldHere(site); err != nil || len(lastRead(list, false)) == 0 {
 		return f, err
 	}
 	f.Statements = slices.Clone(f.Statements)

@@ -94,6 +94,7 @@ func english() *words {
 				"fall_off":               "The pressure falls somewhat when water runs.",
 				"set_low":                "The regulator is set low.",
 				"set_high":               "The regulator is set high.",
+				"peak_high":              "The pressure went far above what it is at rest: what lifts it is still to be found.",
 				"expansion_uncontrolled": "Water grows when it is heated and has nowhere to go in your house, so that the pressure rises each time the heater runs. An expansion tank takes this up.",
 				"tank_charge_off":        "The air in the expansion tank does not match the house's pressure.",
 				"tank_small":             "The expansion tank is smaller than the water heater needs.",

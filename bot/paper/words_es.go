@@ -92,6 +92,7 @@ func spanish() *words {
 				"fall_off":               "La presión cae algo cuando corre agua.",
 				"set_low":                "La reguladora está ajustada baja.",
 				"set_high":               "La reguladora está ajustada alta.",
+				"peak_high":              "La presión subió muy por arriba de la que hay en reposo: falta encontrar qué la sube.",
 				"expansion_uncontrolled": "El agua crece al calentarse y en su casa no tiene a dónde ir; por eso la presión sube cada vez que calienta. Un tanque de expansión la recibe.",
 				"tank_charge_off":        "El aire del tanque de expansión no va con la presión de la casa.",
 				"tank_small":             "El tanque de expansión es más chico de lo que pide el calentador.",
