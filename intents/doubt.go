@@ -45,9 +45,9 @@ func (m *message) notMeasured(i int) string { return m.reason(doubts, i) }
 const longestHalt = 30
 
 // mayBeMinutes tells whether a small number is all that a message says behind a word of halting:
-// "hang on, 20" is minutes or what the gauge fell to, and asks.
+// "hang on, 20" is minutes or what the gauge in hand fell to, and asks.
 func (m *message) mayBeMinutes(i int) bool {
-	if it := &m.items[i]; it.value > longestHalt || it.unit != "" || !it.num.integer || i != len(m.items)-1 {
+	if it := &m.items[i]; !m.gaugeInHand() || it.value > longestHalt || it.unit != "" || !it.num.integer || i != len(m.items)-1 {
 		return false
 	}
 	k := i - 1

@@ -17,7 +17,7 @@ func RaisesAlert(f assess.Finding) bool {
 	case assess.Now:
 		return true
 	case assess.Soon:
-		return f.Code != "prv_past_age" && f.Code != "expansion_uncontrolled"
+		return f.Code != "prv_past_age" && f.Code != "expansion_uncontrolled" && f.Code != "peak_high"
 	}
 	return false
 }
