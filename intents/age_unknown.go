@@ -69,7 +69,8 @@ func (m *message) unknownNear(i int) bool {
 // at item i.
 func (m *message) ageSaidUnknown(i int) bool {
 	unknown := m.right(i, 3, true, func(k int) bool {
-		return m.text(k) == "not" && m.says(k+1, "known", "legible", "readable") || m.inList(k, listWornOff)
+		return m.text(k) == "not" && m.says(k+1, "known", "legible", "readable") ||
+			m.inList(k, listWornOff) && !(m.text(k) == "?" && m.isNum(k-1)) // not "tag says 2011? 2013"
 	})
 	if unknown >= 0 && (m.says(i, "age", "edad") || m.text(unknown) != "gone") {
 		return m.text(unknown) != "?" || !m.sents[m.items[i].sent].asking

@@ -296,8 +296,8 @@ func (m *message) gasTalk(i int) bool {
 		return true
 	}
 	switch {
-	case m.inList(i-1, listNotFuel):
-		return true
+	case m.inList(i-1, listNotFuel), m.says(i-1, "like", "of") && m.sentenceIs(m.items[i].sent, cSym, "gas_smell"):
+		return true // "rotten eggs by the heater, like gas"
 	case m.text(i-1) == "the":
 		return m.text(i+1) == ""
 	}

@@ -80,7 +80,7 @@ func (g *gazetteer) enter(l *lexicon) {
 // writtenUnits are what people write, in Spanish and by slips too, for the units of the table.
 var writtenUnits = map[string]phraseSet{
 	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | departamento | apartamento"),
-	"Unit": phrases("unt | ut | unidad"),
+	"Unit": phrases("unt | ut | un | unidad"),
 	"Bldg": phrases("bldng | edificio | bld"),
 	"Lot":  phrases("lote"),
 	"Ste":  phrases("suit"),

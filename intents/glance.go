@@ -14,7 +14,7 @@ const (
 	seesForTo                       // "2" or "t" for to, "0" or "n" for no
 	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
-	seesList                        // "1)", "1."
+	seesList                        // "1)", "1.", "a)"
 	seesLines                       // several lines
 	seesHalting                     // "um", "whats the word", a pause behind "the"
 )
@@ -50,7 +50,7 @@ func (p *Parser) glanceMark(toks []token, i int) glance {
 			return seesHalting
 		}
 	case ")":
-		if i > 0 && toks[i-1].kind == number && toks[i-1].num.value == 1 {
+		if i > 0 && listPlace(&toks[i-1]) == 1 {
 			return seesList
 		}
 	case ".":

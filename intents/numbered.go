@@ -9,7 +9,7 @@ func numbered(toks []token) []token {
 	var at []span // the tokens of each number with its marks
 	for i := 0; i+1 < len(toks); i++ {
 		s, by := listNumber(toks, i)
-		if by == "" || toks[i].num.value != float64(len(at)+1) {
+		if by == "" || listPlace(&toks[i]) != len(at)+1 || len(at) > 0 && toks[at[0].to-2].kind != toks[i].kind {
 			continue
 		}
 		if len(at) == 0 && by == "." && s.from > 0 && !oneOf(toks[s.from-1].text, "\n", ":") {
@@ -38,12 +38,26 @@ func numbered(toks []token) []token {
 	return toks
 }
 
+// listPlace returns the place in a list that a token counts, "1" or "a"; 0 for none.
+func listPlace(t *token) int {
+	switch {
+	case t.kind == word && len(t.text) == 1 && t.text[0] >= 'a' && t.text[0] <= 'j':
+		return int(t.text[0]-'a') + 1
+	case t.kind != number || !t.num.integer || t.num.value > 20 || len(t.num.digits) > 2 || t.num.words:
+		return 0
+	}
+	return int(t.num.value)
+}
+
 // listNumber returns the tokens of the list's number at i with its marks and the mark behind
 // it; the mark is empty where no such number stands.
 func listNumber(toks []token, i int) (s span, by string) {
 	t, next := &toks[i], &toks[i+1]
-	if t.kind != number || next.kind != mark || !next.glued || !t.num.integer || t.num.value > 20 || len(t.num.digits) > 2 || t.num.words {
+	if listPlace(t) == 0 || next.kind != mark || !next.glued {
 		return s, ""
+	}
+	if t.kind == word && next.text == "." {
+		return s, "" // "rear b. 88"
 	}
 	if next.text != ")" && (next.text != "." || i+2 >= len(toks) || toks[i+2].glued) {
 		return s, ""

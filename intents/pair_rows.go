@@ -233,11 +233,11 @@ func (m *message) pointSlips() {
 			m.items[k].point = ""
 		}
 	}
-	if !m.kinds.has(cRetract) {
+	if !m.kinds.has(cRetract) && m.shut(placeSlipGate) {
 		return
 	}
 	for i := range m.items {
-		if !m.is(i, cRetract, "") {
+		if !m.is(i, cRetract, "") && !m.putsPlaceRight(i) {
 			continue
 		}
 		p := -1
@@ -250,17 +250,37 @@ func (m *message) pointSlips() {
 		if p < 0 || m.isNum(p+1) {
 			continue
 		}
-		q, num, later := -1, false, m.isNum(p+2) && m.items[p+1].role != roleTaken
+		end := p + 1
+		if m.text(end) == "one" {
+			end++ // "the rear one"
+		}
+		q, num, later := -1, false, m.isNum(end+1) && m.items[end].role != roleTaken
 		for k := i - 1; k >= 0 && k >= i-8; k-- {
 			if m.items[k].point != "" && q < 0 {
 				q = k
 			}
 			num = num || m.items[k].num != nil && m.items[k].role == roleReading
 		}
-		if q >= 0 && num && !later || q >= 0 && !num && later && m.isMark(p+1, ".", ",", "\n", ":", "-") { // "I said rear, I meant side. 74"
+		if q >= 0 && num && !later || q >= 0 && !num && later && m.isMark(end, ".", ",", "\n", ":", "-") { // "I said rear, I meant side. 74"
 			m.items[q].point, m.items[q].weak = m.items[p].point, false
 			m.items[p].point = ""
 			m.note(q, "point", "put right after "+m.text(i))
 		}
 	}
+}
+
+var placeSlipGate = onlyWith(cHint, "rightly", "shouldbe")
+
+// putsPlaceRight tells whether item i leads to the right place after one that was reported: "wrote
+// side bib, it's really the rear one".
+func (m *message) putsPlaceRight(i int) bool {
+	if !m.is(i, cHint, "rightly") && !m.is(i, cHint, "shouldbe") {
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-6 && m.items[k].num == nil; k-- {
+		if m.is(k, cHint, "reported") || m.is(k, cHint, "slip") {
+			return true
+		}
+	}
+	return false
 }

@@ -26,7 +26,7 @@ func (m *message) initial(i int) string {
 	}
 	before := i - 1
 	if t := m.text(before); t == "at" || t == "@" {
-		before-- // "3.6 bar @ K"
+		before-- // "3.6 bar @ K", "127 @ k"
 	}
 	next := i + 1
 	if m.isMark(next, "=") {
@@ -35,7 +35,7 @@ func (m *message) initial(i int) string {
 	for m.isMark(next, "/") && (m.is(next+1, cInitial, "") || v == "kitchen" && m.meets(next+1, pointClasses)) {
 		next += 2 // "F/R 84/66", "k/lav/tub 62, 63, 62"
 	}
-	if !fits(next) && !(fits(before) && (pressureUnit(m.items[before].unit) || v == "kitchen" && m.isMark(i+1, "/", ","))) {
+	if !fits(next) && !(fits(before) && (pressureUnit(m.items[before].unit) || v == "kitchen" && (before < i-1 || m.isMark(i+1, "/", ",")))) {
 		return ""
 	}
 	if v == "kitchen" {

@@ -18,10 +18,15 @@ var (
 	listDenial          = listOf("denial")
 	listDenies          = listOf("denies")
 	listBut             = listOf("but")
+	listFormAnswers     = listOf("form answers")
+	listFormYes         = listOf("form yes")
 )
 
 // absent tells whether the symptom at item i is denied.
 func (m *message) absent(i int, name assess.SymptomName) bool {
+	if denied, told := m.answeredInRow(i); told {
+		return denied
+	}
 	switch {
 	case m.is(i, cDry, "") && name == assess.ReliefDischarge, m.is(i, cHint, "denies"):
 		return !m.negRight(i - 1) // "all dry"
@@ -104,6 +109,26 @@ func (m *message) deniedBehind(i int) bool {
 		return false
 	}
 	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent") || m.lineOf(i, k)
+}
+
+// answeredInRow reads a clause of symptoms that are all answered behind, as in a form: "hammer no",
+// "leaks yes", "hammer n leaks y dark water n".
+func (m *message) answeredInRow(i int) (denied, told bool) {
+	from, to := m.clauseStart(i), m.clauseEnd(i)
+	if !m.inList(to-1, listFormAnswers) || to-from < 2 || m.text(from-1) == "and" || m.text(from-1) == "y" {
+		return false, false
+	}
+	for k := from; k < to; k++ {
+		switch {
+		case m.inList(k, listFormAnswers) && k > from && !m.inList(k-1, listFormAnswers):
+			if k > i && !told {
+				denied, told = !m.inList(k, listFormYes), true
+			}
+		case !m.meets(k, symptomTalk) || m.items[k].num != nil || m.lacksWater(k) || strings.Contains(m.text(k), " y "):
+			return false, false
+		}
+	}
+	return denied, told
 }
 
 // lineOf tells whether items i to k are a line or a clause of a list by themselves: "gas smell no",

@@ -7,6 +7,7 @@ var (
 	listToRelief   = listOf("to relief")
 	listVessel     = listOf("vessel")
 	listOfPressure = listOf("of pressure")
+	listWrittenOn  = listOf("written on")
 )
 
 // What stands near a symptom and says whose it is.
@@ -190,6 +191,9 @@ func (m *message) ofSomethingElse(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-6; k-- {
 		it := &m.items[k]
+		if m.isMark(k, ":") && m.left(k, 5, true, func(j int) bool { return m.inList(j, listWrittenOn) }) >= 0 {
+			break // "note on the door: toilet won't shut up"
+		}
 		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.kinds.has(cStatic) || it.num != nil && it.role == roleReading {
 			return false
 		}

@@ -12,6 +12,8 @@ var (
 	listHasLeak    = listOf("has leak")
 	listRises      = listOf("rises")
 	listNoWaterOf  = listOf("no water of")
+	listButFor     = listOf("but for")
+	listSlight     = listOf("slight")
 )
 
 // symptomWord reads a word or phrase of the lexicon that tells a symptom by itself, unless
@@ -185,10 +187,22 @@ func (m *message) noWater(i int) assess.SymptomName {
 		return noSymptom
 	case m.kinds.has(cRelief) && m.reliefTold(i) && !m.ofSupply(i): // "felt the relief pipe, not a drop"
 		return assess.ReliefDischarge
-	case m.noWaterOf(i):
+	case m.noWaterOf(i), m.butTrickle(i):
 		return noSymptom
 	}
 	return assess.NoWater
+}
+
+// butTrickle tells whether what follows takes a little out of the lack of water at item i: "nothing
+// comes out upstairs but a dribble". Then the flow is low.
+func (m *message) butTrickle(i int) bool {
+	k := m.right(i, 3, true, func(k int) bool { return m.inList(k, listButFor) })
+	if k < 0 {
+		return false
+	}
+	for k++; m.is(k, cDeterminer, "") && !m.is(k, cSym, "") || m.inList(k, listSlight); k++ {
+	}
+	return k < m.sents[m.items[i].sent].to && m.is(k, cSym, "low_flow")
 }
 
 // reliefTold tells whether the sentence of item i tells of the relief valve before it, or in the

@@ -11,6 +11,7 @@ var (
 	listItWas     = listOf("it was")
 	listSetsRight = listOf("sets right")
 	listTakesBack = listOf("takes back")
+	listSettles   = listOf("settles")
 )
 
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
@@ -187,7 +188,7 @@ func (m *message) correctFact(i int) {
 		}
 		a, b := &m.items[i], &m.items[k]
 		bare := b.role == roleIgnored && (b.unit == a.unit || b.unit == "" && a.role == roleAge) || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
-		if (a.role == b.role || bare) && !m.points(k) && m.takesBack(i+1, k) {
+		if (a.role == b.role || bare) && !m.points(k) && (m.takesBack(i+1, k) || a.role == roleYear && m.asksItself(i+1, k)) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
 			b.owner = a.owner // "set the prv to 60, sorry 62"
 			m.typoWithin(i, k)
@@ -203,6 +204,20 @@ func (m *message) typoWithin(i, k int) {
 	m.asks = slices.DeleteFunc(m.asks, func(a asked) bool {
 		return a.About == AskCorrect && i < a.at && a.at < k && m.text(a.at) == "typo" && !m.says(a.at+1, "in", "on")
 	})
+}
+
+// asksItself tells whether the writer doubts what stands before item from and settles it with the
+// number at item to: "2011? 2013", "2009? no, 2012".
+func (m *message) asksItself(from, to int) bool {
+	if !m.isMark(from, "?") {
+		return false
+	}
+	for k := from + 1; k < to; k++ {
+		if !m.items[k].mark && !m.inList(k, listSettles) {
+			return false
+		}
+	}
+	return true
 }
 
 // setInPressure tells whether numbers of a role are pressures that are set, not measured.
@@ -336,6 +351,9 @@ func (m *message) takesBack(from, to int) bool {
 		case m.inList(k, listTakesBack):
 			return true
 		case m.text(k) == "no":
+			if m.is(k-1, cSym, "") && m.separators(from, k-1) > 0 {
+				continue // "88 front, leaks no, 71 rear"
+			}
 			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") || m.inList(k+1, listDenialGoes) || m.meets(k+2, lacked) && !m.isNum(k+1) {
 				continue // "10 años, no check valve, 73 atrás", "60, no hay fugas, 64"
 			}
