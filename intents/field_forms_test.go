@@ -209,6 +209,8 @@ func TestWhoLooksForAWord(t *testing.T) {
 		{"we come back tuesday to put in a, whats the word, expansion tank", "plan install_tank in 1"},
 		{"64 at the bathroom, what is it, lavatory", "64 bath"},
 		{"what is it, prv or tank?", "ask next_check"},
+		{"put in a new, um, prv, set 60", "replaced_prv to 60"},
+		{"prv new, kitchen 62", "62 kitchen"},
 		{"no, um, 82 kitchen", "ask correct; 82 kitchen"},
 	})
 }

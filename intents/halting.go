@@ -9,6 +9,13 @@ func halted(toks []token) []token {
 		n := fillerAt(toks, i)
 		if n > 0 && (n == 1 && !betweenNumbers(toks, i) || setOff(toks, i, n)) {
 			i += n - 1
+			if k := len(out) - 1; k > 0 && out[k].text == "," && (wantsNoun(out[k-1].text) || oneOf(out[k-1].text, "new", "nueva", "nuevo")) {
+				out = out[:k] // "put in a new, um, prv"
+				if i+1 < len(toks) && toks[i+1].text == "," {
+					i++
+				}
+				continue
+			}
 			if i+1 < len(toks) && toks[i+1].text == "," && (len(out) == 0 || leadsToNoun(out[len(out)-1].text) || out[len(out)-1].text == ",") {
 				i++
 			}
