@@ -205,6 +205,9 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 				continue
 			}
 			here := m.wordCues(k)
+			if m.toks[k].text == "mejor" && set.has(cueSpan) {
+				here &^= cues(cueDefer) // "recheck en 2 semanas, no, mejor en 3" puts the plan right
+			}
 			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
 				here = 0 // "hay que volver" asks nothing
 			}

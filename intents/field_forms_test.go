@@ -235,6 +235,8 @@ func TestATimeInASentenceOfItsOwn(t *testing.T) {
 		{"mark the tank follow up at 71 Lily Pad Ct done, what else is due this week", "ask done; ask due"},
 		{"what's left for me this wk", "ask due"},
 		{"what's left in the tank", "ask none"},
+		{"ponme un recheck en 2 semanas, no, mejor en 3", "plan recheck in 21"},
+		{"mejor en 2 semanas", "ask snooze"},
 	})
 }
 

@@ -161,7 +161,8 @@ func (m *message) notInSpanish(i int) bool {
 // 3", "in a week, sorry 10 days".
 func (m *message) correctSpan(i int) {
 	j := m.nextNum(i)
-	if j < 0 || j > i+6 || m.points(j) || !m.takesBack(i+1, j) {
+	better := func(k int) bool { return m.says(k, "mejor", "better") }
+	if j < 0 || j > i+6 || m.points(j) || !m.takesBack(i+1, j) && m.left(j, 3, false, better) < 0 {
 		return
 	}
 	a, b := &m.items[i], &m.items[j]
