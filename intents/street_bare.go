@@ -173,7 +173,8 @@ func (w *streetWalk) tall() bool {
 // toward tells whether a letter of the compass stands between a house number of three
 // digits or more and the name: "212 n depot", where "118 n falling" goes on.
 func (w *streetWalk) toward() bool {
-	return w.dir != "" && len(w.toks[w.from-1].num.digits) > 2 && !w.measured() &&
+	n := w.toks[w.from-1].num // none behind the letter of "1A S Elm"
+	return w.dir != "" && n != nil && len(n.digits) > 2 && !w.measured() &&
 		len(w.toks[w.name].text) > 3 && !strings.HasSuffix(w.toks[w.name].text, "ing")
 }
 
