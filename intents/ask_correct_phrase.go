@@ -49,7 +49,8 @@ var correctRules = phraseRules{
 	},
 	"should be": func(c *correctTalk) bool {
 		slipped := func(k int) bool { return k < c.at && c.is(k, cHint, "slipped") }
-		return c.before && c.after && c.anyIn(c.s, slipped, setOf(cHint)) || // "the 84 on Elm was a typo, should be 48 front"
+		return c.after && c.isNum(c.at-1) && c.says(c.at-2, "my", "mi") || // "my 83 should be a 63"
+			c.before && c.after && c.anyIn(c.s, slipped, setOf(cHint)) || // "the 84 on Elm was a typo, should be 48 front"
 			c.last && (c.quoted || c.reportTalk(c.s))
 	},
 	"make it|make that|change that to|change it to|cambialo a|change the last|cambia eso|cambia mi": func(c *correctTalk) bool {

@@ -180,6 +180,9 @@ func (m *message) deedAfter(i int, what string) *verb {
 // leftWith reads what a part was left at when the work was over: "swapped the reg
 // out, left it at 58", "installed one at 60".
 func (m *message) leftWith(i int) (role, string, bool) {
+	if v := m.putInto(i); v != nil {
+		return m.ofDeed(v, i, roleTo, "put to")
+	}
 	v := m.verbLeft(i, 10, "installed", "replaced", "rebuilt", "charged", "set")
 	if v == nil || !v.done || m.numsBetween(v.at, i) > 0 || m.points(i) {
 		return 0, "", false
@@ -239,6 +242,21 @@ func (m *message) leftWith(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// putInto returns the deed whose part the number at i was given in Spanish: "cambié el tanque, le puse
+// 58", "swapped el prv y le puse 60".
+func (m *message) putInto(i int) *verb {
+	if !m.is(i-1, cHint, "putsair") || !strings.HasPrefix(m.text(i-1), "le ") || !m.closes(i) || !m.settingLike(i) {
+		return nil
+	}
+	for k := len(m.verbs) - 1; k >= 0; k-- {
+		v := &m.verbs[k]
+		if v.at < i-1 && v.at >= i-9 && v.done && oneOf(v.what, "installed", "replaced", "rebuilt") && oneOf(v.object, "prv", "expansion_tank") {
+			return v
+		}
+	}
+	return nil
 }
 
 // placeOfDeed tells whether the one test point between the deed and the number at i only

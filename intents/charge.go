@@ -8,6 +8,7 @@ var (
 	listLeadsToNumber = listOf("leads to number")
 	listAbout         = listOf("about")
 	listOnTank        = listOf("on tank")
+	listAgainst       = listOf("against")
 )
 
 // changedTo reads the charge of a tank where "changed" was written for "charged":
@@ -127,7 +128,7 @@ func (m *message) airNear(i int) int {
 	seg := m.items[i].seg
 	if air := m.leftTag(i, 5, cPart, "air"); air > 0 {
 		own := air - 1
-		clause := m.items[air].seg != seg || m.right(air, i-air-1, true, func(k int) bool { return m.says(k, "and", "y", "but", "pero") }) >= 0
+		clause := m.items[air].seg != seg || m.right(air, i-air-1, true, func(k int) bool { return m.inList(k, listAgainst) }) >= 0
 		taken := clause && (m.isNum(own) || m.says(own, "de", "of") && m.isNum(own-1))
 		if !taken {
 			return air

@@ -269,3 +269,97 @@ func TestADialAndWhatItWasAt(t *testing.T) {
 		{"prv shot, strt 119 aftr 117", "119 street; 117 after_prv; prv failed"},
 	})
 }
+
+func TestOneTapOfEachStorey(t *testing.T) {
+	says(t, [][2]string{
+		{"kitchens: first floor 71, second floor 66, third floor 60", "71 kitchen; 66 kitchen; 60 kitchen"},
+		{"kitchen 1st floor 71, 2nd floor 66", "71 kitchen; 66 kitchen"},
+		{"tubs: upstairs 58, downstairs 66", "58 bath; 66 bath"},
+		{"lavs: top floor 48, bottom floor 61", "48 bath; 61 bath"},
+		{"shower second floor 55", "55 bath"},
+		{"toured floor 22, front 81", "81 front_bibb"},
+		{"need help unloading 12 tubs at the shop by 3", "ask none"},
+	})
+}
+
+func TestRunningWaterThatIsOnlyTheOccasionOfADrop(t *testing.T) {
+	says(t, [][2]string{
+		{"meter 108, dropped 15 when somebody ran the tub", "108 street"},
+		{"meter 108, lost 15 with the tub on", "108 street"},
+		{"meter 108, drops to 93 when the tub runs", "108 street; 93 street flowing"},
+	})
+}
+
+func TestWhatAnOldSlipSays(t *testing.T) {
+	says(t, [][2]string{
+		{"80 in 2021, 80 in 2023 says the old slip, today 99, front bib", "99 front_bibb"},
+		{"front bib 80 in 2021, 84 in 2023, 99 today", "99 front_bibb"},
+		{"the old slip says 80, today 99, front bib", "99 front_bibb"},
+	})
+}
+
+func TestANumberThatIsSpelledOut(t *testing.T) {
+	says(t, [][2]string{
+		{"ninety, nine zero, out front", "90 front_bibb"},
+		{"kitchen eighty, eight zero", "80 kitchen"},
+		{"front eighty five, that's eight five", "85 front_bibb"},
+	})
+}
+
+func TestANumberThatIsToBeAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"make my 83 a 63, kitchen", "ask correct; 63 kitchen"},
+		{"change my 83 to a 63, kitchen", "ask correct; 63 kitchen"},
+		{"my 83 should be a 63, kitchen", "ask correct; 63 kitchen"},
+		{"my 83 should have been 63 at the kitchen", "ask correct; 63 kitchen"},
+		{"cambia el 83 por 63, cocina", "ask correct; 63 kitchen"},
+	})
+}
+
+func TestAHeaterThatLitMeanwhile(t *testing.T) {
+	says(t, [][2]string{
+		{"heater idle, no hang on it just lit, firing. 90 laundry", "90 laundry firing"},
+		{"heater idle, no wait it just lit. 90 laundry", "90 laundry firing"},
+		{"heater idle... no, firing. 90 laundry", "90 laundry firing"},
+	})
+}
+
+func TestTimesInBracketsBehindTheirNumbers(t *testing.T) {
+	says(t, [][2]string{
+		{"Rear bib=60 (before) -> 75 (after). Turned prv up", "60 rear_bibb before; 75 rear_bibb after; set_prv"},
+		{"kitchen 92 (as found) -> 61 (as left), adjusted prv", "92 kitchen before; 61 kitchen after; set_prv"},
+		{"rear: 60 (before) 75 (after) turned the prv up", "60 rear_bibb before; 75 rear_bibb after; set_prv"},
+	})
+}
+
+func TestRustOnAHeaterAndPressuresNotTaken(t *testing.T) {
+	says(t, [][2]string{
+		{"50 gal heater, gas, tag 2010, rust down the seam", "heater year 2010 50 gal gas suspect"},
+		{"rusty pan under the heater", "ask none"},
+		{"rust in the water", "rusty_water"},
+		{"no pressure number today, T&P dry", "no relief_discharge"},
+		{"no pressure to report today", "ask none"},
+		{"no pressure today", "low_flow"},
+		{"rusty? no. black? no. smell of gas? no.", "no rusty_water; no dark_water; no gas_smell"},
+		{"black? yes. rusty? nope", "dark_water; no rusty_water"},
+	})
+}
+
+func TestAirBesideThePressureOfTheHouse(t *testing.T) {
+	says(t, [][2]string{
+		{"30 lb of air in the exp tank vs 60 at the kitchen", "expansion_tank set 30; 60 kitchen"},
+		{"van tires at 35, front left keeps losing air", "ask none"},
+		{"exp tank keeps losing air", "expansion_tank suspect"},
+		{"swapped el tanque de expansión, le puse 58, tub at 59 now", "replaced_tank to 58; 59 bath after"},
+		{"replaced el prv, le puse 60", "replaced_prv to 60"},
+		{"pvr rplaced, st 60, tub nwo 61", "replaced_prv to 60; 61 bath after"},
+		{"prv replaced, st 118, tub now 61", "replaced_prv; 118 street; 61 bath after"},
+	})
+}
+
+func TestWhatIsLeftForOneself(t *testing.T) {
+	says(t, [][2]string{
+		{"what's left for me this wk", "ask due"},
+		{"follow up at 29 Dray Ct is done, what's left for me this wk", "ask done; ask due"},
+	})
+}

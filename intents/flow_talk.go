@@ -116,6 +116,26 @@ func (m *message) troubled(i int) bool {
 		m.right(i, 8, true, number) < 0
 }
 
+// ofDrop tells whether the clause of item i tells by how much a pressure fell and none that was
+// read then, so that running water is only the occasion: "meter 108, dropped 15 when somebody ran the tub".
+func (m *message) ofDrop(i int) bool {
+	if !m.holdsKey(keyFalls) {
+		return false
+	}
+	s, seg, fell := &m.sents[m.items[i].sent], m.items[i].seg, false
+	for k := s.from; k < s.to; k++ {
+		switch it := &m.items[k]; {
+		case it.num == nil:
+		case it.role == roleReading && (it.seg == seg || k > i):
+			return false // "dropped 12 when I opened the tub, 58" was read with it open
+		case it.seg != seg:
+		case it.role == roleIgnored && it.why == "a difference":
+			fell = true
+		}
+	}
+	return fell
+}
+
 // tap tells whether item k is what water comes out of.
 func (m *message) tap(k int) bool {
 	return m.is(k, cFixture, "") || m.is(k, cPoint, "") || m.is(k, cBibb, "") || m.is(k, cHint, "watered")

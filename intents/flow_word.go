@@ -107,7 +107,7 @@ func (m *message) flowNamed(i int) assess.Flow {
 	if m.negLeft(i, near) || m.inNeither(i) {
 		return assess.Static
 	}
-	if m.saysWhen(i) && m.troubled(i) || m.text(i) == "gpm" {
+	if m.saysWhen(i) && m.troubled(i) || m.text(i) == "gpm" || m.ofDrop(i) {
 		return ""
 	}
 	return assess.Flowing

@@ -123,6 +123,9 @@ func (m *message) afterFall(i int) bool {
 
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
+	if m.inYearGone(i) {
+		return true
+	}
 	if !m.holdsKey(keySays|keyWas) && !m.kinds.has(cMemory) && !m.sents[m.items[i].sent].remembers &&
 		strings.IndexByte(m.clean.text, '"') < 0 {
 		return false
@@ -261,6 +264,21 @@ func (m *message) longAgo(i int) bool {
 		}
 	}
 	return false
+}
+
+// inYearGone tells whether a year gone by is all that is told of the number at i: "80 in 2021, 84 in
+// 2023, today 99".
+func (m *message) inYearGone(i int) bool {
+	k := i + 1
+	if u, ok := m.val(k, cUnit); ok && pressureUnit(u) {
+		k++
+	}
+	if !m.says(k, "in", "back in", "en") || !m.isNum(k+1) || !m.items[k+1].fullYear() {
+		return false
+	}
+	behind := k + 2
+	return int(m.items[k+1].value) < m.ctx.Today.Year &&
+		(m.closes(k+1) || m.is(behind, cClaim, "") || m.is(behind, cMemory, "") || m.says(behind, "and", "y", "on", "per", "but", "pero"))
 }
 
 // yearBehind tells whether the clause of the number at i goes on to a year gone by, with nothing

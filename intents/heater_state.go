@@ -141,7 +141,7 @@ func (m *message) stateSwitched(i int) assess.HeaterState {
 func (m *message) notNear(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		if m.inList(k, listNotBurning) {
-			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.text(k+1) == "its" || m.text(k+1) == "it") {
+			if m.text(k) == "no" && (m.is(k-1, cRetract, "") || m.is(k+1, cRetract, "") || m.says(k+1, "its", "it", ",", "wait")) {
 				return false // "wait no it's firing"
 			}
 			return m.items[k].seg == m.items[i].seg || i-k <= 2
@@ -224,7 +224,11 @@ func (m *message) heaterNear(i int) bool {
 
 // burnerNear tells whether a heater or its burner stands close before the word at i.
 func (m *message) burnerNear(i int) bool {
-	if p := m.text(i - 1); p == "it" || p == "its" || p == "it was" || p == "it is" || (m.inList(i-1, listLinks) && m.text(i-2) == "it") {
+	by := i - 1
+	if m.is(by, cHint, "hedge") && m.text(by-1) == "it" {
+		by-- // "no wait, it just lit"
+	}
+	if p := m.text(by); p == "it" || p == "its" || p == "it was" || p == "it is" || (m.inList(by, listLinks) && m.text(by-1) == "it") {
 		return m.heaterTold(i) // "80 with the burner off and 95 with it on"
 	}
 	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {

@@ -7,6 +7,9 @@ var (
 	listDoorCodes      = listOf("door codes")
 	listNumberedThings = listOf("numbered things")
 	listPieceOfPoint   = listOf("piece of point")
+	listStorey         = listOf("storey")
+	listWhichStorey    = listOf("which storey")
+	listStories        = listOf("stories")
 	listLandmarksLead  = listOf("landmarks lead")
 )
 
@@ -128,7 +131,7 @@ func (m *message) namedNumber(i int) bool {
 		return true // "city guy 14 said"
 	}
 	if m.nounBefore(i-1) && (prev != "no" || m.nounBefore(i-2)) && !m.is(i-1, cPoint, "") {
-		return true
+		return !m.ordered(i - 1)
 	}
 	if prev != ":" || !m.nounBefore(i-2) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {
 		return false
@@ -137,6 +140,12 @@ func (m *message) namedNumber(i int) bool {
 		return false // "from the van: 102 at the front bib"
 	}
 	return noun != "number" || !m.pointAt(i+1)
+}
+
+// ordered tells whether the storey at item i has its own number already: "second floor 66",
+// "2nd floor 66", "top floor 58".
+func (m *message) ordered(i int) bool {
+	return i > 0 && m.inList(i, listStorey) && (m.inList(i-1, listWhichStorey) || m.glued(i-1))
 }
 
 // ofSomebody tells whether the number at i is said to be somebody's or a noun's: "owner is

@@ -9,8 +9,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listFoundIt = listOf("found it")
-	listItsA    = listOf("its a")
+	listFoundIt  = listOf("found it")
+	listItsA     = listOf("its a")
+	listHoldsAir = listOf("holds air")
 )
 
 // unnamedOwner returns the item that an attribute is said of without naming it, or with the
@@ -139,6 +140,8 @@ func (m *message) ownerOfMaterial(a attribute) string {
 // busted", "body is corroded".
 func (m *message) ownerOfCondition(a attribute) string {
 	switch {
+	case strings.HasSuffix(m.text(a.at), " air") && m.holdsOtherAir(m.items[a.at].sent):
+		return ""
 	case m.itemIn(m.items[a.at].sent) == "" && (tankCond(m.text(a.at)) || m.saidOfBladder(a.at)):
 		return "expansion_tank"
 	case m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") && strings.HasPrefix(m.text(k), "adjust") }) >= 0:
@@ -147,6 +150,17 @@ func (m *message) ownerOfCondition(a attribute) string {
 		return "prv"
 	}
 	return ""
+}
+
+// holdsOtherAir tells whether sentence s speaks of a thing that holds air as a tank does: "van tires at
+// 35, front left keeps losing air".
+func (m *message) holdsOtherAir(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if m.inList(k, listHoldsAir) {
+			return true
+		}
+	}
+	return false
 }
 
 // fuelAlone tells whether a fuel at item i is that of a heater though none is named.

@@ -326,7 +326,13 @@ func (m *message) sameGauge(a, b int) bool {
 			return true
 		}
 	}
-	return b-a <= 2 || m.leadsTo(a, b)
+	return b-a <= 2 || m.leadsTo(a, b) || m.storeyOf(a) && m.storeyOf(b)
+}
+
+// storeyOf tells whether the storey stands right before the number at i, so that its tap is told
+// once for all: "kitchens: first floor 71, second floor 66", "tubs: upstairs 58, downstairs 66".
+func (m *message) storeyOf(i int) bool {
+	return m.inList(i-1, listStorey) && m.ordered(i-1) || m.inList(i-1, listStories)
 }
 
 // houseNear tells whether a number is told as the house's, at no point of its own.

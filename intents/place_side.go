@@ -88,7 +88,7 @@ func (m *message) aheadBeside(i int) bool {
 
 // streetSide reads "st" at the head of a row of points: "st 92, aftr prv 58".
 func (m *message) streetSide(i int) bool {
-	if m.items[i].n != 1 || m.toks[m.items[i].tok].text != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark {
+	if m.items[i].n != 1 || m.toks[m.items[i].tok].text != "st" || !m.isNum(i+1) || i > 0 && !m.items[i-1].mark || m.newlySet(i+1) {
 		return false
 	}
 	if s := m.items[i].sent; i == m.sents[s].from && m.closes(i+1) && m.carried(s) != "prv" &&
@@ -96,6 +96,18 @@ func (m *message) streetSide(i int) bool {
 		return true // a line of a list: "ST 74"
 	}
 	return m.right(i, 8, true, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+}
+
+// newlySet tells whether the number at i follows the deed on a regulator and the house shows as much
+// behind it, as it would not if that were the street's: "prv replaced, st 60, tub now 61".
+func (m *message) newlySet(i int) bool {
+	const near = 5
+	next := m.nextNum(i)
+	if next < 0 || m.items[next].value < m.items[i].value-near || m.items[next].value > m.items[i].value+near {
+		return false
+	}
+	deed := m.left(i, 6, false, func(k int) bool { return m.is(k, cDid, "") })
+	return deed >= 0 && m.items[deed].sent == m.items[i].sent && m.has(cItem, "prv")
 }
 
 // leadsOver tells whether "before it" leads to a deed and is no place: "71 before it lit".

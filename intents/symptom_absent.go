@@ -20,6 +20,8 @@ var (
 	listBut             = listOf("but")
 	listFormAnswers     = listOf("form answers")
 	listFormYes         = listOf("form yes")
+	listSaysNo          = listOf("says no")
+	listAskedOf         = listOf("asked of")
 )
 
 // absent tells whether the symptom at item i is denied.
@@ -141,10 +143,28 @@ func (m *message) lineOf(i, k int) bool {
 // answeredNo tells whether item i is asked and the next sentence says no: "leaks? No."
 func (m *message) answeredNo(i int) bool {
 	s := m.items[i].sent
-	if !m.sents[s].question || i+2 != m.sents[s].to || m.text(i+1) != "?" || s+1 == len(m.sents) {
+	return m.asked(i) && m.inList(m.sents[s+1].from, listSaysNo)
+}
+
+// asked tells whether item i ends a question that another sentence follows.
+func (m *message) asked(i int) bool {
+	s := m.items[i].sent
+	return m.sents[s].question && i+2 == m.sents[s].to && m.text(i+1) == "?" && s+1 < len(m.sents)
+}
+
+// askedColour tells whether a question is of the colour at item i alone and the next sentence
+// answers it: "rusty? no. black? no.", "is it grey? yes".
+func (m *message) askedColour(i int) bool {
+	if !m.asked(i) {
 		return false
 	}
-	return m.says(m.sents[s+1].from, "no", "none", "nope")
+	s := m.items[i].sent
+	k := m.sents[s].from
+	for m.inList(k, listAskedOf) {
+		k++
+	}
+	answer := m.sents[s+1].from
+	return k == i && (m.inList(answer, listSaysNo) || m.says(answer, "yes", "yep", "yeah", "yup", "si"))
 }
 
 // affirmed tells whether the clause says yes to item i: "no drip, no banging, yes the kitchen

@@ -149,7 +149,7 @@ func (m *message) weakWater(i int) (assess.SymptomName, bool) {
 // knockOrBlack reads two words that are symptoms only beside what they are said of: "no
 // knock", "pipes knock", "water comes out black".
 func (m *message) knockOrBlack(i int) (assess.SymptomName, bool) {
-	plain := m.deniedAlone(i) || m.notColor(i)
+	plain := m.deniedAlone(i) || m.notColor(i) || m.askedColour(i)
 	switch m.text(i) {
 	case "knock":
 		return noSymptom, !plain && !m.pipeNear(i) && !m.signIn(i, signShuts)
@@ -176,7 +176,7 @@ func (m *message) colouredWater(i int) (assess.SymptomName, bool) {
 	}
 	colour, ok := m.val(i, cColor)
 	switch {
-	case !ok || !m.notColor(i) && !m.waterNear(i):
+	case !ok || !m.notColor(i) && !m.waterNear(i) && !m.askedColour(i):
 		return noSymptom, true
 	case colour == "dark":
 		return assess.DarkWater, true

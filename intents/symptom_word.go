@@ -8,12 +8,15 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listRustyParts = listOf("rusty parts")
-	listHasLeak    = listOf("has leak")
-	listRises      = listOf("rises")
-	listNoWaterOf  = listOf("no water of")
-	listButFor     = listOf("but for")
-	listSlight     = listOf("slight")
+	listRustyParts    = listOf("rusty parts")
+	listHasLeak       = listOf("has leak")
+	listRises         = listOf("rises")
+	listNoWaterOf     = listOf("no water of")
+	listButFor        = listOf("but for")
+	listSlight        = listOf("slight")
+	listPressureTaken = listOf("pressure taken")
+	listRustMarks     = listOf("rust marks")
+	listSeenOn        = listOf("seen on")
 )
 
 // symptomWord reads a word or phrase of the lexicon that tells a symptom by itself, unless
@@ -121,10 +124,27 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 		return assess.Swings
 	case t == "low flow" && m.says(i+1, "toilet", "shower head", "head"):
 		return noSymptom
-	case oneOf(t, "no pressure", "sin presion", "bad pressure") && (m.isNum(i+1) || m.isAny(i+1, cSym, "swings", "creep")):
+	case oneOf(t, "no pressure", "sin presion") && (m.inList(i+1, listPressureTaken) || m.text(i+1) == "to" && m.inList(i+2, listPressureTaken)),
+		oneOf(t, "no pressure", "sin presion", "bad pressure") && (m.isNum(i+1) || m.isAny(i+1, cSym, "swings", "creep")):
 		return noSymptom // "no pressure creep"
 	}
 	return assess.LowFlow
+}
+
+// rustOn tells whether the rust at item i is seen on a thing, not in its water: "rust down the seam",
+// "rust streaks on the tank", "rusty pan under the heater".
+func (m *message) rustOn(i int) bool {
+	k := i + 1
+	for m.inList(k, listRustMarks) {
+		k++
+	}
+	if !m.inList(k, listSeenOn) {
+		return false
+	}
+	for k++; m.is(k, cDeterminer, ""); k++ {
+	}
+	return m.is(k, cHint, "heaterpart") || m.is(k, cItem, "") && m.items[k].point == "" ||
+		m.says(k, "side", "sides", "shell", "casing", "top") && m.itemIn(m.items[i].sent) != ""
 }
 
 // rustOfPart tells whether the rust at item i is that of a part, not of the water.
@@ -132,7 +152,7 @@ func (m *message) rustOfPart(i int) bool {
 	if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
 		return true
 	}
-	return m.says(i, "rusty", "rust") && (m.text(i-1) == "needle" || m.inList(i+1, listRustyParts))
+	return strings.HasPrefix(m.text(i), "rust") && (m.text(i-1) == "needle" || m.inList(i+1, listRustyParts) || m.rustOn(i))
 }
 
 // climbsByHeat tells whether what climbs at item i does so for the burner, or is no pressure.

@@ -12,6 +12,7 @@ var (
 	listSetsRight = listOf("sets right")
 	listTakesBack = listOf("takes back")
 	listSettles   = listOf("settles")
+	listRewrites  = listOf("rewrites")
 )
 
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
@@ -80,12 +81,34 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 		return "", true
 	case m.otherThing(i):
 		return "taken back", true
+	case m.rewritten(i):
+		if !correct {
+			m.addAsk(i, AskCorrect)
+		}
+		return "to be another", true
 	case m.sentBefore(i):
 		return "sent before", true
 	case m.fatFingered(i):
 		return slipTold, true
 	}
 	return "", false
+}
+
+// rewritten tells whether the number at i, sent before, is told to be made the next one: "make my 83 a
+// 63, kitchen", "change the 83 to a 63".
+func (m *message) rewritten(i int) bool {
+	k := i + 1
+	switch {
+	case m.says(i-1, "make that", "change that"):
+	case m.says(i-1, "my", "mi") && m.says(i+1, "should be", "should have been", "should of been", "shoulda been"):
+		k++ // "my 83 should be a 63"
+	case !m.inList(i-2, listRewrites), !m.is(i-1, cDeterminer, "") && !m.says(i-1, "my", "that", "the", "mi", "el"):
+		return false
+	}
+	for m.says(k, "a", "an", "to", "into", "to a", "por", "por un", "en", ",") {
+		k++
+	}
+	return k > i+1 && m.numIs(k, roleReading)
 }
 
 // replacedByNext gives the place of the reading at i to the next number where that corrects it:

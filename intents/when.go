@@ -80,6 +80,12 @@ func (m *message) sameAgain(a, b *reading) bool {
 	if b.at == a.at+1 && a.PSI == b.PSI && m.items[a.at].num.words && m.items[b.at].num.words {
 		return true // "tub is only nineteen one nine"
 	}
+	if a.PSI == b.PSI && m.spelledAgain(a.at, b.at) && (len(a.points) == 0 || len(b.points) == 0 || samePlace(a, b)) {
+		if len(a.points) == 0 {
+			a.points = b.points
+		}
+		return true
+	}
 	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false
 	}
@@ -91,6 +97,27 @@ func (m *message) sameAgain(a, b *reading) bool {
 		marks = marks && m.items[k].mark
 	}
 	return marks && m.items[a.at].takesOver
+}
+
+// spelledAgain tells whether the number at b spells out the digits of the one at a, with no more than a
+// pause or "that's" between: "ninety, nine zero, out front", "85, that's eight five".
+func (m *message) spelledAgain(a, b int) bool {
+	if !m.items[b].num.words {
+		return false
+	}
+	for k := a + 1; k < b; k++ {
+		if !m.items[k].mark && !m.inList(k, listSaysAgain) {
+			return false
+		}
+	}
+	digits := 0
+	for w := range strings.FieldsSeq(strings.ToLower(m.span(b, b+1))) {
+		if c := numberWords[w].class; c != 'd' && c != 'z' && c != 'o' {
+			return false
+		}
+		digits++
+	}
+	return digits >= 2 && m.span(a, a+1) != m.span(b, b+1)
 }
 
 // sinceTheDeed places a pressure that is told after the work at a point whose pressure

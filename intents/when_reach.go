@@ -38,6 +38,7 @@ func (m *message) whens() {
 		m.wentTo()
 		defer m.sinceTheDeed()
 	}
+	all = slices.DeleteFunc(all, m.whenInBrackets)
 	if len(all) == 0 {
 		return
 	}
@@ -63,6 +64,25 @@ func (m *message) whens() {
 			m.whenJoined(a, lo, hi)
 		}
 	}
+}
+
+// whenInBrackets gives the time that stands alone in brackets to the reading right before them, and to
+// no other: "rear bib 60 (before) -> 75 (after)".
+func (m *message) whenInBrackets(a toldWhen) bool {
+	if !m.isMark(a.at-1, "(", "[") || !m.isMark(a.at+1, ")", "]") {
+		return false
+	}
+	told := a.at - 2
+	if m.isAny(told, cUnit, "") {
+		told-- // "60 psi (before)"
+	}
+	for k := range m.readings {
+		if m.readings[k].at == told {
+			m.readings[k].When = a.when
+			return true
+		}
+	}
+	return false
 }
 
 // nearestWhen gives a reading the time of the word of time that is nearest to it.
