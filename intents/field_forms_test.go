@@ -242,6 +242,7 @@ func TestATimeInASentenceOfItsOwn(t *testing.T) {
 
 func TestWhatWasSetAndIsPutRight(t *testing.T) {
 	says(t, [][2]string{
+		{"so I turned the prv down a little at a time from 75 until it was at 50", "set_prv to 50 from 75"},
 		{"Brought the regulator down to fifty eight, it had been set at eighty five.", "set_prv to 58 from 85"},
 		{"set the prv to 65, typo, 60. Kitchen says 61 now", "set_prv to 60; 61 kitchen after"},
 		{"I repaired the dripping hose bibb behind the house, and that bibb now reads 70 psi.", "repaired_leak; 70 rear_bibb after"},

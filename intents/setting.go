@@ -34,6 +34,10 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return roleTo, "from … to", true
 		}
 	}
+	if m.turnedUntil(i-3, i) && m.items[i-3].role == roleFrom {
+		m.items[i].owner = m.items[i-3].owner
+		return roleTo, "from … until", true
+	}
 	// "set the PRV to 60, was 95"
 	if m.wasBefore(i) {
 		p := m.prevNum(i)
@@ -56,7 +60,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		if v.done || v.state {
-			if j := m.nextNum(i); j > 0 && m.inList(j-1, listWentTo) && j-i <= 3 {
+			if j := m.nextNum(i); j > 0 && (m.inList(j-1, listWentTo) && j-i <= 3 || m.turnedUntil(i, j)) {
 				m.items[i].owner = v.at + 1
 				v.state, v.done = false, true
 				return roleFrom, "from … to", true
@@ -75,6 +79,12 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		}
 	}
 	return 0, "", false
+}
+
+// turnedUntil tells whether a screw was turned from the number at i until the one at j: "turned it
+// from 75 until it was at 50".
+func (m *message) turnedUntil(i, j int) bool {
+	return j == i+3 && m.isNum(i) && m.isNum(j) && m.says(i+1, "until", "till", "til") && m.says(j-1, "it was", "it was at", "it read", "it showed")
 }
 
 // wasBefore tells whether "was" leads to the number at i: "set the PRV to 60, was 95".
