@@ -77,7 +77,8 @@
 // Every number gets one role:
 //
 //	number_role                    the order of the rules
-//	taken_back taken_back_told     "92, no wait 82"; what was reported before
+//	taken_back taken_back_fact     "92, no wait 82"; settings, years and sizes likewise
+//	taken_back_told                what was reported before
 //	aside                          talk of the shop, tyres, prices
 //	number_written number_bare     by how it is written; without a unit
 //	number_temp number_year        degrees; ages and times
@@ -114,11 +115,11 @@
 //
 //	verb verb_object verb_done verb_state
 //	                               verbs of work: what to, whether done
-//	deed deed_told deed_new_part deed_rebuild deed_renewal deed_shut deed_went_in
+//	deed deed_by deed_told deed_new_part deed_rebuild deed_renewal deed_shut deed_went_in
 //	                               work told in other ways
 //	object object_second           what a deed was done to
 //	work                           statements of work
-//	plan plan_action plan_object plan_told plan_will
+//	plan plan_action plan_order plan_object plan_told plan_will
 //	plan_need plan_denied plan_visit plan_again
 //	                               what is to be done, and when
 //	equipment equipment_give equipment_part

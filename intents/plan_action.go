@@ -334,44 +334,6 @@ func (m *message) wantedItem(s, i int) bool {
 	return m.needs(i) && m.willNear(i) && !m.byCode(i) || m.headerPlan(s) && (m.needs(i) || m.listedUnder(m.sents[s].header, i))
 }
 
-// orders tells whether the word at i begins its sentence as an order, with a day named in
-// it: "Replace it within the month, put it down for 30 days".
-func (m *message) orders(i, s int) bool {
-	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s) || m.jotted(i)
-}
-
-// jotted tells whether the work at item i is a noun that somebody is to write down, or that was
-// agreed to: "put down a tank install for 12 Elm", "prv swap approved".
-func (m *message) jotted(i int) bool {
-	if i >= len(m.items) || !m.is(i-1, cItem, "") || !m.is(i, cHint, "job") || m.denied(i) {
-		return false
-	}
-	s := m.items[i].sent
-	if m.hasAsk(AskDone) || m.doneWords(s) || m.sentenceSays(s, "done") || m.sentenceSays(s, "yesterday") {
-		return false
-	}
-	from := m.sents[s].from
-	for from < i && (m.is(from, cSkip, "") || m.inList(from, listJots)) {
-		from++
-	}
-	return m.is(from, cHint, "jots") && !m.says(from+1, "it", "this", "that") || m.is(i+1, cHint, "needs")
-}
-
-// orderForm tells whether a word of doing has the form of an order.
-func orderForm(t string) bool {
-	return !pastForm(t) && !strings.HasSuffix(strings.SplitN(t, " ", 2)[0], "ing")
-}
-
-// momentNext tells whether a day follows the word at i, past no more than the house:
-// "exp tank install at 31 Tugboat Ln, Wednesday 9 am".
-func (m *message) momentNext(i int) bool {
-	k := i + 1
-	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.says(k, ",", "-", ":", "at", "on", "in", "about")) {
-		k++
-	}
-	return m.timeWordAt(k) && !(m.isNum(k) && m.says(k+1, "ago", "back")) // "prv swap 3 wks ago"
-}
-
 // listedUnder tells whether item i stands in a list of things right after a head:
 // "needs: exp tank, prv".
 func (m *message) listedUnder(header, i int) bool {

@@ -107,10 +107,10 @@ func (m *message) deniedBehind(i int) bool {
 	for m.says(k, ":", "=", "-", "/", "?", "at all", "is") {
 		k++
 	}
-	if k >= to || k > from+2 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark && !m.isMark(k+2, ")") {
+	if k >= to || k > from+2 || !m.inList(k, listNone) || m.text(k) == "no" && k+1 < to && !m.items[k+1].mark {
 		return false
 	}
-	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent") || m.lineOf(i, k)
+	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent")
 }
 
 // answeredInRow reads a clause of symptoms that are all answered behind, as in a form: "hammer no",
@@ -131,13 +131,6 @@ func (m *message) answeredInRow(i int) (denied, told bool) {
 		}
 	}
 	return denied, told
-}
-
-// lineOf tells whether items i to k are a line or a clause of a list by themselves: "gas smell no",
-// "LEAKS NO. CREEP NO.", "a) hammer no b) leaks no".
-func (m *message) lineOf(i, k int) bool {
-	opens := i == m.sents[m.items[i].sent].from || m.items[i-1].mark
-	return opens && m.items[i].n <= 3 && (m.stopAt(k+1) || len(m.text(k+1)) == 1 && m.isMark(k+2, ")"))
 }
 
 // answeredNo tells whether item i is asked and the next sentence says no: "leaks? No."

@@ -1,9 +1,6 @@
 package intents
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
@@ -180,56 +177,6 @@ func (m *message) notInSpanish(i int) bool {
 	return false
 }
 
-// correctSpan puts right a time to come that is taken back: "recheck in 2 weeks, no make it
-// 3", "in a week, sorry 10 days".
-func (m *message) correctSpan(i int) {
-	j := m.nextNum(i)
-	better := func(k int) bool { return m.says(k, "mejor", "better") }
-	if j < 0 || j > i+6 || m.points(j) || !m.takesBack(i+1, j) && m.left(j, 3, false, better) < 0 {
-		return
-	}
-	a, b := &m.items[i], &m.items[j]
-	if b.unit == "" && m.closes(j) && b.value <= 90 && b.num.integer {
-		b.unit = a.unit
-	}
-	if b.unit == "day" || b.unit == "week" || b.unit == "month" || b.unit == "year" {
-		m.setRole(j, roleDuration, "put right")
-		m.setRole(i, roleIgnored, "corrected")
-	}
-}
-
-// correctFact voids a year, a size or a setting that is taken back: "prv 2010, no
-// wait, tag says 2012". The right number takes over whatever it was said of.
-func (m *message) correctFact(i int) {
-	if p := m.prevNum(i); p >= 0 && m.items[p].role == m.items[i].role && i-p <= 4 &&
-		(m.text(i-1) == "not" || m.text(i-2) == "not" && m.text(i-1) == "a") {
-		m.setRole(i, roleIgnored, "denied") // "a 40, not a 50"
-		return
-	}
-	for k := i + 1; k < len(m.items) && k <= i+8; k++ {
-		if m.items[k].num == nil {
-			continue
-		}
-		a, b := &m.items[i], &m.items[k]
-		bare := b.role == roleIgnored && (b.unit == a.unit || b.unit == "" && a.role == roleAge) || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
-		if (a.role == b.role || bare) && !m.points(k) && (m.takesBack(i+1, k) || a.role == roleYear && m.asksItself(i+1, k)) {
-			b.role, b.inherits, b.takesOver = a.role, i, true
-			b.owner = a.owner // "set the prv to 60, sorry 62"
-			m.typoWithin(i, k)
-			m.setRole(i, roleIgnored, "corrected")
-		}
-		return
-	}
-}
-
-// typoWithin takes back the question about the last report when "typo" only puts item i right by
-// item k: "front 57. typo, I meant 75".
-func (m *message) typoWithin(i, k int) {
-	m.asks = slices.DeleteFunc(m.asks, func(a asked) bool {
-		return a.About == AskCorrect && i < a.at && a.at < k && m.text(a.at) == "typo" && !m.says(a.at+1, "in", "on")
-	})
-}
-
 // asksItself tells whether the writer doubts what stands before item from and settles it with the
 // number at item to: "2011? 2013", "2009? no, 2012".
 func (m *message) asksItself(from, to int) bool {
@@ -242,11 +189,6 @@ func (m *message) asksItself(from, to int) bool {
 		}
 	}
 	return true
-}
-
-// setInPressure tells whether numbers of a role are pressures that are set, not measured.
-func setInPressure(r role) bool {
-	return r == roleSetting || r == roleCharge || r == roleTo || r == roleFrom
 }
 
 // adjacentNot tells whether "no" at k denies the number at i: "no eran 67", "not 67".

@@ -1,0 +1,79 @@
+package intents
+
+import "strings"
+
+// Whose work it was that a verb tells of.
+
+// byOthers tells whether somebody else did what the verb at i tells, before the
+// visit: "last plumber set the prv", "customer replaced it", "she says it was swapped".
+func (m *message) byOthers(i int) bool {
+	if strings.HasPrefix(m.text(i), "left it") &&
+		m.left(i, 12, true, func(k int) bool { return m.is(k, cState, "idle") || m.is(k, cHint, "breaker") }) >= 0 {
+		return true // "the heater's breaker was off and I left it off"
+	}
+	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
+		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) || m.utilityBefore(i) // "last guy fixed the leak"
+	}
+	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
+		return true // "no record of it ever being flushed"
+	}
+	if m.text(i-1) == "whoever" {
+		return true
+	}
+	of := func(k int) bool { return m.is(k, cWhose, "other") && m.items[k].seg == m.items[i].seg }
+	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, of) >= 0 {
+		return true // "neighbor just had her regulator swapped"
+	}
+	s := &m.sents[m.items[i].sent]
+	k := i - 1
+	for k >= s.from && m.inList(k, listJustHad) {
+		k--
+	}
+	if k < s.from || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	if m.is(k, cWhose, "other") {
+		return true // "neighbor cranked her prv down"
+	}
+	if m.formerCrew(k) || m.inList(k, listPeople) && !m.inList(k, listThirdPersons) && !m.says(k-1, "for", "told") &&
+		!m.is(k-1, cDid, "") {
+		return true
+	}
+	if !m.inList(k, listLinks) && m.text(k) != "got" {
+		return false
+	}
+	for j := k - 1; j >= s.from && j >= k-6 && !m.items[j].mark; j-- {
+		if m.inList(j, listSays) {
+			return !m.is(j-1, cWhose, "label") // "tag says the prv is set to 60" tells a fact
+		}
+	}
+	return false
+}
+
+// doneBy tells whether the deed at i is said to be another's: "dialed at 70 by the last
+// guy".
+func (m *message) doneBy(i int) bool {
+	k := m.right(i, 7, true, func(k int) bool { return m.text(k) == "by" })
+	if k < 0 || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	for k++; m.is(k, cDeterminer, "") && !m.is(k, cWhose, ""); k++ {
+	}
+	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || m.inList(k, listPeople) || m.formerCrew(k)
+}
+
+// utilityBefore tells whether the clause of item i begins with the water supplier: "city shut
+// the main 9 to 11".
+func (m *message) utilityBefore(i int) bool {
+	k := m.clauseStart(i)
+	if m.is(k, cDeterminer, "") {
+		k++
+	}
+	return k < i && m.inList(k, listUtility)
+}
+
+// formerCrew tells whether item k names who was here before: "last guy", "other plumber".
+func (m *message) formerCrew(k int) bool {
+	return m.is(k, cMemory, "") && !m.is(k, cBefore, "") && strings.Contains(m.text(k), " ") &&
+		beginsWith(m.text(k), "last ", "previous ", "other ")
+}
