@@ -208,6 +208,9 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			if m.toks[k].text == "mejor" && set.has(cueSpan) {
 				here &^= cues(cueDefer) // "recheck en 2 semanas, no, mejor en 3" puts the plan right
 			}
+			if m.toks[k].text == "did" && i+2 < to && m.items[i+1].site && (m.items[i+2].mark && m.text(i+2) != "?" || m.is(i+2, cDid, "")) {
+				here &^= cues(cueAux) // "did 606 N Thrasher St. flushed heater" tells of a visit
+			}
 			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
 				here = 0 // "hay que volver" asks nothing
 			}

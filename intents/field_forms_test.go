@@ -364,3 +364,14 @@ func TestWhatIsLeftForOneself(t *testing.T) {
 		{"follow up at 29 Dray Ct is done, what's left for me this wk", "ask done; ask due"},
 	})
 }
+
+func TestWordsThatOnlySoundLikeAFact(t *testing.T) {
+	says(t, [][2]string{
+		{"I wanted to double check so I took it twice, both times it was 77 psi at the front", "77 front_bibb"},
+		{"double check valve at the meter", "check_valve"},
+		{"115 comin out the front spigot, no wonder his toilet runs all night", "115 front_bibb; leak"},
+		{"62 coming out of the reg", "62 after_prv"},
+		{"did 606 N Thrasher St. flushed heater, took 2 hrs", "flushed_heater"},
+		{"did 12 Elm St get flushed?", "ask history"},
+	})
+}
