@@ -164,9 +164,11 @@ func (w *Workspace) try(d *delivery, base time.Time) {
 	}
 }
 
-// expect sets the time by which a delivery must be acknowledged.
+// expect sets the time by which a delivery must be acknowledged, by both clocks of one
+// instant: a clock that is moved while the delivery is on its way must not move one of them.
 func (w *Workspace) expect(d *delivery, base time.Time) {
-	d.lost, d.ackBy = base.Add(w.opts.AckWithin), w.now().Add(w.opts.AckWithin)
+	d.lost = base.Add(w.opts.AckWithin)
+	d.ackBy = d.lost.Add(w.shift).In(w.opts.Location)
 }
 
 // retry plans the next attempt of an event that was not acknowledged and
