@@ -305,7 +305,7 @@ func (m *message) prevPressure(i int) int {
 // pointInSentence tells whether sentence s names a test point.
 func (m *message) pointInSentence(s int) bool {
 	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if m.items[k].point != "" && !m.is(k, cHint, "particle") && !m.is(k, cItem, "") {
+		if m.items[k].point != "" && (!m.is(k, cHint, "particle") || m.is(k+1, cHint, "tapword")) && !m.is(k, cItem, "") {
 			return true
 		}
 	}

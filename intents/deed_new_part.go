@@ -131,8 +131,21 @@ func (m *message) toldNew(i, part int) bool {
 		return true // "new drain cock on the heater, old one snapped", "new prv @ 60"
 	case m.isMark(part+1, ",") && m.is(n, cPart, "new"):
 		return m.newPart(n) >= 0 // "new heater, new exp tank at 60"
+	case m.isMark(part+1, ",", ".", ":", "-", "\n") && m.wasThenNow(part+2):
+		return true // "new prv, was 92 now 58 at the laundry"
 	}
 	return m.isAny(n, cDid, "set", "charged", "installed")
+}
+
+// wasThenNow tells whether the clauses from item k on tell a number of before and one of after.
+func (m *message) wasThenNow(k int) bool {
+	before, after := false, false
+	for end := min(k+14, len(m.items)); k < end && !m.isMark(k, ".", "\n", "?"); k++ {
+		beside := m.isNum(k-1) || m.isNum(k+1)
+		before = before || beside && m.is(k, cBefore, "")
+		after = after || before && beside && (m.is(k, cNow, "") || m.is(k, cAfter, ""))
+	}
+	return before && after
 }
 
 // onlyWanted tells whether what stands before the "new" at item first in its sentence plans or

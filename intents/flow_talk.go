@@ -99,6 +99,18 @@ func (m *message) saysWhen(i int) bool {
 	return false
 }
 
+// troubleWhen tells whether running water at item i is only when a trouble of its clause shows: "hums
+// every time they run a bath, 92 on the washer box".
+func (m *message) troubleWhen(i int) bool {
+	seg := m.items[i].seg
+	when := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whenever") && m.items[k].seg == seg })
+	if when < 0 {
+		return false
+	}
+	trouble := func(k int) bool { return m.is(k, cSym, "") && m.items[k].seg == seg }
+	return m.left(when, 8, false, trouble) >= 0 || m.right(i, 8, false, trouble) >= 0
+}
+
 // troubled tells whether the clause of item i tells a trouble or a drop, of which the
 // running water is only the occasion.
 func (m *message) troubled(i int) bool {

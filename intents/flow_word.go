@@ -52,7 +52,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	if m.text(i) == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
 		return assess.Flowing // "zone 3 on"
 	}
-	if m.noFlow(i) {
+	if m.noFlow(i) || m.troubleWhen(i) {
 		return ""
 	}
 	switch {
@@ -107,7 +107,7 @@ func (m *message) flowNamed(i int) assess.Flow {
 	if m.negLeft(i, near) || m.inNeither(i) {
 		return assess.Static
 	}
-	if m.saysWhen(i) && m.troubled(i) || m.text(i) == "gpm" || m.ofDrop(i) {
+	if m.saysWhen(i) && m.troubled(i) || m.troubleWhen(i) || m.text(i) == "gpm" || m.ofDrop(i) {
 		return ""
 	}
 	return assess.Flowing

@@ -47,7 +47,7 @@ func (m *message) farFrom(i int) bool {
 	case m.inList(i+1, listAboveBelow):
 		return true
 	case m.says(i+1, "off", "past"):
-		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
+		return !m.pointAt(i-1) && !m.pointAt(i+3) && !m.is(i+3, cMaterial, "") && !m.is(i+3, cItem, "") && !m.is(i+3, cPlace, "") && !m.is(i+3, cBibb, "")
 	}
 	return false
 }

@@ -118,6 +118,6 @@ func (m *message) parts(j int, a attribute, items []mentionOf) (d float64) {
 // the heater".
 func (m *message) standsAside(j int, a attribute, items []mentionOf) bool {
 	return m.items[j].point != "" && m.pointUsed(j) ||
-		a.what == "cond" && m.landmarkItem(j, items) ||
+		(a.what == "cond" || a.dated()) && m.landmarkItem(j, items) ||
 		m.is(j, cItem, "drain_valve") && m.heaterWith(j, a.at)
 }

@@ -36,6 +36,16 @@ func (m *message) landmarkItem(i int, items []mentionOf) bool {
 	return false
 }
 
+// onlyPlaces tells whether the thing at item i says where another one named before it in its clause
+// is, so that nothing goes on about it: "the prv is by the heater. tag says 2009".
+func (m *message) onlyPlaces(i int) bool {
+	if !m.besideOf(i) {
+		return false
+	}
+	thing := func(k int) bool { return m.is(k, cItem, "") && m.items[k].seg == m.items[i].seg }
+	return m.left(i, 7, false, thing) >= 0
+}
+
 // prepOf returns where the word stands that may place something by the item at i.
 func (m *message) prepOf(i int) int {
 	if k := i - 1; m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") {

@@ -126,14 +126,23 @@ func (m *message) ownerOfMaterial(a attribute) string {
 	drain := func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }
 	one := func(k int) bool { return strings.HasSuffix(m.text(k), "one") }
 	switch {
-	case strings.HasSuffix(m.text(a.at), " one") && m.left(a.at, 6, true, drain) >= 0:
+	case m.left(a.at, 6, true, drain) >= 0 && m.valveOf(a.at):
 		return "drain_valve" // "drain cock on the heater 70, plastic one"
+	case a.at+1 < len(m.items) && drain(a.at+1):
+		return "drain_valve" // "61 at the plastic heater drain"
 	case slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action == assess.ReplacedDrainValve }):
 		return "drain_valve" // "screwed a brass one in"
 	case m.itemIn(m.items[a.at].sent) == "" && (m.pronounClause(a.at) || m.left(a.at, 4, false, one) >= 0):
 		return m.carriedEquipment(a.at, a.what) // "found the drain. It is brass"
 	}
 	return ""
+}
+
+// valveOf tells whether the material at item i is told of the valve that a reading was just taken
+// at: "heater drain 59, brass valve", "drain 61 (plastic)".
+func (m *message) valveOf(i int) bool {
+	return strings.HasSuffix(m.text(i), " one") || m.text(i+1) == "valve" || m.isMark(i-1, "(") && m.isMark(i+1, ")") ||
+		m.inList(i-1, listLinks) && m.says(i-2, "valve", "it", "its") || m.text(i-1) == "its"
 }
 
 // ownerOfCondition returns what a condition with no name beside it must be said of: "bladder's
@@ -206,7 +215,7 @@ func (m *message) carriedEquipment(at int, what string) string {
 		value = m.items[at].value
 	}
 	for k := at - 1; k >= 0; k-- {
-		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) && !m.onlyPlaces(k) {
 			c := m.itemCode(k, v)
 			if c != "gauge" && compatible(what, c, m.text(at), value) {
 				if m.equipment.absent(c) {

@@ -139,7 +139,7 @@ func (m *message) gaugedAt(i int) bool {
 		return m.isNum(k) && (m.items[k].unit == "" || pressureUnit(m.items[k].unit)) && !m.items[k].num.apos &&
 			m.items[k].value >= 20 && m.items[k].value <= 200
 	}
-	next := i + 1
+	next := m.pastMaterial(i)
 	for m.is(next, cClaim, "has") || m.isMark(next, ":", "=") || m.inList(next, listLinks) {
 		next++
 	}
@@ -147,13 +147,22 @@ func (m *message) gaugedAt(i int) bool {
 		return true
 	}
 	k := i - 1
-	for k > 0 && m.is(k, cDeterminer, "") {
+	for k > 0 && (m.is(k, cDeterminer, "") || m.is(k, cMaterial, "")) {
 		k--
 	}
 	if m.inList(k, listReadAt) {
 		return fits(k - 1)
 	}
 	return false
+}
+
+// pastMaterial returns the item behind the thing at item i and what it is made of in brackets:
+// "heater drain (plastic) 61".
+func (m *message) pastMaterial(i int) int {
+	if m.isMark(i+1, "(") && m.is(i+2, cMaterial, "") && m.isMark(i+3, ")") {
+		return i + 4
+	}
+	return i + 1
 }
 
 // belongsTo tells whether the thing at item a is said to be on, at or of that at b, with
@@ -190,7 +199,7 @@ func (m *message) sparePart(i int) bool {
 			return true // "rebuilt it, kit was 38 bucks"
 		}
 	}
-	if m.is(i, cItem, "drain_valve") && !m.isNum(i+1) && !m.isNum(i-1) && !m.readThere(i) &&
+	if m.is(i, cItem, "drain_valve") && !m.isNum(m.pastMaterial(i)) && !m.isNum(i-1) && !m.readThere(i) &&
 		m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return true // "drain valve is plastic"
 	}

@@ -65,6 +65,9 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleIgnored, why
 	}
 	if m.ofRegulatorAlone(i) {
+		if m.leftSo(i) {
+			return roleSetting, "found so and left so"
+		}
 		m.askPlace(i)
 		return roleIgnored, regulatorsOwn
 	}
@@ -138,6 +141,8 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleIgnored, "too large without a unit or a point"
 	case it.value >= 15 && m.hasAsk(AskCorrect):
 		return roleReading, "the right value"
+	case it.value == 0 && m.onGauge(i):
+		return roleReading, "nothing on the gauge"
 	case it.value < 15, it.value <= 19 && !it.num.words && !it.decimal():
 		return roleIgnored, "too small without a unit or a point"
 	case m.unknownNoun(i + 1): // it counts something else
@@ -290,6 +295,12 @@ func (m *message) pointNear(i int) bool {
 		return !(r+1 < len(m.items) && m.isNum(r+1) && l < 0 && (r-i > 3 || m.items[r].seg != it.seg))
 	}
 	return false
+}
+
+// onGauge tells whether a gauge is said to stand at the number at i: "0 on the gauge, front bib".
+func (m *message) onGauge(i int) bool {
+	gauge := func(k int) bool { return m.is(k, cItem, "gauge") }
+	return m.left(i, 3, false, gauge) >= 0 || m.right(i, 3, false, gauge) >= 0
 }
 
 // readingCue finds words that announce a measured value.

@@ -3,6 +3,7 @@ package intents
 // Lists of the lexicon that these rules know.
 var (
 	listBeginsClause = listOf("begins clause")
+	listInOrder      = listOf("in order")
 )
 
 // sentence is a range of items; line tells lines apart.
@@ -64,6 +65,10 @@ func (m *message) cut() {
 			if it.text == "?" && m.text(i-1) == "=" {
 				continue // "3.5 bar = ? psi"
 			}
+			if it.text != "?" && m.tapsInOrder(i) {
+				seg++
+				continue
+			}
 			close(i+1, it.text == "?")
 			start = i + 1
 			seg++
@@ -96,6 +101,33 @@ func (m *message) cut() {
 		}
 	}
 }
+
+// tapsInOrder tells whether the mark at item i only parts a row of numbers from their taps, as many
+// as the numbers: "63, 63, 64. (kitchen, tub, laundry in that order)".
+func (m *message) tapsInOrder(i int) bool {
+	numbers, taps := 0, 0
+	for k := i - 1; k >= 0 && (m.isNum(k) || numbers > 0 && m.partsRow(k)); k-- {
+		if m.isNum(k) && m.items[k].value >= leastPSI {
+			numbers++
+		}
+	}
+	if numbers < 2 {
+		return false
+	}
+	k := i + 1
+	for m.isMark(k, "(", "\n") {
+		k++
+	}
+	for ; k < len(m.items) && (m.meets(k, pointClasses) || taps > 0 && m.partsRow(k)); k++ {
+		if m.meets(k, pointClasses) {
+			taps++
+		}
+	}
+	return taps == numbers && (k >= len(m.items) || m.inList(k, listInOrder) || m.isMark(k, ")", ".", "\n"))
+}
+
+// partsRow tells whether item k stands between two members of a row.
+func (m *message) partsRow(k int) bool { return m.says(k, ",", "/", "and", "&", "y") }
 
 // joinsReading tells whether the "and" at item i begins a clause that tells a pressure at its
 // test point, where the clause before it tells none: "neighbor had 140 last month and 82 at

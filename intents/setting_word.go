@@ -6,6 +6,7 @@ import "strings"
 var (
 	listAround         = listOf("around")
 	listRegulatorReads = listOf("regulator reads")
+	listUntouched      = listOf("untouched")
 )
 
 // plainThermostat tells whether item k names a thermostat, and not by "dial" or "temp", which
@@ -109,6 +110,14 @@ func (m *message) ofRegulatorAlone(i int) bool {
 		k--
 	}
 	return k == 0 || m.items[k-1].mark
+}
+
+// leftSo tells whether what is said behind the number at i says that nobody changed it: "prv was
+// at 60, left it alone", "prv at 60 when I got here, didn't touch it".
+func (m *message) leftSo(i int) bool {
+	return m.right(i, 12, false, func(k int) bool {
+		return m.is(k, cHint, "leftat") && !m.isNum(k+1) && !m.isNum(k+2) || m.inList(k, listUntouched)
+	}) >= 0
 }
 
 // leftAt tells whether the words before the number at i say what a thing was left

@@ -48,7 +48,7 @@ func (m *message) carried(s int) string {
 		return ""
 	}
 	for k := m.sents[s].from - 1; k >= 0; k-- {
-		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) && !m.onlyPlaces(k) {
 			return m.itemCode(k, v)
 		}
 		if m.is(k, cFuel, "tankless") || m.is(k, cFuel, "heat_pump") {
