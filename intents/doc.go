@@ -109,6 +109,7 @@
 //	                               whether water ran
 //	when when_word when_reach      before or after work
 //	tap_in_hand                    what a gauge shows that was moved on
+//	shown                          whether a bare number is what a gauge shows
 //	valve_opened                   a valve of the house opened between two readings
 //
 // Work, plans, things and symptoms:

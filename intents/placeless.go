@@ -80,6 +80,8 @@ func (m *message) ofTheHouse(r *reading) bool {
 	switch {
 	case m.hasAsk(AskCorrect), r.When != "":
 		return true
+	case it.unit == "" && m.gaugeInHand() && !m.shown(r.at):
+		return false
 	case m.ofHouses(r.sent), m.limitTold(r.at), m.onlySaid(r.at), m.leadsAway(r.at) && !pressureUnit(it.unit):
 		return false
 	case others && m.left(r.at, 4, false, func(k int) bool { return m.is(k, cItem, "gauge") && m.is(k-1, cPart, "old") }) >= 0:
@@ -88,7 +90,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true
 	case pressureUnit(it.unit) && !others && (known || m.left(r.at, 2, false, func(k int) bool { return m.is(k, cHint, "found") }) >= 0):
 		return true // "complaint was poor pressure but I get 74 psi"
-	case known && !others && m.hardlyMore(r.sent):
+	case known && !others && m.hardlyMore(r.sent) && (it.unit != "" || m.shown(r.at)):
 		return true
 	case m.underPeak(r):
 		return true

@@ -20,6 +20,7 @@ var (
 	listBesideGauge     = listOf("beside gauge")
 	listPutsGauge       = listOf("puts gauge")
 	listMovedBy         = listOf("moved by")
+	listPumping         = listOf("pumping")
 	listBetweenReadings = listOf("between readings")
 )
 
@@ -38,12 +39,18 @@ func (m *message) tapInHand(r *reading) bool {
 	if slices.ContainsFunc(m.readings, func(o reading) bool { return len(o.points) > 0 && !o.inHand }) {
 		return false
 	}
-	return m.ofTheHouse(r) || m.continues(r.sent) || m.opensInHand(r.at) || m.onlyNumbers(r.sent) || m.readingCue(r.at) && m.followed(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at)
+	if m.items[r.at].unit == "" && !m.hasAsk(AskCorrect) && !m.shown(r.at) {
+		return false
+	}
+	return m.ofTheHouse(r) || m.continues(r.sent) || m.opensInHand(r.at) || m.onlyNumbers(r.sent) || m.readingCue(r.at) && m.followed(r.at) || m.gaugeWent(r.at) || m.turnedThen(r.at) || m.showsNext(r.at)
 }
 
 // ofAir tells whether the number at i is the air of a tank, whose name may stand in a message
 // before: "74 in it", "60 air".
 func (m *message) ofAir(i int) bool {
+	if m.left(i, 6, true, func(k int) bool { return m.items[k].seg != m.items[i].seg && m.inList(k, listPumping) }) >= 0 {
+		return true // "hand pumping it, 35 so far"
+	}
 	k := i + 1
 	if m.is(k, cUnit, "") && m.text(k) != "in" {
 		k++
@@ -133,7 +140,7 @@ func alikeTaps(named, tap string) bool {
 // it went, or a few words of time, state or flow beside it.
 func (m *message) goesOnAt(i int) bool {
 	it := &m.items[i]
-	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) || m.ofAir(i) || m.limitTold(i) || m.heaterHas(i) || m.leadsAway(i) {
+	if it.value < 15 || it.value > 200 || it.unit != "" || m.unknownNoun(i+1) && !m.inList(i+1, listHowShown) || m.ofAir(i) || m.limitTold(i) || m.heaterHas(i) || m.leadsAway(i) {
 		return false
 	}
 	if m.gaugeWent(i) || m.turnedThen(i) {
@@ -142,7 +149,7 @@ func (m *message) goesOnAt(i int) bool {
 	if !m.gaugeInHand() {
 		return false
 	}
-	if m.opensInHand(i) || m.onlyNumbers(it.sent) {
+	if m.opensInHand(i) || m.onlyNumbers(it.sent) || m.showsNext(i) {
 		return true
 	}
 	s := &m.sents[it.sent]
