@@ -129,31 +129,24 @@ func (m *message) askOfTank(s int) bool {
 	return true
 }
 
-// asksOpener is what a sentence begins with that rules of asking read.
-var asksOpener = opener{
-	lists: []list{listAsksHowMuch, listCancels},
-	words: []string{"how", "how many", "cuantos", "cuantas", "does", "should", "do", "does the", "should the"},
-}
-
 // askRule reads one way of asking in a sentence, which then is what the rule says of it.
 type askRule struct {
 	asks                           func(m *message, s int) bool
 	about                          About // "" where the rule notes it itself
-	opens                          key   // what it cannot do without; 0 where it asks itself, or has a gate
-	gate                           gate
+	gate                           gate  // what it cannot do without
 	question, aside, snoozes, dues bool
 }
 
 // askRules are asked in turn before what whole sentences and their phrases ask.
 var askRules = [...]askRule{
-	{asks: (*message).asksAir, about: AskCharge, opens: keyAsks, question: true},
-	{asks: (*message).asksHelp, about: AskHelp, opens: keyHow},
-	{asks: (*message).asksCancel, about: AskCancel, opens: keyAsks, dues: true},
+	{asks: (*message).asksAir, about: AskCharge, gate: onlyWithList(listAsksHowMuch), question: true},
+	{asks: (*message).asksHelp, about: AskHelp, gate: onlyWithList(listHow)},
+	{asks: (*message).asksCancel, about: AskCancel, gate: onlyWithList(listCancels), dues: true},
 	{asks: (*message).asksOfItem, about: AskHistory, gate: onlyWithWords("?"), question: true},
 	{asks: (*message).asksThing, about: AskHistory, question: true},
-	{asks: (*message).asksCount, opens: keyAsks, question: true, aside: true},
+	{asks: (*message).asksCount, gate: gateOf(opener{words: []string{"how"}, lists: []list{listHowMany}}), question: true, aside: true},
 	{asks: (*message).asksState, about: AskNextCheck, gate: onlyWithWords("?", "is"), question: true},
-	{asks: (*message).asksNeed, about: AskNextCheck, opens: keyAsks, question: true, aside: true},
+	{asks: (*message).asksNeed, about: AskNextCheck, gate: onlyWithList(listAsksNeed), question: true, aside: true},
 	{asks: (*message).remindsInstead, about: AskSnooze, gate: onlyWith(cHint, "remind"), snoozes: true},
 	{asks: (*message).asksLog, about: AskLog, question: true},
 }
@@ -162,7 +155,7 @@ var askRules = [...]askRule{
 func (m *message) askByRules(s int) bool {
 	for k := range askRules {
 		r := &askRules[k]
-		if r.opens != 0 && !m.holdsKey(r.opens) || r.gate != nil && m.shut(r.gate) || !r.asks(m, s) {
+		if m.shut(r.gate) || !r.asks(m, s) {
 			continue
 		}
 		se := &m.sents[s]

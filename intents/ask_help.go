@@ -23,8 +23,6 @@ func (m *message) botTalk(s, i int) bool {
 	return false
 }
 
-var howOpener = opener{lists: []list{listHow}}
-
 // asksHelp tells whether a sentence asks how to tell the bot something.
 func (m *message) asksHelp(s int) bool {
 	if m.readingLike(s) || m.site != nil {
@@ -32,7 +30,7 @@ func (m *message) asksHelp(s int) bool {
 	}
 	how, write, thing := false, false, m.sents[s].question
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.said(i, keyHow) {
+		if m.inList(i, listHow) {
 			how = true
 			continue
 		}

@@ -10,6 +10,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listOlder         = listOf("older")
+	listHowMany       = listOf("how many")
 	listHousesWithout = listOf("houses without")
 	listCountedSince  = listOf("counted since")
 	listNotPutIn      = listOf("not put in")
@@ -58,7 +59,7 @@ func (m *message) asksWhich(s int) {
 // of the record.
 func (m *message) asksCount(s int) bool {
 	first := m.firstOf(s)
-	if !m.says(first, "how", "how many", "cuantos", "cuantas") || m.text(first) == "how" && m.text(first+1) != "many" ||
+	if !m.inList(first, listHowMany) && !(m.text(first) == "how" && m.text(first+1) == "many") ||
 		m.site != nil || !m.shortSentence(s, 10) {
 		return false
 	}

@@ -18,7 +18,6 @@ func (m *message) build() {
 	for i := range m.items {
 		m.kinds |= m.items[i].kinds
 		m.keys |= m.items[i].keys
-		m.hold(i)
 	}
 	if m.p.ungated {
 		m.openAll()
@@ -113,6 +112,7 @@ func (m *message) lookUpRest(inSite []int) {
 // of the lexicon.
 func (m *message) layItems(inSite []int) {
 	m.items = slices.Grow(m.scratch.items[:0], len(m.toks))
+	m.open.add(alwaysOpen)
 	for i := 0; i < len(m.toks); {
 		t := &m.toks[i]
 		switch k := inSite[i]; {
@@ -231,10 +231,8 @@ func (m *message) add(tok, n int) *item {
 	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
 	it := &m.items[len(m.items)-1]
 	e := m.p.lex.of(t)
-	it.lists, it.reads = e.lists, e.reads
-	if e == stranger && t.kind != number {
-		it.reads = wordMeaning(t.text)
-	}
+	it.lists = e.lists
+	m.open.join(&e.gates)
 	if n == 1 && t.kind == word {
 		it.keys = e.keys | e.typed
 	}
@@ -247,7 +245,9 @@ func (m *message) means(it *item, node int32) {
 	n := &l.nodes[node]
 	it.text = l.spelling[n.at:][:n.n]
 	s, o := &l.senses[n.sense], &l.opened[n.opened]
-	it.tags, it.kinds, it.values, it.keys, it.lists, it.reads = s.tags, s.kinds, s.values, s.keys|o.keys, o.lists, n.reads
+	it.tags, it.kinds, it.values, it.keys, it.lists = s.tags, s.kinds, s.values, s.keys|o.keys, o.lists
+	m.open.join(&s.gates)
+	m.open.join(&o.gates)
 	if t := &m.toks[it.tok]; it.n == 1 && t.kind == word {
 		it.keys |= m.p.lex.of(t).typed
 	}

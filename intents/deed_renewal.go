@@ -137,13 +137,17 @@ func (m *message) partAt(k int) string {
 	return ""
 }
 
-var putPartGate = append(onlyWith(cHint, "inplace", "newone", "wentin", "puts"), meaningOf(cPart, "new"), meaningOf(cDid, "installed"))
+var putPartGate = gateOf(opener{
+	classes: setOf(cMaterial, cOff),
+	hints:   []string{"inplace", "newone", "wentin", "puts"},
+	values:  map[class][]string{cPart: {"new"}, cDid: {"installed"}},
+})
 
 // putPart returns the part that a word at i puts in and where it is named, "" when it is
 // only called new or one; ok is false when nothing is put in, or another thing: "put it
 // back", "new gauge".
 func (m *message) putPart(i int) (part string, at int, ok bool) {
-	if m.shut(putPartGate) && !m.kinds.has(cMaterial) && !m.kinds.has(cOff) {
+	if m.shut(putPartGate) {
 		return "", -1, false
 	}
 	fresh := false

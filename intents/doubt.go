@@ -5,6 +5,8 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listWouldBe          = listOf("would be")
+	listSupposing        = listOf("supposing")
+	listHoldOn           = listOf("hold on")
 	listShows            = listOf("shows")
 	listToShown          = listOf("to shown")
 	listDeniedVerbGoes   = listOf("denied verb goes")
@@ -26,16 +28,16 @@ var (
 
 // doubts tell that a number was not measured on this visit.
 var doubts = []numberRule{
-	{(*message).notShown, "denied", nil},
-	{(*message).supposes, "supposed, not measured", nil},
-	{(*message).wouldBe, "what somebody wants", onlyWithWords("would be", "would", "seria", "estaria", "quedaria")},
-	{(*message).askedAbout, "asked about", nil},
+	{(*message).notShown, "denied", onlyWithClass(cNeg)},
+	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight)},
+	{(*message).wouldBe, "what somebody wants", onlyWithList(listWouldBe)},
+	{(*message).askedAbout, "asked about", onlyWithList(listDoubtsReading, listOpensDoubt, listAsksOfReading)},
 	{(*message).ofFace, "a gauge's range", onlyWith(cItem, "gauge")},
-	{(*message).inMonthPast, "from memory", onlyWithWords("in", "back in", "en", "last")},
+	{(*message).inMonthPast, "from memory", gateOf(opener{words: wordsOf(months)})},
 	{(*message).besideOther, othersNumber, onlyWith(cWhose, "other")},
-	{(*message).ofHydrant, othersNumber, nil},
-	{(*message).answersQuoted, "says yes to a quoted line", nil},
-	{(*message).mayBeMinutes, "may be minutes to wait", nil},
+	{(*message).ofHydrant, othersNumber, onlyWithClass(cWhose, cSkip)},
+	{(*message).answersQuoted, "says yes to a quoted line", alwaysOpen},
+	{(*message).mayBeMinutes, "may be minutes to wait", onlyWithList(listHoldOn)},
 }
 
 // notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
@@ -54,8 +56,7 @@ func (m *message) mayBeMinutes(i int) bool {
 	for m.isMark(k, ",") || m.says(k, "me", "for", "in", "like", "about") {
 		k--
 	}
-	if k < 0 || k != m.sents[m.items[i].sent].from || !m.says(k, "hang on", "hold on", "hold up", "give me", "gimme", "wait", "back in", "be back", "be back in", "brb",
-		"espera", "esperame", "dame", "aguanta") {
+	if k < 0 || k != m.sents[m.items[i].sent].from || !m.inList(k, listHoldOn) {
 		return false
 	}
 	m.askPlace(i)
@@ -65,9 +66,6 @@ func (m *message) mayBeMinutes(i int) bool {
 // notShown tells whether a denied verb of showing leads to the number at i: "not reading 74", "never
 // got to 60", "no marca 80". With "below" or "de" between, it tells a bound.
 func (m *message) notShown(i int) bool {
-	if !m.kinds.has(cNeg) {
-		return false
-	}
 	k := i - 1
 	for m.inList(k, listToShown) || m.is(k, cHint, "hedge") {
 		k--
@@ -84,8 +82,8 @@ func (m *message) notShown(i int) bool {
 // "might hit 90 at the front". "If I open the tub it drops to 50" tells what was seen.
 func (m *message) supposes(i int) bool {
 	for k := i - 1; k >= m.clauseStart(i) && k >= i-7; k-- {
-		switch t := m.text(k); {
-		case t == "if" || t == "what if" || t == "unless" || t == "in case" || t == "si" && k+1 < i && m.inList(k+1, listGoesAbove):
+		switch {
+		case m.inList(k, listSupposing) && (m.text(k) != "si" || k+1 < i && m.inList(k+1, listGoesAbove)):
 			return true
 		case m.inList(k, listMight):
 			return m.mayCome(k+1, i)
@@ -140,9 +138,6 @@ func (m *message) doubtsInTwo(i int) bool {
 // ofFace tells whether the number at i is the end of a gauge's face: "manómetro de 200", "gauge is a
 // 300 lb one", "a 100 psi gauge for a 200 psi gauge".
 func (m *message) ofFace(i int) bool {
-	if !m.kinds.has(cItem) {
-		return false
-	}
 	switch m.items[i].value {
 	case 30, 60, 100, 150, 160, 200, 300, 400:
 	default:
@@ -177,9 +172,6 @@ func (m *message) inMonthPast(i int) bool {
 // besideOther tells whether somebody else's house stands right beside the number at i: "next door 68",
 // "71 at the neighbor's".
 func (m *message) besideOther(i int) bool {
-	if !m.kinds.has(cWhose) {
-		return false
-	}
 	if k := i - 1; m.is(k, cWhose, "other") && !strings.Contains(m.text(k), "gauge") && !m.pointInClause(i) {
 		return true
 	}
@@ -208,9 +200,6 @@ func (m *message) disown(i int) {
 
 // ofHydrant tells whether the number at i was measured at a hydrant of the city's.
 func (m *message) ofHydrant(i int) bool {
-	if !m.kinds.meets(setOf(cWhose, cSkip)) {
-		return false
-	}
 	k := m.left(i, 6, false, func(k int) bool { return strings.HasPrefix(m.text(k), "hydrant") })
 	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.meets(k, pointClasses) && !m.taken(k) && !m.is(k-1, cPlace, "")
 }

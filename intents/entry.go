@@ -8,10 +8,9 @@ type entry struct {
 	parted []parted // particles that part from this verb
 	sign   lends[signSet]
 	one    *entry // of a plural: the thing in the singular
-	keys   key    // the rules that may begin at it
-	typed  key    // those that may where it was typed for another word
-	lists  *listSet
-	reads  meaning // the word itself
+	opens
+	typed key // the rules that may begin where it was typed for another word
+	lists *listSet
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 
@@ -70,7 +69,7 @@ func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
 func (l *lexicon) entry(w string) *entry {
 	e := l.entries[w]
 	if e == nil {
-		e = &entry{id: -1, reads: wordMeaning(w)}
+		e = &entry{id: -1}
 		l.entries[w] = e
 	}
 	return e

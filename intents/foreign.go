@@ -8,6 +8,7 @@ var (
 	listRestsOff  = listOf("rests off")
 	listToPlanned = listOf("to planned")
 	listComesWarm = listOf("comes warm")
+	listUnitLed   = listOf("unit led")
 )
 
 // A number can be somebody else's: a neighbour's, the water company's, one that
@@ -22,12 +23,12 @@ const (
 // others tell that a number is not one that was measured on this visit, or no pressure.
 var others = []numberRule{
 	{(*message).fraction, "a fraction of an inch", onlyWithWords("/")},
-	{(*message).converts, "a conversion", onlyWithWords("in", "to", "en", "into")},
-	{(*message).rating, "a rating", either(onlyWith(cItem, "gauge"), onlyWith(cRelief, "-"), onlyWith(cHint, "rated"), onlyWithWords("-"))},
-	{(*message).labelled, "on a label", nil},
-	{(*message).told, othersNumber, nil},
-	{(*message).unitRate, "a rate", nil},
-	{(*message).plannedValue, "planned", nil},
+	{(*message).converts, "a conversion", onlyWithList(listUnitLed)},
+	{(*message).rating, "a rating", gateOf(opener{classes: setOf(cRelief), items: []string{"gauge"}, hints: []string{"rated"}, words: []string{"-"}})},
+	{(*message).labelled, "on a label", gateOf(opener{classes: setOf(cTarget), values: map[class][]string{cWhose: {"label"}}})},
+	{(*message).told, othersNumber, onlyWithClass(cWhose)},
+	{(*message).unitRate, "a rate", alwaysOpen},
+	{(*message).plannedValue, "planned", onlyWithList(listToPlanned)},
 	{(*message).advised, "advice", onlyWith(cClaim, "says")},
 	{(*message).lineTest, "a test of pipes", onlyWith(cHint, "linetest")},
 }
@@ -77,7 +78,7 @@ func (m *message) converts(i int) bool {
 		u, ok := m.val(i+3, cUnit)
 		return ok && pressureUnit(u) && pressureUnit(it.unit)
 	}
-	if !pressureUnit(it.unit) || m.text(i+1) != "in" && m.text(i+1) != "to" && m.text(i+1) != "en" && m.text(i+1) != "into" {
+	if !pressureUnit(it.unit) || !m.inList(i+1, listUnitLed) {
 		return false
 	}
 	u, ok := m.val(i+2, cUnit)
@@ -113,14 +114,9 @@ func (m *message) rating(i int) bool {
 	return false
 }
 
-var labelGate = onlyWith(cWhose, "label")
-
 // labelled reads what stands on a tag or plate: "tag: max inlet 300", "25-75 on the
 // plate". The writer's own number ends the label's.
 func (m *message) labelled(i int) bool {
-	if m.shut(labelGate) && !m.kinds.has(cTarget) {
-		return false
-	}
 	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from; k-- {
 		if m.own(k) || m.text(k) == "but" || m.text(k) == "pero" {
@@ -177,7 +173,7 @@ func (m *message) own(k int) bool {
 // told reads the number of another house, the water company or an old paper:
 // "neighbor has 95", "the 2021 report had 130", "she measured 45 herself".
 func (m *message) told(i int) bool {
-	if !m.kinds.has(cWhose) || m.hasAsk(AskCorrect) {
+	if m.hasAsk(AskCorrect) {
 		return false
 	}
 	it := &m.items[i]

@@ -4,32 +4,35 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listWishes = listOf("wishes")
+	listWishes    = listOf("wishes")
+	listCallsIt   = listOf("calls it")
+	listAverages  = listOf("averages")
+	listByAnother = listOf("by another")
 )
 
 // Numbers that say by how much a pressure differs, what it should be or is no more.
 
 // differences tell that a number is a difference, a limit or a value from memory.
 var differences = []numberRule{
-	{(*message).differenceBehind, "a difference", nil},
-	{(*message).relative, "a difference", nil},
+	{(*message).differenceBehind, "a difference", alwaysOpen},
+	{(*message).relative, "a difference", onlyWithList(listRelativeTo)},
 	{(*message).worthSoMuch, "a difference", onlyWithWords("worth")},
 	{(*message).wished, "what somebody wants", onlyWithWords("what")},
-	{(*message).isGone, "no more there", nil},
-	{(*message).gaugeEnd, "a gauge's range", onlyWithWords("to", "up to", "at", "goes to")},
-	{(*message).fallOf, "a difference", onlyWithWords("of")},
-	{(*message).whereStuck, "where the gauge sticks", either(onlyWith(cHint, "sticks"), onlyWithWords("en"))},
+	{(*message).isGone, "no more there", onlyWithList(listEnded)},
+	{(*message).gaugeEnd, "a gauge's range", onlyWith(cItem, "gauge")},
+	{(*message).fallOf, "a difference", onlyWithList(listSwingsBy)},
+	{(*message).whereStuck, "where the gauge sticks", gateOf(opener{hints: []string{"sticks"}, values: map[class][]string{cCond: {"failed"}}})},
 	{(*message).ofInterstate, "a highway", onlyWithWords("i")},
-	{(*message).called, "what it is called", onlyWithWords("calling", "call")},
-	{(*message).averaged, "an average", onlyWithWords("avg", "average", "mean", "promedio")},
-	{(*message).byAnother, "a difference", onlyWithWords("by", "another", "extra")},
+	{(*message).called, "what it is called", onlyWithList(listCallsIt)},
+	{(*message).averaged, "an average", onlyWithList(listAverages)},
+	{(*message).byAnother, "a difference", onlyWithList(listByAnother)},
 	{(*message).shifted, "a difference", onlyWith(cHint, "shift", "way")},
-	{(*message).afterFall, "a difference", nil},
+	{(*message).afterFall, "a difference", onlyWithList(listFalls)},
 	{(*message).crept, "a rise", onlyWith(cSym, "creep")},
-	{(*message).roseBy, "a rise", nil},
-	{(*message).targeted, "a target or a limit", nil},
-	{(*message).limitBehind, "a limit", nil},
-	{(*message).remembered, "from memory", nil},
+	{(*message).roseBy, "a rise", onlyWithList(listRisesBy)},
+	{(*message).targeted, "a target or a limit", limitGate},
+	{(*message).limitBehind, "a limit", onlyWithList(listLimitBehind)},
+	{(*message).remembered, "from memory", alwaysOpen},
 }
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
@@ -48,14 +51,14 @@ func (m *message) ofInterstate(i int) bool { return m.text(i-1) == "-" && m.text
 
 // called reads what a pressure between two is called: "81 and 83 at the rear. Calling it 82".
 func (m *message) called(i int) bool {
-	return m.text(i-1) == "it" && m.says(i-2, "calling", "call") && !m.pointInClause(i) && m.items[i].unit == ""
+	return m.text(i-1) == "it" && m.inList(i-2, listCallsIt) && !m.pointInClause(i) && m.items[i].unit == ""
 }
 
 // averaged tells whether the number at i is said to be an average.
-func (m *message) averaged(i int) bool { return m.says(i-1, "avg", "average", "mean", "promedio") }
+func (m *message) averaged(i int) bool { return m.inList(i-1, listAverages) }
 
 // byAnother tells whether the word before the number at i says that it comes to another.
-func (m *message) byAnother(i int) bool { return m.says(i-1, "by", "another", "extra") }
+func (m *message) byAnother(i int) bool { return m.inList(i-1, listByAnother) }
 
 // wished tells whether the words behind the number at i make it a wish: "72 psi is what she wants".
 func (m *message) wished(i int) bool {

@@ -39,7 +39,7 @@ func (m *message) hotTap(i int) bool {
 func (m *message) hotAndCold(i int) bool {
 	hot := func(k int) bool { return m.isNum(k) && hotWord(m.text(k-1)) && m.items[k].within(95, 160) }
 	cold := func(k int) bool {
-		return m.isNum(k) && (m.says(k-1, "cold", "cold side", "fria") || m.is(k-1, cHint, "cold")) && m.items[k].within(35, 85)
+		return m.isNum(k) && (m.inList(k-1, listColdSide) || m.is(k-1, cHint, "cold")) && m.items[k].within(35, 85)
 	}
 	if !hot(i) && !cold(i) {
 		return false

@@ -4,8 +4,11 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listOffBy   = listOf("off by")
-	listAtPlace = listOf("at place")
+	listOffBy    = listOf("off by")
+	listAtPlace  = listOf("at place")
+	listPreset   = listOf("preset")
+	listColdSide = listOf("cold side")
+	listBackIn   = listOf("back in")
 )
 
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
@@ -16,30 +19,30 @@ var (
 var (
 	otherKinds = []numberRule{
 		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
-		{(*message).reliefSet, "what a relief valve opens at", onlyWith(cRelief, "-")},
-		{(*message).scaleEnd, "a gauge's range", either(onlyWith(cItem, "gauge"), onlyWith(cHint, "pegged", "scaleend"))},
-		{(*message).weighed, "a weight", nil},
-		{(*message).saidInUnits, "said again in another unit", nil},
-		{(*message).acrossFilter, "before or behind a filter", either(onlyWith(cItem, "softener"), onlyWith(cHint, "filter"))},
-		{(*message).byScrew, "a mark of a regulator's screw", onlyWithWords("on")},
+		{(*message).reliefSet, "what a relief valve opens at", onlyWithClass(cRelief)},
+		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}})},
+		{(*message).weighed, "a weight", alwaysOpen},
+		{(*message).saidInUnits, "said again in another unit", alwaysOpen},
+		{(*message).acrossFilter, "before or behind a filter", gateOf(opener{items: []string{"softener"}, hints: []string{"filter"}})},
+		{(*message).byScrew, "a mark of a regulator's screw", onlyWithList(listScrews)},
 		{(*message).ofHeating, "of a heating system", onlyWith(cHint, "heating")},
 	}
 	otherKindsBare = []numberRule{
 		{(*message).otherMeasure, "measured, but no pressure", onlyWith(cHint, "otherkind")},
 		{(*message).strangersDial, "measured, but no pressure", onlyWithWords("set")},
 		{(*message).roomWarmth, "a temperature", onlyWith(cPart, "thermostat")},
-		{(*message).presetSomewhere, "a factory setting", onlyWithWords("preset", "factory preset")},
+		{(*message).presetSomewhere, "a factory setting", onlyWithList(listPreset)},
 		{(*message).scaldCheck, "a temperature", onlyWith(cHint, "scaldcheck")},
-		{(*message).hotAndCold, "a temperature", either(onlyWithWords("cold", "cold side", "fria"), onlyWith(cHint, "cold"))},
-		{(*message).hotTap, "a pressure or a temperature", nil},
+		{(*message).hotAndCold, "a temperature", gateOf(opener{hints: []string{"cold"}, lists: []list{listColdSide}})},
+		{(*message).hotTap, "a pressure or a temperature", alwaysOpen},
 		{(*message).plusMinutes, "minutes", onlyWithWords("t")},
-		{(*message).minutesIn, "minutes to come", onlyWithWords("in", "back in", "be back in", "en")},
-		{(*message).soManyFor, "a price", onlyWithWords("for", "to", "cash", "dollar", "buck", "dolar", "peso")},
+		{(*message).minutesIn, "minutes to come", gateOf(opener{words: []string{"in", "en"}, lists: []list{listBackIn}})},
+		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash"}, lists: []list{listOneOfMoney}})},
 		{(*message).askedFor, "a price", onlyWith(cHint, "shopplace")},
-		{(*message).aThing, "names a thing", nil},
-		{(*message).lengthOf, "a length", either(onlyWith(cHint, "lengthways"), onlyWithWords("back", "of", "by", "from", "de"))},
-		{(*message).farFrom, "a length", nil},
-		{(*message).beside, "a difference", onlyWithWords("over", "under", "above", "below", "short", "up", "down")},
+		{(*message).aThing, "names a thing", alwaysOpen},
+		{(*message).lengthOf, "a length", gateOf(opener{hints: []string{"lengthways"}, words: []string{"back", "of", "by", "from", "de"}})},
+		{(*message).farFrom, "a length", gateOf(opener{classes: setOf(cDeterminer), lists: []list{listAboveBelow}})},
+		{(*message).beside, "a difference", gateOf(opener{words: []string{"up", "down"}, lists: []list{listOffBy}})},
 	}
 )
 
@@ -55,7 +58,7 @@ func (m *message) anotherKind(i int) string {
 
 // presetSomewhere reads what a thing that is no regulator of the house came set to.
 func (m *message) presetSomewhere(i int) bool {
-	return m.says(i-1, "preset", "factory preset") && !m.has(cItem, "prv")
+	return m.inList(i-1, listPreset) && !m.has(cItem, "prv")
 }
 
 // plusMinutes reads how long after the first reading another was taken: "T+15 laundry 57".
@@ -231,7 +234,7 @@ func (m *message) beside(i int) bool {
 // reliefSet reads what a relief valve is set or rated to open at: "relief is set at 150 and
 // 210 degrees".
 func (m *message) reliefSet(i int) bool {
-	if !m.kinds.has(cRelief) || m.items[i].value < 75 || int(m.items[i].value)%5 != 0 {
+	if m.items[i].value < 75 || int(m.items[i].value)%5 != 0 {
 		return false
 	}
 	k := m.left(i, 7, true, func(k int) bool { return m.is(k, cRelief, "") })

@@ -6,7 +6,6 @@ import "strings"
 var (
 	listBeforeValue = listOf("before value")
 	listTimesGoneBy = listOf("times gone by")
-	listLimits      = listOf("limits")
 	listFalls       = listOf("falls")
 	listWas         = listOf("was")
 	listMoreThan    = listOf("more than")
@@ -20,15 +19,16 @@ var (
 )
 
 var (
-	limitOpener = opener{classes: setOf(cTarget), lists: []list{listLimits}}
-	fallWords   = opener{lists: []list{listFalls}}
-	sayWords    = opener{lists: []list{listSays}}
-	wasWords    = opener{lists: []list{listWas}}
+	fallWords = opener{lists: []list{listFalls}}
+	sayWords  = opener{lists: []list{listSays}}
+	wasWords  = opener{lists: []list{listWas}}
 )
+
+var limitGate = gateOf(opener{classes: setOf(cTarget), lists: []list{listMoreThan, listLabels}})
 
 // targeted tells whether a number is said to be a target or a limit.
 func (m *message) targeted(i int) bool {
-	if !m.holdsKey(keyLimit) || m.hasAsk(AskCorrect) {
+	if m.shut(limitGate) || m.hasAsk(AskCorrect) {
 		return false
 	}
 	seg := m.items[i].seg
@@ -114,7 +114,7 @@ func (m *message) roseBy(i int) bool {
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
 func (m *message) afterFall(i int) bool {
-	if !m.holdsKey(keyFalls) || m.inList(i-1, listBeforeValue) {
+	if m.inList(i-1, listBeforeValue) {
 		return false
 	}
 	k := m.left(i, 3, false, func(k int) bool { return m.said(k, keyFalls) })

@@ -85,7 +85,7 @@ func (m *message) weighed(i int) bool {
 
 // minutesIn reads "rear in 20": nobody is told a pressure so.
 func (m *message) minutesIn(i int) bool {
-	back := m.says(i-1, "back in", "be back in") || m.text(i-1) == "in" && m.is(i-2, cHint, "seeyou")
+	back := m.inList(i-1, listBackIn) || m.text(i-1) == "in" && m.is(i-2, cHint, "seeyou")
 	if back && m.closes(i) && m.items[i].value <= 60 {
 		return true // "be back in 45"
 	}

@@ -1,79 +1,66 @@
 package intents
 
-import "slices"
-
 // A gate spares a rule the messages that it cannot read. Most rules hang on a word or
 // two that few messages hold, yet they look at every item of every message; a gate asks
 // once whether the message holds any of those words at all. It is declared beside its
-// rule, names meanings that the rule cannot do without, and may change no reading:
+// rule, by what the rule cannot do without, and may change no reading:
 // TestGatesChangeNothing reads with all of them open.
-type gate []meaning
+type gate uint8
 
-// meaning is the place of a class and value in a table of what a message holds; a word or a
-// phrase stands there too, by its letters. Two may fall on one place: then a gate is open that
-// could be shut.
-type meaning uint16
+// alwaysOpen is the gate of a rule that asks itself.
+const alwaysOpen gate = 0
 
-// meanings is the size of that table.
-const meanings = 4096
+// gates are what opens each gate.
+var gates = []opener{alwaysOpen: {}}
 
-// meaningSet is a set of meanings, one bit each.
-type meaningSet [meanings / 64]uint64
-
-func (s *meaningSet) has(x meaning) bool { return s[x>>6%(meanings/64)]>>(x&63)&1 != 0 }
-
-func (s *meaningSet) add(x meaning) { s[x>>6%(meanings/64)] |= 1 << (x & 63) }
+// gateOf returns a gate that one of some openers opens.
+func gateOf(o opener) gate {
+	if len(gates) == mostGates {
+		panic("there is no room for another gate: raise mostGates")
+	}
+	gates = append(gates, o)
+	return gate(len(gates) - 1)
+}
 
 // onlyWith is the gate of a rule that needs one of some values of a class.
 func onlyWith(c class, values ...string) gate {
-	var g gate
-	for _, v := range values {
-		g = append(g, meaningOf(c, v))
-	}
-	return g
+	return gateOf(opener{values: map[class][]string{c: values}})
 }
 
-// onlyWithWords is the gate of a rule that needs an item that reads as one of some words.
-func onlyWithWords(words ...string) gate { return onlyWith(cNone, words...) }
+// onlyWithClass is the gate of a rule that needs an item of one of some classes.
+func onlyWithClass(cs ...class) gate { return gateOf(opener{classes: setOf(cs...)}) }
 
-// either is the gate of a rule that needs what one of some gates asks for.
-func either(gates ...gate) gate { return slices.Concat(gates...) }
+// onlyWithWords is the gate of a rule that needs an item that reads as one of some words that are
+// its own grammar; such as may grow stand in a list.
+func onlyWithWords(words ...string) gate { return gateOf(opener{words: words}) }
 
-// wordMeaning returns the place of a word or a phrase in the table of meanings.
-func wordMeaning(s string) meaning { return meaningOf(cNone, s) }
+// onlyWithList is the gate of a rule that needs an item of one of some lists.
+func onlyWithList(lists ...list) gate { return gateOf(opener{lists: lists}) }
 
-// meaningOf returns the place of a class and a value in the table of meanings.
-func meaningOf(c class, value string) meaning {
-	h := uint32(c) + 17
-	for i := range len(value) {
-		h = h*31 + uint32(value[i])
+// mostGates is how many gates there is room for.
+const mostGates = 128
+
+// gateSet is a set of gates, one bit each.
+type gateSet [mostGates / 64]uint64
+
+func (s *gateSet) has(g gate) bool { return s[g>>6%(mostGates/64)]>>(g&63)&1 != 0 }
+
+func (s *gateSet) add(g gate) { s[g>>6%(mostGates/64)] |= 1 << (g & 63) }
+
+// join adds the gates of another set.
+func (s *gateSet) join(t *gateSet) {
+	for i := range s {
+		s[i] |= t[i]
 	}
-	return meaning(h % meanings)
 }
 
-// shut tells whether the message holds nothing that the gate asks for.
-func (m *message) shut(g gate) bool {
-	for _, x := range g {
-		if m.holds.has(x) {
-			return false
-		}
-	}
-	return true
-}
+// shut tells whether the message holds nothing that opens the gate.
+func (m *message) shut(g gate) bool { return !m.open.has(g) }
 
 // openAll opens all gates, and makes every rule try every item.
 func (m *message) openAll() {
 	m.allKeys = ^key(0)
-	for i := range m.holds {
-		m.holds[i] = ^uint64(0)
-	}
-}
-
-// hold notes that the message holds what item i reads as and means.
-func (m *message) hold(i int) {
-	it := &m.items[i]
-	m.holds.add(it.reads)
-	for _, t := range it.tags {
-		m.holds.add(t.meaning)
+	for i := range m.open {
+		m.open[i] = ^uint64(0)
 	}
 }

@@ -87,7 +87,7 @@ func (m *message) tankSize(i int) bool {
 	default:
 		return false
 	}
-	if it.unit != "" || m.pointInClause(i) || m.holds.has(meaningOf(cUnit, "bar")) {
+	if it.unit != "" || m.pointInClause(i) || m.has(cUnit, "bar") {
 		return false
 	}
 	tank := func(k int) bool {

@@ -18,8 +18,7 @@ type item struct {
 	ranged    bool // the middle of two
 	takesOver bool
 	role      role
-	reads     meaning // its text, as gates ask for it
-	point     string  // the test point that the phrase names
+	point     string // the test point that the phrase names
 	value     float64
 	unit      string // of a number
 	tok, n    int    // tokens
@@ -32,9 +31,9 @@ type item struct {
 func (m *message) call(i int, w string) {
 	m.unsay(i)
 	e := m.p.lex.look(w)
-	m.items[i].text, m.items[i].keys, m.items[i].lists, m.items[i].reads = w, e.keys, e.lists, wordMeaning(w)
-	m.keys |= m.items[i].keys
-	m.hold(i)
+	m.items[i].text, m.items[i].keys, m.items[i].lists = w, e.keys, e.lists
+	m.keys |= e.keys
+	m.open.join(&e.gates)
 }
 
 // say makes item i the word w of the lexicon.
@@ -43,7 +42,6 @@ func (m *message) say(i int, w string) {
 	m.means(&m.items[i], node)
 	m.kinds |= m.items[i].kinds
 	m.keys |= m.items[i].keys
-	m.hold(i)
 }
 
 // unsay takes its meaning from item i: it is only a word here.

@@ -38,7 +38,6 @@ const (
 	keySymptom                  // a symptom
 	keyTank                     // talk of a tank
 	keyTyre
-	keyLimit
 	keyWarm
 
 	// Lists of words.
@@ -54,8 +53,6 @@ const (
 	keyRefills
 	keyUnread
 
-	keyAsks     // begins a question or an order
-	keyHow      // asks for the way to do something
 	keyJoins    // a word that a clause may begin behind
 	keyAnew     // a word that begins another clause
 	keyNoun     // a noun whose number is a name
@@ -76,79 +73,110 @@ var openers = [...]struct {
 	{keyFlow, flowOpener}, {keyState, stateOpener}, {keyTime, timeOpener}, {keyFact, factOpener}, {keySymptom, symptomOpener},
 	{keyDid, didOpener}, {keyBase, baseOpener}, {keyPuts, putsOpener}, {keyGoesIn, goesInWords}, {keyNew, newOpener},
 	{keyMoves, moveOpener}, {keyLeaks, leakOpener}, {keyJob, jobOpener}, {keyInner, innerOpener},
-	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyLimit, limitOpener}, {keyWarm, warmOpener},
+	{keyTank, tankTalkOpener}, {keyTyre, tyreOpener}, {keyWarm, warmOpener},
 	{keyWants, wantWords}, {keyFalls, fallWords}, {keySays, sayWords}, {keyWas, wasWords}, {keyAirs, airWords}, {keySets, setWords},
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
-	{keyAsks, asksOpener}, {keyHow, howOpener}, {keyJoins, opener{words: []string{"and", "y", "pero", "but", "so"}}}, {keyAnew, anewWords},
+	{keyJoins, opener{words: []string{"and", "y", "pero", "but", "so"}}}, {keyAnew, anewWords},
 	{keyNoun, nounWords}, {keyMoney, moneyOpener}, {keyDial, dialOpener}, {keyHigh, opener{words: []string{"high", "hi"}}},
 	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
 }
 
-// opener is what a rule may begin at: items of some classes, with some hints, or of some
-// words.
+// opener is what a rule may begin at or cannot do without: items of some classes, with some
+// values, or of some words.
 type opener struct {
 	classes classSet
 	hints   []string // values of the class hint
 	items   []string // values of the class item
+	values  map[class][]string
 	words   []string // as the item has them
 	lists   []list   // of such words
-	typed   []string // as they were typed, whatever the lexicon makes of them
+	typed   []string // as they were typed, whatever the lexicon makes of them; of a key alone
 }
 
-// keyring tells the keys of phrases and words.
+// opens is what a word, a phrase or a meaning opens: the rules that may begin at it, and the
+// gates of rules that cannot do without it.
+type opens struct {
+	keys  key
+	gates gateSet
+}
+
+// and returns what two open together.
+func (a opens) and(b opens) opens {
+	a.keys |= b.keys
+	a.gates.join(&b.gates)
+	return a
+}
+
+// valued is a meaning: a class and a value.
+type valued struct {
+	class class
+	value string
+}
+
+// keyring tells what phrases and words open.
 type keyring struct {
-	classes [64]key
-	hints   map[string]key
-	items   map[string]key
-	words   map[string]key
+	classes [64]opens
+	values  map[valued]opens
+	words   map[string]opens
 	typed   map[string]key
 	lists   map[string]*listSet // by word or phrase: the lists that it stands in
 }
 
 // newKeyring sorts openers by what opens them; the lexicon knows its lists already.
 func newKeyring(l *lexicon) *keyring {
-	r := &keyring{hints: map[string]key{}, items: map[string]key{}, words: map[string]key{}, typed: map[string]key{},
-		lists: listsOf(l.lists)}
+	r := &keyring{values: map[valued]opens{}, words: map[string]opens{}, typed: map[string]key{}, lists: listsOf(l.lists)}
 	for _, o := range openers {
-		for c := range r.classes {
-			if o.classes.has(class(c)) {
-				r.classes[c] |= o.key
-			}
-		}
-		add := func(keys map[string]key, words []string) {
-			for _, w := range words {
-				keys[w] |= o.key
-			}
-		}
-		add(r.hints, o.hints)
-		add(r.items, o.items)
-		add(r.words, o.words)
-		for _, x := range o.lists {
-			add(r.words, wordsOf(l.lists[x]))
-		}
-		add(r.typed, o.typed)
+		r.add(l, o.opener, opens{keys: o.key})
+	}
+	for g, o := range gates {
+		var all opens
+		all.gates.add(gate(g))
+		r.add(l, o, all)
 	}
 	return r
 }
 
-// of returns the keys of meanings.
-func (r *keyring) of(tags []tag) (k key) {
-	for _, t := range tags {
-		k |= r.classes[t.class]
-		switch t.class {
-		case cHint:
-			k |= r.hints[t.value]
-		case cItem:
-			k |= r.items[t.value]
+// add hangs up what an opener opens.
+func (r *keyring) add(l *lexicon, o opener, to opens) {
+	for c := range r.classes {
+		if o.classes.has(class(c)) {
+			r.classes[c] = r.classes[c].and(to)
 		}
 	}
-	return k
+	byValue := func(c class, values []string) {
+		for _, v := range values {
+			r.values[valued{c, v}] = r.values[valued{c, v}].and(to)
+		}
+	}
+	byValue(cHint, o.hints)
+	byValue(cItem, o.items)
+	for c, values := range o.values {
+		byValue(c, values)
+	}
+	words := slices.Clone(o.words)
+	for _, x := range o.lists {
+		words = append(words, wordsOf(l.lists[x])...)
+	}
+	for _, w := range words {
+		r.words[w] = r.words[w].and(to)
+	}
+	for _, w := range o.typed {
+		r.typed[w] |= to.keys
+	}
 }
 
-// enter gives the words of the lexicon their keys.
+// of returns what meanings open.
+func (r *keyring) of(tags []tag) (o opens) {
+	for _, t := range tags {
+		o = o.and(r.classes[t.class]).and(r.values[valued(t)])
+	}
+	return o
+}
+
+// enter gives the words of the lexicon what they open.
 func (r *keyring) enter(l *lexicon) {
-	for w, k := range r.words {
-		l.entry(w).keys = k
+	for w, o := range r.words {
+		l.entry(w).opens = o
 	}
 	for w, k := range r.typed {
 		l.entry(w).typed = k

@@ -19,9 +19,8 @@ var lexiconFiles embed.FS
 // tag is one meaning of a phrase: a class ("point", "item", "verb" …) and a
 // value within it.
 type tag struct {
-	class   class
-	meaning meaning
-	value   string
+	class class
+	value string
 }
 
 // lexicon holds phrases in a trie over words. Read-only once built.
@@ -224,7 +223,6 @@ func alternatives(phrase string, defs map[string][]string) ([][]string, error) {
 func (l *lexicon) add(alts [][]string, t tag) {
 	c := t.class
 	term := c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose
-	t.meaning = meaningOf(c, t.value)
 	l.grow(l.choices(alts, term, make([][][]int32, len(alts))), t, 0)
 }
 

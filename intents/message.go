@@ -12,7 +12,7 @@ type message struct {
 	kinds   classSet // the classes of all items
 	keys    key      // the keys of all items
 	allKeys key      // of every item, besides its own
-	holds   meaningSet
+	open    gateSet  // the gates that what it holds opens
 	sents   []sentence
 	sites   []address
 	site    *address

@@ -76,13 +76,13 @@ type roleRule func(m *message, i int) (role, string)
 type numberRule struct {
 	tells func(m *message, i int) bool
 	why   string
-	gate  gate // what it cannot do without; nil where it asks itself
+	gate  gate // what it cannot do without
 }
 
 // reason returns why the number at i is no pressure by the first rule that tells, "" for none.
 func (m *message) reason(rules []numberRule, i int) string {
 	for k := range rules {
-		if r := &rules[k]; (r.gate == nil || !m.shut(r.gate)) && r.tells(m, i) {
+		if r := &rules[k]; !m.shut(r.gate) && r.tells(m, i) {
 			return r.why
 		}
 	}

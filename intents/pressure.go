@@ -18,7 +18,7 @@ var (
 )
 
 // settingGate is that of numbers which something was set to.
-var settingGate = append(onlyWith(cItem, "prv", "expansion_tank", "tank"), onlyWith(cPart, "air", "thermostat")...)
+var settingGate = gateOf(opener{items: []string{"prv", "expansion_tank", "tank"}, values: map[class][]string{cPart: {"air", "thermostat"}}})
 
 // pressureRole decides a number that can be a pressure.
 func (m *message) pressureRole(i int) (role, string) {

@@ -20,7 +20,7 @@ func (m *message) plainThermostat(k int) bool {
 		(!strings.HasPrefix(t, "temp") || strings.Contains(t, " set"))
 }
 
-var settingWordGate = append(onlyWith(cHint, "setting"), meaningOf(cDid, "set"))
+var settingWordGate = gateOf(opener{hints: []string{"setting"}, values: map[class][]string{cDid: {"set"}}})
 
 // settingWord tells whether a clause gives the number at i as what its regulator is
 // set to: "prv sits at 58 on its dial", "regulator has a setting of 4 bar", "he's set

@@ -24,8 +24,7 @@ type node struct {
 	n      uint16 // how long it is
 	sense  uint16 // 0 for none
 	opened uint16 // what its letters say, an index; 0 for nothing
-	reads  meaning
-	kids   int32 // where its branches begin
+	kids   int32  // where its branches begin
 }
 
 // branch leads from a node of the trie by a word to the next node.
@@ -36,12 +35,12 @@ type sense struct {
 	tags   []tag
 	kinds  classSet
 	values valueSet
-	keys   key // of its meanings
+	opens  // by its meanings
 }
 
 // opened is what rules and lists know of a phrase by its letters.
 type opened struct {
-	keys  key
+	opens
 	lists *listSet
 }
 
@@ -155,9 +154,6 @@ func (l *trie) grown(words []string) {
 		l.nodes[n].at, l.nodes[n].n = uint32(at), uint16(b.Len()-at)
 	}
 	l.spelling = b.String()
-	for n := 1; n < len(l.nodes)-1; n++ {
-		l.nodes[n].reads = wordMeaning(l.phrase(int32(n)))
-	}
 	l.nodes = slices.Clip(l.nodes)
 	l.sprouts, l.joined = nil, nil
 }
@@ -177,13 +173,11 @@ func (l *trie) phrase(n int32) string {
 // open gives the phrases that rules and lists know by their letters what they say.
 func (l *lexicon) open(r *keyring) {
 	for i := range l.senses {
-		l.senses[i].keys = r.of(l.senses[i].tags)
+		l.senses[i].opens = r.of(l.senses[i].tags)
 	}
 	letters := map[string]opened{}
-	for w, k := range r.words {
-		o := letters[w]
-		o.keys = k
-		letters[w] = o
+	for w, o := range r.words {
+		letters[w] = opened{opens: o}
 	}
 	for w, s := range r.lists {
 		o := letters[w]

@@ -86,7 +86,7 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 		return 0
 	case n.mark && n.text == "'" && glued:
 		it.unit = "feet"
-		m.holds.add(meaningOf(cUnit, "feet"))
+		m.open.add(convertGate)
 		k := m.headAfter(next + 1)
 		if k > 0 {
 			it.unit = "ft" // 140' of head
