@@ -5,19 +5,23 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listLikewise = listOf("likewise")
+	listSoIs     = listOf("so is")
+	listSame     = listOf("same")
 )
 
 // An age told of one thing by another, or of two things at once.
 
+var likewiseGate = gateOf(opener{hints: []string{"sameage"}, lists: []list{listSame, listSoIs, listLikewise}, words: []string{"same for"}})
+
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
+	if m.shut(likewiseGate) {
+		return
+	}
 	m.sameAge(items)
 	for k := 1; k < len(items); k++ {
 		x := items[k]
-		same := m.left(x.at, 4, false, func(k int) bool {
-			t := m.text(k)
-			return t == "so" || t == "likewise" || t == "same with" || t == "igual" || t == "tambien"
-		}) >= 0 && m.left(x.at, 3, false,
+		same := m.left(x.at, 4, false, func(k int) bool { return m.inList(k, listSoIs) }) >= 0 && m.left(x.at, 3, false,
 			func(k int) bool {
 				return m.inList(k, listLinks) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual"
 			}) >= 0
@@ -60,7 +64,7 @@ func (m *message) sameAge(items []mentionOf) {
 		}
 		at := -1
 		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent; j++ {
-			if m.is(j, cHint, "sameage") || m.closes(j) && (m.text(j) == "same" || m.text(j) == "the same" || m.text(j) == "igual") {
+			if m.is(j, cHint, "sameage") || m.closes(j) && (m.inList(j, listSame)) {
 				at = j
 				break
 			}

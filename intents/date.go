@@ -84,9 +84,23 @@ var dayRules = [...]func(m *message, i int) (days, n int){
 	(*message).calendarDay,
 }
 
+// figureDayRules are those of dayRules that read a number in figures.
+var figureDayRules = [...]func(m *message, i int) (days, n int){
+	(*message).oneUnit,
+	(*message).daysInHours,
+	(*message).calendarDay,
+}
+
+// inFigures tells whether item i is a number written in figures.
+func (m *message) inFigures(i int) bool { return m.isNum(i) && !m.items[i].num.words }
+
 // dateAt reads a day at item i: days from today, and how many items it takes.
 func (m *message) dateAt(i int) (days, n int, ok bool) {
-	for _, read := range dayRules {
+	rules := dayRules[:]
+	if m.inFigures(i) {
+		rules = figureDayRules[:]
+	}
+	for _, read := range rules {
 		if days, n := read(m, i); n > 0 {
 			return days, n, true
 		}

@@ -47,6 +47,9 @@ func (m *message) calendarDay(i int) (days, n int) {
 // dayAt reads "June 18", "18 de junio", "the 19th", "6/18": the day, and how many items it
 // takes, 0 for none.
 func (m *message) dayAt(i int) (assess.Date, int) {
+	if m.inFigures(i) {
+		return m.numberedDay(i)
+	}
 	if mon := m.monthAt(i); mon > 0 {
 		return m.dayBehindMonth(i, mon)
 	}

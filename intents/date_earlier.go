@@ -73,6 +73,9 @@ var agoOpener = opener{words: append(wordsOf(weekdays), "yesterday", "ayer", "an
 
 // agoAt reads a day gone by at item i, in days before today.
 func (m *message) agoAt(i int) (days int, ok bool) {
+	if m.isNum(i) {
+		return m.numberedAgo(i)
+	}
 	switch {
 	case m.says(i, "yesterday", "ayer"):
 		if p := m.text(i - 1); p == "before" || p == "antes de" || p == "day before" || p == "de" && m.text(i-2) == "antes" {
@@ -92,7 +95,12 @@ func (m *message) agoAt(i int) (days int, ok bool) {
 		}
 		return days, true
 	}
-	if !m.isNum(i) || !m.items[i].num.integer {
+	return 0, false
+}
+
+// numberedAgo reads a day gone by that is told by the number at i: "3 days ago", "from 6/12".
+func (m *message) numberedAgo(i int) (days int, ok bool) {
+	if !m.items[i].num.integer {
 		return 0, false
 	}
 	n := int(m.items[i].value)

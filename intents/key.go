@@ -31,6 +31,12 @@ const (
 	keyWorked                   // a word that may tell work by its form
 	keyFirstOne                 // any, where the first part of a house is told
 	keyAction                   // something to do
+	keyAgain                    // to be done once more
+	keyOneGoes                  // puts a new one in
+	keySide                     // a side of the regulator
+	keyBack                     // no place by itself
+	keyShort                    // a point written by a letter or two, or a part of that name
+	keyInOut                    // the house's side of a regulator, "in" and "out"
 	keyFlow                     // water that runs or rests
 	keyState                    // the heater's state
 	keyTime                     // before or after the work
@@ -69,7 +75,8 @@ var openers = [...]struct {
 	key key
 	opener
 }{
-	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyAction, actionOpener},
+	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyAction, actionOpener}, {keyAgain, againOpener}, {keyOneGoes, oneGoesWords},
+	{keySide, sideOpener}, {keyBack, backOpener}, {keyShort, shortOpener}, {keyInOut, inOutOpener},
 	{keyFlow, flowOpener}, {keyState, stateOpener}, {keyTime, timeOpener}, {keyFact, factOpener}, {keySymptom, symptomOpener},
 	{keyDid, didOpener}, {keyBase, baseOpener}, {keyPuts, putsOpener}, {keyGoesIn, goesInWords}, {keyNew, newOpener},
 	{keyMoves, moveOpener}, {keyLeaks, leakOpener}, {keyJob, jobOpener}, {keyInner, innerOpener},

@@ -25,20 +25,35 @@ var placeOpener = opener{
 // that it read last, and whether it decided.
 type placeRule func(m *message, i int) (last int, decided bool)
 
-// placeRules are asked in turn for every item.
-var placeRules = [...]placeRule{
-	(*message).placeUpstairs,
-	(*message).noPlaceWord,
-	(*message).placeOfSide,
-	(*message).placeShort,
-	(*message).placeByRegulator,
-	(*message).placeOfPoint,
-	(*message).placeOfBibb,
-	(*message).placeOfSideBibb,
-}
+// What those rules begin at that are not asked for every place.
+var (
+	upstairsOpener = opener{classes: setOf(cFlowing), words: []string{"back at", "after it"}}
+	sideOpener     = opener{hints: []string{"bothsides"}, lists: []list{listBehindPrv}, words: []string{"in", "out", "down", "ahead", "before", "antes"}}
+	backOpener     = opener{words: []string{"fr", "back", "bck"}, typed: []string{"st"}}
+	shortOpener    = opener{classes: setOf(cInitial), items: []string{"drain_valve"}, words: []string{"kit", "washer"}, typed: []string{"st", "bth"}}
+	inOutOpener    = opener{
+		items: []string{"drain_valve"},
+		hints: []string{"enters", "leaves"},
+		words: []string{"drain", "house", "casa", "hose", "wash", "abajo"},
+	}
+)
 
-// upstairsOpener is what the first two rules may begin at besides a place.
-var upstairsOpener = opener{classes: setOf(cFlowing), words: []string{"back at", "after it"}}
+// placeRules are asked in turn, each where one of its keys opens it; 0 is any place.
+var placeRules = [...]struct {
+	opens key
+	reads placeRule
+}{
+	{keyUpstairs, (*message).placeUpstairs},
+	{0, (*message).noPlaceWord},
+	{keySide, (*message).placeBesidePRV},
+	{keyBack, (*message).placeTurnedBack},
+	{0, (*message).placePossessive},
+	{keyShort, (*message).placeShort},
+	{keyInOut, (*message).placeByRegulator},
+	{0, (*message).placeOfPoint},
+	{0, (*message).placeOfBibb},
+	{0, (*message).placeOfSideBibb},
+}
 
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
@@ -48,8 +63,12 @@ func (m *message) places() {
 		if !m.begins(i, keyPlace|keyUpstairs) && !slip && !(m.isNum(i+2) && strings.HasSuffix(m.items[i].text, "s")) {
 			continue
 		}
-		for _, rule := range placeRules {
-			if last, decided := rule(m, i); decided {
+		for k := range placeRules {
+			r := &placeRules[k]
+			if r.opens != 0 && !m.begins(i, r.opens) {
+				continue
+			}
+			if last, decided := r.reads(m, i); decided {
 				if m.valveMoved(i) {
 					m.items[i].point = ""
 				}
@@ -96,22 +115,32 @@ func (m *message) leftOver(i, n int, c class) bool {
 	return m.left(i, n, true, func(k int) bool { return m.is(k, c, "") }) >= 0
 }
 
-// placeOfSide reads a side of the regulator and whose tap it is: "ahead of the prv", "her tub".
-func (m *message) placeOfSide(i int) (int, bool) {
-	it := &m.items[i]
-	if p := m.besidePRV(i); p != "" {
-		it.point = p
-		return i, true
+// placeBesidePRV reads a side of the regulator: "ahead of the prv".
+func (m *message) placeBesidePRV(i int) (int, bool) {
+	p := m.besidePRV(i)
+	if p != "" {
+		m.items[i].point = p
 	}
+	return i, p != ""
+}
+
+// placePossessive reads a point and the "is" that dictation writes as a plural.
+func (m *message) placePossessive(i int) (int, bool) {
+	p := m.possessive(i)
+	if p != "" {
+		m.items[i].point = p
+	}
+	return i, p != ""
+}
+
+// placeTurnedBack passes over what is a side of the house by its letters alone: "exp tank fr 50 gal".
+func (m *message) placeTurnedBack(i int) (int, bool) {
+	it := &m.items[i]
 	if it.text == "fr" && m.isNum(i+1) && m.items[i+1].unit != "" && !pressureUnit(m.items[i+1].unit) {
 		return i, true // "exp tank fr 50 gal"
 	}
 	if m.typed(i) == "st" && m.flowTag(i) != "" {
 		m.unsay(i)
-		return i, true
-	}
-	if p := m.possessive(i); p != "" {
-		it.point = p
 		return i, true
 	}
 	return i, m.turnedBack(i)

@@ -103,12 +103,15 @@ func (m *message) planSentence(s int) {
 	}
 	var acts []action
 	for i := se.from; i < se.to; i++ {
+		if !m.mayAct(i) {
+			continue
+		}
 		if a, ok := m.actionAt(i, s); ok {
 			acts = append(acts, a)
 		}
 	}
 	whens := m.daysOf(se)
-	if len(acts) == 0 {
+	if len(acts) == 0 && len(whens) > 0 {
 		m.planDays(s, whens)
 	}
 	for _, w := range whens {

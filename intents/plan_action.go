@@ -15,23 +15,45 @@ var (
 	listTurns       = listOf("turns")
 )
 
-var actionOpener = opener{
-	classes: setOf(cDo, cItem),
-	hints:   []string{"again", "measured", "seeyou"},
-	lists:   []list{listNewOneGoes},
+// What the rules of actions begin at.
+var (
+	actionOpener = opener{classes: setOf(cDo, cItem)}
+	againOpener  = opener{hints: []string{"again", "measured", "seeyou"}}
+	oneGoesWords = opener{lists: []list{listNewOneGoes}}
+)
+
+const keysAction = keyAction | keyAgain | keyOneGoes | keyTurns
+
+// actionRules read something to do at an item, in turn, before the word itself is asked. Each is
+// asked only where one of its keys opens it; 0 is anywhere.
+var actionRules = [...]struct {
+	opens key
+	reads func(m *message, i, s int) (action, bool)
+}{
+	{keyOneGoes, (*message).putIn},
+	{keyOneGoes, (*message).goesUp},
+	{keyTurns, (*message).turnDown},
+	{0, (*message).bringsDown},
+	{keyOneGoes, (*message).oneNeeded},
+	{keyOneGoes, (*message).newOneIn},
+	{keyAgain, (*message).lookAgain},
+	{0, (*message).plannedDeed},
+}
+
+// mayAct tells whether item i may be a word of something to do.
+func (m *message) mayAct(i int) bool {
+	return m.begins(i, keysAction) || len(m.verbs) > 0 && m.deedKeys(i) != 0
 }
 
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
-	if !m.begins(i, keyAction|keyTurns) &&
-		(len(m.verbs) == 0 || m.deedKeys(i) == 0) {
-		return action{}, false
-	}
-	for _, read := range [...]func(*message, int, int) (action, bool){
-		(*message).putIn, (*message).goesUp, (*message).turnDown, (*message).oneNeeded, (*message).newOneIn, (*message).lookAgain, (*message).plannedDeed,
-	} {
-		if a, ok := read(m, i, s); ok {
+	for k := range actionRules {
+		r := &actionRules[k]
+		if r.opens != 0 && !m.begins(i, r.opens) {
+			continue
+		}
+		if a, ok := r.reads(m, i, s); ok {
 			return a, true
 		}
 	}
@@ -97,7 +119,12 @@ func (m *message) goesUp(i, s int) (action, bool) {
 // turnDown reads "turn the prv down Monday".
 func (m *message) turnDown(i, s int) (action, bool) {
 	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind"))
-	ok = ok || i == m.firstOf(s) && m.ordersPressure(s) && m.anyNumberTo(s)
+	return action{at: i, code: assess.SetPRV, needed: true}, ok
+}
+
+// bringsDown reads "drop the pressure at 12 Elm to 60".
+func (m *message) bringsDown(i, s int) (action, bool) {
+	ok := i == m.firstOf(s) && m.ordersPressure(s) && m.anyNumberTo(s)
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
 }
 
@@ -309,7 +336,7 @@ func (m *message) otherAt(i, s int, d doing) (action, outcome) {
 // itemWanted reads "needs a prv", "quoted a tank".
 func (m *message) itemWanted(i, s int) (action, bool) {
 	v, ok := m.val(i, cItem)
-	if !ok || m.needless(i) || m.onlyServed(i) || !m.wantedItem(s, i) {
+	if !ok || !m.wantedItem(s, i) || m.needless(i) || m.onlyServed(i) {
 		return action{}, false
 	}
 	code, ok := m.neededCode(m.itemCode(i, v))

@@ -19,14 +19,9 @@ func (m *message) booked(i int) bool {
 		(m.is(i-1, cBase, "") || m.is(i-1, cDo, "") || m.inList(i-1, listLinks))
 }
 
-var looksAgainGate = onlyWith(cHint, "again")
-
 // looksAgain tells whether "again" at item i ends a promise to measure once more: "peek
 // at it again in 2 wks", "put the gauge on it again", "eyes on that number again".
 func (m *message) looksAgain(i int) bool {
-	if m.shut(looksAgainGate) {
-		return false
-	}
 	if !m.is(i, cHint, "again") {
 		return false
 	}

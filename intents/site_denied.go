@@ -29,6 +29,9 @@ func (m *message) deniedFrom(i int) int {
 	for k > 0 && oneOf(m.toks[k].text, "the", "at", "el", "la", "en") {
 		k--
 	}
+	if k < 0 || m.toks[k].kind != word {
+		return -1
+	}
 	for from := k; from >= 0 && from > k-3; from-- {
 		if node, n := m.p.lex.find(m.toks, from, k+1); n == k+1-from &&
 			(m.p.has(m.p.lex.tags(node), cHint, "denies") || m.p.has(m.p.lex.tags(node), cHint, "insteadof")) {

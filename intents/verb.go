@@ -21,12 +21,10 @@ func (m *message) findVerbs() {
 	m.unswallow()
 	first := m.firstKey()
 	for i := range m.items {
-		switch {
-		case m.items[i].mark:
-		case m.turnsAt(i):
+		if m.turnsAt(i) {
 			m.turnsOf(i)
-		default:
-			m.verbsAt(i, first|m.deedKeys(i))
+		} else if keys := first | m.deedKeys(i); keys != 0 && !m.items[i].mark {
+			m.verbsAt(i, keys)
 		}
 	}
 }
@@ -43,7 +41,7 @@ func (m *message) turnsOf(i int) {
 
 // verbsAt reads the work told at item i by the first rule of its keys that finds any.
 func (m *message) verbsAt(i int, keys key) {
-	if keys&keysDeed == 0 || m.is(i, cHint, "changed") && m.foundShut(i) {
+	if m.is(i, cHint, "changed") && m.foundShut(i) {
 		return // "curb stop was half closed, opened it up"
 	}
 	for k := range deedRules {

@@ -64,8 +64,13 @@ func (m *message) builtIn(i int) bool {
 	return built || house && m.says(k, "del", "from")
 }
 
+var originalGate = gateOf(opener{hints: []string{"original"}, lists: []list{listHouseBuilt}, words: []string{"build"}})
+
 // original reads "the PRV is original" beside the year that the house was built.
 func (m *message) original(items []mentionOf) {
+	if m.shut(originalGate) {
+		return
+	}
 	built := -1
 	for i := range m.items {
 		if m.items[i].num == nil || m.items[i].role != roleYear {
