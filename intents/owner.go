@@ -149,12 +149,15 @@ func (m *message) strongCond(i int) bool { return !m.inList(i, listWeakCond) }
 func (m *message) separators(a, b int) int {
 	n := 0
 	for k := a + 1; k < b; k++ {
-		if m.isMark(k, ",", "/", "-", "(") {
+		if m.separator(k) {
 			n++
 		}
 	}
 	return n
 }
+
+// separator tells whether item k is a mark that parts what is told.
+func (m *message) separator(k int) bool { return m.isMark(k, ",", "/", "-", "(") }
 
 // saidOfIt tells whether "it is" or the like stands right before item i.
 func (m *message) saidOfIt(i int) bool {

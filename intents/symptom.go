@@ -118,13 +118,13 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 func (m *message) addSymptom(i int, name assess.SymptomName, absent bool) {
 	for k := range m.symptoms {
 		s := &m.symptoms[k]
-		taken := k == len(m.symptoms)-1 && i > s.at && m.takesBack(s.at+1, i)
-		if taken && s.Absent && s.Symptom.Symptom == assess.ReliefDischarge && name == assess.Leak && m.says(i-1, "its", "it", "is") {
+		taken := func() bool { return k == len(m.symptoms)-1 && i > s.at && m.takesBack(s.at+1, i) }
+		if s.Absent && s.Symptom.Symptom == assess.ReliefDischarge && name == assess.Leak && m.says(i-1, "its", "it", "is") && taken() {
 			s.Absent = false
 			return // "T&P is dry, scratch that, it's dripping"
 		}
 		if s.Symptom.Symptom == name {
-			if taken {
+			if taken() {
 				s.Absent = absent // "no leaks. correction, the tub drips"
 			} else if s.Absent && !absent {
 				s.Absent = false

@@ -300,7 +300,9 @@ var lacked = setOf(cItem, cSym, cColor, cDischarge)
 
 // takesBack tells whether the words between two numbers take the first back.
 func (m *message) takesBack(from, to int) bool {
+	parted := false // a separator stands between from and the word before k
 	for k := from; k < to; k++ {
+		parted = parted || k-2 > from && m.separator(k-2)
 		if t := m.text(k); (t == "looked" || t == "checked" || t == "tapped") && (m.text(k+1) == "again" || m.text(k+2) == "again") {
 			return true
 		}
@@ -317,7 +319,7 @@ func (m *message) takesBack(from, to int) bool {
 		case m.inList(k, listTakesBack):
 			return true
 		case m.text(k) == "no":
-			if m.is(k-1, cSym, "") && m.separators(from, k-1) > 0 {
+			if m.is(k-1, cSym, "") && parted {
 				continue // "88 front, leaks no, 71 rear"
 			}
 			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") || m.inList(k+1, listDenialGoes) || m.meets(k+2, lacked) && !m.isNum(k+1) {
