@@ -4,12 +4,15 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listCanBeRead  = listOf("can be read")
-	listAgeWords   = listOf("age words")
-	listWornOff    = listOf("worn off")
-	listNotKnown   = listOf("not known")
-	listDateAgreed = listOf("date agreed")
-	listKnows      = listOf("knows")
+	listCanBeRead   = listOf("can be read")
+	listAgeWords    = listOf("age words")
+	listWornOff     = listOf("worn off")
+	listNotKnown    = listOf("not known")
+	listDateAgreed  = listOf("date agreed")
+	listKnows       = listOf("knows")
+	listAsksWhen    = listOf("asks when")
+	listNobodyKnows = listOf("nobody knows")
+	listDateLabels  = listOf("date labels")
 )
 
 // An age that nobody knows or can read.
@@ -31,22 +34,29 @@ func (m *message) unreadable(i int) bool {
 	}) >= 0
 }
 
+// ageOpener is what tells an age that nobody knows.
+var ageOpener = opener{
+	classes: setOf(cAge, cUnknown),
+	hints:   []string{"undated"},
+	lists:   []list{listAsksWhen, listNobodyKnows, listDateLabels, listAgeWords},
+}
+
 // ageUnknown reads "nobody knows how old", "age unknown", "no se sabe de qué año es".
 func (m *message) ageUnknown(i int) bool {
 	switch {
 	case m.is(i, cHint, "undated"):
 		return true // "PRV: no date code"
-	case (m.is(i, cAge, "") || m.says(i, "when", "cuando")) && m.unknownNear(i):
-		return !m.sents[m.items[i].sent].question && !(m.says(i, "when", "cuando") && m.closes(i))
+	case (m.is(i, cAge, "") || m.inList(i, listAsksWhen)) && m.unknownNear(i):
+		return !m.sents[m.items[i].sent].question && !(m.inList(i, listAsksWhen) && m.closes(i))
 	case m.is(i, cUnknown, "") && m.stopAt(i+1) && strings.HasSuffix(m.text(i), "knows"):
 		return true // "no tag, nobody knows"
 	}
 	switch {
-	case m.says(i, "nobody", "nadie", "who"):
+	case m.inList(i, listNobodyKnows):
 		return m.says(i+1, "knows", "sabe") && m.stopAt(i+2)
 	case m.text(i) == "cuando":
 		return m.left(i, 4, false, func(k int) bool { return m.says(k, "sabe", "sabemos", "saben") }) >= 0
-	case m.says(i, "etiqueta", "placa", "fecha de", "label"):
+	case m.inList(i, listDateLabels):
 		return m.unreadable(i)
 	case m.inList(i, listAgeWords):
 		return m.unreadable(i) || m.ageSaidUnknown(i)
@@ -58,7 +68,7 @@ func (m *message) ageUnknown(i int) bool {
 // idea how old", "age is anybody's guess". Before "when" it stands close.
 func (m *message) unknownNear(i int) bool {
 	unknown := func(k int) bool { return m.is(k, cUnknown, "") }
-	if m.says(i, "when", "cuando") {
+	if m.inList(i, listAsksWhen) {
 		return m.left(i, 2, true, unknown) >= 0
 	}
 	ours := func(k int) bool { return unknown(k) && m.items[k].seg == m.items[i].seg }

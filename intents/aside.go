@@ -39,6 +39,14 @@ func (m *message) asides() {
 			}
 		}
 	}
+	if m.kinds.has(cAside) {
+		m.asideClauses()
+	}
+	m.moments = slices.DeleteFunc(m.moments, func(w moment) bool { return m.items[w.at].muted })
+}
+
+// asideClauses takes their meaning from clauses that name a thing of no house.
+func (m *message) asideClauses() {
 	known := m.site != nil || m.ctx.Site != ""
 	for i := range m.items {
 		v, ok := m.val(i, cAside)
@@ -69,7 +77,6 @@ func (m *message) asides() {
 		}
 		se.aside = se.aside || whole
 	}
-	m.moments = slices.DeleteFunc(m.moments, func(w moment) bool { return m.items[w.at].muted })
 }
 
 var oldQuoteGate = onlyWith(cHint, "quoted")

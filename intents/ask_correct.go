@@ -85,6 +85,9 @@ func (m *message) reportTalk(s int) bool {
 	return false
 }
 
+// amends are the cues of words that put a report right.
+var amends = cues(cueFalse, cueMistake, cueAmend)
+
 // correctsByCues tells whether a sentence puts an earlier report right in words
 // that no phrase foresees: "I had the rear bib wrong, it's 66", "change the
 // laundry to 71". A number before the words would be this message's own.
@@ -94,7 +97,7 @@ func (m *message) correctsByCues(s int) bool {
 		!se.question && se.numbers == 1 && m.deniesTap(s) {
 		return true
 	}
-	if se.question || m.cuesIn(s)&cues(cueFalse, cueMistake, cueAmend) == 0 ||
+	if se.question || m.cues&amends == 0 || m.cuesIn(s)&amends == 0 ||
 		!m.readingLike(s) && !(s+1 < len(m.sents) && m.readingLike(s+1)) {
 		return false
 	}

@@ -168,7 +168,7 @@ var askHooks, firstHooks = hooksOf(false), hooksOf(true)
 // askFirst asks what a whole sentence without a number wants where cues are surer
 // than the phrases in it: "take my report on 9 Elm back" asks for no report.
 func (m *message) askFirst(s int) bool {
-	if m.cuesIn(s)&firstHooks == 0 {
+	if m.cues&firstHooks == 0 || m.cuesIn(s)&firstHooks == 0 {
 		return false
 	}
 	se := &m.sents[s]
@@ -185,7 +185,7 @@ func (m *message) askFirst(s int) bool {
 
 // askByCues asks what a sentence without any known phrase wants, clause by clause.
 func (m *message) askByCues(s int) {
-	if m.cuesIn(s)&askHooks == 0 {
+	if m.cues&askHooks == 0 || m.cuesIn(s)&askHooks == 0 {
 		return
 	}
 	se := &m.sents[s]

@@ -59,6 +59,9 @@ func (m *message) splitQuestions() {
 // "not today, remind me again tmrw", "morning bot / what falls on the 18th"; and that behind a
 // lone order to take back: "unsend, gauge wasn't even on the tap". It returns 0 for none.
 func (m *message) prefaced(se sentence) int {
+	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueRemove) == 0 {
+		return 0
+	}
 	removes := false
 	for i := se.from; i < se.from+5 && i+1 < se.to; i++ {
 		it := &m.items[i]
@@ -83,16 +86,22 @@ func (m *message) prefaced(se sentence) int {
 // factual are classes of what a report tells.
 var factual = setOf(cItem, cSym, cColor, cDid, cDo, cState, cStatic, cFlowing, cAsk)
 
+// ordering are the cues of words that ask or order.
+var ordering = cues(cueWh, cueShow, cueMake, cueTrend)
+
 // asksFirst tells whether the first word of a sentence that adds something asks
 // or orders, and whether it is a question word.
 func (m *message) asksFirst(se sentence) (wh, asks bool) {
+	if !m.kinds.has(cAsk) && m.cues&ordering == 0 {
+		return false, false
+	}
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		if it.mark || it.site || it.num != nil {
 			return false, false
 		}
 		set := m.wordCues(it.tok)
-		if set&cues(cueWh, cueShow, cueMake, cueTrend) != 0 || it.kinds.has(cAsk) && !set.has(cueSmall) {
+		if set&ordering != 0 || it.kinds.has(cAsk) && !set.has(cueSmall) {
 			return set.has(cueWh), true
 		}
 		if !set.has(cueSmall) {
@@ -106,6 +115,9 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
+	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux) == 0 {
+		return 0
+	}
 	tells, measured, at, sized, some := false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]

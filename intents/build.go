@@ -36,6 +36,7 @@ func (m *message) lookUp() {
 	ids := slices.Grow(m.scratch.words[:0], len(m.toks)*2)
 	for i := range m.toks {
 		t := &m.toks[i]
+		m.cues |= p.lex.of(t).cues
 		if t.kind != word || m.endsOrdinal(i) {
 			continue
 		}
@@ -96,7 +97,9 @@ func (m *message) lookUpRest(inSite []int) {
 			if s := m.yesNo(i); s != "" {
 				t.becomes(word, s)
 				at := len(ids)
-				ids = append(ids, p.lex.of(t).id)
+				e := p.lex.of(t)
+				ids = append(ids, e.id)
+				m.cues |= e.cues
 				t.cand = ids[at:len(ids):len(ids)]
 				continue
 			}

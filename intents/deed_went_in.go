@@ -75,18 +75,17 @@ func (m *message) firstKey() key {
 // got one now".
 func (m *message) firstOne(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	if m.shut(firstOneGate) || s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
+	object := m.partAt(i)
+	if m.text(i) != "one" && object != "prv" && object != "expansion_tank" ||
+		m.shut(firstOneGate) || s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
 		return false
 	}
 	given := m.left(i, 6, true, func(k int) bool { return m.is(k, cHint, "given") }) >= 0
-	object := m.partAt(i)
 	switch first := func(k int) bool { return m.text(k) == "first" || m.text(k) == "1st" }; {
 	case m.text(i) == "one":
 		if object = ""; given && (m.text(i+1) == "now" || m.text(i-1) == "now") {
 			object = m.lackedBefore(i)
 		}
-	case object != "prv" && object != "expansion_tank":
-		return false
 	case m.firstEver(i): // "first regulator this house ever saw is now in, set at 60"
 	case !given || m.left(i, 2, true, first) < 0 && !(m.isMark(i+1, ",") && first(i+2)):
 		return false

@@ -32,7 +32,7 @@ var doubts = []numberRule{
 	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight)},
 	{(*message).wouldBe, "what somebody wants", onlyWithList(listWouldBe)},
 	{(*message).askedAbout, "asked about", onlyWithList(listDoubtsReading, listOpensDoubt, listAsksOfReading)},
-	{(*message).ofFace, "a gauge's range", onlyWith(cItem, "gauge")},
+	{(*message).ofFace, "a gauge's range", gaugeGate},
 	{(*message).inMonthPast, "from memory", gateOf(opener{words: wordsOf(months)})},
 	{(*message).besideOther, othersNumber, onlyWith(cWhose, "other")},
 	{(*message).ofHydrant, othersNumber, onlyWithClass(cWhose, cSkip)},

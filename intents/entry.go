@@ -5,6 +5,7 @@ package intents
 type entry struct {
 	id     int32 // in the vocabulary, where it is a word of some phrase; else -1
 	cue    lends[cueSet]
+	cues   cueSet   // all that it may lend, alone or with others
 	parted []parted // particles that part from this verb
 	sign   lends[signSet]
 	one    *entry // of a plural: the thing in the singular
@@ -62,6 +63,15 @@ func (l *lends[S]) pair(next *entry, set S) {
 	l.pairs = append(l.pairs, lentWith[S]{next, set})
 }
 
+// any returns all that the word may lend.
+func (l *lends[S]) any() S {
+	set := l.alone
+	for i := range l.pairs {
+		set |= l.pairs[i].set
+	}
+	return set
+}
+
 // none tells whether the word lends nothing, alone or before any other.
 func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
 
@@ -106,12 +116,20 @@ func (l *lexicon) enter() {
 			l.entry(w).tells = lang
 		}
 	}
+	l.entry("?").cue.alone |= cues(cueMark)
 	l.enterGlances()
 	for w := range l.lists[listSpanishStreets] {
 		l.entry(w).calle = true
 	}
 	for w, e := range l.entries {
 		e.bare = vowelless(w)
+		e.cues = e.cue.any()
+		for _, p := range e.parted {
+			e.cues |= p.cues
+		}
+		if e.lists.has(listAskingVerbs) {
+			e.cues |= cues(cueAux)
+		}
 		if n := len(w) - 1; n > 2 && w[n] == 's' {
 			e.one = l.entries[w[:n]]
 		}

@@ -1,7 +1,6 @@
 package intents
 
 import (
-	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -103,7 +102,7 @@ func (m *message) findEquipment() {
 	m.original(items)
 	attrs := m.scratch.attrs[:0]
 	for i := range m.items {
-		if m.items[i].num == nil && !m.begins(i, keyFact|keyUnread) ||
+		if m.items[i].num == nil && !m.begins(i, keyFact|keyAge|keyUnread) ||
 			m.sents[m.items[i].sent].asking && m.sents[m.items[i].sent].question && !m.beforeAsk(i) {
 			continue
 		}
@@ -202,14 +201,10 @@ func (m *message) pointUsed(i int) bool {
 }
 
 var factOpener = opener{
-	classes: setOf(cFuel, cMaterial, cCond, cAge, cUnknown, cDid),
-	hints:   []string{"served", "serviced", "undated"},
-	words: slices.Concat(
-		wordsOf(months),
-		// ageUnknown
-		[]string{"when", "cuando", "nobody", "nadie", "who", "etiqueta", "placa", "fecha de", "label"},
-		[]string{"age", "edad", "date", "year", "fecha", "vintage", "ano", "tag", "anos"}),
-	lists: []list{listLately},
+	classes: setOf(cFuel, cMaterial, cCond, cDid),
+	hints:   []string{"served", "serviced"},
+	words:   wordsOf(months),
+	lists:   []list{listLately},
 }
 
 var unreadWords = opener{lists: []list{listUnread}}
@@ -252,7 +247,7 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 	if m.inList(i, listLately) || m.servicedInMonth(i) {
 		add("lastyear")
 	}
-	if m.ageUnknown(i) {
+	if m.begins(i, keyAge) && m.ageUnknown(i) {
 		add("unknown")
 	}
 	if m.neverServiced(i) {

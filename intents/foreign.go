@@ -20,6 +20,9 @@ const (
 	sumEachTime  = "a sum for each time"
 )
 
+// gaugeGate is that of rules of a gauge by its name.
+var gaugeGate = onlyWith(cItem, "gauge")
+
 // others tell that a number is not one that was measured on this visit, or no pressure.
 var others = []numberRule{
 	{(*message).fraction, "a fraction of an inch", onlyWithWords("/")},
@@ -350,6 +353,9 @@ func (m *message) inYear(i int) bool {
 // restsOff reads the zero that a gauge does not go back to: "la aguja no regresa a
 // cero", "needle won't go back to 0", or that it is off at: "gauge reads 4 high at zero".
 func (m *message) restsOff(i int) bool {
+	if m.shut(gaugeGate) {
+		return false
+	}
 	t := m.text(i - 1)
 	off := func(k int) bool { return m.inList(k, listRestsOff) || m.is(k, cCond, "suspect") }
 	if t == "at" && m.left(i, 5, true, off) >= 0 && m.left(i, 9, true, func(k int) bool { return m.is(k, cItem, "gauge") }) >= 0 {

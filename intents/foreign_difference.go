@@ -19,7 +19,7 @@ var differences = []numberRule{
 	{(*message).worthSoMuch, "a difference", onlyWithWords("worth")},
 	{(*message).wished, "what somebody wants", onlyWithWords("what")},
 	{(*message).isGone, "no more there", onlyWithList(listEnded)},
-	{(*message).gaugeEnd, "a gauge's range", onlyWith(cItem, "gauge")},
+	{(*message).gaugeEnd, "a gauge's range", gaugeGate},
 	{(*message).fallOf, "a difference", onlyWithList(listSwingsBy)},
 	{(*message).whereStuck, "where the gauge sticks", gateOf(opener{hints: []string{"sticks"}, values: map[class][]string{cCond: {"failed"}}})},
 	{(*message).ofInterstate, "a highway", onlyWithWords("i")},

@@ -76,6 +76,9 @@ func (m *message) heaterBehind(all []mention) bool {
 // heaterStates finds where the message tells the heater's state. A correction leaves the last.
 func (m *message) heaterStates(all []mention) []mention {
 	for i := range m.items {
+		if !m.begins(i, keyState) {
+			continue
+		}
 		st := m.heaterTag(i)
 		if st == "" || m.stateDenied(i) {
 			continue

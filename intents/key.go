@@ -35,6 +35,8 @@ const (
 	keyOneGoes                  // puts a new one in
 	keySide                     // a side of the regulator
 	keyBack                     // no place by itself
+	keyBackTo                   // the place told last
+	keyAge                      // an age that nobody knows
 	keyShort                    // a point written by a letter or two, or a part of that name
 	keyInOut                    // the house's side of a regulator, "in" and "out"
 	keyFlow                     // water that runs or rests
@@ -76,7 +78,7 @@ var openers = [...]struct {
 	opener
 }{
 	{keyDay, dayOpener}, {keyAgo, agoOpener}, {keyPlace, placeOpener}, {keyAction, actionOpener}, {keyAgain, againOpener}, {keyOneGoes, oneGoesWords},
-	{keySide, sideOpener}, {keyBack, backOpener}, {keyShort, shortOpener}, {keyInOut, inOutOpener},
+	{keySide, sideOpener}, {keyBack, backOpener}, {keyBackTo, backToOpener}, {keyAge, ageOpener}, {keyShort, shortOpener}, {keyInOut, inOutOpener},
 	{keyFlow, flowOpener}, {keyState, stateOpener}, {keyTime, timeOpener}, {keyFact, factOpener}, {keySymptom, symptomOpener},
 	{keyDid, didOpener}, {keyBase, baseOpener}, {keyPuts, putsOpener}, {keyGoesIn, goesInWords}, {keyNew, newOpener},
 	{keyMoves, moveOpener}, {keyLeaks, leakOpener}, {keyJob, jobOpener}, {keyInner, innerOpener},

@@ -13,6 +13,7 @@ type message struct {
 	keys    key      // the keys of all items
 	allKeys key      // of every item, besides its own
 	open    gateSet  // the gates that what it holds opens
+	cues    cueSet   // what its words may lend to its clauses
 	sents   []sentence
 	sites   []address
 	site    *address

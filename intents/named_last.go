@@ -14,7 +14,7 @@ func (m *message) namedLast() {
 		return
 	}
 	for k := 2; k < len(m.items); k++ {
-		if !m.is(k, cItem, "") || m.is(k, cItem, "gauge") {
+		if !m.items[k].kinds.has(cItem) || m.is(k, cItem, "gauge") {
 			continue
 		}
 		from, to := m.nameAlone(k)

@@ -109,8 +109,13 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 	return false
 }
 
+var oldFactGate = onlyWithList(listTookOut, listOldOne)
+
 // oldFact tells whether the fact at an item is of the part taken out: "old one was a 2004".
 func (m *message) oldFact(at int) bool {
+	if m.shut(oldFactGate) {
+		return false
+	}
 	s := &m.sents[m.items[at].sent]
 	for k := at - 1; k >= s.from && k >= at-6; k-- {
 		switch {

@@ -12,6 +12,7 @@ var (
 	listRepeatsRight = listOf("repeats right")
 	listRepeats      = listOf("repeats")
 	listForAllPoints = listOf("for all points")
+	listSameTap      = listOf("same tap")
 )
 
 // event is a test point or a reading's number within a sentence.
@@ -42,7 +43,7 @@ func (m *message) events(s int) []event {
 			continue
 		}
 		several := len(evs) > 0 && len(evs[len(evs)-1].points) > 1 // "kitchen and tub the same, 71"
-		if (i > 0 || m.gaugeInHand()) && it.num == nil && !several && m.pointsBack(i) {
+		if m.begins(i, keyBackTo) && (i > 0 || m.gaugeInHand()) && it.num == nil && !several && m.pointsBack(i) {
 			if p := m.lastPoint(evs); p == "" && it.text == "there" {
 				if q := m.placeNamed(i); q != "" {
 					evs = append(evs, event{at: i, end: i, points: m.scratch.point(q), pair: -1})
@@ -107,13 +108,15 @@ func (m *message) events(s int) []event {
 	return m.inRows(evs)
 }
 
+var backToOpener = opener{values: map[class][]string{cDo: {"recheck"}}, lists: []list{listSameTap}, words: []string{"there"}}
+
 // pointsBack tells whether item i stands for the place told last: "same with a tap open",
 // "88 there", "read it again, 84".
 func (m *message) pointsBack(i int) bool {
-	switch m.text(i) {
-	case "same", "misma", "mismo":
+	switch {
+	case m.inList(i, listSameTap):
 		return true
-	case "there":
+	case m.text(i) == "there":
 		return (m.isNum(i-1) || m.isNum(i-2) && m.items[i-1].unit == "") && m.text(i+1) != "is"
 	}
 	return m.is(i, cDo, "recheck") && m.showedThen(i) // "read it again 84"

@@ -269,7 +269,7 @@ func (m *message) pointSlips() {
 	}
 }
 
-var placeSlipGate = onlyWith(cHint, "rightly", "shouldbe")
+var placeSlipGate = onlyWith(cHint, "reported", "slip")
 
 // putsPlaceRight tells whether item i leads to the right place after one that was reported: "wrote
 // side bib, it's really the rear one".

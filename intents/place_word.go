@@ -250,10 +250,12 @@ func (m *message) shortBoth(i int) bool {
 	return false
 }
 
+var thatOneGate = onlyWith(cHint, "thatone")
+
 // pointedBack gives "that bib", "esa llave" the test point that was named before it:
 // "fixed the leak at the back bib, now 72 at that bib".
 func (m *message) pointedBack() {
-	if !m.kinds.has(cPoint) {
+	if m.shut(thatOneGate) {
 		return
 	}
 	for i := 1; i < len(m.items); i++ {

@@ -167,9 +167,14 @@ func (m *message) goesOver(i int) bool {
 	return !m.says(i+1, "or", "o") && m.left(i, 3, false, moves) >= 0
 }
 
+var orElseGate = onlyWith(cHint, "orelse")
+
 // orElse finds the number that may stand for the one at i as well: "68 maybe 69", "68, could
 // be 69", "68 or so maybe 69"; 0 for none.
 func (m *message) orElse(i int) int {
+	if m.shut(orElseGate) {
+		return 0
+	}
 	unsure := false
 	for k := i + 1; k < len(m.items) && k <= i+5; k++ {
 		switch {
@@ -260,6 +265,9 @@ func (m *message) serialRun(i int) bool {
 
 // declaredUnit finds a unit told for all readings: "Readings in bar".
 func (m *message) declaredUnit() string {
+	if m.shut(convertGate) {
+		return ""
+	}
 	for i := 0; i < len(m.items); i++ {
 		if i > 0 && m.items[i-1].num != nil && m.items[i-1].unit == "bar" {
 			return "bar" // "4.9 bar rear, 4.8 kitchen"

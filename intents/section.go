@@ -19,9 +19,11 @@ type section struct {
 	job      bool        // the head of what was done
 }
 
+var sectionGate = gateOf(opener{classes: setOf(cBefore, cAfter), hints: []string{"jobhead", "foundhead", "lefthead"}})
+
 // findSections finds the heads of the message, each first in its line.
 func (m *message) findSections() {
-	if !m.kinds.has(cHint) && !m.kinds.has(cBefore) && !m.kinds.has(cAfter) {
+	if m.shut(sectionGate) {
 		return
 	}
 	for s := range m.sents {

@@ -10,6 +10,7 @@ var (
 	listTakesBack = listOf("takes back")
 	listSettles   = listOf("settles")
 	listRewrites  = listOf("rewrites")
+	listHalts     = listOf("halts")
 )
 
 // corrections voids what the writer takes back: "92, no wait 82", "not 67, 76".
@@ -108,11 +109,13 @@ func (m *message) rewritten(i int) bool {
 	return k > i+1 && m.numIs(k, roleReading)
 }
 
+var haltGate = onlyWithList(listHalts)
+
 // replacedByNext gives the place of the reading at i to the next number where that corrects it:
 // "92, no wait 82".
 func (m *message) replacedByNext(i int) {
 	reach := i + 9
-	if m.isMark(i+1, ",") && m.text(i+2) == "no" && m.isMark(i+3, ",") || m.right(i, 12, false, func(k int) bool { return m.says(k, "hang on", "hold on") }) >= 0 {
+	if m.isMark(i+1, ",") && m.text(i+2) == "no" && m.isMark(i+3, ",") || !m.shut(haltGate) && m.right(i, 12, false, func(k int) bool { return m.inList(k, listHalts) }) >= 0 {
 		reach = i + 12 // "58, no, had the gauge upside down, 85", "67, hang on, let me wipe my glasses, 57"
 	}
 	for k := i + 1; k < len(m.items) && k <= reach; k++ {

@@ -29,7 +29,9 @@ func digits(s string, i int, d *scratch) (num *numeral, text string, n int) {
 			!(n+4 < len(s) && isDigit(s[n+4])) && n-i <= 3 {
 			n += 4
 		}
-		text = strings.ReplaceAll(s[i:n], ",", "")
+		if text = s[i:n]; len(text) > len("9999") {
+			text = strings.ReplaceAll(text, ",", "")
+		}
 		if n+1 < len(s) && s[n] == '.' && isDigit(s[n+1]) {
 			m := n + 1
 			for m < len(s) && isDigit(s[m]) {

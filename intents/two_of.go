@@ -9,7 +9,7 @@ import "strings"
 func (m *message) twoSettings() {
 	var of []int
 	for i := range m.items {
-		if m.numIs(i, roleTo, roleSetting) && m.settingLike(i) && m.ofRegulator(i) {
+		if r := m.items[i].role; (r == roleTo || r == roleSetting) && m.settingLike(i) && m.ofRegulator(i) {
 			of = append(of, i)
 		}
 	}

@@ -129,6 +129,9 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 // headUnits takes metres and feet for heads of water where one of them is, or is what the gauge
 // reads: "62 m of head, house side 61 m", "gauge reads feet of water: 115 ft at the rear".
 func (m *message) headUnits() {
+	if m.shut(convertGate) {
+		return
+	}
 	for i := range m.items {
 		u := m.items[i].unit
 		if m.items[i].num == nil && m.is(i, cUnit, "ft") {

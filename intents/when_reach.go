@@ -12,6 +12,7 @@ var (
 	listWeakTimes   = listOf("weak times")
 	listListTimes   = listOf("list times")
 	listTimeApplies = listOf("time applies")
+	listToldToo     = listOf("told too")
 )
 
 // toldWhen is a word that places readings before or after work.
@@ -184,9 +185,14 @@ func (m *message) sameTime(at, from, to int) bool {
 	return !m.workedBetween(from, to) && (m.chained(from, to) || m.opens(at) && m.plainList(from, to))
 }
 
+var alsoThenGate = gateOf(opener{lists: []list{listToldToo}, words: []string{"then"}})
+
 // alsoThen gives a reading with "too" behind it the time of the one before: "laundry 60
 // afterwards, 60 kitchen too".
 func (m *message) alsoThen() {
+	if m.shut(alsoThenGate) {
+		return
+	}
 	for k := range m.readings {
 		if r := &m.readings[k]; r.When == "" && m.thenShowed(k) {
 			r.When = assess.After // "replaced the prv, then the kitchen showed 61"
@@ -198,7 +204,7 @@ func (m *message) alsoThen() {
 			continue
 		}
 		if too := m.right(b.at, 4, false,
-			func(j int) bool { return m.text(j) == "too" || m.text(j) == "also" || m.text(j) == "tambien" }); too > 0 &&
+			func(j int) bool { return m.inList(j, listToldToo) }); too > 0 &&
 			m.separators(b.at, too) == 0 {
 			b.When = a.When
 		}
