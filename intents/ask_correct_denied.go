@@ -15,9 +15,15 @@ var (
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
 // the front not the rear".
 
+// notSentGate is that of rules that hang on a denial of what was sent.
+var notSentGate = gateOf(opener{lists: []list{listNotWhatWasSent}, words: []string{"no"}})
+
 // contradicts tells whether a sentence sets a pressure against one that was
 // reported: "kitchen isn't 58, it's 68", "front 60 not 66 like I said".
 func (m *message) contradicts(s int) bool {
+	if m.shut(notSentGate) {
+		return false
+	}
 	se := &m.sents[s]
 	denied, right, told := 0, 0, false
 	for i := se.from; i < se.to; i++ {
@@ -88,6 +94,9 @@ func sameDigits(a, b float64) bool {
 // deniesTap tells whether a sentence says at which tap a number was read that was sent,
 // and at which not: "the 88 at 12 Alder was the front bib not the rear".
 func (m *message) deniesTap(s int) bool {
+	if m.shut(notSentGate) {
+		return false
+	}
 	se := &m.sents[s]
 	num, was, tap := -1, false, false
 	for i := se.from; i < se.to; i++ {

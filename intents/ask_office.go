@@ -38,11 +38,15 @@ func (m *message) askOfAll(p askPhrase, about About) {
 	m.noteAsk(p, about)
 }
 
-var passedOnGate = onlyWith(cHint, "passedon")
+// passesGate is that of what is said to be passed on, or put onto a list.
+var passesGate = gateOf(opener{hints: []string{"passedon"}, lists: []list{listPassesWord, listOntoList}, words: []string{"let"}})
 
 // passesOn tells whether a sentence has somebody told something that is no matter of the
 // record: "tell the 2 o'clock we're running late", "let her know", "avísale a Ben".
 func (m *message) passesOn(s int) bool {
+	if m.shut(passesGate) {
+		return false
+	}
 	i := m.firstOf(s)
 	if i+1 >= m.sents[s].to {
 		return false
@@ -50,7 +54,7 @@ func (m *message) passesOn(s int) bool {
 	if m.putsOn(s) {
 		return true // a visit, and no question what is on the books
 	}
-	if !m.shut(passedOnGate) && m.sentenceIs(s, cHint, "passedon") {
+	if m.sentenceIs(s, cHint, "passedon") {
 		return true // "did Carl get back to you"
 	}
 	switch next := &m.items[i+1]; {
@@ -223,8 +227,11 @@ func (m *message) asksOfItem(s int) bool {
 // ofManyHouses tells whether a sentence asks which of all houses have or lack something, which
 // says nothing of the house at hand: "any houses with no expansion tank?".
 func (m *message) ofManyHouses(s int) bool {
+	if m.site != nil {
+		return false
+	}
 	first := m.firstOf(s)
-	if m.site != nil || !m.sents[s].question && !m.request(s) && !(m.says(first, "houses", "homes", "casas") && m.shortSentence(s, 6) && !m.reporting()) {
+	if !m.sents[s].question && !m.request(s) && !(m.says(first, "houses", "homes", "casas") && m.shortSentence(s, 6) && !m.reporting()) {
 		return false
 	}
 	for i := first; i < min(m.sents[s].to, first+4); i++ {
@@ -239,11 +246,11 @@ func (m *message) ofManyHouses(s int) bool {
 // none: "any leaks reported?", "¿hay fugas?".
 func (m *message) asksIfAny(s int) bool {
 	se := &m.sents[s]
-	first := m.firstOf(s)
-	if m.sentenceIs(s, cSym, "gas_smell") {
-		return false // whoever asks may smell it
+	if len(m.sents) > 1 || !m.isMark(se.to-1, "?") {
+		return false
 	}
-	if len(m.sents) > 1 || first >= se.to || !m.isMark(se.to-1, "?") || !m.inList(first, listIfAny) {
+	first := m.firstOf(s)
+	if first >= se.to || !m.inList(first, listIfAny) || m.sentenceIs(s, cSym, "gas_smell") { // whoever asks may smell it
 		return false
 	}
 	return !slices.ContainsFunc(m.items[first:se.to], func(it item) bool { return it.num != nil })

@@ -23,11 +23,23 @@ func (m *message) itemAbsent(i int) bool {
 	if t := m.text(i); strings.HasPrefix(t, "ni ") || denies(t) || m.tickedOff(i) {
 		return true // "no tiene tanque ni check", "no check"
 	}
-	if m.onlyPartDenied(i) {
-		return false
-	}
+	return m.lackedBeside(i) && !m.onlyPartDenied(i)
+}
+
+// lackedGate is that of the words of lack before and behind a thing.
+var lackedGate = gateOf(opener{
+	classes: setOf(cLacks, cAbsent),
+	lists:   []list{listLacks, listNegates, listNoneThere, listNoneSaid},
+	words:   []string{"falta", "neither", "nor", "n", "no", "not"},
+})
+
+// lackedBeside tells whether the words before or behind item i say that there is none.
+func (m *message) lackedBeside(i int) bool {
 	if m.isNum(i-1) && m.items[i-1].value == 0 && m.items[i-1].unit == "" {
 		return true // "zero expansion tank"
+	}
+	if m.shut(lackedGate) {
+		return false
 	}
 	if absent, said := m.absentBefore(i); said {
 		return absent

@@ -99,8 +99,9 @@ func (m *message) collect() {
 			continue
 		}
 		for _, names := range r.points {
-			for p := range strings.SplitSeq(names, "+") {
-				x := r.Reading
+			for more := true; more; {
+				x, p := r.Reading, ""
+				p, names, more = strings.Cut(names, "+")
 				x.Point = assess.TestPoint(p)
 				all = append(all, toldAt{r.at, x})
 			}

@@ -49,7 +49,7 @@ func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
 	if s, ok := w.suffixed(); ok {
 		return s, true
 	}
-	if t := &toks[j]; t.kind == word && p.lex.inList(t.text, listSpanishStreets) && t.text != "ave" &&
+	if t := &toks[j]; t.kind == word && p.lex.of(t).calle && t.text != "ave" &&
 		(t.text != "via" || j+1 < len(toks) && toks[j+1].kind == word && !p.stop(toks, j+1)) {
 		return p.spanishName(toks, j, w.dir)
 	}
@@ -238,7 +238,7 @@ walk:
 	if last < 0 {
 		return street{}, false
 	}
-	if s := toks[last].text; core(best.line) && !w.p.lex.inList(s, listAmbiguousSuffixes) && s != "st" && w.p.gaz.standard[s] {
+	if s := toks[last].text; core(best.line) && !w.p.lex.of(&toks[last]).lists.has(listAmbiguousSuffixes) && s != "st" && w.p.gaz.standard[s] {
 		best.score = max(best.score, 3) // "20 old post rd"
 	}
 	w.finish(&best, last)

@@ -54,19 +54,18 @@ func (m *message) numberAt(i int) bool {
 	return false
 }
 
+var notThatGate = gateOf(opener{hints: []string{"insteadof"}, lists: []list{listNotThat}})
+
 // takenBack tells why the reading at i does not hold. It is not decided where the next number may
 // still replace it.
 func (m *message) takenBack(i int) (why string, decided bool) {
-	deniedAt := func(k int) bool {
-		return m.inList(k, listNotThat) ||
-			m.is(k, cHint, "insteadof")
-	}
+	deniedAt := func(k int) bool { return m.inList(k, listNotThat) || m.is(k, cHint, "insteadof") }
 	correct := m.hasAsk(AskCorrect)
 	switch {
 	case correct && m.text(i-1) == "no" && m.numberAt(i-2) &&
 		(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")):
 		return "taken back", true // "era 68 no 86": the first is right
-	case m.adjacentNot(m.left(i, 4, false, deniedAt), i):
+	case !m.shut(notThatGate) && m.adjacentNot(m.left(i, 4, false, deniedAt), i):
 		if b := m.butNumber(i); b > 0 {
 			m.items[b].inherits, m.items[b].takesOver = i, true // "not 67 but 76"
 		}
@@ -218,6 +217,9 @@ func (m *message) adjacentNot(k, i int) bool {
 // otherThing tells whether the writer says that the number was none of pressure:
 // "kitchen 71 no wait that's the temp".
 func (m *message) otherThing(i int) bool {
+	if !m.kinds.has(cRetract) {
+		return false
+	}
 	r := m.right(i, 4, false, func(k int) bool { return m.is(k, cRetract, "") })
 	return r >= 0 && m.right(r, 4, false, func(k int) bool { return m.is(k, cHint, "warm") || m.is(k, cWhose, "label") }) >= 0
 }
