@@ -14,11 +14,13 @@ var (
 	listAfterHouse       = listOf("after house")
 )
 
+var asksAfterGate = gateOf(opener{lists: []list{listHowIs}, words: []string{"is", "esta"}})
+
 // asksAfter reads a question after a house that names nothing of it: "how is 402 Larkhill
 // doing?", "what about 12 Elm", "¿cómo va 12 Elm?". What is known of it answers that.
 func (m *message) asksAfter(s int) bool {
 	se := &m.sents[s]
-	if !m.sentenceNamesSite(s) || !m.shortSentence(s, 6) {
+	if m.shut(asksAfterGate) || !m.sentenceNamesSite(s) || !m.shortSentence(s, 6) {
 		return false
 	}
 	opened := false

@@ -63,8 +63,12 @@ func (m *message) lookUp() {
 
 // endsOrdinal tells whether token i is the end of "1st", and no "set" or "need" written short.
 func (m *message) endsOrdinal(i int) bool {
-	t := &m.toks[i]
-	return t.glued && len(t.text) == 2 && i > 0 && m.toks[i-1].kind == number && oneOf(t.text, "st", "nd", "rd", "th")
+	return m.toks[i].glued && m.ordinalEnding(i)
+}
+
+// ordinalEnding tells whether token i is an ending that makes the number before it an ordinal one.
+func (m *message) ordinalEnding(i int) bool {
+	return i > 0 && m.toks[i-1].kind == number && oneOf(m.toks[i].text, "st", "nd", "rd", "th")
 }
 
 // siteOfTokens returns, for each token, one more than the number of the street line that it

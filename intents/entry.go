@@ -23,6 +23,7 @@ type entry struct {
 	number bool   // stands in a number told in words
 	bare   bool   // it has no vowel
 	thanks bool   // a word of thanks that may end a message
+	denies bool   // a word of a phrase that denies what follows
 	tells  tongue // the language that it tells, as a small word
 	sees   glance // the steps that look for it
 	column head   // what it says as the head of a table's column

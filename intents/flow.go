@@ -17,6 +17,9 @@ type mention struct {
 
 // flows gives each reading the flow that its clause tells.
 func (m *message) flows() {
+	if !m.holdsKey(keyFlow) {
+		return
+	}
 	var room [8]mention
 	all := room[:0]
 	for i := range m.items {

@@ -17,6 +17,9 @@ var (
 
 // heaters gives each reading the heater's state: one told once goes on all.
 func (m *message) heaters() {
+	if !m.holdsKey(keyState) {
+		return
+	}
 	var room [8]mention
 	all := m.heaterStates(room[:0])
 	if len(all) == 0 || m.heaterTurned(all) || m.heaterRow(all) {

@@ -223,7 +223,15 @@ func alternatives(phrase string, defs map[string][]string) ([][]string, error) {
 func (l *lexicon) add(alts [][]string, t tag) {
 	c := t.class
 	term := c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose
-	l.grow(l.choices(alts, term, make([][][]int32, len(alts))), t, 0)
+	choices := l.choices(alts, term, make([][][]int32, len(alts)))
+	l.grow(choices, t, 0)
+	if c == cHint && oneOf(t.value, "denies", "insteadof") {
+		for _, ids := range slices.Concat(choices...) {
+			for _, id := range ids {
+				l.entry(l.words[id]).denies = true
+			}
+		}
+	}
 }
 
 // choices turns alternatives into words of the vocabulary, in the order in which the phrases

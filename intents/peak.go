@@ -25,6 +25,9 @@ func (m *message) peaksUnder(i int) bool {
 
 // peaks marks the highest value of a time.
 func (m *message) peaks() {
+	if !m.holdsKey(keyHigh) && !m.kinds.has(cPeak) {
+		return
+	}
 	for i := range m.items {
 		if !m.begins(i, keyHigh) && !m.items[i].kinds.has(cPeak) {
 			continue

@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A street line that is denied within the message, before or behind the right one: "that was
 // 22 Pine not 24 Pine", "not 24 Pine, 22", "it was 22 Pine not 24".
@@ -29,7 +32,7 @@ func (m *message) deniedFrom(i int) int {
 	for k > 0 && oneOf(m.toks[k].text, "the", "at", "el", "la", "en") {
 		k--
 	}
-	if k < 0 || m.toks[k].kind != word {
+	if k < 0 || !slices.ContainsFunc(m.toks[k].cand, func(id int32) bool { return m.p.lex.byID[id].denies }) {
 		return -1
 	}
 	for from := k; from >= 0 && from > k-3; from-- {
