@@ -103,6 +103,9 @@ func (m *message) unitApart() {
 		}
 		found = line
 	}
+	if found == "" {
+		return
+	}
 	for k := a.house + 1; k < a.to; k++ {
 		if m.p.lex.of(&m.toks[k]).unit != "" && !m.p.gaz.plainUnit(m.toks, k) || m.toks[k].text == "#" {
 			return // it has one of its own

@@ -19,17 +19,16 @@ func (m *message) noQuantityRole(i int) (role, string) {
 		return roleIgnored, "time, telephone, money or share"
 	case m.onSameStreet(i), m.houseTakenBack(i):
 		return roleIgnored, "another house of the street"
-	case m.roundTheClock(i), m.roundTheClock(i - 1):
+	case n.digits == "24" && (m.roundTheClock(i, i+1) || m.text(i+1) == "/" && m.roundTheClock(i, i+2)), // "recirc pump, runs 24/7"
+		n.digits == "7" && m.roundTheClock(i-1, i):
 		return roleIgnored, "round the clock"
-	case m.text(i+1) == "/" && n.digits == "24" && m.isNum(i+2) && m.items[i+2].num.digits == "7":
-		return roleIgnored, "round the clock" // "recirc pump, runs 24/7"
 	}
 	return roleNone, ""
 }
 
-// roundTheClock tells whether the numbers at i and behind it are "24 7".
-func (m *message) roundTheClock(i int) bool {
-	return m.isNum(i) && m.isNum(i+1) && m.items[i].num.digits == "24" && m.items[i+1].num.digits == "7"
+// roundTheClock tells whether the numbers at a and b are "24 7".
+func (m *message) roundTheClock(a, b int) bool {
+	return m.isNum(a) && m.isNum(b) && m.items[a].num.digits == "24" && m.items[b].num.digits == "7"
 }
 
 // bracketRole passes over a number in brackets that says no more: "sixty-eight (68)".
