@@ -81,8 +81,8 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 			}
 		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet)):
 			a, ok := p.numberLast(toks, i)
-			if !ok && i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet) {
-				a, ok = p.streetFirst(toks, i)
+			if led := i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet); !ok && (led || t.caps) {
+				a, ok = p.streetFirst(toks, i, led)
 			}
 			if ok {
 				out = append(out, a)
@@ -130,7 +130,8 @@ func (p *Parser) regulatorSet(toks []token, j int) bool {
 // addressAt reads a street line whose house number is token i: "123B Elm St, unit 4".
 func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	a := address{from: i, house: i, unitFrom: -1}
-	if pieceOfNumber(toks, i) {
+	told := p.houseTold(toks, i)
+	if pieceOfNumber(toks, i) && !told {
 		return a, false
 	}
 	num, j, ok := p.houseDigits(toks, i)
@@ -141,6 +142,15 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		if _, ok := ordinalAt(toks, j+1); ok {
 			j++ // "2210 - 5th Ave N"
 		}
+	}
+	if n := p.houseToldBehind(toks, j); n > 0 {
+		told, j = true, j+n
+	}
+	if told {
+		j = toStreet(toks, j)
+	}
+	if j >= len(toks) {
+		return a, false
 	}
 	if toks[i].num.value <= 9 && toks[j].kind == word && p.lex.of(&toks[j]).lists.has(listRooms) {
 		return a, false // "3 bed 2 bath ranch"
@@ -157,6 +167,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	}
 	a.line, a.to, a.suffixed, a.quoted = num+" "+s.line, s.to, s.suffixed, toks[i].quoted
 	a.score = s.score + p.numberWeight(toks, i, s.suffixed)
+	if told && s.suffixed {
+		a.score += 3
+	}
 	if i == 0 || toks[i-1].kind == mark && toks[i-1].text == "\n" {
 		a.score++
 	}

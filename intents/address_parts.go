@@ -3,10 +3,14 @@ package intents
 // Street lines whose parts were told apart: the house number behind the street, the
 // unit at the other end of the message.
 
+// listBeforeHouse are words between "house number" and the number.
+var listBeforeHouse = listOf("before house")
+
 // streetFirst reads a street told before its house number: "last house on Bell Buoy
 // Rd, 1288", "the juniper st job, number 40". A suffix makes the street one, and the
-// word "number", or a number that is no pressure's, the house.
-func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
+// word "number", or a number that is no pressure's, the house. Where no word leads to the street it
+// takes the word.
+func (p *Parser) streetFirst(toks []token, i int, led bool) (address, bool) {
 	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
 	k, std := i, ""
 	for k < len(toks) && k < i+5 && p.mayName(toks, k) {
@@ -31,6 +35,9 @@ func (p *Parser) streetFirst(toks []token, i int) (address, bool) {
 		k++
 	}
 	told := k > from
+	if !told && !led {
+		return a, false
+	}
 	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) ||
 		!told && (!plain || toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
 		return a, false
@@ -61,6 +68,59 @@ func placeWord(s string) bool {
 // houseNumberWord tells whether a word or mark leads to a house number.
 func houseNumberWord(s string) bool {
 	return s == "number" || s == "no" || s == "house" || s == "#" || s == "." || s == "num"
+}
+
+// houseTold tells whether the number at i is said to be the house's: "house number also 71", "the
+// address is 88".
+func (p *Parser) houseTold(toks []token, i int) bool {
+	k, sign, link := i-1, false, false
+	for k >= 0 && (p.lex.of(&toks[k]).lists.has(listBeforeHouse) || toks[k].kind == mark && oneOf(toks[k].text, ":", "#", ".", "=")) {
+		sign = sign || toks[k].text == "#"
+		link = link || toks[k].kind == mark || oneOf(toks[k].text, "is", "s", "was", "also")
+		k--
+	}
+	switch {
+	case k < 0:
+		return false
+	case toks[k].text == "house":
+		return sign
+	case oneOf(toks[k].text, "number", "num", "no", "nr"):
+		return k > 0 && oneOf(toks[k-1].text, "house", "street")
+	}
+	return oneOf(toks[k].text, "address", "addr") && link && (k == 0 || !oneOf(toks[k-1].text, "this", "same", "that"))
+}
+
+// houseToldBehind measures the words behind a number that make it the house's: "71 is the house
+// number too".
+func (p *Parser) houseToldBehind(toks []token, j int) int {
+	k := j
+	for k < len(toks) && p.lex.of(&toks[k]).lists.has(listBeforeHouse) {
+		k++
+	}
+	switch {
+	case k >= len(toks) || !oneOf(toks[j].text, "is", "s", "was"): // "59 the address is 4207 Sandpiper"
+		return 0
+	case oneOf(toks[k].text, "address", "addr"):
+		k++
+	case toks[k].text == "house" && k+1 < len(toks) && oneOf(toks[k+1].text, "number", "num", "no"):
+		k += 2
+	default:
+		return 0
+	}
+	for k < len(toks) && oneOf(toks[k].text, "too", "also") {
+		k++
+	}
+	return k - j
+}
+
+// toStreet skips what stands between a house number that is told to be one and its street: "house
+// number 71. Garnet St", "the address is 88 on Elm St".
+func toStreet(toks []token, j int) int {
+	k := j
+	for k < len(toks) && k < j+2 && (toks[k].kind == mark && oneOf(toks[k].text, ",", ".", "\n", "-") || oneOf(toks[k].text, "on", "of", "at")) {
+		k++
+	}
+	return k
 }
 
 // unitApart gives the street line the one unit that is told apart from it: "Unit 204,

@@ -11,7 +11,7 @@ var (
 
 // An age told of one thing by another, or of two things at once.
 
-var likewiseGate = gateOf(opener{hints: []string{"sameage"}, lists: []list{listSame, listSoIs, listLikewise}, words: []string{"same for"}})
+var likewiseGate = gateOf(opener{hints: []string{"sameage", "halfage", "twiceage"}, lists: []list{listSame, listSoIs, listLikewise}, words: []string{"same for"}})
 
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
@@ -55,7 +55,7 @@ func (m *message) likewise(items []mentionOf) {
 }
 
 // sameAge copies the year of another thing: "exp tank is the same age as the prv",
-// "prv is from 2012, exp tank same age".
+// "prv is from 2012, exp tank same age", or reckons it: "prv 20 yrs old, heater half that".
 func (m *message) sameAge(items []mentionOf) {
 	for k, x := range items {
 		end := len(m.items)
@@ -64,7 +64,7 @@ func (m *message) sameAge(items []mentionOf) {
 		}
 		at := -1
 		for j := x.at + 1; j < end && j <= x.at+8 && m.items[j].sent == m.items[x.at].sent; j++ {
-			if m.is(j, cHint, "sameage") || m.closes(j) && (m.inList(j, listSame)) {
+			if m.is(j, cHint, "sameage") || m.ageTimes(j) > 0 || m.closes(j) && (m.inList(j, listSame)) {
 				at = j
 				break
 			}
@@ -86,9 +86,26 @@ func (m *message) sameAge(items []mentionOf) {
 		g.said = true
 		if f.InstalledYear != nil {
 			y := *f.InstalledYear
+			if n := m.ageTimes(at); n > 0 {
+				y = m.ctx.Today.Year - int(float64(m.ctx.Today.Year-y)*n)
+			}
 			g.InstalledYear = &y
 		}
 	}
+}
+
+// ageTimes returns how many times as old as another thing the words at item j make one: "half that",
+// "twice as old"; 0 for none.
+func (m *message) ageTimes(j int) float64 {
+	switch {
+	case strings.HasSuffix(m.text(j-1), "than"):
+		return 0 // "more than twice that"
+	case m.is(j, cHint, "halfage"):
+		return 0.5
+	case m.is(j, cHint, "twiceage"):
+		return 2
+	}
+	return 0
 }
 
 // unknownToo gives an unknown age told before two things to the second one: "no idea on

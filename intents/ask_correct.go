@@ -33,7 +33,23 @@ func (m *message) midNumbers(i int) bool {
 	for k := i + 1; k < len(m.items) && k <= i+6; k++ {
 		b = b || m.items[k].num != nil || m.is(k, cState, "")
 	}
-	return a && b
+	return a && (b || m.rightsPlace(i))
+}
+
+// rightsPlace tells whether the words of taking back at item i put right where the pressure told
+// before them was read, and tell no more: "front 77. scratch that, it was the rear".
+func (m *message) rightsPlace(i int) bool {
+	k := i + 1
+	for m.isMark(k, ",", ".", "-", ":") || m.inList(k, listItWas) || m.inList(k, listLinks) || m.is(k, cDeterminer, "") || m.says(k, "it was", "that was", "at", "en", "that", "thats") {
+		k++
+	}
+	if k >= len(m.items) || m.items[k].point == "" {
+		return false
+	}
+	if m.meets(k+1, setOf(cBibb, cFixture, cPipe)) || m.says(k+1, "one", "side") {
+		k++
+	}
+	return m.closes(k)
 }
 
 // numberToKeep tells whether the sentence gives the right value after taking one back.

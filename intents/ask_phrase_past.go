@@ -36,7 +36,9 @@ func (m *message) askUndo(p askPhrase) {
 // askCorrect weighs one that may put it right.
 func (m *message) askCorrect(p askPhrase) {
 	switch {
-	case m.rightsFact(p.at):
+	case m.text(p.at) == "meant" && m.hasAsk(AskDue): // "which follow-ups were meant for last week"
+		return
+	case m.rightsFact(p.at), m.numberBefore(p.at) && m.rightsPlace(p.at):
 		return
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
 		return // "~88~ 78 (typo)" is put right already
@@ -65,12 +67,21 @@ func (m *message) rightsFact(i int) bool {
 		before = before || m.meets(k, toldThings)
 	}
 	for k := i + 1; k < len(m.items) && k <= i+5; k++ {
+		if m.numIs(k, roleYear) {
+			after = true // "prv 2004. scratch that, 2014"
+			continue
+		}
 		if m.items[k].num != nil && m.items[k].unit == "" || m.items[k].point != "" {
 			return false // a pressure is put right
 		}
 		after = after || m.meets(k, toldThings) || m.is(k, cPresent, "")
 	}
 	return before && after
+}
+
+// numberBefore tells whether a number stands close before item i.
+func (m *message) numberBefore(i int) bool {
+	return m.left(i, 6, true, func(k int) bool { return m.items[k].num != nil }) >= 0
 }
 
 // askDone weighs one that may say that a follow-up is done.

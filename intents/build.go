@@ -24,6 +24,7 @@ func (m *message) build() {
 	}
 	m.units()
 	m.tickedChecks()
+	m.softenerTicked()
 	m.namedLast()
 	m.joinRows()
 	m.cut()

@@ -3,6 +3,8 @@ package intents
 // Lists of the lexicon that these rules know.
 var (
 	listWordsWithPoints = listOf("words with points")
+	listPlaceInitials   = listOf("place initials")
+	listBehindInitials  = listOf("behind initials")
 )
 
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
@@ -39,9 +41,13 @@ func (m *message) punctuate(toks []token) []token {
 			}
 		}
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
-			if n := toks[i+1]; n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
+			if n := &toks[i+1]; n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
 				continue
 			}
+		}
+		if t.kind == mark && t.text == "." && t.glued && i > 0 && i+1 < len(toks) && len(toks[i-1].text) == 1 &&
+			m.p.lex.of(&toks[i-1]).lists.has(listPlaceInitials) && m.p.lex.of(&toks[i+1]).lists.has(listBehindInitials) {
+			continue // "K. sink 68"
 		}
 		if t.kind == mark && t.text == "." && t.glued && i > 1 && i+1 < len(toks) && toks[i-2].kind == number &&
 			m.unitGoesOn(toks[i-1].text, &toks[i+1]) {

@@ -15,6 +15,7 @@ var (
 	listToAbsent    = listOf("to absent")
 	listNoneThere   = listOf("none there")
 	listAnswersNone = listOf("answers none")
+	listChangesPart = listOf("changes part")
 )
 
 // itemAbsent tells whether the message says that there is no such thing: "no exp
@@ -211,7 +212,13 @@ func (m *message) tickedOff(i int) bool {
 // tickedChecks makes "check", ticked off in a list, the check valve: "Tank: 2 gal / Check: none".
 func (m *message) tickedChecks() {
 	for i := range m.items {
-		if m.text(i) != "check" || i > 0 && !m.items[i-1].mark {
+		if m.text(i) != "check" {
+			continue
+		}
+		if m.checkChanged(i) {
+			m.say(i, "bfp")
+		}
+		if i > 0 && !m.items[i-1].mark {
 			continue
 		}
 		k := i + 1
@@ -222,6 +229,47 @@ func (m *message) tickedChecks() {
 		if (m.says(k, "none", "no", "n") || m.is(k, cAbsent, "") || m.is(k, cPresent, "") && k > i+1) &&
 			(m.stopAt(k+1) || m.says(k+1, "at", "on")) {
 			m.say(i, "bfp")
+		}
+	}
+}
+
+// checkChanged tells whether "check" at item i is a part that is changed: "back in 2 weeks to change
+// the check", "new check goes in Tuesday".
+func (m *message) checkChanged(i int) bool {
+	if m.is(i-1, cPart, "new") && m.is(i+1, cHint, "wentin") || m.is(i-1, cPart, "new") && m.says(i+1, "goes", "going") {
+		return true
+	}
+	if !m.is(i-1, cDeterminer, "") && !m.says(i-1, "that", "bad", "old") {
+		return false
+	}
+	k := i - 1
+	for m.is(k, cDeterminer, "") || m.says(k, "that", "bad", "old", "new", "out") {
+		k--
+	}
+	return m.inList(k, listChangesPart)
+}
+
+// softGate is that of a softener written short.
+var softGate = onlyWithWords("soft")
+
+// softenerTicked makes "soft", ticked off in a list, the softener: "soft OK, recirc none", "soft:
+// 2015", "no soft".
+func (m *message) softenerTicked() {
+	if m.shut(softGate) {
+		return
+	}
+	for i := range m.items {
+		if m.text(i) != "soft" {
+			continue
+		}
+		k := i + 1
+		for m.isMark(k, ":", "-", "=") {
+			k++
+		}
+		opens := i == 0 || m.items[i-1].mark
+		told := m.meets(k, setOf(cCond, cAbsent)) || m.says(k, "none", "no", "n") || k > i+1 && (m.is(k, cPresent, "") || m.isNum(k) || m.is(k, cLacks, ""))
+		if opens && told && m.stopAt(k+1) || m.is(i-1, cNeg, "") && m.closes(i) {
+			m.say(i, "softener")
 		}
 	}
 }

@@ -39,6 +39,7 @@ var (
 		{(*message).minutesIn, "minutes to come", gateOf(opener{words: []string{"in", "en"}, lists: []list{listBackIn}})},
 		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash"}, lists: []list{listOneOfMoney}})},
 		{(*message).askedFor, "a price", onlyWith(cHint, "shopplace")},
+		{(*message).houseNumberTold, "a house number", onlyWithWords("house", "address", "addr")},
 		{(*message).aThing, "names a thing", alwaysOpen},
 		{(*message).lengthOf, "a length", gateOf(opener{hints: []string{"lengthways"}, words: []string{"back", "of", "by", "from", "de"}})},
 		{(*message).farFrom, "a length", gateOf(opener{classes: setOf(cDeterminer), lists: []list{listAboveBelow}})},
@@ -54,6 +55,13 @@ func (m *message) anotherKind(i int) string {
 		return why
 	}
 	return m.reason(otherKindsBare, i)
+}
+
+// houseNumberTold reads what is said to be a house number: "house no. 88, street is Elm", "71 is the
+// house number too".
+func (m *message) houseNumberTold(i int) bool {
+	at := m.items[i].tok
+	return m.p.houseTold(m.toks, at) || m.p.houseToldBehind(m.toks, at+m.items[i].n) > 0
 }
 
 // presetSomewhere reads what a thing that is no regulator of the house came set to.

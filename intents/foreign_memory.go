@@ -48,8 +48,22 @@ func (m *message) targeted(i int) bool {
 		case m.inList(k, listLabels):
 			return !m.pointBetween(k, i)
 		}
-		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !m.otherNumber(k, i) // "10 over limit here at 90"
+		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !m.otherNumber(k, i) && !(m.tapGoodFor(k) && toPSI(m.items[i].value, m.items[i].unit) < leastRating) // "10 over limit here at 90"
 	}) >= 0
+}
+
+// leastRating is the lowest pressure that the valves and hoses of a house are rated for.
+const leastRating = 125
+
+// tapGoodFor tells whether "good for" at item k says what a tap gives, no rating: "kitchen tap good
+// for 62".
+func (m *message) tapGoodFor(k int) bool {
+	if m.text(k) != "good for" {
+		return false
+	}
+	for k--; m.inList(k, listLinks) || m.is(k, cHint, "hedge"); k-- {
+	}
+	return m.is(k, cPoint, "") && !m.says(k, "main", "street") || m.meets(k, setOf(cPlace, cBibb))
 }
 
 // otherNumber tells whether what stands at k leads to a number before i: "should be

@@ -77,6 +77,13 @@ func (g *gazetteer) enter(l *lexicon) {
 	}
 }
 
+// enterWritten takes over what people write for suffixes beside the tables, once the lexicon is read.
+func (g *gazetteer) enterWritten(l *lexicon) {
+	for w, std := range l.suffixes {
+		g.suffix[w], l.entry(w).suffix = std, std
+	}
+}
+
 // writtenUnits are what people write, in Spanish and by slips too, for the units of the table.
 var writtenUnits = map[string]phraseSet{
 	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | departamento | apartamento"),

@@ -60,7 +60,7 @@ func (p *Parser) glanceMark(toks []token, i int) glance {
 			return seesList | seesDictated
 		case !t.glued:
 			return seesCount
-		case i > 0 && p.lex.of(&toks[i-1]).lists.has(listDotted), i > 1 && toks[i-2].kind == number:
+		case i > 0 && (p.lex.of(&toks[i-1]).lists.has(listDotted) || p.lex.of(&toks[i-1]).lists.has(listPlaceInitials)), i > 1 && toks[i-2].kind == number:
 			return seesDictated
 		}
 	case "-":

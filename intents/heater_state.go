@@ -18,6 +18,7 @@ var (
 	listNeverDid    = listOf("never did")
 	listStandsWhere = listOf("stands where")
 	listColdThings  = listOf("cold things")
+	listPilots      = listOf("pilots")
 )
 
 // What tells that a heater rests or fires.
@@ -67,8 +68,27 @@ func (m *message) noState(i int) bool {
 			return true // "pointed it out"
 		}
 	}
+	if m.pilotOnly(i) {
+		return true
+	}
 	// "thermostat at hot"
 	return m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") || m.standsThere(i)
+}
+
+// pilotOnly tells whether the state at item i is the pilot's, and the burner's is told behind it:
+// "pilot's lit but the burner's off".
+func (m *message) pilotOnly(i int) bool {
+	k := i - 1
+	for m.inList(k, listLinks) {
+		k--
+	}
+	if !m.inList(k, listPilots) {
+		return false
+	}
+	burner := func(k int) bool {
+		return !m.inList(k, listPilots) && (m.is(k, cBurner, "") || m.is(k, cState, "idle"))
+	}
+	return m.right(i, 6, true, burner) >= 0
 }
 
 // takesOut tells whether item k takes something out: "pulled the heater out".

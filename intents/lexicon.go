@@ -32,6 +32,7 @@ type lexicon struct {
 	deletes  []deletion         // a word less one letter -> words
 	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
 	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
+	suffixes map[string]string  // what is written for a street's suffix beside the tables: "blv"
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	entries  map[string]*entry  // by word: all that is known of it
@@ -52,7 +53,7 @@ const (
 func newLexicon() *lexicon {
 	return &lexicon{
 		skeleton: map[string][]int32{}, toward: map[string]bool{},
-		alias: map[string][]int32{}, sounds: map[string]string{}, short: map[string]string{},
+		alias: map[string][]int32{}, suffixes: map[string]string{}, sounds: map[string]string{}, short: map[string]string{},
 		entries: make(map[string]*entry, 2*entries), // half empty, so that a word is found at once
 		trie:    newTrie(), lists: make([]phraseSet, len(listNames)),
 	}
@@ -164,6 +165,7 @@ var wordKinds = map[string]func(l *lexicon, w, of string){
 	"column": func(l *lexicon, w, of string) { l.entry(w).column = headNames[of] },
 	"short":  func(l *lexicon, w, of string) { l.short[w] = fold(of) },
 	"alias":  func(l *lexicon, w, of string) { l.alias[w] = append(l.alias[w], l.word(fold(of))) },
+	"suffix": func(l *lexicon, w, of string) { l.suffixes[w] = of },
 }
 
 // phraseKinds are the lines whose phrases grow or are kept by other rules than those of a class.

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -185,7 +186,7 @@ func (m *message) installing(w deed) (assess.Action, string) {
 func (m *message) setting(w deed) (assess.Action, string) {
 	switch {
 	case m.text(w.at) == "reduced" && m.reliefNear(w.at): // "T&P line reduced to 1/2"
-	case m.text(w.at) == "turned" && m.text(w.at+1) == "off":
+	case m.text(w.at) == "turned" && (m.text(w.at+1) == "off" || m.text(w.at+1) == "it" && m.text(w.at+2) == "off"): // the water, or the heater
 	case w.obj == "prv":
 		if !w.carried || m.setsSomething(w.verb) {
 			return assess.SetPRV, w.obj
@@ -318,7 +319,7 @@ func (m *message) turnedAndRead(v *verb) bool {
 		return false
 	}
 	s := m.items[v.at].sent
-	if m.itemIn(s) != "" || m.left(v.at, v.at-m.sents[s].from, true, m.tellsHeater) >= 0 {
+	if part := m.itemIn(s); part != "" && part != "prv" || m.left(v.at, v.at-m.sents[s].from, true, m.tellsHeater) >= 0 {
 		return false
 	}
 	for k := range m.readings {
@@ -326,7 +327,20 @@ func (m *message) turnedAndRead(v *verb) bool {
 			return true
 		}
 	}
-	return false
+	return m.readSince(v.at)
+}
+
+// readSince tells whether the turning at item i is what the pressure told before it was read after:
+// "kitchen 68 after I backed it off".
+func (m *message) readSince(i int) bool {
+	k := i - 1
+	for m.says(k, "i", "we", "just") {
+		k--
+	}
+	if !m.says(k, "after", "once", "since") || strings.HasPrefix(m.text(i), "open") {
+		return false
+	}
+	return slices.ContainsFunc(m.readings, func(r reading) bool { return r.sent == m.items[i].sent })
 }
 
 // turnsHer tells whether a verb of turning names the screw, its turns, or "her": "backed the

@@ -138,12 +138,24 @@ func (m *message) headPoint(s int) string {
 			return m.pointOfGauge(j, pts)
 		}
 		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") &&
-			(m.sents[j].to-m.sents[j].from <= 4 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" ||
+			(m.sents[j].to-m.sents[j].from <= 4 || m.headWords(j) <= 3 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" ||
 				j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}
 	}
 	return ""
+}
+
+// headWords counts the words of sentence j besides its house and the state of heater and water:
+// "640 Cantle Ct test port past the PRV, elements off, nothing running".
+func (m *message) headWords(j int) int {
+	n := 0
+	for i := m.sents[j].from; i < m.sents[j].to; i++ {
+		if it := &m.items[i]; !it.mark && !it.site && !it.kinds.meets(setOf(cState, cStatic, cFlowing)) {
+			n++
+		}
+	}
+	return n
 }
 
 // tellsTrouble tells whether sentence j tells of a trouble and of no pressure, so that its test

@@ -46,6 +46,7 @@ func New(words ...Word) (*Parser, error) {
 	if err := p.lex.load(); err != nil {
 		return nil, err
 	}
+	gaz.enterWritten(p.lex)
 	p.lex.open(ring)
 	p.scratches.New = func() any { return new(scratch) }
 	return p, nil

@@ -27,7 +27,7 @@ type placeRule func(m *message, i int) (last int, decided bool)
 
 // What those rules begin at that are not asked for every place.
 var (
-	upstairsOpener = opener{classes: setOf(cFlowing), words: []string{"back at", "after it"}}
+	upstairsOpener = opener{classes: setOf(cFlowing), words: []string{"back at", "back there", "back here", "after it"}}
 	sideOpener     = opener{hints: []string{"bothsides"}, lists: []list{listBehindPrv}, words: []string{"in", "out", "down", "ahead", "before", "antes"}}
 	backOpener     = opener{words: []string{"fr", "back", "bck"}, typed: []string{"st"}}
 	shortOpener    = opener{classes: setOf(cInitial), items: []string{"drain_valve"}, words: []string{"kit", "washer"}, typed: []string{"st", "bth"}}
@@ -85,7 +85,7 @@ func (m *message) placeUpstairs(i int) (int, bool) {
 		m.items[i].point = p
 		return i, true
 	}
-	if m.backAt(i) {
+	if m.backAt(i) || m.backThere(i) {
 		m.items[i].point = string(assess.RearBibb)
 		return i, true
 	}

@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -90,6 +94,23 @@ func (m *message) backAt(i int) bool {
 	}
 	n := &m.items[i+1]
 	return n.value >= leastPSI && !n.num.time && (n.unit == "" || pressureUnit(n.unit)) && m.isNum(m.prevNum(i))
+}
+
+// backThere tells whether "back there" behind a number is the rear bibb that was named before it:
+// "lazy hand on the back spigot 139, it's 137 back there".
+func (m *message) backThere(i int) bool {
+	if !m.says(i, "back there", "back here") || !m.isNum(i-1) {
+		return false
+	}
+	if n := &m.items[i-1]; n.value < leastPSI || n.num.time || n.num.money || n.unit != "" && !pressureUnit(n.unit) {
+		return false
+	}
+	for k := i - 2; k >= 0; k-- {
+		if m.items[k].point == string(assess.RearBibb) {
+			return true
+		}
+	}
+	return false
 }
 
 // drainOfTank reads the drain of a heater that is named by its size: "the drain of

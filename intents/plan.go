@@ -189,6 +189,7 @@ func (m *message) planForDay(s int, w moment, acts []action, only bool) {
 		p.InDays = &d
 	}
 	m.plans = append(m.plans, p)
+	m.joinedJobs(p, a, acts)
 	for k := range acts {
 		b := &acts[k]
 		b.used = b.used || b.other || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)

@@ -53,6 +53,43 @@ func (m *message) secondPlan(se *sentence) {
 	}
 }
 
+// joinedJobs gives the day of plan p, made of action a, to the job that "and" joins to it: "to install
+// a tank and to replace the regulator in three weeks".
+func (m *message) joinedJobs(p planned, a *action, acts []action) {
+	if p.InDays == nil || a.other || a.code == assess.Recheck {
+		return
+	}
+	for k := range acts {
+		b := &acts[k]
+		if b.used || b.other || b.code == a.code || b.code == assess.Recheck || !m.joinsJobs(min(a.at, b.at), max(a.at, b.at)) {
+			continue
+		}
+		b.used = true
+		m.plans = append(m.plans, planned{b.at, assess.Plan{Action: b.code, InDays: p.InDays}})
+	}
+}
+
+// joinsJobs tells whether "and" joins the jobs at items a and b, with no more between than what the
+// first is to be done to.
+func (m *message) joinsJobs(a, b int) bool {
+	if b > a+9 || !m.is(b, cBase, "") {
+		return false
+	}
+	k := b - 1
+	if m.says(k, "to", "also", "then") {
+		k--
+	}
+	if !m.says(k, "and", "n", "&", "y", "and to", "and then", "and also") {
+		return false
+	}
+	for j := a + 1; j < k; j++ {
+		if m.items[j].mark || m.timeSpan(j) || m.timeWordAt(j) || m.is(j, cWill, "") {
+			return false
+		}
+	}
+	return true
+}
+
 // namesItem tells whether the message names a piece of equipment.
 func (m *message) namesItem(code string) bool {
 	for k := range m.items {

@@ -40,6 +40,9 @@ func (m *message) pressureRole(i int) (role, string) {
 			return roleIgnored, "what was wanted"
 		}
 	}
+	if m.numberAgain(i) {
+		return roleIgnored, "said again"
+	}
 	if m.ofTyres(i) {
 		return roleIgnored, "tyres"
 	}

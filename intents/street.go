@@ -74,7 +74,7 @@ func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !allCaps(w.to
 func (w *streetWalk) suffix(k, words int) string {
 	t := &w.toks[k]
 	std := w.p.lex.of(t).suffix
-	if std == "" || w.p.lex.of(t).lists.has(listNoSuffixes) || words == 0 && w.dir == "" {
+	if std == "" || w.p.lex.of(t).lists.has(listNoSuffixes) && !w.strEnds(k) || words == 0 && w.dir == "" {
 		return ""
 	}
 	if w.p.lex.of(t).unit != "" && k+1 < len(w.toks) && w.toks[k+1].kind == number {
@@ -96,6 +96,19 @@ func (w *streetWalk) suffix(k, words int) string {
 		return "" // "exp tank", "2nd vst arrived"
 	}
 	return std
+}
+
+// strEnds tells whether "str" at k ends a street's name: behind a word that is no term of the
+// trade, and no number follows it: "61 Maple Str., rear 77" where "hose 60 str 118" has the
+// street's pressure.
+func (w *streetWalk) strEnds(k int) bool {
+	if w.toks[k].text != "str" || w.toks[k-1].kind != word || w.p.term(w.toks, k-1) {
+		return false
+	}
+	if k++; k < len(w.toks) && w.toks[k].text == "." {
+		k++
+	}
+	return k >= len(w.toks) || w.toks[k].kind == word || w.toks[k].kind == mark && !oneOf(w.toks[k].text, ":", "=", "#", "@")
 }
 
 // cost weighs a word as a part of a street's name: a word that never stands in

@@ -11,6 +11,9 @@ var (
 	listPipeRuns     = listOf("pipe runs")
 	listWaterSForce  = listOf("water's force")
 	listOpensSymptom = listOf("opens symptom")
+	listWhereWeak    = listOf("where weak")
+	listHowWeak      = listOf("how weak")
+	listSeemsWeak    = listOf("seems weak")
 )
 
 var symptomOpener = opener{
@@ -133,6 +136,12 @@ func (m *message) weakWater(i int) (assess.SymptomName, bool) {
 	if !m.inList(i, listWeak) {
 		return noSymptom, false
 	}
+	if m.text(i) == "week" && m.meantWeak(i) {
+		return assess.LowFlow, true
+	}
+	if m.text(i) == "week" {
+		return noSymptom, false
+	}
 	if m.text(i) == "wk" && m.closes(i) { // short for week as well
 		water := func(k int) bool { return m.meets(k, setOf(cFixture, cWater)) || m.items[k].point != "" }
 		if m.is(i-1, cClaim, "says") || m.left(i, 4, false, water) >= 0 {
@@ -144,6 +153,27 @@ func (m *message) weakWater(i int) (assess.SymptomName, bool) {
 	}
 	pressure := func(k int) bool { return m.inList(k, listWaterSForce) }
 	return assess.LowFlow, m.left(i, 3, false, pressure) >= 0
+}
+
+// meantWeak tells whether "week" at item i is "weak", said of the water: "customer says its week
+// upstairs", "shower is real week".
+func (m *message) meantWeak(i int) bool {
+	if !m.closes(i) && !m.inList(i+1, listWhereWeak) && m.items[i+1].point == "" && !m.is(i+1, cFixture, "") {
+		return false
+	}
+	k := i - 1
+	for m.inList(k, listHowWeak) || m.is(k, cHint, "hedge") {
+		k--
+	}
+	if m.inList(k, listSeemsWeak) {
+		return true
+	}
+	if m.inList(k, listLinks) {
+		k--
+	} else if k == i-1 {
+		return m.inList(k, listWaterSForce)
+	}
+	return m.inList(k, listWaterSForce) || m.meets(k, setOf(cFixture, cWater)) || m.is(k, cPoint, "")
 }
 
 // knockOrBlack reads two words that are symptoms only beside what they are said of: "no

@@ -42,7 +42,9 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	case assess.RustyWater:
 		other = m.rustOfPart(i)
 	case assess.Creep:
-		other = m.climbsByHeat(i) || m.isNum(i+1) && m.items[i+1].unit == "other" // "walked up 9 floors"
+		floors := m.isNum(i+1) && m.items[i+1].unit == "other"                                                   // "walked up 9 floors"
+		few := m.text(i+1) == "over" && m.isNum(i+2) && m.items[i+2].unit == "" && m.items[i+2].value < leastPSI // "climbed over three boxes"
+		other = floors || few || m.climbsByHeat(i)
 	case assess.Hammer:
 		other = m.otherBang(i)
 	case assess.NoWater:

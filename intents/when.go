@@ -60,6 +60,9 @@ func samePlace(a, b *reading) bool {
 	return len(a.points) == len(b.points) && (len(a.points) == 0 || a.points[0] == b.points[0])
 }
 
+// listAffirms are words that lead to a number told before.
+var listAffirms = listOf("affirms")
+
 // saidTwice drops a reading that is only said again: "six seven, that's sixty seven",
 // "sorry, heater NOT firing, 92", "no wait, 80. 80 front".
 func (m *message) saidTwice() {
@@ -97,6 +100,28 @@ func (m *message) sameAgain(a, b *reading) bool {
 		marks = marks && m.items[k].mark
 	}
 	return marks && m.items[a.at].takesOver
+}
+
+// numberAgain tells whether the number at i, told of no place of its own, only affirms the reading
+// before it: "side bibb 99 no wait 79, it's 79", "66 in the kitchen, yes 66".
+func (m *message) numberAgain(i int) bool {
+	if !m.inList(i-1, listAffirms) {
+		return false
+	}
+	k := i - 1
+	for k > 0 && (m.inList(k, listAffirms) || m.items[k].mark && m.items[k].text != "\n") {
+		k--
+	}
+	if m.items[k].point != "" {
+		k-- // "79 side bibb, it's 79"
+	}
+	return m.numIs(k, roleReading) && m.items[k].value == m.items[i].value && sameUnit(m.items[k].unit, m.items[i].unit) &&
+		(m.closes(i) || m.says(i+1, "and", "y")) && !m.points(i)
+}
+
+// sameUnit tells whether two numbers are of one unit, which is psi where none is told.
+func sameUnit(a, b string) bool {
+	return a == b || (a == "" || a == "psi") && (b == "" || b == "psi")
 }
 
 // spelledAgain tells whether the number at b spells out the digits of the one at a, with no more than a
