@@ -239,7 +239,7 @@ func (m *message) onePut(i int) bool {
 
 // pronoun tells whether a verb refers back to what was told before: "swapped it", "la cambié".
 func (m *message) pronoun(at int) bool {
-	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.Contains(t, " it ") {
+	if t := m.text(at); strings.HasSuffix(t, " it") || strings.Contains(t, " one") || strings.Contains(t, " it ") && !strings.HasSuffix(t, " on") {
 		return true
 	}
 	back := func(k int) bool { return m.says(k, "it", "that", "one", "this") }
