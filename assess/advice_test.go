@@ -126,3 +126,56 @@ func TestTheTestThatTellsMost(t *testing.T) {
 		}
 	}
 }
+
+// A regulator that was told to have failed, to be worn or to weep: nobody is told to turn its screw,
+// whatever was read beside it and in whichever order it was told.
+func TestTheScrewOfAnUnsoundRegulatorIsLeftAlone(t *testing.T) {
+	turns := []string{"small turns", "turn the regulator", "touching the regulator's screw", "turning the screw", "turn it down",
+		"vueltas chicas", "gire un poco", "antes de tocar el tornillo", "antes de girar el tornillo"}
+	for _, told := range [][]string{{"prv failed"}, {"prv suspect"}, {"prv failed", "prv suspect"}, {"prv suspect", "prv failed"}} {
+		for _, read := range [][]string{
+			{"88 laundry idle"}, {"88 laundry idle", "120 street"}, {"30 laundry idle"}, {"30 laundry idle", "90 street"},
+			{"95 rear_bibb idle", "prv 2008"}, {"did set_prv 88", "88 laundry idle after", "120 street"}, {"did set_prv 30"},
+		} {
+			for _, lines := range [][]string{slices.Concat(told, read), slices.Concat(read, told)} {
+				visit := on(t, today.String(), lines...)
+				for _, lang := range []Lang{English, Spanish} {
+					a := Assess(Input{Today: today, Visits: []Visit{visit}, Lang: lang})
+					said := fmt.Sprint(a.Findings, a.NextCheck)
+					if a.NextCheck != nil {
+						said += a.NextCheck.Check
+					}
+					for _, word := range turns {
+						if strings.Contains(said, word) {
+							t.Errorf("%v: %q is said of a screw that must not be turned: %s", lines, word, said)
+						}
+					}
+					for _, f := range a.FollowUps {
+						if f.Action == SetPRV {
+							t.Errorf("%v: comes back to turn the screw", lines)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// What is told later of the same visit does not soften a regulator that has failed; a new one is sound.
+func TestARegulatorStaysFailedUntilItIsReplaced(t *testing.T) {
+	leads := func(lines ...string) string { return seeing(t, lines...).Findings[0].Text }
+	for _, row := range []struct {
+		what  string
+		visit []string
+		want  string
+	}{
+		{"frozen screw, then a weeping bonnet", []string{"prv failed", "prv suspect", "88 laundry idle", "120 street"}, "told to have failed"},
+		{"only weeping", []string{"prv suspect", "88 laundry idle", "120 street"}, "worn regulator"},
+		{"a sound one is turned down", []string{"prv good", "88 laundry idle", "120 street"}, "small turns"},
+		{"a new one set too high", []string{"prv failed", "did replaced_prv 88", "88 laundry idle after", "120 street"}, "small turns"},
+	} {
+		if got := leads(row.visit...); !strings.Contains(got, row.want) {
+			t.Errorf("%s: %q, want %q in it", row.what, got, row.want)
+		}
+	}
+}

@@ -54,7 +54,7 @@ func (f *facts) cautions(findings []Finding) []Caution {
 	say(drain, CautionHotDrain)
 	say(f.now.setpointF != nil && *f.now.setpointF > AssumedSetpointF, CautionScald)
 	say(v.did(ReplacedPRV, InstalledPRV) || planned(ReplacePRV), CautionBonding, CautionLocalCode)
-	say(v.did(SetPRV, RebuiltPRV) || planned(SetPRV) || found("set_high", "set_low"), CautionSetting)
+	say(v.did(SetPRV, RebuiltPRV) || planned(SetPRV) || !f.unsound() && found("set_high", "set_low"), CautionSetting)
 	say(v.did(InstalledTank, ReplacedTank) || planned(InstallTank, ReplaceTank), CautionSupportTank, CautionTank)
 	say(v.did(ChargedTank) || found("tank_charge_off"), CautionTank)
 	say(v.did(ShutOff), CautionSlowOpen)
@@ -62,7 +62,8 @@ func (f *facts) cautions(findings []Finding) []Caution {
 	say(found("expansion_uncontrolled", "peak_high"), CautionRelief, CautionLocalCode)
 	say(found("not_regulating", "seat_creep", "street_strong"), CautionLocalCode)
 	say(found("restricted"), CautionShutoff)
-	say(f.now.regulated() && found("high", "low"), CautionSetting)
+	say(f.now.regulated() && !f.unsound() && found("high", "low"), CautionSetting)
+	say(f.unsound() && found("high", "low", "set_high", "set_low"), CautionLocalCode)
 	say(v.did(RebuiltPRV, ReplacedPRV), CautionSlowOpen)
 	return out
 }

@@ -154,6 +154,8 @@ var rules = [...]rule{
 			w = "high.no_prv"
 		case f.notRegulating():
 			w = "high.follows"
+		case f.unsound():
+			w = "high." + string(f.now.prvCondition)
 		case f.street.psi != nil && *f.street.psi-*f.house.psi >= belowMainPSI && f.likely(CauseSetHigh):
 			w = "high.set"
 		}
@@ -170,6 +172,8 @@ var rules = [...]rule{
 			w = "low.borderline"
 		case f.street.psi != nil && *f.street.psi < BandLowPSI:
 			w = "low.street"
+		case f.unsound():
+			w = "low.unsound"
 		}
 		upstairs := number(math.Round(OutletPSI(*f.house.psi, storeyFeet)))
 		return softer(Soon, soft), w, f.houseValues("upstairs", upstairs)
@@ -228,14 +232,14 @@ var rules = [...]rule{
 		if !ok || to <= f.shop.BandPSI[1] {
 			return "", "", nil
 		}
-		return Soon, "", f.houseValues("to", f.psi(to))
+		return Soon, f.unsoundSetting("set_high"), f.houseValues("to", f.psi(to))
 	}},
 	{"set_low", func(f *facts) (Urgency, string, []string) {
 		to, ok := f.freshSetting()
 		if !ok || to >= f.shop.BandPSI[0] {
 			return "", "", nil
 		}
-		return Soon, "", f.houseValues("to", f.psi(to))
+		return Soon, f.unsoundSetting("set_low"), f.houseValues("to", f.psi(to))
 	}},
 	{"street_low", func(f *facts) (Urgency, string, []string) {
 		return f.on(f.street.psi != nil && *f.street.psi < BandLowPSI, Soon)

@@ -52,6 +52,22 @@ func (f *facts) freshSetting() (float64, bool) {
 	return 0, false
 }
 
+// unsound tells whether the house has a regulator that was told to have failed, or to be worn. Nobody
+// is told to turn its screw: one that is frozen, stripped or weeping breaks, with the water on
+// (common practice).
+func (f *facts) unsound() bool {
+	return f.now.regulated() && (f.now.prvCondition == Failed || f.now.prvCondition == Suspect)
+}
+
+// unsoundSetting is the wording for a setting outside the band that cannot be put right by the screw,
+// empty where it can.
+func (f *facts) unsoundSetting(code string) string {
+	if !f.unsound() {
+		return ""
+	}
+	return code + ".unsound"
+}
+
 // counts tells whether a reading shows the house as the visit left it: every
 // reading does, until there are readings after work.
 func (f *facts) counts(j *judged) bool {

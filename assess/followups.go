@@ -60,7 +60,7 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 				add(Recheck, daysSoon, findings[i].Code)
 			}
 		case "set_high", "set_low":
-			add(SetPRV, daysSoon, findings[i].Code)
+			add(f.setOrReplace(), daysSoon, findings[i].Code)
 		case "high", "low":
 			switch {
 			case findings[i].Urgency == Watch:
@@ -68,7 +68,7 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 			case f.visit.valveWork(), f.notRegulating(), f.now.prv == absent && findings[i].Code == "high":
 				// another finding says what to come back for
 			case f.likely(CauseSetHigh, CauseSetLow):
-				add(SetPRV, daysSoon, findings[i].Code)
+				add(f.setOrReplace(), daysSoon, findings[i].Code)
 			default:
 				add(Recheck, daysSoon, findings[i].Code)
 			}
@@ -103,6 +103,18 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 	rest := out[planned:]
 	sort.SliceStable(rest, func(a, b int) bool { return rest[a].InDays < rest[b].InDays })
 	return out[:min(len(out), max(mostFollowUps, planned))]
+}
+
+// setOrReplace is what brings the pressure right: the screw, a new valve where this one has failed,
+// and somebody's judgement where it is only in doubt.
+func (f *facts) setOrReplace() Action {
+	switch {
+	case !f.unsound():
+		return SetPRV
+	case f.now.prvCondition == Failed:
+		return ReplacePRV
+	}
+	return OtherAction
 }
 
 // sureEnough is how likely a cause must be before a valve is put on the list

@@ -74,7 +74,7 @@ var tableChecks = [...]fieldTest{
 		perCause{0.55, 0.55, 0.55, 0.52, 0.52, 0.55, 0.55, 0.40, 0.06, 0.50, 0.55},
 		perCause{0.45, 0.45, 0.45, 0.48, 0.48, 0.45, 0.45, 0.60, 0.94, 0.50, 0.45})},
 	{checkScrew, 10, func(f *facts) bool {
-		return f.found.regulated() && !f.visit.valveWork() && f.street.psi != nil && !f.notRegulating()
+		return f.found.regulated() && !f.unsound() && !f.visit.valveWork() && f.street.psi != nil && !f.notRegulating()
 	}, rest(
 		screwFollowed, screwIdle)},
 	{checkStrainer, 30, func(f *facts) bool { return f.found.regulated() && !f.visit.did(RebuiltPRV, ReplacedPRV) }, rest(

@@ -78,13 +78,19 @@ func (v *Visit) valveWork() bool { return v.did(SetPRV, ReplacedPRV, InstalledPR
 // found returns the record as the visit found the house: the record so far
 // with what the visit tells about things that it did not put in itself.
 func (r record) found(v *Visit) record {
+	told := false // the visit told the regulator's condition before
 	for i := range v.Equipment {
 		e := &v.Equipment[i]
 		if v.replaces(e.Item) {
 			r.learnOld(e, v.Date.Year)
 			continue
 		}
+		failed := e.Item == PRV && r.prvCondition == Failed && told
 		r.learn(e)
+		told = told || e.Item == PRV && e.Condition != ""
+		if failed && r.prvCondition == Suspect {
+			r.prvCondition = Failed // "screw is frozen", then "weeps at the bonnet": one does not soften the other
+		}
 	}
 	for _, w := range v.Work {
 		switch w.Action {

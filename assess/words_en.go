@@ -33,6 +33,12 @@ var english = wordTable{
 		"high.set": {
 			"High at {house} ± {pm} psi with the main at {street}: turn the regulator down by small turns to 50 to 60, and read again.",
 			"Static above {top} psi calls for a working regulator (IPC 2018 604.8, UPC 608.2, as quoted); at 60 psi open taps and steady leaks run {saved} % less (square root of pressure)."},
+		"high.failed": {
+			"High at {house} ± {pm} psi with a regulator told to have failed: leave its screw alone, rebuild or replace it.",
+			"A screw that is frozen or stripped breaks, with the water on (common practice); static above {top} psi calls for a working regulator (IPC 2018 604.8, UPC 608.2, as quoted)."},
+		"high.suspect": {
+			"High at {house} ± {pm} psi with a worn regulator: leave its screw alone, and plan to rebuild or replace it.",
+			"The screw of a worn or weeping regulator is not forced (common practice); static above {top} psi calls for a working regulator (IPC 2018 604.8, UPC 608.2, as quoted)."},
 		"low": {
 			"Low at {house} ± {pm} psi, under {bottom}: compare with the main and with a flowing reading before turning the screw.",
 			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory); one floor up about {upstairs} psi is left (0.433 psi a foot, IPC 2018 App. E)."},
@@ -41,6 +47,9 @@ var english = wordTable{
 			"Gauge error by ASME B40.100 reaches across the limit."},
 		"low.street": {
 			"Low at {house} ± {pm} psi because the main is low at {street}: leave the regulator alone, ask the utility.",
+			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory); one floor up about {upstairs} psi is left (0.433 psi a foot, IPC 2018 App. E)."},
+		"low.unsound": {
+			"Low at {house} ± {pm} psi, under {bottom}, with a bad regulator: leave its screw alone, compare with the main, and plan to rebuild or replace it.",
 			"{bottom} psi is the customary least static pressure (older IRC P2903.3, from memory); one floor up about {upstairs} psi is left (0.433 psi a foot, IPC 2018 App. E)."},
 		"in_band": {
 			"In band at {house} ± {pm} psi ({bottom} to {top}): leave the setting as it is.",
@@ -158,6 +167,12 @@ var english = wordTable{
 			"Static stays at {top} psi or less (IPC 2018 604.8, UPC 608.2, as quoted)."},
 		"set_low": {
 			"Set too low at {to} psi: bring it up into {bottom} to {top}, by small turns, and read again.",
+			"{bottom} psi is the customary least static pressure (from memory); regulators are set 50 to 60 (common practice)."},
+		"set_high.unsound": {
+			"Set too high at {to} psi, and the regulator is told to be bad: leave its screw alone, rebuild or replace it.",
+			"Static stays at {top} psi or less (IPC 2018 604.8, UPC 608.2, as quoted)."},
+		"set_low.unsound": {
+			"Set too low at {to} psi, and the regulator is told to be bad: leave its screw alone, rebuild or replace it.",
 			"{bottom} psi is the customary least static pressure (from memory); regulators are set 50 to 60 (common practice)."},
 		"street_low": {
 			"Main is low at {street} psi: ask the utility and check the curb and main valves before touching the regulator.",

@@ -34,6 +34,12 @@ var spanish = wordTable{
 		"high.set": {
 			"Alta: {house} ± {pm} psi con la calle a {street}; baje el regulador con vueltas chicas a 50 o 60 y lea otra vez.",
 			"Arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, UPC 608.2, según cita); a 60 psi las llaves abiertas y las fugas constantes gastan {saved} % menos (raíz de la presión)."},
+		"high.failed": {
+			"Alta: {house} ± {pm} psi con un regulador que ya no sirve; deje el tornillo, repárelo o cámbielo.",
+			"Un tornillo pegado o barrido se rompe, con el agua abierta (práctica común); arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, UPC 608.2, según cita)."},
+		"high.suspect": {
+			"Alta: {house} ± {pm} psi con un regulador gastado; deje el tornillo y proponga repararlo o cambiarlo.",
+			"No se fuerza el tornillo de un regulador gastado o que gotea (práctica común); arriba de {top} psi estáticas hace falta un regulador que funcione (IPC 2018 604.8, UPC 608.2, según cita)."},
 		"low": {
 			"Baja: {house} ± {pm} psi, debajo de {bottom}; compare con la calle y con una lectura con agua corriendo antes de girar el tornillo.",
 			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria); un piso arriba quedan unas {upstairs} psi (0.433 psi por pie, IPC 2018 Ap. E)."},
@@ -42,6 +48,9 @@ var spanish = wordTable{
 			"El error del manómetro (ASME B40.100) cruza el límite."},
 		"low.street": {
 			"Baja: {house} ± {pm} psi porque la calle está baja, {street}; deje el regulador y pregunte a la compañía de agua.",
+			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria); un piso arriba quedan unas {upstairs} psi (0.433 psi por pie, IPC 2018 Ap. E)."},
+		"low.unsound": {
+			"Baja: {house} ± {pm} psi, debajo de {bottom}, con un regulador malo; deje el tornillo, compare con la calle y proponga repararlo o cambiarlo.",
 			"{bottom} psi es el mínimo estático de costumbre (IRC P2903.3 anterior, de memoria); un piso arriba quedan unas {upstairs} psi (0.433 psi por pie, IPC 2018 Ap. E)."},
 		"in_band": {
 			"En rango: {house} ± {pm} psi ({bottom} a {top}); deje el ajuste como está.",
@@ -159,6 +168,12 @@ var spanish = wordTable{
 			"La estática queda en {top} psi o menos (IPC 2018 604.8, UPC 608.2, según cita)."},
 		"set_low": {
 			"Ajuste demasiado bajo, {to} psi: súbalo a entre {bottom} y {top} con vueltas chicas y lea otra vez.",
+			"{bottom} psi es el mínimo de costumbre (de memoria); los reguladores se ajustan a 50 o 60 (práctica común)."},
+		"set_high.unsound": {
+			"Ajuste demasiado alto, {to} psi, y el regulador está malo: deje el tornillo, repárelo o cámbielo.",
+			"La estática queda en {top} psi o menos (IPC 2018 604.8, UPC 608.2, según cita)."},
+		"set_low.unsound": {
+			"Ajuste demasiado bajo, {to} psi, y el regulador está malo: deje el tornillo, repárelo o cámbielo.",
 			"{bottom} psi es el mínimo de costumbre (de memoria); los reguladores se ajustan a 50 o 60 (práctica común)."},
 		"street_low": {
 			"La calle está baja, {street} psi: pregunte a la compañía de agua y revise las llaves de la banqueta y general antes de tocar el regulador.",

@@ -176,7 +176,7 @@ func TestCrewFacts(t *testing.T) {
 		{"prv won't adjust anymore", "prv failed"},
 		{"prv adjusts but creeps back up", "creep"},
 		{"prv chatters when the washer fills", "noise"},
-		{"prv is leaking at the bonnet", "leak"},
+		{"prv is leaking at the bonnet", "leak; prv suspect"},
 		{"prv body has a drip", "leak"},
 		{"prv makes a racket", "noise"},
 		{"pipes bang when sprinklers shut off", "hammer"},

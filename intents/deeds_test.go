@@ -168,7 +168,7 @@ func TestWhatWasDone(t *testing.T) {
 		{"backed the screw off on the prv", "set_prv"},
 		{"cranked the screw in", "set_prv"},
 		{"afloje el tornillo de la reguladora", "set_prv"},
-		{"the screw is seized", "ask none"},
+		{"the screw is seized", "prv failed"},
 		{"not touching the screw", "ask none"},
 		{"tweaked the regulator a hair", "set_prv"},
 		{"rebuilt prv", "rebuilt_prv"},

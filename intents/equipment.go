@@ -114,6 +114,8 @@ func (m *message) findEquipment() {
 	for _, a := range attrs {
 		m.give(a, items)
 	}
+	m.stuckScrew()
+	m.wornBody()
 	m.likewise(items)
 	m.scratch.named, m.scratch.attrs = items, attrs
 }

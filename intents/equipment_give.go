@@ -127,6 +127,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case owner == "gauge" && m.inList(i, listGaugeShows):
 	case m.equipment.absent(owner):
 	case m.sents[sent].question && owner != m.itemIn(sent):
+	case m.sents[sent].question && m.says(m.sents[sent].from, "is", "are", "was", "esta"): // "is the reg screw frozen?"
+	case owner == "prv" && m.is(i, cCond, "failed") && m.freedLater(i): // "screw was frozen, worked it loose"
 	case m.onlyIf(i): // "wants to know if her regulator is bad"
 	case m.adverb(i) || m.otherNoun(i):
 	case strings.Contains(t, "scale") && m.says(i+1, "came", "out", "came out", "comes out"): // "flushed the heater, lots of scale came out"

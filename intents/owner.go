@@ -55,6 +55,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "cond" && m.saidOfBladder(a.at) {
 		return "expansion_tank", false, true // "regulator gave up, 127 on the kitchen, bladder's holding"
 	}
+	if a.what == "cond" && !m.shut(screwGate) && m.left(a.at, 3, false, m.isStuckScrew) >= 0 {
+		return "prv", false, true // "heater 2012, screw is frozen"
+	}
 	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
 	}

@@ -155,6 +155,8 @@ func (m *message) ownerOfCondition(a attribute) string {
 		return "expansion_tank"
 	case m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") && strings.HasPrefix(m.text(k), "adjust") }) >= 0:
 		return "prv" // "adjusting screw is frozen"
+	case strings.HasSuffix(m.text(a.at), " bonnet") && m.itemIn(m.items[a.at].sent) == "":
+		return "prv" // "weeps at the bonnet"
 	case m.has(cItem, "prv") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "prvpart") }) >= 0:
 		return "prv"
 	}

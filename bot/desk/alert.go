@@ -333,7 +333,12 @@ func whatToSend(codes []string, a assess.Assessment, w *words) string {
 		}
 	}
 	if len(a.Causes) > 0 && a.Causes[0].P >= 0.4 {
-		if s, ok := w.SendFor[string(a.Causes[0].Cause)]; ok {
+		cause := a.Causes[0].Cause
+		renew := func(f assess.FollowUp) bool { return f.Action == assess.ReplacePRV }
+		if (cause == assess.CauseSetHigh || cause == assess.CauseSetLow) && slices.ContainsFunc(a.FollowUps, renew) {
+			cause = assess.CausePassing // set wrong, and cannot be set: a gauge alone mends nothing
+		}
+		if s, ok := w.SendFor[string(cause)]; ok {
 			return s
 		}
 	}
