@@ -15,7 +15,7 @@ var (
 var (
 	didOpener   = opener{classes: setOf(cDid)}
 	baseOpener  = opener{classes: setOf(cBase)}
-	putsOpener  = opener{hints: []string{"puts", "putsair", "places", "given", "givesflush"}, words: []string{"i gave", "we gave"}}
+	putsOpener  = opener{hints: []string{"puts", "putsair", "places", "given", "givesflush"}, words: []string{"i gave", "we gave", "gave it"}}
 	goesInWords = opener{hints: []string{"inplace", "wentin", "threads"}, lists: []list{listParticleIn}}
 	newOpener   = opener{classes: setOf(cPart), hints: []string{"newone", "kits"}}
 	moveOpener  = opener{classes: setOf(cMove), hints: []string{"moveword", "shift", "movesby"}}

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listToo     = listOf("too")
@@ -185,7 +187,7 @@ func (m *message) putsPart(i int) bool {
 func (m *message) putsIn(i int) bool {
 	part := false
 	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
-		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) || m.tankBySize(k) {
 			if m.putsOne(i, k) {
 				return true
 			}
@@ -217,6 +219,13 @@ func (m *message) putsIn(i int) bool {
 		}
 	}
 	return false
+}
+
+// tankBySize tells whether item k is an expansion tank told by its size alone: "put a 2 gal in".
+func (m *message) tankBySize(k int) bool {
+	it := &m.items[k]
+	return it.num != nil && it.unit == "gal" && it.value < 15 && m.partAt(k) == "expansion_tank" &&
+		(m.says(k-1, "a", "an", "new", "una", "un") || strings.HasSuffix(m.text(k-1), " a new"))
 }
 
 // putsOne tells whether "put" at item i is told of a tank with nothing behind it: "put a 2 gal

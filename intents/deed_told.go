@@ -103,13 +103,16 @@ func (m *message) givesPart(i int) bool {
 	// "heater got a new drain valve"
 	got := m.text(i) == "got" && (m.is(i-1, cItem, "heater") ||
 		m.says(i-1, "house", "place", "home") && (i-1 == m.sents[m.items[i].sent].from || m.says(i-2, "the", "this", ",")))
-	if t := m.text(i); t != "gave" && !strings.HasSuffix(t, " gave") && t != "le di" && !got {
+	if t := m.text(i); t != "gave" && t != "gave it" && !strings.HasSuffix(t, " gave") && t != "le di" && !got {
 		return false
 	}
 	fresh := false
 	for k := i + 1; k <= i+6 && k < len(m.items) && !m.items[k].mark; k++ {
 		if fresh = fresh || m.is(k, cPart, "new"); m.is(k, cFitting, "sure") {
 			return m.tellsDeed(i, "mended", "leak", k)
+		}
+		if m.items[k].point == "heater_drain" && fresh {
+			return m.tellsDeed(i, "replaced", "drain_valve", k) // "gave it a new drain valve"
 		}
 		if m.partAt(k) == "expansion_tank" && m.says(k-1, "a", "an") && !got {
 			return m.tellsDeed(i, "installed", "expansion_tank", k) // "gave the heater an expansion tank"

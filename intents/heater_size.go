@@ -82,12 +82,7 @@ func (m *message) heaterSize(i int) bool {
 // 4.4", "put in a 4.4 tank", "tank, 2.1, charged 60". Only sizes that such tanks come in.
 func (m *message) tankSize(i int) bool {
 	it := &m.items[i]
-	switch it.value {
-	case 2, 2.1, 3.2, 4.4, 4.5, 4.8, 5, 5.3, 8:
-	default:
-		return false
-	}
-	if it.unit != "" || m.pointInClause(i) || m.has(cUnit, "bar") {
+	if !tankGallons(it.value) || it.unit != "" || m.pointInClause(i) || m.has(cUnit, "bar") {
 		return false
 	}
 	tank := func(k int) bool {
@@ -102,6 +97,36 @@ func (m *message) tankSize(i int) bool {
 		return m.says(i-1, "a", "an") && (sized || m.closes(i) || m.text(i+1) == "and") || sized && m.items[i-1].mark && m.closes(i)
 	}
 	return sized && m.says(i-1, "a", "an") && m.right(i, 3, false, func(k int) bool { return m.is(k, cDid, "charged") }) >= 0
+}
+
+var bareTankGate = gateOf(opener{values: map[class][]string{cPart: {"new"}, cDid: {"charged"}, cItem: {"tank", "expansion_tank"}}})
+
+// bareTanks gives their unit to the sizes of expansion tanks that stand for the tank itself and are told
+// without it: "tank out, new 4.4 in charged to 59".
+func (m *message) bareTanks() {
+	if m.shut(bareTankGate) || m.has(cUnit, "bar") {
+		return
+	}
+	for i := range m.items {
+		it := &m.items[i]
+		if it.num == nil || it.unit != "" || it.num.decimals == 0 || !tankGallons(it.value) || m.pointInClause(i) {
+			continue
+		}
+		putIn := m.is(i-1, cPart, "new") || strings.HasSuffix(m.text(i-1), " a new") || m.says(i-1, "a", "an", "una", "un") && m.says(i+1, "in", "on", "up")
+		tank := func(k int) bool { return m.partAt(k) == "expansion_tank" || m.is(k, cDid, "charged") }
+		if putIn && (m.left(i, 8, true, tank) >= 0 || m.right(i, 6, true, tank) >= 0) {
+			it.unit = "gal"
+		}
+	}
+}
+
+// tankGallons tells whether expansion tanks are made in a size.
+func tankGallons(gal float64) bool {
+	switch gal {
+	case 2, 2.1, 3.2, 4.4, 4.5, 4.8, 5, 5.3, 8:
+		return true
+	}
+	return false
 }
 
 // yearOfHeater tells whether a bare number of two digits in a row of a heater's facts is

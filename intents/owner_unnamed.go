@@ -35,7 +35,7 @@ func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old
 		if m.items[a.at].value >= 20 {
 			return "heater", false
 		}
-		if m.text(a.at+1) == "one" && slices.ContainsFunc(m.work,
+		if (m.text(a.at+1) == "one" || m.tankBySize(a.at)) && slices.ContainsFunc(m.work,
 			func(w workDone) bool { return w.Action == assess.InstalledTank || w.Action == assess.ReplacedTank }) {
 			return "expansion_tank", false // "put in a 4.4 gal one"
 		}

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"lazyhand/assess"
 )
 
 // Lists of the lexicon that these rules know.
@@ -94,6 +96,9 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true
 	case m.underPeak(r):
 		return true
+	case known && !others && m.leftByWork(r):
+		r.When = assess.After
+		return true
 	}
 	// what only a gauge's number is told with, in its own clause, or in the whole sentence
 	// of a number that stands by itself: "85 and holding, all faucets shut"
@@ -109,6 +114,18 @@ func (m *message) ofTheHouse(r *reading) bool {
 		}
 	}
 	return false
+}
+
+// leftByWork tells whether a reading is a number alone that closes a sentence of work on the regulator:
+// "old reg out and a new one in, 58" is what the house reads with the new one.
+func (m *message) leftByWork(r *reading) bool {
+	if !m.closes(r.at) || !m.items[max(r.at-1, 0)].mark || m.items[r.at].unit != "" && !pressureUnit(m.items[r.at].unit) {
+		return false
+	}
+	return slices.ContainsFunc(m.verbs, func(v verb) bool {
+		return v.done && v.at < r.at && r.at-v.at <= 12 && m.items[v.at].sent == r.sent &&
+			(v.object == "prv" || v.object == "" && m.carriedTo(v.at) == "prv") && oneOf(v.what, "replaced", "installed", "rebuilt")
+	})
 }
 
 // ofHouses tells whether sentence s speaks of several houses: "checked 4 houses on Clay, all 60".

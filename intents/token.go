@@ -197,7 +197,8 @@ func (z *tokenizer) sign(i int) int {
 // shortYear tells whether two digits behind an apostrophe are a year: "'09".
 func (z *tokenizer) shortYear(i int) bool {
 	s := z.s
-	return i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) && !wordByte(s, i-1)
+	return i+2 < len(s) && isDigit(s[i+1]) && isDigit(s[i+2]) && !(i+3 < len(s) && isDigit(s[i+3])) &&
+		(!wordByte(s, i-1) || i > 1 && isLetter(s[i-1]) && isLetter(s[i-2]) && !wordByte(s, i+3)) // "prv'15"
 }
 
 // minus tells whether the hyphen at i makes the number behind it a negative one.

@@ -19,6 +19,7 @@ type verb struct {
 func (m *message) findVerbs() {
 	m.falls()
 	m.unswallow()
+	m.bareTanks()
 	first := m.firstKey()
 	for i := range m.items {
 		if m.turnsAt(i) {

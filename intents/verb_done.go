@@ -47,7 +47,29 @@ const (
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
 	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at)
-	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v)
+	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v) || m.slipOfTense(v.at)
+}
+
+// slipOfTense tells whether what is told as done at item i is done on a day that can only be to come:
+// "swapped prv tomorrow", "cambié la reguladora mañana".
+func (m *message) slipOfTense(i int) bool {
+	for _, w := range m.moments {
+		toCome := m.is(w.at, cWill, "") || m.text(w.at) == "manana"
+		if toCome && w.days > 0 && !w.span && w.at > i && w.at <= i+6 && m.items[w.at].seg == m.items[i].seg && m.onlyObject(i, w.at) {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyObject tells whether nothing stands between items a and b but what a verb was done to.
+func (m *message) onlyObject(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if !m.is(k, cDeterminer, "") && !m.is(k, cItem, "") && !m.isNum(k) && m.text(k) != "to" && m.text(k) != "a" {
+			return false
+		}
+	}
+	return true
 }
 
 // putsJob tells whether the words at item at put a job on a list: "put in a prv swap for Friday".

@@ -1,0 +1,49 @@
+package intents
+
+import "testing"
+
+// Work told in the fewest words keeps the size of what was put in, what it was charged to, and what
+// the house reads after it.
+func TestWorkInFewWordsKeepsItsFacts(t *testing.T) {
+	says(t, [][2]string{
+		{"tank out, new 4.4 in charged to 59", "expansion_tank 4.4 gal; replaced_tank to 59"},
+		{"put in a new 4.4, charged to 60", "expansion_tank 4.4 gal; replaced_tank to 60"},
+		{"new 4.4 tank in, charged to 60", "expansion_tank 4.4 gal; installed_tank to 60"},
+		{"tank out and a 4.4 in", "expansion_tank 4.4 gal; replaced_tank"},
+		{"put a 2 gal in, charged 70", "expansion_tank 2 gal; installed_tank to 70"},
+		{"stuck a 2 gal in, charged 55", "expansion_tank 2 gal; installed_tank to 55"},
+		{"threw a 4.5 gal in and charged it to 60", "expansion_tank 4.5 gal; installed_tank to 60"},
+		{"le puse aire al tanque, lo dejé en 55", "charged_tank to 55"},
+		{"gave it a new drain valve", "replaced_drain_valve"},
+		{"gave it a new prv", "replaced_prv"},
+		{"gave the heater a new drain cock, brass", "drain_valve brass; replaced_drain_valve"},
+		{"drain valve out and a brass one in", "drain_valve brass; replaced_drain_valve"},
+		{"swapped prv tomorrow", "plan replace_prv in 1"},
+		{"replaced the tank mañana", "plan replace_tank in 1"},
+		{"cambié la reguladora mañana", "plan replace_prv in 1"},
+		{"cambié la reguladora esta mañana", "replaced_prv"},
+		{"swap prv tomorrow", "plan replace_prv in 1"},
+		{"do we need a new prv there", "ask next_check"},
+		{"do we need a new prv there?", "ask next_check"},
+		{"does she need a new tank", "ask next_check"},
+		{"needs a new prv", "plan replace_prv"},
+		{"prv'15", "prv year 2015"},
+		{"reg'08 tank'12", "expansion_tank year 2012; prv year 2008"},
+		{"69psi@lndry,htr idle,prv'15", "69 laundry idle; prv year 2015"},
+	})
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, row := range [][2]string{
+		{"old reg out and a new one in, 58", "58 after; replaced_prv"},
+		{"swapped the reg, 58", "58 after; replaced_prv"},
+		{"cambié la reguladora, 60", "60 after; replaced_prv"},
+		{"swapped the reg, 350", "replaced_prv"},
+		{"swapped the reg, 2 hrs", "replaced_prv"},
+	} {
+		if got := inWords(p.Parse(row[0], Context{Site: "12 Fern St"})); got != row[1] {
+			t.Errorf("%q\n got %s\nwant %s", row[0], got, row[1])
+		}
+	}
+}
