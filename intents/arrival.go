@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"maps"
 	"slices"
 	"strings"
 )
@@ -47,10 +48,32 @@ var besideRight = set(
 	"equivocada", "otra", "en", "quise", "decir",
 )
 
+// besideOther are those words and others that may stand beside a house which is another one than was said.
+var besideOther = union(besideRight, set("wait", "hold", "on", "hang", "scratch", "make", "rather", "correction", "typo", "sry", "whoops", "nah",
+	"digo", "mejor", "espera", "esperen", "disculpa", "disculpen", "perdona", "al", "a", "el", "at", "im", "were", "going", "heading", "to", "voy",
+	"estoy", "me", "equivoque", "guys"))
+
+// union returns the words of two sets.
+func union(a, b map[string]bool) map[string]bool {
+	out := maps.Clone(a)
+	maps.Copy(out, b)
+	return out
+}
+
+// rightCues are those of them that say by themselves that what was said before was wrong.
+var rightCues = set("no", "nope", "nah", "not", "wrong", "meant", "mean", "sorry", "sry", "oops", "whoops", "actually", "wait", "scratch", "rather",
+	"correction", "typo", "perdon", "perdona", "disculpa", "disculpen", "digo", "quise", "equivoque", "equivocada", "mejor", "espera")
+
 // RightHouse tells whether a message names a house and says at most that it is the right
 // one: "40 Cedar Rd", "no, that was 40 Cedar Rd".
 func (p *Parser) RightHouse(text string, ctx Context) bool {
 	return p.besideHouse(text, ctx, besideRight)
+}
+
+// PutsHouseRight tells whether a message says nothing but that a house is another one than was said
+// before: "wait no, 5 Windmill Dr", "perdón, 22 Cedar Rd".
+func (p *Parser) PutsHouseRight(text string, ctx Context) bool {
+	return slices.ContainsFunc(plainWords(text), func(w string) bool { return rightCues[w] }) && p.besideHouse(text, ctx, besideOther)
 }
 
 // besideHouse tells whether a message names a house and beside it only words of a set, marks

@@ -25,7 +25,7 @@
 //	undo undo_rune                 what chat and typography did to it
 //	token token_digits token_word  words, numbers and marks
 //	glance                         what a message holds that the next ones mend
-//	halting                        "the, um, regulator"
+//	day_decided halting                        "the, um, regulator"
 //	texting                        "2" for "two", "q" for "que"
 //	dictation pause                spoken marks, and pauses that have none
 //	counting                       "half a dozen", "a decade old"

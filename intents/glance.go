@@ -163,7 +163,7 @@ func (m *message) putRight(toks []token) []token {
 		g = seesAll
 	}
 	if g.has(seesCount | seesDictated) {
-		toks = spelled(toks)
+		toks = spelled(daysDecided(toks))
 		g |= seesSpoken
 	}
 	if g.has(seesSpoken) {

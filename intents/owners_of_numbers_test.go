@@ -119,7 +119,7 @@ func TestSizesOfTanks(t *testing.T) {
 		{"replaced the 2 gal tank w a 4.4, air 64", "expansion_tank 4.4 gal; replaced_tank to 64"},
 		{"swapped the tank for a 4.4, charged 64", "expansion_tank 4.4 gal; replaced_tank to 64"},
 		{"put in a 4.4 tank at 62", "expansion_tank 4.4 gal; installed_tank to 62"},
-		{"hung a 4.4 and charged it 60", "installed_tank to 60"},
+		{"hung a 4.4 and charged it 60", "expansion_tank 4.4 gal; installed_tank to 60"},
 		{"replaced tank, 4.4, 62 psi", "expansion_tank 4.4 gal; replaced_tank to 62"},
 		{"installed exp tank 2.1 gal at 55", "expansion_tank 2.1 gal; installed_tank to 55"},
 		{"swapped tank with 2 gal at 60", "expansion_tank 2 gal; replaced_tank to 60"},

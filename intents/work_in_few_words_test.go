@@ -47,3 +47,17 @@ func TestWorkInFewWordsKeepsItsFacts(t *testing.T) {
 		}
 	}
 }
+
+// A day that was thought aloud and given up is not the day.
+func TestDaysThoughtAloud(t *testing.T) {
+	says(t, [][2]string{
+		{"come back when, Tuesday? no, Wednesday", "plan other in 2"},
+		{"recheck Tuesday? no, Wednesday", "plan recheck in 2"},
+		{"recheck Tuesday... no wait, Thursday", "plan recheck in 3"},
+		{"hey ponme un recheck for next... no mejor en 2 semanas", "plan recheck in 14"},
+		{"recheck in a week? no, two weeks", "plan recheck in 14"},
+		{"recheck in 2 weeks... no, in 3 weeks", "plan recheck in 21"},
+		{"not saturday, make the recheck thursday", "plan recheck in 3"},
+		{"when do I come back, friday? no monday", "ask due"},
+	})
+}

@@ -4,7 +4,9 @@ import (
 	"slices"
 	"strings"
 
+	"lazyhand/assess"
 	"lazyhand/intents"
+	"lazyhand/store"
 )
 
 // arrivals are words with which people say where they are or go next, right before
@@ -52,6 +54,63 @@ var ofHouses = wordSet("the house place el la los l de del casa dona senora seno
 
 // onlyFirst are words that say so at the start of a message only: "at 305 Elm".
 var onlyFirst = [...]string{"at", "next", "next up", "en", "al", "siguiente", "proxima", "ahora"}
+
+// putsHouseRight tells whether a message that reports nothing puts the house right that its writer named
+// last: on the way there any other one, else one that may be taken for it.
+func (t *turn) putsHouseRight(f intents.Frame, c intents.Context, here store.SiteRecord) bool {
+	if f.Site == "" || f.Site == here.Line || here.ID == 0 || t.m.Kind != store.Said || len(f.Unclear) > 0 || !t.parser.PutsHouseRight(t.m.Text, c) {
+		return false
+	}
+	onTheWay, err := t.onlyOnTheWay()
+	if err != nil || onTheWay || mistaken(f.Site, here.Line) {
+		return err == nil
+	}
+	before, found, err := t.tx.SaidBefore(t.m)
+	if err != nil || !found || before.ID != t.m.ID-1 { // somebody spoke since, whom it may answer
+		return false
+	}
+	_, reported, err := t.tx.ReportOf(before.ID)
+	return err == nil && reported
+}
+
+// mistaken tells whether two street lines may be taken for one another: they share their number and the
+// first word of the street, or the street.
+func mistaken(a, b string) bool {
+	number, street, _ := strings.Cut(a, " ")
+	other, road, _ := strings.Cut(b, " ")
+	first, _, _ := strings.Cut(street, " ")
+	word, _, _ := strings.Cut(road, " ")
+	return first == word && (number == other || street == road)
+}
+
+// onlyOnTheWay tells whether what the writer said last only told which house they are at or go to, so
+// that nothing is on record there yet.
+func (t *turn) onlyOnTheWay() (bool, error) {
+	m, found, err := t.tx.SaidBefore(t.m)
+	if err != nil || !found || m.State != store.Taken || m.Site == 0 || !t.known.SiteAt.Equal(m.At) || t.m.At.Sub(m.At) > t.opt.Memory {
+		return false, err
+	}
+	if _, reported, err := t.tx.ReportOf(m.ID); err != nil || reported {
+		return false, err
+	}
+	put, err := t.tx.Corrections(m.ID)
+	return len(put) == 0, err
+}
+
+// goesTo takes a house in hand in the place of the one that the writer said to be at or to go to.
+func (t *turn) goesTo(f intents.Frame) error {
+	found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, true)
+	if err != nil {
+		return err
+	}
+	if !sure {
+		return t.askOneOf(t.m, f.Site, found)
+	}
+	if err := t.remember(found[0].ID); err != nil {
+		return err
+	}
+	return t.tx.FileUnder(t.m.ID, found[0].Named)
+}
 
 // arrives tells whether a message that reports nothing says that its writer is at a
 // house or goes there.

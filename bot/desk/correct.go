@@ -28,6 +28,11 @@ func corrects(f intents.Frame) bool {
 // fits, keeping what it does not say. Without either the report moves to the
 // house that is named.
 func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) error {
+	if f.Site != "" && len(readings(f)) == 0 && len(f.Amends) == 0 {
+		if only, err := t.onlyOnTheWay(); err != nil || only {
+			return cmp.Or(err, t.goesTo(f))
+		}
+	}
 	last, ok, err := t.toCorrect(f, site)
 	if !ok || err != nil {
 		return err
@@ -70,7 +75,124 @@ func (t *turn) correct(m store.Message, f intents.Frame, site store.SiteRecord) 
 	}
 	t.righting = true
 	t.replanned = len(f.Amends) > 0 && !slices.ContainsFunc(f.Amends, func(a intents.Amendment) bool { return a.InDays == nil })
+	if moved {
+		return t.moveVisit(last, was, site)
+	}
 	return t.replace(last, was, site.ID)
+}
+
+// moveVisit moves a report to the house that its frame names, and with it what belongs to it: a report
+// that named no house took it from the one before it, and goes where that goes.
+func (t *turn) moveVisit(m store.Message, f intents.Frame, site store.SiteRecord) error {
+	if site.ID == 0 {
+		found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, true)
+		if err != nil {
+			return err
+		}
+		if !sure {
+			return t.replace(m, f, 0) // asks which
+		}
+		site = found[0]
+	}
+	others, err := t.ofOneVisit(m)
+	if err != nil {
+		return err
+	}
+	for _, other := range others {
+		var g intents.Frame
+		if err := json.Unmarshal(other.Frame, &g); err != nil {
+			return fmt.Errorf("read the frame of message %d: %w", other.ID, err)
+		}
+		t.alongside = append(t.alongside, lines(t.dayOf(other), g, t.words())...)
+	}
+	behind := slices.IndexFunc(others, func(other store.Message) bool { return other.ID > m.ID })
+	if behind < 0 {
+		behind = len(others)
+	}
+	if err := t.moveAll(others[:behind], f, site); err != nil {
+		return err
+	}
+	if err := t.replace(m, f, site.ID); err != nil {
+		return err
+	}
+	return t.moveAll(others[behind:], f, site)
+}
+
+// moveAll files reports under the house that a frame names; the reply to the one that it is of speaks
+// for them.
+func (t *turn) moveAll(list []store.Message, to intents.Frame, site store.SiteRecord) error {
+	t.unsaid = true
+	defer func() { t.unsaid = false }()
+	for _, m := range list {
+		var f intents.Frame
+		if err := json.Unmarshal(m.Frame, &f); err != nil {
+			return fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+		}
+		f.Site, f.Town, f.Postcode = to.Site, to.Town, to.Postcode
+		if err := t.replace(m, f, site.ID); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// ofOneVisit are the other reports of a person that hang together with one: those before it up to the
+// one that named the house, and those behind it that took the house from it.
+func (t *turn) ofOneVisit(m store.Message) ([]store.Message, error) {
+	list, err := t.tx.ReportsBy(m.Author, recentReports)
+	if err != nil {
+		return nil, err
+	}
+	slices.Reverse(list) // oldest first
+	at := slices.IndexFunc(list, func(r store.Report) bool { return r.Message == m.ID })
+	if at < 0 {
+		return nil, nil
+	}
+	follows := func(k int) (bool, error) { // report k took its house from the one before it
+		if k < 1 || k >= len(list) || list[k].Site != list[k-1].Site || list[k].At.Sub(list[k-1].At) > t.opt.Memory {
+			return false, nil
+		}
+		var f intents.Frame
+		if err := json.Unmarshal(list[k].Frame, &f); err != nil {
+			return false, fmt.Errorf("read the frame of message %d: %w", list[k].Message, err)
+		}
+		return f.Site == "", nil
+	}
+	first, last := at, at
+	for {
+		before, err := follows(first)
+		if err != nil {
+			return nil, err
+		}
+		if !before {
+			break
+		}
+		first--
+	}
+	for {
+		behind, err := follows(last + 1)
+		if err != nil {
+			return nil, err
+		}
+		if !behind {
+			break
+		}
+		last++
+	}
+	var out []store.Message
+	for k := first; k <= last; k++ {
+		if k == at {
+			continue
+		}
+		other, found, err := t.tx.Message(list[k].Message)
+		if err != nil {
+			return nil, err
+		}
+		if found && other.State == store.Taken {
+			out = append(out, other)
+		}
+	}
+	return out, nil
 }
 
 // toCorrect is the report that the message puts right; ok is false when the
@@ -191,7 +313,11 @@ func (t *turn) difference(day assess.Date, was, now intents.Frame, from, to stor
 	if len(parts) == 0 {
 		return ""
 	}
-	return t.words().PutRightNow + strings.Join(parts, "; ") + "."
+	said := t.words().PutRightNow + strings.Join(parts, "; ") + "."
+	if len(t.alongside) > 0 {
+		said += " " + fmt.Sprintf(t.words().MovedAlong, strings.Join(t.alongside, "; "))
+	}
+	return said
 }
 
 // changes are the statements that differ between two frames of one message of a

@@ -185,7 +185,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 		if err := t.keepQuestion(m, askElsewhere, nil); err != nil {
 			return err
 		}
-	case t.opened != nil && t.opened.Named == site.Named:
+	case t.opened != nil && t.opened.Named == site.Named && !t.righting: // who puts a house right has just said which
 		if err := t.askSameHouse(m, site, &b); err != nil {
 			return err
 		}

@@ -136,7 +136,7 @@ func (t *turn) undo(named store.SiteRecord) error {
 		}
 		f.Site, f.Town, f.Postcode = named.Line, named.Town, named.Postcode
 		t.righting = true
-		return t.replace(m, f, named.ID)
+		return t.moveVisit(m, f, named)
 	}
 	if saysElsewhere(t.m.Text) {
 		return t.elsewhere(m)

@@ -179,6 +179,9 @@ func (t *turn) houses(f intents.Frame, site store.SiteRecord) (done bool, err er
 	if len(reports(f)) > 0 {
 		return false, nil
 	}
+	if done, err := t.renamed(site); done || err != nil {
+		return done, err
+	}
 	said := strings.Join(plainWords(t.m.Text), " ")
 	undo := len(f.Asks()) == 1 && f.Asks()[0].About == intents.AskUndo && f.Site == ""
 	apart, same := saysApart(said), saysSame(said)
@@ -214,7 +217,9 @@ func (t *turn) houses(f intents.Frame, site store.SiteRecord) (done bool, err er
 	case found && slices.Contains(ids, b.Site):
 		id = b.Site
 	case undo:
-		return false, nil
+		if id, err = t.joinedBefore(ids); err != nil || id == 0 {
+			return false, err
+		}
 	case len(ids) == 1:
 		id = ids[0]
 	case len(ids) == 0:
@@ -231,6 +236,58 @@ func (t *turn) houses(f intents.Frame, site store.SiteRecord) (done bool, err er
 	return true, t.part(id)
 }
 
+// newNames are words between the line that a house had and the one that it has now.
+var newNames = []string{" is now ", " is really ", " got renumbered to ", " was renumbered to ", " got renamed to ", " was renamed to ",
+	" changed to ", " ahora es ", " ahora se llama ", " paso a ser "}
+
+// renamed reads words that give a house on record another line, "31 Maple is now 13 Maple Ct": its story
+// goes on under that one. done is false when they say something else.
+func (t *turn) renamed(here store.SiteRecord) (done bool, err error) {
+	if t.m.Kind != store.Said || strings.Contains(t.m.Text, "?") {
+		return false, nil
+	}
+	text := " " + strings.ToLower(t.m.Text) + " "
+	for _, words := range newNames {
+		was, is, found := strings.Cut(text, words)
+		if !found {
+			continue
+		}
+		c := contextOf(t.day)
+		now := t.parser.Parse(is, c)
+		if now.Site == "" || len(reports(now)) > 0 {
+			return false, nil
+		}
+		old, found, err := t.houseNamed(was, here)
+		if err != nil || !found {
+			return false, err
+		}
+		to, sure, err := t.resolve(assess.Site{Line: now.Site, Town: now.Town, Postcode: now.Postcode}, true)
+		if err != nil || !sure || to[0].ID == old.ID {
+			return false, err
+		}
+		if err := t.file(t.m, old.Named); err != nil {
+			return true, err
+		}
+		return true, t.join(to[0], store.SiteRecord{ID: old.ID, Named: old.ID, Site: old.Site})
+	}
+	return false, nil
+}
+
+// houseNamed is the house on record that some words name, by its line or, where that is the house in
+// hand, by its number and street alone.
+func (t *turn) houseNamed(words string, here store.SiteRecord) (store.SiteRecord, bool, error) {
+	if f := t.parser.Parse(words, contextOf(t.day)); f.Site != "" {
+		found, sure, err := t.resolve(assess.Site{Line: f.Site, Town: f.Town, Postcode: f.Postcode}, false)
+		if err != nil || sure && found[0].ID != 0 {
+			return found[0], err == nil, err
+		}
+	}
+	said := plainWords(words)
+	number, street, _ := strings.Cut(strings.ToLower(here.Line), " ")
+	first, _, _ := strings.Cut(street, " ")
+	return here, here.ID != 0 && slices.Contains(said, number) && slices.Contains(said, first), nil
+}
+
 // saysApart tells whether words part two houses.
 func saysApart(said string) bool {
 	for _, p := range []string{"not the same house", "not same house", "different house", "different houses", "two houses", "not one house", "another house", "they are two", "isnt the same house",
@@ -240,6 +297,31 @@ func saysApart(said string) bool {
 		}
 	}
 	return false
+}
+
+// joinedBefore is the one of some records that was joined to its house by what the writer said last, or
+// said before only asking, 0 for none.
+func (t *turn) joinedBefore(ids []int64) (int64, error) {
+	for m, n := t.m, 0; n < fewBefore; n++ {
+		before, found, err := t.tx.SaidBefore(m)
+		if err != nil || !found {
+			return 0, err
+		}
+		if saysJoined(before.Text) && slices.Contains(ids, before.Site) {
+			return before.Site, nil
+		}
+		if _, reported, err := t.tx.ReportOf(before.ID); err != nil || reported {
+			return 0, err
+		}
+		m = before
+	}
+	return 0, nil
+}
+
+// saysJoined tells whether a text joined two houses, as the same one or by a new name.
+func saysJoined(text string) bool {
+	return saysSame(strings.Join(plainWords(text), " ")) ||
+		slices.ContainsFunc(newNames, func(w string) bool { return strings.Contains(strings.ToLower(text), w) })
 }
 
 // saysSame tells whether words join two houses.

@@ -11,6 +11,9 @@ import (
 // say queues the reply to the message, in its thread. The reply to an edited
 // message is a new wording of the one that stands there already.
 func (t *turn) say(b Body) error {
+	if t.unsaid {
+		return nil
+	}
 	if t.lang != t.opt.Lang {
 		b.Lang = t.lang
 	}

@@ -43,6 +43,8 @@ type turn struct {
 	righting  bool               // the reply says what was put right
 	replanned bool               // nothing but the day of what is planned was put right
 	changed   string             // what that is
+	unsaid    bool               // the reply is another report's
+	alongside []string           // what moved to another house with the report that was put right
 	opened    *store.SiteRecord  // the house that it put on record
 }
 

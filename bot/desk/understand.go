@@ -128,7 +128,11 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 	}
 	f := t.frame(c)
 	if f.Answer == "" && isChatter(f) {
-		if right := intents.HousePutRight(t.m.Text, f.Site, site.Line); right != "" {
+		right := intents.HousePutRight(t.m.Text, f.Site, site.Line)
+		if right == "" && t.putsHouseRight(f, c, site) {
+			right = f.Site
+		}
+		if right != "" {
 			f.Site, f.Statements = right, []assess.Statement{intents.Ask{About: intents.AskCorrect}}
 		}
 	}

@@ -23,6 +23,7 @@ type words struct {
 	WhichReading     string // the readings
 	Or               string
 	PutRightNow      string
+	MovedAlong       string // the reports that moved to another house with one
 	ChangedTo        string // before, after
 	SameHouse        string // house
 	SameYes          string

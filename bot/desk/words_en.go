@@ -18,6 +18,7 @@ var english = words{
 	WhichReading:     "Which reading: %s?",
 	Or:               "or",
 	PutRightNow:      "Put right: ",
+	MovedAlong:       "Moved with it: %s.",
 	ChangedTo:        "%s → %s",
 	SameHouse:        "Same house as %s? yes / no",
 	SameYes:          "Yes, same house",

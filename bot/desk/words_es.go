@@ -18,6 +18,7 @@ var spanish = words{
 	WhichReading:     "¿Cuál lectura: %s?",
 	Or:               "o",
 	PutRightNow:      "Corregido: ",
+	MovedAlong:       "También se pasó: %s.",
 	ChangedTo:        "%s → %s",
 	SameHouse:        "¿Es la misma casa que %s? sí / no",
 	SameYes:          "Sí, la misma",
