@@ -58,6 +58,7 @@ func (m *message) ageUnknown(i int) bool {
 		return m.left(i, 4, false, func(k int) bool { return m.says(k, "sabe", "sabemos", "saben") }) >= 0
 	case m.inList(i, listDateLabels):
 		return m.unreadable(i)
+	case m.text(i) == "yr" && m.isNum(i-1):
 	case m.inList(i, listAgeWords):
 		return m.unreadable(i) || m.ageSaidUnknown(i)
 	}

@@ -39,22 +39,25 @@ func (m *message) asksAfter(s int) bool {
 }
 
 // namesRecord tells whether a message names what is on record of a house and says nothing
-// else: "pressure at 14 Maple", "presión en 14 Maple".
+// else: "pressure at 14 Maple", "presión en 14 Maple", "what's the average on 14 Maple".
 func (m *message) namesRecord(s int) bool {
 	if m.site == nil || len(m.sents) > 1 || !m.shortSentence(s, 5) {
 		return false
 	}
-	named := false
+	named, usual := false, false
 	for i := range m.items {
 		switch it := &m.items[i]; {
-		case it.site, it.mark && !m.isMark(i, ":"), m.inList(i, listOfHouse) && named:
+		case it.site, it.mark && !m.isMark(i, ":"), m.inList(i, listOfHouse) && (named || usual):
+		case !named && !usual && m.says(i, "whats", "what is", "what", "is", "the", "cual", "cual es", "es", "la", "el"):
+		case !usual && m.says(i, "average", "avg", "usual", "typical", "normal", "mean", "promedio"):
+			usual = true
 		case m.inList(i, listOnRecord) && !named:
 			named = true
 		default:
 			return false
 		}
 	}
-	return named
+	return named || usual
 }
 
 // asksThing tells whether a sentence asks of the house in hand whether it has a thing, or what is

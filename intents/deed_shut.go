@@ -51,6 +51,32 @@ func (m *message) closesWater(i int) bool {
 	return false
 }
 
+// shutForWork returns what was done while the water was off, where a verb tells of water that was shut for
+// no more than that: "had the water off to put in a tank", "turned the water off to hang the tank, back on
+// now"; "" where it stays shut.
+func (m *message) shutForWork(v *verb) string {
+	if v.what != "shut" || v.objAt < 0 || len(m.moments) > 0 {
+		return ""
+	}
+	over := m.left(v.at, 2, false, func(k int) bool { return m.says(k, "had", "tenia", "tuve") }) >= 0 ||
+		m.right(v.objAt, 8, true, func(k int) bool { return m.says(k, "back on", "on now", "on again") }) >= 0
+	if !over {
+		return ""
+	}
+	for k := v.at + 1; k < v.objAt; k++ {
+		switch what, ok := m.val(k, cDo); {
+		case ok && what == "install":
+			return "installed"
+		case ok && what == "replace":
+			return "replaced"
+		}
+		if !m.says(k, "to", "para", "while", "i", "so") {
+			return ""
+		}
+	}
+	return ""
+}
+
 // opensIt tells whether a valve that is called closed was only found so: "curb stop
 // closed, I opened it", "curb stop found closed. Opened." Opening one is no work.
 func (m *message) opensIt(i int) bool {

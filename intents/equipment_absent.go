@@ -10,6 +10,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listThereIs     = listOf("there is")
+	listGuesses     = listOf("guesses")
 	listPlainNo     = listOf("plain no")
 	listPipework    = listOf("pipework")
 	listWasEver     = listOf("was ever")
@@ -25,7 +26,7 @@ func (m *message) named(s int, items []mentionOf) {
 		if m.items[it.at].sent != s {
 			continue
 		}
-		if se := &m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) {
+		if se := &m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) || m.guessed(it.at) {
 			continue
 		}
 		if it.item == "heater" && m.is(it.at, cItem, "tank") {
@@ -47,6 +48,13 @@ func (m *message) named(s int, items []mentionOf) {
 			}
 		}
 	}
+}
+
+// guessed tells whether somebody only thinks that the thing at item i is there, or is not: "he thinks
+// there's a softener". Whoever has seen it says so.
+func (m *message) guessed(i int) bool {
+	seg := m.items[i].seg
+	return m.left(i, 7, false, func(k int) bool { return m.inList(k, listGuesses) && m.items[k].seg == seg }) >= 0
 }
 
 // lackCounts tells whether the denial of an item says that the house has none: "no gauge"

@@ -143,6 +143,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	case strings.HasPrefix(t, "rust") && m.negRight(i-1) && m.clauseStart(i) == i-1: // "not rusty, not black"
 	case m.is(i, cSym, "rusty_water") && m.waterNear(i) && !m.is(i-1, cItem, ""): // "el agua sale cafecita, como con óxido"
 	case t == "no complaints" && i == m.sents[sent].from: // "PRV 11 years old. No complaints": of nobody
+	case m.says(i, "ok", "okay") && m.right(i, 4, true, func(k int) bool { return m.items[k].takesOver }) >= 0: // "heater 2009, ok 2012"
 	case m.text(i-1) == "as":
 	// "all good at 16 Gable Ct, pumped the tank up"
 	case m.text(i-1) == "all" && m.is(i, cCond, "good") && (m.says(i+1, "here", "at", "on", "over") || m.items[min(i+1, len(m.items)-1)].site) && !m.is(i-2, cItem, ""):

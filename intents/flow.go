@@ -1,9 +1,15 @@
 package intents
 
-import "lazyhand/assess"
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Lists of the lexicon that these rules know.
 var (
+	listCameThere  = listOf("came there")
 	listEachOfThem = listOf("each of them")
 	listThenOpened = listOf("then opened")
 )
@@ -26,7 +32,7 @@ func (m *message) flows() {
 		if !m.begins(i, keyFlow) {
 			continue
 		}
-		if f := m.flowTag(i); f != "" && !m.occasional(i, f) {
+		if f := m.flowTag(i); f != "" && !m.occasional(i, f) && !(f == assess.Flowing && m.foundOn(i)) {
 			all = append(all, mention{at: i, flow: f})
 		}
 	}
@@ -60,6 +66,40 @@ func (m *message) flows() {
 			continue
 		}
 		m.flowAcross(a, s)
+	}
+	m.closedThem(all)
+}
+
+// foundOn tells whether water that is "on" at item i is the house's supply, found so: "water was on when I
+// got there".
+func (m *message) foundOn(i int) bool {
+	if t := m.text(i); !strings.HasSuffix(t, " on") && !strings.HasSuffix(t, "abierta") && t != "on" && !m.is(i+1, cOn, "") {
+		return false
+	}
+	seg := m.items[i].seg
+	found := m.left(i, 3, false, func(k int) bool { return (m.is(k, cHint, "found") || m.text(k) == "found") && m.items[k].seg == seg })
+	came := m.right(i, 5, false, func(k int) bool { return m.inList(k, listCameThere) })
+	return found >= 0 || came >= 0
+}
+
+var closedThemGate = onlyWith(cHint, "closesthem")
+
+// closedThem gives rest to what is read after the taps that ran were shut: "kitchen 44 with the shower
+// going, closed em up and that same tap's at 73".
+func (m *message) closedThem(all []mention) {
+	if m.shut(closedThemGate) {
+		return
+	}
+	for i := range m.items {
+		ran := func(a mention) bool { return a.flow == assess.Flowing && a.at < i }
+		if !m.is(i, cHint, "closesthem") || !slices.ContainsFunc(all, ran) {
+			continue
+		}
+		for k := range m.readings {
+			if r := &m.readings[k]; r.at > i && r.at <= i+14 && !slices.ContainsFunc(all, func(a mention) bool { return a.flow == assess.Flowing && a.at > i && a.at < r.to }) {
+				r.Flow = assess.Static
+			}
+		}
 	}
 }
 

@@ -36,7 +36,7 @@ func (m *message) correctFact(i int) {
 		}
 		a, b := &m.items[i], &m.items[k]
 		bare := b.role == roleIgnored && (b.unit == a.unit || b.unit == "" && a.role == roleAge) || b.role == roleReading && (b.unit == "" && a.role != roleYear || pressureUnit(b.unit) && setInPressure(a.role))
-		if (a.role == b.role || bare) && !m.points(k) && (m.takesBack(i+1, k) || a.role == roleYear && m.asksItself(i+1, k)) {
+		if (a.role == b.role || bare) && !m.points(k) && (m.takesBack(i+1, k) || a.role == roleYear && (m.asksItself(i+1, k) || m.thenOK(i+1, k))) {
 			b.role, b.inherits, b.takesOver = a.role, i, true
 			b.owner = a.owner // "set the prv to 60, sorry 62"
 			m.typoWithin(i, k)
@@ -44,6 +44,18 @@ func (m *message) correctFact(i int) {
 		}
 		return
 	}
+}
+
+// thenOK tells whether the words between two years settle for the second: "heater 2009, ok so 2012".
+func (m *message) thenOK(from, to int) bool {
+	ok := false
+	for k := from; k < to; k++ {
+		ok = ok || m.says(k, "ok", "okay", "well", "actually", "bueno")
+		if !m.items[k].mark && !m.says(k, "ok", "okay", "well", "actually", "bueno", "so", "then", "maybe", "its", "it is", "a", "no", "it", "it's", "entonces") {
+			return false
+		}
+	}
+	return ok
 }
 
 // typoWithin takes back the question about the last report when "typo" only puts item i right by

@@ -20,6 +20,9 @@ func (m *message) judge(v *verb) {
 	m.judgeMood(v)
 	v.negated = v.negated || byOther
 	v.object, v.objAt = m.objectOf(v)
+	if what := m.shutForWork(v); what != "" {
+		v.what = what
+	}
 	v.negated = v.negated || m.deniedDeed(v)
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"encoding/json"
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -232,6 +233,7 @@ func (t *turn) street(span string, sites []store.SiteRecord) error {
 	}
 	w := t.words()
 	var list []house
+	sum, read := 0.0, 0
 	for _, s := range sites[:min(len(sites), 2*atMostLines)] {
 		h, err := t.house(t.tx, s, t.day, t.lang)
 		if err != nil {
@@ -243,6 +245,7 @@ func (t *turn) street(span string, sites []store.SiteRecord) error {
 		x := house{line: siteLine(s.Site) + ": " + standText(h, w)}
 		if psi := h.Assessment.HousePSI; psi != nil {
 			x.psi = *psi
+			sum, read = sum+*psi, read+1
 		}
 		list = append(list, x)
 	}
@@ -251,7 +254,11 @@ func (t *turn) street(span string, sites []store.SiteRecord) error {
 	for _, x := range list {
 		lines = append(lines, x.line)
 	}
-	return t.say(Body{Lead: fmt.Sprintf(w.StreetLead, titled(span), len(lines)), Facts: shortened(lines, w)})
+	lead := fmt.Sprintf(w.StreetLead, titled(span), len(lines))
+	if read > 1 {
+		lead += " " + fmt.Sprintf(w.StreetMean, number(math.Round(sum/float64(read))), read)
+	}
+	return t.say(Body{Lead: lead, Facts: shortened(lines, w)})
 }
 
 // oldValves answers which regulators are past their service life, the oldest

@@ -265,7 +265,7 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 			if !n.Names(s.Line) {
 				continue
 			}
-			if s.ID == here.ID {
+			if s.ID == here.ID && !(bare && len(found) > 1 && t.asksAverage()) {
 				c.Sites = []string{s.Line}
 				if g := t.parser.Parse(t.m.Text, c); !bare || !isChatter(g) {
 					return g, nil
@@ -304,6 +304,11 @@ func (t *turn) byRecord(f intents.Frame, c intents.Context, here store.SiteRecor
 		return g, nil
 	}
 	return g, nil
+}
+
+// asksAverage tells whether a message asks for an average, which a street has and no house.
+func (t *turn) asksAverage() bool {
+	return slices.ContainsFunc(plainWords(t.m.Text), func(w string) bool { return w == "average" || w == "avg" || w == "promedio" })
 }
 
 // fewWords is how many words that say nothing by themselves are looked at for a

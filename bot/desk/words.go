@@ -100,6 +100,7 @@ type words struct {
 	NoReports     string // who and days
 	ReportsOf     string // who and days, count
 	StreetLead    string // street, houses
+	StreetMean    string // the average, of how many houses
 	NotReadSince  string
 	ChargeTo      string // psi
 	ChargeNeeds   string

@@ -99,6 +99,7 @@ var english = words{
 	NoReports:     "%s: nothing was reported.",
 	ReportsOf:     "%s: reports: %d.",
 	StreetLead:    "%s: houses on record: %d, highest first.",
+	StreetMean:    "On the average %s psi, of %d houses.",
 	NotReadSince:  "not read since the work on the regulator",
 	ChargeTo:      "charge the tank to %s psi, the house's static pressure.",
 	ChargeNeeds:   "read static first (heater idle, nothing running): the tank is charged to that.",

@@ -99,6 +99,7 @@ var spanish = words{
 	NoReports:     "%s: no se reportó nada.",
 	ReportsOf:     "%s: reportes: %d.",
 	StreetLead:    "%s: casas registradas: %d, la más alta primero.",
+	StreetMean:    "En promedio %s psi, de %d casas.",
 	NotReadSince:  "sin medir desde el trabajo en la reguladora",
 	ChargeTo:      "cargue el tanque a %s psi, la presión estática de la casa.",
 	ChargeNeeds:   "mida primero la estática (calentador apagado, nada abierto): a eso se carga el tanque.",
