@@ -25,7 +25,7 @@
 //	undo undo_rune                 what chat and typography did to it
 //	token token_digits token_word  words, numbers and marks
 //	glance                         what a message holds that the next ones mend
-//	day_decided halting                        "the, um, regulator"
+//	halting day_decided            "the, um, regulator"; a day thought aloud
 //	texting                        "2" for "two", "q" for "que"
 //	dictation pause                spoken marks, and pauses that have none
 //	counting                       "half a dozen", "a decade old"
@@ -144,7 +144,7 @@
 //
 //	amend amend_slip amend_plan amend_house    what a message puts right in the last report
 //	dialogue                       answers to a question of the bot
-//	goes_on goes_on_screw goes_on_sign goes_on_there
+//	goes_on goes_on_screw ahead_of_prv goes_on_sign goes_on_there
 //	                               messages that go on from the last one
 //
 // What keeps it quick:

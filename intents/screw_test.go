@@ -1,6 +1,10 @@
 package intents
 
-import "testing"
+import (
+	"testing"
+
+	"lazyhand/assess"
+)
 
 // A regulator that cannot be adjusted has failed, one that weeps to the outside or is cracked is in
 // doubt: its screw must not be turned.
@@ -46,4 +50,18 @@ func TestScrewsThatTurn(t *testing.T) {
 		{"prv screw was frozen, worked it loose, 60 laundry now", "60 laundry"},
 		{"crack in the tub", "ask none"},
 	})
+}
+
+// Which tap stands ahead of the regulator is a fact of its own; a question or a reading is none.
+func TestAheadOfPRV(t *testing.T) {
+	for text, want := range map[string]assess.TestPoint{
+		"so front's ahead of the reg": assess.FrontBibb, "front bib is not regulated": assess.FrontBibb, "the front one's before the prv": assess.FrontBibb,
+		"front spigot comes off ahead of the prv": assess.FrontBibb, "rear bibb is teed ahead of the regulator": assess.RearBibb,
+		"la de enfrente está antes de la reguladora": assess.FrontBibb,
+		"is the front ahead of the reg?":             "", "front 110 ahead of the reg": "", "front of the house is not insulated": "", "laundry is after the prv": "",
+	} {
+		if got := AheadOfPRV(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
 }

@@ -130,6 +130,10 @@ func (z *tokenizer) word(i int) int {
 // number takes a number in digits.
 func (z *tokenizer) number(i int) int {
 	s := z.s
+	if n := manyPoints(s, i); n > 0 { // "1.7.00" is no number: which point is the slip nobody knows
+		z.put(word, s[i:n], i, n)
+		return n
+	}
 	num, text, end := digits(s, i, z.d)
 	if num.integer && len(num.digits) <= 2 && end < len(s) && (s[end] == 'o' || s[end] == 'O') &&
 		strings.HasPrefix(s[end+1:], " (") && !wordByte(s, i-1) {

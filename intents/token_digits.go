@@ -61,6 +61,21 @@ func digits(s string, i int, d *scratch) (num *numeral, text string, n int) {
 	return num, text, n
 }
 
+// manyPoints returns where digits from byte i end that hold two points or more, 0 where they do not.
+func manyPoints(s string, i int) int {
+	n, points := i, 0
+	for n < len(s) && (isDigit(s[n]) || s[n] == '.' && n+1 < len(s) && isDigit(s[n+1])) {
+		if s[n] == '.' {
+			points++
+		}
+		n++
+	}
+	if points < 2 || s[i+3] == '.' && phoneLen(s[i+3:]) > 0 {
+		return 0
+	}
+	return n
+}
+
 // decimalComma tells whether s[n], behind the digits that begin at i, is a decimal comma: one
 // digit follows it, and no list goes on before or after.
 func decimalComma(s string, i, n int) bool {

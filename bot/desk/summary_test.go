@@ -85,3 +85,44 @@ func TestAStreetThatChanged(t *testing.T) {
 		t.Errorf("the week is told as %s", text)
 	}
 }
+
+// What the bot itself advised and somebody did the same day is no promise kept; what a person asked for
+// is, and so is advice that was followed on a later day.
+func TestAdviceFollowedAtOnceIsNoPromiseKept(t *testing.T) {
+	for _, row := range []struct {
+		what string
+		said [][2]string // when and what
+		kept int
+	}{
+		{"advice followed within minutes", [][2]string{
+			{"2026-06-15 10:00", "88 laundry, heater idle, meter 120, 12 Alder St"},
+			{"2026-06-15 10:20", "set the prv to 60, 61 laundry now, heater idle, 12 Alder St"},
+		}, 0},
+		{"advice followed two days later", [][2]string{
+			{"2026-06-15 10:00", "88 laundry, heater idle, meter 120, 12 Alder St"},
+			{"2026-06-17 10:20", "set the prv to 60, 61 laundry now, heater idle, 12 Alder St"},
+		}, 1},
+		{"a person's own word kept the same day", [][2]string{
+			{"2026-06-15 10:00", "recheck 12 Alder St today"},
+			{"2026-06-15 14:00", "62 laundry, heater idle, 12 Alder St"},
+		}, 1},
+		{"a person's own word kept later", [][2]string{
+			{"2026-06-15 10:00", "62 laundry, heater idle, 12 Alder St, recheck in 3 days"},
+			{"2026-06-18 10:00", "62 laundry, heater idle, 12 Alder St"},
+		}, 1},
+	} {
+		t.Run(row.what, func(t *testing.T) {
+			w := newWorld(t)
+			for _, m := range row.said {
+				w.say(t, "ana", m[0], m[1])
+			}
+			s, err := w.desk.Summary(t.Context(), assess.Date{Year: 2026, Month: 6, Day: 15}, assess.Date{Year: 2026, Month: 6, Day: 22})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if len(s.Kept) != row.kept {
+				t.Errorf("%d kept, want %d: %+v", len(s.Kept), row.kept, s.Kept)
+			}
+		})
+	}
+}

@@ -382,6 +382,9 @@ func (t *turn) either(list []string) string {
 // amending reads a short message as putting right the report that its writer
 // has just made, or the one whose right wording we asked for.
 func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (intents.Frame, error) {
+	if g, told, err := t.aheadOfPRV(f, c.Site); told || err != nil {
+		return g, err
+	}
 	if !intents.MayAmend(t.m.Text) {
 		return f, nil
 	}
@@ -411,6 +414,41 @@ func (t *turn) amending(f intents.Frame, c intents.Context, q *store.Question) (
 		return g, nil
 	}
 	return f, nil
+}
+
+// aheadOfPRV reads "so front's ahead of the reg" as told of what its writer read last at that tap of the
+// house in hand: it is the main's.
+func (t *turn) aheadOfPRV(f intents.Frame, line string) (g intents.Frame, told bool, err error) {
+	point := assess.TestPoint("")
+	if isChatter(f) && line != "" {
+		point = intents.AheadOfPRV(t.m.Text)
+	}
+	if point == "" {
+		return f, false, nil
+	}
+	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	if err != nil {
+		return f, false, err
+	}
+	for _, r := range list {
+		if s, err := t.tx.Site(r.Site); err != nil || s.Line != line || t.m.At.Sub(r.At) > t.opt.Memory {
+			return f, false, err
+		}
+		var was intents.Frame
+		if err := json.Unmarshal(r.Frame, &was); err != nil {
+			return f, false, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		for i, s := range was.Statements {
+			if x, ok := s.(assess.Reading); ok && x.Point == point {
+				m, _, err := t.tx.Message(r.Message)
+				t.amended = m
+				f.Statements = []assess.Statement{intents.Ask{About: intents.AskCorrect}}
+				f.Amends = []intents.Amendment{{Of: i, Point: assess.Street}}
+				return f, true, err
+			}
+		}
+	}
+	return f, false, nil
 }
 
 // onlyOfMain tells whether amendments give a heater's state to nothing but the main, which it does
