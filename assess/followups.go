@@ -105,16 +105,13 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 	return out[:min(len(out), max(mostFollowUps, planned))]
 }
 
-// setOrReplace is what brings the pressure right: the screw, a new valve where this one has failed,
-// and somebody's judgement where it is only in doubt.
+// setOrReplace is what brings the pressure right: the screw, or a new valve where this one is not to be
+// turned.
 func (f *facts) setOrReplace() Action {
-	switch {
-	case !f.unsound():
-		return SetPRV
-	case f.now.prvCondition == Failed:
+	if f.unsound() {
 		return ReplacePRV
 	}
-	return OtherAction
+	return SetPRV
 }
 
 // sureEnough is how likely a cause must be before a valve is put on the list

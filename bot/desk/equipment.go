@@ -120,10 +120,13 @@ func tellOf(all map[assess.Item][]*life, current func(assess.Item) *life, e asse
 	if e.MaintainedYear != nil && *e.MaintainedYear > 0 {
 		l.Serviced = fmt.Sprint(*e.MaintainedYear)
 	}
+	was := l.told
+	if softer(e.Condition, was.Condition) {
+		e.Condition = ""
+	}
 	if e.Condition != "" {
 		l.Failed = e.Condition == assess.Failed
 	}
-	was := l.told
 	l.told = e
 	keep(&l.told.SizeGal, was.SizeGal)
 	keep(&l.told.SettingPSI, was.SettingPSI)

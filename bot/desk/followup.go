@@ -67,6 +67,25 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 			return err
 		}
 	}
+	return t.dropSetting(a, open)
+}
+
+// dropSetting drops our advice to set a regulator that is to be replaced: its screw may be frozen.
+func (t *turn) dropSetting(a assess.Assessment, open []store.FollowUp) error {
+	calls := func(action assess.Action) bool {
+		return slices.ContainsFunc(a.FollowUps, func(f assess.FollowUp) bool { return f.Action == action })
+	}
+	if !calls(assess.ReplacePRV) || calls(assess.SetPRV) {
+		return nil
+	}
+	for _, o := range open {
+		if o.Action != assess.SetPRV || quoted(o.Why) {
+			continue
+		}
+		if err := t.tx.EndFollowUp(o.ID, "dropped", t.m.At, t.m.ID); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 
@@ -94,7 +113,7 @@ func (t *turn) ownerOf(m store.Message, f intents.Frame) (string, error) {
 var fulfils = map[assess.Action][]assess.Action{
 	assess.ReplacedPRV:   {assess.ReplacePRV, assess.SetPRV},
 	assess.InstalledPRV:  {assess.ReplacePRV, assess.SetPRV},
-	assess.RebuiltPRV:    {assess.SetPRV},
+	assess.RebuiltPRV:    {assess.ReplacePRV, assess.SetPRV},
 	assess.SetPRV:        {assess.SetPRV},
 	assess.InstalledTank: {assess.InstallTank, assess.ReplaceTank},
 	assess.ReplacedTank:  {assess.InstallTank, assess.ReplaceTank},

@@ -184,6 +184,10 @@ func wasThere(v assess.Visit) bool {
 	return len(v.Readings)+len(v.Symptoms)+len(v.Equipment)+len(v.Work) > 0
 }
 
+// softer tells whether a condition says less than the one known: what has failed and is told to weep as
+// well has failed all the same.
+func softer(said, known assess.Condition) bool { return said == assess.Suspect && known == assess.Failed }
+
 // learn adds to what is known of a piece of equipment what is said of it now.
 func learn(known, said assess.Equipment) assess.Equipment {
 	known.Item = said.Item
@@ -203,7 +207,7 @@ func learn(known, said assess.Equipment) assess.Equipment {
 	if said.Material != "" {
 		known.Material = said.Material
 	}
-	if said.Condition != "" {
+	if said.Condition != "" && !softer(said.Condition, known.Condition) {
 		known.Condition = said.Condition
 	}
 	if said.MaintainedYear != nil {
