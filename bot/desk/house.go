@@ -186,7 +186,9 @@ func wasThere(v assess.Visit) bool {
 
 // softer tells whether a condition says less than the one known: what has failed and is told to weep as
 // well has failed all the same.
-func softer(said, known assess.Condition) bool { return said == assess.Suspect && known == assess.Failed }
+func softer(said, known assess.Condition) bool {
+	return said == assess.Suspect && known == assess.Failed
+}
 
 // learn adds to what is known of a piece of equipment what is said of it now.
 func learn(known, said assess.Equipment) assess.Equipment {

@@ -148,7 +148,7 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 		return g, err
 	}
 	of, went, err := t.goingOn(g, c, site)
-	if err != nil || went && !slices.ContainsFunc(readings(of), func(r assess.Reading) bool { return r.Point == "" }) {
+	if err != nil || went && !t.numberLeft(of) && !slices.ContainsFunc(readings(of), func(r assess.Reading) bool { return r.Point == "" }) {
 		return of, err // "pumped it up, 58 now" is no tap's
 	}
 	if of, told, err := t.drips(g, site); err != nil || told {
@@ -169,7 +169,20 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 	if at, went, err := t.goingOn(g, c, site); went || err != nil {
 		return at, err
 	}
+	if t.numberLeft(of) && namesTaps(g) {
+		return g, nil // it tells the work as well
+	}
 	return of, nil
+}
+
+// numberLeft tells whether a message tells only work on the regulator and no number of it was taken for
+// anything: "backed it off, 57 on the same tap".
+func (t *turn) numberLeft(f intents.Frame) bool {
+	other := func(s assess.Statement) bool {
+		w, work := s.(assess.Work)
+		return !work || w.ToPSI != nil || w.FromPSI != nil || !valveWork([]assess.Work{w})
+	}
+	return len(f.Statements) > 0 && !slices.ContainsFunc(f.Statements, other) && strings.ContainsAny(t.m.Text, "0123456789")
 }
 
 // openQuestion is the question of ours that the message may answer, nil for none.
