@@ -128,6 +128,9 @@ func (t *turn) story(a intents.Ask, site store.SiteRecord) error {
 		said, unread := standsNow(h.lastVisit(), judged, w)
 		if n := judged.NextCheck; len(said) > 0 && (unread || n == nil) {
 			b.Lead = line + ": " + said[0].Text // how it stands decides where nothing is left to test
+		} else if n != nil && len(said) > 0 && renewsPRV(judged) {
+			b.Lead = line + ": " + said[0].Text // a test more changes nothing of what is to be done
+			b.Next = []string{n.Check}
 		} else if n != nil {
 			b.Lead = fmt.Sprintf("%s: %s", line, n.Check)
 			b.Next = []string{n.Why}

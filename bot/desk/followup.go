@@ -70,12 +70,17 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 	return t.dropSetting(a, open)
 }
 
-// dropSetting drops our advice to set a regulator that is to be replaced: its screw may be frozen.
-func (t *turn) dropSetting(a assess.Assessment, open []store.FollowUp) error {
+// renewsPRV tells whether a regulator is to be replaced, and not to be set.
+func renewsPRV(a assess.Assessment) bool {
 	calls := func(action assess.Action) bool {
 		return slices.ContainsFunc(a.FollowUps, func(f assess.FollowUp) bool { return f.Action == action })
 	}
-	if !calls(assess.ReplacePRV) || calls(assess.SetPRV) {
+	return calls(assess.ReplacePRV) && !calls(assess.SetPRV)
+}
+
+// dropSetting drops our advice to set a regulator that is to be replaced: its screw may be frozen.
+func (t *turn) dropSetting(a assess.Assessment, open []store.FollowUp) error {
+	if !renewsPRV(a) {
 		return nil
 	}
 	for _, o := range open {
