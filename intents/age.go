@@ -23,10 +23,27 @@ func (m *message) calledAge(i int) bool {
 		m.left(k, 3, false, func(j int) bool { return m.inList(j, listPeople) || m.is(j, cWhose, "person") }) < 0
 }
 
+// onlyAge tells whether the number at i is the age of a thing named before it, told beside the age of
+// another: "heater's 14 years old and scaled up, softener is only 2".
+func (m *message) onlyAge(i int) bool {
+	it := &m.items[i]
+	if it.unit != "" || !it.num.integer || it.value < 1 || it.value > 35 || !m.says(i-1, "only", "just") || !m.closes(i) {
+		return false
+	}
+	k := i - 2
+	for m.inList(k, listLinks) {
+		k--
+	}
+	return m.is(k, cItem, "") && m.left(k, longestSentence, true, func(j int) bool { return m.items[j].role == roleAge }) >= 0
+}
+
 // bareAge tells whether a bare number is the years of a thing: "prv is 14 and
 // sticking", "heater's 11".
 func (m *message) bareAge(i int) bool {
 	it := &m.items[i]
+	if m.onlyAge(i) {
+		return true
+	}
 	if !it.num.integer || it.num.decimals > 0 || it.value < 3 || it.value > 35 || it.unit != "" {
 		return false
 	}

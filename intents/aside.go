@@ -79,6 +79,12 @@ func (m *message) asideClauses() {
 	}
 }
 
+// ofNoHouse tells whether the sentence of item i speaks of things that stand in no house, and the
+// message names none: "whoever borrowed my nail gun, it wants 100 psi not 60".
+func (m *message) ofNoHouse(i int) bool {
+	return m.site == nil && m.ctx.Site == "" && m.sentenceIs(m.items[i].sent, cAside, "all")
+}
+
 var oldQuoteGate = onlyWith(cHint, "quoted")
 
 // oldQuotes takes the meaning from a clause about a price of years gone by: "they quoted

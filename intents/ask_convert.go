@@ -32,6 +32,11 @@ func (m *message) convert(s int) bool {
 	if len(c.nums) == 0 {
 		m.unitMeant(s, &c)
 	}
+	if c.to == "" && c.cue && len(c.nums) == 1 && s > 0 {
+		if u := m.loneUnit(s - 1); u != convertible(m.items[c.nums[0]].unit) {
+			c.to = u // "the engineer wants kpa, what do i write down for 62 psi"
+		}
+	}
 	if c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.whatIsThat(s) {
 		c.to, c.cue = "psi", true // "the inspector wrote 600 kPa, whats that"
 	}
@@ -58,6 +63,20 @@ func (m *message) convert(s int) bool {
 	a := m.addAsk(pick, AskConvert)
 	a.Value, a.Unit, a.To = &v, convertible(m.items[pick].unit), c.to
 	return true
+}
+
+// loneUnit returns the unit of pressure that sentence s names, when it holds no number and no test
+// point: "inspector wants bar".
+func (m *message) loneUnit(s int) (unit string) {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; it.num != nil || it.point != "" || it.site {
+			return ""
+		}
+		if u, ok := m.val(i, cUnit); ok && m.text(i) != "kg" {
+			unit = convertible(u)
+		}
+	}
+	return unit
 }
 
 // whatIsThat tells whether sentence s ends by asking what the number in it is.

@@ -77,7 +77,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					set(&a.InletF, v)
 				case label.has(cueDial) && (it.unit != "" || v >= 100), it.unit == "" && label.has(cueInlet):
 					set(&a.SetpointF, v)
-				case it.unit == "" && (sn == s || given) && label.has(cueStatic) && v <= 200:
+				case it.unit == "" && (sn == s || given) && label.has(cueStatic) && leastPSI <= v && v <= 200:
 					set(&a.PSI, v)
 				case it.unit != "":
 					set(&a.SetpointF, v)

@@ -129,6 +129,8 @@ func (m *message) toldNew(i, part int) bool {
 		n++
 	}
 	switch {
+	case strings.HasPrefix(m.text(n), "in place of"):
+		return !m.planish(m.items[i].sent) // "new prv in place of the old one, dialed it to 52"
 	case m.is(n, cPart, "old"), m.newAt(n):
 		return true // "new drain cock on the heater, old one snapped", "new prv @ 60"
 	case m.isMark(part+1, ",") && m.is(n, cPart, "new"):

@@ -143,9 +143,11 @@ func (m *message) withList(i int) bool {
 	if t := m.text(i); t != "with" && t != "w/" && t != "w" && t != "con" || !m.isNum(i-1) {
 		return false
 	}
-	open := 0
+	open, run := 0, false
 	for k := i + 1; k < len(m.items) && !m.items[k].mark; k++ {
 		switch {
+		case open > 0 && (m.is(k, cFlowing, "") || m.inList(k, listOpen)):
+			run = true // "61 with the tub and kitchen wide open"
 		case m.meets(k, taps), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
 			open++ // "48 w 2 showers"
 		case m.text(k) == "and" || m.text(k) == "y" || m.is(k, cDeterminer, "") || m.text(k) == "both" || m.is(k, cPlace, ""):
@@ -153,7 +155,7 @@ func (m *message) withList(i int) bool {
 			return false
 		}
 	}
-	return open > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
+	return run && open > 1 || open > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
 }
 
 // flowAcross spreads a flow told in a sentence without readings.

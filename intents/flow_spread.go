@@ -6,6 +6,11 @@ import (
 	"lazyhand/assess"
 )
 
+// Lists of the lexicon that these rules know.
+var (
+	listReadOff = listOf("read off")
+)
+
 // flowWithin spreads a flow over the readings lo..hi of its own sentence.
 func (m *message) flowWithin(a mention, lo, hi int) {
 	here := m.readings[lo:hi]
@@ -26,7 +31,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	case m.thenRan(a):
 		flowOfNext(here, a)
 		return
-	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind):
+	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind || m.leadsToList(a, here)):
 		flowOnward(here, a.flow)
 	case after && !apart && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
 		for k := range here { // said last of a list without pauses
@@ -48,6 +53,23 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			m.readings[k].Flow = a.flow
 		}
 	}
+}
+
+// leadsToList tells whether a flow belongs to a clause that goes on, by a word of reading,
+// to a plain list of readings, up to one with a flow of its own: "with nothing running I got side bib 72, kitchen 71 and washer box 72".
+func (m *message) leadsToList(a mention, here []reading) bool {
+	if m.left(here[0].at, here[0].at-a.at, true, func(k int) bool { return m.inList(k, listReadOff) }) < 0 {
+		return false
+	}
+	for k := 1; k < len(here) && (here[k].Flow == "" || here[k].Flow == a.flow); k++ {
+		for j := here[k-1].at + 1; j < here[k].at; j++ {
+			it := &m.items[j]
+			if it.point == "" && it.role != roleTaken && !m.is(j, cDeterminer, "") && !m.is(j, cUnit, "") && !m.says(j, ",", "and", "&", "y", "at", "on", "en") {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // allOfItBefore tells whether "all of it" leads to the flow at item i, which ends its sentence:

@@ -32,7 +32,7 @@ var others = []numberRule{
 	{(*message).told, othersNumber, onlyWithClass(cWhose)},
 	{(*message).unitRate, "a rate", alwaysOpen},
 	{(*message).plannedValue, "planned", onlyWithList(listToPlanned)},
-	{(*message).advised, "advice", onlyWith(cClaim, "says")},
+	{(*message).advised, "advice", gateOf(opener{values: map[class][]string{cClaim: {"says"}}, hints: []string{"needs"}})},
 	{(*message).lineTest, "a test of pipes", onlyWith(cHint, "linetest")},
 }
 
@@ -239,6 +239,10 @@ func (m *message) plannedValue(i int) bool {
 // advised reads what the writer told somebody: "I said 120". Beside a test point it
 // is a reading.
 func (m *message) advised(i int) bool {
+	said := m.is(i-1, cClaim, "says") || m.is(i-1, cHint, "needs")
+	if said && (strings.Contains(m.text(i-1), "promis") || strings.Contains(m.text(i-1), "promet")) {
+		return true // "I promised her 60 psi at the kitchen"
+	}
 	if m.items[i].unit != "" {
 		return false
 	}
@@ -259,6 +263,16 @@ func (m *message) lineTest(i int) bool {
 
 var warmOpener = opener{hints: []string{"warm", "weather"}, lists: []list{listWaters}}
 
+// thermometer tells whether the number at i is told beside the thermometer that shows it: "my
+// thermometer in the tub says 101".
+func (m *message) thermometer(i int) bool {
+	if !m.holdsKey(keyWarm) {
+		return false
+	}
+	shows := func(k int) bool { return m.is(k, cHint, "warm") && strings.Contains(m.text(k), "rmomet") }
+	return m.left(i, 7, false, shows) >= 0 || m.right(i, 4, false, shows) >= 0
+}
+
 // warmth reads a temperature told without degrees: "water is 118 at the tub", "104
 // out here". No pressure that is spoken of as one is taken.
 func (m *message) warmth(i int) bool {
@@ -273,6 +287,9 @@ func (m *message) warmth(i int) bool {
 	forecast := m.says(i-1, "high of", "low of") && (m.stopAt(i+1) || m.says(i+1, "today", "tomorrow", "tonight"))
 	if forecast && it.value <= 115 && !m.pointInClause(i) {
 		return true // "high of 96 today"
+	}
+	if m.thermometer(i) {
+		return true
 	}
 	if it.value < 85 || it.value > 180 {
 		return false

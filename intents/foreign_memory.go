@@ -135,6 +135,12 @@ func (m *message) afterFall(i int) bool {
 	return k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
+// wentOn tells whether the "then" at item i goes on to what was done: "kitchen was 94 then I turned
+// the prv down and now it's 62".
+func (m *message) wentOn(i int) bool {
+	return m.right(i, 4, false, func(k int) bool { return m.meets(k, setOf(cDid, cMove)) }) >= 0
+}
+
 // remembered tells whether a number is quoted from an earlier time.
 func (m *message) remembered(i int) bool {
 	if m.inYearGone(i) {
@@ -161,7 +167,7 @@ func (m *message) remembered(i int) bool {
 	if m.sents[m.items[i].sent].remembers && m.left(i, 9, true, func(k int) bool { return m.is(k, cNow, "") }) < 0 {
 		return true
 	}
-	if m.text(i+1) == "then" && m.pastVerb(i) {
+	if m.text(i+1) == "then" && m.pastVerb(i) && !m.wentOn(i+1) {
 		return true
 	}
 	if m.pastVerb(i) && m.right(i, 4, true,

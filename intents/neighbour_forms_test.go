@@ -71,3 +71,92 @@ func TestAThingThatOnlySaysWhereAnotherIs(t *testing.T) {
 		{"prv by the heater. heater's a 2012", "heater year 2012"},
 	})
 }
+
+func TestWhatIsReadWhileSeveralTapsRun(t *testing.T) {
+	says(t, [][2]string{
+		{"Test port past the PRV: 62 with nothing on, 51 with the tub and a hose going", "62 after_prv static; 51 after_prv flowing"},
+		{"after PRV: 60 static, 44 tub open, 37 tub and hose open", "60 after_prv static; 44 after_prv flowing; 37 after_prv flowing"},
+		{"61 with the tub and the kitchen both wide open, side bib", "61 side_bibb flowing"},
+	})
+}
+
+func TestRestThatLeadsToAList(t *testing.T) {
+	says(t, [][2]string{
+		{"With nothing running and the burner off I got side bib 72, kitchen 71 and washer box 72",
+			"72 side_bibb idle static; 71 kitchen idle static; 72 laundry idle static"},
+		{"Numbers with everything shut were kitchen 84, hall lav 83, front spigot 84",
+			"84 kitchen static; 83 bath static; 84 front_bibb static"},
+		{"with all taps shut I had 70 rear, 68 at the front, then 52 with the tub on",
+			"70 rear_bibb static; 68 front_bibb static; 52 front_bibb flowing"},
+		{"static 62 kitchen, 51 tub", "62 kitchen static; 51 bath"},
+	})
+}
+
+func TestWhatSomebodyHadTheRegulatorAt(t *testing.T) {
+	says(t, [][2]string{
+		{"backed the prv off to 62, somebody had it cranked to 90", "set_prv to 62 from 90"},
+		{"set the prv to 60, last guy had it at 85", "set_prv to 60 from 85"},
+		{"set the prv to 60, kitchen had it at 61", "set_prv to 60; 61 kitchen"},
+		{"kitchen was ninety four then I rebuilt the regulator and now it's sixty two", "94 kitchen before; rebuilt_prv; 62 kitchen after"},
+	})
+}
+
+func TestWhatWasPromised(t *testing.T) {
+	says(t, [][2]string{
+		{"I promised him an expansion tank a week from today", "plan install_tank in 7"},
+		{"promised her the prv swap for Monday", "plan replace_prv in 7"},
+		{"le prometí el tanque para el viernes", "plan install_tank in 4"},
+		{"I promised her 60 psi at the kitchen", "ask none"},
+	})
+}
+
+func TestNumbersOfThermometersKeysAndPumps(t *testing.T) {
+	says(t, [][2]string{
+		{"my thermometer in the tub says 101", "ask none"},
+		{"thermometer says 55 at the tub, gauge says 62", "62 bath"},
+		{"kitchen key on hook 80", "ask none"},
+		{"bike pump goes to 90", "ask none"},
+		{"lockbox opens with 7062#", "ask none"},
+		{"spare on the trailer is down to 18 psi, air it up before friday", "ask none"},
+	})
+}
+
+func TestAgesBesideAges(t *testing.T) {
+	says(t, [][2]string{
+		{"heater's 14 years old and scaled up, softener is only 2", "heater year 2012 suspect; softener year 2024"},
+		{"prv is 12 yrs old, tank is only 3", "prv year 2014; expansion_tank year 2023"},
+		{"prv 12 yrs old, tank only 2 gal", "prv year 2014; expansion_tank 2 gal"},
+	})
+}
+
+func TestCheckupsAndPartsInPlaceOfOthers(t *testing.T) {
+	says(t, [][2]string{
+		{"annual checkup at 12 Elm, 62 kitchen", "62 kitchen"},
+		{"due for a checkup in a year", "plan recheck in 365"},
+		{"ET prechg 62#, good. rr HB 63#", "expansion_tank set 62 good; 63 rear_bibb"},
+		{"new prv in place of the old one, dialed it to 52", "replaced_prv to 52"},
+		{"put a new expansion tank in place of the dead one, charged it to 55", "replaced_tank to 55"},
+	})
+}
+
+func TestAsksOfTheCrewInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"what did the crew finish since monday", "ask summary"},
+		{"whats the gang been up to today", "ask summary"},
+		{"swamped this week, bring that one back up in 5 days", "ask snooze"},
+	})
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, text := range []string{"the engineer wants kpa, what do i write down for 62 psi", "they want kPa on the form. 62 psi is?"} {
+		f := p.Parse(text, Context{})
+		if len(f.Statements) != 1 {
+			t.Errorf("%q: %v", text, f.Statements)
+			continue
+		}
+		if a, ok := f.Statements[0].(Ask); !ok || a.About != AskConvert || a.To != "kpa" || a.Value == nil || *a.Value != 62 {
+			t.Errorf("%q: %v", text, f.Statements[0])
+		}
+	}
+}

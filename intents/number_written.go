@@ -101,7 +101,7 @@ func (m *message) unitRole(i int) (role, string) {
 	case "year":
 		return m.yearsRole(i)
 	case "month", "week", "day":
-		if m.says(i+1, "ago", "back") && m.putInBefore(i) {
+		if m.says(i+1, "ago", "back", "bck") && m.putInBefore(i) {
 			return roleAgo, "ago"
 		}
 		return roleDuration, "unit of time"

@@ -153,7 +153,7 @@ func (m *message) installing(w deed) (assess.Action, string) {
 		switch {
 		case m.putAt(w.verb):
 			return assess.SetPRV, w.obj
-		case m.newNear(w.at) && !m.noneBefore("prv") && !(w.objAt >= 0 && m.noneYet(w.objAt)):
+		case m.inPlaceOf(w.at), m.newNear(w.at) && !m.noneBefore("prv") && !(w.objAt >= 0 && m.noneYet(w.objAt)):
 			return assess.ReplacedPRV, w.obj
 		case m.surely(w):
 			return assess.InstalledPRV, w.obj
@@ -164,6 +164,8 @@ func (m *message) installing(w deed) (assess.Action, string) {
 			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
 		case m.putAt(w.verb):
 			return assess.ChargedTank, w.obj
+		case m.inPlaceOf(w.at):
+			return assess.ReplacedTank, w.obj // "put a new tank in place of the dead one"
 		case m.surely(w) && (m.anotherOf(w.at) || m.right(w.at, 8, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0) &&
 			!m.noneBefore(w.obj):
 			return assess.ReplacedTank, w.obj // "le puse otro tanque, el viejo no servía"
@@ -180,6 +182,11 @@ func (m *message) installing(w deed) (assess.Action, string) {
 		}
 	}
 	return "", ""
+}
+
+// inPlaceOf tells whether what went in by the word at item i went in for another one.
+func (m *message) inPlaceOf(i int) bool {
+	return m.right(i, 8, true, func(k int) bool { return strings.HasPrefix(m.text(k), "in place of") }) >= 0
 }
 
 // setting names what a word of setting does: "dialed the PRV to 60", "cranked it to 58".

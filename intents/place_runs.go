@@ -119,9 +119,9 @@ func (m *message) numNear(i int) bool {
 func (m *message) runsInList(i int) bool {
 	k := i + 1
 	for k < len(m.items) && k <= i+6 &&
-		(m.says(k, "and", "y", ",") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
+		(m.says(k, "and", "y", ",", "both", "all") || m.is(k, cDeterminer, "") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {
 		k++
-		if m.is(k, cFlowing, "") && m.text(k-1) == "and" {
+		if m.is(k, cFlowing, "") && (m.text(k-1) == "and" || m.is(k-1, cDeterminer, "") && m.text(k-2) == "and") {
 			return true
 		}
 	}

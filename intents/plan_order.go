@@ -39,5 +39,5 @@ func (m *message) momentNext(i int) bool {
 	for k < len(m.items) && k <= i+4 && (m.items[k].site || m.says(k, ",", "-", ":", "at", "on", "in", "about")) {
 		k++
 	}
-	return m.timeWordAt(k) && !(m.isNum(k) && m.says(k+1, "ago", "back")) // "prv swap 3 wks ago"
+	return m.timeWordAt(k) && !(m.isNum(k) && m.says(k+1, "ago", "back", "bck")) // "prv swap 3 wks ago"
 }

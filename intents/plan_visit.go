@@ -23,9 +23,10 @@ func (m *message) headsVisit(i, s int) bool {
 	if m.text(i) == "recheck" && i == m.sents[s].from && !m.momentIn(s) && m.onlyHeads(i, s) {
 		return true // "Recheck at 88 Tamarack Ln. Rear bib 72"
 	}
-	switch {
-	case m.inList(i, listHeadsVisit):
-	default:
+	if strings.HasPrefix(m.text(i), "check") && strings.HasSuffix(m.text(i), "up") && !m.momentIn(s) {
+		return true // "annual checkup at 12 Elm, 62 kitchen"
+	}
+	if !m.inList(i, listHeadsVisit) {
 		return false
 	}
 	for _, w := range m.moments {

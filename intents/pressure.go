@@ -75,7 +75,8 @@ func (m *message) pressureRole(i int) (role, string) {
 		return roleIgnored, regulatorsOwn
 	}
 	if it.num.negative || !psi && it.value > 300 || psi && toPSI(it.value, it.unit) > 300 {
-		if psi || m.points(i) || it.num.negative {
+		code := len(it.num.digits) >= 4 && m.left(i, 4, false, func(k int) bool { return m.codeWord(k) || m.text(k) == "opens" }) >= 0 // "lockbox opens with 7062#"
+		if !code && (psi || m.points(i) || it.num.negative) {
 			m.askImpossible(i)
 		}
 		return roleIgnored, "no pressure of a house"

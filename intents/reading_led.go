@@ -44,6 +44,24 @@ func (m *message) ledInto(i int) bool {
 	}
 }
 
+// tapsRun tells whether the clause from item k on only says which taps run: "37 tub and hose open".
+func (m *message) tapsRun(k int) bool {
+	if !m.kinds.has(cFlowing) {
+		return false
+	}
+	first := k
+	for ; k < len(m.items) && k < first+6; k++ {
+		switch {
+		case m.is(k, cFlowing, "") || m.inList(k, listOpen):
+			return k > first
+		case m.meets(k, taps), m.says(k, "and", "y", "both"), m.is(k, cDeterminer, ""), m.is(k, cPlace, ""):
+		default:
+			return false
+		}
+	}
+	return false
+}
+
 // followed tells whether what stands behind the number at i may follow a pressure.
 func (m *message) followed(i int) bool {
 	k := i + 1
@@ -52,5 +70,5 @@ func (m *message) followed(i int) bool {
 	}
 	return m.stopAt(k) || m.items[k].num != nil || m.items[k].site || m.items[k].point != "" || m.meets(k, followsIt) ||
 		m.inList(k, listLinks) || m.says(k, "high", "low", "lo", "black") || m.is(k, cItem, "") ||
-		m.inList(k, listSmallWords) || m.inList(k, listFollowsReading) || m.isAny(k, cHint, "follows", "cue", "daytime")
+		m.inList(k, listSmallWords) || m.inList(k, listFollowsReading) || m.isAny(k, cHint, "follows", "cue", "daytime") || m.tapsRun(k)
 }

@@ -41,7 +41,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 	// "set the PRV to 60, was 95"
 	if m.wasBefore(i) {
 		p := m.prevNum(i)
-		if p >= i-6 && m.numIs(p, roleTo) && !m.houseNear(i) && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
+		if p >= i-9 && m.numIs(p, roleTo) && !m.houseNear(i) && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner
 			return roleFrom, "was, of a setting", true
 		}
@@ -97,9 +97,27 @@ func (m *message) wasBefore(i int) bool {
 		if m.text(k) == "set" {
 			k--
 		}
-		return m.says(k, "was", "had been") || k == i-2 && m.says(k, "estaba", "it was")
+		if m.says(k, "was", "had been") || k == i-2 && m.says(k, "estaba", "it was") {
+			return true
+		}
 	}
-	return false
+	return m.hadItAt(i)
+}
+
+// hadItAt tells whether somebody had set the regulator to the number at i: "somebody had it cranked
+// to 90", "it was cranked to 95", "last guy had it at 85".
+func (m *message) hadItAt(i int) bool {
+	if m.text(i-1) == "had it at" {
+		return true
+	}
+	k := i - 1
+	for m.says(k, "at", "to", "up", "up to", "clear", "way", "all the way") || m.is(k, cDid, "set") || m.is(k, cHint, "shift") {
+		k--
+	}
+	if k == i-1 {
+		return false
+	}
+	return m.says(k, "had it", "it was", "had been", "had") || m.text(k) == "it" && m.says(k-1, "had", "left")
 }
 
 // placeBetween tells whether a test point, be it only "front", stands between two items.

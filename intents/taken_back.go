@@ -79,7 +79,7 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 	case m.otherThing(i):
 		return "taken back", true
 	case m.rewritten(i):
-		if !correct {
+		if !correct && !m.ofNoHouse(i) {
 			m.addAsk(i, AskCorrect)
 		}
 		return "to be another", true
