@@ -21,6 +21,8 @@ var (
 		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
 		{(*message).reliefSet, "what a relief valve opens at", onlyWithClass(cRelief)},
 		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}})},
+		{(*message).adjustsOver, "a regulator's range", adjustsGate},
+		{(*message).mostBorne, "the most that a part bears", mostGate},
 		{(*message).weighed, "a weight", alwaysOpen},
 		{(*message).saidInUnits, "said again in another unit", alwaysOpen},
 		{(*message).acrossFilter, "before or behind a filter", gateOf(opener{items: []string{"softener"}, hints: []string{"filter"}})},

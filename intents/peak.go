@@ -86,7 +86,7 @@ func (m *message) peaks() {
 			}
 		}
 		if best >= 0 {
-			if m.nowNear(best) && !(t == "lazy hand" || t == "peak" || t == "max") {
+			if m.nowNear(best) && !(t == "lazy hand" || t == "peak" || t == "max") && !(m.is(i, cHint, "needle") && m.shownBy(i, best)) {
 				continue
 			}
 			m.readings[best].Peak = true
@@ -131,6 +131,13 @@ func (m *message) highLeads(i int) int {
 		return k // "washer 76 with the lazy hand at 141"
 	}
 	return -1
+}
+
+// shownBy tells whether the hand at i, which stays where it was pushed, is what reading k is read off,
+// whatever time is told with it: "max pointer is sitting at 143 right now, live needle 72".
+func (m *message) shownBy(i, k int) bool {
+	at := m.readings[k].at
+	return i < at && m.items[i].seg == m.items[at].seg && m.left(at, at-i-1, true, func(j int) bool { return m.isNum(j) || m.pointAt(j) }) < 0
 }
 
 // nowNear tells whether a reading is told as the present one.

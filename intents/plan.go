@@ -354,6 +354,9 @@ func (m *message) failedTank() bool {
 		return false
 	}
 	for k := range m.items {
+		if m.numIs(k, roleCharge) {
+			return true // a tank with air in it is there: "12 lbs of air left in it, needs a new one"
+		}
 		if v, ok := m.val(k, cItem); !ok || m.itemCode(k, v) != "expansion_tank" {
 			continue
 		}

@@ -132,7 +132,7 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 		obj = m.objectAhead(i, s)
 	}
 	if obj == "" && (m.inList(i, listGoesIn) && i > from && m.noEquipment(i-1) ||
-		m.says(i, "new", "nuevo", "nueva") && m.noEquipment(i+1)) {
+		m.says(i, "new", "nuevo", "nueva") && (m.noEquipment(i+1) || m.is(i+1, cWhose, "person") || m.inList(i+1, listPeople))) {
 		return "", false // "prv stuck open, new fridge going in tomorrow"
 	}
 	for k := i - 1; k >= from && obj == ""; k-- {

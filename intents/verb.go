@@ -106,7 +106,7 @@ func (m *message) noDeed(i int, what string) bool {
 	case "replaced":
 		return m.switchesPower(i)
 	case "set":
-		return m.booked(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
+		return m.booked(i) || m.adjustsFrom(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
 			m.dropsNewIn(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"

@@ -7,6 +7,8 @@ var (
 	listBeforeSet = listOf("before set")
 	listKeeps     = listOf("keeps")
 	listSomebody  = listOf("somebody")
+
+	listThereSitsOne = listOf("there sits one")
 )
 
 // Verbs that tell how a part is, not what was done to it: "PRV set to 60".
@@ -19,6 +21,9 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	}
 	if v.what == "set" && m.saysHowSet(v.at) && !v.negated && !v.planned {
 		m.setState(v)
+	}
+	if v.what == "installed" && !v.negated && !v.planned && m.isThere(v) {
+		v.state = true
 	}
 	if v.what == "charged" && v.object == "expansion_tank" && !v.negated && !v.planned && m.isCharged(v.at) {
 		v.what, v.state = "set", true // "tank is charged to 55 already"
@@ -41,6 +46,31 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
+}
+
+// isThere tells whether a word of installing says that a part is there, and since when, not that it
+// was put in today: "an expansion tank is fitted, its age is not known", "there is a tank mounted".
+func (m *message) isThere(v *verb) bool {
+	if v.objAt < 0 || v.objAt >= v.at || !pastForm(m.text(v.at)[strings.LastIndexByte(m.text(v.at), ' ')+1:]) || m.is(v.objAt-1, cPart, "new") {
+		return false
+	}
+	clause := m.clauseStart(v.objAt)
+	if v.objAt == v.at-1 && m.inList(clause, listThereSitsOne) {
+		return true
+	}
+	if !strings.HasPrefix(m.text(v.at), "is ") && (!m.says(v.at-1, "is", "its", "are", "esta") || v.objAt != v.at-2) {
+		return false
+	}
+	se := &m.sents[m.items[v.at].sent]
+	for k := v.at + 1; k < se.to; k++ {
+		switch {
+		case m.is(k, cNow, ""), m.is(k, cDid, ""), m.is(k, cAfter, ""):
+			return false
+		case m.is(k, cUnknown, ""), m.isNum(k) && m.items[k].fullYear(), m.isNum(k) && m.items[k].unit == "year":
+			return true
+		}
+	}
+	return false
 }
 
 // saysHowSet tells whether the word at item i may say how something is set: "set at".

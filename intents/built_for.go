@@ -1,0 +1,53 @@
+package intents
+
+// What a part is built for, as it stands on its body: the range in which a regulator can be
+// set, the most that a tank or a heater bears. None of it was measured.
+
+// Lists of the lexicon that these rules know.
+var (
+	listAdjustsFrom = listOf("adjusts from")
+	listMostBorne   = listOf("most borne")
+)
+
+var (
+	adjustsGate = onlyWithList(listAdjustsFrom)
+	mostGate    = onlyWithList(listMostBorne)
+)
+
+// adjustsOver tells whether the number at i is an end of the range that a regulator can be set in:
+// "adj 10 to 70", "the prv adjusts 25-75". What was set from the one to the other has a "from".
+func (m *message) adjustsOver(i int) bool {
+	if !m.has(cItem, "prv") || !m.settingRange(i) {
+		return false
+	}
+	low := i
+	if m.isNum(i-2) && !m.isMark(i-1, ",") && m.items[i-2].value < m.items[i].value {
+		low = i - 2
+	}
+	k := low - 1
+	for m.is(k, cDeterminer, "") || m.inList(k, listLinks) {
+		k--
+	}
+	return m.items[low].value <= 30 && m.inList(k, listAdjustsFrom)
+}
+
+// adjustsFrom tells whether the word at i says in what range a regulator can be set, so that it
+// tells no work: "adj 10 to 70".
+func (m *message) adjustsFrom(i int) bool {
+	return m.inList(i, listAdjustsFrom) && m.isNum(i+1) && m.isNum(i+3) && m.adjustsOver(i+1)
+}
+
+// mostBorne tells whether the number at i is the most that a part bears, which heads the clause:
+// "exp tank: 150 max", "the prv is 300 max inlet". Of a tap it would be a peak.
+func (m *message) mostBorne(i int) bool {
+	v := toPSI(m.items[i].value, m.items[i].unit)
+	if v < 100 || m.items[i].unit == "" && int(v)%25 != 0 {
+		return false
+	}
+	if m.has(cNow, "") || m.has(cHint, "needle") || !m.inList(i+1, listMostBorne) && !m.inList(i-1, listMostBorne) {
+		return false
+	}
+	s := &m.sents[m.items[i].sent]
+	part := m.left(i, i-s.from, false, func(k int) bool { return m.isAny(k, cItem, "expansion_tank", "tank", "prv", "heater", "softener") })
+	return part >= 0 && !m.pointIn(m.items[i].seg, i) && m.left(i, i-part, false, m.pointAt) < 0
+}
