@@ -12,6 +12,7 @@ var (
 	listCameThere  = listOf("came there")
 	listEachOfThem = listOf("each of them")
 	listThenOpened = listOf("then opened")
+	listCountsBack = listOf("counts back")
 )
 
 // mention is a state told at an item.
@@ -171,7 +172,7 @@ func (m *message) flowAcross(a mention, s int) {
 	}
 	forward := m.actionForm(a.at) || m.heading(s) || m.saysWhere(s)
 	all := m.sentenceSays(s, "readings", "numbers", "lecturas") && !m.endsColon(s) // "Readings one by one with all else closed."
-	forward = forward && !all
+	forward = forward && !all && !m.countsBack(s)
 	// readings before and after
 	before := -1
 	for k := range m.readings {
@@ -206,6 +207,13 @@ func (m *message) flowAcross(a mention, s int) {
 		}
 		r.Flow = a.flow
 	}
+}
+
+// countsBack tells whether sentence s begins by counting the readings told before it: "all three with
+// the house shut".
+func (m *message) countsBack(s int) bool {
+	first := m.firstOf(s)
+	return m.inList(first, listCountsBack) && !m.endsColon(s)
 }
 
 // flowBetween tells whether another flow than that at item a is told before item b.

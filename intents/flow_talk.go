@@ -10,6 +10,8 @@ import (
 var (
 	listAndNow = listOf("and now")
 	listWithIt = listOf("with it")
+
+	listNotLooked = listOf("not looked")
 )
 
 // Running and resting water told in words that no phrase of the lexicon foresees: a
@@ -61,6 +63,9 @@ func (m *message) usedBy(i int) assess.Flow {
 		case m.is(k, cItem, "") || m.is(k, cBurner, "") || m.is(k, cState, "") || m.is(k, cPoint, "street"):
 			return ""
 		case m.is(k, cNeg, ""):
+			if m.inList(k+1, listNotLooked) {
+				return "" // "did not ask about water use"
+			}
 			if tap || m.tapBehind(i) {
 				return assess.Static // "no taps cracked"
 			}

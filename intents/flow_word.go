@@ -52,6 +52,9 @@ func (m *message) flowTag(i int) assess.Flow {
 	if m.text(i) == "on" && m.isNum(i-1) && m.is(i-2, cHint, "zone") {
 		return assess.Flowing // "zone 3 on"
 	}
+	if m.moreOpen(i) {
+		return assess.Flowing
+	}
 	if m.noFlow(i) || m.troubleWhen(i) {
 		return ""
 	}
@@ -78,6 +81,16 @@ func (m *message) flowTag(i int) assess.Flow {
 		return f
 	}
 	return m.flowTalk(i)
+}
+
+// moreOpen tells whether so many taps are open as the number before item i counts, which are named
+// with the number before: "66 one tap on, 59 two on".
+func (m *message) moreOpen(i int) bool {
+	if !m.inList(i, listOpen) || !m.isNum(i-1) || !m.isNum(i-2) || !m.closes(i) {
+		return false
+	}
+	n := m.items[i-1].value
+	return n >= 2 && n <= 4 && m.items[i-2].value >= leastPSI && m.left(i-2, 8, true, func(k int) bool { return m.is(k, cFlowing, "") }) >= 0
 }
 
 // noRest tells whether words of rest tell no rest of the water.
