@@ -55,6 +55,7 @@ var deedRules = [...]struct {
 	{keyBase, (*message).baseDone},
 	{keyJob, (*message).jobLine},
 	{keyMoves, (*message).movesSetting},
+	{keyGoesIn, (*message).outAndIn},
 	{keyGoesIn | keyNew, (*message).newPartIn},
 	{keyGoesIn, (*message).wentIn},
 	{keyPutNew, (*message).nameNew},

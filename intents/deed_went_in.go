@@ -140,3 +140,52 @@ func (m *message) pastAt(k int) bool {
 	}
 	return m.is(k, cMemory, "") || m.says(k, "ago", "last year", "this year")
 }
+
+// outAndIn reads what came out and what went in under two heads: "Out: a gas 40 that rusted through.
+// In: propane, 75 gal". What is told of the part that came out is passed over.
+func (m *message) outAndIn(i int) bool {
+	if m.text(i) != "in" || !m.isMark(i+1, ":") {
+		return false
+	}
+	out := i - 1
+	for out >= 0 && !(m.text(out) == "out" && m.isMark(out+1, ":")) {
+		out--
+	}
+	if out < 0 || m.items[out].sent < m.items[i].sent-1 {
+		return false
+	}
+	object, at := m.partUnder(i + 2)
+	if old, _ := m.partUnder(out + 2); object == "" {
+		object = old
+	}
+	if object == "" {
+		return false
+	}
+	for k := out + 1; k < i; k++ {
+		if m.isNum(k) && m.items[k].role == roleNone {
+			m.setRole(k, roleIgnored, "of the part taken out")
+		}
+		m.unsay(k)
+	}
+	m.verbs = append(m.verbs, verb{at: i, what: "replaced", done: true, object: object, objAt: at})
+	return true
+}
+
+// partUnder returns the part that is told in the sentence of item i from there on, by its name or as
+// a heater by its fuel, and where; no pressure may be told beside it.
+func (m *message) partUnder(i int) (string, int) {
+	if i >= len(m.items) {
+		return "", -1
+	}
+	for k := i; k < m.sents[m.items[i].sent].to; k++ {
+		switch {
+		case m.pointAt(k):
+			return "", -1
+		case m.partAt(k) != "":
+			return m.partAt(k), k
+		case m.is(k, cFuel, ""):
+			return "heater", k
+		}
+	}
+	return "", -1
+}

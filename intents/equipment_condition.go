@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listAnotherOne        = listOf("another one")
 	listIHave             = listOf("i have")
 	listNoConditionBefore = listOf("no condition before")
 	listSeenWhere         = listOf("seen where")
@@ -221,7 +222,7 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 // ofNewPart tells whether a fact is of what was put in for an old part: "pulled the
 // old 30 gal heater, put in a 50 gal propane", "swapped it for a brass one".
 func (m *message) ofNewPart(a attribute) bool {
-	if t := m.text(a.at - 2); (t == "for" || t == "with") && (m.text(a.at-1) == "a" || m.text(a.at-1) == "new") {
+	if m.forAnother(a.at) {
 		return true
 	}
 	if k := m.left(a.at, 5, true, func(k int) bool { return m.text(k) == "now" && m.text(k+1) == "a" }); k >= 0 &&
@@ -238,6 +239,16 @@ func (m *message) ofNewPart(a attribute) bool {
 		}
 	}
 	return false
+}
+
+// forAnother tells whether "for a" or "with a new" leads to the fact at item i, with at most other
+// facts between: "swapped the old electric heater for a gas one, 50 gal".
+func (m *message) forAnother(i int) bool {
+	k := i - 1
+	for k >= 0 && k > i-8 && (m.is(k, cFuel, "") || m.numIs(k, roleSize, roleYear) || m.says(k, ",", "one", "unit") || m.is(k, cItem, "heater")) {
+		k--
+	}
+	return m.inList(k, listAnotherOne) && m.says(k-1, "for", "with", "to", "por", "con")
 }
 
 // shared gives a fact of two things to the other one too: "prv and heater both 2015",

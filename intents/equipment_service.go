@@ -147,7 +147,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 					m.installedLastYear(a, items)
 					return
 				}
-				if m.text(k) == "new" || m.is(k, cPart, "new") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") ||
+				if m.says(k, "new", "nw") || m.is(k, cPart, "new") || m.is(k, cDid, "installed") || m.is(k, cDid, "replaced") ||
 					m.is(k, cHint, "wentin") || m.putsIn(k) && m.text(k) == "put" {
 					m.installedLastYear(a, items)
 					return

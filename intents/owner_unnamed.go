@@ -176,7 +176,8 @@ func (m *message) holdsOtherAir(s int) bool {
 
 // fuelAlone tells whether a fuel at item i is that of a heater though none is named.
 func (m *message) fuelAlone(i int) bool {
-	return m.says(i, "tankless", "heat pump", "hybrid") || m.fuelNear(i) || m.has(cItem, "heater")
+	return m.says(i, "tankless", "heat pump", "hybrid") || m.fuelNear(i) || m.has(cItem, "heater") ||
+		m.text(i+1) == "unit" && m.right(i, 5, false, func(k int) bool { return m.numIs(k, roleTemp) }) > 0 // "electric unit set to 125"
 }
 
 // fuelNear tells whether a fuel or the size of a heater stands beside item i.

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listOdd = listOf("odd")
@@ -137,12 +139,32 @@ func (m *message) headUnits() {
 		if m.items[i].num == nil && m.is(i, cUnit, "ft") {
 			u = "ft"
 		}
+		if m.items[i].num == nil && m.items[i].kinds.has(cUnit) && len(m.items[i].text) > 1 {
+			m.degreesToldLater(i)
+		}
 		if u == "m" || u == "ft" {
 			for k := range m.items {
 				if v := m.items[k].unit; v == "metre" && u == "m" || v == "feet" && u == "ft" {
 					m.items[k].unit = u
 				}
 			}
+		}
+	}
+}
+
+// degreesToldLater gives the number before item i, which names the degrees of a thermometer, that
+// unit where it has none: "set to 60 on the display, that's celsius".
+func (m *message) degreesToldLater(i int) {
+	u, ok := m.val(i, cUnit)
+	if !ok || !strings.HasPrefix(u, "deg") {
+		return
+	}
+	for k := i - 1; k >= 0 && k >= i-9; k-- {
+		if it := &m.items[k]; it.num != nil {
+			if it.unit == "" && (u != "degf" && it.within(30, 95) || u == "degf" && it.within(85, 185)) {
+				it.unit = u
+			}
+			return
 		}
 	}
 }

@@ -249,10 +249,12 @@ func (m *message) mergeWork() {
 			case w.Action == assess.SetPRV && (o.Action == assess.ReplacedPRV || o.Action == assess.InstalledPRV || o.Action == assess.RebuiltPRV),
 				w.Action == assess.ChargedTank && (o.Action == assess.ReplacedTank || o.Action == assess.InstalledTank),
 				w.Action == assess.InstalledTank && o.Action == assess.ReplacedTank,
-				w.Action == assess.InstalledPRV && o.Action == assess.ReplacedPRV:
+				w.Action == assess.InstalledPRV && o.Action == assess.ReplacedPRV,
+				w.Action == assess.FlushedHeater && o.Action == assess.ReplacedHeater: // the old one was drained, the new one filled
 				same = true
 			case o.Action == assess.SetPRV && (w.Action == assess.ReplacedPRV || w.Action == assess.InstalledPRV || w.Action == assess.RebuiltPRV),
-				o.Action == assess.ChargedTank && (w.Action == assess.ReplacedTank || w.Action == assess.InstalledTank):
+				o.Action == assess.ChargedTank && (w.Action == assess.ReplacedTank || w.Action == assess.InstalledTank),
+				o.Action == assess.FlushedHeater && w.Action == assess.ReplacedHeater:
 				o.Action, same = w.Action, true
 			case o.Action == assess.InstalledPRV && w.Action == assess.ReplacedPRV, o.Action == assess.InstalledTank &&
 				w.Action == assess.ReplacedTank:

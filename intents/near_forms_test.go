@@ -1,0 +1,88 @@
+package intents
+
+import "testing"
+
+func TestWhatAPartIsBuiltForIsNoPressure(t *testing.T) {
+	says(t, [][2]string{
+		{"exp tank: 150 max, factory precharge 40 printed on the label, bladder burst", "expansion_tank failed"},
+		{"body of the reg says max inlet 300, adj 10 to 70. thing's seized, won't move", "prv failed"},
+		{"the prv is 300 max inlet, seized", "prv failed"},
+		{"prv 300 max, adj 25-75", "ask none"},
+		{"heater 150 max working, 2011", "heater year 2011"},
+		{"rear bib 150 max, now 80", "150 rear_bibb peak; 80 rear_bibb"},
+	})
+}
+
+func TestAHandShowsItsPeakWhateverTimeIsToldWithIt(t *testing.T) {
+	says(t, [][2]string{
+		{"max pointer was sitting at 143 this morning on the laundry gauge, live needle 72", "143 laundry peak; 72 laundry"},
+		{"max needle is sitting at 128 right now on the front bib, pressure itself 66", "128 front_bibb peak; 66 front_bibb"},
+		{"peak hand at the moment 144, live 68, rear bib", "144 rear_bibb peak; 68 rear_bibb"},
+		{"left a gauge on the side bib since friday, high mark 127, at the moment it reads 64", "127 side_bibb peak; 64 side_bibb"},
+	})
+}
+
+func TestAPartThatIsThereWasNotPutInToday(t *testing.T) {
+	says(t, [][2]string{
+		{"An expansion tank is fitted, its age is not known.", "expansion_tank age unknown"},
+		{"there is an expansion tank fitted, 2 gallon", "expansion_tank 2 gal"},
+		{"the prv is fitted in the crawlspace, 2011", "prv year 2011"},
+		{"expansion tank was fitted today, charged to 60", "installed_tank to 60"},
+		{"the expansion tank is waterlogged; it was fitted in 2009", "expansion_tank year 2009 failed"},
+		{"The regulator creeps. It was fitted in 1999.", "creep; prv year 1999"},
+		{"heater is rusted; it was new in 2006", "heater year 2006 suspect"},
+	})
+}
+
+func TestNewPeopleAreNoNewPart(t *testing.T) {
+	says(t, [][2]string{
+		{"there is an expansion tank, he wants a recheck in 8 weeks, before the new tenants come", "expansion_tank; plan recheck in 56"},
+		{"PRV ok, new tenants next month", "prv good"},
+		{"no exp tank. new tenants move in friday, recheck then", "expansion_tank none; plan recheck in 4"},
+		{"move the recheck to friday", "ask snooze"},
+	})
+}
+
+func TestATankWithAirInItIsReplaced(t *testing.T) {
+	says(t, [][2]string{
+		{"only 12 lbs of air left in the exp tank, spec is 70. needs a new one", "expansion_tank set 12; plan replace_tank"},
+		{"exp tank has 20 psi left in it, supposed to be 60, needs a new one", "expansion_tank set 20; plan replace_tank"},
+		{"no exp tank, needs one", "expansion_tank none; plan install_tank"},
+	})
+}
+
+func TestTheHouseIsClosed(t *testing.T) {
+	says(t, [][2]string{
+		{"house closed and elements off for each one: 71 side bib, 70 tub, 69 kitchen.", "69 kitchen idle static; 70 bath idle static; 71 side_bibb idle static"},
+		{"after PRV, house shut: 60. after PRV, tub wide open: 44. shut again: 61", "44 after_prv flowing; 60 after_prv static; 61 after_prv static"},
+		{"meter 119. after the PRV 64. all with the house shut and the burner off. then burner on, rear bib, 86", "119 street idle static; 64 after_prv idle static; 86 rear_bibb firing"},
+		{"61 closed house, 50 w/ both showers goin", "50 flowing; 61 static"},
+		{"57 nothin on. 31 when the washer fills", "31 flowing; 57 static"},
+		{"70 dead still no taps, 66 one tap on, 59 two on", "59 flowing; 66 flowing; 70 static"},
+		{"I did not ask about water use. 91 at the test port.", "91 after_prv"},
+		{"smell of gas by the heater, got them all out and rang the gas company. kitchen 70", "70 kitchen; gas_smell"},
+	})
+}
+
+func TestAHeaterForAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"Swapped the old electric heater for a 50 gal heat pump unit.", "heater 50 gal heat_pump; replaced_heater"},
+		{"Swapped the old electric water heater for a gas one, 50 gal", "heater 50 gal gas; replaced_heater"},
+		{"Out: a gas 50 that rusted through. In: propane, 75 gal, set at 130, brass drain valve.", "drain_valve brass; heater 75 gal propane 130 F; replaced_heater"},
+		{"Out: electric 40 from 2003. In: gas 50.", "heater 50 gal gas; replaced_heater"},
+		{"Out: 2004 prv. In: new prv set at 60", "replaced_prv to 60"},
+		{"swapped the heater, drained the old one, refilled", "replaced_heater"},
+		{"New heater in, not powered up yet: rear bib 77, lav 76", "76 bath idle; 77 rear_bibb idle; replaced_heater"},
+		{"hp htr 65 gl nw lst yr", "heater year 2025 65 gal heat_pump"},
+		{"electric unit set to 125, laundry takes 90 seconds to get hot", "heater electric 125 F"},
+	})
+}
+
+func TestDegreesToldLaterAndABurnerThatIsNotEvenLit(t *testing.T) {
+	says(t, [][2]string{
+		{"tankless is set to 60 on the display, that's celsius", "heater tankless 140 F"},
+		{"heater set at 55 on the dial, celsius", "heater 131 F"},
+		{"heater set to 125, tub 77 psi and it's not even firing", "77 bath idle; heater 125 F"},
+		{"kitchen 66, boiler puesto en 120 y ni está prendido", "66 kitchen idle; heater 120 F"},
+	})
+}
