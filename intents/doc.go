@@ -84,6 +84,7 @@
 //	number_temp number_year        degrees; ages and times
 //	unit length money              units, inches and feet, sums of money
 //	range series                   "60/62", "at 9 58, at 10 60"
+//	built_for                      what a part bears, and can be set to
 //	pressure reading_led           pressures, and what leads to them
 //	setting setting_word setting_deed
 //	change change_told charge      what regulators and tanks were set to
