@@ -363,7 +363,26 @@ func (m *message) foundSetting() {
 			f.SettingPSI = nil
 			break
 		}
+		if w.Action == assess.SetPRV && w.ToPSI == nil && w.at < f.settingAt && m.setNow(w.at, f.settingAt) {
+			w.ToPSI, f.SettingPSI = f.SettingPSI, nil
+			break
+		}
 	}
+}
+
+// setNow tells whether the number at item i is what the deed at item at left the regulator at, said as
+// how it stands then: "turned the reg down, now it's set at 60".
+func (m *message) setNow(at, i int) bool {
+	if m.items[i].sent > m.items[at].sent+1 || m.numsBetween(at, i) > 0 {
+		return false
+	}
+	start := m.clauseStart(i)
+	for k := start; k < i; k++ {
+		if m.is(k, cItem, "") || m.is(k, cWhose, "") {
+			return false
+		}
+	}
+	return m.left(i, i-start, true, func(k int) bool { return m.is(k, cNow, "") }) >= 0
 }
 
 // othersSetting: what somebody else had set a regulator to belongs to the deed that set it

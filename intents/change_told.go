@@ -2,17 +2,45 @@ package intents
 
 // Lists of the lexicon that these rules know.
 var (
-	listWent = listOf("went")
+	listPutWhere = listOf("put where")
+	listPutIt    = listOf("put it")
+	listPuts     = listOf("puts by hand")
+	listWent     = listOf("went")
 )
 
 // A change of a setting told without a word of setting: "prv down to 58", "retuned the
 // prv at 2208 Ashwillow to 60", "Reg setting: found 84, left 63", "put the reg at 55".
+
+// putIt reads what the regulator told before was put to: "it was set at 75, I put it at 58", "changed
+// the regulator for a new one and put it to 3.8 bar".
+func (m *message) putIt(i int) (role, string, bool) {
+	put := i - 3
+	if put < 0 || !m.inList(i-1, listPutWhere) || !m.inList(i-2, listPutIt) || !m.inList(put, listPuts) || m.points(i) || m.pointInClause(i) {
+		return 0, "", false
+	}
+	topic, at := m.topicBefore(put)
+	if topic == "" {
+		topic = m.carriedTo(put)
+	}
+	if topic != "prv" {
+		return 0, "", false
+	}
+	if v := m.deedBefore(i, "prv"); v != nil && v.at < put && m.numsBetween(v.at, i) == 0 && m.items[v.at].sent >= m.items[i].sent-1 {
+		return m.ofDeed(v, i, roleTo, "put to")
+	}
+	m.verbs = append(m.verbs, verb{at: put, what: "set", done: true, object: "prv", objAt: at})
+	m.items[i].owner = put + 1
+	return roleTo, "put to", true
+}
 
 // putTo reads the number at i as what the regulator of its clause was put to by a
 // particle, an unknown verb of the past or a word of putting.
 func (m *message) putTo(i int) (role, string, bool) {
 	if !m.kinds.has(cItem) || !m.settingLike(i) {
 		return 0, "", false
+	}
+	if r, why, ok := m.putIt(i); ok {
+		return r, why, ok
 	}
 	k := i - 1
 	loose := false // "at", "on": only a word of putting says that it was put there
