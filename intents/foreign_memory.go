@@ -185,7 +185,7 @@ func (m *message) remembered(i int) bool {
 	}) < 0 {
 		return true // "Last time I left the reg at 60 and the kitchen at 61."
 	}
-	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 {
+	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") && !m.putBackIn(k) }); k >= 0 {
 		for j := k + 1; j < i; j++ {
 			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") ||
 				m.text(j) == "but" || m.text(j) == "pero" {
@@ -214,6 +214,10 @@ func (m *message) remembered(i int) bool {
 	}
 	return false
 }
+
+// putBackIn tells whether "back in" at item k ends a clause, so that a part is in again and no year is
+// told: "filter back in: laundry 60".
+func (m *message) putBackIn(k int) bool { return m.text(k) == "back in" && m.stopAt(k+1) }
 
 // saidBy tells whether the number at i is what somebody said: "customer says it's 60".
 func (m *message) saidBy(i int) bool {

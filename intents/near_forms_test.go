@@ -86,3 +86,29 @@ func TestDegreesToldLaterAndABurnerThatIsNotEvenLit(t *testing.T) {
 		{"kitchen 66, boiler puesto en 120 y ni está prendido", "66 kitchen idle; heater 120 F"},
 	})
 }
+
+func TestWhatTheRegulatorWasPutTo(t *testing.T) {
+	says(t, [][2]string{
+		{"regulator was set at 75, I put it at 58 going by the scale on the cap. no port here to read it with", "set_prv to 58 from 75"},
+		{"I have changed the regulator for a new one and put it to 3.8 bar.", "replaced_prv to 55.1"},
+		{"I turned down the regulator, now it is set to 40 metres.", "set_prv to 56.9"},
+		{"reg was set to 90, I moved it to 62, no gauge port", "set_prv to 62 from 90"},
+	})
+}
+
+func TestWhenItWasReadLast(t *testing.T) {
+	says(t, [][2]string{
+		{"cleaned the strainer. Measured before leaving, filter back in: laundry 60", "60 laundry after; rebuilt_prv"},
+		{"set the prv to 60. last reading before going: kitchen 61", "61 kitchen after; set_prv to 60"},
+		{"kitchen 88 on arrival. changed the reg. Then kitchen 60 and tub 59", "59 bath after; 60 kitchen after; 88 kitchen before; replaced_prv"},
+	})
+}
+
+func TestAVisitCalledByItsSpanIsNoPlan(t *testing.T) {
+	says(t, [][2]string{
+		{"Six month visit to 1005 Sparling Ct. rear bib 77", "77 rear_bibb"},
+		{"30 day visit at 12 Elm done, close it", "ask done"},
+		{"30 day visit at 12 Elm please", "plan other in 30"},
+		{"lazy hand reset, 70 now rear bib", "70 rear_bibb"},
+	})
+}

@@ -6,6 +6,7 @@ import "strings"
 var (
 	listHighSaid  = listOf("high said")
 	listJoinsHigh = listOf("joins high")
+	listPutBack   = listOf("put back")
 )
 
 // peaksUnder marks all readings of a line whose head is the word of a peak at item i: "max needle:
@@ -62,7 +63,7 @@ func (m *message) peaks() {
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
 			continue
 		}
-		if m.nightOf(i) {
+		if m.nightOf(i) || m.handReset(i) {
 			continue
 		}
 		if m.showsNoPressure(i) {
@@ -138,6 +139,22 @@ func (m *message) highLeads(i int) int {
 func (m *message) shownBy(i, k int) bool {
 	at := m.readings[k].at
 	return i < at && m.items[i].seg == m.items[at].seg && m.left(at, at-i-1, true, func(j int) bool { return m.isNum(j) || m.pointAt(j) }) < 0
+}
+
+// handReset tells whether the hand at item i was only put back to the needle: "lazy hand reset, 70 now".
+func (m *message) handReset(i int) bool {
+	k := i + 1
+	for m.inList(k, listLinks) || m.says(k, "is", "got", "back") {
+		k++
+	}
+	if m.inList(k, listPutBack) {
+		return !m.isNum(k + 1)
+	}
+	k = i - 1
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.inList(k, listPutBack) && !m.isNum(i+1) && !m.inList(i+1, listHighSaid) && !m.isMark(i+1, ":")
 }
 
 // nowNear tells whether a reading is told as the present one.

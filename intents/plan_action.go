@@ -321,7 +321,7 @@ func (m *message) noJob(i int, value string) bool {
 
 // otherAt reads any other thing to do: "to do: flush heater".
 func (m *message) otherAt(i, s int, d doing) (action, outcome) {
-	if d.done || m.refused(i) {
+	if d.done || m.refused(i) || m.visitByItsSpan(i, s) {
 		return action{}, passed
 	}
 	if m.headerPlan(s) && i == m.sents[s].header+1 && m.gearNear(i) || m.serviceNeeded(i) {

@@ -7,6 +7,7 @@ var (
 	listHeadsVisit = listOf("heads visit")
 	listUntilThen  = listOf("until then")
 	listEndsVisit  = listOf("ends visit")
+	listVisits     = listOf("visits")
 )
 
 // Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
@@ -35,6 +36,24 @@ func (m *message) headsVisit(i, s int) bool {
 		}
 	}
 	return false
+}
+
+// visitByItsSpan tells whether the visit at item i is called by the span after which it was due, at the
+// head of the message, so that no other is planned: "Six month visit to 12 Elm. Rear bib 77".
+func (m *message) visitByItsSpan(i, s int) bool {
+	if s != 0 || !m.inList(i, listVisits) || m.planish(s) {
+		return false
+	}
+	first := m.firstOf(s)
+	if m.is(first, cDeterminer, "") {
+		first++
+	}
+	for _, w := range m.moments {
+		if w.span && w.at == first && w.end == i {
+			return m.anyReadingLike() || m.hasAsk(AskDone)
+		}
+	}
+	return m.isNum(first) && unitDays(m.items[first].unit) > 0 && i == first+1 && (m.anyReadingLike() || m.hasAsk(AskDone))
 }
 
 // onlyHeads tells whether sentence s holds no more behind the word at item i than the house and what

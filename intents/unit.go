@@ -1,7 +1,5 @@
 package intents
 
-import "strings"
-
 // Lists of the lexicon that these rules know.
 var (
 	listOdd = listOf("odd")
@@ -65,6 +63,7 @@ func (m *message) units() {
 	}
 	m.items = out
 	m.headUnits()
+	m.laterDegrees()
 }
 
 // unitBehind gives a number the unit that begins at item next, and returns how many items
@@ -139,9 +138,6 @@ func (m *message) headUnits() {
 		if m.items[i].num == nil && m.is(i, cUnit, "ft") {
 			u = "ft"
 		}
-		if m.items[i].num == nil && m.items[i].kinds.has(cUnit) && len(m.items[i].text) > 1 {
-			m.degreesToldLater(i)
-		}
 		if u == "m" || u == "ft" {
 			for k := range m.items {
 				if v := m.items[k].unit; v == "metre" && u == "m" || v == "feet" && u == "ft" {
@@ -152,19 +148,25 @@ func (m *message) headUnits() {
 	}
 }
 
-// degreesToldLater gives the number before item i, which names the degrees of a thermometer, that
-// unit where it has none: "set to 60 on the display, that's celsius".
-func (m *message) degreesToldLater(i int) {
-	u, ok := m.val(i, cUnit)
-	if !ok || !strings.HasPrefix(u, "deg") {
+var degreesGate = onlyWith(cUnit, "degc", "degf")
+
+// laterDegrees gives a number without a unit the degrees that are named behind it: "set to 60 on the
+// display, that's celsius".
+func (m *message) laterDegrees() {
+	if m.shut(degreesGate) {
 		return
 	}
-	for k := i - 1; k >= 0 && k >= i-9; k-- {
-		if it := &m.items[k]; it.num != nil {
-			if it.unit == "" && (u != "degf" && it.within(30, 95) || u == "degf" && it.within(85, 185)) {
-				it.unit = u
-			}
-			return
+	for i := range m.items {
+		u, ok := m.val(i, cUnit)
+		if !ok || m.items[i].num != nil || len(m.items[i].text) == 1 || u != "degc" && u != "degf" {
+			continue
+		}
+		k := i - 1
+		for k >= 0 && k > i-9 && m.items[k].num == nil {
+			k--
+		}
+		if it := &m.items[max(k, 0)]; it.num != nil && (u == "degc" && it.within(30, 95) || u == "degf" && it.within(85, 185)) {
+			it.unit = u
 		}
 	}
 }

@@ -211,6 +211,11 @@ func (m *message) alsoThen() {
 	}
 }
 
+// anyFoundBefore tells whether a reading is told of before the work.
+func (m *message) anyFoundBefore() bool {
+	return slices.ContainsFunc(m.readings, func(r reading) bool { return r.When == assess.Before })
+}
+
 // thenShowed tells whether reading k is told with "then" right behind the work of its sentence,
 // or joined to one that is: "replaced the prv, then the kitchen showed 61 and the tub 60".
 func (m *message) thenShowed(k int) bool {
@@ -223,7 +228,8 @@ func (m *message) thenShowed(k int) bool {
 		return false
 	}
 	for _, w := range m.work {
-		near := m.items[w.at].sent == r.sent || m.items[w.at].sent == r.sent-1 && m.isMark(m.sents[r.sent].from-1, ";")
+		near := m.items[w.at].sent == r.sent ||
+			m.items[w.at].sent == r.sent-1 && (m.isMark(m.sents[r.sent].from-1, ";") || then == m.firstOf(r.sent) && m.anyFoundBefore())
 		if w.at < then && near && w.Action != assess.ShutOff && w.Action != assess.RepairedLeak &&
 			(k == 0 || m.readings[k-1].at < w.at) {
 			return true
