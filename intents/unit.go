@@ -197,7 +197,7 @@ func (m *message) unitFits(before []item, it, n *item, at int, glued bool) bool 
 	case "zone":
 		return at+1 == len(m.items) || m.items[at+1].num == nil // but "manifold 39 zone 2 running"
 	case "d":
-		return glued || at+1 == len(m.items) || m.items[at+1].mark // "snooze 10 d"
+		return glued || at+1 == len(m.items) || m.items[at+1].mark || m.says(at+1, "pls", "please", "porfa") // "snooze 10 d"
 	case "g", "l":
 		return glued || it.value < 130 || n.text == "l" && it.value < 600
 	case "in":
