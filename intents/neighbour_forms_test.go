@@ -160,3 +160,27 @@ func TestAsksOfTheCrewInOtherWords(t *testing.T) {
 		}
 	}
 }
+
+func TestWhatAGaugeWentThroughInAWhile(t *testing.T) {
+	says(t, [][2]string{
+		{"watched it 10 minutes with everything off, 62 to 71, laundry", "62 laundry static; 71 laundry static"},
+		{"58 to 74 in half an hour at the kitchen all shut", "58 kitchen static; 74 kitchen static"},
+		{"60 to 62 in an hour kitchen", "61 kitchen"},
+		{"laundry 60 to 66", "63 laundry"},
+	})
+}
+
+func TestHotAndColdSides(t *testing.T) {
+	says(t, [][2]string{
+		{"hot side at laundry 70, cold side 68", "70 laundry; 68 laundry"},
+		{"laundry hot 70 cold 68", "70 laundry; 68 laundry"},
+		{"laundry 70, cold side 68 degrees", "70 laundry"},
+	})
+}
+
+func TestWhatWasChangedForAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"swapped the drain for a brass one", "replaced_drain_valve; drain_valve brass"},
+		{"replaced relief valve, it was weeping", "relief_discharge"},
+	})
+}

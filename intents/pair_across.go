@@ -5,6 +5,7 @@ var (
 	listSameGauge = listOf("same gauge")
 	listInHouse   = listOf("in house")
 	listThenAgain = listOf("then again")
+	listHotOrCold = listOf("hot or cold")
 )
 
 // pointsAcross gives readings that have no point one told in a sentence beside.
@@ -338,7 +339,13 @@ func (m *message) sameGauge(a, b int) bool {
 			return true
 		}
 	}
-	return b-a <= 2 || m.leadsTo(a, b) || m.storeyOf(a) && m.storeyOf(b)
+	return b-a <= 2 || m.leadsTo(a, b) || m.storeyOf(a) && m.storeyOf(b) || m.otherSide(b)
+}
+
+// otherSide tells whether the hot or the cold side stands right before the number at i, the other
+// one having been told before at the same tap: "hot side at laundry 70, cold side 68".
+func (m *message) otherSide(i int) bool {
+	return m.inList(i-1, listHotOrCold) && m.left(i-1, longestSentence, true, func(k int) bool { return m.inList(k, listHotOrCold) }) >= 0
 }
 
 // storeyOf tells whether the storey stands right before the number at i, so that its tap is told

@@ -150,7 +150,7 @@ func (m *message) sharePoints(evs []event, rs []reading) {
 		if k == len(rs)-1 && len(r.points) > 0 && !r.inherit {
 			m.bothThere(evs, rs)
 		}
-		if len(r.points) > 0 || !m.sharesPoint(r.at) && !m.storeyOf(r.at) {
+		if len(r.points) > 0 || !m.sharesPoint(r.at) && !m.storeyOf(r.at) && !m.otherSide(r.at) {
 			continue
 		}
 		switch {

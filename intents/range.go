@@ -163,11 +163,26 @@ func (m *message) goesOver(i int) bool {
 	if m.says(i+1, "to", "-", "a") && m.turned(i) {
 		return true
 	}
+	if m.says(i+1, "to", "a") && m.isNum(i+2) && m.items[i+2].value-m.items[i].value > 3 && m.tellsSpan(i) {
+		return true // "watched it 10 minutes with everything off, 62 to 71"
+	}
 	moves := func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == m.items[i].seg }
 	return !m.says(i+1, "or", "o") && m.left(i, 3, false, moves) >= 0
 }
 
 var orElseGate = onlyWith(cHint, "orelse")
+
+// tellsSpan tells whether the sentence of the number at i says for how many minutes or hours a gauge
+// was looked at.
+func (m *message) tellsSpan(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.items[k].num != nil && m.items[k].unit == "hour" || m.is(k, cUnit, "hour") {
+			return true
+		}
+	}
+	return false
+}
 
 // orElse finds the number that may stand for the one at i as well: "68 maybe 69", "68, could
 // be 69", "68 or so maybe 69"; 0 for none.

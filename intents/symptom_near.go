@@ -24,7 +24,7 @@ func (m *message) pronounOfRelief(i int) bool {
 	for m.inList(it, listItHasBeen) {
 		it--
 	}
-	if !m.says(it, "its", "it", "it is", "theyre") {
+	if !m.says(it, "its", "it", "it is", "it was", "it had been", "theyre") {
 		return false
 	}
 	for k := it - 1; k >= m.sents[m.items[i].sent].from; k-- {
