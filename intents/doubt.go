@@ -13,6 +13,8 @@ var (
 	listInCondition      = listOf("in condition")
 	listReaches          = listOf("reaches")
 	listGoesAbove        = listOf("goes above")
+	listIsReally         = listOf("is really")
+	listGuesses          = listOf("guesses")
 	listMight            = listOf("might")
 	listAsHighAs         = listOf("as high as")
 	listAsksOfReading    = listOf("asks of reading")
@@ -29,7 +31,7 @@ var (
 // doubts tell that a number was not measured on this visit.
 var doubts = []numberRule{
 	{(*message).notShown, "denied", onlyWithClass(cNeg)},
-	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight)},
+	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight, listGuesses)},
 	{(*message).wouldBe, "what somebody wants", onlyWithList(listWouldBe)},
 	{(*message).askedAbout, "asked about", onlyWithList(listDoubtsReading, listOpensDoubt, listAsksOfReading)},
 	{(*message).ofFace, "a gauge's range", gaugeGate},
@@ -38,6 +40,10 @@ var doubts = []numberRule{
 	{(*message).ofHydrant, othersNumber, onlyWithClass(cWhose, cSkip)},
 	{(*message).answersQuoted, "says yes to a quoted line", alwaysOpen},
 	{(*message).mayBeMinutes, "may be minutes to wait", onlyWithList(listHoldOn)},
+	{(*message).sideOrNextDoor, "at the side, or next door", onlyWithWords("al lado")},
+	{(*message).isAnother, "is said to be another number", onlyWithList(listIsReally, listLinks)},
+	{(*message).oneOfTwo, "one of two numbers", alwaysOpen},
+	{(*message).behindSerial, "may go on a number that is a name", gateOf(nounWords)},
 }
 
 // notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
@@ -85,14 +91,25 @@ func (m *message) supposes(i int) bool {
 		switch {
 		case m.inList(k, listSupposing) && (m.text(k) != "si" || k+1 < i && m.inList(k+1, listGoesAbove)):
 			return true
+		case !m.items[i].ranged && (m.inList(k, listGuesses) || m.inList(k, listMight) && m.says(k+1, "be", "have")):
+			m.askGuess(i)
+			return true
 		case m.inList(k, listMight):
 			return m.mayCome(k+1, i)
-		case m.inList(k, listReaches), m.inList(k, listAsHighAs):
+		case m.inList(k, listReaches), m.inList(k, listAsHighAs), m.is(k, cHint, "hedge"):
 		case !m.inList(k, listInCondition) && m.items[k].point == "" && m.items[k].role != roleTaken:
 			return false
 		}
 	}
 	return false
+}
+
+// askGuess asks whether the number at i, which its writer seems to guess at, was measured: "I bet it's
+// 100 at the street".
+func (m *message) askGuess(i int) {
+	if m.pointNear(i) || m.gaugeInHand() {
+		m.askPlace(i)
+	}
 }
 
 // mayCome tells whether items from..i say that something may come to the number at i: "get as high as".
@@ -211,5 +228,55 @@ func (m *message) answersQuoted(i int) bool {
 		return false
 	}
 	m.askPlace(i)
+	return true
+}
+
+// sideOrNextDoor asks of the number at i behind a Spanish "al lado" with no tap named: "atrás 81, al
+// lado 83".
+func (m *message) sideOrNextDoor(i int) bool {
+	if m.text(i-1) != "al lado" || m.is(i-2, cBibb, "") || m.clauseStart(i) != i-1 {
+		return false
+	}
+	m.askPlace(i)
+	return true
+}
+
+// behindSerial asks of the number at i right behind one that is a name, which it may go on: "serial
+// 4471 84".
+func (m *message) behindSerial(i int) bool {
+	if !m.numIs(i-1, roleIgnored) || m.items[i].unit != "" || len(m.items[i-1].num.digits) < 3 || !m.nounBefore(i-2) || m.points(i) {
+		return false
+	}
+	m.askPlace(i)
+	return true
+}
+
+// isAnother asks of the number at i that is said to be another one: "my kitchen 83 is a 63".
+func (m *message) isAnother(i int) bool {
+	k := i + 1
+	really := m.inList(k, listIsReally)
+	if m.items[i].unit != "" || !really && !m.inList(k, listLinks) {
+		return false
+	}
+	for k++; m.says(k, "really", "actually", "a"); k++ {
+	}
+	if k == i+2 && !really || !m.isNum(k) || m.items[k].unit != "" || !m.closes(k) || m.items[k].value < 15 || m.items[k].value > 200 {
+		return false
+	}
+	m.setRole(k, roleIgnored, "one of two numbers")
+	m.askWhich(i, k)
+	return true
+}
+
+// oneOfTwo asks of two numbers in a row of which a gauge shows one, or that are the ends between which
+// its needle swings: "gauge reads 61 62".
+func (m *message) oneOfTwo(i int) bool {
+	k := i + 1
+	if !m.isNum(k) || m.isNum(k+1) || m.items[i].unit != "" || m.items[k].unit != "" || abs(int(m.items[k].value-m.items[i].value)) > 9 ||
+		!m.ledByShowing(i) || m.pointInClause(i) || !m.closes(k) {
+		return false
+	}
+	m.setRole(k, roleIgnored, "one of two numbers")
+	m.askWhich(i, k)
 	return true
 }

@@ -192,7 +192,7 @@ func (m *message) told(i int) bool {
 		case whose && v == "other":
 			return claims || measures || has || m.right(i, 2, false, func(j int) bool { return m.is(j, cClaim, "") }) >= 0
 		case whose && (v == "city" || v == "person"):
-			if claims || v == "person" && measures || v == "city" && m.is(k+1, cHint, "supplies") && !m.points(i) {
+			if claims || v == "person" && measures || v == "city" && (m.says(k-1, "by", "per") || m.is(k+1, cHint, "supplies") && !m.points(i)) {
 				return true // "city runs 90 psi on the east side"
 			}
 		case whose && v == "paper":

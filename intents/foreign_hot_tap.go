@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listHeatsFast = listOf("heats fast")
+)
+
 // hotTap tells whether the number at i may be how warm the water of a tap is: "tub came out 121",
 // "shower is 118 hot". A colleague would ask.
 func (m *message) hotTap(i int) bool {
@@ -9,7 +14,7 @@ func (m *message) hotTap(i int) bool {
 	if !it.num.integer || !it.within(100, 160) {
 		return false
 	}
-	tap, hot := false, m.runsWarm(i-1)
+	tap, hot := false, m.runsWarm(i-1) || m.inList(i+1, listHeatsFast) && m.inList(i-1, listShows)
 	from, to := m.clauseStart(i), m.clauseEnd(i)
 	for k := from; k < to; k++ {
 		switch {

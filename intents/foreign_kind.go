@@ -9,6 +9,7 @@ var (
 	listPreset   = listOf("preset")
 	listColdSide = listOf("cold side")
 	listBackIn   = listOf("back in")
+	listFaces    = listOf("faces")
 )
 
 // Numbers of another kind: the hardness of the water, the settings of a pump's switch,
@@ -23,11 +24,12 @@ var (
 		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}})},
 		{(*message).adjustsOver, "a regulator's range", adjustsGate},
 		{(*message).mostBorne, "the most that a part bears", mostGate},
+		{(*message).onScale, "a gauge's range", onlyWithList(listFaces)},
 		{(*message).weighed, "a weight", alwaysOpen},
 		{(*message).saidInUnits, "said again in another unit", alwaysOpen},
 		{(*message).acrossFilter, "before or behind a filter", gateOf(opener{items: []string{"softener"}, hints: []string{"filter"}})},
 		{(*message).byScrew, "a mark of a regulator's screw", onlyWithList(listScrews)},
-		{(*message).ofHeating, "of a heating system", onlyWith(cHint, "heating")},
+		{(*message).ofHeating, "of a heating system", gateOf(opener{hints: []string{"heating"}, words: []string{"boiler"}})},
 	}
 	otherKindsBare = []numberRule{
 		{(*message).otherMeasure, "measured, but no pressure", onlyWith(cHint, "otherkind")},
@@ -37,6 +39,7 @@ var (
 		{(*message).scaldCheck, "a temperature", onlyWith(cHint, "scaldcheck")},
 		{(*message).hotAndCold, "a temperature", gateOf(opener{hints: []string{"cold"}, lists: []list{listColdSide}})},
 		{(*message).hotTap, "a pressure or a temperature", alwaysOpen},
+		{(*message).volts, "volts", onlyWithWords("v")},
 		{(*message).plusMinutes, "minutes", onlyWithWords("t")},
 		{(*message).minutesIn, "minutes to come", gateOf(opener{words: []string{"in", "en"}, lists: []list{listBackIn}})},
 		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash"}, lists: []list{listOneOfMoney}})},
@@ -119,6 +122,23 @@ func (m *message) scaleEnd(i int) bool {
 		m.unsay(k)
 	}
 	return true
+}
+
+// onScale reads the end of a gauge's face before its name: "maxed its 160 scale".
+func (m *message) onScale(i int) bool {
+	return m.inList(i+1, listFaces) && wholeFace(&m.items[i]) && (m.is(i-1, cDeterminer, "") || m.says(i-1, "its"))
+}
+
+// volts reads what a valve or an element runs on: "zone valve 24 V".
+func (m *message) volts(i int) bool {
+	if m.text(i+1) != "v" || m.isNum(i+2) {
+		return false
+	}
+	switch m.items[i].value {
+	case 12, 24, 110, 115, 120, 208, 220, 230, 240:
+		return true
+	}
+	return false
 }
 
 // ofScale tells whether the number at i is an end of a gauge's whole face: "gauge is 0-160 psi",

@@ -46,6 +46,9 @@ func (m *message) byScrew(i int) bool {
 
 // ofHeating reads the pressures of water that heats rooms: "boiler gauge 18", "hydronic side at 15".
 func (m *message) ofHeating(i int) bool {
+	if m.text(i-1) == "boiler" && m.items[i].unit == "psi" && m.items[i].value <= 30 {
+		return true
+	}
 	k := m.hintBefore(i, 7, true, "heating")
 	return k >= 0 && m.items[i].value <= 30 && !m.pointBetween(k, i)
 }

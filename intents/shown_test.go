@@ -82,3 +82,40 @@ func TestAStrangeWordBesideTheOnlyNumberAsks(t *testing.T) {
 		}
 	}
 }
+
+// What somebody guesses, supposes or says to be another number is asked about or left out, be a tap
+// named or not.
+func TestAGuessIsNoReading(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, want := range map[string]string{
+		"I bet it's 100 at the street":                         "asked",
+		"guessing 100 at the street":                           "asked",
+		"could be 100 out at the meter":                        "asked",
+		"calculo unos 100 en la calle":                         "asked",
+		"rear would have been 66 with the old reg":             "",
+		"my kitchen 83 is a 63":                                "asked",
+		"gauge reads 61 62":                                    "asked",
+		"meter serial 4471 84":                                 "asked",
+		"atrás 81, al lado 83":                                 "rear_bibb 81asked",
+		"tub hits 128 quick":                                   "asked",
+		"if the rear holds 66 overnight we're good":            "",
+		"told by city 88; measured 84 at the meter":            "street 84",
+		"lazy hand maxed its 160 scale":                        "",
+		"zone valve 24 V, boiler 18 psi, kitchen 58":           "kitchen 58",
+		"tap | psi | temp\nkitchen | 61 | 118\ntub | 60 | 116": "kitchen 61; bath 60",
+		"item | qty | price\ngauge | 2 | 38\nhose | 1 | 24":    "",
+		"could be 78 could be 80 on the laundry box":           "laundry 79",
+	} {
+		f := p.Parse(text, Context{Site: "12 Alder St"})
+		got := told(f)
+		if len(f.Unclear) > 0 {
+			got += "asked"
+		}
+		if got != want {
+			t.Errorf("%q: got %q, want %q", text, got, want)
+		}
+	}
+}

@@ -17,6 +17,7 @@ const (
 	headKPa         // of pressures in kPa
 	headHeater      // of the heater's state
 	headFlow        // of what was running
+	headOther       // of temperatures, prices, counts: left out
 	headMax         // the others name what each number below them is
 	headNow
 	headBefore
@@ -31,7 +32,7 @@ const (
 // headNames are the heads as the lexicon names them, and what is written before or, of a
 // unit, behind each number below them.
 var headNames = map[string]head{
-	"name": headName, "psi": headPSI, "bar": headBar, "kpa": headKPa, "heater": headHeater, "flow": headFlow, "max": headMax, "now": headNow,
+	"name": headName, "psi": headPSI, "bar": headBar, "kpa": headKPa, "heater": headHeater, "flow": headFlow, "other": headOther, "max": headMax, "now": headNow,
 	"before": headBefore, "after": headAfter, "static": headStatic, "flowing": headFlowing, "idle": headIdle, "firing": headFiring,
 	"small": headSmall,
 }
@@ -117,7 +118,7 @@ func (p *Parser) tableHeads(line []token) (heads []head) {
 		case h == headSmall, len(heads) > 0 && heads[len(heads)-1] == headMax && h == headPSI:
 			continue
 		}
-		telling = telling || h >= headBar
+		telling = telling || h >= headBar || h == headOther
 		heads = append(heads, h)
 	}
 	if !telling || len(heads) == 1 && heads[0] > headKPa {
@@ -142,7 +143,7 @@ func rowOfTable(line []token, heads []head) (out []token, ok bool) {
 		if h == headFlow && len(cell) == 1 && cell[0].kind == number {
 			h = headFlowing // "static flow" over "66 50"
 		}
-		value := h != headName && h != headHeater && h != headFlow
+		value := h != headName && h != headHeater && h != headFlow && h != headOther
 		if value && len(cell) > 0 && cell[0].kind != mark && !slices.ContainsFunc(cell, func(t token) bool { return t.kind == number }) {
 			return nil, false
 		}
@@ -159,7 +160,7 @@ func rowOfTable(line []token, heads []head) (out []token, ok bool) {
 			say(",", mark)
 			say("nothing", word)
 			say("running", word)
-		case empty:
+		case empty, h == headOther:
 		case h == headHeater:
 			say(",", mark)
 			say("burner", word) // the heater is no subject of the lines below
