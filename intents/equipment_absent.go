@@ -10,7 +10,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listThereIs     = listOf("there is")
-	listGuesses     = listOf("guesses")
+	listBelieves    = listOf("believes")
 	listPlainNo     = listOf("plain no")
 	listPipework    = listOf("pipework")
 	listWasEver     = listOf("was ever")
@@ -54,7 +54,7 @@ func (m *message) named(s int, items []mentionOf) {
 // there's a softener". Whoever has seen it says so.
 func (m *message) guessed(i int) bool {
 	seg := m.items[i].seg
-	return m.left(i, 7, false, func(k int) bool { return m.inList(k, listGuesses) && m.items[k].seg == seg }) >= 0
+	return m.left(i, 7, false, func(k int) bool { return m.inList(k, listBelieves) && m.items[k].seg == seg }) >= 0
 }
 
 // lackCounts tells whether the denial of an item says that the house has none: "no gauge"
