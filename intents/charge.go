@@ -3,6 +3,8 @@ package intents
 // Lists of the lexicon that these rules know.
 var (
 	listTankHas       = listOf("tank has")
+	listAdds          = listOf("adds")
+	listPutsSome      = listOf("puts some")
 	listTankReads     = listOf("tank reads")
 	listAnotherClause = listOf("another clause")
 	listLeadsToNumber = listOf("leads to number")
@@ -27,6 +29,8 @@ func (m *message) changedTo(i int) (role, string, bool) {
 
 // chargeRules tell in turn whether a number is the air of the expansion tank.
 var chargeRules = [...]func(m *message, i int) (role, string, bool){
+	(*message).airAdded,
+	(*message).airWas,
 	(*message).chargedTo,
 	(*message).chargedToo,
 	(*message).tankLeftWith,
@@ -47,6 +51,52 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 	return roleNone, "", false
 }
 
+// airAdded reads by how much the air of a tank was raised, no pressure of its own: "added 5 psi to
+// the tank", "put 5 psi in the tank".
+func (m *message) airAdded(i int) (role, string, bool) {
+	p := m.prevNum(i)
+	less := p >= 0 && m.items[p].role == roleCharge && m.items[p].value > m.items[i].value // "it had 38, put 20 in it"
+	little := m.items[i].value <= mostAirAdded || less
+	if m.items[i].unit != "" && !pressureUnit(m.items[i].unit) || !m.inList(i-1, listAdds) && !(m.inList(i-1, listPutsSome) && little) {
+		return roleNone, "", false
+	}
+	k := i + 1
+	for m.says(k, "of", "air", "of air", "air to", "air in", "air into", "more", "in", "into", "to", "in to", "al", "a", "de", "de aire") || m.is(k, cDeterminer, "") || m.is(k, cPart, "air") {
+		k++
+	}
+	c, ok := m.val(k, cItem)
+	tank := ok && m.itemCode(k, c) == "expansion_tank" || less && m.text(k) == "it"
+	if !tank || k == i+1 {
+		return roleNone, "", false
+	}
+	if v := m.verbLeft(i, 2, "installed", "charged"); v != nil {
+		v.what, v.object, v.objAt = "charged", "expansion_tank", k
+	} else {
+		m.verbs = append(m.verbs, verb{at: i - 1, what: "charged", done: true, object: "expansion_tank", objAt: k})
+	}
+	return roleIgnored, airMore, true
+}
+
+// airWas reads what a tank held before some was added: "put 5 psi in the tank, it was at 45".
+func (m *message) airWas(i int) (role, string, bool) {
+	k := i - 1
+	if m.text(k) == "at" {
+		k--
+	}
+	if m.text(k) == "was" && m.text(k-1) == "it" {
+		k--
+	}
+	p := m.prevNum(i)
+	told := m.says(k, "it was at", "was at", "it was", "was", "it", "it had", "had") && p >= 0 && m.items[p].why == airMore
+	return roleCharge, "in the tank", told
+}
+
+// airMore says that a number is by how much the air of a tank was raised.
+const airMore = "by how much it was charged"
+
+// mostAirAdded is the most that "put … in the tank" adds; more is what it was brought to.
+const mostAirAdded = 15
+
 // chargedTo reads "charged the tank to 60".
 func (m *message) chargedTo(i int) (role, string, bool) {
 	v := m.verbLeft(i, 8, "charged")
@@ -59,7 +109,7 @@ func (m *message) chargedTo(i int) (role, string, bool) {
 	case v.planned || v.negated:
 		return roleIgnored, "planned charge", true
 	case m.text(i+1) == "more" || m.text(i-1) == "another":
-		return roleIgnored, "by how much it was charged", true
+		return roleIgnored, airMore, true
 	}
 	m.items[i].owner = v.at + 1
 	if m.text(i-1) == "from" {

@@ -129,6 +129,15 @@ func (m *message) replacing(w deed) (assess.Action, string) {
 	return "", ""
 }
 
+// addedTo tells whether something else was added to the object of a deed.
+func (m *message) addedTo(w deed) bool {
+	k := w.objAt - 1
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	return k > w.at+1 && m.says(k, "to", "al", "on to", "onto")
+}
+
 // changesValue tells whether a word of changing leads to two numbers, from which and to which it
 // changed what stands between: "changed the prv from 90 to 60".
 func (m *message) changesValue(at int) bool {
@@ -145,6 +154,8 @@ func (m *message) installing(w deed) (assess.Action, string) {
 	switch {
 	case w.carried && m.right(w.at, 3, false, brassOne) >= 0:
 		return assess.ReplacedDrainValve, "drain_valve" // "put a brass one in"
+	case m.inList(w.at, listAdds) && m.addedTo(w):
+		return "", "" // "added 2 shutoffs to the tank"
 	case (w.obj == "" || w.carried) && m.partRight(w.at):
 		return assess.RepairedLeak, "leak" // "toilet ran, put in a flapper"
 	}

@@ -11,6 +11,7 @@ var (
 	listPlaceToBibb = listOf("place to bibb")
 	listBibbToPlace = listOf("bibb to place")
 	listOpensPlace  = listOf("opens place")
+	listInlets      = listOf("inlets")
 )
 
 var placeOpener = opener{
@@ -101,6 +102,8 @@ func (m *message) noPlaceWord(i int) (int, bool) {
 	case it.text == "after it" && (m.text(i+1) == "was" && m.text(i-1) == "and" || m.closes(i)) && m.leftOver(i, 20, cBefore):
 		m.say(i, "after") // "before I did that it was 91 and after it was 61"
 		return i, true
+	case m.inList(i, listInlets) && m.inletOfThing(i):
+		return i, true // "77 at the water heater inlet" is behind the regulator
 	case m.isMark(i+1, ":") && m.is(i, cHint, "enters") && m.headLine("leaving"):
 		return i, true // "Entrada: atrás 112 … Salida: atrás 61"
 	case m.isMark(i-1, "(") && m.isMark(i+1, ")") && strings.Contains(m.raw, "~"):
@@ -108,6 +111,16 @@ func (m *message) noPlaceWord(i int) (int, bool) {
 		return i, true
 	}
 	return i, !m.begins(i, keyPlace) && !(m.isNum(i+2) && strings.HasSuffix(it.text, "s"))
+}
+
+// inletOfThing tells whether the inlet at item i is that of a heater or another part of the house.
+func (m *message) inletOfThing(i int) bool {
+	other := func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "prv") && !m.is(k, cItem, "gauge") }
+	k := i - 1
+	if m.is(k, cHint, "cold") || m.says(k, "cold", "the") {
+		k--
+	}
+	return other(k) || m.says(i+1, "of", "to", "on") && m.right(i, 3, false, other) >= 0
 }
 
 // leftOver tells whether a class stands within n items before i, past other numbers too.

@@ -196,3 +196,33 @@ func TestAThingThereIsNoneOfBesideATrouble(t *testing.T) {
 		{"who on the crew still has a follow-up open that was meant for last week", "ask due"},
 	})
 }
+
+func TestAirThatWasAdded(t *testing.T) {
+	says(t, [][2]string{
+		{"added 5 psi to the tank", "charged_tank"},
+		{"put 5 psi in the tank, it was at 45, house is at 58", "charged_tank; 58"},
+		{"exp tank 38, put 20 lbs in it", "charged_tank"},
+		{"put 60 in the tank", "charged_tank to 60"},
+		{"added 6 psi of air to the tank, kitchen 60", "charged_tank; 60 kitchen"},
+		{"added 2 shutoffs to the tank", "ask none"},
+		{"added a 2 gal tank", "installed_tank; expansion_tank 2 gal"},
+	})
+}
+
+func TestWhatANumberShouldHaveBeen(t *testing.T) {
+	says(t, [][2]string{
+		{"my bad the 84 at 19 Tamarind should be 48", "ask correct; 48"},
+		{"the 84 at the kitchen should've been 48", "ask correct; 48 kitchen"},
+		{"84 should have been 48, kitchen", "ask correct; 48 kitchen"},
+	})
+}
+
+func TestTheInletOfAHeaterIsNotTheStreet(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge at the water heater inlet 77", "77"},
+		{"cold inlet of the heater 77", "ask none"},
+		{"reg inlet 120 outlet 62", "120 street; 62 after_prv"},
+		{"mainline pressure 126", "126 street"},
+		{"1st floor powder 61, 2nd floor hall bath 54", "61 bath; 54 bath"},
+	})
+}

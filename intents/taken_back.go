@@ -10,6 +10,7 @@ var (
 	listTakesBack = listOf("takes back")
 	listSettles   = listOf("settles")
 	listRewrites  = listOf("rewrites")
+	listOught     = listOf("ought")
 	listHalts     = listOf("halts")
 )
 
@@ -99,6 +100,8 @@ func (m *message) rewritten(i int) bool {
 	case m.says(i-1, "make that", "change that"):
 	case m.says(i-1, "my", "mi") && m.says(i+1, "should be", "should have been", "should of been", "shoulda been"):
 		k++ // "my 83 should be a 63"
+	case m.hasAsk(AskCorrect) && m.oughtBehind(i) > 0:
+		k = m.oughtBehind(i)
 	case !m.inList(i-2, listRewrites), !m.is(i-1, cDeterminer, "") && !m.says(i-1, "my", "that", "the", "mi", "el"):
 		return false
 	}
@@ -106,6 +109,19 @@ func (m *message) rewritten(i int) bool {
 		k++
 	}
 	return k > i+1 && m.numIs(k, roleReading)
+}
+
+// oughtBehind returns the item behind "should be" that the number at i, with its place or house, leads
+// to: "the 84 at 19 Tamarind should be 48"; 0 for none.
+func (m *message) oughtBehind(i int) int {
+	k := i + 1
+	for k < len(m.items) && k <= i+5 && (m.items[k].site || m.items[k].point != "" || m.meets(k, setOf(cBibb, cFixture, cDeterminer)) || m.says(k, "at", "in", "on", "for")) {
+		k++
+	}
+	if !m.inList(k, listOught) {
+		return 0
+	}
+	return k + 1
 }
 
 var haltGate = onlyWithList(listHalts)
