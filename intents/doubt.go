@@ -217,7 +217,9 @@ func (m *message) disown(i int) {
 
 // ofHydrant tells whether the number at i was measured at a hydrant of the city's.
 func (m *message) ofHydrant(i int) bool {
-	k := m.left(i, 6, false, func(k int) bool { return strings.HasPrefix(m.text(k), "hydrant") })
+	k := m.left(i, 6, false, func(k int) bool {
+		return strings.HasPrefix(m.text(k), "hydrant") && m.meets(k, setOf(cWhose, cSkip))
+	})
 	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.meets(k, pointClasses) && !m.taken(k) && !m.is(k-1, cPlace, "")
 }
 

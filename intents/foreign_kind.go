@@ -21,7 +21,7 @@ var (
 	otherKinds = []numberRule{
 		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
 		{(*message).reliefSet, "what a relief valve opens at", onlyWithClass(cRelief)},
-		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}})},
+		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}, words: []string{"-"}})},
 		{(*message).adjustsOver, "a regulator's range", adjustsGate},
 		{(*message).mostBorne, "the most that a part bears", mostGate},
 		{(*message).onScale, "a gauge's range", onlyWithList(listFaces)},
