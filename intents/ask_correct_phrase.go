@@ -60,6 +60,19 @@ var correctRules = phraseRules{
 	"mistyped|meant to say|meant to type|quise poner|misread|transposed": func(c *correctTalk) bool {
 		return c.sent() || c.begins || !c.before
 	},
+	"flipped the digits|swapped the digits|reversed the digits|switched the digits|mixed up the digits|digits backwards|digits flipped|" +
+		"digits swapped|digits reversed": func(c *correctTalk) bool {
+		return c.sent() || c.begins || !c.before
+	},
+	"please fix my entry|please fix my report|please fix my last|fix my entry|fix my report": always,
+	"number stays|numbers right|number is right|same number|number was right|numbers good": func(c *correctTalk) bool {
+		for k := range c.at { // "I put rear bib and it was the side bib. Number stays, 77"
+			if c.is(k, cHint, "reported") && c.items[k].sent >= c.s-1 {
+				return true
+			}
+		}
+		return false
+	},
 	"i meant|meant|quise decir": func(c *correctTalk) bool {
 		return c.sent() || !c.before || c.begins && !c.after
 	},

@@ -186,7 +186,7 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 	if at+1 < len(m.items) && m.p.has(m.items[at+1].tags, cPart, "thermostat") {
 		return true
 	}
-	if at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y") && !strings.HasPrefix(next, "out") &&
+	if at+1 < len(m.items) && !m.items[at+1].mark && !oneOf(next, "and", "y", "after") && !strings.HasPrefix(next, "out") &&
 		!strings.HasPrefix(next, "coming") {
 		return false
 	}
@@ -197,7 +197,7 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 		if before[k].num != nil {
 			break
 		}
-		if !celsius && it.value >= 100 && before[k].kinds.meets(setOf(cPoint, cPlace, cBibb)) {
+		if !celsius && it.value >= 95 && before[k].kinds.meets(setOf(cPoint, cPlace, cBibb)) {
 			return true // the number has its test point: "kitchen tap runs 118 f"
 		}
 	}

@@ -184,3 +184,19 @@ func TestWhatWasChangedForAnother(t *testing.T) {
 		{"replaced relief valve, it was weeping", "relief_discharge"},
 	})
 }
+
+func TestWhatALetterBehindANumberIs(t *testing.T) {
+	says(t, [][2]string{
+		{"laundry only gets to 99 f after a minute", "ask none"},
+		{"rear 80 f 84", "80 rear_bibb; 84 rear_bibb"},
+	})
+}
+
+func TestADigitThatWasFlippedAndATapThatWasDried(t *testing.T) {
+	says(t, [][2]string{
+		{"I put rear bib and it was the side bib. Number stays, 77", "77 side_bibb; ask correct"},
+		{"kitchen faucet wept at the base, put 2 o rings in, dry as can be", "repaired_leak"},
+		{"tub spout dripped, new washer in it, dry now", "repaired_leak"},
+		{"5 Cannery Row, water's gone", "no_water"},
+	})
+}

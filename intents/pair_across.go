@@ -139,7 +139,7 @@ func (m *message) headPoint(s int) string {
 			return m.pointOfGauge(j, pts)
 		}
 		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") &&
-			(m.sents[j].to-m.sents[j].from <= 4 || m.headWords(j) <= 3 || m.sentenceIs(j, cRetract, "") || m.text(m.sents[s].from) == "there" ||
+			(m.sents[j].to-m.sents[j].from <= 4 || m.headWords(j) <= 3 || m.sentenceIs(j, cRetract, "") || m.sentenceIs(j, cHint, "reported") || m.text(m.sents[s].from) == "there" ||
 				j == s-1 && m.onlyNumber(s)) {
 			return pts[0]
 		}

@@ -254,7 +254,12 @@ func (m *message) pointSlips() {
 		if m.text(end) == "one" {
 			end++ // "the rear one"
 		}
-		q, num, later := -1, false, m.isNum(end+1) && m.items[end].role != roleTaken
+		later := m.isNum(end+1) && m.items[end].role != roleTaken
+		for end < len(m.items) && m.items[end].role == roleTaken {
+			end++
+		}
+		later = later || m.numberStays(end)
+		q, num := -1, false
 		for k := i - 1; k >= 0 && k >= i-8; k-- {
 			if m.items[k].point != "" && q < 0 {
 				q = k
@@ -267,6 +272,12 @@ func (m *message) pointSlips() {
 			m.note(q, "point", "put right after "+m.text(i))
 		}
 	}
+}
+
+// numberStays tells whether behind a place that was put right, which the mark at item i ends, only the
+// number is said to be right as it was: "it was the side bib. Number stays, 77".
+func (m *message) numberStays(i int) bool {
+	return i < len(m.items) && m.items[i].mark && m.is(i+1, cAsk, "correct") && m.isMark(i+2, ",", ":", "-") && m.isNum(i+3)
 }
 
 var placeSlipGate = onlyWith(cHint, "reported", "slip")
