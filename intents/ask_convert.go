@@ -198,10 +198,22 @@ func (m *message) bare(s int) int {
 	return at
 }
 
+// onlyAsksUnit tells whether sentence s is a question that holds no more than a unit: "psi?",
+// "cuántas libras son?".
+func (m *message) onlyAsksUnit(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if it := &m.items[i]; !it.mark && !m.is(i, cUnit, "") && !m.is(i, cQuestion, "") && !m.inList(i, listIntoUnit) && !m.says(i, "son", "is", "es") {
+			return false
+		}
+	}
+	return m.sents[s].question
+}
+
 // spokenOf returns the one pressure of the sentence before s that is not in unit
 // to, when s asks for no more than "what is it in psi"; else -1.
 func (m *message) spokenOf(s int, to string) int {
-	if s == 0 || to == "" || !m.shortSentence(s, 6) || !m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that") {
+	if s == 0 || to == "" || !m.shortSentence(s, 6) ||
+		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that") && !m.onlyAsksUnit(s) {
 		return -1
 	}
 	at := -1

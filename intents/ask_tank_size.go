@@ -133,11 +133,18 @@ func (m *message) labelAt(k int) cueSet {
 	if it.mark || it.site || it.num != nil {
 		return 0
 	}
-	var l cueSet
+	var l, loose cueSet
 	for t := it.tok; t < it.tok+it.n; t++ {
-		l |= m.wordCues(t) & leading
+		if c := m.wordCues(t) & leading; c.has(cueLoose) {
+			loose |= c
+		} else {
+			l |= c
+		}
 	}
-	return l
+	if l != 0 {
+		return l // "cold in"
+	}
+	return loose
 }
 
 // nearWord tells whether one of some words stands within n items of i.

@@ -149,15 +149,27 @@ func TestAsksOfTheCrewInOtherWords(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, text := range []string{"the engineer wants kpa, what do i write down for 62 psi", "they want kPa on the form. 62 psi is?"} {
-		f := p.Parse(text, Context{})
+	for _, c := range []struct {
+		text, to string
+		value    float64
+	}{
+		{"the engineer wants kpa, what do i write down for 62 psi", "kpa", 62},
+		{"they want kPa on the form. 62 psi is?", "kpa", 62},
+		{"45 metros de columna de agua, cuántas libras son?", "psi", 45},
+		{"engineer says design for 140 feet of head. psi?", "psi", 140},
+	} {
+		f := p.Parse(c.text, Context{})
 		if len(f.Statements) != 1 {
-			t.Errorf("%q: %v", text, f.Statements)
+			t.Errorf("%q: %v", c.text, f.Statements)
 			continue
 		}
-		if a, ok := f.Statements[0].(Ask); !ok || a.About != AskConvert || a.To != "kpa" || a.Value == nil || *a.Value != 62 {
-			t.Errorf("%q: %v", text, f.Statements[0])
+		if a, ok := f.Statements[0].(Ask); !ok || a.About != AskConvert || a.To != c.to || a.Value == nil || *a.Value != c.value {
+			t.Errorf("%q: %v", c.text, f.Statements[0])
 		}
+	}
+	f := p.Parse("what size exp tank: 50 gal heater, cold in at 55, hot set at 125, system at 64 psi", Context{})
+	if a, ok := f.Statements[0].(Ask); !ok || a.InletF == nil || *a.InletF != 55 || a.PSI == nil || *a.PSI != 64 {
+		t.Errorf("a tank's size asked for with its numbers: %v", f.Statements)
 	}
 }
 
