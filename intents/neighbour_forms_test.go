@@ -69,6 +69,7 @@ func TestAThingThatOnlySaysWhereAnotherIs(t *testing.T) {
 		{"the prv is by the heater. tag says 2009", "prv year 2009"},
 		{"regulator is next to the softener, it's from 2009", "softener; prv year 2009"},
 		{"prv by the heater. heater's a 2012", "heater year 2012"},
+		{"fitted the expansion tank above the heater", "installed_tank"},
 	})
 }
 

@@ -135,7 +135,8 @@ func (m *message) objectBehind(v *verb) (string, int) {
 // tank on the heater", "at the drain".
 func (m *message) onlyPlace(v *verb, k int) bool {
 	onIt := m.text(k-1) == "on" && m.text(k-2) != "kit" && !strings.Contains(m.text(v.at), "turn")
-	return onIt || m.is(k, cItem, "drain_valve") && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") &&
+	beside := m.besideOf(k) && !m.says(m.prepOf(k), "off", "over", "by") // "an expansion tank fitted above the heater"
+	return onIt || beside || m.is(k, cItem, "drain_valve") && m.text(k) == "drain" && !m.is(k-1, cMaterial, "") &&
 		!(m.says(k+1, "for", "to", "with") && (m.is(k+2, cMaterial, "") || m.is(k+3, cMaterial, ""))) // "swapped the drain for a brass one"
 }
 

@@ -158,11 +158,14 @@ func (d *Desk) house(tx *store.Tx, site store.SiteRecord, today assess.Date, lan
 			}
 		}
 		// What the same visit tells of a part it has just put in is of the new part.
-		if slices.ContainsFunc(v.Work, func(w assess.Work) bool { return w.Action == assess.ReplacedHeater }) {
-			for _, e := range v.Equipment {
-				if e.Item == assess.Heater {
-					h.Heater = learn(h.Heater, e)
-				}
+		for _, e := range v.Equipment {
+			putIn := slices.ContainsFunc(v.Work, func(w assess.Work) bool { return slices.Contains(replacing[w.Action], e.Item) })
+			switch {
+			case !putIn || ofTheOld(e, v.Date.Year):
+			case e.Item == assess.Heater:
+				h.Heater = learn(h.Heater, e)
+			case e.Item == assess.ExpansionTank:
+				h.Tank = learn(h.Tank, e)
 			}
 		}
 	}
