@@ -67,7 +67,7 @@ func (f *facts) followUps(findings []Finding) []FollowUp {
 				add(Recheck, daysWatch, "borderline")
 			case f.visit.valveWork(), f.notRegulating(), f.now.prv == absent && findings[i].Code == "high":
 				// another finding says what to come back for
-			case f.likely(CauseSetHigh, CauseSetLow):
+			case f.unsound(), f.likely(CauseSetHigh, CauseSetLow):
 				add(f.setOrReplace(), daysSoon, findings[i].Code)
 			default:
 				add(Recheck, daysSoon, findings[i].Code)

@@ -54,15 +54,19 @@ func TestABareNumberIsAPressureOnlyWhereItsWordsSaySo(t *testing.T) {
 		"hand pumping it, 62 so far":                     none,
 		"gonna be there in 62":                           none,
 	} {
-		f := p.Parse(text, Context{Site: "12 Alder St", Tap: assess.Laundry})
-		got := told(f)
-		if len(f.Unclear) > 0 {
-			got += asked
-		}
-		if got != want {
+		if got := toldOrAsked(p, text, Context{Site: "12 Alder St", Tap: assess.Laundry}); got != want {
 			t.Errorf("%q: got %q, want %q", text, got, want)
 		}
 	}
+}
+
+// toldOrAsked is what a message is read as, with "asked" behind it when it is asked about.
+func toldOrAsked(p *Parser, text string, ctx Context) string {
+	f := p.Parse(text, ctx)
+	if len(f.Unclear) > 0 {
+		return told(f) + "asked"
+	}
+	return told(f)
 }
 
 // Where no gauge is in hand, one strange word beside a number is enough to ask.
@@ -72,12 +76,7 @@ func TestAStrangeWordBesideTheOnlyNumberAsks(t *testing.T) {
 		t.Fatal(err)
 	}
 	for text, want := range map[string]string{"62 psi": "62", "steady 62": "62", "drained 62": "asked", "faltan 62": "asked"} {
-		f := p.Parse(text, Context{Site: "12 Alder St"})
-		got := told(f)
-		if len(f.Unclear) > 0 {
-			got += "asked"
-		}
-		if got != want {
+		if got := toldOrAsked(p, text, Context{Site: "12 Alder St"}); got != want {
 			t.Errorf("%q: got %q, want %q", text, got, want)
 		}
 	}
@@ -109,12 +108,7 @@ func TestAGuessIsNoReading(t *testing.T) {
 		"item | qty | price\ngauge | 2 | 38\nhose | 1 | 24":    "",
 		"could be 78 could be 80 on the laundry box":           "laundry 79",
 	} {
-		f := p.Parse(text, Context{Site: "12 Alder St"})
-		got := told(f)
-		if len(f.Unclear) > 0 {
-			got += "asked"
-		}
-		if got != want {
+		if got := toldOrAsked(p, text, Context{Site: "12 Alder St"}); got != want {
 			t.Errorf("%q: got %q, want %q", text, got, want)
 		}
 	}
