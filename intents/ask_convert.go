@@ -144,6 +144,9 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		i <= se.from+1 && (i == se.from || m.inList(se.from, listFillers)) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
 		return true
 	}
+	if m.is(i, cQuestion, "") && m.says(i-1, "is", "es", "makes", "son") && (m.closes(i) || m.inList(i+1, listIntoUnit)) {
+		return true // "if 1 bar is 14.5 then 3.7 bar is what in psi"
+	}
 	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&
 		!m.inList(i, listAsksFirst) {
 		return true

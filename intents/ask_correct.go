@@ -110,7 +110,7 @@ var amends = cues(cueFalse, cueMistake, cueAmend)
 func (m *message) correctsByCues(s int) bool {
 	se := &m.sents[s]
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) ||
-		!se.question && se.numbers == 1 && m.deniesTap(s) {
+		!se.question && se.numbers == 1 && (m.deniesTap(s) || m.retellsTap(s)) {
 		return true
 	}
 	if se.question || m.cues&amends == 0 || m.cuesIn(s)&amends == 0 ||
@@ -134,7 +134,7 @@ func (m *message) correctsByCues(s int) bool {
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			c := m.wordCues(k)
-			if c.has(cueMistake) || opener && c.has(cueAmend) && bare ||
+			if c.has(cueMistake) && !m.noSlip(i) || opener && c.has(cueAmend) && bare ||
 				opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
 			}

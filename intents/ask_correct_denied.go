@@ -117,3 +117,29 @@ func (m *message) deniesTap(s int) bool {
 	}
 	return false
 }
+
+// retellsTap tells whether a sentence says at which tap its number was reported and at which it was
+// read: "I put front but it was the side one, 91 still".
+func (m *message) retellsTap(s int) bool {
+	if m.shut(reportedGate) {
+		return false
+	}
+	told, was, tap := false, false, ""
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		switch it := &m.items[i]; {
+		case m.is(i, cItem, "") && !m.is(i, cItem, "gauge"):
+			return false
+		case m.reported(i):
+			told = true
+		case told && it.point != "" && tap == "":
+			tap = it.point
+		case tap != "" && m.says(i, "was", "it was", "fue", "era", "its", "is", "it is"):
+			was = true
+		case was && it.point != "":
+			return it.point != tap && !m.isNum(i-1)
+		case was && !m.is(i, cDeterminer, "") && !m.says(i, "really", "actually", "at", "en", "la", "el", "del", "la del"):
+			return false // "I said the front was weak"
+		}
+	}
+	return false
+}

@@ -7,7 +7,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listLastNamed = listOf("last named")
+	listLastNamed  = listOf("last named")
+	listNoSlip     = listOf("no slip")
+	listThatNumber = listOf("that number")
 )
 
 // correctTalk is a phrase that may correct an earlier report, and what stands around it.
@@ -29,10 +31,10 @@ func (c *correctTalk) onlyAfter() bool { return c.after && !c.before }
 // correctRules tell when a phrase corrects an earlier report, not something within this message.
 var correctRules = phraseRules{
 	"is wrong|was off|esta mal|esta wrong|estaba wrong|estuvo mal|estaba mal|is off": func(c *correctTalk) bool {
-		return c.sent() || c.reportTalk(c.s)
+		return c.sent() || c.reportTalk(c.s) || c.numberToldBefore()
 	},
 	"was wrong": func(c *correctTalk) bool {
-		return c.sent() || c.reportTalk(c.s) || c.begins && c.after
+		return c.sent() || c.reportTalk(c.s) || c.begins && c.after || c.numberToldBefore()
 	},
 	"that was wrong": func(c *correctTalk) bool {
 		return c.sent() || c.begins && c.after // "that was wrong, 12 Elm was 78"
@@ -56,7 +58,7 @@ var correctRules = phraseRules{
 	"make it|make that|change that to|change it to|cambialo a|change the last|cambia eso|cambia mi": func(c *correctTalk) bool {
 		return c.onlyAfter() && (c.begins || c.last)
 	},
-	"fat fingered|fat finger|typo": always,
+	"fat fingered|fat finger|typo": func(c *correctTalk) bool { return !c.noSlip(c.at) },
 	"mistyped|meant to say|meant to type|quise poner|misread|transposed": func(c *correctTalk) bool {
 		return c.sent() || c.begins || !c.before
 	},
@@ -125,6 +127,18 @@ var correctRules = phraseRules{
 	},
 	"i typed|i wrote|i entered": (*correctTalk).typedWrong,
 }.byPhrase()
+
+// numberToldBefore tells whether the phrase is said of a number that was sent, and the right one
+// follows: "ese 58 de la cocina estaba mal, son 85".
+func (c *correctTalk) numberToldBefore() bool {
+	k := c.left(c.at, 6, true, c.isNum)
+	return k > 0 && c.inList(k-1, listThatNumber) && c.numbersAfter(c.s, c.at, 1)
+}
+
+// noSlip tells whether the word for a slip at item i is denied: "75 at the tub, not a typo".
+func (m *message) noSlip(i int) bool {
+	return m.inList(i-1, listNoSlip) || m.is(i-1, cDeterminer, "") && m.inList(i-2, listNoSlip)
+}
 
 // typedWrong tells whether what was typed is said to be wrong, or told anew.
 func (c *correctTalk) typedWrong() bool {

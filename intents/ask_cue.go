@@ -2,6 +2,11 @@ package intents
 
 import "math/bits"
 
+// Lists of the lexicon that these rules know.
+var (
+	listBeforeReason = listOf("before reason")
+)
+
 // recipe is a way of asking: each set of needs must be met by one of its cues,
 // none of bars may be present. amid allows it beside a report; first looks for it
 // before the phrases of the lexicon, in sentences without a number.
@@ -180,7 +185,19 @@ func (m *message) askFirst(s int) bool {
 			return false
 		}
 	}
-	return m.askOne(s, se.from, se.to, true)
+	if m.askOne(s, se.from, se.to, true) {
+		return true
+	}
+	// "ignore the one I just sent pls, kid got hold of my phone": what is behind is the reason
+	if !m.cuesIn(s).has(cueRemove) {
+		return false
+	}
+	for i := se.from + 1; i < se.to; i++ {
+		if m.isMark(i, ",", "-") || m.inList(i, listBeforeReason) {
+			return m.askOne(s, se.from, i, true)
+		}
+	}
+	return false
 }
 
 // askByCues asks what a sentence without any known phrase wants, clause by clause.

@@ -142,8 +142,8 @@ func (m *message) askDue(p askPhrase, first int) {
 		return
 	case m.p.lex.inList(t, listPlainDues) && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return
-	case t == "due" && !p.request:
-		return
+	case t == "due" && !p.request, t == "my list" && m.says(p.at-1, "on", "to", "onto") && m.tellsTime(p.s):
+		return // "put the prv at 9 Alder on my list for 22 June"
 	case strings.HasSuffix(t, " left") && !m.closes(p.at) && !m.says(p.at+1, "for", "for me", "for us", "today", "to do") && !strings.HasPrefix(m.text(p.at+1), "this") && !m.timeWordAt(p.at+1):
 		return // "what's left in the tank"
 	}

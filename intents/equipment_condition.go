@@ -20,6 +20,8 @@ var (
 	listReplacedWith      = listOf("replaced with")
 	listBothAre           = listOf("both are")
 	listAllOfThem         = listOf("all of them")
+	listRustyWhere        = listOf("rusty where")
+	listRustyDraw         = listOf("rusty draw")
 )
 
 // condValue turns a condition round when it is denied: "not good", "not bad".
@@ -137,10 +139,10 @@ func (m *message) ofSeen(i int) bool {
 		return m.inList(i+1, listSeenWhere) && m.right(i, 4, true, ofItem) < 0
 	case "fine":
 		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
-	case "rusty":
-		// "rusty specks", "rusty on the first draw"
-		first := m.text(i+2) == "first" || m.text(i+2) == "the" && m.text(i+3) == "first"
-		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0 || m.says(i+1, "on", "at") && first
+	case "rusty", "a little rusty", "a bit rusty":
+		// "rusty specks", "rusty on the first draw", "rusty out of the hot side"
+		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0 ||
+			m.inList(i+1, listRustyWhere) && m.right(i+1, 3, true, func(k int) bool { return m.inList(k, listRustyDraw) }) >= 0
 	}
 	return false
 }

@@ -6,14 +6,15 @@ var (
 	listInMonth  = listOf("in month")
 	listNotOnce  = listOf("not once")
 	listThisYear = listOf("this year")
+	listGotTo    = listOf("got to")
 )
 
 // The last flush or service of what is installed.
 
 // neverServiced reads "never flushed", "flushed: never", "nunca lavado".
 func (m *message) neverServiced(i int) bool {
-	if !m.isService(i) {
-		return false
+	if !m.isService(i) || m.left(i, 3, true, func(k int) bool { return m.inList(k, listGotTo) && m.text(k-1) != "they" }) >= 0 {
+		return false // "never got to the flush": today
 	}
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && m.items[k].seg == m.items[i].seg &&
 		!m.is(k-1, cNeg, "") && !m.isAny(k, cItem, "heater", "drain_valve") && !m.serviceWord(i) {

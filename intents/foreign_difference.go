@@ -28,10 +28,11 @@ var differences = []numberRule{
 	{(*message).byAnother, "a difference", onlyWithList(listByAnother)},
 	{(*message).shifted, "a difference", onlyWith(cHint, "shift", "way")},
 	{(*message).afterFall, "a difference", onlyWithList(listFalls)},
+	{(*message).gainsEachTime, "a rise", onlyWithList(listGains)},
 	{(*message).crept, "a rise", onlyWith(cSym, "creep")},
 	{(*message).roseBy, "a rise", onlyWithList(listRisesBy)},
 	{(*message).targeted, "a target or a limit", limitGate},
-	{(*message).limitBehind, "a limit", onlyWithList(listLimitBehind)},
+	{(*message).limitBehind, "a limit", onlyWithList(listLimitBehind, listAtMost)},
 	{(*message).remembered, "from memory", alwaysOpen},
 }
 

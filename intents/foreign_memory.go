@@ -7,6 +7,8 @@ var (
 	listBeforeValue = listOf("before value")
 	listTimesGoneBy = listOf("times gone by")
 	listFalls       = listOf("falls")
+	listGains       = listOf("gains")
+	listEachTime    = listOf("each time")
 	listWas         = listOf("was")
 	listMoreThan    = listOf("more than")
 	listBeforeLimit = listOf("before limit")
@@ -14,6 +16,7 @@ var (
 	listSwingsBy    = listOf("swings by")
 	listLimitBehind = listOf("limit behind")
 	listRoughly     = listOf("roughly")
+	listBuiltTo     = listOf("built to")
 	listRisesBy     = listOf("rises by")
 	listRelativeTo  = listOf("relative to")
 )
@@ -109,6 +112,9 @@ func (m *message) limitBehind(i int) bool {
 	if m.text(i+1) == "-" && m.isNum(i+2) {
 		last = i + 2
 	}
+	if m.inList(last+1, listAtMost) && !m.reachedAtMost(last+1) && m.left(i, 3, true, func(k int) bool { return m.inList(k, listBuiltTo) }) >= 0 {
+		return true // "the tank holds 150 at most"
+	}
 	r := m.rightTag(last, 3, cTarget, "")
 	return r >= 0 && m.items[r].seg == m.items[i].seg && m.inList(r, listLimitBehind)
 }
@@ -124,6 +130,12 @@ func (m *message) roseBy(i int) bool {
 		k--
 	}
 	return m.inList(k, listRisesBy)
+}
+
+// gainsEachTime tells whether the number at i is by how much a pressure rises on some occasion: "picks
+// up 12 psi every time the burner lights".
+func (m *message) gainsEachTime(i int) bool {
+	return m.inList(i-1, listGains) && m.right(i, 3, false, func(k int) bool { return m.inList(k, listEachTime) }) >= 0
 }
 
 // afterFall tells whether a word of falling or rising stands before the number at i.

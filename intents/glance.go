@@ -29,7 +29,7 @@ var glanceWords = map[glance][]string{
 	seesDictated: {"comma", "coma", "period", "newline", "ish"},
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
-	seesForTo:    {"t", "n", "dn", "dwn", "zero", "cero"},
+	seesForTo:    {"t", "n", "dn", "dwn", "ot", "zero", "cero"},
 	seesCount:    {"dozen", "couple", "decade", "decades", "old"},
 	seesHalting:  {"um", "umm", "uh", "uhh", "uhm", "ehh", "hmm", "word", "call", "called", "dice", "llama"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},

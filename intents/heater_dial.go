@@ -7,6 +7,8 @@ var (
 	listDialledAt = listOf("dialled at")
 	listMovesDial = listOf("moves dial")
 	listDialNow   = listOf("dial now")
+	listCelsius   = listOf("celsius")
+	listHotTaps   = listOf("hot taps")
 )
 
 const oldDial = "old setting of the heater"
@@ -180,8 +182,11 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 	if it.value < low || it.value > high {
 		return false
 	}
-	if celsius && strings.HasPrefix(next, "out of") {
+	if celsius && (strings.HasPrefix(next, "out") || next == "of") {
 		return true // no test point begins so: "48 c out of the kitchen tap"
+	}
+	if m.warmNear(before, at, celsius) {
+		return true
 	}
 	if at+1 < len(m.items) && m.p.has(m.items[at+1].tags, cPart, "thermostat") {
 		return true
@@ -210,6 +215,27 @@ func (m *message) degrees(before []item, it *item, at int) bool {
 		}
 	}
 	return false
+}
+
+// warmNear tells whether words behind the letter at item at, or the scale named before it, make it that
+// of a temperature: "59 psi, 118 f, kitchen hot tap", "set at 60 celsius, kitchen gets 55 c". A
+// small "f" is as often the front, unless pressures have their unit.
+func (m *message) warmNear(before []item, at int, celsius bool) bool {
+	named, psi, warm := false, false, false
+	for k := range before {
+		named = named || before[k].unit == "degc"
+		psi = psi || before[k].unit == "psi"
+	}
+	for k := range m.items {
+		switch {
+		case k == at:
+		case m.inList(k, listCelsius):
+			named = true
+		case k > at && k <= at+5 && (m.inList(k, listHotTaps) || strings.Contains(" "+m.text(k)+" ", " hot ")):
+			warm = true
+		}
+	}
+	return celsius && named || (celsius || psi) && warm
 }
 
 // heaterFacts tells whether only facts of a heater stand between it and item i, and at

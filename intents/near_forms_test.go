@@ -112,3 +112,61 @@ func TestAVisitCalledByItsSpanIsNoPlan(t *testing.T) {
 		{"lazy hand reset, 70 now rear bib", "70 rear_bibb"},
 	})
 }
+
+func TestWhatIsSentIsPutRightInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"sorry ese 58 de la cocina was wrong, it's 85", "85 kitchen; ask correct"},
+		{"el 58 de la cocina estaba mal, son 85", "85 kitchen; ask correct"},
+		{"I told you rear earlier but it was the side spigot, 88", "88 side_bibb; ask correct"},
+		{"puse rear, era front, 71", "71 front_bibb; ask correct"},
+		{"I said the front was weak, the back was 71", "71 rear_bibb; low_flow"},
+		{"71 on the side bib, make that the front", "71 front_bibb"},
+		{"88 kitchen, make it the tub", "88 bath"},
+		{"75 psi at the tub, not a typo", "75 bath"},
+		{"99 rear and that's no mistake", "99 rear_bibb"},
+		{"my typo, 85 front", "85 front_bibb; ask correct"},
+		{"ignore the one I just sent, kid got hold of my phone", "ask undo"},
+		{"take that last one back, I was looking at the wrong work order", "ask undo"},
+		{"set the prv ot 58", "set_prv to 58"},
+	})
+}
+
+func TestNumbersOfDoorsRisesAndLimits(t *testing.T) {
+	says(t, [][2]string{
+		{"buzz 112 and ask for the desk, tub 71", "71 bath"},
+		{"buzz the manager first, tub 71", "71 bath"},
+		{"the reg buzzes at 60", "noise"},
+		{"prv setting 65 on the dial", "prv set 65"},
+		{"picks up 12 psi every time the burner lights, laundry 59 idle", "59 laundry idle"},
+		{"the heater drain reached 140 psi at most and stands at 72 psi", "140 heater_drain peak; 72 heater_drain"},
+		{"laundry hit 118 at most, sits at 64 now", "118 laundry peak; 64 laundry"},
+		{"should be 80 at most, 92 kitchen", "92 kitchen"},
+		{"expansion tank holds 150 at most. kitchen 61", "expansion_tank; 61 kitchen"},
+		{"barely a trickle anywhere. kitchen 11, shower 9, rear bib 12", "11 kitchen; 12 rear_bibb; 9 bath; low_flow"},
+		{"weak shower 5 min after start", "low_flow"},
+		{"kitchen 8. tub 61", "61 bath"},
+		{"59 psi, 118 f, kitchen hot tap", "59 kitchen"},
+		{"dial set at 60 celsius, kitchen gets 55 c", "heater 140 F"},
+		{"max needle at the kitchen tap stopped at 127 last night", "127 kitchen peak"},
+		{"kitchen tap stopped last night", "no_water"},
+		{"if 1 bar is 14.5 then 3.7 bar is what in psi", "ask convert"},
+	})
+}
+
+func TestPlansAndAgesThatAClauseAdds(t *testing.T) {
+	says(t, [][2]string{
+		{"back tomorrow to change the PRV, and remind me in 2 months to call her", "plan other in 60; plan replace_prv in 1"},
+		{"change the prv tomorrow and recheck in 2 months", "plan recheck in 60; plan replace_prv in 1"},
+		{"PRV is sticking, I want it replaced, no date yet", "prv suspect; plan replace_prv"},
+		{"put the replacement of the regulator at 9 Pewter Ln on my list for 22 June", "plan replace_prv in 7"},
+		{"what's on my list for friday", "ask due"},
+		{"heater was off start to finish, it's a 40 gal gas and nobody knows the year", "heater age unknown 40 gal gas"},
+		{"el heater ya está scaled up, nobody sabe qué año es", "heater age unknown suspect"},
+		{"flushed the heater. Still a little rusty on the hot side", "flushed_heater; rusty_water"},
+		{"exp tank a little rusty on top", "expansion_tank suspect"},
+		{"before swap: tub 72 heater idle\nreplaced the tank\nafter swap: tub 71 heater idle\nheater is 75 gal gas, 2018", "replaced_tank; 71 bath idle after; 72 bath idle before; heater year 2018 75 gal gas"},
+		{"never got to the flush. 82 laundry", "82 laundry"},
+		{"bck bb 122 sd bb 121 no prv n ths hs", "122 rear_bibb; 121 side_bibb; prv none"},
+		{"truck is down to a quarter tank, filling up", "ask none"},
+	})
+}

@@ -5,6 +5,7 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listDoorCodes      = listOf("door codes")
+	listRings          = listOf("rings")
 	listNumberedThings = listOf("numbered things")
 	listPieceOfPoint   = listOf("piece of point")
 	listStorey         = listOf("storey")
@@ -101,6 +102,8 @@ func (m *message) nameRole(i int) (role, string) {
 	case m.holdsKey(keyNoun|keySays) && m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) &&
 		!m.pieceOfPoint(i-1):
 		return roleIgnored, "name after " + prev
+	case m.inList(i-1, listRings) && m.clauseStart(i) == i-1 && !m.points(i) && !pressureUnit(m.items[i].unit):
+		return roleIgnored, "opens a door"
 	case m.ofSomebody(i):
 		return roleIgnored, "age or name"
 	case m.holdsKey(keyNoun) && !m.points(i) && m.left(i, 4, false, m.codeWord) >= 0:

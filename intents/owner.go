@@ -104,6 +104,8 @@ func (m *message) reach(a attribute, items []mentionOf) float64 {
 		return 22
 	case a.dated():
 		return 12
+	case a.what == "unknown" && m.left(a.at, 8, true, func(k int) bool { return m.factual(k) && m.items[k].seg == m.items[a.at].seg }) >= 0:
+		return 24 // "heater was off the whole time, it's a 40 gal gas and nobody knows the year"
 	case a.what == "unknown" && m.says(a.at+1, "it is", "its", "it", "it was", "they are"):
 		return 24 // "… electric, elements weren't on for any of it, and she has no idea how old it is"
 	}

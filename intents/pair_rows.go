@@ -7,6 +7,7 @@ var (
 	listAtTap      = listOf("at tap")
 	listPlaceWords = listOf("place words")
 	listSameAt     = listOf("same at")
+	listMakeThat   = listOf("make that")
 )
 
 // Rows of points and rows of numbers: "front/rear/kitchen 84/66/65", "front, rear:
@@ -280,11 +281,14 @@ func (m *message) numberStays(i int) bool {
 	return i < len(m.items) && m.items[i].mark && m.is(i+1, cAsk, "correct") && m.isMark(i+2, ",", ":", "-") && m.isNum(i+3)
 }
 
-var placeSlipGate = onlyWith(cHint, "reported", "slip")
+var placeSlipGate = gateOf(opener{hints: []string{"reported", "slip"}, lists: []list{listMakeThat}})
 
 // putsPlaceRight tells whether item i leads to the right place after one that was reported: "wrote
-// side bib, it's really the rear one".
+// side bib, it's really the rear one", "71 on the side bib, make that the front".
 func (m *message) putsPlaceRight(i int) bool {
+	if m.inList(i, listMakeThat) {
+		return i > 0
+	}
 	if !m.is(i, cHint, "rightly") && !m.is(i, cHint, "shouldbe") {
 		return false
 	}

@@ -7,6 +7,8 @@ var (
 	listHighSaid  = listOf("high said")
 	listJoinsHigh = listOf("joins high")
 	listPutBack   = listOf("put back")
+	listAtMost    = listOf("at most")
+	listReached   = listOf("reached")
 )
 
 // peaksUnder marks all readings of a line whose head is the word of a peak at item i: "max needle:
@@ -63,7 +65,7 @@ func (m *message) peaks() {
 		if p := m.text(i - 1); m.negLeft(i, 2) || p == "called" || p == "named" || p == "name" {
 			continue
 		}
-		if m.nightOf(i) || m.handReset(i) {
+		if m.nightOf(i) || m.handReset(i) || m.inList(i, listAtMost) && !m.reachedAtMost(i) {
 			continue
 		}
 		if m.showsNoPressure(i) {
@@ -102,6 +104,16 @@ func (m *message) peaks() {
 			m.readings[lo].Peak = true
 		}
 	}
+}
+
+// reachedAtMost tells whether "at most" at item i is said of a number that was reached, no limit: "reached
+// 140 psi at most".
+func (m *message) reachedAtMost(i int) bool {
+	k := i - 1
+	if m.is(k, cUnit, "") {
+		k--
+	}
+	return m.isNum(k) && m.left(k, 3, false, func(j int) bool { return m.inList(j, listReached) }) >= 0
 }
 
 // showsNoPressure tells whether the number that a hand at item i is told to show is no reading, so

@@ -12,6 +12,7 @@ var (
 	listBibbToPlace = listOf("bibb to place")
 	listOpensPlace  = listOf("opens place")
 	listInlets      = listOf("inlets")
+	listInThisHouse = listOf("in this house")
 )
 
 var placeOpener = opener{
@@ -217,6 +218,9 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 	v, ok := m.val(i, cPoint)
 	if !ok || v == string(assess.Bibb) && m.is(i, cBibb, "") {
 		return i, false
+	}
+	if m.text(i) == "hs" && m.inList(i-1, listInThisHouse) {
+		return i, true // "no prv n ths hs"
 	}
 	if m.runsInList(i) || v == string(assess.Street) && m.valved(i) || m.runs(i) || m.occasion(i) || m.hoseAfter(i) ||
 		m.withTaps(i) || m.leadsOver(i) {

@@ -17,6 +17,12 @@ var (
 // unit is said: no house has less, but pipes, floors and counts do.
 const leastPSI = 12
 
+// leastWeak is the same right behind a tap in a house whose water is told to be weak.
+const leastWeak = 5
+
+// weakTold tells whether the message tells of weak water, or of none: "barely a trickle".
+func (m *message) weakTold() bool { return m.has(cSym, "low_flow") || m.has(cSym, "no_water") }
+
 // placeless takes back readings that no test point claims and nothing else makes
 // a pressure of this house. A tech says where the gauge sits: of more than three
 // thousand labelled readings not one in a hundred has no point, and of the
@@ -26,7 +32,7 @@ func (m *message) placeless() {
 	kept := m.readings[:0]
 	var doubted []int
 	for _, r := range m.readings {
-		if it := &m.items[r.at]; it.unit == "" && 0 < r.PSI && r.PSI < leastPSI {
+		if it := &m.items[r.at]; it.unit == "" && 0 < r.PSI && r.PSI < leastPSI && !(m.weakTold() && r.PSI >= leastWeak && m.pointAt(r.at-1) && m.closes(r.at)) {
 			m.setRole(r.at, roleIgnored, "too small for a pressure in psi")
 			continue
 		}

@@ -115,7 +115,7 @@ func (m *message) planSentence(s int) {
 		m.planDays(s, whens)
 	}
 	for _, w := range whens {
-		m.planForDay(s, w, acts, len(whens) == 1)
+		m.planForDay(s, w, acts, whens)
 	}
 	m.secondPlan(se)
 	m.planUndated(s, acts, len(whens) > 0)
@@ -159,8 +159,9 @@ func (m *message) planDays(s int, whens []moment) {
 }
 
 // planForDay plans what is to be done on a day: the action that belongs to it best. What says
-// the same besides is used up with it; only tells that the sentence names no other day.
-func (m *message) planForDay(s int, w moment, acts []action, only bool) {
+// the same besides is used up with it; whens are all days of the sentence.
+func (m *message) planForDay(s int, w moment, acts []action, whens []moment) {
+	only := len(whens) == 1
 	best, cost := -1, 1e9
 	for k, a := range acts {
 		if c := m.distanceTo(a, w); (!a.used || only) && c < cost {
@@ -192,8 +193,28 @@ func (m *message) planForDay(s int, w moment, acts []action, only bool) {
 	m.joinedJobs(p, a, acts)
 	for k := range acts {
 		b := &acts[k]
-		b.used = b.used || b.other || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)
+		b.used = b.used || b.other && !m.ownDay(b, a, w, whens) || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)
 	}
+}
+
+// ownDay tells whether action b has a day of its own, in a clause that "and" or a comma parts from
+// action a and its day w: "back tomorrow to change the prv, and remind me in 2 months to call her".
+func (m *message) ownDay(b, a *action, w moment, whens []moment) bool {
+	for _, o := range whens {
+		if o.at == w.at {
+			continue
+		}
+		from, to := max(a.at, w.at), min(b.at, o.at)
+		if from > to {
+			from, to = max(b.at, o.at), min(a.at, w.at)
+		}
+		for k := from + 1; k < to; k++ {
+			if m.items[k].mark || m.says(k, "and", "then", "y", "luego") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // distanceTo tells how far an action is from a day: the less, the sooner they belong together.

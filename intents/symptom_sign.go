@@ -184,8 +184,8 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			}
 			if r.name == assess.NoWater &&
 				(m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) ||
-					m.is(x.at, cCond, "") && m.isItemNear(x.at)) {
-				continue // "the drip at the faucet quit", "house gauge is dead"
+					m.is(x.at, cCond, "") && m.isItemNear(x.at) || m.text(x.at+1) == "at" && m.isNum(x.at+2)) {
+				continue // "the drip at the faucet quit", "house gauge is dead", "the needle at the tap stopped at 62"
 			}
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
 				continue

@@ -9,6 +9,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listRustyParts    = listOf("rusty parts")
+	listRungAt        = listOf("rung at")
 	listHasLeak       = listOf("has leak")
 	listRises         = listOf("rises")
 	listNoWaterOf     = listOf("no water of")
@@ -45,6 +46,8 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 		floors := m.isNum(i+1) && m.items[i+1].unit == "other"                                                   // "walked up 9 floors"
 		few := m.text(i+1) == "over" && m.isNum(i+2) && m.items[i+2].unit == "" && m.items[i+2].value < leastPSI // "climbed over three boxes"
 		other = floors || few || m.climbsByHeat(i)
+	case assess.Noise:
+		other = m.inList(i, listRings) && (m.isNum(i+1) || m.inList(i+1, listRungAt)) // "buzz 112 and ask for Lee"
 	case assess.Hammer:
 		other = m.otherBang(i)
 	case assess.NoWater:

@@ -37,7 +37,7 @@ func (m *message) disowned() {
 			if it.num == nil || it.role != roleReading {
 				continue
 			}
-			that = m.text(k-1) == "that" || m.text(k-1) == "the" || m.text(k-1) == "my" || m.text(k-1) == "ese"
+			that = m.inList(k-1, listThatNumber)
 			if !told && !(that && m.hasAsk(AskCorrect)) && !m.saidOfNumber(k, w) {
 				break
 			}

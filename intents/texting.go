@@ -64,6 +64,8 @@ func (p *Parser) figuresForWords(toks []token) {
 		case t.text == "n" && p.nForNo(toks, i):
 			t.becomes(word, "no")
 		case i == 0:
+		case t.text == "ot" && toks[i+1].kind == number:
+			t.becomes(word, "to") // "set it ot 58"
 		case t.text == "t" && tForTo(toks, i):
 			t.becomes(word, "to") // "turned down frm 90 t 62"
 		case (t.text == "dn" || t.text == "dwn") && toks[i+1].text == "to":

@@ -91,6 +91,9 @@ func (m *message) objectTakenOut(v *verb) (string, int) {
 
 // objectBehind finds the object that follows a verb: "replaced the PRV".
 func (m *message) objectBehind(v *verb) (string, int) {
+	if m.isMark(v.at+1, ":") && m.meets(v.at-1, setOf(cBefore, cAfter)) {
+		return "", -1 // "after swap: tub 71, heater idle"
+	}
 	putsIn := oneOf(v.what, "installed", "replaced")
 	for k := v.at + 1; k < m.sents[m.items[v.at].sent].to && k <= v.at+8; k++ {
 		if v.what == "flushed" && m.is(k, cItem, "tank") {
