@@ -23,7 +23,8 @@ type change struct {
 
 // A message is read by what it says, not by how it was typed: what is read right stays
 // right in small letters or capitals, without apostrophes or commas, behind a greeting,
-// before a word of thanks, with another pressure or at another street.
+// before a word of thanks, with another pressure or at another street, and what it says
+// of one thing stays so beside a fact of another.
 func TestReadingIsSteady(t *testing.T) {
 	p := newParser(t)
 	var right []labelled
@@ -39,7 +40,7 @@ func TestReadingIsSteady(t *testing.T) {
 	if testing.Short() {
 		step = 7
 	}
-	for _, c := range changes {
+	for _, c := range append(changes, besideFacts(right)...) {
 		t.Run(c.name, func(t *testing.T) {
 			var s score
 			for n := 0; n < len(right); n += step {
@@ -177,6 +178,96 @@ func anotherStreet(l labelled, n int) (labelled, bool) {
 	s := streets[n%len(streets)]
 	l.Text, l.Frame.Site = l.Text[:at]+s[0]+l.Text[end:], s[1]
 	return l, true
+}
+
+// besideFacts are the changes that put a message of a house beside one that tells a fact
+// of another thing and names no house.
+func besideFacts(messages []labelled) []change {
+	var facts []labelled
+	for _, l := range messages {
+		if l.Frame.Site == "" && len(l.Text) < 100 && l.Lang == "en" && onlyTells(l) && !subjects(l.Frame)["reading"] && !leansOn.MatchString(l.Text) {
+			facts = append(facts, l)
+		}
+	}
+	beside := func(join func(message, fact string) string) func(labelled, int) (labelled, bool) {
+		return func(l labelled, n int) (labelled, bool) {
+			if l.Frame.Site == "" || len(l.Text) >= 160 || l.Lang != "en" || !onlyTells(l) {
+				return l, false
+			}
+			named := subjects(l.Frame)
+			for k := range 40 {
+				fact := facts[(n*37+k*101)%len(facts)]
+				if !shares(named, subjects(fact.Frame)) {
+					l.Text = join(strings.TrimSpace(l.Text), strings.TrimSpace(fact.Text))
+					l.Frame.Statements = slices.Concat(l.Frame.Statements, fact.Frame.Statements)
+					return l, true
+				}
+			}
+			return l, false
+		}
+	}
+	return []change{
+		{"before a further fact", 0.98, beside(func(message, fact string) string { return stopped(message) + " " + fact })},
+		{"behind a further fact", 0.985, beside(func(message, fact string) string { return stopped(fact) + " " + message })},
+		{"with a further fact on a line of its own", 0.985, beside(func(message, fact string) string { return message + "\n" + fact })},
+	}
+}
+
+// leansOn finds words that take their meaning from what stands before them, what would
+// lengthen a street line, and lines of their own.
+var leansOn = regexp.MustCompile(`(?i)^no,|^(it|its|it's|that|this|there|they|same|nope|yes|and|but|also)\b|\b(ones?|them|another|too|either|still|again|street|st|main)\b|[\n>]`)
+
+// onlyTells is whether a message tells something, asks nothing and needs no day or record
+// to be read.
+func onlyTells(l labelled) bool {
+	return len(l.Frame.Statements) > 0 && l.Part != "notes" && l.Context.Today.IsZero() && len(l.Context.Sites) == 0 &&
+		!slices.ContainsFunc(l.Frame.Statements, func(s assess.Statement) bool { return s.Kind() == "ask" })
+}
+
+// subjects are what a message speaks of: two messages of different ones can stand side
+// by side.
+func subjects(f intents.Frame) map[string]bool {
+	named := map[string]bool{}
+	of := func(kind string, a assess.Action) {
+		named[kind] = true
+		for part, subject := range map[string]string{"prv": "prv", "tank": "expansion_tank", "heater": "heater", "leak": "leak"} {
+			if strings.Contains(string(a), part) {
+				named[subject] = true
+			}
+		}
+	}
+	for _, s := range f.Statements {
+		switch s := s.(type) {
+		case assess.Equipment:
+			named[string(s.Item)] = true
+		case assess.Symptom:
+			named[string(s.Symptom)] = true
+		case assess.Work:
+			of("work", s.Action)
+		case assess.Plan:
+			of("plan", s.Action)
+		default:
+			named[s.Kind()] = true
+		}
+	}
+	return named
+}
+
+func shares(a, b map[string]bool) bool {
+	for k := range a {
+		if b[k] {
+			return true
+		}
+	}
+	return false
+}
+
+// stopped ends a message as a sentence.
+func stopped(s string) string {
+	if strings.ContainsAny(s[len(s)-1:], ".!?") {
+		return s
+	}
+	return s + "."
 }
 
 // followedByStreet finds what would make the street line longer than its label.
