@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"strings"
+
+	"lazyhand/assess"
+)
 
 var rebuildsGate = onlyWith(cHint, "inside", "innerdeed")
 
@@ -28,6 +32,9 @@ func (m *message) rebuilds(i int) bool {
 		return (m.is(k, cHint, "inside") || m.is(k, cDid, "rebuilt") && k > i) && m.items[k].point == "" && m.items[k].seg == m.items[i].seg
 	}
 	in := m.right(i, 6, true, inside)
+	if in > 0 && m.right(i, in-i, true, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "prv") }) >= 0 {
+		in = -1 // "flushed the heater and cleaned the prv strainer"
+	}
 	if in < 0 {
 		in = m.left(i, 4, true, inside)
 	}
@@ -90,6 +97,9 @@ func (m *message) insideOf(in, deed int) string {
 			return "fixture"
 		}
 	}
+	if of == "" && m.tapBefore(min(in, deed)) {
+		return "fixture" // "kitchen faucet was dripping, put a new cartridge in"
+	}
 	if of == "" {
 		of = m.carriedTo(min(in, deed))
 	}
@@ -99,6 +109,17 @@ func (m *message) insideOf(in, deed int) string {
 		}
 	}
 	return of
+}
+
+// tapBefore tells whether the sentence of item i names a tap, with no pressure there, and no equipment
+// before it.
+func (m *message) tapBefore(i int) bool {
+	pressure := func(k int) bool { return m.isNum(k) && m.items[k].value >= leastPSI && !m.items[k].num.money }
+	if m.left(i, 12, true, pressure) >= 0 {
+		return false
+	}
+	tap := func(k int) bool { return m.meets(k, taps) && !m.byPRV(k) && !m.is(k, cPoint, string(assess.Street)) }
+	return m.left(i, 12, true, tap) >= 0 && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") || m.byPRV(k) }) < 0
 }
 
 var clearsHeaterGate = onlyWith(cHint, "clears")

@@ -41,7 +41,9 @@ func (m *message) punctuate(toks []token) []token {
 			}
 		}
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
-			if n := &toks[i+1]; n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
+			if n := &toks[i+1]; m.p.endsStreet(toks, i) {
+				// "rear 92, 3 elm st. changed the tank": left to the street
+			} else if n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
 				continue
 			}
 		}
@@ -73,6 +75,20 @@ func (m *message) punctuate(toks []token) []token {
 		out = append(out, t)
 	}
 	return out
+}
+
+// endsStreet tells whether the point at i stands behind the suffix of a street with its house number:
+// "3 elm st.", but neither "12 n st. charles ave" nor "dr. who".
+func (p *Parser) endsStreet(toks []token, i int) bool {
+	if i < 3 || p.lex.of(&toks[i-1]).suffix == "" || toks[i-2].kind != word || p.lex.of(&toks[i-2]).directional != "" {
+		return false
+	}
+	for k := i - 2; k >= max(0, i-5); k-- {
+		if toks[k].kind != word {
+			return toks[k].kind == number
+		}
+	}
+	return false
 }
 
 // spokenOn tells whether two number words with a hyphen between are parts of one

@@ -161,7 +161,7 @@ func (m *message) withList(i int) bool {
 
 // flowAcross spreads a flow told in a sentence without readings.
 func (m *message) flowAcross(a mention, s int) {
-	if a.flow == assess.Static && m.sentenceIs(s, cSym, "creep") && m.readingsEnd(s) {
+	if m.toldOfSign(a) && !m.rowFollows(s) {
 		return // "kitchen 69 / shut everything 20 min, no creep": another test
 	}
 	if a.flow == assess.Flowing && (m.sentenceIs(s, cColor, "") || m.saysElse(a.at)) {
@@ -207,6 +207,50 @@ func (m *message) flowAcross(a mention, s int) {
 		}
 		r.Flow = a.flow
 	}
+}
+
+// toldOfSign tells whether the flow of a sentence without readings is told of a trouble that was
+// looked for or complained of, so that it says nothing of the gauge elsewhere: "needle climbs with
+// every tap shut", "no surging with two taps on", "it knocks when the washer fills".
+func (m *message) toldOfSign(a mention) bool {
+	of := &m.items[a.at]
+	for k := range m.symptoms {
+		switch x := &m.symptoms[k]; {
+		case m.items[x.at].sent != of.sent:
+		case m.items[x.at].seg == of.seg, showsInFlow(x.Symptom.Symptom):
+			return true
+		}
+	}
+	se := &m.sents[of.sent]
+	for k := se.from; k < se.to; k++ {
+		if m.isAny(k, cSym, "creep", "hammer", "no_water") {
+			return true
+		}
+		if m.items[k].seg == of.seg && (m.is(k, cSym, "") || a.flow == assess.Flowing && k < a.at && m.inList(k, listWhenever)) {
+			return true
+		}
+	}
+	return false
+}
+
+// showsInFlow tells whether a trouble is looked for by running water or by shutting it off.
+func showsInFlow(name assess.SymptomName) bool {
+	switch name {
+	case assess.Creep, assess.Hammer, assess.NoWater, assess.Swings, assess.DarkWater, assess.RustyWater:
+		return true
+	}
+	return false
+}
+
+// rowFollows tells whether what one gauge showed in turn follows sentence s at once, rising: "everything
+// shut and it climbs. 62 at first, then 75".
+func (m *message) rowFollows(s int) bool {
+	first := slices.IndexFunc(m.readings, func(r reading) bool { return r.sent > s })
+	if first < 0 || first+1 == len(m.readings) || m.readings[first].sent > s+1 {
+		return false
+	}
+	a, b := &m.readings[first], &m.readings[first+1]
+	return a.PSI <= b.PSI && (b.inherit || len(a.points) == 0 || len(b.points) == 0 || a.points[0] == b.points[0])
 }
 
 // countsBack tells whether sentence s begins by counting the readings told before it: "all three with

@@ -98,6 +98,8 @@ func (m *message) noRest(i int) bool {
 	t := m.text(i)
 	// "stat on the heater says 140"
 	return t == "stat" && m.is(i-1, cItem, "heater") ||
+		t == "stat" && m.right(i, 4, true, func(k int) bool { return m.numIs(k, roleTemp) }) >= 0 ||
+		t == "closed up" && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") }) >= 0 || // "flushed the heater, closed up"
 		t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) ||
 		// "whole house is quiet, no hammer"
 		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 ||
@@ -147,8 +149,8 @@ func (m *message) flowShort(i int) assess.Flow {
 
 // noFlow tells whether a word that may tell running water tells something else.
 func (m *message) noFlow(i int) bool {
-	if m.toilet(i) {
-		return true
+	if m.toilet(i) || m.is(i-1, cHint, "stops") && m.is(i-2, cFixture, "") {
+		return true // "commode quit running", "when the washer stops filling"
 	}
 	switch m.text(i) {
 	case "running":

@@ -83,7 +83,7 @@ func (m *message) heaterStates(all []mention) []mention {
 			continue
 		}
 		st := m.heaterTag(i)
-		if st == "" || m.stateDenied(i) {
+		if st == "" || m.stateDenied(i) || m.stateOfRelief(i) {
 			continue
 		}
 		if n := len(all); n > 0 && m.takesBack(all[n-1].at+1, i) {
@@ -92,6 +92,12 @@ func (m *message) heaterStates(all []mention) []mention {
 		all = append(all, mention{at: i, state: st})
 	}
 	return all
+}
+
+// stateOfRelief tells whether what may be the heater's state at item i is that of its relief valve,
+// which is blocked: "relief on this heater is valved off".
+func (m *message) stateOfRelief(i int) bool {
+	return slices.ContainsFunc(m.symptoms, func(x symptomSeen) bool { return x.at == i && x.Symptom.Symptom == assess.ReliefBlocked })
 }
 
 // heaterOver gives the state told at one place to the readings of its sentence that have none, or,

@@ -227,7 +227,7 @@ func (m *message) heaterTold(i int) bool {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cState, "") {
 			return true
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") || m.is(k, cRelief, "") {
 			return false
 		}
 	}
@@ -272,7 +272,7 @@ func (m *message) burnerNear(i int) bool {
 		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
 			return false
 		}
-		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cDid, "") && !m.is(k, cDid, "flushed") {
+		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cFitting, "part") || m.is(k, cDid, "") && !m.is(k, cDid, "flushed") {
 			return false
 		}
 	}
@@ -322,7 +322,7 @@ func (m *message) stateDenied(i int) bool {
 // whenTroubled tells whether the state at item i is only when a trouble comes: "relief
 // drips when the heater fires, laundry 96".
 func (m *message) whenTroubled(i int) bool {
-	when := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whenever") })
+	when := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whenever") || m.says(k, "while", "mientras") })
 	if when < 0 {
 		return false
 	}

@@ -63,6 +63,7 @@ func (m *message) understand() {
 	m.findPlans()
 	m.findEquipment()
 	m.findSymptoms()
+	m.statesOfReadings()
 	m.settle()
 	m.earlierDay()
 	m.collect()

@@ -236,8 +236,8 @@ func (m *message) rebuilding(w deed) (assess.Action, string) {
 		return assess.RepairedLeak, "leak" // "New cartridge, drip is gone"
 	case w.obj == "heater" && !w.carried && m.rinses(w.at):
 		return assess.FlushedHeater, w.obj
-	case !named && m.inList(w.at, listCleans):
-		return "", ""
+	case !named && (m.inList(w.at, listCleans) || m.tapBefore(w.at)):
+		return "", "" // "prv 2004. Stopped the drip at the kitchen faucet with a new cartridge"
 	}
 	topic := ""
 	if w.obj == "" || w.carried {

@@ -12,6 +12,8 @@ var (
 	listFoundIt  = listOf("found it")
 	listItsA     = listOf("its a")
 	listHoldsAir = listOf("holds air")
+
+	listLeadsToFact = listOf("leads to a fact")
 )
 
 // unnamedOwner returns the item that an attribute is said of without naming it, or with the
@@ -43,6 +45,9 @@ func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old
 	case "cond":
 		if item := m.ownerOfCondition(a); item != "" {
 			return item, false
+		}
+		if m.is(a.at, cSym, "low_flow") && !m.saidOfIt(a.at) {
+			return "", false // "prv 2004. Weak upstairs"
 		}
 	case "year", "age":
 		if m.fuelNear(a.at) && m.pronounClause(a.at) {
@@ -203,7 +208,7 @@ func (m *message) pronounClause(i int) bool {
 		}
 	}
 	// or begins the line
-	return i == s.from || i == s.from+1
+	return i == s.from || i == s.from+1 && (m.items[s.from].mark || m.inList(s.from, listLeadsToFact))
 }
 
 // itsA tells whether "it's a" or the like leads to item i: "it's a 2005".
@@ -221,6 +226,9 @@ func (m *message) carriedEquipment(at int, what string) string {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) && !m.onlyPlaces(k) {
 			c := m.itemCode(k, v)
 			if c != "gauge" && compatible(what, c, m.text(at), value) {
+				if what == "cond" && m.talkMoved(k, at) {
+					return ""
+				}
 				if m.equipment.absent(c) {
 					return "" // "no prv. copper from 1962"
 				}
@@ -236,6 +244,20 @@ func (m *message) carriedEquipment(at int, what string) string {
 	}
 	return ""
 }
+
+// talkMoved tells whether the talk has left the thing at item k before the condition at item at: water,
+// a tap or the relief valve was spoken of in another sentence. "heater 2009. Water's brown, then it's ok"
+func (m *message) talkMoved(k, at int) bool {
+	for j := at - 1; j > k && m.items[j].sent != m.items[k].sent; j-- {
+		if lo, hi := m.readingsOf(m.items[j].sent); m.meets(j, notEquipment) && lo >= hi {
+			return true
+		}
+	}
+	return false
+}
+
+// notEquipment are the classes of what a house has beside equipment.
+var notEquipment = setOf(cRelief, cWater, cColor, cFixture, cBibb)
 
 // saidOfBladder tells whether the condition at item i is said of a bladder: "bladder's busted".
 func (m *message) saidOfBladder(i int) bool {

@@ -21,7 +21,7 @@ type reading struct {
 }
 
 // findReadings pairs the numbers that are readings with test points and finds
-// what else is said of each.
+// which words speak of each.
 func (m *message) findReadings() {
 	m.pointSlips()
 	for s := range m.sents {
@@ -30,9 +30,13 @@ func (m *message) findReadings() {
 	m.pointsAcross()
 	m.retold()
 	m.zones()
+	m.peaks()
+}
+
+// statesOfReadings tells how the house stood at each reading; what is wrong with it is known by now.
+func (m *message) statesOfReadings() {
 	m.flows()
 	m.heaters()
-	m.peaks()
 }
 
 // zones cuts each sentence into the stretches that speak of each reading.

@@ -5,6 +5,7 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listAbbreviated = listOf("abbreviated")
+	listBehindPoint = listOf("behind point")
 )
 
 // street is how a street's name was read after its house number.
@@ -334,8 +335,8 @@ func (w *streetWalk) finish(s *street, last int) {
 		}
 	}
 	if t := after(0); t.text == "." && t.glued && len(toks[s.to-1].raw) <= 4 && s.to+1 < len(toks) {
-		if n := after(1); n.kind == word && !n.caps && !w.p.opensQuestion(n.text) || n.kind == mark && n.text != "\n" {
-			s.to++ // the point of "Ave." ends no sentence
+		if n := after(1); n.kind == word && !n.caps && w.p.lex.of(n).lists.has(listBehindPoint) || n.kind == mark && n.text != "\n" {
+			s.to++ // the point of "Ave." ends no sentence where the words go on from it
 		}
 	}
 	s.line = strings.Join(parts, " ")

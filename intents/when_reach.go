@@ -149,6 +149,11 @@ func (m *message) whenOfSentence(a toldWhen, lo, hi int, all []toldWhen) {
 func (m *message) headOfTime(at, s int) bool {
 	se := &m.sents[s]
 	short := se.to-se.from <= 5
+	for k := se.from; k < se.to; k++ {
+		if m.numIs(k, roleYear, roleAge, roleSize, roleTemp, roleSetting, roleCharge, roleTo) && !m.endsColon(s) {
+			return false // "thermostat found at 130"
+		}
+	}
 	if m.weakTime(at) && !short || at-se.from > 6 {
 		return false
 	}
@@ -299,6 +304,9 @@ func (m *message) closesList(at, lo, hi int) bool {
 func (m *message) whenApplies(i int) bool {
 	t := m.text(i)
 	lo, hi := m.readingsOf(m.items[i].sent)
+	if m.symptomInClause(i) && !m.readIn(m.items[i].sent, m.items[i].seg) {
+		return false // "the T&P was weeping when I walked in, 96 with the burner lit"
+	}
 	if !m.weakTime(i) {
 		// "after I cranked the prv down", "before i closed anything"
 		return true
@@ -346,6 +354,12 @@ func (m *message) whenApplies(i int) bool {
 		}
 	}
 	return true
+}
+
+// readIn tells whether clause seg of sentence s tells a reading.
+func (m *message) readIn(s, seg int) bool {
+	lo, hi := m.readingsOf(s)
+	return slices.ContainsFunc(m.readings[min(lo, hi):hi], func(r reading) bool { return m.items[r.at].seg == seg })
 }
 
 // storyTold tells whether a plain "was" at item i goes on with a story that has told of the time

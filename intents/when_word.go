@@ -11,6 +11,8 @@ var (
 	listBeforeReading = listOf("before reading")
 	listNoTimeAfter   = listOf("no time after")
 	listTouches       = listOf("touches")
+	listOccasions     = listOf("occasions")
+	listSits          = listOf("sits")
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
@@ -96,7 +98,12 @@ func (m *message) tellsOfAfter(i int) bool {
 		// "lazy hand left overnight: 143"
 		return !m.inList(i+1, listNoTimeAfter)
 	case "after", "aftr", "despues":
-		return !m.says(i+1, "hours", "lunch") && !(m.isNum(i+1) && m.items[i+1].unit == "hour")
+		return !m.inList(i+1, listOccasions) && !(m.isNum(i+1) && (m.items[i+1].unit == "hour" || m.items[i+1].value <= 12)) // "nobody home after 4"
+	case "finally":
+		return m.right(i, 4, false, m.pressed) >= 0 // "finally got into 920 Bayfront"
+	}
+	if m.inList(i, listSits) {
+		return m.workedBetween(-1, i) // "kitchen's sitting at 90. Turned the prv down"
 	}
 	return true
 }
