@@ -39,6 +39,8 @@ func (m *message) closesWater(i int) bool {
 			continue
 		}
 		switch {
+		case m.is(k, cFitting, "part") && m.text(k+1) == "to" && m.right(k+1, 2, false, func(j int) bool { return m.text(j) == "house" }) >= 0:
+			return true // "closed the ball valve to the house"
 		case m.inList(k, listMainWater):
 			if k < i && (m.inList(k+1, listLinks) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
 				continue

@@ -134,7 +134,7 @@ func (m *message) mentions(items []mentionOf) []mentionOf {
 		if !ok && strings.Contains(it.text, "drain") && (m.is(i+1, cCond, "") || m.inList(i+1, listLinks) && m.is(i+2, cCond, "")) && !m.pointUsed(i) {
 			v, ok = "drain_valve", true // "heater drain is plugged up"
 		}
-		if !ok || it.point != "" && m.pointUsed(i) && !(m.inList(i+1, listLinks) && m.factual(i+2)) {
+		if !ok || it.point != "" && m.pointUsed(i) && !(m.inList(i+1, listLinks) && m.factual(i+2)) && !m.shownPastMaterial(i) {
 			continue
 		}
 		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})

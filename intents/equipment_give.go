@@ -123,6 +123,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	switch {
 	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
 	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && m.inList(i-1, listPeople): // "wore out my knees", "owner works nights"
+	case owner != "gauge" && strings.HasSuffix(t, "grain of salt"): // said of the number
 	case m.strangersOwn(i):
 	case owner == "gauge" && m.inList(i, listGaugeShows):
 	case m.equipment.absent(owner):

@@ -29,6 +29,7 @@ var differences = []numberRule{
 	{(*message).shifted, "a difference", onlyWith(cHint, "shift", "way")},
 	{(*message).afterFall, "a difference", onlyWithList(listFalls)},
 	{(*message).gainsEachTime, "a rise", onlyWithList(listGains)},
+	{(*message).swingsBy, "a difference", onlyWith(cSym, "swings")},
 	{(*message).crept, "a rise", onlyWith(cSym, "creep")},
 	{(*message).roseBy, "a rise", onlyWithList(listRisesBy)},
 	{(*message).targeted, "a target or a limit", limitGate},

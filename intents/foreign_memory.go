@@ -97,6 +97,15 @@ func (m *message) whereStuck(i int) bool {
 		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0
 }
 
+// swingsBy tells whether the number at i is how far a pressure swings: "swings 20 psi all day".
+func (m *message) swingsBy(i int) bool {
+	k := i - 1
+	for m.inList(k, listRoughly) || m.says(k, "by") {
+		k--
+	}
+	return m.is(k, cSym, "swings") && pressureUnit(m.items[i].unit) && !m.items[i].ranged
+}
+
 // crept tells whether the number at i is how far pressure crept: "3 psi creep over 10 min",
 // "crept 10 psi in half an hour".
 func (m *message) crept(i int) bool {

@@ -102,6 +102,9 @@ func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
 	if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
 		return "" // "it shut off": the washer's
 	}
+	if strings.HasSuffix(m.text(i), " settled") && !m.has(cState, "firing") {
+		return ""
+	}
 	if strings.HasPrefix(m.text(i), "se ") &&
 		m.right(i, 2, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cFixture, "") }) >= 0 {
 		return "" // "cuando se apaga la lavadora"

@@ -170,3 +170,47 @@ func TestPlansAndAgesThatAClauseAdds(t *testing.T) {
 		{"truck is down to a quarter tank, filling up", "ask none"},
 	})
 }
+
+func TestTheTwoSidesOfARegulatorInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"110 coming in and 105 going out of the PRV", "105 after_prv; 110 street"},
+		{"110 into the reg and 62 out of it", "110 street; 62 after_prv"},
+		{"110 into the reg and 62 out", "110 street; 62 after_prv"},
+		{"110 entering, 62 leaving", "110 street; 62 after_prv"},
+		{"110 goes in and 62 comes out", "110 street; 62 after_prv"},
+		{"took a reading off the PRV's own gauge port: 58", "58 after_prv"},
+		{"the built in gauge at the reg reads 60, mine on the tub says 74", "60 after_prv; 74 bath"},
+		{"irrigation valve box 121, house 65", "121 irrigation; 65 after_prv"},
+		{"86 when the heater was going and 61 after it settled, laundry", "61 laundry idle; 86 laundry firing"},
+		{"58 after it, 120 before it", "120 street; 58 after_prv"},
+	})
+}
+
+func TestTheTapThatTheGaugeWasPutOn(t *testing.T) {
+	says(t, [][2]string{
+		{"had to use the heater drain, plastic one, reads 55, take it with a grain of salt", "55 heater_drain; drain_valve plastic"},
+		{"boiler drain, brass, 66", "66 heater_drain; drain_valve brass"},
+		{"heater drain plastic, 72 kitchen", "72 kitchen; drain_valve plastic"},
+		{"heater drain plastic 2015", "drain_valve year 2015 plastic"},
+		{"rear bib, frost-free, 88", "88 rear_bibb"},
+		{"frost free at the rear 88", "88 rear_bibb"},
+		{"kitchen instead of laundry, 61", "61 kitchen"},
+		{"used the kitchen since the laundry is boxed in: 61", "61 kitchen"},
+		{"kitchen 61, laundry is boxed in", "61 kitchen"},
+	})
+}
+
+func TestWhatSwingsClimbsAndRests(t *testing.T) {
+	says(t, [][2]string{
+		{"the pressure at the corner house swings 20 psi all day", "swings"},
+		{"varies 10 lbs, 60 at the tub", "60 bath; swings"},
+		{"overnight: high 128 low 61, side bib", "128 side_bibb peak; 61 side_bibb"},
+		{"it went 61, 64, 68 in ten minutes with everything shut. side bib", "61 side_bibb static; 64 side_bibb static; 68 side_bibb static"},
+		{"98 at the laundry while the heater runs", "98 laundry firing"},
+		{"tank is cooking, 91 laundry", "91 laundry firing"},
+		{"nobody's had water since six", "no_water"},
+		{"haven't had water since this morning", "no_water"},
+		{"closed the ball valve to the house, pinhole in the slab", "shut_off; leak"},
+		{"capped off the leaking irrigation line", "repaired_leak"},
+	})
+}

@@ -8,6 +8,7 @@ var (
 	listJoinsHigh = listOf("joins high")
 	listPutBack   = listOf("put back")
 	listAtMost    = listOf("at most")
+	listLeast     = listOf("least")
 	listReached   = listOf("reached")
 )
 
@@ -20,7 +21,7 @@ func (m *message) peaksUnder(i int) bool {
 	}
 	for k := range m.readings {
 		if r := &m.readings[k]; r.sent == m.items[i].sent {
-			r.Peak = true
+			r.Peak = !m.inList(r.at-1, listLeast)
 		}
 	}
 	return true
@@ -81,7 +82,7 @@ func (m *message) peaks() {
 				best = k
 				break
 			}
-			if r.sent != m.items[i].sent || m.says(r.at-1, "low", "lo", "min") {
+			if r.sent != m.items[i].sent || m.inList(r.at-1, listLeast) {
 				continue // "overnight: low 66 high 118"
 			}
 			if i >= r.from && i < r.to && (best < 0 || abs(i-r.at) < abs(i-m.readings[best].at)) {

@@ -12,6 +12,8 @@ var (
 	listBibbToPlace = listOf("bibb to place")
 	listOpensPlace  = listOf("opens place")
 	listInlets      = listOf("inlets")
+	listOutOfReach  = listOf("out of reach")
+	listBibbKinds   = listOf("bibb kinds")
 	listInThisHouse = listOf("in this house")
 )
 
@@ -219,6 +221,9 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 	if !ok || v == string(assess.Bibb) && m.is(i, cBibb, "") {
 		return i, false
 	}
+	if m.notGauged(i) {
+		return i, true
+	}
 	if m.text(i) == "hs" && m.inList(i-1, listInThisHouse) {
 		return i, true // "no prv n ths hs"
 	}
@@ -233,10 +238,26 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 	return i, true
 }
 
+// notGauged tells whether the tap at item i is one that no gauge was put on, and another was: "kitchen
+// instead of laundry, 61", "used the kitchen, laundry is boxed in: 61".
+func (m *message) notGauged(i int) bool {
+	if m.isNum(i-1) || m.isNum(i+1) || m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) < 0 {
+		return false
+	}
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	return m.is(k, cHint, "insteadof") || m.inList(i+1, listLinks) && m.inList(i+2, listOutOfReach)
+}
+
 // placeOfBibb reads a hose bibb, and the side that is told after it: "109 at the bib, side one".
 func (m *message) placeOfBibb(i int) (int, bool) {
 	if !m.is(i, cBibb, "") {
 		return i, false
+	}
+	if m.inList(i, listBibbKinds) && m.left(i, 3, false, func(k int) bool { return strings.HasSuffix(m.items[k].point, "_bibb") }) >= 0 {
+		return i, true // "rear bib, frost-free, 88"
 	}
 	if m.runs(i) && !m.numNear(i) {
 		if m.is(i+1, cPlace, "") {
@@ -314,7 +335,7 @@ func (m *message) houseSide(i int) bool {
 	if t != "house" && (t != "casa" || before == "la" || before == "en") || before == "the" || before == "in" {
 		return false
 	}
-	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && m.has(cPoint, "street")
+	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && (m.has(cPoint, "street") || m.has(cPoint, "irrigation"))
 }
 
 // ahead finds an item of a class within n items after i, with only fillers between.

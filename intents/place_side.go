@@ -4,9 +4,10 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listBehindPrv = listOf("behind prv")
-	listMovesBack = listOf("moves back")
-	listSideShows = listOf("side shows")
+	listBehindPrv   = listOf("behind prv")
+	listMovesBack   = listOf("moves back")
+	listSideShows   = listOf("side shows")
+	listSettledDown = listOf("settled down")
 )
 
 // The two sides of the regulator, told by words that can be a time or a verb as well.
@@ -49,8 +50,11 @@ func (m *message) besidePRV(i int) string {
 		if m.is(i-1, cItem, "prv") && (m.isMark(i+1, "=", ":") && m.isNum(i+2) || m.isNum(i+1) && m.stopAt(i-2) && m.settingLike(i+1)) {
 			return "after_prv" // "prv out=64", "PRV out 71"
 		}
-		if k := m.left(i, 4, true, func(k int) bool { return m.text(k) == "in" && m.items[k].point == "street" }); k >= 0 {
-			return "after_prv"
+		enters := func(k int) bool {
+			return m.items[k].point == "street" && (m.text(k) == "in" || m.is(k, cHint, "enters") && m.isNum(i-1))
+		}
+		if m.left(i, 4, true, enters) >= 0 {
+			return "after_prv" // "110 into the reg and 62 out"
 		}
 	case m.text(i) == "in":
 		// "131 in, 66 out"
@@ -118,7 +122,7 @@ func (m *message) leadsOver(i int) bool {
 	if m.has(cHint, "filter") && !m.has(cItem, "prv") {
 		return true // "filter clogged: 71 before it, 33 after it"
 	}
-	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights")
+	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights") || m.inList(i+1, listSettledDown)
 }
 
 // turnedBack tells whether "back" belongs to a verb: "dialed the reg back".
@@ -158,6 +162,7 @@ func (m *message) inOrOut(i int) string {
 	case in && near("leaves"):
 		return "street"
 	case out && near("enters"):
+		m.unsay(i) // "going out" is no time here
 		return "after_prv"
 	}
 	return ""

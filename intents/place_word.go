@@ -186,6 +186,26 @@ func (m *message) pastMaterial(i int) int {
 	return i + 1
 }
 
+// shownPastMaterial tells whether the tap at item i, no mere valve, shows a pressure behind what it is
+// made of: "used the heater drain, plastic one, reads 55", but not "heater drain plastic, 72 kitchen".
+func (m *message) shownPastMaterial(i int) bool {
+	if !m.is(i, cPoint, "") || strings.Contains(m.text(i), "valve") {
+		return false
+	}
+	k, made, said := i+1, false, false
+	for m.isMark(k, ",", "(", ")", "-") || m.is(k, cMaterial, "") || m.says(k, "one", "the") {
+		made = made || m.is(k, cMaterial, "")
+		k++
+	}
+	for m.is(k, cClaim, "has") || m.isMark(k, ":", "=") {
+		k, said = k+1, true
+	}
+	if !made || !m.isNum(k) || m.items[k].unit != "" && !pressureUnit(m.items[k].unit) || m.items[k].num.apos {
+		return false
+	}
+	return m.items[k].value >= leastPSI && m.items[k].value <= 200 && (said || m.closes(k)) && !m.points(k)
+}
+
 // belongsTo tells whether the thing at item a is said to be on, at or of that at b, with
 // at most a few words of where and which between.
 func (m *message) belongsTo(a, b int) bool {
@@ -220,7 +240,7 @@ func (m *message) sparePart(i int) bool {
 			return true // "rebuilt it, kit was 38 bucks"
 		}
 	}
-	if m.is(i, cItem, "drain_valve") && !m.isNum(m.pastMaterial(i)) && !m.isNum(i-1) && !m.readThere(i) &&
+	if m.is(i, cItem, "drain_valve") && !m.isNum(m.pastMaterial(i)) && !m.isNum(i-1) && !m.readThere(i) && !m.shownPastMaterial(i) &&
 		m.right(i, 3, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
 		return true // "drain valve is plastic"
 	}
