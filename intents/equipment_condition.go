@@ -21,6 +21,7 @@ var (
 	listBothAre           = listOf("both are")
 	listAllOfThem         = listOf("all of them")
 	listRustyWhere        = listOf("rusty where")
+	listDeadEven          = listOf("dead even")
 	listRustyDraw         = listOf("rusty draw")
 )
 
@@ -73,6 +74,8 @@ func (m *message) otherSense(i int) bool {
 	case "gone":
 		// "Tank OK. Gone.": the writer is; "I have gone outside"
 		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.inList(i-2, listIHave)
+	case "dead":
+		return m.inList(i+1, listDeadEven) || m.text(i+1) == "on" && m.isNum(i+2) // "reg holds 60 dead even", "dead on 60"
 	case "going":
 		return m.says(i+1, "up", "in", "on", "back") // "tank's going up Friday"
 	case "clean": // "flushed it clean"

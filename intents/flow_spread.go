@@ -33,7 +33,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		return
 	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind || m.leadsToList(a, here)):
 		flowOnward(here, a.flow)
-	case after && !behind && m.rowOfNumbers(first.at, last.at):
+	case a.flow == assess.Static && after && !behind && m.rowOfNumbers(first.at, last.at):
 		flowOfRest(here, a.flow)
 	case after && !apart && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
 		for k := range here { // said last of a list without pauses

@@ -16,6 +16,7 @@ var (
 	listSwingsBy    = listOf("swings by")
 	listLimitBehind = listOf("limit behind")
 	listRoughly     = listOf("roughly")
+	listHeldAt      = listOf("held at")
 	listBuiltTo     = listOf("built to")
 	listRisesBy     = listOf("rises by")
 	listRelativeTo  = listOf("relative to")
@@ -93,8 +94,20 @@ func (m *message) dropBefore(i int) bool {
 // whereStuck tells whether the number at i is where a gauge's needle stays: "gauge sticks at 40
 // when you bleed it".
 func (m *message) whereStuck(i int) bool {
-	return (m.says(i-1, "at", "en") && m.is(i-2, cHint, "sticks") || m.text(i-1) == "en" && m.is(i-2, cCond, "failed")) &&
+	stuck := m.says(i-1, "at", "en") && m.is(i-2, cHint, "sticks") || m.text(i-1) == "en" && m.is(i-2, cCond, "failed") ||
+		m.says(i-1, "at", "on") && m.is(i-2, cCond, "failed") && (m.is(i-3, cPart, "old") || m.says(i-3, "was", "got")) || m.is(i-1, cHint, "sticks")
+	return stuck &&
 		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0
+}
+
+// heldFor tells whether the number at i is for how many minutes a pressure was watched: "held 70 for
+// 15", "sat at 62 for 30".
+func (m *message) heldFor(i int) bool {
+	it := &m.items[i]
+	if m.text(i-1) != "for" || it.unit != "" || !it.num.integer || it.value > 60 {
+		return false
+	}
+	return m.isNum(i-2) && m.left(i, 6, true, func(k int) bool { return m.inList(k, listHeldAt) }) >= 0
 }
 
 // swingsBy tells whether the number at i is how far a pressure swings: "swings 20 psi all day".

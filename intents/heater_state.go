@@ -102,7 +102,7 @@ func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
 	if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
 		return "" // "it shut off": the washer's
 	}
-	if strings.HasSuffix(m.text(i), " settled") && !m.has(cState, "firing") {
+	if strings.HasSuffix(m.text(i), " settled") && !m.has(cState, "firing") || m.text(i) == "recovered" && (m.clauseStart(i) != i || m.says(i+1, "to", "from")) {
 		return ""
 	}
 	if strings.HasPrefix(m.text(i), "se ") &&

@@ -214,3 +214,35 @@ func TestWhatSwingsClimbsAndRests(t *testing.T) {
 		{"capped off the leaking irrigation line", "repaired_leak"},
 	})
 }
+
+func TestWordsThatSoundLikeAFault(t *testing.T) {
+	says(t, [][2]string{
+		{"reg holds 60 dead even for 20 min", "ask none"},
+		{"prv is dead on 60", "ask none"},
+		{"prv is dead", "prv failed"},
+		{"gauge leaked at the threads, 66 laundry", "66 laundry"},
+		{"hose bib leaks, gauge says 66 there", "66 bibb; leak"},
+		{"relief valve on the heater replaced", "ask none"},
+		{"replaced the heater's relief valve", "ask none"},
+		{"prv and relief valve replaced", "replaced_prv"},
+		{"heater replaced, T&P dry", "replaced_heater; no relief_discharge"},
+		{"found the PRV backwards, turned it round, 62 now at the tub", "62 bath"},
+		{"turned it down to 60 at the prv", "set_prv to 60"},
+		{"damp spot by the foundation", "leak"},
+	})
+}
+
+func TestNumbersThatTellAWhileOrAStuckHand(t *testing.T) {
+	says(t, [][2]string{
+		{"held 70 for 15, rear bib", "70 rear_bibb"},
+		{"held at 70 for 20 at the rear", "70 rear_bibb"},
+		{"replaced gauge, old one stuck at 20", "gauge failed"},
+		{"needle froze at 35, new gauge says 66 kitchen", "66 kitchen"},
+		{"65 with max of 112 at the kitchen", "112 kitchen peak; 65 kitchen"},
+		{"62 with a peak of 118 tub", "118 bath peak; 62 bath"},
+		{"code is max of 80, she has 92 at the tub", "92 bath"},
+		{"60 to 84 on the lazy hand during a full heat cycle, laundry", "60 laundry firing; 84 laundry firing peak"},
+		{"60-64 at the tub", "62 bath"},
+		{"heater recovering: 88 tub. recovered: 63 tub", "63 bath idle; 88 bath firing"},
+	})
+}

@@ -104,6 +104,8 @@ func (m *message) nameRole(i int) (role, string) {
 		return roleIgnored, "name after " + prev
 	case m.inList(i-1, listRings) && m.clauseStart(i) == i-1 && !m.points(i) && !pressureUnit(m.items[i].unit):
 		return roleIgnored, "opens a door"
+	case m.heldFor(i):
+		return roleIgnored, "a time"
 	case m.ofSomebody(i):
 		return roleIgnored, "age or name"
 	case m.holdsKey(keyNoun) && !m.points(i) && m.left(i, 4, false, m.codeWord) >= 0:

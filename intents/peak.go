@@ -76,6 +76,9 @@ func (m *message) peaks() {
 			continue
 		}
 		best, led := -1, m.highLeads(i)
+		if led >= 0 && m.items[led].role == roleIgnored {
+			continue // "code is max of 80"
+		}
 		for k := range m.readings {
 			r := &m.readings[k]
 			if r.at == led {
@@ -135,6 +138,9 @@ func (m *message) showsNoPressure(i int) bool {
 func (m *message) highLeads(i int) int {
 	if t := m.text(i); (strings.HasSuffix(t, " high") || strings.HasSuffix(t, " max") || strings.HasSuffix(t, " peak")) && m.isNum(i+1) {
 		return i + 1
+	}
+	if strings.HasSuffix(m.text(i), " of") && m.isNum(i+1) {
+		return i + 1 // "62 with a peak of 118"
 	}
 	k := i + 1
 	for m.inList(k, listHighSaid) || m.inList(k, listLinks) || m.isMark(k, ":", "=") {

@@ -119,7 +119,7 @@ func (m *message) leadsOver(i int) bool {
 	if t := m.text(i); !strings.HasSuffix(t, " it") || i+1 >= len(m.items) {
 		return false
 	}
-	if m.has(cHint, "filter") && !m.has(cItem, "prv") {
+	if (m.has(cHint, "filter") || m.has(cItem, "softener")) && !m.has(cItem, "prv") {
 		return true // "filter clogged: 71 before it, 33 after it"
 	}
 	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights") || m.inList(i+1, listSettledDown)

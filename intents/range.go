@@ -158,6 +158,22 @@ func (m *message) joinsRange(i, k int) bool {
 	return false
 }
 
+// farApart is how far the ends of what a gauge was read to stand between may lie apart, in psi, where the
+// sentence tells what moved it.
+const farApart = 8
+
+// climbsWhileTold tells whether the sentence of the number at i tells what made the gauge climb, or the
+// hand that stays at the top: "60 to 84 on the lazy hand during a full heat cycle".
+func (m *message) climbsWhileTold(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.is(k, cHint, "needle") && m.is(k, cPeak, "") || m.is(k, cState, "firing") {
+			return true
+		}
+	}
+	return false
+}
+
 // goesOver tells whether something went from the number at i to the next one: "went 58 to 63".
 func (m *message) goesOver(i int) bool {
 	if m.says(i+1, "to", "-", "a") && m.turned(i) {
@@ -165,6 +181,9 @@ func (m *message) goesOver(i int) bool {
 	}
 	if m.says(i+1, "to", "a") && m.isNum(i+2) && m.items[i+2].value-m.items[i].value > 3 && m.tellsSpan(i) {
 		return true // "watched it 10 minutes with everything off, 62 to 71"
+	}
+	if m.says(i+1, "to", "a") && m.isNum(i+2) && m.items[i+2].value-m.items[i].value > farApart && m.climbsWhileTold(i) {
+		return true
 	}
 	moves := func(k int) bool { return m.is(k, cHint, "moves") && m.items[k].seg == m.items[i].seg }
 	return !m.says(i+1, "or", "o") && m.left(i, 3, false, moves) >= 0

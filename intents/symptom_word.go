@@ -10,6 +10,7 @@ import (
 var (
 	listRustyParts    = listOf("rusty parts")
 	listRungAt        = listOf("rung at")
+	listOfGauge       = listOf("of gauge")
 	listHasLeak       = listOf("has leak")
 	listRises         = listOf("rises")
 	listNoWaterOf     = listOf("no water of")
@@ -92,6 +93,15 @@ func (m *message) gasLeaks(i int) bool {
 	return m.says(k, "gas", "propane")
 }
 
+// gaugeLeaks tells whether what leaks at item i is the gauge: "gauge leaked at the threads".
+func (m *message) gaugeLeaks(i int) bool {
+	k := i - 1
+	for m.inList(k, listOfGauge) || m.inList(k, listLinks) {
+		k--
+	}
+	return m.is(k, cItem, "gauge") && m.items[k].seg == m.items[i].seg
+}
+
 // noLeak tells whether a word of leaking at item i tells none that is there.
 func (m *message) noLeak(i int) bool {
 	t := m.text(i)
@@ -104,6 +114,8 @@ func (m *message) noLeak(i int) bool {
 		return true
 	// "el tanque se reventó por dentro"
 	case strings.Contains(t, "revento") && m.is(i, cCond, "") && m.itemIn(m.items[i].sent) == "expansion_tank":
+		return true
+	case m.gaugeLeaks(i):
 		return true
 	case m.looksSo(i): // "wtr lks inky"
 		return true

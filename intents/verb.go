@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listRound = listOf("round")
+)
+
 // verb is a word of work in the message.
 type verb struct {
 	at      int
@@ -94,6 +99,12 @@ func (m *message) shutOrSet(i int) string {
 	return "shut"
 }
 
+// turnsRound tells whether "turned" at item i puts a thing the right way: "found the prv backwards, turned
+// it round".
+func (m *message) turnsRound(i int) bool {
+	return strings.HasPrefix(m.text(i), "turned") && (m.inList(i+1, listRound) || m.inList(i+2, listRound))
+}
+
 // noDeed tells whether a word of work at item i tells something else here.
 func (m *message) noDeed(i int, what string) bool {
 	if se := &m.sents[m.items[i].sent]; se.question && i == se.from && strings.HasPrefix(m.text(i), "did ") {
@@ -106,7 +117,7 @@ func (m *message) noDeed(i int, what string) bool {
 	case "replaced":
 		return m.switchesPower(i)
 	case "set":
-		return m.booked(i) || m.adjustsFrom(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
+		return m.turnsRound(i) || m.booked(i) || m.adjustsFrom(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
 			m.dropsNewIn(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"

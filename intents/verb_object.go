@@ -4,7 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listPronoun = listOf("pronoun")
+	listPronoun   = listOf("pronoun")
+	listCarriedBy = listOf("carried by")
 )
 
 // What a verb of work was done to.
@@ -69,10 +70,17 @@ func (m *message) passiveOf(at int) int {
 		}
 		k--
 	}
-	if !m.namesPart(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
+	if !m.namesPart(k) || m.carriesRelief(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
 		return -1
 	}
 	return k
+}
+
+// carriesRelief tells whether the thing at item k only says whose relief valve it is: "relief valve on
+// the heater replaced".
+func (m *message) carriesRelief(k int) bool {
+	p := m.prepOf(k)
+	return p > 0 && m.inList(p, listCarriedBy) && m.is(p-1, cRelief, "")
 }
 
 // objectTakenOut finds what the new one of a verb stands for: "pulled the old regulator, new
@@ -107,7 +115,7 @@ func (m *message) objectBehind(v *verb) (string, int) {
 				(m.is(k+2, cItem, "drain_valve") || m.items[min(k+2, len(m.items)-1)].point == "heater_drain") {
 				continue // "replaced the heater's plastic drain valve"
 			}
-			if o != "gauge" && !m.onlyPlace(v, k) && !m.innerOf(v, k) {
+			if o != "gauge" && !m.onlyPlace(v, k) && !m.innerOf(v, k) && !m.carriesRelief(k) && !m.is(k+1, cRelief, "") {
 				return m.itemCode(k, o), k
 			}
 			continue
@@ -151,6 +159,9 @@ func (m *message) objectBefore(v *verb) (string, int) {
 		reach = 8
 	}
 	for k := v.at - 1; k >= m.sents[m.items[v.at].sent].from && k >= v.at-reach; k-- {
+		if m.is(k, cRelief, "") && !m.says(k-1, "and", "y") || m.carriesRelief(k) {
+			return "", -1
+		}
 		if m.namesPart(k) {
 			o, _ := m.val(k, cItem)
 			return m.itemCode(k, o), k
