@@ -48,7 +48,7 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
 	k, words := i+1, 0
-	if k < len(toks) && toks[k].text == "." {
+	if k < len(toks) && toks[k].text == "." && len(toks[i].text) <= 5 { // "Blvd."
 		k++
 	}
 	name := k

@@ -273,6 +273,16 @@ func (m *message) opensClause(i, to int) bool {
 	return false
 }
 
+// shrugs tells whether sentence s says that nobody knows.
+func (m *message) shrugs(s int) bool {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.says(i, "quien sabe", "who knows", "nobody knows") || m.says(i, "quien", "who") && m.says(i+1, "sabe", "knows") {
+			return true
+		}
+	}
+	return false
+}
+
 // askClause asks what the items from..to want.
 func (m *message) askClause(s, from, to int) bool { return m.askOne(s, from, to, false) }
 
@@ -293,6 +303,16 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.sentenceNamesSite(s) {
 			continue // "Just finished up. prv is stuck, 20 Old Post Rd"
 		}
+		about := m.text(se.from) == "como" && m.isNum(se.from+1) // "como 80 atrás, …"
+		if r.about == AskNextCheck && amid && !set.has(cueMark) && (about || !set.has(cueWh)) && m.tellsTrouble(s) {
+			continue // "got 88 atrás, el manómetro anda mal"
+		}
+		if r.about == AskHistory && !set.has(cueMark) && m.shrugs(s) {
+			continue // "quién sabe de qué año será la válvula"
+		}
+		if r.about == AskHistory && set&cues(cueMark, cueAsks) == 0 && m.momentIn(s) {
+			continue // "quieren que les suba la reguladora, paso el jueves"
+		}
 		if r.about == AskDue && m.settlesTime(s) {
 			continue // "do I come back in 2 weeks, nah make it a month"
 		}
@@ -300,7 +320,7 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 			continue // "finished here, recheck in a year"
 		}
 		// amid a report a question must be marked as one, or stand in a sentence of its own
-		marked := set.has(cueMark) || alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan))
+		marked := set.has(cueMark) || alone && (set.has(cueAsks) || set.has(cueOrders) && !set.has(cueSpan) && !m.tellsTrouble(s))
 		if !first && amid && !r.amid && !marked {
 			continue
 		}

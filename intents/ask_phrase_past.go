@@ -96,6 +96,8 @@ func (m *message) askDone(p askPhrase) {
 		return
 	case m.p.lex.inList(p.text, listWeakDone) && m.isWorkNoun(p.at):
 		return
+	case p.text == "ya esta" && m.meets(p.at+1, setOf(cCond, cState, cDid)), p.text == "hecho" && m.says(p.at-1, "ha", "han", "he", "haya"):
+		return // "ya está muerto", "nadie le ha hecho flush"
 	case p.text == "marca" && (m.isNum(p.at+1) || !p.begins):
 		return // "marca 85" is a reading
 	}

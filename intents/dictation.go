@@ -4,8 +4,15 @@ package intents
 var (
 	listWordsWithPoints = listOf("words with points")
 	listPlaceInitials   = listOf("place initials")
+	listShortTaps       = listOf("short taps")
 	listBehindInitials  = listOf("behind initials")
 )
+
+// tapTold tells whether the point at token i ends a sentence though it stands behind a short name: of
+// the tap whose number stands before it, "94 kit. after: 60 kit", but "94 kit. sink".
+func (m *message) tapTold(toks []token, i int) bool {
+	return i > 1 && toks[i-2].kind == number && m.p.lex.of(&toks[i-1]).lists.has(listShortTaps) && !m.p.lex.of(&toks[i+1]).lists.has(listBehindInitials)
+}
 
 // punctuate turns dictated marks into marks and drops the points of abbreviations.
 func (m *message) punctuate(toks []token) []token {
@@ -43,7 +50,7 @@ func (m *message) punctuate(toks []token) []token {
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
 			if n := &toks[i+1]; m.p.endsStreet(toks, i) {
 				// "rear 92, 3 elm st. changed the tank": left to the street
-			} else if n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints)) {
+			} else if (n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints))) && !m.tapTold(toks, i) {
 				continue
 			}
 		}

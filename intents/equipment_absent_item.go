@@ -133,7 +133,7 @@ func (m *message) absentAfter(i int) bool {
 		switch t := m.text(k); {
 		case m.is(k, cAbsent, ""):
 			return !m.meets(k+1, lacked) // "el boiler no tiene fugas"
-		case m.inList(k, listToAbsent), m.items[k].site, m.isMark(k, ":", "=", "-", "?"):
+		case m.inList(k, listToAbsent), m.timeWordAt(k), m.items[k].site, m.isMark(k, ":", "=", "-", "?"):
 		case t == "n":
 			return m.closes(k) // "ET N"
 		case t == ",":
@@ -163,7 +163,7 @@ func (m *message) noneAt(k int) bool {
 	if m.text(k) == "no" {
 		last++
 	}
-	if m.meets(last+1, lacked) || m.meets(last+2, lacked) && !m.isMark(last+1, ",") {
+	if m.meets(last+1, lacked) || m.meets(last+2, lacked) && !m.stopAt(last+1) {
 		return false // "la reguladora, no hay fugas"
 	}
 	switch {

@@ -128,6 +128,9 @@ func (m *message) howBad(i int) bool {
 // ofSeen tells whether a condition at item i says what is seen or heard: "hissing sound at
 // the prv", "slow drip under the sink", "rusty slug at first".
 func (m *message) ofSeen(i int) bool {
+	if strings.HasSuffix(m.text(i), "bien") && m.meets(i+1, setOf(cSym, cCond)) {
+		return true // "la presión está bien floja"
+	}
 	switch m.text(i) {
 	case "sound":
 		return m.is(i-1, cSym, "") || m.is(i-1, cDeterminer, "")

@@ -64,6 +64,9 @@ func (m *message) deedOf(v *verb) deed {
 	if w.obj == "" {
 		w.obj = m.headedBy(v)
 	}
+	if o, _ := m.feminine(v.at); o == herOther {
+		return w
+	}
 	if w.obj != "" || !oneOf(v.what, "replaced", "installed", "rebuilt", "set", "charged") {
 		return w
 	}
@@ -210,7 +213,7 @@ func (m *message) setting(w deed) (assess.Action, string) {
 			return assess.SetPRV, w.obj
 		}
 	case w.carried && w.obj == "expansion_tank" &&
-		m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") }) >= 0:
+		m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") || m.text(k) == "presion" }) >= 0:
 		if m.ownsNumber(w.at) {
 			return assess.SetPRV, "prv" // "exp tank is good. Lowered house pressure to 60"
 		}
@@ -251,7 +254,11 @@ func (m *message) rebuilding(w deed) (assess.Action, string) {
 
 // fixing names what a word of mending does: "fixed the drip", "repaired the reg".
 func (m *message) fixing(w deed) (assess.Action, string) {
+	leaks := func(k int) bool { return m.is(k, cSym, "leak") }
+	named := w.obj == "prv" && w.objAt > w.at && w.objAt <= w.at+3 && m.right(w.at, 6, true, leaks) < 0
 	switch {
+	case named && m.inList(w.at, listMends):
+		return assess.RebuiltPRV, "prv" // "toilet runs, fixed the prv"
 	case w.obj == "leak" || m.leakPart(w.at):
 		return assess.RepairedLeak, "leak"
 	case w.obj == "prv" && m.inList(w.at, listMends):

@@ -64,6 +64,12 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if x := m.looksAt(a, items); x != nil {
 		return x.item, false, true
 	}
+	if x, other := m.subjectBehind(a, items); x != nil || other {
+		if other {
+			return "", false, false
+		}
+		return x.item, false, true
+	}
 	if x, distance := m.nearestOwner(a, items); x != nil && distance <= m.reach(a, items) {
 		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at)), true
 	}
@@ -72,6 +78,26 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	}
 	item, old = m.unnamedOwner(a, items)
 	return item, old, item != ""
+}
+
+// subjectBehind returns the thing that a condition in Spanish is told before, in a clause that names none
+// ahead of it: "cambiar el tanque el viernes, ya se ve gastado el regulador". Other tells that it is
+// nothing that is installed: "se inundó el cuarto".
+func (m *message) subjectBehind(a attribute, items []mentionOf) (behind *mentionOf, other bool) {
+	if a.what != "cond" || !m.says(a.at+1, "el", "la") {
+		return nil, false
+	}
+	other = m.noEquipment(a.at+2) && !m.inList(a.at+2, listFeminine)
+	for k := range items {
+		x := &items[k]
+		switch {
+		case x.at == a.at+2:
+			behind = x
+		case x.at < a.at && x.at >= m.clauseStart(a.at):
+			return nil, false
+		}
+	}
+	return behind, other && behind == nil
 }
 
 // looksAt returns the thing before a condition like "looks good" that something else follows with

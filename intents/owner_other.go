@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listHowOld         = listOf("how old")
 	listHouseWords     = listOf("house words")
 	listBeside         = listOf("beside")
 	listStandsForOther = listOf("stands for other")
@@ -136,6 +137,9 @@ func (m *message) oldFact(at int) bool {
 				if m.left(k, 4, true, func(j int) bool { return m.text(j) == "place" || m.text(j) == "instead" || m.text(j) == "where" }) >= 0 {
 					return false // "in place of the old one"
 				}
+			}
+			if m.inList(k-1, listLinks) || m.inList(k-1, listHowOld) {
+				return false // "heater is old like 16 years", "ya viejo"
 			}
 			for j := k + 1; j < at; j++ {
 				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {

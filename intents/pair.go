@@ -62,7 +62,7 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i)) && !m.ownNumber(i) {
+		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i) || m.shutThere(i)) && !m.ownNumber(i) {
 			continue
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
@@ -212,6 +212,14 @@ func (m *message) placesItem(i int) bool {
 func (m *message) changedPart(i int) bool {
 	return m.is(i, cItem, "drain_valve") && slices.ContainsFunc(m.verbs, func(v verb) bool {
 		return v.objAt == i && v.done && (v.what == "replaced" || v.what == "installed")
+	})
+}
+
+// shutThere tells whether the water was shut off at the point of item i: "31 psi, shut the house off
+// at the curb stop".
+func (m *message) shutThere(i int) bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool {
+		return v.what == "shut" && v.at < i && v.at >= m.clauseStart(i) && m.right(i, longestSentence, true, m.isNum) < 0
 	})
 }
 

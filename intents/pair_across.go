@@ -131,7 +131,7 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.items[i].weak || m.weakPointCounts(j, i)) {
+			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.changedPart(i) || m.sentenceSays(s, "it", "there", "ahi")) && (!m.items[i].weak || m.weakPointCounts(j, i)) {
 				pts = append(pts, p)
 			}
 		}
@@ -216,7 +216,11 @@ func (m *message) gaugeTalk(s int) bool {
 	return m.sents[s].header >= 0
 }
 
-// lonePoint finds the point of a sentence that is nothing else.
+// troubled are classes of words whose place is no test point of a pressure told before them.
+var troubled = setOf(cSym, cItem, cDischarge, cColor)
+
+// lonePoint finds the point of a sentence that is nothing else: neither the place of a trouble nor that
+// of a thing, "there's a drip under the lav", "tiene check en el medidor".
 func (m *message) lonePoint(s int) string {
 	p := ""
 	words := 0
@@ -224,13 +228,16 @@ func (m *message) lonePoint(s int) string {
 		if m.items[i].mark && m.text(i) == "," && p != "" && words <= 6 {
 			return p
 		}
+		if m.items[i].point == "" && m.meets(i, troubled) && !m.is(i, cSym, "creep") && !m.is(i, cItem, "gauge") {
+			return ""
+		}
 		if n := m.items[i].num; n != nil {
 			if n.time || m.items[i].unit == "hour" || m.items[i].role == roleDate {
 				continue // "Gauge was on the rear bib since 5 pm"
 			}
 			return ""
 		}
-		if q := m.items[i].point; q != "" && m.items[i].role != roleTaken {
+		if q := m.items[i].point; q != "" && m.items[i].role != roleTaken && !m.changedPart(i) {
 			if p != "" && p != q {
 				return ""
 			}

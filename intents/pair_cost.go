@@ -227,7 +227,7 @@ func (m *message) cost(a, b *event) float64 {
 	}
 	if c > 1 && m.kinds.meets(troubles) && m.separators(a.end, b.at) > 0 &&
 		(!a.num && m.inTrouble(a.at) && !m.there(b) || a.num && m.inTrouble(b.at)) {
-		c += 3 // "agua gris en la regadera, la aguja llegó a 139, ahorita 72, lavadora"
+		c += 3.6 // "agua gris en la regadera, la aguja llegó a 139, ahorita 72, lavadora"
 	} else if !a.num && c > 1 && (m.predicate(a.end+1) || m.inList(a.end+1, listLinks) && !m.isNum(a.end+2)) {
 		c += 1.5 // "angle stop under the lav is damp, red needle climbed to 150, back hose bib"
 	}

@@ -11,6 +11,7 @@ import (
 var (
 	listBehindSpan     = listOf("behind span")
 	listFormer         = listOf("former")
+	listFills          = listOf("fills")
 	listBeforePastSpan = listOf("before past span")
 	listFixesDate      = listOf("fixes date")
 	listPromises       = listOf("promises")
@@ -266,6 +267,9 @@ func (m *message) past(w moment) bool {
 	}
 	if m.inList(w.end, listBehindSpan) {
 		return true
+	}
+	if m.left(w.at, 4, true, func(k int) bool { return m.inList(k, listFills) && m.items[k].seg == m.items[w.at].seg }) >= 0 {
+		return true // "fills a bucket in a day", "cubeta llena en un día"
 	}
 	if m.inList(w.at-2, listFormer) && (m.is(w.at-1, cDo, "") || m.is(w.at-1, cBase, "")) {
 		return true // "past install 5/15"

@@ -131,6 +131,9 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 	if obj == "" {
 		obj = m.objectAhead(i, s)
 	}
+	if her, at := m.feminine(i); obj == "" && at >= 0 {
+		obj = her
+	}
 	if obj == "" && (m.inList(i, listGoesIn) && i > from && m.noEquipment(i-1) ||
 		m.says(i, "new", "nuevo", "nueva") && (m.noEquipment(i+1) || m.is(i+1, cWhose, "person") || m.inList(i+1, listPeople))) {
 		return "", false // "prv stuck open, new fridge going in tomorrow"

@@ -44,3 +44,49 @@ func TestSentencesStayApart(t *testing.T) {
 		{"81 laundry at 12 n st. charles ave. heater off", "81 laundry idle"},
 	})
 }
+
+// What stands in one sentence of a note stays in it: its plan, its part, its place, its question. The
+// messages are our own.
+func TestSentencesOfANoteStayApart(t *testing.T) {
+	says(t, [][2]string{
+		{"remind me friday to recheck 14 Yucca Ct. flushed the heater", "flushed_heater; plan recheck in 4"},
+		{"recuérdame el viernes revisar otra vez 14 Yucca Ct. lavé el calentador", "flushed_heater; plan recheck in 4"},
+		{"recheck 14 Yucca Ct. on friday", "plan recheck in 4"},
+		{"revisar 14 Yucca Ct. el viernes", "plan recheck in 4"},
+		{"rear tap 92 at 14 Yucca Ct. apt b", "92 rear_bibb"},
+		{"mañana cambio la reguladora en 4646 Lomita Dr. le puse aire al tanque, quedó en 58", "charged_tank to 58; plan replace_prv in 1"},
+		{"106 at the front, 41 Lomas St. the toilet runs all night", "106 front_bibb; leak"},
+		{"before: 94 laund. after: 60 laund", "60 laundry after; 94 laundry before"},
+		{"94 kit. sink, 60 laund. box", "60 laundry; 94 kitchen"},
+		{"flushed the heater and cleaned the prv strainer", "flushed_heater; rebuilt_prv"},
+		{"house is at 97 today. cabinet gets wet under the kitchen sink", "97; leak"},
+		{"hoy la casa anda en 97. hay un salidero debajo del lavamanos", "97; leak"},
+		{"84 psi, 9 Elm Ct, fixed the drip at the lav", "84; repaired_leak"},
+		{"31 libras, 9 Elm Ct, le hice shut off a la casa en el curb stop", "31; shut_off"},
+		{"llave de purga del calentador reemplazada. 75 libras con la regadera abierta, 15 Lince Ln", "75 flowing; replaced_drain_valve"},
+		{"la reguladora está puesta en 60, no le moví. 72 libras nomás, 9 Elm Ct", "72; prv set 60"},
+		{"la reguladora es del 2007 y ya no sirve. mañana pongo la nueva. no expansion tank", "expansion_tank none; plan replace_prv in 1; prv year 2007 failed"},
+		{"el tanque no sirve. la reguladora estaba ajustada en 90, se la dejé en 60", "expansion_tank failed; set_prv to 60 from 90"},
+		{"el tanque no sirve. le moví al prv, quedó set at 62", "expansion_tank failed; set_prv to 62"},
+		{"tanque bien, regulé la válvula a 60", "expansion_tank good; set_prv to 60"},
+		{"tanque en buen estado, se reguló la presión a 60", "expansion_tank good; set_prv to 60"},
+		{"installed a tank, regulator is set to 60", "installed_tank; prv set 60"},
+		{"pongo el tanque mañana, no tiene. calentador híbrido", "expansion_tank none; heater heat_pump; plan install_tank in 1"},
+		{"toilet runs, fixed the prv", "leak; rebuilt_prv"},
+		{"relief valve drips at night, no water in the whole house", "no_water; relief_discharge"},
+		{"T&P was dripping, not a drop now", "no relief_discharge"},
+		{"boiler de 2013. 82 Reef Rd, brinca la presión", "heater year 2013; swings"},
+		{"recheck 9 Elm Ct en dos semanas, el tanque ya esta muerto", "expansion_tank failed; plan recheck in 14"},
+		{"got 88 en la llave de atras, el manómetro anda mal", "88 rear_bibb; gauge suspect"},
+		{"cambiar el tanque el viernes, ya se ve gastado el regulador", "plan replace_tank in 4; prv suspect"},
+		{"el calentador está bien. se rompió la manguera y se inundó el cuarto", "heater good; leak"},
+		{"el tanque está bien, la presión está bien floja", "expansion_tank good; low_flow"},
+		{"heater is old like 16 years, 40 gal. swapped the prv", "heater year 2010 40 gal; replaced_prv"},
+		{"instalé un tanque de 2 galones, el tubito de la T&P está goteando, cubeta llena en un día", "expansion_tank 2 gal; installed_tank; relief_discharge"},
+		{"instalé el tanque, llevan dos días sin una gota", "installed_tank; no_water"},
+		{"boiler del 2020. 230 Chandlery Rd. quieren que les suba la reguladora, paso el jueves", "heater year 2020; plan set_prv in 3"},
+		{"el boiler es del 2019, 515 Chalkline Rd. quién sabe de qué año será la válvula reductora", "heater year 2019; prv age unknown"},
+		{"118 atrás, ya se picó el boiler", "118 rear_bibb; heater failed"},
+		{"huele a gas, ya salimos todos, tiene un poro el cobre", "gas_smell; leak"},
+	})
+}

@@ -251,6 +251,9 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 	if obj == "" {
 		obj = m.carried(it.sent)
 	}
+	if (v.object == "" || v.objAt < v.at && m.partOfDeed(v) == "") && m.setsPressure(v.at, i) {
+		obj, v.object, v.objAt, v.state, v.done = "prv", "prv", -1, false, !v.planned && !v.negated // "tank's good, set the pressure to 60"
+	}
 	adjacent := v.at == i-1 || m.is(i-1, cItem, "prv") && i-1 <= v.at+2 || m.prepBefore(i) || m.text(v.at+1) == "it" && v.at+2 == i
 	n := m.nextNum(i)
 	alone := n < 0 || m.clauseStart(n) != m.clauseStart(i)
@@ -276,6 +279,14 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 		return roleSetting, "is set to", true
 	}
 	return m.ofDeed(v, i, roleTo, "set to")
+}
+
+// setsPressure tells whether it is the house's pressure that the verb at item at sets to the number at
+// i, and no part's air.
+func (m *message) setsPressure(at, i int) bool {
+	return m.right(at, min(3, i-at-1), false, func(k int) bool {
+		return m.says(k, "pressure", "house pressure", "water pressure", "presion", "the pressure", "la presion")
+	}) >= 0
 }
 
 // setLastRole reads the setting told last of a new part.

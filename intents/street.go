@@ -70,6 +70,21 @@ type streetWalk struct {
 // proper tells whether a token's capital makes it a part of a name.
 func (w *streetWalk) proper(k int) bool { return w.toks[k].caps && !allCaps(w.toks) }
 
+// runsOn tells whether the sentence of a street goes on at token k, behind the point of "Ave.": with
+// another mark, a unit, or a small word that begins none in small letters: "12 Elm Ave. on Friday".
+func (w *streetWalk) runsOn(k int) bool {
+	t := &w.toks[k]
+	if t.kind != word {
+		return t.kind == mark && t.text != "\n"
+	}
+	if t.caps {
+		return false
+	}
+	e := w.p.lex.of(t)
+	article := oneOf(t.text, "el", "la", "this") && k+1 < len(w.toks) && w.p.lex.of(&w.toks[k+1]).keys&keyDay != 0
+	return e.unit != "" || article || e.lists.has(listBehindPoint)
+}
+
 // suffix returns the standard abbreviation of the street suffix at k: only after a
 // name, and not where the word is a unit or an abbreviation of the trade.
 func (w *streetWalk) suffix(k, words int) string {
@@ -334,10 +349,8 @@ func (w *streetWalk) finish(s *street, last int) {
 			s.to++
 		}
 	}
-	if t := after(0); t.text == "." && t.glued && len(toks[s.to-1].raw) <= 4 && s.to+1 < len(toks) {
-		if n := after(1); n.kind == word && !n.caps && w.p.lex.of(n).lists.has(listBehindPoint) || n.kind == mark && n.text != "\n" {
-			s.to++ // the point of "Ave." ends no sentence where the words go on from it
-		}
+	if t := after(0); t.text == "." && t.glued && len(toks[s.to-1].raw) <= 4 && s.to+1 < len(toks) && w.runsOn(s.to+1) {
+		s.to++ // the point of "Ave." ends no sentence where the words go on from it
 	}
 	s.line = strings.Join(parts, " ")
 }

@@ -247,7 +247,11 @@ func (m *message) butTrickle(i int) bool {
 func (m *message) reliefTold(i int) bool {
 	relief := func(k int) bool { return m.is(k, cRelief, "") }
 	k := m.right(i, 8, true, relief)
-	return m.left(i, 20, true, relief) >= 0 || k >= 0 && m.items[k].seg == m.items[i].seg
+	left := m.left(i, 20, true, relief)
+	if left >= 0 && !m.is(i, cHint, "drop") && m.right(left, i-left-1, true, func(k int) bool { return m.is(k, cDischarge, "") && m.items[k].seg != m.items[i].seg }) >= 0 {
+		return false // "relief valve drips at night, no water in the whole house"
+	}
+	return left >= 0 || k >= 0 && m.items[k].seg == m.items[i].seg
 }
 
 // ofSupply tells whether the lack of water at item i is told of a tap, a house or who lives in

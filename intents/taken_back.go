@@ -346,6 +346,9 @@ func (m *message) takesBack(from, to int) bool {
 			if m.is(k+1, cItem, "") || m.is(k+1, cSym, "") || m.inList(k+1, listDenialGoes) || m.meets(k+2, lacked) && !m.isNum(k+1) {
 				continue // "10 años, no check valve, 73 atrás", "60, no hay fugas, 64"
 			}
+			if m.is(k+1, cDid, "") || m.inList(k+1, listClitics) {
+				continue // "puesta en 60, no le moví. 72"
+			}
 			if m.text(k-1) == "," || m.text(k+1) == "," || k == from && k+1 == to || m.text(k-1) == "..." || m.text(k-1) == "-" {
 				return true
 			}

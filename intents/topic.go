@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listFeminine = listOf("feminine")
+)
+
 // What the words before an item are about.
 
 // topics are the classes of words that what follows is about.
@@ -79,6 +84,44 @@ func (m *message) itemCode(k int, v string) string {
 		return "heater" // "tank's up to temp"
 	}
 	return "expansion_tank"
+}
+
+// feminine returns the equipment that Spanish words of that gender at item i point back to, the last
+// one named with such a name: "la reguladora … el tanque …, mañana pongo la nueva", "se la dejé en 60".
+func (m *message) feminine(i int) (string, int) {
+	if !m.pointsToHer(i) {
+		return "", -1
+	}
+	for k := i - 1; k >= 0; k-- {
+		v, ok := m.val(k, cItem)
+		name, _, _ := strings.Cut(m.text(k), " ")
+		if !ok {
+			name = m.text(k)[strings.LastIndexByte(m.text(k), ' ')+1:] // "cerré la llave"
+		}
+		if !m.p.lex.inList(name, listFeminine) || m.taken(k) || m.onlyPlaces(k) {
+			continue
+		}
+		if !ok {
+			return herOther, -1 // "cerré la llave de paso y así la dejé"
+		}
+		return m.itemCode(k, v), k
+	}
+	return "", -1
+}
+
+// herOther is what a feminine word points back to that is no equipment.
+const herOther = "other"
+
+// pointsToHer tells whether the word of work at item i has "la", "la nueva" or "la vieja" for its object.
+func (m *message) pointsToHer(i int) bool {
+	t := m.text(i)
+	if beginsWith(t, "la ", "se la ", "ya la ") || strings.HasSuffix(t, " la nueva") || strings.HasSuffix(t, " una nueva") || m.text(i-1) == "la" && m.is(i, cDid, "") {
+		return true
+	}
+	if m.text(i) == "nueva" && m.says(i-1, "la", "una") {
+		return true
+	}
+	return m.says(i+1, "la", "una") && (m.is(i+2, cPart, "new") || m.is(i+2, cPart, "old")) && !m.noEquipment(i+3) && !m.is(i+3, cItem, "")
 }
 
 // carriedTo returns the equipment told last before item i.

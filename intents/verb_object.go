@@ -42,6 +42,9 @@ func (m *message) objectOf(v *verb) (string, int) {
 	if o, at := m.objectBehind(v); at >= 0 {
 		return o, at
 	}
+	if o, at := m.feminine(v.at); at >= 0 {
+		return o, at
+	}
 	return m.objectBefore(v)
 }
 
@@ -125,6 +128,8 @@ func (m *message) objectBehind(v *verb) (string, int) {
 			return "heater", k // "set a new 50 gal electric"
 		case v.what == "flushed" && m.partAt(k) == "heater":
 			return "heater", k // "drained and flushed the 40 gal"
+		case v.what == "set" && m.text(k) == "valvula" && m.is(k-1, cDeterminer, "") && (m.stopAt(k+1) || m.says(k+1, "a", "en")):
+			return "prv", k // "regulé la válvula a 60"
 		case m.is(k, cPart, "strainer") || v.what == "set" && m.is(k, cHint, "prvpart"):
 			return "prv", k
 		case m.is(k, cPart, "air"):
@@ -226,7 +231,8 @@ func (m *message) partOfDeed(v *verb) string {
 		if d.at >= v.at {
 			continue
 		}
-		if d.at < from || !d.done || d.object != "prv" && d.object != "expansion_tank" || !oneOf(d.what, "replaced", "installed", "rebuilt") {
+		renewed := oneOf(d.what, "replaced", "installed", "rebuilt") && oneOf(d.object, "prv", "expansion_tank")
+		if d.at < from || !d.done || !renewed && !(d.what == "set" && d.object == "prv") {
 			return ""
 		}
 		for k := max(d.at, d.objAt) + 1; k < v.at; k++ {

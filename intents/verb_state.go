@@ -103,7 +103,7 @@ func (m *message) setState(v *verb) {
 	within, adjoins := k >= from, k >= from && k == sound-1
 	switch {
 	case within && (m.is(k, cItem, "") || m.is(k, cPart, "")):
-		v.state = !m.verbBefore(k, v.at) && !m.changeAfter(v.at)
+		v.state = (!m.verbBefore(k, v.at) || m.ofOtherDeed(v, topic)) && !m.changeAfter(v.at)
 		v.object, v.objAt = topic, at
 	case adjoins && m.items[k].mark || v.at == from:
 		m.setInLine(v, topic, at)
@@ -217,6 +217,17 @@ func (m *message) verbBefore(at, upTo int) bool {
 		}
 	}
 	return false
+}
+
+// ofOtherDeed tells whether a part that is said to be set is another one than the deed before was done
+// to: "installed a tank, regulator is set to 60".
+func (m *message) ofOtherDeed(v *verb, part string) bool {
+	n := len(m.verbs)
+	if n == 0 || !m.inList(v.at-1, listLinks) {
+		return false
+	}
+	d := &m.verbs[n-1]
+	return d.at >= m.sents[m.items[v.at].sent].from && oneOf(d.object, "prv", "expansion_tank", "heater") && d.object != part
 }
 
 // stateAt tells whether the word at item k, told before, is a state and no deed: "heater set
