@@ -39,6 +39,7 @@ func (a *address) unit(p *Parser, toks []token) {
 		k := a.to
 		if k+1 < len(toks) && toks[k].kind == mark &&
 			(toks[k].text == "," || toks[k].text == "-" && !toks[k].glued || toks[k].text == "(" ||
+				toks[k].text == "." && p.lex.of(&toks[k+1]).unit != "" ||
 				toks[k+1].text == "#" && oneOf(toks[k].text, ";", ".", "|", "/", "\n")) {
 			k++
 		}

@@ -136,8 +136,8 @@ func (m *message) spokenDay(i int) (assess.Date, int) {
 	if !m.inList(i-2, listBeforeDay) || m.countsThing(i+1) || m.says(i+1, "one", "of") {
 		return assess.Date{}, 0
 	}
-	if m.is(i+1, cItem, "") || m.pointAt(i+1) || m.unknownNoun(i+1) {
-		return assess.Date{}, 0 // "on the second tank", "on the first draw"
+	if m.is(i+1, cItem, "") || m.is(i+1, cUnit, "") || m.pointAt(i+1) || m.unknownNoun(i+1) {
+		return assess.Date{}, 0 // "on the second tank", "on the first draw", "for the first minute"
 	}
 	return m.dayOfMonth(day), 1
 }

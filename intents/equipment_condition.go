@@ -53,7 +53,7 @@ func (m *message) adverb(i int) bool {
 	wayOut := m.is(i, cAfter, "") && (m.isMark(i+1, ":", "=") || m.pressureOrPoint(i+1) || m.pressureOrPoint(i-1))
 	return wayOut || // "on the way out: kitchen 60"
 		m.ofWholeHouse(i) || m.ofMatters(i) || m.ofSeen(i) || m.otherSense(i) ||
-		m.inList(i+1, listOfJob) // "nice clean job"
+		m.inList(i+1, listOfJob) || m.inList(i+1, listHouseWords) // "nice clean job", "clean house"
 }
 
 // ofWholeHouse tells whether "all good" or "todo normal" at item i is said of no thing in
@@ -112,7 +112,8 @@ func (m *message) goodMuch(i int) bool {
 
 // opensOnly tells whether item i only opens its sentence: "ok I put that tank in".
 func (m *message) opensOnly(i int) bool {
-	return i == m.sents[m.items[i].sent].from && !m.closes(i) && !m.is(i+1, cItem, "")
+	site := i+2 < len(m.items) && m.items[i+1].site && !m.items[i+2].mark
+	return i == m.sents[m.items[i].sent].from && (site || !m.closes(i)) && !m.is(i+1, cItem, "")
 }
 
 // howBad tells whether "bad" at item i says how much of what stands before it: "corroded pretty

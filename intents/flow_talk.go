@@ -121,7 +121,7 @@ func (m *message) troubleWhen(i int) bool {
 func (m *message) troubled(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
-		if m.is(k, cSym, "") || m.is(k, cColor, "") ||
+		if m.is(k, cSym, "") || m.is(k, cColor, "") || m.signsOf(k)&troubleSigns != 0 ||
 			m.items[k].num != nil && m.items[k].role == roleIgnored && m.items[k].seg == m.items[i].seg && m.items[k].why == "a difference" {
 			return true
 		}
@@ -132,6 +132,10 @@ func (m *message) troubled(i int) bool {
 	return (m.left(i, 8, false, moves) >= 0 || m.right(i, 6, false, moves) >= 0) && m.left(i, 8, true, number) < 0 &&
 		m.right(i, 8, true, number) < 0
 }
+
+// troubleSigns are the signs of water that comes weak, unsteady or with a bang: "second bath dies to
+// nothing when someone flushes".
+var troubleSigns = signs(signFaint, signPoor, signBarely, signUnsteady, signBang)
 
 // ofDrop tells whether the clause of item i tells by how much a pressure fell and none that was
 // read then, so that running water is only the occasion: "meter 108, dropped 15 when somebody ran the tub".

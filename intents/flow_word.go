@@ -96,8 +96,11 @@ func (m *message) moreOpen(i int) bool {
 // noRest tells whether words of rest tell no rest of the water.
 func (m *message) noRest(i int) bool {
 	t := m.text(i)
-	// "stat on the heater says 140"
-	return t == "stat" && m.is(i-1, cItem, "heater") ||
+	// "slammed every faucet shut, no bang", "customer has no running water"
+	return m.is(i-1, cHint, "puts") && strings.HasSuffix(t, " shut") ||
+		m.is(i, cSym, "no_water") && m.says(i-1, "has", "have", "had", "got") ||
+		// "stat on the heater says 140"
+		t == "stat" && m.is(i-1, cItem, "heater") ||
 		t == "stat" && m.right(i, 4, true, func(k int) bool { return m.numIs(k, roleTemp) }) >= 0 ||
 		t == "closed up" && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") }) >= 0 || // "flushed the heater, closed up"
 		t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) ||

@@ -72,7 +72,14 @@ func (m *message) noState(i int) bool {
 		return true
 	}
 	// "thermostat at hot"
-	return m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") || m.standsThere(i)
+	return m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") || m.standsThere(i) || m.reliefsOff(i)
+}
+
+// reliefsOff tells whether what is off at item i is the heater's relief: "relief on this heater is
+// valved off".
+func (m *message) reliefsOff(i int) bool {
+	relief := func(k int) bool { return m.is(k, cRelief, "") && m.items[k].seg == m.items[i].seg }
+	return strings.HasSuffix(m.text(i), " off") && m.is(i-1, cDeterminer, "") && m.says(i-2, "on", "of", "at") && m.left(i, 4, false, relief) >= 0
 }
 
 // pilotOnly tells whether the state at item i is the pilot's, and the burner's is told behind it:

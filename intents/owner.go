@@ -148,13 +148,27 @@ func (m *message) condReach(a attribute, items []mentionOf) float64 {
 		reach = 15
 	}
 	header := m.sents[m.items[a.at].sent].header
-	if header >= 0 && header < a.at || strong && len(items) == 1 {
+	if header >= 0 && header < a.at || strong && m.onlyOneBefore(a.at, items) {
 		reach += 6
 	}
 	if reach < 12 && m.saidLast(a.at, items) {
 		reach = 12
 	}
 	return reach
+}
+
+// onlyOneBefore tells whether the sentence of item i names one thing, before it, and no more.
+func (m *message) onlyOneBefore(i int, items []mentionOf) bool {
+	n := 0
+	for _, x := range items {
+		if m.items[x.at].sent != m.items[i].sent {
+			continue
+		}
+		if n++; x.at > i {
+			return false
+		}
+	}
+	return n == 1
 }
 
 // lackedHere tells whether sentence s says that the house has no such thing, so that no

@@ -29,6 +29,58 @@ func TestAWatchedRiseTellsOfItsOwnPressuresOnly(t *testing.T) {
 		{"watched the needle 15 min with the house shut, no creep. kitchen 61", "61 kitchen; no creep"},
 		{"everything shut and the needle keeps climbing. 62 at first, 75 now, laundry box", "creep; 62 laundry static; 75 laundry static"},
 		{"side bib, all taps shut, needle climbs by itself\n9:10 58\n9:20 67\n9:30 78", "creep; 58 side_bibb static; 67 side_bibb static; 78 side_bibb static"},
-		{"every valve shut and the gauge still creeps. 90 at the tub now", "90 bath static; creep"},
+	})
+}
+
+func TestTheUnitFollowsAStreetsStop(t *testing.T) {
+	says(t, [][2]string{
+		{"rear 92 at 12 w elm st. apt 4 heater idle", "92 rear_bibb idle"},
+		{"wtr prssr vry wk upstrs, 1919 gentry st. heater is a 2004", "heater year 2004; low_flow"},
+		{"88 rear at 12 st. charles ave, heater idle", "88 rear_bibb idle"},
+	})
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if f := p.Parse("rear 92 at 12 w elm st. apt 4 heater idle", Context{}); f.Site != "12 W Elm St Apt 4" {
+		t.Errorf("the house is %q", f.Site)
+	}
+}
+
+func TestAConditionIsSaidOfItsOwnSubject(t *testing.T) {
+	says(t, [][2]string{
+		{"prv set to 60. flapper bad in both johns", "prv set 60"},
+		{"tank charged 18. clean house", "charged_tank to 18"},
+		{"quoted a new prv. relief valve quit dribbling", "plan replace_prv; no relief_discharge"},
+		{"heater is electric. okay 1900 Peachtree Run kitchen is 63", "63 kitchen; heater electric"},
+		{"prv 2011. Pete called in 77 at the tub", "77 bath; prv year 2011"},
+		{"tank charged to 60. water's gray at first. then it's ok", "charged_tank to 60; dark_water"},
+		{"prv from 2006. still good", "prv year 2006 good"},
+		{"the regulator is a 2006 and is, in my opinion, badly worn. circulator hums", "prv year 2006 suspect; recirc; noise"},
+	})
+}
+
+func TestWaterThatIsShutOrRunsForAnotherEndIsNoRest(t *testing.T) {
+	says(t, [][2]string{
+		{"47 kitchen. customer has no running water upstairs", "47 kitchen; no_water"},
+		{"side spigot 80. opened the heater drain, flushed it till clear, closed up", "80 side_bibb; flushed_heater"},
+		{"side bib 69. slammed every tap shut, no hammer", "69 side_bibb; no hammer"},
+		{"kitchen 55. second bath dies to nothing when someone flushes", "55 kitchen; low_flow"},
+		{"kitchen 55. every tap shut", "55 kitchen static"},
+	})
+}
+
+func TestAHeaterThatStandsThereIsNotOff(t *testing.T) {
+	says(t, [][2]string{
+		{"hose tap 55. 100 gallon gas heater down there", "55 bibb; heater 100 gal gas"},
+		{"hose tap 55. relief on this heater is valved off", "55 bibb; relief_blocked"},
+		{"hose tap 55. heater is valved off", "55 bibb idle"},
+	})
+}
+
+func TestTheFirstOfSomethingIsNoDay(t *testing.T) {
+	says(t, [][2]string{
+		{"hung an exp tank, 2 gallon. water's gray for the first minute", "installed_tank; expansion_tank 2 gal; dark_water"},
+		{"hang the tank on the first", "plan install_tank in 16"},
 	})
 }
