@@ -133,9 +133,9 @@ func (m *message) troubled(i int) bool {
 		m.right(i, 8, true, number) < 0
 }
 
-// troubleSigns are the signs of water that comes weak, unsteady or with a bang: "second bath dies to
+// troubleSigns are the signs of water that comes weak: "second bath dies to
 // nothing when someone flushes".
-var troubleSigns = signs(signFaint, signPoor, signBarely, signUnsteady, signBang)
+var troubleSigns = signs(signFaint, signPoor, signBarely)
 
 // ofDrop tells whether the clause of item i tells by how much a pressure fell and none that was
 // read then, so that running water is only the occasion: "meter 108, dropped 15 when somebody ran the tub".
