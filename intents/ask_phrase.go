@@ -29,6 +29,9 @@ type askPhrase struct {
 	reading bool // its sentence tells a reading
 }
 
+// brokenThings are the classes of what "fix that" may be said of, which puts no report right.
+var brokenThings = setOf(cSym, cFixture, cItem, cBibb, cFitting)
+
 // weighAsk weighs one phrase of asking in sentence s, whose first word is item first.
 func (m *message) weighAsk(s, i, first int, about About, request bool) {
 	if (about == AskSummary || about == AskNextCheck || about == AskDue) && m.isMark(i+1, ":") && !m.closes(i+1) {
@@ -36,6 +39,9 @@ func (m *message) weighAsk(s, i, first int, about About, request bool) {
 	}
 	if about != AskHelp && m.howAsked(i) {
 		return
+	}
+	if about == AskCorrect && strings.HasSuffix(m.text(i), " that") && m.meets(i+1, brokenThings) {
+		return // "I'll stop by Friday and fix that dripping tub"
 	}
 	p := askPhrase{s: s, at: i, text: m.text(i), begins: i == first, request: request, reading: m.readingLike(s)}
 	switch about {
@@ -106,7 +112,7 @@ func (m *message) askHistory(p askPhrase) {
 		return // "Readings for 14 Maple: front 73"
 	case t == "all readings" && m.says(p.at+1, "with", "were", "are", "taken"):
 		return // "all readings with the burner off"
-	case p.reading && p.begins && m.site != nil && !m.otherAsk(p.s, AskHistory):
+	case p.reading && p.begins && m.site != nil && !m.otherAsk(p.s, AskHistory) && (se.question || !m.p.lex.inList(t, listLastVisits)):
 		m.noteTold(p, AskHistory) // "what was it last time at 60 Elm, I've got 78 front today"
 		return
 	case !request || p.reading && !se.question:

@@ -44,7 +44,7 @@ func (m *message) mostBorne(i int) bool {
 	if v < 100 || m.items[i].unit == "" && int(v)%25 != 0 {
 		return false
 	}
-	if m.has(cNow, "") || m.has(cHint, "needle") || !m.inList(i+1, listMostBorne) && !m.inList(i-1, listMostBorne) {
+	if in := m.items[i].sent; m.sentenceIs(in, cNow, "") || m.sentenceIs(in, cHint, "needle") || !m.inList(i+1, listMostBorne) && !m.inList(i-1, listMostBorne) {
 		return false
 	}
 	s := &m.sents[m.items[i].sent]

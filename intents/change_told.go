@@ -369,7 +369,12 @@ func (m *message) leadsIn(i int, hint string) bool {
 // of: the last one named before it, be it in the sentence before; else -1.
 func (m *message) partOfSetting(i int) int {
 	first := m.sents[max(m.items[i].sent-1, 0)].from
+	sent := m.items[i].sent
+	named := m.itemIn(sent) != "" || m.sentenceIs(sent, cPart, "air")
 	for k := i - 1; k >= first; k-- {
+		if named && m.items[k].sent != sent {
+			return -1 // "never had a prv. Put 55 of air in the exp tank, was 31"
+		}
 		if m.is(k, cPart, "air") {
 			return k
 		}

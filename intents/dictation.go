@@ -5,6 +5,8 @@ var (
 	listWordsWithPoints = listOf("words with points")
 	listPlaceInitials   = listOf("place initials")
 	listShortTaps       = listOf("short taps")
+	listBehindNoun      = listOf("behind its noun")
+	listNounsWithPoints = listOf("nouns with points")
 	listBehindInitials  = listOf("behind initials")
 )
 
@@ -48,8 +50,8 @@ func (m *message) punctuate(toks []token) []token {
 			}
 		}
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
-			if n := &toks[i+1]; m.p.endsStreet(toks, i) {
-				// "rear 92, 3 elm st. changed the tank": left to the street
+			if n := &toks[i+1]; m.p.endsStreet(toks, i) || m.p.endsNoun(toks, i) {
+				// "rear 92, 3 elm st. changed the tank", "no recirc. recommend a flush"
 			} else if (n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints))) && !m.tapTold(toks, i) {
 				continue
 			}
@@ -94,6 +96,20 @@ func (p *Parser) endsStreet(toks []token, i int) bool {
 		if toks[k].kind != word {
 			return toks[k].kind == number
 		}
+	}
+	return false
+}
+
+// endsNoun tells whether the point at i stands behind a word that is written whole, and which another
+// meaning of it alone shortens: "rebuild kit." but "kit. sink", "softener: n." but "n. main st".
+func (p *Parser) endsNoun(toks []token, i int) bool {
+	next := &toks[i+1]
+	if p.lex.of(&toks[i-1]).lists.has(listNounsWithPoints) {
+		return next.kind == word && !p.lex.of(next).lists.has(listBehindNoun)
+	}
+	switch toks[i-1].text {
+	case "n", "s":
+		return i > 1 && toks[i-2].kind == mark && oneOf(toks[i-2].text, ":", "=") && next.kind == word
 	}
 	return false
 }

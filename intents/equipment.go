@@ -289,6 +289,9 @@ func (m *message) gasTalk(i int) bool {
 	if m.text(i) != "gas" && m.text(i) != "ng" && m.text(i) != "gs" {
 		return false
 	}
+	if m.closes(i) && m.signIn(i, signSmell) && m.itemIn(m.items[i].sent) == "" {
+		return true // "thought it was gas, only a dead skunk"
+	}
 	if m.inList(i+1, listOfGas) {
 		return true
 	}

@@ -157,7 +157,7 @@ func (m *message) lackedLater(items []mentionOf) {
 				continue
 			}
 			near := m.items[x.at].sent >= m.items[i].sent-1 && i-x.at <= 24
-			if near && !m.installs(x.item) && !m.workDoneOn(x.at) && !m.aboutThing(x.at-4, i) {
+			if near && !m.installs(x.item) && !m.workDoneOn(x.at) && !m.aboutThing(max(x.at-4, m.sents[m.items[x.at].sent].from), i) {
 				if f := m.equipment.get(x.item, x.at); !f.said {
 					f.lack()
 				}

@@ -199,7 +199,7 @@ func (m *message) leadsOn(i int) bool {
 	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") {
 		return false
 	}
-	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "")) {
+	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "") || m.is(i+1, cRelief, "")) {
 		return true // "heater idle on all of these"
 	}
 	if m.says(i+1, "order", "its", "backorder", "hand") || t == "on" && m.is(i+1, cFuel, "") ||

@@ -18,7 +18,7 @@ func (m *message) tempRole(i int) (role, string) {
 		it.value = f
 		return roleTemp, "heater on"
 	}
-	if m.reliefSet(i) {
+	if m.reliefSet(i) || m.sentenceIs(it.sent, cRelief, "") && !m.heaterIn(it.sent) {
 		return roleIgnored, "what a relief valve opens at"
 	}
 	asking := m.sents[it.sent].asking

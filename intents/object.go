@@ -81,7 +81,7 @@ func (m *message) deedOf(v *verb) deed {
 	}
 	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
 		w.obj, w.bySize = "expansion_tank", true
-	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
+	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old") || v.what == "set" && o == "prv") {
 		w.obj = o
 	} else {
 		w.obj, w.carried = m.carried(m.items[v.at].sent), true
@@ -213,7 +213,7 @@ func (m *message) setting(w deed) (assess.Action, string) {
 			return assess.SetPRV, w.obj
 		}
 	case w.carried && w.obj == "expansion_tank" &&
-		m.right(w.at, 3, false, func(k int) bool { return strings.HasSuffix(m.text(k), "pressure") || m.text(k) == "presion" }) >= 0:
+		m.setsHouse(w.at):
 		if m.ownsNumber(w.at) {
 			return assess.SetPRV, "prv" // "exp tank is good. Lowered house pressure to 60"
 		}
@@ -229,6 +229,16 @@ func (m *message) setting(w deed) (assess.Action, string) {
 		return assess.SetPRV, "prv" // no other part is set to a pressure
 	}
 	return "", ""
+}
+
+// setsHouse tells whether the word of setting at item i can only be told of a regulator.
+func (m *message) setsHouse(i int) bool {
+	return strings.HasPrefix(m.text(i), "regul") || strings.HasPrefix(m.text(i), "se regul") || m.right(i, 3, false, m.ofHouse) >= 0
+}
+
+// ofHouse tells whether item k names what only a regulator sets: "house pressure", "la válvula".
+func (m *message) ofHouse(k int) bool {
+	return strings.HasSuffix(m.text(k), "pressure") || m.says(k, "presion", "la presion", "valvula")
 }
 
 // rebuilding names what a word of rebuilding does: "prv from 2001, rebuilt w kit".
@@ -284,8 +294,8 @@ func (m *message) flushesHeater(w deed) bool {
 // flushesOther tells whether something else than the heater is flushed: "when the toilet
 // flushed", "flushed the coolant on truck 2", "flushed the mains".
 func (m *message) flushesOther(at int) bool {
-	if m.says(at-1, "toilet", "toilets", "commode") {
-		return true
+	if m.says(at-1, "toilet", "toilets", "commode") || m.says(at-1, "after", "every", "each", "el") && m.troubleIn(m.items[at].sent) {
+		return true // "line groans after flush", "el desagüe de la relief está tapado"
 	}
 	for k := at + 1; k <= at+2 && !m.stopAt(k) && m.items[k].num == nil; k++ {
 		if m.wordCues(m.items[k].tok).has(cueForeign) && !m.is(k, cItem, "") {
@@ -296,6 +306,11 @@ func (m *message) flushesOther(at int) bool {
 		at++
 	}
 	return m.inList(at+1, listFlushedOther)
+}
+
+// troubleIn tells whether sentence s tells of water that bangs, hums or leaves by the relief valve.
+func (m *message) troubleIn(s int) bool {
+	return m.sentenceIs(s, cRelief, "") || m.sentenceIs(s, cSym, "noise") || m.sentenceIs(s, cSym, "hammer")
 }
 
 // shutsSupply tells whether a word of shutting is told of the water of the house.

@@ -35,6 +35,8 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 	case before && a.what == "cond" && strings.Contains(it.text, " with") &&
 		m.right(a.at, 3, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0:
 		// "needs a tank, nothing wrong with the prv"
+	case a.what == "cond" && m.attributive(a.at):
+		// "prv and a dead crab"
 	case a.what == "cond" && m.clauseStart(x.at) != m.clauseStart(a.at) && m.otherSubject(a.at):
 		// "prv 2006, supply line burst"
 	case (a.dated() || a.what == "ago") && m.clauseStart(x.at) != m.clauseStart(a.at) && m.datedElse(a.at):
@@ -45,6 +47,13 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 		return true
 	}
 	return false
+}
+
+// attributive tells whether the condition at item i is that of a noun right behind it which is no
+// equipment: "got that rusted union loose", "a dead crab".
+func (m *message) attributive(i int) bool {
+	noun := m.is(i+1, cFitting, "part") || m.strangeThing(i+1) && len(m.text(i+1)) > 3 && !adverb(m.text(i+1))
+	return noun && m.is(i-1, cDeterminer, "") && !m.isNum(i-1)
 }
 
 // distance returns how far an item is from an attribute that can be said of it.

@@ -97,7 +97,7 @@ func (m *message) ofAnotherNoun(a attribute) bool {
 		case m.is(a.at, cCond, "failed") && m.otherSubject(a.at):
 			return true
 		case strings.HasPrefix(m.text(a.at), "rust"):
-			return m.kinds.has(cWater) && m.sentenceMeets(m.items[a.at].sent, setOf(cWater))
+			return m.says(a.at+1, "hot", "cold") || m.kinds.has(cWater) && m.sentenceMeets(m.items[a.at].sent, setOf(cWater))
 		case !m.strongCond(a.at):
 			return !m.saidOfIt(a.at) && !(a.at <= s.from+1) && m.left(a.at, 4, true, func(k int) bool {
 				if m.inList(k, listStandsForOther) {
@@ -158,6 +158,9 @@ func (m *message) oldFact(at int) bool {
 			for _, v := range m.verbs {
 				if v.done && v.what == "replaced" && v.at > k && v.at < at && (v.at == m.changeVerb(v) || strings.HasPrefix(m.text(v.at), "new one")) {
 					return false // "pulled the old electric and stood up an 80 gal"
+				}
+				if in := m.itemIn(m.items[at].sent); in != "" && v.object != "" && v.object != in && m.items[v.at].sent != m.items[at].sent {
+					continue // "changed the drain valve. Heater is old, 2001"
 				}
 				if v.done && (v.what == "replaced" || v.what == "installed" && v.object == "drain_valve") {
 					return true

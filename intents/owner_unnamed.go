@@ -46,7 +46,7 @@ func (m *message) unnamedOwner(a attribute, items []mentionOf) (item string, old
 		if item := m.ownerOfCondition(a); item != "" {
 			return item, false
 		}
-		if m.is(a.at, cSym, "low_flow") && !m.saidOfIt(a.at) {
+		if m.attributive(a.at) || m.is(a.at, cSym, "low_flow") && !m.saidOfIt(a.at) {
 			return "", false // "prv 2004. Weak upstairs"
 		}
 	case "year", "age":
@@ -131,6 +131,8 @@ func (m *message) ownerOfMaterial(a attribute) string {
 	drain := func(k int) bool { return m.items[k].point == string(assess.HeaterDrain) }
 	one := func(k int) bool { return strings.HasSuffix(m.text(k), "one") }
 	switch {
+	case m.sentenceIs(m.items[a.at].sent, cRelief, ""):
+		return "" // "somebody screwed a brass plug into the T&P outlet"
 	case m.left(a.at, 6, true, drain) >= 0 && m.valveOf(a.at):
 		return "drain_valve" // "drain cock on the heater 70, plastic one"
 	case a.at+1 < len(m.items) && drain(a.at+1):
@@ -228,6 +230,9 @@ func (m *message) carriedEquipment(at int, what string) string {
 			if c != "gauge" && compatible(what, c, m.text(at), value) {
 				if what == "cond" && m.talkMoved(k, at) {
 					return ""
+				}
+				if own := m.items[at].sent; what == "year" && m.items[k].sent != own && m.itemIn(own) != "" {
+					return "" // "gas odor near the heater. Gauge came with the house, 1999"
 				}
 				if m.equipment.absent(c) {
 					return "" // "no prv. copper from 1962"

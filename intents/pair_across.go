@@ -238,7 +238,7 @@ func (m *message) lonePoint(s int) string {
 			return ""
 		}
 		if q := m.items[i].point; q != "" && m.items[i].role != roleTaken && !m.changedPart(i) {
-			if p != "" && p != q {
+			if p != "" && p != q || m.tellsOfPoint(i) {
 				return ""
 			}
 			p = q
@@ -252,6 +252,16 @@ func (m *message) lonePoint(s int) string {
 		return p
 	}
 	return ""
+}
+
+// tellsOfPoint tells whether the clause of the test point at item i tells of a trouble or a thing there,
+// not of where a gauge sat: "the lavatory tap whistles", "no check valve at the meter".
+func (m *message) tellsOfPoint(i int) bool {
+	seg := m.items[i].seg
+	other := func(k int) bool {
+		return m.items[k].seg == seg && (m.is(k, cSym, "") || m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && k != i)
+	}
+	return m.anyIn(m.items[i].sent, other, setOf(cSym, cItem))
 }
 
 // continues tells whether a sentence goes on about the same gauge.

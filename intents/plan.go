@@ -397,7 +397,8 @@ func (m *message) failedTank() bool {
 			hi++
 		}
 		for j := lo; j <= hi; j++ {
-			if in := m.items[j].sent; in != m.items[k].sent && (m.itemIn(in) != "" && m.itemIn(in) != "expansion_tank" || m.otherSubject(j)) {
+			if in := m.items[j].sent; in != m.items[k].sent && (m.itemIn(in) != "" && m.itemIn(in) != "expansion_tank" || m.otherSubject(j) || m.sentenceMeets(in, notEquipment) ||
+				m.sentenceIs(in, cSym, "creep") || m.pointInSentence(in)) {
 				continue // "heater jacket rusted through. needs an expansion tank"
 			}
 			if m.ofOtherItem(j, k) || m.is(j, cSym, "low_flow") && m.clauseStart(j) != m.clauseStart(k) {

@@ -108,7 +108,7 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 	}
 	switch {
 	case what == "set":
-		named := obj == "prv" || obj == "" && m.has(cItem, "prv") ||
+		named := obj == "prv" || obj == "" && (m.sentenceIs(s, cItem, "prv") || m.carried(s) == "prv") ||
 			obj == "" && m.inList(i, listTurnIt)
 		return assess.SetPRV, named
 	case obj == "prv":
@@ -151,8 +151,10 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 		return obj, true
 	case pastForm(m.text(i)) && m.strangeThing(i-1):
 		return "", false // "she wants the meter box lid replaced"
-	case what == "install" && m.noTank():
+	case what == "install" && m.noTank() && !strings.HasPrefix(m.text(i+1), "la nueva") && !(m.text(i+1) == "la" && m.text(i+2) == "nueva"):
 		return "expansion_tank", true // "no tank on this heater, I recommend adding one"
+	case what != "set" && m.sentenceIs(s, cRelief, ""):
+		return "relief", true // "prv is at 60. Wants the relief valve swapped, I'm back Wednesday for it"
 	}
 	if obj = m.lastFailed(from); obj == "" {
 		obj = m.carried(s)
@@ -174,7 +176,7 @@ func (m *message) objectAhead(i, s int) (obj string) {
 		}
 		switch {
 		case m.items[k].mark && m.text(k) != "(" && m.text(k) != ":",
-			m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, ""), m.said(k, keyJoins) && pronoun:
+			m.is(k, cDo, "") && k > i+1 && !m.is(k, cItem, "") && !m.is(k, cPart, "new"), m.said(k, keyJoins) && pronoun:
 			return obj
 		}
 	}
@@ -231,6 +233,9 @@ func (m *message) bringsNew(s, at int) (assess.Action, bool) {
 		day := m.timeWordAt(k+2) || m.says(k+2, "el", "on") && m.timeWordAt(k+3)
 		if !whole && !m.is(k+1, cPart, "new") && !m.is(k+1, cHint, "newone") || !m.closes(k+1) && !m.is(k+2, cHint, "newone") && !day {
 			return "", false
+		}
+		if m.sentenceIs(s, cRelief, "") {
+			return assess.OtherAction, true // "T&P capped off, back tomorrow with a new one"
 		}
 		switch obj := m.carriedTo(at); {
 		case obj == "prv":

@@ -90,3 +90,47 @@ func TestSentencesOfANoteStayApart(t *testing.T) {
 		{"huele a gas, ya salimos todos, tiene un poro el cobre", "gas_smell; leak"},
 	})
 }
+
+// What a sentence names itself goes before what was named in another: a part, its plan, its setting,
+// its year; and what is wanting is wanting whatever else the message tells.
+func TestSentencesKeepTheirOwnThings(t *testing.T) {
+	says(t, [][2]string{
+		{"prv is set at 60. wants the relief valve changed, I'm coming back Wednesday for it", "prv set 60; plan other in 2"},
+		{"regulator's in great shape. T&P capped off with a plug, back tomorrow with a new one", "relief_blocked; prv good; plan other in 1"},
+		{"exp tank holds 2 gal, from 2015. friday we're putting in the new regulator", "expansion_tank year 2015 2 gal; plan replace_prv in 4"},
+		{"remind me wed to drop the spare key at 300 Prior Rd. prv set 55", "prv set 55; plan other in 2"},
+		{"la reguladora ya no sirve, mañana pongo la nueva. no le pusieron tanque de expansión", "expansion_tank none; prv failed; plan replace_prv in 1"},
+		{"relief outlet wide open, nobody's capped it. expansion tank recommended", "no relief_blocked; plan install_tank"},
+		{"le falta instalar el tanque de expansión. la tina se llena de agua gris", "dark_water; plan install_tank"},
+		{"never had a prv. put 55 of air in the exp tank, was 31", "prv none; charged_tank to 55 from 31"},
+		{"2 gal exp tank. new diaphragm and seat for the regulator, set 60 after", "expansion_tank 2 gal; rebuilt_prv to 60"},
+		{"el tanque se cambia el viernes. se reguló la presión a 60", "plan replace_tank in 4; set_prv to 60"},
+		{"el viernes cambio el tanque. le moví al prv, quedó set at 62", "plan replace_tank in 4; set_prv to 62"},
+		{"prv shot. set 130 on the heater", "heater 130 F; prv failed"},
+		{"heater 2009. T&P is stamped 150 psi 210 F and it's dry", "no relief_discharge; heater year 2009"},
+		{"heater crapped out. thought it was gas, only a dead skunk", "no gas_smell; heater failed"},
+		{"drain valve on the heater got changed. somebody screwed a brass plug in the T&P outlet", "relief_blocked; replaced_drain_valve"},
+		{"gas odor near the heater. gauge came with the house, 1999", "gas_smell; gauge year 1999"},
+		{"changed the drain valve. this water heater is old old, 2001, 40 gal gas", "heater year 2001 40 gal gas; replaced_drain_valve"},
+		{"the prv is from 2006 and is, in my opinion, badly worn. heater is a 2010", "heater year 2010; prv year 2006 suspect"},
+		{"heater's never been flushed. got that rusted union loose, installed the tank", "heater never maintained; installed_tank"},
+		{"prv set at 55. rusty hot, clear cold", "rusty_water; prv set 55"},
+		{"heater looks great. cold line groans after flush", "noise; heater good"},
+		{"exp tank: 150 max, bladder burst. kitchen faucet was dripping, put packing in, dry now", "expansion_tank failed; repaired_leak"},
+		// wanting
+		{"watched it and it didn't climb at all. tank going in friday, there is none yet", "no creep; expansion_tank none; plan install_tank in 4"},
+		{"el sábado les instalo vaso de expansión, no tienen. bomba recirculadora en el boiler", "expansion_tank none; recirc; plan install_tank in 5"},
+		{"revisé todo y está seco, ni una gota. la válvula de seguridad del boiler tira agua", "relief_discharge; no leak"},
+		// no question and no point from another sentence
+		{"I'll stop by friday and fix that dripping tub. tank is a 4.4 gal", "leak; expansion_tank 4.4 gal; plan other in 4"},
+		{"la casa anda en 97. chilla la llave del lavabo", "97; noise"},
+		{"la casa anda en 97. no hay check en el medidor", "97; check_valve none"},
+		{"mañana le cambio el regulador, hoy trae 101 enfrente. le cambié la llave de drenaje al boiler", "101 front_bibb; plan replace_prv in 1; replaced_drain_valve"},
+		{"apagué el boiler y luego medí: atrás 79. le bajé al regulador a 60", "79 rear_bibb idle; set_prv to 60"},
+		// a point behind a noun ends its sentence
+		{"no tank no recirc. recommend a flush", "expansion_tank none; recirc none; plan other"},
+		{"recirc: Y; sftnr: N. she says bath water looks like tea", "rusty_water; recirc; softener none"},
+		{"water's out in the whole hse. relief pipe is dribbling", "relief_discharge; no_water"},
+		{"remind me tomorrow to order a rebuild kit. pumped the tank up from 20 to 60", "plan other in 1; charged_tank to 60 from 20"},
+	})
+}

@@ -249,7 +249,9 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 		obj = topic
 	}
 	if obj == "" {
-		obj = m.carried(it.sent)
+		if obj = m.carried(it.sent); m.setsHouse(v.at) {
+			obj = "prv" // "el tanque se cambia el viernes. Se reguló la presión a 60"
+		}
 	}
 	if (v.object == "" || v.objAt < v.at && m.partOfDeed(v) == "") && m.setsPressure(v.at, i) {
 		obj, v.object, v.objAt, v.state, v.done = "prv", "prv", -1, false, !v.planned && !v.negated // "tank's good, set the pressure to 60"

@@ -349,7 +349,7 @@ func (w *streetWalk) finish(s *street, last int) {
 			s.to++
 		}
 	}
-	if t := after(0); t.text == "." && t.glued && len(toks[s.to-1].raw) <= 4 && s.to+1 < len(toks) && w.runsOn(s.to+1) {
+	if t := after(0); t.text == "." && t.glued && w.p.lex.of(&toks[s.to-1]).lists.has(listAbbreviated) && s.to+1 < len(toks) && w.runsOn(s.to+1) {
 		s.to++ // the point of "Ave." ends no sentence where the words go on from it
 	}
 	s.line = strings.Join(parts, " ")

@@ -107,7 +107,7 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 		switch {
 		case name == assess.DarkWater && !m.items[i].site && (m.is(i, cColor, "") || m.isAny(i, cSym, "dark_water", "rusty_water")):
 			return true
-		case name == assess.Leak && m.isAny(i, cSym, "leak", "no_water"):
+		case name == assess.Leak && m.isAny(i, cSym, "leak", "no_water") && !m.sentenceIs(m.items[i].sent, cRelief, ""):
 			return true
 		}
 	}

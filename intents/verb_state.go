@@ -140,8 +140,10 @@ func (m *message) setInLine(v *verb, topic string, at int) {
 	if v.at != m.sents[m.items[v.at].sent].from || m.text(v.at+1) == "it" || m.anyDone(v.at) {
 		return
 	}
-	if c := m.carried(m.items[v.at].sent); c != "" {
-		v.state, v.object = true, c
+	if s := m.items[v.at].sent; m.itemIn(s) == "" { // not "PRV shot. Set 130 on the heater"
+		if c := m.carried(s); c != "" {
+			v.state, v.object = true, c
+		}
 	}
 }
 

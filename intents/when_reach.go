@@ -330,7 +330,7 @@ func (m *message) whenApplies(i int) bool {
 		}
 		return false
 	}
-	if m.is(i, cNow, "") && m.afterPeak(i, lo, hi) {
+	if m.is(i, cNow, "") && (m.afterPeak(i, lo, hi) || m.beforePlan(i)) {
 		return false // "lazy hand 142 overnight, now 62" sets the needle off against its maximum
 	}
 	if m.is(i, cNow, "") || t == "left" || t == "found" || t == "now" {
@@ -390,6 +390,14 @@ func (m *message) afterPeak(i, lo, hi int) bool {
 		}
 	}
 	return false
+}
+
+// beforePlan tells whether the "now" at item i is set off against what is to be done later, and no work
+// is told before it in its sentence: "mañana le cambio el regulador, hoy trae 101".
+func (m *message) beforePlan(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	planned := slices.ContainsFunc(m.plans, func(p planned) bool { return p.at >= s.from && p.at < i })
+	return planned && !m.workedBetween(s.from-1, i)
 }
 
 // seps counts the marks between two items, whichever stands first.

@@ -75,7 +75,7 @@ func (m *message) tellsOfBefore(i int, worked bool) bool {
 		// "afterwards the rear bib came in at 61"
 		return worked && m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) < 0
 	case oneOf(t, "before", "bfr", "b4", "bef"):
-		if m.neverBefore(i) {
+		if m.neverBefore(i) || m.inList(i+1, listOccasions) {
 			return false
 		}
 	}
@@ -99,6 +99,8 @@ func (m *message) tellsOfAfter(i int) bool {
 		return !m.inList(i+1, listNoTimeAfter)
 	case "after", "aftr", "despues":
 		return !m.inList(i+1, listOccasions) && !(m.isNum(i+1) && (m.items[i+1].unit == "hour" || m.items[i+1].value <= 12)) // "nobody home after 4"
+	case "luego":
+		return m.workedBetween(-1, i) // "apagué el boiler y luego medí"
 	case "finally":
 		return m.right(i, 4, false, m.pressed) >= 0 // "finally got into 920 Bayfront"
 	}
