@@ -81,10 +81,13 @@ func (m *message) deedOf(v *verb) deed {
 	}
 	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
 		w.obj, w.bySize = "expansion_tank", true
-	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old") || v.what == "set" && o == "prv") {
+	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
 		w.obj = o
 	} else {
 		w.obj, w.carried = m.carried(m.items[v.at].sent), true
+		if v.what == "set" && o == "prv" && w.obj != "" {
+			w.obj = o // "the tank goes in Friday. Turned the prv, it stayed set at 62"
+		}
 	}
 	return w
 }
