@@ -23,7 +23,7 @@ func (m *message) likewise(items []mentionOf) {
 		x := items[k]
 		same := m.left(x.at, 4, false, func(k int) bool { return m.inList(k, listSoIs) }) >= 0 && m.left(x.at, 3, false,
 			func(k int) bool {
-				return m.inList(k, listLinks) || strings.HasPrefix(m.text(k), "did") || m.text(k) == "igual"
+				return m.inList(k, listLinks) || strings.HasPrefix(m.text(k), "did") || m.says(k, "igual", "does", "do")
 			}) >= 0
 		if m.left(x.at, 4, false, func(k int) bool {
 			return m.text(k) == "same" && (m.text(k+1) == "for" || m.text(k+1) == "with" || m.text(k+1) == "goes") || m.text(k) == "same for"
@@ -42,6 +42,10 @@ func (m *message) likewise(items []mentionOf) {
 			continue
 		}
 		g := m.equipment.get(x.item, x.at)
+		if g.Condition == "" && f.Condition != "" && m.conditionLast(x.at) {
+			g.Condition, g.said = f.Condition, true
+			continue
+		}
 		g.AgeUnknown = g.AgeUnknown || f.AgeUnknown && f.InstalledYear == nil
 		if g.InstalledYear == nil && f.InstalledYear != nil {
 			y := *f.InstalledYear
@@ -52,6 +56,15 @@ func (m *message) likewise(items []mentionOf) {
 		}
 		g.said = true
 	}
+}
+
+// conditionLast tells whether a condition, not an age, is the last thing told before item i, which is said
+// to be so too: "regulator is a 2019 and looks good, so does the tank".
+func (m *message) conditionLast(i int) bool {
+	k := m.left(i, 8, true, func(k int) bool {
+		return m.is(k, cCond, "") || m.numIs(k, roleYear, roleAge, roleAgo) || m.is(k, cUnknown, "")
+	})
+	return k >= 0 && m.is(k, cCond, "")
 }
 
 // sameAge copies the year of another thing: "exp tank is the same age as the prv",

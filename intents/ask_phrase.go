@@ -102,6 +102,9 @@ func (m *message) askHistory(p askPhrase) {
 			return
 		}
 	}
+	if strings.HasPrefix(t, "cuando ") && !se.question {
+		return // "cuando le cambiaron la reguladora bajó a 60"
+	}
 	request := p.request || m.p.lex.inList(t, listAsksPast)
 	switch {
 	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
@@ -163,6 +166,10 @@ func (m *message) askTankSize(p askPhrase) {
 	if (t == "what size" || t == "size tank") && !p.request || t == "what size" && !m.tankTalk(p.s) {
 		return
 	}
+	if strings.HasSuffix(t, " size") && m.sizeTold(p.s) {
+		m.say(p.at, "xtank") // "Exp tank size: 4.5 gal"
+		return
+	}
 	m.tankNumbers(p.s, m.noteAsk(p, AskTankSize))
 }
 
@@ -172,6 +179,9 @@ func (m *message) askNextCheck(p askPhrase) {
 		return // "homeowner asks why her water is gray"
 	}
 	se, t := &m.sents[p.s], p.text
+	if strings.HasSuffix(t, " going on") && !se.question && m.text(p.at+1) == "at" && p.at+2 < len(m.items) && m.items[p.at+2].site && m.inList(p.at+3, listLinks) {
+		return // "what's going on at 256 Elm St is the pipes knock"
+	}
 	why := t == "how come" || beginsWith(t, "why", "por que", "porque")
 	switch {
 	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):

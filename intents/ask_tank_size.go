@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listSizes       = listOf("sizes")
@@ -168,6 +170,9 @@ var volumeGate = onlyWith(cUnit, "gal", "litre")
 
 // sizes tells whether a sentence asks for the size of an expansion tank.
 func (m *message) sizes(s int) bool {
+	if m.sizeTold(s) {
+		return false
+	}
 	volume := !m.shut(volumeGate)
 	if volume && (m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s)) {
 		return true
@@ -331,6 +336,27 @@ func (m *message) whichTank(s int) bool {
 			}
 			t := m.text(k)
 			asked = asked || t == "que" || t == "cual" || t == "which" || t == "what"
+		}
+	}
+	return false
+}
+
+// leastHeater is the smallest heater that a tank is sized for, in gallons: what is less is the tank's own.
+const leastHeater = 20
+
+// sizeTold tells whether sentence s tells the size of a tank that is there, as a form does: "Exp tank
+// size: 4.5 gal", "expansion tank size 2 gal".
+func (m *message) sizeTold(s int) bool {
+	if m.sents[s].question {
+		return false
+	}
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if m.inList(i, listSizes) && m.partAt(i-1) == "expansion_tank" || m.is(i, cAsk, "tank_size") && strings.HasSuffix(m.text(i), " size") {
+			k := i + 1
+			if m.isMark(k, ":", "=") {
+				k++
+			}
+			return m.isNum(k) && m.items[k].unit == "gal" && m.items[k].value < leastHeater && m.closes(k)
 		}
 	}
 	return false

@@ -11,6 +11,7 @@ import (
 var (
 	listGaugeShows = listOf("gauge shows")
 	listSinceThen  = listOf("since then")
+	listCallsSo    = listOf("calls so")
 )
 
 // give finds the owner of an attribute and writes it down.
@@ -123,6 +124,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	switch {
 	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
 	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && m.inList(i-1, listPeople): // "wore out my knees", "owner works nights"
+	case m.says(i-1, "it", "this", "that") && m.inList(i-2, listCallsSo): // "customer calls it weak": the water
 	case owner != "gauge" && strings.HasSuffix(t, "grain of salt"): // said of the number
 	case m.strangersOwn(i):
 	case owner == "gauge" && m.inList(i, listGaugeShows):

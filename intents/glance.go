@@ -106,6 +106,9 @@ func (p *Parser) glance(toks []token) glance {
 		switch t := &toks[i]; t.kind {
 		case word:
 			g |= p.lex.of(t).sees
+			if i > 0 && t.text == toks[i-1].text && wantsNoun(t.text) {
+				g |= seesHalting // "the the regulator"
+			}
 			if counted && (t.text == "and" || t.text == "y") {
 				g |= seesSpoken // "58 and a half"
 			}

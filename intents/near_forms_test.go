@@ -246,3 +246,35 @@ func TestNumbersThatTellAWhileOrAStuckHand(t *testing.T) {
 		{"heater recovering: 88 tub. recovered: 63 tub", "63 bath idle; 88 bath firing"},
 	})
 }
+
+func TestReadAfterWorkThatIsNotTold(t *testing.T) {
+	says(t, [][2]string{
+		{"lndry 64 tub 63 aftr i fnshd th wrk", "63 bath after; 64 laundry after"},
+		{"kitchen 60 after I was done", "60 kitchen after"},
+		{"once I finished, 61 at the tub", "61 bath after"},
+		{"after we finished lunch kitchen 61", "61 kitchen"},
+		{"61 at the tub when I got done with the customer", "61 bath"},
+		{"before: rear 95, after: rear 58", "58 rear_bibb after; 95 rear_bibb before"},
+		{"rear before 95, rear after 58", "58 rear_bibb after; 95 rear_bibb before"},
+		{"88-rear 61-kit 60-tub", "60 bath; 61 kitchen; 88 rear_bibb"},
+		{"went by, no one home, will retry friday", "plan other in 4"},
+		{"swapped the the regulator, 61 kitchen", "61 kitchen; replaced_prv"},
+	})
+}
+
+func TestWhatIsSaidOfTwoThingsOrOfNone(t *testing.T) {
+	says(t, [][2]string{
+		{"Regulator is a 2019 and looks good, so does the expansion tank", "expansion_tank good; prv year 2019 good"},
+		{"prv is a 2019 and so is the tank", "expansion_tank year 2019; prv year 2019"},
+		{"the heater is a 40 gal gas from 2022 and is fine. customer calls it weak.", "heater year 2022 40 gal gas good; low_flow"},
+		{"toilets don't run. rear is 58", "58 rear_bibb; no leak"},
+		{"toilet won't stop running", "leak"},
+		{"el check valve del meter no sirve", "check_valve failed"},
+		{"Exp tank size: 4.5 gal\nExp tank air: 52\nExp tank age: unknown", "expansion_tank age unknown 4.5 gal set 52"},
+		{"tank size for a 50 gal heater", "ask tank_size"},
+		{"66 on the gauge, tub shut", "66"},
+		{"laundry tap\ntub open: 52\ntub shut, nothing on: 60", "52 laundry flowing; 60 laundry static"},
+		{"¿cuándo le cambiaron la reguladora a 53 Brookside?", "ask history"},
+		{"pps hm al nght whn nghbr flls pool", "noise"},
+	})
+}

@@ -197,7 +197,11 @@ func (m *message) cost(a, b *event) float64 {
 			switch t {
 			case ",":
 				c += 1.2
-			case "/", "-", "(", ")", "|":
+			case "-":
+				if c += 1.4; m.toks[it.tok].glued && m.toks[m.items[k+1].tok].glued {
+					c -= 1.6 // "88-rear 61-kit 60-tub"
+				}
+			case "/", "(", ")", "|":
 				c += 1.4
 			case ":", "=":
 				if b.num {

@@ -14,6 +14,7 @@ var (
 	listInlets      = listOf("inlets")
 	listOutOfReach  = listOf("out of reach")
 	listBibbKinds   = listOf("bibb kinds")
+	listTapShut     = listOf("tap shut")
 	listInThisHouse = listOf("in this house")
 )
 
@@ -221,7 +222,7 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 	if !ok || v == string(assess.Bibb) && m.is(i, cBibb, "") {
 		return i, false
 	}
-	if m.notGauged(i) {
+	if m.notGauged(i) || m.tapShut(i) {
 		return i, true
 	}
 	if m.text(i) == "hs" && m.inList(i-1, listInThisHouse) {
@@ -249,6 +250,13 @@ func (m *message) notGauged(i int) bool {
 		k--
 	}
 	return m.is(k, cHint, "insteadof") || m.inList(i+1, listLinks) && m.inList(i+2, listOutOfReach)
+}
+
+// tapShut tells whether the fixture at item i is only said to be shut while another tap was gauged: "laundry
+// tap / tub open: 52 / tub shut: 60", "66 on the gauge, tub shut".
+func (m *message) tapShut(i int) bool {
+	return m.inList(i+1, listTapShut) && !m.isNum(i-1) && !m.is(i-1, cClaim, "has") && !m.says(i-1, "at", "on", "in", "from", "off") &&
+		(m.closes(i+1) || m.isMark(i+2, ":", "=")) && (m.kinds.has(cPoint) || m.kinds.has(cBibb))
 }
 
 // placeOfBibb reads a hose bibb, and the side that is told after it: "109 at the bib, side one".

@@ -45,7 +45,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	case m.deniedBehind(i), m.answeredNo(i):
 		return true
 	case m.toilet(i):
-		return m.negRight(i-1) || m.left(i, 6, false, func(k int) bool { return m.says(k, "none", "neither") }) >= 0
+		return m.negRight(i-1) || m.is(i-1, cNeg, "") || m.left(i, 6, false, func(k int) bool { return m.says(k, "none", "neither") }) >= 0
 	case m.contradicted(i):
 		return true
 	case m.affirmed(i):

@@ -13,6 +13,8 @@ var (
 	listListTimes   = listOf("list times")
 	listTimeApplies = listOf("time applies")
 	listToldToo     = listOf("told too")
+	listPlainBefore = listOf("plain before")
+	listPlainAfter  = listOf("plain after")
 )
 
 // toldWhen is a word that places readings before or after work.
@@ -23,7 +25,7 @@ type toldWhen struct {
 
 // whens places readings before and after the work of the message.
 func (m *message) whens() {
-	worked := len(m.work) > 0 || m.foundLeft || m.changed()
+	worked := len(m.work) > 0 || m.foundLeft || m.changed() || m.toldAround()
 	var all []toldWhen
 	for i := range m.items {
 		if !m.begins(i, keyTime) {
@@ -65,6 +67,34 @@ func (m *message) whens() {
 			m.whenJoined(a, lo, hi)
 		}
 	}
+}
+
+// toldAround tells whether a pressure is told to be that before and another that after, so that work
+// lies between them though none is told: "before: rear 95, after: rear 58".
+func (m *message) toldAround() bool {
+	before, after := false, false
+	for i := range m.items {
+		told := m.items[i].n == 1 && m.numberBeside(i)
+		before = before || told && m.inList(i, listPlainBefore)
+		after = after || told && m.inList(i, listPlainAfter)
+	}
+	return before && after
+}
+
+// numberBeside tells whether a pressure stands right before item i, or behind it with no more than a
+// mark and a test point between.
+func (m *message) numberBeside(i int) bool {
+	if m.numIs(i-1, roleReading) && m.closes(i) {
+		return true
+	}
+	k := i + 1
+	if m.isMark(k, ":", "=", "-") {
+		k++
+	}
+	for k < len(m.items) && (m.items[k].point != "" || m.items[k].role == roleTaken) {
+		k++
+	}
+	return m.numIs(k, roleReading)
 }
 
 // whenInBrackets gives the time that stands alone in brackets to the reading right before them, and to

@@ -13,6 +13,8 @@ var (
 	listTouches       = listOf("touches")
 	listOccasions     = listOf("occasions")
 	listSits          = listOf("sits")
+	listAfterWork     = listOf("after work")
+	listWorkEnds      = listOf("work ends")
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
@@ -39,10 +41,23 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.After // "Llegada: atrás 104 … Salida: atrás 60"
 	case worked && m.text(i+1) == ":" && m.is(i, cHint, "enters") && m.headLine("leaving"):
 		return assess.Before // "Entrada: … Trabajo: … Salida: …"
+	case m.is(i, cAfter, "") && m.afterWork(i):
+		return assess.After
 	case worked && (m.is(i, cAfter, "") || m.is(i, cNow, "")) && m.tellsOfAfter(i):
 		return assess.After
 	}
 	return ""
+}
+
+// afterWork tells whether item i says that a reading was taken after work, though not after which: "lndry
+// 64 aftr i fnshd th wrk", "kitchen 61 once I was done".
+func (m *message) afterWork(i int) bool {
+	first, rest, _ := strings.Cut(m.text(i), " ")
+	if !m.p.lex.inList(first, listAfterWork) || !beginsWith(rest, "i ", "we ", "the ") {
+		return false
+	}
+	last := rest[strings.LastIndexByte(rest, ' ')+1:]
+	return m.p.lex.inList(last, listWorkEnds) && (m.stopAt(i+1) || m.isNum(i+1) || m.items[min(i+1, len(m.items)-1)].point != "")
 }
 
 // noTimeWord tells whether what may be a word of time is none.
