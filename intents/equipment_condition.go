@@ -218,6 +218,9 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 		return int(m.items[a.at].value) < m.ctx.Today.Year-1 && !m.items[a.at].num.apos
 	case "material", "fuel", "size":
 		// "replaced the plastic drain valve with a brass one"
+		if m.items[a.at].sent != m.items[at].sent && m.left(a.at, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0 {
+			return false // "swapped the heater. New 50 gal gas with a brass drain"
+		}
 		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
 			if m.inList(k, listReplacedWith) {
 				return m.says(k+1, "a", "new", "un", "una") || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil

@@ -224,6 +224,9 @@ func (m *message) openTold(i int) (f assess.Flow, told bool) {
 		}
 		switch t {
 		case "nothing", "no", "nada", "none", "without", "ninguna", "not", "isnt", "sin", "nobody", "no one", "nadie":
+			if t == "not" && m.says(k-1, "would", "will", "could", "does", "did") {
+				return "", true // "the drain valve would not open"
+			}
 			if on && (i-k > 2 && !m.closes(i) || t == "no" || m.says(i+1, "it", "the", "that")) && m.text(i-1) != "water" {
 				return "", true
 			}

@@ -134,3 +134,18 @@ func TestSentencesKeepTheirOwnThings(t *testing.T) {
 		{"remind me tomorrow to order a rebuild kit. pumped the tank up from 20 to 60", "plan other in 1; charged_tank to 60 from 20"},
 	})
 }
+
+// Notes of a visit as crews close them: what is still to be done, what was tried, what came in.
+func TestVisitsAsCrewsCloseThem(t *testing.T) {
+	says(t, [][2]string{
+		{"no exp tank. gonna hang a 2 gal tank on friday and set it to 70", "expansion_tank none; plan install_tank in 4"},
+		{"57 psi at the tub. its drain valve is plastic and would not open", "57 bath; drain_valve plastic"},
+		{"There is an expansion tank, about five years old, charged to 55 psi.", "expansion_tank year 2021 set 55"},
+		{"swapped the wh. new 50 gal gas w brass drain. set 120. 62 laundry", "62 laundry; drain_valve brass; heater 50 gal gas 120 F; replaced_heater"},
+		{"relief valve lifts fine and reseats. 66 laundry", "66 laundry"},
+		{"toilet runs all night, put a new flapper in. hose bib in back drips", "leak; repaired_leak"},
+		{"relief line isn't capped, no plug, it runs to the floor drain. T and P spits at night", "no relief_blocked; relief_discharge"},
+		{"call him before you go, 70 side tap. put air in the exp tank, 60", "70 side_bibb; charged_tank to 60"},
+		{"callback at 519 Seed House Rd\nlast visit wrote 78 in the kitchen\ntoday kitchen 64", "64 kitchen"},
+	})
+}

@@ -249,7 +249,7 @@ func (m *message) setVerbRole(v *verb, i int) (role, string, bool) {
 		obj = topic
 	}
 	if obj == "" {
-		if obj = m.carried(it.sent); m.setsHouse(v.at) {
+		if obj = m.carriedSettable(it.sent); m.setsHouse(v.at) {
 			obj = "prv" // "el tanque se cambia el viernes. Se reguló la presión a 60"
 		}
 	}

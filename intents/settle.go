@@ -40,6 +40,9 @@ func (m *message) neededTank() {
 	}
 	size := f.SizeGal
 	f.SizeGal = nil
+	if f.Absent() && m.tankPlan() {
+		return // "no exp tank, hanging a 2 gal on Friday"
+	}
 	for _, p := range m.plans {
 		tank := p.Action == assess.InstallTank || p.Action == assess.ReplaceTank
 		if tank && f.empty() && m.items[p.at].seg == m.items[f.at].seg && m.items[p.at].sent == m.items[f.at].sent {

@@ -33,6 +33,9 @@ func (m *message) findSymptoms() {
 		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i)) || m.supposed(i) {
 			continue
 		}
+		if name == assess.ReliefDischarge && m.sentenceIs(it.sent, cBlocked, "") && m.saysOfBlocked(i) {
+			continue
+		}
 		if m.isMark(i+1, ":") && m.right(i, 8, true, func(k int) bool { return m.is(k, cSym, "") }) >= 0 {
 			continue // "Ruido: no hay golpes": the head of its line
 		}
@@ -84,10 +87,16 @@ func (m *message) blockedOnly() {
 			if d.Symptom.Symptom != assess.ReliefDischarge || m.items[d.at].sent != m.items[b.at].sent {
 				return false
 			}
-			return m.text(d.at) == "runs" || m.says(d.at-1, "to", "cant") || m.is(d.at, cBlocked, "") || strings.HasPrefix(m.text(d.at), "descarga")
+			return m.saysOfBlocked(d.at)
 		})
 		return
 	}
+}
+
+// saysOfBlocked tells whether the word of discharge at item i only tells of a pipe that is blocked or
+// not: "no way for it to dump", "not capped, runs to the floor drain".
+func (m *message) saysOfBlocked(i int) bool {
+	return m.text(i) == "runs" || m.says(i-1, "to", "cant") || m.is(i, cBlocked, "") || strings.HasPrefix(m.text(i), "descarga")
 }
 
 // toldOtherwise tells whether a phrase like "water's clear" or "everything's dry" only

@@ -134,7 +134,17 @@ func (m *message) leaksElsewhere(deed, i int) bool {
 			}
 		}
 	}
-	return still && places > 0
+	return places > 0 && (still || m.text(i) != "leak" && strings.HasSuffix(m.text(i), "s") && m.placeTold(mended))
+}
+
+// placeTold tells whether a sentence names a toilet or a tap.
+func (m *message) placeTold(s *sentence) bool {
+	for k := s.from; k < s.to; k++ {
+		if namesToilet(m.text(k)) || m.is(k, cFixture, "") || m.items[k].point != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // bursts tells whether item i says that a pipe, a hose or a line burst: "washer hose

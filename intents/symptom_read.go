@@ -14,6 +14,8 @@ var (
 	listWhereWeak    = listOf("where weak")
 	listHowWeak      = listOf("how weak")
 	listSeemsWeak    = listOf("seems weak")
+	listLiftsByHand  = listOf("lifts by hand")
+	listReseats      = listOf("reseats")
 )
 
 var symptomOpener = opener{
@@ -91,7 +93,7 @@ func (m *message) symptomOfRelief(i int) (assess.SymptomName, bool) {
 			return noSymptom, true
 		}
 		return assess.ReliefBlocked, true
-	case m.saysOfReliefPipe(i):
+	case m.saysOfReliefPipe(i), m.reliefTried(i):
 		return noSymptom, true
 	case m.is(i, cDischarge, ""), m.is(i, cDry, ""), m.is(i, cSym, "leak"), m.reliefStops(i):
 		return assess.ReliefDischarge, true
@@ -112,6 +114,15 @@ func (m *message) saysOfReliefPipe(i int) bool {
 	return m.is(i, cHint, "spout") && m.anyIn(m.items[i].sent, blocked, setOf(cBlocked)) || // "T&P discharge is capped"
 		m.is(i, cTarget, "") && m.isNum(i+1) || // "la T&P abre a 150"
 		m.says(i, "runs", "run") && m.inList(i+1, listPipeRuns) // "T&P line runs uphill"
+}
+
+// reliefTried tells whether the relief valve was lifted by hand at item i, and works: "relief lifts fine
+// and reseats".
+func (m *message) reliefTried(i int) bool {
+	if !m.inList(i, listLiftsByHand) {
+		return false
+	}
+	return m.right(i, 4, false, func(k int) bool { return m.is(k, cCond, "good") || m.inList(k, listReseats) }) >= 0
 }
 
 // symptomOfToilet reads a toilet that runs: "the toilet keeps filling".

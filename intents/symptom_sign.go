@@ -176,6 +176,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			}) >= 0 {
 				continue // "somebody had valved off the exp tank"
 			}
+			if r.name == assess.ReliefDischarge && m.reliefTried(x.at) {
+				continue // "relief lifts fine and reseats"
+			}
 			if r.name == assess.Creep && m.climbsToPeak(x.at) {
 				continue // "the lazy hand went up to 133"
 			}

@@ -86,6 +86,9 @@ func (m *message) putsJob(at int) bool {
 
 // moodBefore reads what stands before a verb in its clause, the nearest word first.
 func (m *message) moodBefore(v *verb) mood {
+	if m.joinedAhead(v) {
+		return moodAhead
+	}
 	from := max(m.sents[m.items[v.at].sent].from, v.at-7)
 	for k := v.at - 1; k >= from; k-- {
 		near := v.at - k
@@ -107,6 +110,24 @@ func (m *message) moodBefore(v *verb) mood {
 		}
 	}
 	return moodTold
+}
+
+// joinedAhead tells whether a verb whose form tells no time goes on from what is to be done: "gonna hang
+// a tank on Friday and set it to 70".
+func (m *message) joinedAhead(v *verb) bool {
+	timeless := m.ambiguousForm(v.at) || beginsWith(m.text(v.at), "set", "put", "shut", "cut")
+	if !timeless || !m.says(v.at-1, "and", "then", "y") {
+		return false
+	}
+	for k := v.at - 2; k >= m.sents[m.items[v.at].sent].from && !m.items[k].mark; k-- {
+		switch {
+		case m.is(k, cWill, "") && m.is(k+1, cDo, ""):
+			return true
+		case m.is(k, cDid, "") && !m.ambiguousForm(k) && !m.is(k, cDo, ""):
+			return false
+		}
+	}
+	return false
 }
 
 // deniesWork tells whether item k before a verb denies its work.

@@ -141,19 +141,31 @@ func (m *message) setInLine(v *verb, topic string, at int) {
 		return
 	}
 	if s := m.items[v.at].sent; m.itemIn(s) == "" { // not "PRV shot. Set 130 on the heater"
-		if c := m.carried(s); c != "" {
+		if c := m.carriedSettable(s); c != "" {
 			v.state, v.object = true, c
 		}
 	}
 }
 
+// carriedSettable returns the equipment last named before sentence s; of a drain valve, the heater, which
+// can be set: "new 50 gal gas with a brass drain. Set 120".
+func (m *message) carriedSettable(s int) string {
+	if c := m.carried(s); c != "drain_valve" {
+		return c
+	}
+	return "heater"
+}
+
 // listsCharge finds the tank whose air a list of its facts tells: "Expansion tank 8 litres,
 // charged at 4.0 bar, good".
 func (m *message) listsCharge(v *verb) (tank int, ok bool) {
-	if v.what != "charged" || v.object != "" || m.text(v.at) != "charged" || m.text(v.at+1) != "at" || !m.isMark(v.at-1, ",") {
+	if v.what != "charged" || v.object != "" || m.text(v.at) != "charged" || !m.says(v.at+1, "at", "to") || !m.isMark(v.at-1, ",") {
 		return -1, false
 	}
 	topic, at := m.topicBefore(v.at)
+	if at < 0 || m.text(v.at+1) == "to" && m.leftTag(at, 3, cPresent, "") < 0 {
+		return -1, false // "there is a tank, 5 years old, charged to 55"
+	}
 	return at, topic == "expansion_tank" && m.factualRun(at, v.at) && !m.verbBefore(at, v.at) && !m.anyDone(v.at)
 }
 
