@@ -152,8 +152,9 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 	if j >= len(toks) {
 		return a, false
 	}
-	if toks[i].num.value <= 9 && toks[j].kind == word && p.lex.of(&toks[j]).lists.has(listRooms) {
-		return a, false // "3 bed 2 bath ranch"
+	if toks[i].num.value <= 9 && toks[j].kind == word && p.lex.of(&toks[j]).lists.has(listRooms) &&
+		!(j+1 < len(toks) && toks[j+1].kind == word && toks[j+1].text != "place" && p.strongSuffix(toks[j+1].text)) {
+		return a, false // "3 bed 2 bath ranch", but "9 Bay Ln"
 	}
 	if toks[j].glued && j == i+1 {
 		return a, false // 62psi, 9080#

@@ -9,6 +9,7 @@ var (
 	listMovedWhichWay = listOf("moved which way")
 	listThirdPersons  = listOf("third persons")
 	listUtility       = listOf("utility")
+	listCompanies     = listOf("companies")
 )
 
 // What the rules of deeds begin at.

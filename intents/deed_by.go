@@ -17,8 +17,8 @@ func (m *message) byOthers(i int) bool {
 	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
 		return true // "no record of it ever being flushed"
 	}
-	if m.text(i-1) == "whoever" {
-		return true
+	if m.text(i-1) == "whoever" || m.utilityBefore(i) {
+		return true // "city raised the pressure"
 	}
 	of := func(k int) bool { return m.is(k, cWhose, "other") && m.items[k].seg == m.items[i].seg }
 	if had := m.left(i, 4, true, func(k int) bool { return m.text(k) == "had" }); had >= 0 && m.left(had, 5, true, of) >= 0 {
@@ -69,7 +69,19 @@ func (m *message) utilityBefore(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return k < i && m.inList(k, listUtility)
+	return k < i && (m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
+}
+
+// utilityAround tells whether a clause of the sentence of item i begins with the water supplier: "water's
+// off, city is working on the main".
+func (m *message) utilityAround(i int) bool {
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.inList(k, listUtility) && m.utilityBefore(k+1) {
+			return true
+		}
+	}
+	return false
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

@@ -278,3 +278,31 @@ func TestWhatIsSaidOfTwoThingsOrOfNone(t *testing.T) {
 		{"pps hm al nght whn nghbr flls pool", "noise"},
 	})
 }
+
+func TestHousesOfOneDigitAndWorkOfOthers(t *testing.T) {
+	says(t, [][2]string{
+		{"9 Bay Ln: pressure fine, 62 kitchen", "62 kitchen"},
+		{"city raised pressure, now 120 at the meter", "120 street"},
+		{"the city raised the pressure to 120", "ask none"},
+		{"gas regulator replaced", "ask none"},
+		{"gas company replaced the regulator", "ask none"},
+		{"landlord replaced the tank in 2019", "expansion_tank year 2019"},
+		{"maintenance set it at 75, I set it to 60", "set_prv to 60"},
+		{"I shut the water off, city is on the way", "shut_off"},
+	})
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, site := range map[string]string{
+		"9 Bay Ln: 62 kitchen":           "9 Bay Ln",
+		"62 kitchen, 4 Bath Ave":         "4 Bath Ave",
+		"kitchen 62 at 8 Star Dr":        "8 Star Dr",
+		"3 bed 2 bath ranch, 62 kitchen": "",
+		"4 story place, top bath has 31": "",
+	} {
+		if got := p.Parse(text, Context{}).Site; got != site {
+			t.Errorf("%q is at the house %q, want %q", text, got, site)
+		}
+	}
+}
