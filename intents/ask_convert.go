@@ -120,7 +120,7 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 		if len(c.nums) > 0 && c.to != "" && it.site && it.seg != m.items[c.nums[0]].seg && se.numbers == 1 {
 			break // "how many psi is 3 bar, the lady at 5 Elm Ct wants to know"
 		}
-		named := it.point != "" && !it.weak || m.is(i, cItem, "") && m.text(i) != "gauge" && m.text(i) != "tank"
+		named := it.point != "" && !it.weak || m.is(i, cItem, "") && !m.is(i, cItem, "gauge") && m.text(i) != "tank"
 		if (it.site || named && c.to == "") && !m.is(i, cAsk, "") && m.text(i) != "meter" {
 			return c, false
 		}

@@ -118,17 +118,19 @@ func (m *message) toldThenAsked(se sentence) int {
 	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux) == 0 {
 		return 0
 	}
-	tells, measured, at, sized, some := false, false, false, false, false
+	tells, measured, at, tap, part, sized, some := false, false, false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case it.kinds.has(cItem) && !m.is(i, cItem, "heater") || it.num != nil && it.unit == "gal":
+		case it.num != nil && it.unit == "gal":
 			sized = true
+		case it.kinds.has(cItem) && !m.is(i, cItem, "heater"):
+			part = true
 		case it.num != nil && it.value >= 20 && !it.num.money && !it.num.time:
 			measured = true
 			at = at || pressureUnit(it.unit)
 		case it.kinds.meets(pointClasses):
-			at = true
+			at, tap = true, true
 		case it.kinds.has(cSym), it.kinds.has(cColor):
 			tells = true
 		}
@@ -143,7 +145,7 @@ func (m *message) toldThenAsked(se sentence) int {
 		asks := m.ordersSheet(k, se.to) ||
 			// not "40 gal, 60 psi, what tank"
 			(tells || measured && at) && (m.turnsToAsk(k) || m.wordCues(m.items[k].tok).has(cueShow) && m.asksPast(k, se.to)) &&
-				(!sized || m.asksPast(k, se.to))
+				(!sized && (!part || tap) || m.asksPast(k, se.to))
 		if !asks || m.right(k-1, se.to, true, m.isNum) >= 0 {
 			continue
 		}

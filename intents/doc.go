@@ -25,7 +25,8 @@
 //	undo undo_rune                 what chat and typography did to it
 //	token token_digits token_word  words, numbers and marks
 //	glance                         what a message holds that the next ones mend
-//	halting day_decided            "the, um, regulator"; a day thought aloud
+//	spelling_swapped               two letters typed in the other order
+//	halting day_decided ellipsis   "the, um, regulator"; a day thought aloud; dots for a comma
 //	texting                        "2" for "two", "q" for "que"
 //	dictation pause                spoken marks, and pauses that have none
 //	counting                       "half a dozen", "a decade old"

@@ -42,6 +42,9 @@ func (p *Parser) glanceMark(toks []token, i int) glance {
 	case ">", "->":
 		return seesArrow
 	case "...":
+		if i > 0 && wantsNoun(toks[i-1].text) {
+			return seesCount | seesHalting
+		}
 		return seesCount
 	case "\n":
 		return seesLines
@@ -133,6 +136,7 @@ func (p *Parser) glance(toks []token) glance {
 // putRight undoes how a message was dictated, slipped and texted, and gathers its numbers.
 func (m *message) putRight(toks []token) []token {
 	p := m.p
+	p.unswap(toks)
 	g := p.glance(toks)
 	if g.has(seesHalting) {
 		toks = halted(toks)
@@ -166,7 +170,7 @@ func (m *message) putRight(toks []token) []token {
 		g = seesAll
 	}
 	if g.has(seesCount | seesDictated) {
-		toks = spelled(daysDecided(toks))
+		toks = p.parted(spelled(daysDecided(toks)))
 		g |= seesSpoken
 	}
 	if g.has(seesSpoken) {

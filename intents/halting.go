@@ -22,8 +22,8 @@ func halted(toks []token) []token {
 			continue
 		}
 		t := toks[i]
-		if t.text == "," && len(out) > 0 && wantsNoun(out[len(out)-1].text) && i+1 < len(toks) && toks[i+1].kind == word && len(toks[i+1].text) > 1 {
-			continue // "all the, zones, shut"
+		if oneOf(t.text, ",", "...") && len(out) > 0 && wantsNoun(out[len(out)-1].text) && i+1 < len(toks) && toks[i+1].kind == word && len(toks[i+1].text) > 1 {
+			continue // "all the, zones, shut", "swapped the ... the ... regulator"
 		}
 		if len(out) > 0 && t.kind == word && t.text == out[len(out)-1].text && wantsNoun(t.text) {
 			continue // "the the regulator"
