@@ -10,6 +10,7 @@ var (
 	listLastNamed  = listOf("last named")
 	listNoSlip     = listOf("no slip")
 	listThatNumber = listOf("that number")
+	listFixThat    = listOf("fix that")
 )
 
 // correctTalk is a phrase that may correct an earlier report, and what stands around it.
@@ -97,7 +98,7 @@ var correctRules = phraseRules{
 		return c.after
 	},
 	"fix that": func(c *correctTalk) bool { // not "I'll stop by and fix that drip"
-		return c.begins || c.last || c.after
+		return (c.begins || c.last || c.after) && (c.closes(c.at) || c.isNum(c.at+1) || c.inList(c.at+1, listFixThat))
 	},
 	"last reading was wrong|last reading wrong|last report wrong|last one wrong|last report was wrong|correct my|correct that|fix my last|fix the last|change my last|" +
 		"update my last|amend|amend that|edit my last|wrong number|wrong reading|bad number|i put the wrong|put it in wrong|" +

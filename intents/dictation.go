@@ -52,6 +52,8 @@ func (m *message) punctuate(toks []token) []token {
 		if t.kind == mark && t.text == "." && t.glued && i > 0 && toks[i-1].kind == word && i+1 < len(toks) && m.p.lex.of(&toks[i-1]).lists.has(listDotted) {
 			if n := &toks[i+1]; m.p.endsStreet(toks, i) || m.p.endsNoun(toks, i) {
 				// "rear 92, 3 elm st. changed the tank", "no recirc. recommend a flush"
+			} else if toks[i-1].text == "n" && i > 1 && oneOf(toks[i-2].text, ":", "=") {
+				// "softener: N. 120 at the meter"
 			} else if (n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints))) && !m.tapTold(toks, i) {
 				continue
 			}

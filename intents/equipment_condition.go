@@ -98,8 +98,8 @@ func (m *message) otherSense(i int) bool {
 	case "holds", "holding", "still holding": // "holds an air charge of 55"
 		k := m.right(i, 5, true, func(k int) bool { return m.items[k].num != nil })
 		return k >= 0 && m.items[k].seg == m.items[i].seg
-	case "bad":
-		return m.howBad(i)
+	case "bad": // "bad news, regulator's stuck"
+		return m.howBad(i) || m.text(i+1) == "news"
 	}
 	return false
 }
@@ -341,7 +341,7 @@ func (m *message) listBehind(a attribute, items []mentionOf) bool {
 func (m *message) bothOf(a attribute, items []mentionOf) bool {
 	s := m.items[a.at].sent
 	if a.what != "cond" || m.itemIn(s) != "" ||
-		m.left(a.at, 3, false, func(k int) bool { return m.text(k) == "both" || m.text(k) == "ambos" }) < 0 {
+		m.left(a.at, 3, false, func(k int) bool { return m.says(k, "both", "ambos") && !m.is(k+1, cWhose, "") && !m.noEquipment(k+1) }) < 0 {
 		return false
 	}
 	v, _ := m.val(a.at, cCond)

@@ -206,7 +206,7 @@ func (m *message) leadsOn(i int) bool {
 		strings.HasSuffix(t, " on") && m.is(i+1, cFuel, "") {
 		return true // "new heater on order", "heater on natural gas"
 	}
-	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so" || n == "top" || n == "bottom") {
+	if n := m.text(i + 1); t == "on" && (n == "it" || n == "them" || n == "file" || n == "there" || n == "so" || n == "top" || n == "tp" || n == "bottom") {
 		return true // "couldn't find a date on it"
 	}
 	if !m.is(i+1, cDeterminer, "") {

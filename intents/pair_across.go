@@ -1,5 +1,7 @@
 package intents
 
+import "lazyhand/assess"
+
 // Lists of the lexicon that these rules know.
 var (
 	listSameGauge = listOf("same gauge")
@@ -131,7 +133,7 @@ func (m *message) headPoint(s int) string {
 		}
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
-			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.changedPart(i) || m.sentenceSays(s, "it", "there", "ahi")) && (!m.items[i].weak || m.weakPointCounts(j, i)) {
+			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.changedPart(i) && !(p == string(assess.HeaterDrain) && m.sentenceIs(j, cMaterial, "")) || m.sentenceSays(s, "it", "there", "ahi")) && (!m.items[i].weak || m.weakPointCounts(j, i)) {
 				pts = append(pts, p)
 			}
 		}

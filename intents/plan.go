@@ -401,6 +401,9 @@ func (m *message) failedTank() bool {
 				m.sentenceIs(in, cSym, "creep") || m.pointInSentence(in)) {
 				continue // "heater jacket rusted through. needs an expansion tank"
 			}
+			if in := m.items[j].sent; in < m.items[k].sent && m.itemIn(in) == "" && oneOf(m.carried(in), "prv", "heater") || m.reliefNear(j) {
+				continue // "the regulator's age is not known. It is corroded. needs a tank", "T&P has been weeping"
+			}
 			if m.ofOtherItem(j, k) || m.is(j, cSym, "low_flow") && m.clauseStart(j) != m.clauseStart(k) {
 				continue // "gauge is acting up, she wants a tank put in"
 			}

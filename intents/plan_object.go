@@ -146,6 +146,9 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 			obj = m.itemCode(k, v)
 		}
 	}
+	if relief := func(k int) bool { return m.is(k, cRelief, "") }; obj == "" && m.kinds.has(cRelief) && m.left(i, i-from, true, relief) >= 0 {
+		return "relief", true // "prv failed. wants the relief valve swapped, I'm coming back Wednesday for it"
+	}
 	switch {
 	case obj != "":
 		return obj, true

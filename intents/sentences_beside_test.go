@@ -78,6 +78,33 @@ func TestAHeaterThatStandsThereIsNotOff(t *testing.T) {
 	})
 }
 
+func TestAPlanIsOfWhatItsOwnSentenceNames(t *testing.T) {
+	says(t, [][2]string{
+		{"prv failed. wants the relief valve swapped, I'm coming back Wednesday for it", "prv failed; plan other in 2"},
+		{"prv is a 2013. T&P is capped with a plug, back tomorrow with a new one", "plan other in 1; prv year 2013; relief_blocked"},
+		{"the regulator's age is unknown. It is heavily corroded. needs an expansion tank", "plan install_tank; prv age unknown suspect"},
+		{"quoted an expansion tank. T&P has been weeping in a can", "plan install_tank; relief_discharge"},
+		{"tank is waterlogged. needs an expansion tank", "expansion_tank failed; plan replace_tank"},
+		{"I'll stop by fri n fix that dripping tub. 114 front", "114 front_bibb; leak; plan other in 4"},
+		{"fix that, 114 front", "114 front_bibb; ask correct"},
+	})
+}
+
+func TestAnotherThingsSettingConditionAndPlaceStayItsOwn(t *testing.T) {
+	says(t, [][2]string{
+		{"new prv in 30 days. put 60 in the tank, was 12", "charged_tank to 60 from 12; plan replace_prv in 30"},
+		{"prv 2004. put 60 in the tank, it had 12", "charged_tank to 60 from 12; prv year 2004"},
+		{"plastic drain on the heater. gauge says 101", "101; drain_valve plastic"},
+		{"put a brass drain valve on the heater. 66 off it now", "66 heater_drain after; drain_valve brass; replaced_drain_valve"},
+		{"no prv. house has no water at all, both neighbors fine", "prv none; no_water"},
+		{"heater's electric. bad news, regulator's stuck wide open", "heater electric; prv failed"},
+		{"heater's a 2006. prssr gs up n dwn", "heater year 2006; swings"},
+		{"wtr htr 50 gl elctrc 2011 crrdd on tp. kitchen 61", "61 kitchen; heater year 2011 50 gal electric suspect"},
+		{"tankless unit, 2024. brwn wtr aftr cty flshd hydrnts", "heater year 2024 tankless; rusty_water"},
+		{"recirc: Y; sftnr: N. 120 at the meter", "120 street; softener none; recirc"},
+	})
+}
+
 func TestTheFirstOfSomethingIsNoDay(t *testing.T) {
 	says(t, [][2]string{
 		{"hung an exp tank, 2 gallon. water's gray for the first minute", "installed_tank; expansion_tank 2 gal; dark_water"},
