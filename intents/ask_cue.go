@@ -313,6 +313,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskHistory && set&cues(cueMark, cueAsks) == 0 && m.momentIn(s) {
 			continue // "quieren que les suba la reguladora, paso el jueves"
 		}
+		if r.about == AskSnooze && m.sentenceIs(s, cHint, "remind") && m.errandBehind(from) {
+			return false // "nudge me in 4 days, get basement key"
+		}
 		if r.about == AskDue && m.settlesTime(s) {
 			continue // "do I come back in 2 weeks, nah make it a month"
 		}

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listErrands       = listOf("errands")
 	listWeakLater     = listOf("weak later")
 	listTakesBackNow  = listOf("takes back now")
 	listTakesBackLast = listOf("takes back last")
@@ -173,6 +174,12 @@ func (m *message) askSnooze(p askPhrase) {
 	}
 	m.noteAsk(p, AskSnooze)
 	m.sents[p.s].snoozes = true
+}
+
+// errandBehind tells whether a clause behind item i names what is to be done then: ", get basement key".
+func (m *message) errandBehind(i int) bool {
+	k := m.right(i, 8, true, func(k int) bool { return m.isMark(k, ",", "-", ":") })
+	return k > 0 && m.inList(k+1, listErrands)
 }
 
 // surelyPutsOff tells whether a phrase can only put a follow-up off: "remind me later",

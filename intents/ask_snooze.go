@@ -28,7 +28,11 @@ func (m *message) snoozeDays(s int) {
 	if a == nil {
 		return
 	}
-	for _, sn := range []int{s, s + 1} {
+	near := []int{s, s + 1}
+	if s > 0 && m.saysThen(s) {
+		near = []int{s, s - 1} // "tied up until friday, ask me then"
+	}
+	for _, sn := range near {
 		if sn >= len(m.sents) || a.InDays != nil {
 			break
 		}
@@ -75,6 +79,16 @@ func (m *message) snoozeDays(s int) {
 			}
 		}
 	}
+}
+
+// saysThen tells whether sentence s points back to a time told before: "ask me then".
+func (m *message) saysThen(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if strings.HasSuffix(m.text(k), "then") || m.text(k) == "entonces" {
+			return true
+		}
+	}
+	return false
 }
 
 // spanAfter tells whether a span of time follows item i in sentence s.

@@ -190,6 +190,9 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			if it.unit == "gal" || it.unit == "litre" {
 				set |= cues(cueGallons)
 			}
+			for k := it.tok + 1; it.unit == "other" && i+1 < len(m.items) && k < m.items[i+1].tok; k++ {
+				set |= m.wordCues(k) & cues(cueCrew) // "the 5 of us"
+			}
 			continue
 		case it.mark:
 			if it.text == "?" {

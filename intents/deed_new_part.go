@@ -187,8 +187,12 @@ func (m *message) putsPart(i int) bool {
 // putsIn tells whether the word at i puts a part in, with a particle after it: "put a
 // tank in", "screwed a brass one in", "threaded a new brass in there".
 func (m *message) putsIn(i int) bool {
-	part := false
+	part, fitting := false, false
 	for k := i + 1; k < len(m.items) && k <= i+6 && !m.items[k].mark; k++ {
+		if fitting && m.text(k) == "in" && (m.closes(k) || m.says(k+1, "it", "there")) {
+			return true // "toilet ran, put a flapper in"
+		}
+		fitting = fitting || m.is(k, cFitting, "sure") || m.is(k, cFitting, "part")
 		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) || m.tankBySize(k) {
 			if m.putsOne(i, k) {
 				return true

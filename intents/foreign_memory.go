@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listEnters      = listOf("enters")
+	listWishesFor   = listOf("wishes for")
 	listBeforeValue = listOf("before value")
 	listTimesGoneBy = listOf("times gone by")
 	listFalls       = listOf("falls")
@@ -52,8 +54,19 @@ func (m *message) targeted(i int) bool {
 		case m.inList(k, listLabels):
 			return !m.pointBetween(k, i)
 		}
-		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !m.otherNumber(k, i) && !(m.tapGoodFor(k) && toPSI(m.items[i].value, m.items[i].unit) < leastRating) // "10 over limit here at 90"
+		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !(m.inList(k, listWishesFor) && m.wantsEntered(i)) && !m.otherNumber(k, i) && !(m.tapGoodFor(k) && toPSI(m.items[i].value, m.items[i].unit) < leastRating) // "10 over limit here at 90"
 	}) >= 0
+}
+
+// wantsEntered tells whether the sentence of item i only wants its numbers entered: "I would like 104 psi
+// entered for 9 Elm Ct", "I'd like to log 88 rear".
+func (m *message) wantsEntered(i int) bool {
+	for k := m.sents[m.items[i].sent].from; k < m.sents[m.items[i].sent].to; k++ {
+		if m.inList(k, listEnters) {
+			return true
+		}
+	}
+	return false
 }
 
 // leastRating is the lowest pressure that the valves and hoses of a house are rated for.

@@ -179,6 +179,8 @@ func (m *message) installing(w deed) (assess.Action, string) {
 		switch {
 		case w.bySize && m.left(w.at, 6, true, func(k int) bool { return m.is(k, cPart, "old") }) >= 0:
 			return assess.ReplacedTank, w.obj // "pulled the old tank, hung a 2 gal"
+		case w.bySize && m.itemBefore(w.at, w.obj) && m.failedTank():
+			return assess.ReplacedTank, w.obj // "tank is dead, hung a 2 gal"
 		case m.putAt(w.verb):
 			return assess.ChargedTank, w.obj
 		case m.inPlaceOf(w.at):
@@ -263,6 +265,16 @@ func (m *message) rebuilding(w deed) (assess.Action, string) {
 		return assess.RebuiltPRV, "prv"
 	}
 	return "", ""
+}
+
+// itemBefore tells whether a piece of equipment is named before item i.
+func (m *message) itemBefore(i int, code string) bool {
+	for k := range i {
+		if v, ok := m.val(k, cItem); ok && !m.taken(k) && m.itemCode(k, v) == code {
+			return true
+		}
+	}
+	return false
 }
 
 // fixing names what a word of mending does: "fixed the drip", "repaired the reg".

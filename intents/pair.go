@@ -93,6 +93,9 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
+		if n := len(evs); n > 1 && i == evs[n-1].end+1 && evs[n-1].num && !evs[n-2].num && m.beforeAgain(i, &evs[n-2]) {
+			continue // "street 140 before reg 63 after"
+		}
 		points := m.scratch.point(it.point)
 		if it.point == string(assess.Bibb) && m.says(i-1, "that", "this", "same") {
 			if p := m.sideBefore(i); p != "" {
@@ -106,6 +109,13 @@ func (m *message) events(s int) []event {
 	}
 	m.scratch.events = evs
 	return m.inRows(evs)
+}
+
+// beforeAgain tells whether the point at i only says again, by the regulator, where the one told last is.
+func (m *message) beforeAgain(i int, last *event) bool {
+	street := string(assess.Street)
+	return m.items[i].point == street && last.points[0] == street && beginsWith(m.items[i].text, "before", "ahead", "upstream", "in front", "antes") &&
+		m.isNum(i+1) && i+2 < len(m.items) && m.items[i+2].point == string(assess.AfterPRV)
 }
 
 var backToOpener = opener{values: map[class][]string{cDo: {"recheck"}}, lists: []list{listSameTap}, words: []string{"there"}}

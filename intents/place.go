@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listOtherRooms  = listOf("other rooms")
 	listPlaceToBibb = listOf("place to bibb")
 	listBibbToPlace = listOf("bibb to place")
 	listOpensPlace  = listOf("opens place")
@@ -331,6 +332,9 @@ func (m *message) placeOfSideBibb(i int) (int, bool) {
 	}
 	if _, day := weekdays[m.text(i+1)]; it.text == "back" && (day || m.says(i+1, "tomorrow", "next")) {
 		return i, true // "no tank back friday to put one in"
+	}
+	if m.inList(i+1, listOtherRooms) && !m.is(i+2, cBibb, "") {
+		return i, true // "the rear shop got 61"
 	}
 	it.point, it.weak = v+"_bibb", true
 	return i, true

@@ -143,6 +143,9 @@ func (m *message) drainOfTank(i int) bool {
 
 // hoseInList tells whether "hose" is a bibb among other test points: "tub 70, hose 71".
 func (m *message) hoseInList(i int) bool {
+	if m.text(i) == "hose" && m.says(i-1, "and", "y", "&", "/") && m.is(i-2, cPoint, "") && (m.isMark(i+1, ":", "=") && m.isNum(i+2) || m.isNum(i+1) && m.closes(i+1)) {
+		return true // "tub and hose: 37"
+	}
 	if m.text(i) != "hose" && m.text(i) != "wash" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" ||
 		i+2 < len(m.items) && !m.items[i+2].mark {
 		return false

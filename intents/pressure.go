@@ -29,7 +29,7 @@ func (m *message) pressureRole(i int) (role, string) {
 	if s.asking && m.askTakes(i) || s.question && m.right(i, 5, true, func(k int) bool { return m.text(k) == "enough" }) >= 0 {
 		return roleAsked, "question" // "is 35 m of head enough for a shower?"
 	}
-	if m.holdsKey(keyWants) {
+	if m.holdsKey(keyWants) && !m.wantsEntered(i) {
 		t := m.left(i, 3, false, func(k int) bool {
 			return m.said(k, keyWants) && (k >= i-2 || m.text(k) == "wanted" || m.text(k) == "asked for")
 		})

@@ -83,7 +83,7 @@ func (m *message) butNumber(i int) int {
 // ranges joins "67-68", "67 or 68", "between 95 and 97", "could be 58 could be
 // 59" into their middle.
 func (m *message) ranges() {
-	for i := 0; i+2 < len(m.items); i++ {
+	for i := 0; i+1 < len(m.items); i++ {
 		a := &m.items[i]
 		if a.num == nil || a.role != roleNone || a.num.time || a.num.phone {
 			continue
@@ -128,10 +128,34 @@ func (m *message) middle(i, join int) {
 
 // otherEnd finds the number that may be the other end of a range from the one at i; 0 for none.
 func (m *message) otherEnd(i int) int {
+	if m.wavers(i) {
+		return i + 1
+	}
 	if k := i + 2; m.isNum(k) && m.joinsRange(i, k) {
 		return k
 	}
 	return m.orElse(i)
+}
+
+// wavers tells whether the number at i, which a gauge is said to show, goes over into the next one, close
+// above it, of the same tap: "gauge reads 61 62 at the kitchen".
+func (m *message) wavers(i int) bool {
+	a, k := &m.items[i], i+1
+	if !m.isNum(k) || m.isNum(k+1) || m.isNum(i-1) || !m.is(i-1, cClaim, "") && m.text(i-1) != "reading" || a.unit != "" || a.value < leastPSI {
+		return false
+	}
+	point := ""
+	for j := m.sents[a.sent].from; j < m.sents[a.sent].to; j++ {
+		if p := m.items[j].point; p != "" && m.items[j].role != roleTaken {
+			if point != "" && p != point {
+				return false // "front rear read 80 82"
+			}
+			point = p
+		}
+	}
+	b := &m.items[k]
+	return b.value > a.value && b.value <= a.value+3 && a.num.integer && b.num.integer && !b.num.words &&
+		(m.closes(k) || pressureUnit(b.unit) || m.says(k+1, "at", "on", "in", "en", "psi") || m.meets(k+1, pointClasses))
 }
 
 // joinsRange tells whether what stands between the numbers at i and k makes them the ends of one

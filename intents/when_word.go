@@ -18,7 +18,7 @@ var (
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
-	"had", "till", "til", "until",
+	"had", "till", "til", "until", "once",
 }}
 
 // timeWord tells whether item i places a reading before or after work: weak
@@ -32,6 +32,8 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.Before // "replaced the prv, front 60, had 118"
 	case (t == "till" || t == "til" || t == "until") && worked && m.verbLeft(i, 6, "set") != nil:
 		return assess.After // "dialed the reg til the kitchen read 60"
+	case t == "once" && worked && m.says(i+1, "i", "we", "ive", "weve"):
+		return assess.After // "once I backed the prv off kitchen was 62"
 	case m.is(i, cBefore, ""):
 		if m.tellsOfBefore(i, worked) {
 			return assess.Before
@@ -43,7 +45,7 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.Before // "Entrada: … Trabajo: … Salida: …"
 	case m.is(i, cAfter, "") && m.afterWork(i):
 		return assess.After
-	case worked && (m.is(i, cAfter, "") || m.is(i, cNow, "")) && m.tellsOfAfter(i):
+	case (worked && (m.is(i, cAfter, "") || m.is(i, cNow, "")) || m.is(i, cAfter, "") && m.touchedSince(i)) && m.tellsOfAfter(i):
 		return assess.After
 	}
 	return ""
@@ -123,6 +125,17 @@ func (m *message) tellsOfAfter(i int) bool {
 		return m.workedBetween(-1, i) // "kitchen's sitting at 90. Turned the prv down"
 	}
 	return true
+}
+
+// touchedSince tells whether a time before work that is not told otherwise stands before item i: "before
+// I adjusted: 94. after: 60".
+func (m *message) touchedSince(i int) bool {
+	for k := range i {
+		if m.is(k, cBefore, "") && m.touched(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // touched tells whether "before" speaks of work though none is told: "before I touched anything".

@@ -163,11 +163,14 @@ func (t *turn) meaning(site store.SiteRecord, q *store.Question) (intents.Frame,
 	if of, told, err := t.cleaned(g, c, site); err != nil || told {
 		return of, err
 	}
-	if g, c, err = t.atSameTap(g, c, site); err != nil || !went {
+	if g, c, err = t.atSameTap(g, c, site); err != nil || !went && !g.SameTap {
 		return g, err
 	}
-	if at, went, err := t.goingOn(g, c, site); went || err != nil {
-		return at, err
+	if at, on, err := t.goingOn(g, c, site); on || err != nil {
+		return at, err // "swapped it, 60 now same tap"
+	}
+	if !went {
+		return g, nil
 	}
 	if t.numberLeft(of) && namesTaps(g) {
 		return g, nil // it tells the work as well
