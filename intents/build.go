@@ -25,6 +25,7 @@ func (m *message) build() {
 	m.units()
 	m.tickedChecks()
 	m.softenerTicked()
+	m.tankTicked()
 	m.namedLast()
 	m.joinRows()
 	m.cut()

@@ -46,9 +46,10 @@ func (m *message) altered(i int) (role, string, bool) {
 	}
 	// "prv 85 -> 60", "exp tank: 30 -> 60"
 	if j := i + 2; m.isNum(j) && (m.text(i+1) == "->" || m.text(i+1) == "to") && !m.points(j) &&
-		(it.unit == "" || m.items[j].unit == it.unit) {
+		(it.unit == "" || m.items[j].unit == it.unit || it.unit == "psi" && m.items[j].unit == "" && m.text(i+1) == "->") {
 		at := i - 1
-		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.says(at, "from", "set", "setting", "air")) {
+		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.says(at, "from", "set", "setting", "air") ||
+			m.numIs(at, roleSize) || m.is(at, cPresent, "")) { // "Exp: yes 2 gal 40 -> 60"
 			at--
 		}
 		v := m.verbLeft(i, 7, "set", "charged")

@@ -249,6 +249,21 @@ func (m *message) checkChanged(i int) bool {
 	return m.inList(k, listChangesPart)
 }
 
+// expGate is that of an expansion tank written short.
+var expGate = onlyWithWords("exp")
+
+// tankTicked makes "exp" at the head of a line the expansion tank: "Exp: yes, 2 gal".
+func (m *message) tankTicked() {
+	if m.shut(expGate) {
+		return
+	}
+	for i := range m.items {
+		if m.text(i) == "exp" && m.isMark(i+1, ":") && (i == 0 || m.isMark(i-1, "\n", ".")) {
+			m.say(i, "xt")
+		}
+	}
+}
+
 // softGate is that of a softener written short.
 var softGate = onlyWithWords("soft")
 

@@ -71,6 +71,9 @@ func (m *message) isService(k int) bool {
 func (m *message) maintainedYear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	last := m.says(i-1, "last time", "last one") || m.text(i-2) == "last time" || m.says(i-1, "one", "was") && m.text(i-2) == "last"
+	if m.text(i-2) == "last" && m.is(i-1, cDid, "rebuilt") {
+		return true // "prv last rebuilt 2022"
+	}
 	if last && m.left(i, 12, true, m.isService) >= 0 {
 		return true // "flushes it every year, last time 2025"
 	}
@@ -158,7 +161,11 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		}
 		y = m.yearLately(a.at)
 	}
-	f := m.equipment.get(m.servicedItem(a.at, items), a.at)
+	item := m.servicedItem(a.at, items)
+	if m.is(a.at-1, cDid, "rebuilt") {
+		item = "prv"
+	}
+	f := m.equipment.get(item, a.at)
 	if f.MaintainedYear == nil {
 		f.MaintainedYear = &y
 	}

@@ -93,7 +93,7 @@ func (m *message) yearAlone(i int) bool {
 	}
 	told := false
 	for k := i - 1; k >= 0 && m.items[k].sent == m.items[i].sent-1; k-- {
-		if m.numIs(k, roleReading) || m.is(k, cDid, "") {
+		if m.numIs(k, roleReading) || m.is(k, cDid, "") && !(m.text(k) == "set" && m.numIs(k+1, roleSetting)) {
 			return false
 		}
 		told = told || m.is(k, cItem, "") || m.factual(k)

@@ -151,6 +151,9 @@ func (m *message) same(i int) {
 	case m.inList(i+1, listSameAt):
 		for k := i + 2; k <= i+4 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
 			point = point || m.items[k].point != ""
+			if point && (m.isNum(k+1) || m.isMark(k+1, ",", ":") && m.isNum(k+2)) {
+				return // "low in the shower, 52; same at lav, 50"
+			}
 		}
 	default:
 		if t := m.text(i + 1); (strings.HasPrefix(t, "at ") || strings.HasPrefix(t, "on ") || strings.HasPrefix(t, "out ")) &&

@@ -146,6 +146,11 @@ func TestVisitsAsCrewsCloseThem(t *testing.T) {
 		{"toilet runs all night, put a new flapper in. hose bib in back drips", "leak; repaired_leak"},
 		{"relief line isn't capped, no plug, it runs to the floor drain. T and P spits at night", "no relief_blocked; relief_discharge"},
 		{"call him before you go, 70 side tap. put air in the exp tank, 60", "70 side_bibb; charged_tank to 60"},
+		{"meter 95, after PRV 65. PRV last rebuilt 2022", "65 after_prv; 95 street; prv maintained 2022"},
+		{"low flow in shower, 52 static / 20 flowing\n- same at lav, 50", "20 bath flowing; 50 bath; 52 bath static; low_flow"},
+		{"80 kitchen. exp tank full of water, replaced w/ 2 gal @ 60\nRetest: kitchen 62", "62 kitchen; 80 kitchen; expansion_tank 2 gal; replaced_tank to 60"},
+		{"PRV - set 65. 2015. kitchen 66", "66 kitchen; prv year 2015 set 65"},
+		{"Loc: laundry\n60\nExp: yes 2gal 40psi -> 60", "60 laundry; expansion_tank 2 gal; charged_tank to 60 from 40"},
 		{"callback at 519 Seed House Rd\nlast visit wrote 78 in the kitchen\ntoday kitchen 64", "64 kitchen"},
 	})
 }
