@@ -20,7 +20,8 @@ func (m *message) shareUnits() {
 		for k := i - 1; k >= 0 && k >= i-4; k-- {
 			if m.items[k].num != nil {
 				a, u := &m.items[k], m.items[i].unit
-				spans := oneOf(u, "week", "month", "day", "year") && k >= i-2 && !m.setTo(k)
+				// "65 - 3 yrs old": who tells a span tells the shorter time first
+				spans := oneOf(u, "week", "month", "day", "year") && k >= i-2 && !m.setTo(k) && a.value <= m.items[i].value
 				if m.ownPlaces(k, i) {
 					break // "front 84 and 52 m head at the meter"
 				}

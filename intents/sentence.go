@@ -1,9 +1,12 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listBeginsClause = listOf("begins clause")
 	listInOrder      = listOf("in order")
+	listClauseVerbs  = listOf("clause verbs")
 )
 
 // sentence is a range of items; line tells lines apart.
@@ -54,7 +57,7 @@ func (m *message) cut() {
 		}
 		it.sent, it.seg = len(m.sents), seg
 		if !it.mark {
-			if m.said(i, keyAnew) || m.said(i, keyJoins) && m.joinsReading(i) {
+			if m.said(i, keyAnew) || m.said(i, keyJoins) && (m.joinsReading(i) || m.joinsClause(i)) {
 				seg++
 				it.seg = seg
 			}
@@ -128,6 +131,30 @@ func (m *message) tapsInOrder(i int) bool {
 
 // partsRow tells whether item k stands between two members of a row.
 func (m *message) partsRow(k int) bool { return m.says(k, ",", "/", "and", "&", "y") }
+
+// joinsClause tells whether the "and" at item i joins a clause with a subject and a verb of its own
+// to one that denies something: "the relief valve can't open and its outlet is soldered shut".
+func (m *message) joinsClause(i int) bool {
+	if i == 0 {
+		return false
+	}
+	seg, denied := m.items[i-1].seg, false
+	for k := i - 1; k >= 0 && m.items[k].seg == seg && !denied; k-- {
+		denied = m.is(k, cNeg, "") && m.text(k) != "no" || strings.Contains(m.text(k), "nt ")
+	}
+	if !denied {
+		return false
+	}
+	for k := i + 1; k < len(m.items) && k <= i+4 && !m.items[k].mark; k++ {
+		if m.isNum(k) || m.is(k, cNeg, "") {
+			return false
+		}
+		if t := m.text(k); m.inList(k, listClauseVerbs) && k > i+1 || oneOf(t, "there is", "theres", "water out") || m.is(k, cSym, "") && strings.Contains(t, " is ") {
+			return true
+		}
+	}
+	return false
+}
 
 // joinsReading tells whether the "and" at item i begins a clause that tells a pressure at its
 // test point, where the clause before it tells none: "neighbor had 140 last month and 82 at
