@@ -19,6 +19,9 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	apart := m.items[first.at].seg != m.items[a.at].seg
 	behind := m.items[last.at].seg != m.items[a.at].seg
 	ahead, after := a.at < first.at, a.at > last.at
+	if m.flowInBrackets(a, here) {
+		return
+	}
 	switch {
 	case m.allOfItBefore(a.at):
 		flowOfRest(m.readings[:hi], a.flow)
@@ -55,6 +58,27 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 			m.readings[k].Flow = a.flow
 		}
 	}
+}
+
+// flowInBrackets keeps a flow told in brackets to the readings that stand in them: "64 kitchen (51
+// flowing)". False where none does.
+func (m *message) flowInBrackets(a mention, here []reading) bool {
+	inside := false
+	for k := range here {
+		if r := &here[k]; m.inSameBrackets(a.at, r.at) {
+			inside = true
+			if r.Flow == "" {
+				r.Flow = a.flow
+			}
+		}
+	}
+	return inside
+}
+
+// inSameBrackets tells whether the items a and b stand in one pair of brackets.
+func (m *message) inSameBrackets(a, b int) bool {
+	open := m.bracketed(a)
+	return open >= 0 && b > open && m.right(open, b-open, true, func(j int) bool { return m.isMark(j, ")") }) < 0
 }
 
 // rowOfNumbers tells whether nothing but marks and "then" stands between the readings from..to: "61, 64,

@@ -96,7 +96,7 @@ func (m *message) differenceBehind(i int) bool {
 			!strings.HasPrefix(m.text(i+2), "the") && !m.points(i+2) && !m.is(i+2, cPlace, "")
 	case "low", "high", "short", "more", "mas", "too":
 		return pressureUnit(m.items[i].unit)
-	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "swing", "jump", "increase", "decrease", "rise",
+	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "swing", "jump", "increase", "decrease", "rise", "climb", "gain", "spread",
 		"menos", "increments", "shy", "difference between", "point drop":
 		return true
 	}

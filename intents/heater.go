@@ -26,6 +26,9 @@ func (m *message) heaters() {
 		return
 	}
 	m.untilTurned(all)
+	if len(all) == 1 && m.heaterInBrackets(all[0]) {
+		return
+	}
 	if !slices.ContainsFunc(all, func(a mention) bool { return a.state != all[0].state }) {
 		for k := m.toldApart(all); k < len(m.readings); k++ {
 			m.readings[k].Heater = all[0].state
@@ -45,6 +48,19 @@ func (m *message) heaters() {
 		m.heaterOver(a, all)
 	}
 	m.heaterCarried(all)
+}
+
+// heaterInBrackets keeps a state told in brackets to the readings that stand in them: "kitchen 88 (63
+// burner off)". False where none does.
+func (m *message) heaterInBrackets(a mention) bool {
+	lo, hi := m.readingsOf(m.items[a.at].sent)
+	inside := false
+	for k := lo; k < hi; k++ {
+		if m.inSameBrackets(a.at, m.readings[k].at) {
+			m.readings[k].Heater, inside = a.state, true
+		}
+	}
+	return inside
 }
 
 // heaterBehind gives each state to the readings before it where one sentence tells them in turn,

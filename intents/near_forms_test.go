@@ -306,3 +306,15 @@ func TestHousesOfOneDigitAndWorkOfOthers(t *testing.T) {
 		}
 	}
 }
+
+func TestWhatBracketsKeep(t *testing.T) {
+	says(t, [][2]string{
+		{"64 kitchen (58 when dishwasher ran)", "58 kitchen flowing; 64 kitchen"},
+		{"rear 77 (51 tub open)", "51 rear_bibb flowing; 77 rear_bibb"},
+		{"51 flowing (64 static) kitchen", "51 kitchen flowing; 64 kitchen static"},
+		{"kitchen 64, tub 62 (all off)", "62 bath static; 64 kitchen static"},
+		{"kitchen 88 (63 burner off)", "63 kitchen idle; 88 kitchen"},
+		{"front 88, rear 87 (heater off)", "87 rear_bibb idle; 88 front_bibb idle"},
+		{"7 psi climb overnight", "ask none"},
+	})
+}
