@@ -140,6 +140,7 @@ type askRule struct {
 // askRules are asked in turn before what whole sentences and their phrases ask.
 var askRules = [...]askRule{
 	{asks: (*message).asksAir, about: AskCharge, gate: onlyWithList(listAsksHowMuch), question: true},
+	{asks: (*message).asksChargeFor, gate: onlyWithList(listAirFor), question: true},
 	{asks: (*message).asksHelp, about: AskHelp, gate: onlyWithList(listHow)},
 	{asks: (*message).asksCancel, about: AskCancel, gate: onlyWithList(listCancels), dues: true},
 	{asks: (*message).asksOfItem, about: AskHistory, gate: onlyWithWords("?"), question: true},

@@ -7,6 +7,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listAirFor       = listOf("air for")
 	listAsksWas      = listOf("asks was")
 	listPassesWord   = listOf("passes word")
 	listNotPassedOn  = listOf("not passed on")
@@ -119,6 +120,17 @@ func (m *message) asksAir(s int) bool {
 		of = of || m.says(i, "air", "aire") || m.inList(i, listTankSpokenOf) && !m.is(i+1, cWhose, "")
 	}
 	return of
+}
+
+// asksChargeFor reads a question after the air for a pressure that it gives, and no tank: "what charge
+// for a house at 58".
+func (m *message) asksChargeFor(s int) bool {
+	first := m.firstOf(s)
+	if !m.says(first, "what", "whats", "how much", "que", "cuanto") || !m.inList(first+1, listAirFor) || m.bare(s) < 0 && m.sents[s].numbers != 1 {
+		return false
+	}
+	m.tankNumbers(s, m.addAsk(first, AskCharge))
+	return true
 }
 
 // asksLog tells whether a sentence asks what one of the crew, or all of it, reported on a day:

@@ -318,3 +318,13 @@ func TestWhatBracketsKeep(t *testing.T) {
 		{"7 psi climb overnight", "ask none"},
 	})
 }
+
+func TestSizesAndAirAskedWithoutTheTank(t *testing.T) {
+	says(t, [][2]string{
+		{"what charge for a house at 58", "ask tank_charge"},
+		{"what air for a 62 psi house", "ask tank_charge"},
+		{"what's the size for a 40 gal at 65 psi, 120 degrees", "ask tank_size"},
+		{"whats the size for the prv", "ask history"},
+		{"examples", "ask help"},
+	})
+}
