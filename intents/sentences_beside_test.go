@@ -105,6 +105,18 @@ func TestAnotherThingsSettingConditionAndPlaceStayItsOwn(t *testing.T) {
 	})
 }
 
+func TestWhoHasToGoBackPlansItAndAsksNothing(t *testing.T) {
+	says(t, [][2]string{
+		{"tank looks iffy. Got to go back to 3 Sandia Ln in 2 weeks for a recheck", "expansion_tank suspect; plan recheck in 14"},
+		{"kitchen 60. have to come back to 3 Sandia Ln on friday", "60 kitchen; plan other in 4"},
+		{"what do I have to do friday", "ask due"},
+		{"tank's shot. it has got to go friday", "expansion_tank failed; plan replace_tank in 4"},
+		{"got about a bucket of sand out of the heater, flushed it clean. recheck 14 Windrow Pl in 10 days", "flushed_heater; plan recheck in 10"},
+		{"what have we got about 14 Windrow Pl", "ask history"},
+		{"brought her down to 60 on the reg. okay side spigot is 88", "88 side_bibb; set_prv to 60"},
+	})
+}
+
 func TestTheFirstOfSomethingIsNoDay(t *testing.T) {
 	says(t, [][2]string{
 		{"hung an exp tank, 2 gallon. water's gray for the first minute", "installed_tank; expansion_tank 2 gal; dark_water"},

@@ -207,9 +207,9 @@ func besideFacts(messages []labelled) []change {
 		}
 	}
 	return []change{
-		{"before a further fact", 0.98, beside(func(message, fact string) string { return stopped(message) + " " + fact })},
-		{"behind a further fact", 0.985, beside(func(message, fact string) string { return stopped(fact) + " " + message })},
-		{"with a further fact on a line of its own", 0.985, beside(func(message, fact string) string { return message + "\n" + fact })},
+		{"before a further fact", 0.996, beside(func(message, fact string) string { return stopped(message) + " " + fact })},
+		{"behind a further fact", 0.991, beside(func(message, fact string) string { return stopped(fact) + " " + message })},
+		{"with a further fact on a line of its own", 0.996, beside(func(message, fact string) string { return message + "\n" + fact })},
 	}
 }
 
