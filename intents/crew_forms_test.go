@@ -43,5 +43,11 @@ func TestFormsOfCrews(t *testing.T) {
 		{"62 at the kitchen after backing it off", "62 kitchen after; set_prv"},
 		{"before I adjusted: 94 kit. after: 60 kit", "60 kitchen after; 94 kitchen before"},
 		{"94 kitchen before I adjusted, 60 after", "60 kitchen after; 94 kitchen before"},
+		{"new check goes in Tuesday", "plan other in 1"},
+		{"send tank to 14 Sorrel", "ask none"},
+		{"bring a new tank to 14 Sorrel", "ask none"},
+		{"alarm at 23 w carob is 4488", "ask none"},
+		{"install a tank in 2 weeks and replace the prv", "plan install_tank in 14; plan replace_prv in 14"},
+		{"install a tank friday and replace the prv in 2 weeks", "plan install_tank in 4; plan replace_prv in 14"},
 	})
 }

@@ -9,6 +9,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listBringsTo    = listOf("brings to")
 	listThereIs     = listOf("there is")
 	listBelieves    = listOf("believes")
 	listPlainNo     = listOf("plain no")
@@ -38,7 +39,7 @@ func (m *message) named(s int, items []mentionOf) {
 			}
 			continue
 		}
-		if m.unwanted(it.at) || m.onTruck(it.at) {
+		if m.unwanted(it.at) || m.sentTo(it.at) || m.onTruck(it.at) {
 			continue
 		}
 		switch it.item {
@@ -286,6 +287,15 @@ func (m *message) tankPlan() bool {
 		}
 	}
 	return false
+}
+
+// sentTo tells whether the item at i is only to be brought to a house: "send tank to 14 Sorrel".
+func (m *message) sentTo(i int) bool {
+	k := i - 1
+	for m.is(k, cDeterminer, "") || m.is(k, cPart, "new") {
+		k--
+	}
+	return m.inList(k, listBringsTo) && m.says(i+1, "to", "over to", "out to") && i+2 < len(m.items) && m.items[i+2].site
 }
 
 // unwanted tells whether the item at i is one that somebody does not want: "no quiere

@@ -133,7 +133,7 @@ func (m *message) absentAfter(i int) bool {
 		switch t := m.text(k); {
 		case m.is(k, cAbsent, ""):
 			return !m.meets(k+1, lacked) // "el boiler no tiene fugas"
-		case m.inList(k, listToAbsent), m.timeWordAt(k), m.items[k].site, m.isMark(k, ":", "=", "-", "?"):
+		case m.inList(k, listToAbsent), m.timeWordAt(k), m.items[k].site, m.isMark(k, ":", "=", "-", "?", "|"):
 		case t == "n":
 			return m.closes(k) // "ET N"
 		case t == ",":
@@ -141,7 +141,8 @@ func (m *message) absentAfter(i int) bool {
 		case t == "no":
 			return m.stopAt(k+1) || m.noThereIs(k)
 		case t == "not":
-			return m.says(k+1, "present", "there", "installed")
+			there := func(j int) bool { return m.text(j) == "there" }
+			return m.says(k+1, "present", "there", "installed") || m.closes(k) && m.left(i, 6, true, there) >= 0 // "a softener is there, a check valve is not"
 		default:
 			return m.inList(k, listNoneThere) && (t != "no tiene" || m.stopAt(k+1))
 		}
@@ -222,7 +223,7 @@ func (m *message) tickedChecks() {
 			continue
 		}
 		k := i + 1
-		for m.isMark(k, ":", "-", "=", "?") {
+		for m.isMark(k, ":", "-", "=", "?", "|") {
 			k++
 		}
 		// "Check: none at the meter"
@@ -236,7 +237,7 @@ func (m *message) tickedChecks() {
 // checkChanged tells whether "check" at item i is a part that is changed: "back in 2 weeks to change
 // the check", "new check goes in Tuesday".
 func (m *message) checkChanged(i int) bool {
-	if m.is(i-1, cPart, "new") && m.is(i+1, cHint, "wentin") || m.is(i-1, cPart, "new") && m.says(i+1, "goes", "going") {
+	if m.is(i-1, cPart, "new") && m.is(i+1, cHint, "wentin") || m.is(i-1, cPart, "new") && m.says(i+1, "goes", "going", "goes in", "going in") {
 		return true
 	}
 	if !m.is(i-1, cDeterminer, "") && !m.says(i-1, "that", "bad", "old") {

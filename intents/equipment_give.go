@@ -195,7 +195,8 @@ func (m *message) noInstalledYear(i int, owner string) bool {
 		if m.says(i+1, "told", "said", "quoted") {
 			return true // "a fellow in 2015 told her"
 		}
-		return m.inList(k, listSinceThen) && m.items[k].seg == m.items[i].seg && !m.sinceInstalled(i, k, owner) && !m.partFor(k)
+		return m.inList(k, listSinceThen) && m.items[k].seg == m.items[i].seg && !m.sinceInstalled(i, k, owner) && !m.partFor(k) &&
+			!(m.text(k) == "built" && m.partBuilt(k))
 	}) >= 0
 }
 

@@ -328,3 +328,14 @@ func TestSizesAndAirAskedWithoutTheTank(t *testing.T) {
 		{"examples", "ask help"},
 	})
 }
+
+func TestYearsOfPartsThatWereBuiltAndThingsThatAreNot(t *testing.T) {
+	says(t, [][2]string{
+		{"The regulator, built in 1997, is dead.", "prv year 1997 failed"},
+		{"heater was built in 2011", "heater year 2011"},
+		{"house built in 1997, prv is original", "prv year 1997"},
+		{"heater in a house built in 1997", "ask none"},
+		{"HEATER | tankless, 2024\nRECIRC | none", "heater year 2024 tankless; recirc none"},
+		{"A softener is there, a check valve is not.", "check_valve none; softener"},
+	})
+}

@@ -191,7 +191,7 @@ func (m *message) planForDay(s int, w moment, acts []action, whens []moment) {
 		p.InDays = &d
 	}
 	m.plans = append(m.plans, p)
-	m.joinedJobs(p, a, acts)
+	m.joinedJobs(p, a, acts, only)
 	for k := range acts {
 		b := &acts[k]
 		b.used = b.used || b.other && !m.ownDay(b, a, w, whens) || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)

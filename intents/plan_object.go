@@ -55,13 +55,13 @@ func (m *message) secondPlan(se *sentence) {
 
 // joinedJobs gives the day of plan p, made of action a, to the job that "and" joins to it: "to install
 // a tank and to replace the regulator in three weeks".
-func (m *message) joinedJobs(p planned, a *action, acts []action) {
+func (m *message) joinedJobs(p planned, a *action, acts []action, only bool) {
 	if p.InDays == nil || a.other || a.code == assess.Recheck {
 		return
 	}
 	for k := range acts {
 		b := &acts[k]
-		if b.used || b.other || b.code == a.code || b.code == assess.Recheck || !m.joinsJobs(min(a.at, b.at), max(a.at, b.at)) {
+		if b.used || b.other || b.code == a.code || b.code == assess.Recheck || !m.joinsJobs(min(a.at, b.at), max(a.at, b.at), only) {
 			continue
 		}
 		b.used = true
@@ -70,8 +70,9 @@ func (m *message) joinedJobs(p planned, a *action, acts []action) {
 }
 
 // joinsJobs tells whether "and" joins the jobs at items a and b, with no more between than what the
-// first is to be done to.
-func (m *message) joinsJobs(a, b int) bool {
+// first is to be done to, and the day where it is the only one: "install a tank in 2 weeks and replace
+// the prv".
+func (m *message) joinsJobs(a, b int, only bool) bool {
 	if b > a+9 || !m.is(b, cBase, "") {
 		return false
 	}
@@ -83,7 +84,7 @@ func (m *message) joinsJobs(a, b int) bool {
 		return false
 	}
 	for j := a + 1; j < k; j++ {
-		if m.items[j].mark || m.timeSpan(j) || m.timeWordAt(j) || m.is(j, cWill, "") {
+		if m.items[j].mark || !only && (m.timeSpan(j) || m.timeWordAt(j)) || m.is(j, cWill, "") {
 			return false
 		}
 	}

@@ -78,7 +78,7 @@ func (m *message) original(items []mentionOf) {
 		}
 		b := m.left(i, 5, false, func(k int) bool {
 			if m.inList(k, listHouseBuilt) {
-				return !m.partFor(k) // "prv for the house 2020"
+				return !m.partFor(k) && !(m.text(k) == "built" && m.partBuilt(k)) // "prv for the house 2020"
 			}
 			return m.is(k, cHint, "original")
 		})
@@ -109,6 +109,16 @@ func (m *message) original(items []mentionOf) {
 		}
 	}
 	m.setRole(built, roleIgnored, "the house's year")
+}
+
+// partBuilt tells whether it is a part that is said to have been built at item k: "the regulator, built in
+// 1997, is dead".
+func (m *message) partBuilt(k int) bool {
+	j := k - 1
+	for m.isMark(j, ",", "(") || m.inList(j, listLinks) {
+		j--
+	}
+	return m.is(j, cItem, "")
 }
 
 // partFor tells whether a part is said to be for the house at item k: "PRV for the pool house 2013".
