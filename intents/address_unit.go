@@ -2,6 +2,11 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listJobSlips = listOf("job slips")
+)
+
 // unitID reads a unit's number or letter at k.
 func unitID(toks []token, k int) (string, int) {
 	if k >= len(toks) {
@@ -93,6 +98,9 @@ func (a *address) unitAhead(p *Parser, toks []token) {
 	}
 	if k >= 1 && toks[k].kind == number && toks[k-1].kind == mark && toks[k-1].text == "#" && toks[k].num.integer &&
 		len(toks[k].num.digits) <= 4 {
+		if k >= 2 && toks[k-2].kind == word && p.lex.of(&toks[k-2]).lists.has(listJobSlips) {
+			return // "JOB# 4411 / 19 W Pepper Ln"
+		}
 		a.line += " # " + toks[k].num.digits
 		a.unitFrom, a.unitTo, a.from = k-1, k+1, k-1
 		return

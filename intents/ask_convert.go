@@ -147,7 +147,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 	if m.is(i, cQuestion, "") && m.says(i-1, "is", "es", "makes", "son") && (m.closes(i) || m.inList(i+1, listIntoUnit)) {
 		return true // "if 1 bar is 14.5 then 3.7 bar is what in psi"
 	}
-	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and")) &&
+	if m.is(i, cQuestion, "") && (i <= se.from+3 || m.items[i-1].mark || m.says(i-1, "then", "tell", "so", "and", "but")) &&
 		!m.inList(i, listAsksFirst) {
 		return true
 	}
@@ -212,10 +212,13 @@ func (m *message) onlyAsksUnit(s int) bool {
 	return m.sents[s].question
 }
 
+// longQuestion is how many words a question about what the sentence before it told may have.
+const longQuestion = 9
+
 // spokenOf returns the one pressure of the sentence before s that is not in unit
 // to, when s asks for no more than "what is it in psi"; else -1.
 func (m *message) spokenOf(s int, to string) int {
-	if s == 0 || to == "" || !m.shortSentence(s, 6) ||
+	if s == 0 || to == "" || !m.shortSentence(s, 6) && !(m.sents[s].question && m.shortSentence(s, longQuestion)) ||
 		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that") && !m.onlyAsksUnit(s) {
 		return -1
 	}

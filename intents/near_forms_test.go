@@ -299,6 +299,8 @@ func TestHousesOfOneDigitAndWorkOfOthers(t *testing.T) {
 		"62 kitchen, 4 Bath Ave":         "4 Bath Ave",
 		"kitchen 62 at 8 Star Dr":        "8 Star Dr",
 		"3 bed 2 bath ranch, 62 kitchen": "",
+		"JOB# 4411 / 19 W Pepper Ln":     "19 W Pepper Ln",
+		"# 30, 811 Garland Blvd: bib 58": "811 Garland Blvd # 30",
 		"4 story place, top bath has 31": "",
 	} {
 		if got := p.Parse(text, Context{}).Site; got != site {
@@ -326,6 +328,12 @@ func TestSizesAndAirAskedWithoutTheTank(t *testing.T) {
 		{"what's the size for a 40 gal at 65 psi, 120 degrees", "ask tank_size"},
 		{"whats the size for the prv", "ask history"},
 		{"examples", "ask help"},
+		{"the boiler plate on this thing says 6 bar. what do I call that in psi?", "ask convert"},
+		{"i know 100 psi is about 690 kpa but whats 72 psi in kpa", "ask convert"},
+		{"front 71, tub 69, water off everywhere and burner off", "69 bath idle static; 71 front_bibb idle static"},
+		{"water off at every fixture: rear bib 80, kitchen 79", "79 kitchen static; 80 rear_bibb static"},
+		{"water off at the meter", "shut_off"},
+		{"72 mby 74 sd bb", "73 side_bibb"},
 	})
 }
 
