@@ -25,7 +25,7 @@ type toldWhen struct {
 
 // whens places readings before and after the work of the message.
 func (m *message) whens() {
-	worked := len(m.work) > 0 || m.foundLeft || m.changed() || m.toldAround()
+	worked := len(m.work) > 0 || m.foundLeft || m.changed() || m.kinds.has(cBefore) && m.kinds.has(cAfter) && m.toldAround()
 	var all []toldWhen
 	for i := range m.items {
 		if !m.begins(i, keyTime) {
