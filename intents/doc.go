@@ -21,7 +21,7 @@
 //
 // The text is put right:
 //
-//	tap counted_taps               "same tap" is written out, counted taps run
+//	tap                            "same tap" is written out
 //	undo undo_rune                 what chat and typography did to it
 //	token token_digits token_word  words, numbers and marks
 //	glance                         what a message holds that the next ones mend

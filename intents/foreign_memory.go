@@ -107,10 +107,17 @@ func (m *message) dropBefore(i int) bool {
 // whereStuck tells whether the number at i is where a gauge's needle stays: "gauge sticks at 40
 // when you bleed it".
 func (m *message) whereStuck(i int) bool {
-	stuck := m.says(i-1, "at", "en") && m.is(i-2, cHint, "sticks") || m.text(i-1) == "en" && m.is(i-2, cCond, "failed") ||
-		m.says(i-1, "at", "on") && m.is(i-2, cCond, "failed") && (m.is(i-3, cPart, "old") || m.says(i-3, "was", "got")) || m.is(i-1, cHint, "sticks")
-	return stuck &&
-		m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0
+	var stuck bool
+	switch m.text(i - 1) {
+	case "at":
+		another := m.is(i-3, cPart, "old") || m.says(i-3, "was", "got") // "old one stuck at 20"
+		stuck = m.is(i-2, cHint, "sticks") || m.is(i-2, cCond, "failed") && another
+	case "en":
+		stuck = m.is(i-2, cHint, "sticks") || m.is(i-2, cCond, "failed")
+	default:
+		stuck = m.is(i-1, cHint, "sticks")
+	}
+	return stuck && m.left(i, 9, false, func(k int) bool { return m.is(k, cItem, "gauge") || m.text(k) == "needle" }) >= 0
 }
 
 // heldFor tells whether the number at i is for how many minutes a pressure was watched: "held 70 for

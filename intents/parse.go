@@ -134,7 +134,6 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 		if ctx.Again != "" {
 			text = nameTap(text, ctx.Again)
 		}
-		text = runCounted(text)
 	}
 	m := &d.msg
 	m.p, m.scratch, m.ctx, m.raw, m.explain = p, d, ctx, text, explain
