@@ -109,7 +109,7 @@ var amends = cues(cueFalse, cueMistake, cueAmend)
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
 	se := &m.sents[s]
-	if m.kinds.has(cAside) && m.anyIn(s, func(k int) bool { return m.is(k, cAside, "all") }, setOf(cAside)) {
+	if m.sentenceIs(s, cAside, "all") {
 		return false // "whoever borrowed my nail gun, it wants 100 psi not 60"
 	}
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) ||

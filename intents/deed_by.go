@@ -72,18 +72,6 @@ func (m *message) utilityBefore(i int) bool {
 	return k < i && (m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
 }
 
-// utilityAround tells whether a clause of the sentence of item i begins with the water supplier: "water's
-// off, city is working on the main".
-func (m *message) utilityAround(i int) bool {
-	s := &m.sents[m.items[i].sent]
-	for k := s.from; k < s.to; k++ {
-		if m.inList(k, listUtility) && m.utilityBefore(k+1) {
-			return true
-		}
-	}
-	return false
-}
-
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".
 func (m *message) formerCrew(k int) bool {
 	return m.is(k, cMemory, "") && !m.is(k, cBefore, "") && strings.Contains(m.text(k), " ") &&

@@ -17,7 +17,7 @@ var shutOffWords = opener{lists: []list{listShutsOff}}
 
 // shutsWater reads the house's water shut at item i, and not opened.
 func (m *message) shutsWater(i int) bool {
-	if !m.closesWater(i) || m.opensIt(i) || m.utilityAround(i) {
+	if !m.closesWater(i) || m.opensIt(i) || m.utilityBefore(i) {
 		return false
 	}
 	m.addVerb(i, m.shutOrSet(i))
