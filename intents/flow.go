@@ -141,8 +141,12 @@ func (m *message) quantified(i int) bool {
 // withList tells whether only taps follow the "with" at item i, which stands behind a
 // number: "44 with hose and tub".
 func (m *message) withList(i int) bool {
-	if t := m.text(i); t != "with" && t != "w/" && t != "w" && t != "con" || !m.isNum(i-1) {
-		return false
+	n := i - 1
+	if m.is(n, cPoint, "") && !m.is(n, cBibb, "") {
+		n-- // "48 kitchen w/ shower"
+	}
+	if t := m.text(i); t != "with" && t != "w/" && t != "w" && t != "con" || !m.isNum(n) || m.items[n].role == roleIgnored {
+		return false // "lost 15 psi with the tub"
 	}
 	open, run := 0, false
 	for k := i + 1; k < len(m.items) && !m.items[k].mark; k++ {
@@ -156,7 +160,7 @@ func (m *message) withList(i int) bool {
 			return false
 		}
 	}
-	return run && open > 1 || open > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
+	return run && open > 1 || open > 0 && n < i-1 || open > 0 && m.left(i, 12, true, func(k int) bool { return m.items[k].point != "" }) >= 0
 }
 
 // flowAcross spreads a flow told in a sentence without readings.

@@ -11,7 +11,8 @@ var (
 	listAndNow = listOf("and now")
 	listWithIt = listOf("with it")
 
-	listNotLooked = listOf("not looked")
+	listNotLooked  = listOf("not looked")
+	listRestsAlone = listOf("rests alone")
 )
 
 // Running and resting water told in words that no phrase of the lexicon foresees: a
@@ -71,6 +72,9 @@ func (m *message) usedBy(i int) assess.Flow {
 			}
 			return ""
 		case m.is(k, cHint, "whiles"):
+			if m.says(k, "once", "after") && m.says(i, "filled", "refilled", "flushed") {
+				return "" // "66 at the laundry once it filled"
+			}
 			led = true
 		case m.tap(k):
 			tap = true
@@ -185,6 +189,9 @@ func (m *message) againstRest(i int) assess.Flow {
 		return ""
 	}
 	flows := m.is(i, cHint, "flows")
+	if m.inList(i, listRestsAlone) && m.restsAlone(i) {
+		return assess.Static
+	}
 	if !flows && !m.is(i, cHint, "rests") || !m.besideReading(i) {
 		return ""
 	}
@@ -203,6 +210,32 @@ func (m *message) againstRest(i int) assess.Flow {
 		return assess.Flowing
 	}
 	return assess.Static
+}
+
+// restsAlone tells whether the word of rest at item i, which closes its clause, is said of the pressure
+// right before it: "70 kitchen standing", "kitchen 70, at rest".
+func (m *message) restsAlone(i int) bool {
+	s := m.items[i].sent
+	if !m.closes(i) || m.sentenceIs(s, cState, "firing") || m.sentenceIs(s, cBurner, "") || m.sentenceIs(s, cItem, "heater") {
+		return false
+	}
+	k := i - 1
+	if m.isMark(k, ",", "-", "(") {
+		k--
+	}
+	for k > 0 && m.items[k].role == roleTaken {
+		k--
+	}
+	if m.pointAt(k) && !m.pressed(k) {
+		k--
+	}
+	if m.inList(k, listReadAt) || m.is(k, cDeterminer, "") {
+		k--
+	}
+	if m.inList(k, listReadAt) {
+		k--
+	}
+	return m.pressed(k)
 }
 
 // shortPair tells whether the letter at item i is the S of "70S/52F".

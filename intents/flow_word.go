@@ -86,10 +86,16 @@ func (m *message) flowTag(i int) assess.Flow {
 // moreOpen tells whether so many taps are open as the number before item i counts, which are named
 // with the number before: "66 one tap on, 59 two on".
 func (m *message) moreOpen(i int) bool {
-	if !m.inList(i, listOpen) || !m.isNum(i-1) || !m.isNum(i-2) || !m.closes(i) {
+	if !m.inList(i, listOpen) || !m.isNum(i-1) || !m.closes(i) {
 		return false
 	}
 	n := m.items[i-1].value
+	if m.says(i-2, "with", "w/", "w", "con") && m.isNum(i-3) {
+		return n >= 1 && n <= 4 // "61 with two running"
+	}
+	if !m.isNum(i - 2) {
+		return false
+	}
 	return n >= 2 && n <= 4 && m.items[i-2].value >= leastPSI && m.left(i-2, 8, true, func(k int) bool { return m.is(k, cFlowing, "") }) >= 0
 }
 
@@ -102,7 +108,7 @@ func (m *message) noRest(i int) bool {
 		// "stat on the heater says 140"
 		t == "stat" && m.is(i-1, cItem, "heater") ||
 		t == "stat" && m.right(i, 4, true, func(k int) bool { return m.numIs(k, roleTemp) }) >= 0 ||
-		t == "closed up" && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") }) >= 0 || // "flushed the heater, closed up"
+		t == "closed up" && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "gauge") }) >= 0 || // "flushed the heater, closed up"
 		t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) ||
 		// "whole house is quiet, no hammer"
 		strings.Contains(t, "quiet") && m.right(i, 4, false, func(k int) bool { return m.is(k, cSym, "") }) >= 0 ||
@@ -207,7 +213,7 @@ func (m *message) supplyOn(i int) bool {
 // ofEquipment tells whether what runs or is open at item i is a piece of equipment.
 func (m *message) ofEquipment(i int) bool {
 	return m.is(i-1, cItem, "heater") || m.is(i-2, cItem, "heater") || m.is(i-1, cBurner, "") || m.is(i-1, cItem, "recirc") ||
-		m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv")
+		m.is(i-1, cItem, "prv") || m.is(i-2, cItem, "prv") || m.is(m.pastLinks(i-1), cFuel, "tankless")
 }
 
 // openTold reads what stands before a word of running: "nothing … running", "kitchen faucet

@@ -8,6 +8,7 @@ var (
 	listWishesFor   = listOf("wishes for")
 	listBeforeValue = listOf("before value")
 	listTimesGoneBy = listOf("times gone by")
+	listBackInTime  = listOf("back in time")
 	listFalls       = listOf("falls")
 	listGains       = listOf("gains")
 	listEachTime    = listOf("each time")
@@ -164,14 +165,18 @@ func (m *message) limitBehind(i int) bool {
 // roseBy tells whether the number at i, which no "to" leads to, is by how much a pressure
 // rose: "went up 20 psi", "sube como 20 libras en la noche".
 func (m *message) roseBy(i int) bool {
-	if !pressureUnit(m.items[i].unit) {
-		return false
-	}
+	it := &m.items[i]
 	k := i - 1
 	for m.inList(k, listRoughly) {
 		k--
 	}
-	return m.inList(k, listRisesBy)
+	if !m.inList(k, listRisesBy) || pressureUnit(it.unit) {
+		return m.inList(k, listRisesBy)
+	}
+	// no gauge rises to less than it showed: "72 kitchen, climbs 20 overnight"
+	before := m.prevNum(i)
+	return before >= 0 && it.unit == "" && m.text(k) != "up" && m.pressed(before) && m.items[before].sent == it.sent &&
+		toPSI(m.items[before].value, m.items[before].unit) > it.value && m.left(i, i-before, true, func(j int) bool { return m.items[j].point != "" && j > before+1 }) < 0
 }
 
 // gainsEachTime tells whether the number at i is by how much a pressure rises on some occasion: "picks
@@ -258,7 +263,7 @@ func (m *message) remembered(i int) bool {
 		}
 		return true
 	}
-	if k := m.right(i, 5, false, func(k int) bool { return m.is(k, cMemory, "") }); k >= 0 && m.items[k].seg == seg {
+	if k := m.right(i, 5, false, func(k int) bool { return m.is(k, cMemory, "") && !m.putBackIn(k) }); k >= 0 && m.items[k].seg == seg {
 		if m.pastVerb(i) || m.text(k) == "back in" || k == i+1 && strings.HasPrefix(m.text(k), "when ") {
 			return true
 		}
@@ -269,9 +274,18 @@ func (m *message) remembered(i int) bool {
 	return false
 }
 
-// putBackIn tells whether "back in" at item k ends a clause, so that a part is in again and no year is
-// told: "filter back in: laundry 60".
-func (m *message) putBackIn(k int) bool { return m.text(k) == "back in" && m.stopAt(k+1) }
+// putBackIn tells whether no year, month or time gone by follows "back in" at item k, so that a part or a
+// person is in again: "filter back in: laundry 60", "kitchen 58, back in the van now".
+func (m *message) putBackIn(k int) bool {
+	if m.text(k) != "back in" {
+		return false
+	}
+	if m.is(k+1, cDeterminer, "") {
+		k++
+	}
+	_, month := months[m.text(k+1)]
+	return !month && !m.isNum(k+1) && !m.inList(k+1, listBackInTime)
+}
 
 // saidBy tells whether the number at i is what somebody said: "customer says it's 60".
 func (m *message) saidBy(i int) bool {

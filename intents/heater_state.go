@@ -92,6 +92,9 @@ func (m *message) pilotOnly(i int) bool {
 	if !m.inList(k, listPilots) {
 		return false
 	}
+	if m.text(i) == "lit" && m.is(i+1, cCond, "good") {
+		return true // "pilot lit fine"
+	}
 	burner := func(k int) bool {
 		return !m.inList(k, listPilots) && (m.is(k, cBurner, "") || m.is(k, cState, "idle"))
 	}
@@ -264,6 +267,9 @@ func (m *message) burnerNear(i int) bool {
 	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
 		return true
 	}
+	if by := m.pastLinks(i - 1); m.is(by, cFuel, "tankless") && m.says(i, "running", "going") {
+		return true // "tankless running"
+	}
 	other := 0 // words that are no facts of a heater
 	for k := i - 1; k >= 0 && k >= i-14 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
@@ -279,7 +285,7 @@ func (m *message) burnerNear(i int) bool {
 		if other++; other > 5 || other > 3 && m.text(i) == "out" {
 			return false
 		}
-		if m.items[k].num != nil || m.items[k].mark && m.text(k) != ":" {
+		if m.items[k].num != nil || m.items[k].mark && !m.isMark(k, ":", "=") {
 			return false
 		}
 		if m.is(k, cItem, "") || m.items[k].point != "" || m.is(k, cFixture, "") || m.is(k, cFitting, "part") || m.is(k, cDid, "") && !m.is(k, cDid, "flushed") {
@@ -292,6 +298,14 @@ func (m *message) burnerNear(i int) bool {
 		}
 	}
 	return false
+}
+
+// pastLinks returns the item before i, or i, that is no "is" or the like.
+func (m *message) pastLinks(i int) int {
+	for m.inList(i, listLinks) {
+		i--
+	}
+	return i
 }
 
 // besideNum tells whether a number stands beside the state at i, or beside the

@@ -8,6 +8,7 @@ var (
 	listPlaceWords = listOf("place words")
 	listSameAt     = listOf("same at")
 	listMakeThat   = listOf("make that")
+	listApiece     = listOf("apiece")
 )
 
 // Rows of points and rows of numbers: "front/rear/kitchen 84/66/65", "front, rear:
@@ -27,7 +28,7 @@ func (m *message) inRows(evs []event) []event {
 			names, values = values, names
 		}
 		points, nums := rowOf(names, values)
-		if len(nums) == 1 && !evs[a].num && b-a > 1 && m.left(nums[0], 4, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0 {
+		if len(nums) == 1 && !evs[a].num && b-a > 1 && (m.left(nums[0], 4, false, func(k int) bool { return m.is(k, cHint, "all") }) >= 0 || m.inList(nums[0]+1, listApiece) && m.closes(nums[0]+1)) {
 			// "front, back and side bibs all 71"
 			evs[a].points, evs[a].end = points, evs[b-1].end
 			evs = append(evs[:a+1], evs[b:]...)
@@ -151,7 +152,8 @@ func (m *message) same(i int) {
 	case m.inList(i+1, listSameAt):
 		for k := i + 2; k <= i+4 && k < len(m.items) && !m.items[k].mark && m.items[k].num == nil; k++ {
 			point = point || m.items[k].point != ""
-			if point && (m.isNum(k+1) || m.isMark(k+1, ",", ":") && m.isNum(k+2)) {
+			ownTap := m.inList(k+3, listAtTap) || k+3 < len(m.items) && m.items[k+3].point != ""
+			if point && (m.isNum(k+1) || m.isMark(k+1, ",", ":") && m.isNum(k+2) && !ownTap) {
 				return // "low in the shower, 52; same at lav, 50"
 			}
 		}

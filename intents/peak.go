@@ -130,6 +130,9 @@ func (m *message) showsNoPressure(i int) bool {
 	if m.is(i, cHint, "pegged") && m.isNum(i-1) && m.items[i-1].role != roleReading {
 		return true // "my 160 maxed out"
 	}
+	if m.numIs(i-1, roleIgnored) && oneOf(m.items[i-1].why, "a rise", "a difference") {
+		return true // "climbs 20 overnight"
+	}
 	return m.is(i, cHint, "needle") && k < i-1 && m.isNum(k) && m.items[k].role != roleReading
 }
 

@@ -256,8 +256,27 @@ func (m *message) notGauged(i int) bool {
 // tapShut tells whether the fixture at item i is only said to be shut while another tap was gauged: "laundry
 // tap / tub open: 52 / tub shut: 60", "66 on the gauge, tub shut".
 func (m *message) tapShut(i int) bool {
+	if m.shutThenOpen(i) {
+		return true
+	}
 	return m.inList(i+1, listTapShut) && !m.isNum(i-1) && !m.is(i-1, cClaim, "has") && !m.says(i-1, "at", "on", "in", "from", "off") &&
 		(m.closes(i+1) || m.isMark(i+2, ":", "=")) && (m.kinds.has(cPoint) || m.kinds.has(cBibb))
+}
+
+// shutThenOpen tells whether the fixture at item i is said to be off and elsewhere in its sentence to be on,
+// so that another tap was gauged both times: "kitchen 74 shower off, 61 shower on".
+func (m *message) shutThenOpen(i int) bool {
+	if !m.inList(i+1, listTapShut) && m.text(i+1) != "off" {
+		return false
+	}
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		rest, same := strings.CutPrefix(m.text(k), m.text(i))
+		if same && k != i && (strings.HasPrefix(rest, " ") && m.is(k, cFlowing, "") || rest == "" && m.inList(k+1, listOpen)) {
+			return true
+		}
+	}
+	return false
 }
 
 // placeOfBibb reads a hose bibb, and the side that is told after it: "109 at the bib, side one".

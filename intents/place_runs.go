@@ -1,5 +1,7 @@
 package intents
 
+import "slices"
+
 // Lists of the lexicon that these rules know.
 var (
 	listBeforeRunning   = listOf("before running")
@@ -24,7 +26,7 @@ func (m *message) runs(i int) bool {
 		}
 		break
 	}
-	if k == i+1 && m.readAt(i) {
+	if k == i+1 && m.readAt(i) || m.onlyRunsThere(i, k) {
 		return false
 	}
 	switch {
@@ -61,6 +63,27 @@ func (m *message) readAt(i int) bool {
 		k--
 	}
 	return m.inList(k, listReadAt) && m.isNum(k-1) && m.items[k-1].value >= leastPSI
+}
+
+// onlyRunsThere tells whether the indoor tap at item i, of which the word at k says that it runs, stands
+// right behind a pressure and is the only tap of a message whose gauge is in no hand: "48 kitchen wide
+// open" was read there.
+func (m *message) onlyRunsThere(i, k int) bool {
+	if !m.isNum(i-1) || m.items[i-1].value < leastPSI || !m.says(k, "flowing", "wide open", "full open") || !m.closes(k) || m.gaugeInHand() {
+		return false
+	}
+	for j := range m.items {
+		if j != i && (m.meets(j, taps) || m.is(j, cPlace, "")) {
+			return false
+		}
+	}
+	return m.is(i, cPoint, "kitchen") || m.is(i, cPoint, "laundry")
+}
+
+// onlyFlowsThere is the same of the phrase at item i: "48 kitchen flowing".
+func (m *message) onlyFlowsThere(i int) bool {
+	return m.isNum(i-1) && m.items[i-1].value >= leastPSI && m.closes(i) && !m.gaugeInHand() &&
+		!slices.ContainsFunc(m.items, func(it item) bool { return it.kinds.meets(taps) || it.kinds.has(cPlace) })
 }
 
 // withTaps tells whether item i is one of the taps of "44 with hose and tub".

@@ -58,7 +58,7 @@ func (m *message) besidePRV(i int) string {
 		}
 	case m.text(i) == "in":
 		// "131 in, 66 out"
-		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" }); m.isNum(i-1) && k > 0 && m.isNum(k-1) ||
+		if k := m.right(i, 4, true, func(k int) bool { return m.text(k) == "out" || strings.HasPrefix(m.text(k), "out of ") }); m.isNum(i-1) && k > 0 && m.isNum(k-1) ||
 			m.isNum(i+1) && k > 0 && m.isNum(k+1) {
 			return "street"
 		}

@@ -21,7 +21,13 @@ var (
 // Letters that can be much else count only in capitals and in company.
 func (m *message) initial(i int) string {
 	v, ok := m.val(i, cInitial)
-	if !ok || m.toks[m.items[i].tok].glued && m.isNum(i-1) {
+	if !ok {
+		return ""
+	}
+	if m.initialRow(i) {
+		return v
+	}
+	if m.toks[m.items[i].tok].glued && m.isNum(i-1) {
 		return ""
 	}
 	fits := func(k int) bool {
@@ -55,10 +61,44 @@ func (m *message) initial(i int) string {
 	return ""
 }
 
+// initialRow tells whether the letter at item i and another stand for two taps, each with a number of its
+// own, and nothing but those and marks stands among them: "84 f, 82 r", "f84 r82 k80".
+func (m *message) initialRow(i int) bool {
+	letter := func(k int) bool { return m.is(k, cInitial, "") && m.items[k].n == 1 && len(m.items[k].text) == 1 }
+	number := func(k int) bool {
+		it := &m.items[k]
+		return it.num != nil && it.num.integer && it.unit == "" && it.within(20, 200)
+	}
+	if !letter(i) {
+		return false
+	}
+	from, to := i, i+1
+	for ; from > 0 && (m.items[from-1].mark || letter(from-1) || number(from-1)); from-- {
+	}
+	for ; to < len(m.items) && (m.items[to].mark || letter(to) || number(to)); to++ {
+	}
+	if to < len(m.items) && !m.items[to-1].mark && !m.items[to].site || from > 0 && !m.items[from].mark && !m.items[from-1].site {
+		return false
+	}
+	letters, nums := 0, 0
+	for k := from; k < to; k++ {
+		switch {
+		case letter(k):
+			letters++
+		case number(k):
+			nums++
+		}
+	}
+	return letters >= 2 && letters == nums
+}
+
 // upstairsIn reads the test point of a fixture whose "on" leads to a place: "59 in the
 // shower on the second floor", "at the tap on 14 Elm".
 func (m *message) upstairsIn(i int) string {
 	it := &m.items[i]
+	if p, ok := strings.CutSuffix(it.text, " flowing"); ok && oneOf(p, "kitchen", "laundry") && m.onlyFlowsThere(i) {
+		return p
+	}
 	if !it.kinds.has(cFlowing) || !strings.HasSuffix(it.text, " on") || !m.is(i+1, cDeterminer, "") && !m.onStreet(i) || m.flowTag(i) != "" {
 		return ""
 	}
@@ -146,6 +186,9 @@ func (m *message) hoseInList(i int) bool {
 	if m.text(i) == "hose" && m.says(i-1, "and", "y", "&", "/") && m.is(i-2, cPoint, "") && (m.isMark(i+1, ":", "=") && m.isNum(i+2) || m.isNum(i+1) && m.closes(i+1)) {
 		return true // "tub and hose: 37"
 	}
+	if m.text(i) == "hose" && m.gaugedAtHose(i) {
+		return true
+	}
 	if m.text(i) != "hose" && m.text(i) != "wash" || !m.isNum(i+1) || m.items[i+1].unit != "" && m.items[i+1].unit != "psi" ||
 		i+2 < len(m.items) && !m.items[i+2].mark {
 		return false
@@ -154,6 +197,22 @@ func (m *message) hoseInList(i int) bool {
 		return true
 	}
 	return m.isMark(i+2, ",", "/") && m.right(i+1, 3, false, func(k int) bool { return m.is(k, cPoint, "") || m.is(k, cPlace, "") }) >= 0
+}
+
+// gaugedAtHose tells whether the hose at item i is where a pressure was read: "62 at the hose", "off the
+// hose: 70, 72, 71".
+func (m *message) gaugedAtHose(i int) bool {
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	if !m.inList(k, listReadAt) {
+		return false
+	}
+	if m.isMark(i+1, ":", "=") {
+		return m.isNum(i + 2)
+	}
+	return m.isNum(k-1) && m.items[k-1].value >= leastPSI && (m.items[k-1].unit == "" || pressureUnit(m.items[k-1].unit)) && m.closes(i)
 }
 
 // gaugedAt tells whether a number was read at the thing of item i: "82 off the drain of

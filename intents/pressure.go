@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -153,6 +156,10 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleIgnored, "counts " + m.text(i+1)
 	case m.says(i-1, "a", "an", "una") && m.left(i, 5, true, func(k int) bool { return m.is(k, cHint, "moves") }) < 0:
 		return roleIgnored, "names a thing" // "a 40 not a 50"
+	case m.otherInBrackets(i):
+		return roleReading, "told against another in brackets"
+	case m.nowFrom(i) > 0 && m.adjusts():
+		return roleReading, "came from another"
 	case m.inSeries(i):
 		return roleReading, "one of a series"
 	case m.rightsBefore(i):
@@ -165,6 +172,25 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleReading, "among terms of the trade"
 	}
 	return roleIgnored, "nothing says that it is a pressure"
+}
+
+// otherInBrackets tells whether the number at i stands before another in brackets that is told with its
+// state or its flow, so that both are pressures of one gauge: "88 (64 burner off)".
+func (m *message) otherInBrackets(i int) bool {
+	if !m.isMark(i+1, "(") || !m.isNum(i+2) || m.items[i+2].unit != m.items[i].unit || m.items[i].value < leastPSI || m.items[i+2].value < leastPSI {
+		return false
+	}
+	for k := i + 3; k < len(m.items) && !m.items[k].mark; k++ {
+		if m.meets(k, setOf(cState, cStatic, cFlowing, cNow, cPeak)) {
+			return true
+		}
+	}
+	return false
+}
+
+// adjusts tells whether the message tells of work on a regulator.
+func (m *message) adjusts() bool {
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done && v.object == "prv" })
 }
 
 // readAtTap tells whether the number at i is said to be read at something that water comes out

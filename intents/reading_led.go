@@ -52,7 +52,7 @@ func (m *message) tapsRun(k int) bool {
 	first := k
 	for ; k < len(m.items) && k < first+6; k++ {
 		switch {
-		case m.is(k, cFlowing, "") || m.inList(k, listOpen):
+		case m.is(k, cFlowing, "") || m.inList(k, listOpen), k > first && m.shutThenOpen(k-1):
 			return k > first
 		case m.meets(k, taps), m.says(k, "and", "y", "both"), m.is(k, cDeterminer, ""), m.is(k, cPlace, ""):
 		default:

@@ -171,6 +171,15 @@ func (m *message) laterDegrees() {
 	}
 }
 
+// rearBehind tells whether the next number from item i, with nothing but a mark before it, is that of the
+// rear, so that the letter before is the front's.
+func (m *message) rearBehind(i int) bool {
+	if i < len(m.items) && m.items[i].mark {
+		i++
+	}
+	return i+1 < len(m.items) && m.items[i].num != nil && m.text(i+1) == "r"
+}
+
 // headAfter measures "of head", "head", "of water" at item i.
 func (m *message) headAfter(i int) int {
 	of := 0
@@ -191,6 +200,9 @@ func (m *message) headAfter(i int) int {
 func (m *message) unitFits(before []item, it, n *item, at int, glued bool) bool {
 	switch n.text {
 	case "f", "c":
+		if n.text == "f" && m.rearBehind(at+1) {
+			return false // "84F, 82R"
+		}
 		return glued || m.toks[n.tok].caps || m.degrees(before, it, at)
 	case "m":
 		return true

@@ -11,6 +11,7 @@ var (
 	listPastBe      = listOf("past be")
 	listBeforeShort = listOf("before short")
 	listLeadsTo     = listOf("leads to")
+	listComesFrom   = listOf("comes from")
 )
 
 // pastTense tells whether item i is a plain "was", which tells a story as often as
@@ -41,7 +42,7 @@ func (m *message) wentTo() {
 			continue
 		}
 		if m.text(b.at-1) == "from" && b.at == a.at+2 && b.PSI > a.PSI && a.Flow == "" && b.Flow == "" &&
-			(m.is(a.at-1, cHint, "moves") || m.is(a.at-1, cAfter, "")) {
+			(m.is(a.at-1, cHint, "moves") || m.is(a.at-1, cAfter, "")) || m.nowFrom(a.at) == b.at && a.Flow == b.Flow && a.Heater == b.Heater {
 			a.When, b.When = assess.After, assess.Before // "laundry came down to sixty from ninety seven"
 			continue
 		}
@@ -53,6 +54,22 @@ func (m *message) wentTo() {
 			a.When, b.When = assess.Before, assess.After
 		}
 	}
+}
+
+// nowFrom returns the number that the one at i is said to have come from, with no more between than where
+// and when it is: "66 at the tub now, down from 95"; -1 for none.
+func (m *message) nowFrom(i int) int {
+	from := m.right(i, 8, false, func(k int) bool { return m.inList(k, listComesFrom) })
+	if from < 0 || !m.isNum(from+1) {
+		return -1
+	}
+	for k := i + 1; k < from; k++ {
+		if it := &m.items[k]; it.mark && it.text != "," || it.num != nil || !it.mark && it.point == "" && it.role != roleTaken &&
+			!m.meets(k, setOf(cNow, cDeterminer, cUnit)) && !m.inList(k, listReadAt) && !m.says(k, "down", "up", "all", "way") {
+			return -1
+		}
+	}
+	return from + 1
 }
 
 // samePlace tells whether two readings were taken at one test point, or both at none told.

@@ -15,6 +15,7 @@ var (
 	listToldToo     = listOf("told too")
 	listPlainBefore = listOf("plain before")
 	listPlainAfter  = listOf("plain after")
+	listShowsStill  = listOf("shows still")
 )
 
 // toldWhen is a word that places readings before or after work.
@@ -40,6 +41,7 @@ func (m *message) whens() {
 	if worked {
 		m.wentTo()
 		defer m.sinceTheDeed()
+		defer m.wasAndIs()
 	}
 	all = slices.DeleteFunc(all, m.whenInBrackets)
 	if len(all) == 0 {
@@ -56,11 +58,11 @@ func (m *message) whens() {
 			if m.headOfTime(a.at, s) {
 				m.whenBelow(a, s, all)
 			}
+		case (m.says(a.at, "as left", "as found") || m.leadsTimes(a, all)) && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
+			m.whenOnward(a, lo, hi)
 		case m.weakTime(a.at) && !m.closesList(a.at, lo, hi) && !m.headed(a.at, m.readings[lo].at) &&
 			!(a.at == m.sents[s].from && m.is(a.at, cNow, "")):
 			m.whenJoined(a, lo, hi)
-		case (m.says(a.at, "as left", "as found") || m.text(a.at+1) == ":") && a.at > m.readings[lo].at && a.at < m.readings[hi-1].at:
-			m.whenOnward(a, lo, hi)
 		case a.at < m.readings[lo].at || m.closesList(a.at, lo, hi):
 			m.whenOfSentence(a, lo, hi, all)
 		default:
@@ -119,7 +121,12 @@ func (m *message) whenInBrackets(a toldWhen) bool {
 // nearestWhen gives a reading the time of the word of time that is nearest to it.
 func (m *message) nearestWhen(k int, all []toldWhen) {
 	r := &m.readings[k]
-	best := r.nearest(len(all), func(j int) int { return all[j].at })
+	best := r.nearest(len(all), func(j int) int {
+		if all[j].at > r.at && m.leadsTimes(all[j], all) {
+			return -1
+		}
+		return all[j].at
+	})
 	if best < 0 || r.When != "" || r.Peak && m.pastTense(all[best].at) {
 		return
 	}
@@ -133,6 +140,18 @@ func (m *message) nearestWhen(k int, all []toldWhen) {
 	}
 	r.When = all[best].when
 	m.chainBack(k, all[best].at)
+}
+
+// leadsTimes tells whether a word of time goes with what follows it and not with the reading before it: a
+// colon says so, or the other time, which its sentence began with: "before front 95 rear 94 after front 60".
+func (m *message) leadsTimes(a toldWhen, all []toldWhen) bool {
+	if m.isMark(a.at+1, ":", "=") {
+		return true
+	}
+	first := m.firstOf(m.items[a.at].sent)
+	return m.items[a.at].n == 1 && m.items[min(a.at+1, len(m.items)-1)].point != "" && slices.ContainsFunc(all, func(b toldWhen) bool {
+		return b.at == first && b.when != a.when && m.items[min(b.at+1, len(m.items)-1)].point != "" && !m.pastTense(b.at) && !m.is(b.at, cNow, "")
+	})
 }
 
 // whenJoined gives a time to what is joined to a reading of that time as well: "now 60 in
@@ -217,7 +236,20 @@ func (m *message) coversAsWell(i int, r *reading) bool {
 // sameTime tells whether the time told at item at goes on from one reading to the next: both
 // are joined, or stand in a list that it opens.
 func (m *message) sameTime(at, from, to int) bool {
-	return !m.workedBetween(from, to) && (m.chained(from, to) || m.opens(at) && m.plainList(from, to))
+	return !(m.is(at, cBefore, "") && m.showsStill(to)) && !m.workedBetween(from, to) && (m.chained(from, to) || m.opens(at) && m.plainList(from, to))
+}
+
+// showsStill tells whether the number at i is said to be there as this is written: "was 104 and is 61".
+func (m *message) showsStill(i int) bool { return m.inList(i-1, listShowsStill) }
+
+// wasAndIs gives a pressure that is there still, behind one of its tap that was there before the work, the
+// time after it: "rear was 104 and is 61".
+func (m *message) wasAndIs() {
+	for k := 1; k < len(m.readings); k++ {
+		if a, b := &m.readings[k-1], &m.readings[k]; a.When == assess.Before && b.When == "" && a.sent == b.sent && samePlace(a, b) && m.showsStill(b.at) {
+			b.When = assess.After
+		}
+	}
 }
 
 var alsoThenGate = gateOf(opener{lists: []list{listToldToo}, words: []string{"then"}})

@@ -110,7 +110,7 @@ func (m *message) neverBefore(i int) bool {
 func (m *message) tellsOfAfter(i int) bool {
 	switch m.text(i) {
 	case "al":
-		return m.text(i+1) == ":"
+		return m.text(i+1) == ":" || m.isNum(i+1) && m.left(i, 12, true, func(k int) bool { return m.text(k) == "af" }) >= 0 // "AF 95 AL 60"
 	case "left":
 		// "lazy hand left overnight: 143"
 		return !m.inList(i+1, listNoTimeAfter)

@@ -1,0 +1,84 @@
+package intents
+
+import "testing"
+
+// Two to six pressures of one message, in every order and layout.
+
+func TestTapsThatAreWrittenByALetter(t *testing.T) {
+	reads(t, [][2]string{
+		{"84 f, 82 r", "front_bibb 84; rear_bibb 82"},
+		{"f 84 r 82", "front_bibb 84; rear_bibb 82"},
+		{"f:84 r:82 k:80", "front_bibb 84; rear_bibb 82; kitchen 80"},
+		{"84f/82r", "front_bibb 84; rear_bibb 82"},
+		{"84F 82R", "front_bibb 84; rear_bibb 82"},
+		{"f 84\nr 82\nl 81\nk 80", "front_bibb 84; rear_bibb 82; laundry 81; kitchen 80"},
+		{"84 s 82 k", "side_bibb 84; kitchen 82"},
+		{"heater 50 gal gas 120 f", ""},
+		{"water 118 f", ""},
+	})
+}
+
+func TestOneTapIsReadWithAnotherShutAndRunning(t *testing.T) {
+	reads(t, [][2]string{
+		{"kitchen 61 shower on, 74 shower off", "kitchen 61 flowing; kitchen 74"},
+		{"74 tub off, 61 tub on, kitchen", "kitchen 74; kitchen 61 flowing"},
+		{"kitchen shower off 74, shower on 61", "kitchen 74; kitchen 61 flowing"},
+		{"front 84 static 61 with two running", "front_bibb 84 static; front_bibb 61 flowing"},
+		{"48 kitchen flowing", "kitchen 48 flowing"},
+		{"48 laundry wide open", "laundry 48 flowing"},
+		{"48 kitchen w/ shower", "kitchen 48 flowing"},
+		{"72 kitchen, lost 15 psi with the tub", "kitchen 72"},
+		{"66 at laundry once it filled", "laundry 66"},
+		{"70 kitchen standing", "kitchen 70 static"},
+		{"kitchen 70, at rest", "kitchen 70 static"},
+		{"70 kitchen dead end", "kitchen 70 static"},
+		{"70 kitchen under no load", "kitchen 70 static"},
+		{"gauge at the kitchen says 81 closed up", "kitchen 81 static"},
+	})
+}
+
+func TestSeveralPressuresShareWhatIsSaidOnce(t *testing.T) {
+	reads(t, [][2]string{
+		{"kitchen, tub, laundry: 72 each", "kitchen 72; bath 72; laundry 72"},
+		{"72 at kitchen, same at tub, 70 at laundry", "kitchen 72; bath 72; laundry 70"},
+		{"3 readings off the hose: 70, 72, 71", "bibb 70; bibb 72; bibb 71"},
+		{"62 at the hose, heater off", "bibb 62 idle"},
+		{"121 in / 66 out of the prv", "street 121; after_prv 66"},
+		{"kitchen = 72\nheater = cold", "kitchen 72 idle"},
+		{"heater = on, kitchen = 72", "kitchen 72 firing"},
+		{"rear bib 88 (64 burner off)", "rear_bibb 88; rear_bibb 64 idle"},
+	})
+	reads(t, [][2]string{{"88 (64 burner off), 12 Elm St", "88; 64 idle"}})
+}
+
+func TestBeforeAndAfterOfSeveralTaps(t *testing.T) {
+	reads(t, [][2]string{
+		{"before: front 95 rear 94 after: front 60 rear 59, adjusted prv", "front_bibb 95 before; rear_bibb 94 before; front_bibb 60 after; rear_bibb 59 after"},
+		{"before front 95 rear 94 after front 60 rear 59, adjusted prv", "front_bibb 95 before; rear_bibb 94 before; front_bibb 60 after; rear_bibb 59 after"},
+		{"AF 95 AL 60 kitchen, adjusted reg", "kitchen 95 before; kitchen 60 after"},
+		{"turned the reg down, kitchen 66 from 95", "kitchen 66 after; kitchen 95 before"},
+		{"kitchen's 66 now, down from 95, turned the reg down", "kitchen 66 after; kitchen 95 before"},
+		{"swapped the prv, rear was 104 and is 61", "rear_bibb 104 before; rear_bibb 61 after"},
+	})
+}
+
+func TestTheHeaterStandsOrRunsInOtherWords(t *testing.T) {
+	reads(t, [][2]string{
+		{"84 rear bib no call for heat", "rear_bibb 84 idle"},
+		{"84 rear bib, heater standing by", "rear_bibb 84 idle"},
+		{"84 rear bib, tank satisfied", "rear_bibb 84 idle"},
+		{"112 laundry, flames on", "laundry 112 firing"},
+		{"112 laundry 20 min into a burn", "laundry 112 firing"},
+		{"112 laundry, heater pulling amps", "laundry 112 firing"},
+		{"tankless running, 66 lav", "bath 66 firing"},
+		{"pilot lit fine, 68 at the rear bibb", "rear_bibb 68"},
+	})
+}
+
+func TestNumbersBesideAPressureThatAreNone(t *testing.T) {
+	reads(t, [][2]string{
+		{"72 kitchen, climbs 20 overnight", "kitchen 72"},
+		{"kitchen 58 back in the van now", "kitchen 58"},
+		{"kitchen was 58 back in march", ""},
+	})
+}
