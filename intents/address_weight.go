@@ -7,6 +7,8 @@ var (
 	listNumbersNoStreet   = listOf("numbers no street")
 	listSiteHeads         = listOf("site heads")
 	listBeforeYear        = listOf("before year")
+	listHouseIsDone       = listOf("house is done")
+	listAsksOfHouse       = listOf("asks of house")
 )
 
 // numberWeight weighs the number of a street line: long ones are houses, years are not.
@@ -62,8 +64,10 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 		}
 	case p.lex.of(&toks[i-1]).lists.has(listReadsBeforeStreet):
 		switch {
-		case two == "how" && (prev == "is" || prev == "was"):
-			return 2 // "how is 12 elm doing"
+		case (prev == "is" || prev == "was") && p.lex.inList(two, listAsksOfHouse):
+			return 2 // "how is 12 elm doing", "when is 12 Elm due", "which way is 12 Elm headed"
+		case oneOf(prev, "got", "marca") && end < len(toks) && p.lex.inList(toks[end].text, listHouseIsDone):
+			return 1 // "got 12 Elm rechecked", where "got 12 at the rear" is a pressure
 		case i == 1 && prev == "is":
 			return 1 // "is 88 larkspur still low"
 		case afterNumber && prev == "psi":

@@ -145,8 +145,9 @@ var askRules = [...]askRule{
 	{asks: (*message).asksCancel, about: AskCancel, gate: onlyWithList(listCancels), dues: true},
 	{asks: (*message).asksOfItem, about: AskHistory, gate: onlyWithWords("?"), question: true},
 	{asks: (*message).asksThing, about: AskHistory, question: true},
+	{asks: (*message).asksIfDone, about: AskHistory, question: true},
 	{asks: (*message).asksCount, gate: gateOf(opener{words: []string{"how"}, lists: []list{listHowMany}}), question: true, aside: true},
-	{asks: (*message).asksState, about: AskNextCheck, gate: onlyWithWords("?", "is"), question: true},
+	{asks: (*message).asksState, about: AskNextCheck, gate: gateOf(opener{words: []string{"?"}, lists: []list{listAsksState}}), question: true},
 	{asks: (*message).asksNeed, about: AskNextCheck, gate: onlyWithList(listAsksNeed), question: true, aside: true},
 	{asks: (*message).remindsInstead, about: AskSnooze, gate: onlyWith(cHint, "remind"), snoozes: true},
 	{asks: (*message).asksLog, about: AskLog, question: true},
@@ -226,6 +227,9 @@ func (m *message) askByPhrases(s int) {
 				m.weighAsk(s, i, firstWord, About(t.value), req)
 			}
 		}
+	}
+	if se.asking && !se.tells && m.says(firstWord, "is", "are", "does", "did", "has") {
+		se.question = true // "is the reg drifting at 12 Elm" tells nothing of the regulator
 	}
 }
 

@@ -6,6 +6,7 @@ import "strings"
 var (
 	listPulls         = listOf("pulls")
 	listAsksPast      = listOf("asks past")
+	listAsksPastFirst = listOf("asks past first")
 	listLastVisits    = listOf("last visits")
 	listDuesAgain     = listOf("dues again")
 	listPlainDues     = listOf("plain dues")
@@ -15,6 +16,7 @@ var (
 	listWhoHas        = listOf("who has")
 	listWeakDues      = listOf("weak dues")
 	listWeakChecks    = listOf("weak checks")
+	listOrdersSheet   = listOf("orders sheet")
 	listReportsOn     = listOf("reports on")
 	listWeakSummaries = listOf("weak summaries")
 	listPlots         = listOf("plots")
@@ -102,10 +104,11 @@ func (m *message) askHistory(p askPhrase) {
 			return
 		}
 	}
-	if strings.HasPrefix(t, "cuando ") && !se.question {
+	if strings.HasPrefix(t, "cuando ") && !se.question && m.right(p.at, se.to-p.at, true, m.tellsAt) >= 0 {
 		return // "cuando le cambiaron la reguladora bajó a 60"
 	}
-	request := p.request || m.p.lex.inList(t, listAsksPast)
+	opening, _, more := strings.Cut(t, " ")
+	request := p.request || m.p.lex.inList(t, listAsksPast) || more && m.p.lex.inList(opening, listAsksPastFirst)
 	switch {
 	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
 		return // "who has the ladder", "who's got 14 Maple this afternoon"
@@ -126,6 +129,11 @@ func (m *message) askHistory(p askPhrase) {
 		return
 	}
 	m.noteAsk(p, AskHistory)
+}
+
+// tellsAt tells whether item i is a number, a comma, or a word of what was seen or done.
+func (m *message) tellsAt(i int) bool {
+	return m.items[i].num != nil || m.isMark(i, ",") || m.meets(i, setOf(cSym, cColor, cState, cDid))
 }
 
 // askTrend weighs one that may ask for the course of a pressure.
@@ -184,7 +192,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	}
 	why := t == "how come" || beginsWith(t, "why", "por que", "porque")
 	switch {
-	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
+	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any", "why so") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
 		return // but "118 laundry while firing, any ideas"
 	case m.p.lex.inList(t, listToldAsWell) && !se.question:
 		return
@@ -202,10 +210,14 @@ func (m *message) askNextCheck(p askPhrase) {
 func (m *message) askReport(p askPhrase) {
 	se, next := &m.sents[p.s], m.text(p.at+1)
 	request := p.request || m.wants(p.s)
+	opening, _, _ := strings.Cut(p.text, " ") // "print her a sheet"
 	switch {
+	case p.reading && m.p.lex.inList(opening, listOrdersSheet):
+		m.noteTold(p, AskReport) // "62 laundry and she wants a copy"
+		return
 	case p.reading:
 		return
-	case m.anyReadingLike() && !m.sheetBehind(p) && (!request || p.begins && !se.question && p.at == se.from):
+	case m.anyReadingLike() && !m.sheetBehind(p) && !m.p.lex.inList(opening, listRequests) && (!request || p.begins && !se.question && p.at == se.from):
 		return // a head line: "Report for 12 Elm St."
 	case m.meets(p.at+1, symptomTalk):
 		return // "reporte de agua negra"

@@ -7,7 +7,27 @@ var (
 	listTerseWas   = listOf("terse was")
 	listTerseMarks = listOf("terse marks")
 	listTerseOf    = listOf("terse of")
+	listNamesFile  = listOf("names file")
+	listNamesSheet = listOf("names sheet")
+	listNamesWeek  = listOf("names week")
+	listNamesHelp  = listOf("names help")
+	listNamesTest  = listOf("names test")
+	listBesideName = listOf("beside name")
 )
+
+// terseNames are the names of what is wanted, which ask for it by themselves: "12 Elm report",
+// "can I get the sheet", "menu?". A file is a house's; a menu or a week is of none.
+var terseNames = [...]struct {
+	names        list
+	about        About
+	needs, never bool // a house
+}{
+	{names: listNamesFile, about: AskHistory, needs: true},
+	{names: listNamesSheet, about: AskReport},
+	{names: listNamesWeek, about: AskSummary, never: true},
+	{names: listNamesHelp, about: AskHelp, never: true},
+	{names: listNamesTest, about: AskNextCheck},
+}
 
 // terse reads a whole message of a few words that is an order to the bot: "no,
 // 62", "62 not 26", "12 Alder done", "next check 12 Alder".
@@ -19,6 +39,27 @@ func (m *message) terse() {
 		return
 	}
 	m.terseNext()
+	for _, n := range terseNames {
+		if len(m.asks) == 0 && !(n.needs && m.site == nil) && !(n.never && m.site != nil) && m.names(n.names) {
+			m.addAsk(0, n.about)
+			m.sents[0].asking = true
+		}
+	}
+}
+
+// names tells whether the message is one of the names in a list and says nothing else but a house.
+func (m *message) names(l list) bool {
+	named := false
+	for i := range m.items {
+		switch it := &m.items[i]; {
+		case m.inList(i, l):
+			named = true
+		case it.site, it.mark && !m.isMark(i, ":"), it.num == nil && (it.lists.has(listFillers) || it.lists.has(listBesideName)):
+		default:
+			return false
+		}
+	}
+	return named
 }
 
 // terseCorrection reads the right value of the last report, alone in a message.

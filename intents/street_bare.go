@@ -104,7 +104,7 @@ func (w *streetWalk) strange(end int) (score float64) {
 	unknown := false
 	for k := w.name; k < end; k++ {
 		t := &w.toks[k]
-		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 3 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
+		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 2 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
 		switch {
 		case k > w.name:
 		case w.p.lex.of(t).heads:
