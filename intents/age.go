@@ -18,7 +18,10 @@ func (m *message) calledAge(i int) bool {
 	for k > 0 && k > i-3 && (m.isMark(k, ":", "=", "-") || m.says(k, "is", "about", "aprox", "approx")) {
 		k--
 	}
-	return m.says(k, "age", "edad") && m.items[i].num.integer && m.items[i].value < 60 &&
+	if m.is(k, cItem, "") && m.says(k-1, "age", "edad", "age of") {
+		k-- // "Age PRV: 6"
+	}
+	return m.says(k, "age", "edad", "age of") && m.items[i].num.integer && m.items[i].value < 60 &&
 		!m.items[i].num.words && m.itemIn(m.items[i].sent) != "" &&
 		m.left(k, 3, false, func(j int) bool { return m.inList(j, listPeople) || m.is(j, cWhose, "person") }) < 0
 }

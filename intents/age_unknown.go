@@ -13,6 +13,7 @@ var (
 	listAsksWhen    = listOf("asks when")
 	listNobodyKnows = listOf("nobody knows")
 	listDateLabels  = listOf("date labels")
+	listDatedMarks  = listOf("dated marks")
 )
 
 // An age that nobody knows or can read.
@@ -57,7 +58,7 @@ func (m *message) ageUnknown(i int) bool {
 	case m.text(i) == "cuando":
 		return m.left(i, 4, false, func(k int) bool { return m.says(k, "sabe", "sabemos", "saben") }) >= 0
 	case m.inList(i, listDateLabels):
-		return m.unreadable(i)
+		return m.unreadable(i) || m.ageSaidUnknown(i)
 	case m.text(i) == "yr" && m.isNum(i-1):
 	case m.inList(i, listAgeWords):
 		return m.unreadable(i) || m.ageSaidUnknown(i)
@@ -94,7 +95,7 @@ func (m *message) ageSaidUnknown(i int) bool {
 		return false
 	case m.says(i, "age", "edad"):
 		return true
-	case m.says(i, "date", "tag", "fecha"):
+	case m.inList(i, listDatedMarks):
 		return !m.inList(i+1, listDateAgreed) && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
 	}
 	return m.left(i, 6, true, func(k int) bool {

@@ -210,6 +210,9 @@ func (m *message) tankRole(i int) (role, string, bool) {
 	if m.says(i-1, "holding", "holds") && i-at <= 10 && !m.pointInClause(i) && m.closes(i) {
 		return roleCharge, "held by the tank", true // "et is 2 gallon, 2018, holding 55"
 	}
+	if at >= 0 && m.amongTankFacts(at, i) {
+		return roleCharge, "among the tank's facts", true
+	}
 	if at < 0 || m.items[at].seg != it.seg || i-at > 4 || m.leftTag(i, i-at, cPeak, "") >= 0 || m.pointBetween(at, i) ||
 		m.pointAt(i) || m.pointAt(i+1) {
 		return roleNone, "", false
@@ -236,7 +239,30 @@ func (m *message) tankRole(i int) (role, string, bool) {
 	if at == i-1 && it.within(20, 80) && m.closes(i) && !m.meets(at-1, denied) {
 		return roleCharge, "tank", true // "exp tank 40, house 62"
 	}
-	return roleCharge, "tank", pressureUnit(it.unit) && (at == i-1 || m.closes(i) && m.factualRun(at, i))
+	return roleCharge, "tank", pressureUnit(it.unit) && !m.meets(i+1, ofReading) && (at == i-1 || m.closes(i) && m.factualRun(at, i))
+}
+
+// amongTankFacts tells whether the pressure at item i stands in the list of the facts, its size one of
+// them, of the tank at item at: "Exp tank: 2 gal, 2019, 60 psi, ok".
+func (m *message) amongTankFacts(at, i int) bool {
+	if m.items[i].unit != "psi" || i-at > 12 || m.pointInClause(i) || m.pointBetween(at, i) || m.meets(i+1, ofReading) {
+		return false
+	}
+	led := m.isMark(i-1, ",", ":", "-", "@", "/") || m.factual(i-1)
+	return led && (m.closes(i) || m.factual(i+1) || m.isNum(i+1) && year(m.items[i+1].value)) && m.tankSizeTold(at, i) && m.factualRun(at, i)
+}
+
+// ofReading are the classes of words that say how a pressure was measured.
+var ofReading = setOf(cStatic, cFlowing, cState, cPoint, cPlace, cBibb, cPeak)
+
+// tankSizeTold tells whether the size of a tank stands between two items.
+func (m *message) tankSizeTold(a, b int) bool {
+	for k := a + 1; k < b; k++ {
+		if m.items[k].role == roleSize && m.items[k].value < 20 {
+			return true
+		}
+	}
+	return false
 }
 
 // airOnVisit reads the air found in a tank before it was pumped up and the air left in

@@ -107,13 +107,23 @@ func (p *Parser) endsStreet(toks []token, i int) bool {
 func (p *Parser) endsNoun(toks []token, i int) bool {
 	next := &toks[i+1]
 	if p.lex.of(&toks[i-1]).lists.has(listNounsWithPoints) {
-		return next.kind == word && !p.lex.of(next).lists.has(listBehindNoun)
+		return next.kind == word && !p.lex.of(next).lists.has(listBehindNoun) || next.kind == number && p.tapBehind(toks, i+1)
 	}
 	switch toks[i-1].text {
 	case "n", "s":
 		return i > 1 && toks[i-2].kind == mark && oneOf(toks[i-2].text, ":", "=") && next.kind == word
 	}
 	return false
+}
+
+// tapBehind tells whether the number at i is told with its tap behind it and ends there: "can't read
+// the tag on the reg. 70 front".
+func (p *Parser) tapBehind(toks []token, i int) bool {
+	if i+1 >= len(toks) || toks[i+1].kind != word || i+2 < len(toks) && toks[i+2].kind != mark {
+		return false
+	}
+	tap := toks[i+1].text
+	return p.means(tap, cPoint, "") || p.means(tap, cPlace, "") || p.means(tap, cBibb, "")
 }
 
 // spokenOn tells whether two number words with a hyphen between are parts of one

@@ -76,6 +76,8 @@ func (m *message) otherSense(i int) bool {
 		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.inList(i-2, listIHave)
 	case "dead":
 		return m.inList(i+1, listDeadEven) || m.text(i+1) == "on" && m.isNum(i+2) // "reg holds 60 dead even", "dead on 60"
+	case "quit", "stopped": // "T&P quit weeping"
+		return m.meets(i+1, symptomTalk)
 	case "going":
 		return m.says(i+1, "up", "in", "on", "back") // "tank's going up Friday"
 	case "clean": // "flushed it clean"
@@ -197,6 +199,9 @@ func (m *message) otherNoun(i int) bool {
 	}
 	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {
 		return true // "hot water rusty", "drip's gone"
+	}
+	if m.is(k, cFitting, "sure") {
+		return true // "flapper won't seat"
 	}
 	return k >= 0 && !m.is(k, cHint, "prvpart") && m.signsOf(k).has(signThing)
 }

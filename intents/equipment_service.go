@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listNever    = listOf("never")
@@ -71,8 +73,8 @@ func (m *message) isService(k int) bool {
 func (m *message) maintainedYear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	last := m.says(i-1, "last time", "last one") || m.text(i-2) == "last time" || m.says(i-1, "one", "was") && m.text(i-2) == "last"
-	if m.text(i-2) == "last" && m.is(i-1, cDid, "rebuilt") {
-		return true // "prv last rebuilt 2022"
+	if m.rebuiltThen(i) {
+		return true
 	}
 	if last && m.left(i, 12, true, m.isService) >= 0 {
 		return true // "flushes it every year, last time 2025"
@@ -109,6 +111,26 @@ func (m *message) maintainedYear(i int) bool {
 		}
 	}
 	return false
+}
+
+// rebuiltThen tells whether the year, or the time gone by, at item i is when a regulator was rebuilt: "prv
+// last rebuilt 2022", "rebuilt the prv in 2021".
+func (m *message) rebuiltThen(i int) bool {
+	k := i - 1
+	in := m.says(k, "in", "back in", "around", "about", "en") || m.items[i].role == roleAgo
+	if in && m.items[i].role != roleAgo {
+		k--
+	}
+	behind := m.is(k, cItem, "prv")
+	if behind && in {
+		for k--; m.is(k, cDeterminer, ""); k-- {
+		}
+	}
+	if !m.is(k, cDid, "rebuilt") {
+		return false
+	}
+	named := behind && in || m.text(k-1) == "last" || m.left(k, 4, true, func(j int) bool { return m.is(j, cItem, "prv") }) >= 0
+	return named && (strings.HasPrefix(m.text(k), "rebuil") || m.text(k-1) == "last")
 }
 
 // servicedInMonth tells whether item i is the month, without a day or a year, of a service
@@ -162,7 +184,7 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		y = m.yearLately(a.at)
 	}
 	item := m.servicedItem(a.at, items)
-	if m.is(a.at-1, cDid, "rebuilt") {
+	if m.rebuiltThen(a.at) {
 		item = "prv"
 	}
 	f := m.equipment.get(item, a.at)

@@ -18,6 +18,7 @@ var (
 	listDeniesRunning = listOf("denies running")
 	listOpen          = listOf("open")
 	listShut          = listOf("shut")
+	listStatIsPut     = listOf("stat is put")
 )
 
 var flowOpener = opener{
@@ -106,7 +107,7 @@ func (m *message) noRest(i int) bool {
 	return m.is(i-1, cHint, "puts") && strings.HasSuffix(t, " shut") ||
 		m.is(i, cSym, "no_water") && m.says(i-1, "has", "have", "had", "got") ||
 		// "stat on the heater says 140"
-		t == "stat" && m.is(i-1, cItem, "heater") ||
+		t == "stat" && (m.is(i-1, cItem, "heater") || m.inList(i+1, listStatIsPut)) ||
 		t == "stat" && m.right(i, 4, true, func(k int) bool { return m.numIs(k, roleTemp) }) >= 0 ||
 		t == "closed up" && m.left(i, 12, true, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "gauge") }) >= 0 || // "flushed the heater, closed up"
 		t == "stat" && m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "heater") }) >= 0 && !m.isNum(i-1) && !m.isNum(i+1) ||

@@ -245,6 +245,9 @@ func (m *message) remembered(i int) bool {
 		return true // "Last time I left the reg at 60 and the kitchen at 61."
 	}
 	if k := m.left(i, 7, true, func(k int) bool { return m.is(k, cMemory, "") && !m.putBackIn(k) }); k >= 0 {
+		if m.text(k) == "used to" && m.isMark(i-1, ",") && m.pointAt(i+1) {
+			return false // "half the pressure they used to have, 40 front"
+		}
 		for j := k + 1; j < i; j++ {
 			if m.is(j, cNow, "") || m.is(j, cHint, "found") || m.items[j].mark && (m.text(j) == "." || m.text(j) == ";") ||
 				m.text(j) == "but" || m.text(j) == "pero" {

@@ -202,6 +202,9 @@ func (m *message) leadsOn(i int) bool {
 	if t != "on" && t != "off" && !strings.HasSuffix(t, " on") {
 		return false
 	}
+	if t == "on" && m.is(i-1, cPart, "thermostat") && !m.closes(i) {
+		return true // "heater thermostat on hot"
+	}
 	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "") || m.is(i+1, cRelief, "")) {
 		return true // "heater idle on all of these"
 	}

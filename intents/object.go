@@ -46,7 +46,9 @@ func (m *message) workOf(v *verb) (action assess.Action, object string, ok bool)
 	case "fixed":
 		action, object = m.fixing(w)
 	case "mended":
-		action = assess.RepairedLeak
+		if !m.reliefReseats(v.at) {
+			action = assess.RepairedLeak
+		}
 	case "shut":
 		if m.shutsSupply(v.at) {
 			action = assess.ShutOff

@@ -77,6 +77,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		return "", true, false
 	}
 	item, old = m.unnamedOwner(a, items)
+	if x := m.oldOneOf(a, items); item == "" && x != nil {
+		return x.item, false, true
+	}
 	return item, old, item != ""
 }
 

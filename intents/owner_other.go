@@ -171,6 +171,33 @@ func (m *message) oldFact(at int) bool {
 	return false
 }
 
+// oldOneOf returns the thing named behind a fact of "the old one", which the new one is to take the place
+// of: "old one's stuck, new reg going in friday".
+func (m *message) oldOneOf(a attribute, items []mentionOf) *mentionOf {
+	if a.what != "cond" && !a.dated() {
+		return nil
+	}
+	k := a.at - 1
+	for m.inList(k, listLinks) || m.is(k, cDeterminer, "") && !m.is(k, cPart, "old") || m.says(k, "from", "all", "completely", "just") {
+		k--
+	}
+	if m.says(k, "one", "ones", "s") {
+		k--
+	}
+	if !m.is(k, cPart, "old") || k == a.at-1 && m.text(k) == "old" {
+		return nil
+	}
+	for n := range items {
+		if x := &items[n]; x.at > a.at {
+			if m.items[x.at].sent <= m.items[a.at].sent+1 && m.is(x.at-1, cPart, "new") && compatible(a.what, x.item, m.text(a.at), m.items[a.at].value) {
+				return x
+			}
+			return nil
+		}
+	}
+	return nil
+}
+
 // carriedOld tells whether the item named last before item at is one taken out.
 func (m *message) carriedOld(at int, items []mentionOf) bool {
 	old := false
@@ -208,7 +235,7 @@ func (m *message) byPRV(k int) bool {
 // saidLast tells whether the condition at i closes the list of facts of the only thing
 // that its sentence names: "Regulator untouched, 2017, good."
 func (m *message) saidLast(i int, items []mentionOf) bool {
-	if !m.closes(i) || !m.isMark(i-1, ",") && m.text(i-1) != "and" && m.text(i-1) != "y" {
+	if !m.closes(i) || !m.isMark(i-1, ",", "-", "/", ";") && m.text(i-1) != "and" && m.text(i-1) != "y" {
 		return false
 	}
 	n := 0

@@ -329,9 +329,23 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 			m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	})
 	before := m.left(i, 3, false, func(k int) bool { return m.inList(k, listDialNames) })
+	if m.onDial(i) {
+		return roleTemp, "on the dial", true
+	}
 	// not "92 at the drain valve - the thermostat is at 55 C"
 	ofIt := func(k int) bool { return k >= 0 && (m.items[k].seg == it.seg || !m.pointInClause(i)) }
 	return roleTemp, "thermostat", ofIt(behind) || ofIt(before)
+}
+
+// onDial tells whether the number at i is where a dial stands that is no gauge's: "dial's on 140".
+func (m *message) onDial(i int) bool {
+	k := i - 1
+	if !m.says(k, "on", "at") || !m.items[i].within(105, 160) || int(m.items[i].value)%5 != 0 || m.itemIn(m.items[i].sent) != "" || m.pointInClause(i) {
+		return false
+	}
+	for k--; m.inList(k, listLinks) || m.says(k, "set", "still"); k-- {
+	}
+	return m.text(k) == "dial" && m.closes(i)
 }
 
 // screwRole reads "la reguladora está en 65 según el tornillo", "PRV 55 psi set."

@@ -114,7 +114,8 @@ func (m *message) toldOtherwise(name assess.SymptomName) bool {
 			continue
 		}
 		switch {
-		case name == assess.DarkWater && !m.items[i].site && (m.is(i, cColor, "") || m.isAny(i, cSym, "dark_water", "rusty_water")):
+		case name == assess.DarkWater && !m.items[i].site && (m.is(i, cColor, "") || m.isAny(i, cSym, "dark_water", "rusty_water")) &&
+			!m.rustOfPart(i):
 			return true
 		case name == assess.Leak && m.isAny(i, cSym, "leak", "no_water") && !m.sentenceIs(m.items[i].sent, cRelief, ""):
 			return true

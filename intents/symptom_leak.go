@@ -176,8 +176,9 @@ func (m *message) bursts(i int) bool {
 			return false
 		}
 	}
+	opens := m.clauseStart(i) == i // "washer hose let loose, sprays all over"
 	for k := max(s.from, i-6); k < min(s.to, i+4); k++ {
-		if k != i && (m.is(k, cFitting, "part") || m.is(k, cPipe, "")) && m.items[k].seg == m.items[i].seg {
+		if k != i && (m.is(k, cFitting, "part") || m.is(k, cPipe, "")) && (m.items[k].seg == m.items[i].seg || opens && k < i) {
 			return true
 		}
 	}

@@ -3,6 +3,7 @@ package intents
 // Lists of the lexicon that these rules know.
 var (
 	listItHasBeen  = listOf("it has been")
+	listReliefWas  = listOf("it was relief")
 	listKeepsOn    = listOf("keeps on")
 	listToRelief   = listOf("to relief")
 	listVessel     = listOf("vessel")
@@ -24,7 +25,7 @@ func (m *message) pronounOfRelief(i int) bool {
 	for m.inList(it, listItHasBeen) {
 		it--
 	}
-	if !m.says(it, "its", "it", "it is", "it was", "it had been", "theyre") {
+	if !m.inList(it, listReliefWas) {
 		return false
 	}
 	for k := it - 1; k >= m.sents[m.items[i].sent].from; k-- {
@@ -42,6 +43,8 @@ func (m *message) reliefBefore(i int) bool {
 		switch {
 		case m.is(k, cRelief, ""):
 			return true
+		case m.is(k, cNeg, "") && k < i && m.meets(k-1, setOf(cDischarge, cDry, cBlocked)):
+			return false // "no relief discharge no leaks", "T&P dry no leaks"
 		case m.isMark(k, "(", ")", ":", "=", "-"), m.items[k].num != nil && m.factual(k):
 		case m.isMark(k, ",") && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2):
 			// "watched the relief for an hour, dry", "relief rated 150, not dripping"

@@ -16,12 +16,13 @@ var (
 	listSeemsWeak    = listOf("seems weak")
 	listLiftsByHand  = listOf("lifts by hand")
 	listReseats      = listOf("reseats")
+	listShutsRelief  = listOf("shuts relief")
 )
 
 var symptomOpener = opener{
 	classes: setOf(cSym, cColor, cBlocked, cDischarge, cDry, cFitting),
 	hints:   []string{"stops"},
-	lists:   []list{listOpensSymptom, listWeak},
+	lists:   []list{listOpensSymptom, listWeak, listShutsRelief},
 }
 
 // noSymptom says that what reads like a symptom is none.
@@ -31,6 +32,7 @@ const noSymptom assess.SymptomName = ""
 // stands, also when that is no symptom.
 var symptomRules = [...]func(m *message, i int) (name assess.SymptomName, decided bool){
 	(*message).symptomOfRelief,
+	(*message).valveOnRelief,
 	(*message).symptomOfToilet,
 	(*message).slowFill,
 	(*message).weakWater,
@@ -122,7 +124,39 @@ func (m *message) reliefTried(i int) bool {
 	if !m.inList(i, listLiftsByHand) {
 		return false
 	}
-	return m.right(i, 4, false, func(k int) bool { return m.is(k, cCond, "good") || m.inList(k, listReseats) }) >= 0
+	return m.right(i, 6, true, func(k int) bool { return m.is(k, cCond, "good") || m.inList(k, listReseats) }) >= 0
+}
+
+// valveOnRelief reads a valve that stands in the relief's pipe, where none may: "there's a valve on
+// the T&P discharge line", "shutoff on the relief".
+func (m *message) valveOnRelief(i int) (assess.SymptomName, bool) {
+	if !m.kinds.has(cRelief) || !m.inList(i, listShutsRelief) || !m.says(i+1, "on", "in", "en") {
+		return noSymptom, false
+	}
+	k := i + 2
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	named := m.text(i) != "valve" && m.text(i) != "stop" && m.text(i) != "llave"
+	return assess.ReliefBlocked, m.is(k, cRelief, "") && (named || m.reliefPipe(k))
+}
+
+// reliefPipe tells whether the relief named at item k is its pipe: "T&P discharge line".
+func (m *message) reliefPipe(k int) bool {
+	name := m.text(k)
+	for _, part := range []string{"line", "pipe", "tube", "discharge", "drain", "outlet", "tubo", "descarga"} {
+		if strings.Contains(name, part) {
+			return true
+		}
+	}
+	return m.is(k+1, cPipe, "") || m.is(k+1, cHint, "spout")
+}
+
+// reliefReseats tells whether what reseats at item i is a relief valve that shut by itself again:
+// "lifted the relief, it reseated".
+func (m *message) reliefReseats(i int) bool {
+	thing := func(k int) bool { return m.is(k, cItem, "") || m.is(k, cFitting, "") }
+	return m.inList(i, listReseats) && m.left(i, 8, true, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 && m.right(i, 3, true, thing) < 0
 }
 
 // symptomOfToilet reads a toilet that runs: "the toilet keeps filling".

@@ -2,6 +2,9 @@ package intents
 
 import "lazyhand/assess"
 
+// Lists of the lexicon that these rules know.
+var listHowLongItRan = listOf("how long it ran")
+
 // seenSign is an item of a clause with its signs.
 type seenSign struct {
 	at  int
@@ -196,6 +199,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if m.deniedIn(r.name, m.items[x.at].sent) {
 				return true // "agua limpia, nada de agua negra": the words denied it
 			}
+			if r.name == assess.ReliefBlocked {
+				by = -1 // "no T&P at all, its hole is plugged"
+			}
 			m.addSymptom(x.at, r.name, m.signDenied(seen, k) || by >= 0 && m.is(seen[by].at-1, cNeg, "") ||
 				by >= 0 && m.is(seen[by].at-2, cNeg, "") && m.is(seen[by].at-1, cDeterminer, ""))
 			return true
@@ -208,6 +214,9 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 // another word: "yellow house", "black faucet", "the grey one", "dead quiet".
 func (m *message) coloursThing(i int) bool {
 	n := i + 1
+	if m.howLong(n) {
+		return false
+	}
 	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && m.signsOf(n)&signs(signBits, signTint) == 0 {
 		return true // "la negra 72", but "that gray stuff"
 	}
@@ -221,6 +230,18 @@ func (m *message) coloursThing(i int) bool {
 		return !m.items[n].mark && !ofWater
 	}
 	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
+}
+
+// howLong tells whether words of a short time begin at item i: "water ran red a min, then cleared".
+func (m *message) howLong(i int) bool {
+	k := i
+	for m.inList(k, listHowLongItRan) {
+		k++
+	}
+	if m.isNum(k) {
+		return oneOf(m.items[k].unit, "min", "hour", "other") || m.items[k].role == roleDuration
+	}
+	return k > i && (m.says(k, "min", "minute", "sec", "second", "seconds", "minutes", "rato", "ratito", "segundos", "minutos", "minuto") || m.says(k-1, "bit"))
 }
 
 // supposed tells whether a symptom is only what somebody is to tell of or look for:

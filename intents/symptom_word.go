@@ -18,6 +18,7 @@ var (
 	listSlight        = listOf("slight")
 	listPressureTaken = listOf("pressure taken")
 	listRustMarks     = listOf("rust marks")
+	listGasPartOf     = listOf("gas part of")
 	listSeenOn        = listOf("seen on")
 )
 
@@ -87,6 +88,13 @@ func (m *message) gasLeaks(i int) bool {
 	if gas(k) || m.is(k, cHint, "gaspart") && gas(k-1) {
 		return true
 	}
+	for k > 0 && (m.inList(k, listGasPartOf) || m.inList(k, listLinks) || m.is(k, cDeterminer, "") || m.is(k, cItem, "heater")) {
+		k-- // "gas valve on the heater leaks"
+	}
+	if m.is(k, cHint, "gaspart") && gas(k-1) {
+		return true
+	}
+	k = i - 1
 	for m.inList(k, listLinks) || m.inList(k, listHasLeak) {
 		k--
 	}
@@ -139,6 +147,8 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 		return assess.Leak
 	case m.signIn(i, signFirm): // "from firehose to drizzle and back"
 		return assess.Swings
+	case t == "no pressure" && m.says(i-1, "with", "at", "under") && m.left(i, 5, true, m.isNum) >= 0 && m.itemIn(m.items[i].sent) == "gauge":
+		return noSymptom // "gauge is off, reads 5 with no pressure"
 	case t == "low flow" && m.says(i+1, "toilet", "shower head", "head"):
 		return noSymptom
 	case oneOf(t, "no pressure", "sin presion") && (m.inList(i+1, listPressureTaken) || m.text(i+1) == "to" && m.inList(i+2, listPressureTaken)),
@@ -169,7 +179,9 @@ func (m *message) rustOfPart(i int) bool {
 	if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
 		return true
 	}
-	return strings.HasPrefix(m.text(i), "rust") && (m.text(i-1) == "needle" || m.inList(i+1, listRustyParts) || m.rustOn(i))
+	tap := m.is(i+1, cHint, "tapword") || m.is(i+1, cFitting, "part") // "rusty hose bib"
+	return strings.HasPrefix(m.text(i), "rust") && (m.text(i-1) == "needle" || tap && !m.is(i+2, cWater, "") ||
+		m.inList(i+1, listRustyParts) || m.rustOn(i))
 }
 
 // climbsByHeat tells whether what climbs at item i does so for the burner, or is no pressure.
@@ -282,7 +294,7 @@ func (m *message) noWaterOf(i int) bool {
 	case t == "no water" && m.inList(i+1, listNoWaterOf): // "no water damage"
 	case next == "in" && m.inVessel(i+2): // "no water in the pan"
 	case next == "of" && oneOf(t, "water out", "water is out"): // "let the water out of the tank"
-	case next == "caliente" && t == "sin agua", next == "hot":
+	case next == "caliente" && m.text(i+2) != "ni", next == "hot":
 	default:
 		return false
 	}
