@@ -42,7 +42,11 @@ func (m *message) closesWater(i int) bool {
 		case m.is(k, cFitting, "part") && m.text(k+1) == "to" && m.right(k+1, 2, false, func(j int) bool { return m.text(j) == "house" }) >= 0:
 			return true // "closed the ball valve to the house"
 		case m.inList(k, listMainWater):
-			if k < i && (m.inList(k+1, listLinks) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
+			next := k + 1
+			if m.is(next, cFitting, "part") {
+				next++ // "the main valve was shut" is how it was found
+			}
+			if k < i && (m.inList(next, listLinks) || m.is(k-1, cNeg, "")) && m.text(i) != "cerre" {
 				continue
 			}
 			return true

@@ -53,8 +53,10 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.is(i+1, cHint, "followup") || m.is(i+1, cDo, "recheck") {
 		return roleDuration, "time of a recheck" // "1 yr recheck"
 	}
-	if m.left(i, 4, false, func(k int) bool { return m.inList(k, listPeople) }) >= 0 &&
-		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
+	someone := func(k int) bool {
+		return m.inList(k, listPeople) && (m.items[k].seg == m.items[i].seg || !m.thingIn(m.items[i].sent)) // "never flushed per the owner, 11 yrs old"
+	}
+	if m.left(i, 4, false, someone) >= 0 && m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") }) < 0 {
 		return roleIgnored, "a person's age"
 	}
 	return roleAge, "years"

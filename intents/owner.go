@@ -40,7 +40,7 @@ func compatible(what, item, text string, value float64) bool {
 
 // tankCond tells whether a condition can only be an expansion tank's: "no air in it".
 func tankCond(text string) bool {
-	if strings.Contains(text, " air") || strings.Contains(text, "bladder") || strings.Contains(text, "schrader") {
+	if strings.Contains(text, " air") || strings.Contains(text, "bladder") || strings.Contains(text, "schrader") || strings.HasSuffix(text, " valve stem") || strings.HasPrefix(text, "nothing ") && strings.HasSuffix(text, " water") {
 		return true
 	}
 	return strings.HasPrefix(text, "waterlog") || strings.HasSuffix(text, "aire")

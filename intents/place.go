@@ -366,6 +366,9 @@ func (m *message) houseSide(i int) bool {
 	if t != "house" && (t != "casa" || before == "la" || before == "en") || before == "the" || before == "in" {
 		return false
 	}
+	if m.isNum(i+1) && m.items[i+1].unit == "" && m.tap(i+2) && !m.isNum(i+3) {
+		return false // "street 132, house 63 laundry"
+	}
 	return (m.isNum(i+1) || m.isNum(i-1) || m.text(i+1) == ":" && m.isNum(i+2) || m.houseGets(i)) && (m.has(cPoint, "street") || m.has(cPoint, "irrigation"))
 }
 

@@ -38,7 +38,16 @@ func (m *message) afterTime(i int) bool {
 		return false
 	}
 	k := m.left(i, 9, true, func(k int) bool { return m.clock(k) && m.text(k-1) == t })
-	return k >= 0 && m.isNum(i-2)
+	return m.isNum(i-2) && (k >= 0 || m.minutesAfter(i))
+}
+
+// minutesAfter tells whether the number at i is the minutes that a gauge was watched, their unit not
+// told: "62 rear, still 62 after 20".
+func (m *message) minutesAfter(i int) bool {
+	const hour, step = 60, 5
+	v := m.items[i].value
+	return m.says(i-1, "after", "tras") && v <= hour && int(v)%step == 0 && m.closes(i) && !m.kinds.has(cBefore) && !m.kinds.has(cDid) &&
+		m.left(i-2, 8, true, m.isNum) >= 0
 }
 
 // afterDay tells whether the number at i is the time of a day to come: "tomorrow at 8".
