@@ -292,7 +292,7 @@ func (m *message) gasTalk(i int) bool {
 	if m.closes(i) && m.signIn(i, signSmell) && m.itemIn(m.items[i].sent) == "" {
 		return true // "thought it was gas, only a dead skunk"
 	}
-	if m.inList(i+1, listOfGas) || m.typed(i) == "gs" && (m.is(i+1, cSym, "swings") || m.is(i+1, cHint, "way")) {
+	if m.inList(i+1, listOfGas) && !m.numIs(i-1, roleSize) || m.typed(i) == "gs" && (m.is(i+1, cSym, "swings") || m.is(i+1, cHint, "way")) {
 		return true
 	}
 	switch {

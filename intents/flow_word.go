@@ -332,7 +332,9 @@ func (m *message) runsAt(i int) bool {
 	if !m.inList(i-1, listLinks) && !m.pointAt(i-1) || !m.isNum(i+1) && !(m.text(i+1) == "at" && m.isNum(i+2)) {
 		return false
 	}
-	return m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) < 0
+	fixture := m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) >= 0
+	while := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whiles") }) >= 0
+	return !fixture || m.inList(i-1, listLinks) && !while // "backyard faucet is running 91"
 }
 
 // inNeither reads "en ninguna de las dos hay agua corriendo".
