@@ -69,6 +69,18 @@ func (m *message) flows() {
 		m.flowAcross(a, s)
 	}
 	m.closedThem(all)
+	m.ranThere()
+}
+
+// ranThere gives the point of the reading before it to one that tells of running water and names no
+// point of its own: "rear bib 66, 48 with the sink wide open".
+func (m *message) ranThere() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if b.Flow == assess.Flowing && len(b.points) == 0 && a.sent == b.sent && len(a.points) == 1 && a.points[0] != string(assess.Street) && b.PSI < a.PSI {
+			b.points, b.inherit = a.points, true
+		}
+	}
 }
 
 // foundOn tells whether water that is "on" at item i is the house's supply, found so: "water was on when I
@@ -125,8 +137,8 @@ func (m *message) quantified(i int) bool {
 		if m.items[k].sent != m.items[i].sent || m.items[k].seg != seg {
 			continue
 		}
-		if m.is(k+1, cFixture, "") || m.is(k+1, cBibb, "") {
-			continue // "opened two taps" counts no readings
+		if m.is(k+1, cFixture, "") || m.is(k+1, cBibb, "") || m.is(k+1, cFlowing, "") && k+1 == i {
+			continue // "opened two taps", "with three faucets open" count no readings
 		}
 		if m.inList(k, listEachOfThem) {
 			return true

@@ -169,12 +169,19 @@ func (m *message) flowBack(here []reading, a mention, quantified bool) {
 		switch {
 		case k == last-1 && a.flow == assess.Flowing && m.leadsTo(r.at, here[last].at):
 			return // "from 70 to 58, with the tub open"
+		case k == last-1 && a.flow == assess.Flowing && fellTo(r, &here[last]):
+			return // "rear bib 66, 48 while the tub fills"
 		case r.Flow != "" && (k < last || r.Flow != a.flow):
 			return
 		case k == last || quantified || m.items[r.at].seg != m.items[a.at].seg:
 			r.Flow = a.flow
 		}
 	}
+}
+
+// fellTo tells whether reading b is a lower pressure of the gauge that showed reading a.
+func fellTo(a, b *reading) bool {
+	return b.PSI < a.PSI && (len(b.points) == 0 || samePlace(a, b))
 }
 
 // flowRestedWith gives a rest that a word joins to readings before it to those readings.

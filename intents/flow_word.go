@@ -179,6 +179,9 @@ func (m *message) noFlow(i int) bool {
 
 // onElsewhere tells whether the "on" at item i is no open tap.
 func (m *message) onElsewhere(i int) bool {
+	if m.text(i+1) == "it" && m.onOccasion(i) {
+		return false // "with the hose on it drops to 48"
+	}
 	if m.inList(i+1, listOnSomething) || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return true // "77 side bib on it", "the heater had not come on"
 	}
@@ -192,6 +195,16 @@ func (m *message) onElsewhere(i int) bool {
 		return true // "Turned the water on and fixed a drip"
 	}
 	return m.text(i-1) == "going" || m.supplyOn(i)
+}
+
+// onOccasion tells whether the "on" at item i is of a tap that tells on what occasion a gauge was read: "while
+// the washer is on".
+func (m *message) onOccasion(i int) bool {
+	k := i - 1
+	for m.inList(k, listLinks) {
+		k--
+	}
+	return m.tap(k) && m.occasionFor(k)
 }
 
 // supplyOn tells whether the "on" at item i only says that the house has water: "water's on",
@@ -263,7 +276,7 @@ func (m *message) openTold(i int) (f assess.Flow, told bool) {
 // openNext reads what stands behind "opened" and "running": "opened the tub", "opened the
 // main all the way".
 func (m *message) openNext(i int) (f assess.Flow, told bool) {
-	if !m.says(i, "opened", "running") {
+	if !m.says(i, "opened", "running", "turned on", "turn on", "cracked") {
 		return "", false
 	}
 	for k := i + 1; k < len(m.items) && k <= i+3; k++ {
@@ -334,7 +347,7 @@ func (m *message) runsAt(i int) bool {
 	}
 	fixture := m.left(i, 4, false, func(k int) bool { return m.is(k, cFixture, "") || m.isNum(k) }) >= 0
 	while := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "whiles") }) >= 0
-	return !fixture || m.inList(i-1, listLinks) && !while // "backyard faucet is running 91"
+	return !while && (!fixture || m.inList(i-1, listLinks)) // "backyard faucet is running 91"
 }
 
 // inNeither reads "en ninguna de las dos hay agua corriendo".

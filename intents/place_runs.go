@@ -29,18 +29,22 @@ func (m *message) runs(i int) bool {
 	if k == i+1 && m.readAt(i) || m.onlyRunsThere(i, k) {
 		return false
 	}
+	occasion := m.occasionFor(i)
 	switch {
 	case m.says(k, "running", "run", "going"):
+		if occasion {
+			return true // "66 rear bib and while the shower is running 48"
+		}
 		if m.isNum(k+1) || (m.text(k+1) == "at" || m.text(k+1) == "about" || m.text(k+1) == "around") && m.isNum(k+2) {
 			return false // "the main is running 118"
 		}
 		return true
 	case m.inList(k, listRunningFixture):
 		if m.text(k) == "on" {
-			if m.inList(k+1, listBeforeNounInRun) {
+			if m.inList(k+1, listBeforeNounInRun) && !(m.text(k+1) == "it" && occasion) {
 				return false
 			}
-			return !m.isNum(k+1) && !m.onStreet(k)
+			return (occasion || !m.isNum(k+1)) && !m.onStreet(k)
 		}
 		return true
 	}
@@ -53,6 +57,16 @@ func (m *message) runs(i int) bool {
 		}
 	}
 	return false
+}
+
+// occasionFor tells whether a word that tells on what occasion a gauge was read leads to the fixture at
+// i: "while the upstairs tub".
+func (m *message) occasionFor(i int) bool {
+	k := i - 1
+	for k >= i-3 && (m.is(k, cDeterminer, "") || m.says(k, "upstairs", "downstairs", "hall", "master", "guest", "main", "other", "both") || m.is(k, cPlace, "")) {
+		k--
+	}
+	return m.is(k, cHint, "whiles")
 }
 
 // readAt tells whether a pressure is said to be read at the fixture at i: "31 psi at the

@@ -1,0 +1,54 @@
+package intents
+
+import "testing"
+
+func TestEveryWayToSayThatNoWaterRuns(t *testing.T) {
+	shut := []string{"shut", "closed", "off", "shut off", "turned off"}
+	inFrames(t, [][2]string{
+		{"64 kitchen, {}", "64 kitchen static"},
+		{"{}. kitchen 62, tub 64", "62 kitchen static; 64 bath static"},
+	},
+		product([]string{"", "all", "all the", "the"}, []string{"taps", "faucets", "fixtures", "spigots"}, []string{"", "are", "were", "all"}, shut),
+		product([]string{"every", "each"}, []string{"tap", "faucet", "fixture"}, []string{"", "is", "was"}, shut),
+		product([]string{"no", "none of the"}, []string{"taps", "faucets", "fixtures"}, []string{"", "are", "were"}, []string{"open", "running", "on", "going", "flowing", "in use", "being used"}),
+		product([]string{"no water", "nothing", "nothing else"}, []string{"", "is", "was"}, []string{"running", "flowing", "on", "going", "in use"}, []string{"", "in the house"}),
+		product([]string{"nobody", "no one", "nobody else"}, []string{"", "is", "was"}, []string{"using water", "using any water", "running water", "in the shower"}),
+		product([]string{"everything", "it all", "whole house"}, []string{"", "is", "was"}, shut),
+		product([]string{"i had", "had", "we had"}, []string{"everything", "all the taps", "every tap"}, []string{"off", "shut", "closed"}),
+		product([]string{"shut", "i closed", "we shut"}, []string{"every tap", "all the taps", "all faucets"}),
+	)
+}
+
+// the taps and machines that take water in a house
+var (
+	tapsThatRun     = []string{"tub", "shower", "hose", "kitchen faucet", "sink", "garden hose", "a tap", "one faucet", "the upstairs tub", "the shower", "a sprinkler zone"}
+	machinesThatRun = []string{"washer", "the washing machine", "dishwasher", "the dishwasher"}
+	severalThatRun  = []string{"two taps", "three faucets", "both showers", "the sprinklers"}
+)
+
+func TestEveryWayToSayThatWaterRuns(t *testing.T) {
+	inFrames(t, [][2]string{
+		{"rear bib 48, {}", "48 rear_bibb flowing"},
+		{"{}: rear bib 48", "48 rear_bibb flowing"},
+		{"9 Elm St rear bib reads 48, {}, heater idle", "48 rear_bibb idle flowing"},
+	},
+		product([]string{"", "with", "w/"}, tapsThatRun, []string{"running", "on", "going", "wide open", "flowing", "in use"}),
+		product([]string{"", "with", "w/"}, machinesThatRun, []string{"running", "on", "going"}),
+		product([]string{"", "with", "w/"}, severalThatRun, []string{"running", "on", "going", "open"}),
+		product([]string{"while", "when"}, tapsThatRun, []string{"is", "was"}, []string{"running", "on", "open", "flowing"}),
+		product([]string{"while", "when"}, machinesThatRun, []string{"is running", "was running", "is filling"}),
+		product([]string{"while", "when"}, severalThatRun, []string{"are running", "were running", "were on"}),
+	)
+}
+
+func TestWaterThatRunsIsToldOfTheLowerPressure(t *testing.T) {
+	inFrames(t, [][2]string{
+		{"rear bib 66, 48 {}", "48 rear_bibb flowing; 66 rear_bibb"},
+		{"rear bib 66, {} it drops to 48", "48 rear_bibb flowing; 66 rear_bibb"},
+	},
+		product([]string{"with", "while"}, tapsThatRun, []string{"running", "wide open", "in use"}),
+		product([]string{"with"}, machinesThatRun, []string{"running", "on"}),
+		product([]string{"with", "w/"}, severalThatRun, []string{"running", "going", "open"}),
+		product([]string{"while", "when"}, tapsThatRun, []string{"is running", "was open"}),
+	)
+}
