@@ -69,18 +69,6 @@ func (m *message) flows() {
 		m.flowAcross(a, s)
 	}
 	m.closedThem(all)
-	m.ranThere()
-}
-
-// ranThere gives the point of the reading before it to one that tells of running water and names no
-// point of its own: "rear bib 66, 48 with the sink wide open".
-func (m *message) ranThere() {
-	for k := 1; k < len(m.readings); k++ {
-		a, b := &m.readings[k-1], &m.readings[k]
-		if b.Flow == assess.Flowing && len(b.points) == 0 && a.sent == b.sent && len(a.points) == 1 && a.points[0] != string(assess.Street) && b.PSI < a.PSI {
-			b.points, b.inherit = a.points, true
-		}
-	}
 }
 
 // foundOn tells whether water that is "on" at item i is the house's supply, found so: "water was on when I

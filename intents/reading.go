@@ -37,6 +37,21 @@ func (m *message) findReadings() {
 func (m *message) statesOfReadings() {
 	m.flows()
 	m.heaters()
+	m.sameGaugeThen()
+}
+
+// sameGaugeThen gives the point of the reading before it to one that names none and tells what runs or fires
+// now: "rear bib 66, 48 with the sink wide open", "kitchen 58 heater off, 71 the burner is on".
+func (m *message) sameGaugeThen() {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if len(b.points) > 0 || a.sent != b.sent || len(a.points) != 1 || a.points[0] == string(assess.Street) {
+			continue
+		}
+		if b.Flow == assess.Flowing && b.PSI < a.PSI || b.Heater != "" && a.Heater != "" && a.Heater != b.Heater {
+			b.points, b.inherit = a.points, true
+		}
+	}
 }
 
 // zones cuts each sentence into the stretches that speak of each reading.
