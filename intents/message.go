@@ -49,6 +49,7 @@ func (m *message) understand() {
 	}
 	m.fromRecord()
 	m.houseAgain()
+	m.hands()
 	m.places()
 	m.pointedBack()
 	m.dates()

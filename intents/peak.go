@@ -10,6 +10,9 @@ var (
 	listAtMost    = listOf("at most")
 	listLeast     = listOf("least")
 	listReached   = listOf("reached")
+
+	listRedHands   = listOf("red hands")
+	listBlackHands = listOf("black hands")
 )
 
 // peaksUnder marks all readings of a line whose head is the word of a peak at item i: "max needle:
@@ -108,6 +111,54 @@ func (m *message) peaks() {
 			m.readings[lo].Peak = true
 		}
 	}
+}
+
+var handGate = onlyWithList(listRedHands, listBlackHands)
+
+// hands reads the colours of a gauge's two hands: the red one shows the highest of a time, the black one
+// the present: "red 128 black 72, laundry", "aguja roja 128, negra 72".
+func (m *message) hands() {
+	if m.shut(handGate) {
+		return
+	}
+	var red, black [2]int
+	n, r := 0, 0
+	named := m.kinds.has(cPeak) || m.has(cHint, "needle") || m.has(cItem, "gauge")
+	for i := range m.items {
+		named = named || m.items[i].n > 1 && m.is(i, cNow, "") && strings.HasSuffix(m.text(i), " needle")
+		switch {
+		case !m.handShows(i):
+		case m.inList(i, listRedHands) && r < len(red):
+			red[r] = i
+			r++
+		case m.inList(i, listBlackHands) && n < len(black):
+			black[n] = i
+			n++
+		}
+	}
+	if !named && (r == 0 || n == 0) {
+		return
+	}
+	for _, i := range red[:r] {
+		m.say(i, "peak")
+		m.items[i].muted = true // no colour of water
+	}
+	for _, i := range black[:n] {
+		m.say(i, "current")
+		m.items[i].muted = true
+	}
+}
+
+// handShows tells whether a pressure follows the colour at item i at once: "black at 72", "negra: 72".
+func (m *message) handShows(i int) bool {
+	if !m.inList(i, listRedHands) && !m.inList(i, listBlackHands) {
+		return false
+	}
+	k := i + 1
+	for m.inList(k, listLinks) || m.isMark(k, ":", "=", ",") || m.inList(k, listSideShows) || m.is(k, cClaim, "") || m.says(k, "hand", "needle", "aguja", "one") {
+		k++
+	}
+	return m.isNum(k) && m.items[k].value >= leastPSI && (m.items[k].unit == "" || pressureUnit(m.items[k].unit))
 }
 
 // reachedAtMost tells whether "at most" at item i is said of a number that was reached, no limit: "reached

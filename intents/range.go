@@ -400,7 +400,11 @@ func (m *message) declare() {
 }
 
 // atTap tells whether the number at i, of unit u, was read at a test point: right beside it, "4.2
-// kitchen", or as one that counts nothing in the clause of one, "480 at the tub".
+// kitchen", or as one that counts nothing in the clause of one, "480 at the tub", or is what the gauge is
+// said to show: "gauge is in ft of water, reads 165".
 func (m *message) atTap(i int, u string) bool {
+	if m.closes(i) && (m.ledByShowing(i) || m.showsNumber(i-1) || m.clauseStart(i) == i) {
+		return true
+	}
 	return m.points(i) || m.pointInClause(i) && (u != "bar" || m.items[i].num.decimals > 0)
 }

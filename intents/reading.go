@@ -167,6 +167,9 @@ func (m *message) leadingPeak(a, b int) int {
 	for k > a && (m.is(k, cPeak, "") || m.highOfTwo(k) || m.text(k) == "at" || m.text(k) == "of" || m.text(k) == "was" || m.isMark(k, ":")) {
 		k--
 	}
+	if k == a && b-a >= 2 && m.is(a+1, cPeak, "") && m.items[a+1].muted {
+		return a + 1 // "black needle at 72 red at 128"
+	}
 	if k == a && b-a >= 2 && m.says(a-1, "low", "lo") {
 		return a + 1 // "low 66 high 118"
 	}

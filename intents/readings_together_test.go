@@ -82,3 +82,49 @@ func TestNumbersBesideAPressureThatAreNone(t *testing.T) {
 		{"kitchen was 58 back in march", ""},
 	})
 }
+
+func TestAllTapsReadTheSame(t *testing.T) {
+	reads(t, [][2]string{
+		{"60 at every tap", "60"},
+		{"60 at all the taps", "60"},
+		{"all taps 60", "60"},
+		{"checked 3 taps all 60", "60"},
+		{"60 all over the house", "60"},
+		{"every tap in the house reads 60", "60"},
+		{"72 en todas las llaves", "72"},
+		{"kitchen 63 with every tap in the house closed", "kitchen 63 static"},
+		{"60 at every tap in 3 houses", ""},
+	})
+}
+
+func TestTheGaugeHasAUnitOfItsOwn(t *testing.T) {
+	reads(t, [][2]string{
+		{"gauge is in ft of water, reads 165", "71.5"},
+		{"gauge's in feet, 165 at the kitchen", "kitchen 71.5"},
+		{"kitchen gauge is in bar, 4.2", "kitchen 60.9"},
+		{"gauge is kPa: kitchen 480, tub 470", "kitchen 69.6; bath 68.2"},
+	})
+}
+
+func TestTheTwoHandsOfAGauge(t *testing.T) {
+	reads(t, [][2]string{
+		{"red 128 black 72 laundry box", "laundry 128 peak; laundry 72"},
+		{"black needle at 72 red at 128, laundry", "laundry 72; laundry 128 peak"},
+		{"red: 128, black: 72, laundry", "laundry 128 peak; laundry 72"},
+		{"aguja roja 128, negra 72, lavadora", "laundry 128 peak; laundry 72"},
+		{"roja 128 negra 72 cocina", "kitchen 128 peak; kitchen 72"},
+	})
+	says(t, [][2]string{
+		{"red 128 black 72 laundry box", "128 laundry peak; 72 laundry"},
+		{"water is black, 72 kitchen", "72 kitchen; dark_water"},
+	})
+}
+
+func TestReadingsToldInSpanishWords(t *testing.T) {
+	reads(t, [][2]string{
+		{"cocina de 95 a 60, le bajé a la reguladora", "kitchen 95 before; kitchen 60 after"},
+		{"72 en la llave de atrás, sin gas el boiler", "rear_bibb 72 idle"},
+		{"96 lavadora mientras calentaba el boiler", "laundry 96 firing"},
+		{"51 cocina, se están bañando", "kitchen 51 flowing"},
+	})
+}
