@@ -307,6 +307,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskNextCheck && amid && !set.has(cueMark) && (about || !set.has(cueWh)) && m.tellsTrouble(s) {
 			continue // "got 88 atrás, el manómetro anda mal"
 		}
+		if r.about == AskNextCheck && m.text(from) == "got" && set&cues(cueMark, cueWh) == 0 {
+			continue // "got the gauge on the washer box"
+		}
 		if r.about == AskHistory && !set.has(cueMark) && m.shrugs(s) {
 			continue // "quién sabe de qué año será la válvula"
 		}

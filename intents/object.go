@@ -160,6 +160,8 @@ func (m *message) changesValue(at int) bool {
 func (m *message) installing(w deed) (assess.Action, string) {
 	brassOne := func(k int) bool { return m.is(k, cMaterial, "") && m.text(k+1) == "one" }
 	switch {
+	case m.gaugePutAt(w):
+		return "", ""
 	case w.carried && m.right(w.at, 3, false, brassOne) >= 0:
 		return assess.ReplacedDrainValve, "drain_valve" // "put a brass one in"
 	case m.inList(w.at, listAdds) && m.addedTo(w):
@@ -203,6 +205,29 @@ func (m *message) installing(w deed) (assess.Action, string) {
 		}
 	}
 	return "", ""
+}
+
+// gaugePutAt tells whether the object of a word of putting on is only where a gauge was put: "hooked up at
+// the heater drain", "put it on the heater drain", but not "put on a new drain valve".
+func (m *message) gaugePutAt(w deed) bool {
+	if w.carried || w.objAt <= w.at || m.newNear(w.at) {
+		return false
+	}
+	k := w.at + 1
+	if m.says(k, "it", "one", "mine", "my", "gauge", "the gauge", "a gauge") {
+		k++
+	}
+	if strings.HasSuffix(m.text(w.at), " it on") && w.obj == "drain_valve" {
+		k-- // "put it on" is a word of its own
+	}
+	at := k == w.at || m.says(k, "at", "to", "onto", "off", "off of")
+	if !at && !(w.obj == "drain_valve" && m.says(k, "on", "in", "en", "a")) {
+		return false
+	}
+	if k++; m.is(k, cDeterminer, "") && !m.says(k, "a", "an", "una", "un") {
+		k++
+	}
+	return k == w.objAt
 }
 
 // inPlaceOf tells whether what went in by the word at item i went in for another one.

@@ -364,7 +364,22 @@ func (m *message) sameGauge(a, b int) bool {
 // otherSide tells whether the hot or the cold side stands right before the number at i, the other
 // one having been told before at the same tap: "hot side at laundry 70, cold side 68".
 func (m *message) otherSide(i int) bool {
-	return m.inList(i-1, listHotOrCold) && m.left(i-1, longestSentence, true, func(k int) bool { return m.inList(k, listHotOrCold) }) >= 0
+	hot := func(k int) bool { return m.inList(k, listHotOrCold) }
+	return hot(i-1) && m.left(i-1, longestSentence, true, hot) >= 0
+}
+
+// oneSide tells whether the hot or the cold side stands right before the number at i, and the other right
+// before the next: "hot 66 cold 68 at the laundry box".
+func (m *message) oneSide(i int) bool {
+	n := m.nextNum(i)
+	if n < 0 {
+		return false
+	}
+	before := n - 1
+	if m.items[before].mark {
+		before--
+	}
+	return m.inList(i-1, listHotOrCold) && m.inList(before, listHotOrCold) && m.text(i-1) != m.text(before) && before > i
 }
 
 // storeyOf tells whether the storey stands right before the number at i, so that its tap is told

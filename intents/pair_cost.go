@@ -162,7 +162,8 @@ func (m *message) sharePoints(evs []event, rs []reading) {
 		}
 	}
 	for k := len(rs) - 2; k >= 0; k-- {
-		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && m.sharesPoint(rs[k].at) && m.sameGauge(rs[k].at, rs[k+1].at) {
+		shares := m.sharesPoint(rs[k].at) && m.sameGauge(rs[k].at, rs[k+1].at) || m.oneSide(rs[k].at)
+		if len(rs[k].points) == 0 && len(rs[k+1].points) == 1 && shares {
 			rs[k].points, rs[k].inherit = rs[k+1].points, true
 		}
 	}

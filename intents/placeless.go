@@ -100,7 +100,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true // "complaint was poor pressure but I get 74 psi"
 	case known && !others && m.hardlyMore(r.sent) && (it.unit != "" || m.shown(r.at)):
 		return true
-	case m.underPeak(r), m.otherInBrackets(r.at), m.atAllTaps(r.at):
+	case m.underPeak(r), m.otherInBrackets(r.at):
 		return true
 	case known && !others && m.leftByWork(r):
 		r.When = assess.After

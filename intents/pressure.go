@@ -152,8 +152,6 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleReading, "nothing on the gauge"
 	case it.value < 15, it.value <= 19 && !it.num.words && !it.decimal():
 		return roleIgnored, "too small without a unit or a point"
-	case m.atAllTaps(i):
-		return roleReading, "at all taps"
 	case m.unknownNoun(i + 1): // it counts something else
 		return roleIgnored, "counts " + m.text(i+1)
 	case m.wentFrom(i):
@@ -190,66 +188,6 @@ func (m *message) otherInBrackets(i int) bool {
 		}
 	}
 	return false
-}
-
-// atAllTaps tells whether the number at i is said of all taps of the house, and nothing else stands in its
-// clause: "60 at every tap", "all taps 60", "checked three taps, all 60".
-func (m *message) atAllTaps(i int) bool {
-	it := &m.items[i]
-	if !it.within(20, 200) || it.unit != "" && it.unit != "psi" || m.ofHouses(it.sent) {
-		return false
-	}
-	k := i + 1
-	if m.inList(k, listReadAt) || m.isMark(k, ",") {
-		k++
-	}
-	if end := m.allTaps(k); end > 0 && m.stopAt(end) {
-		return m.shown(i) || m.clauseStart(i) == i || m.inList(i-1, listRepeats) || m.is(i-1, cSame, "")
-	}
-	if !m.closes(i) {
-		return false
-	}
-	k = i - 1
-	for m.inList(k, listLinks) || m.isMark(k, ":", ",") || m.showsNumber(k) || m.is(k, cHint, "all") || m.is(k, cClaim, "") || m.says(k, "at") {
-		k--
-	}
-	if k < i-1 && m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 9 && m.tapsCounted(k) {
-		return true
-	}
-	for from := k; from >= 0 && from >= k-5; from-- {
-		if m.allTaps(from) == k+1 {
-			return true
-		}
-	}
-	return false
-}
-
-// allTaps returns the item behind the words at item i that name all taps, 0 where they do not: "every
-// faucet in the house".
-func (m *message) allTaps(i int) int {
-	if m.is(i, cHint, "alltaps") {
-		return i + 1
-	}
-	if !m.says(i, "every", "each", "all", "cada", "todas", "en todas", "todas las", "en todas las") {
-		return 0
-	}
-	k := i + 1
-	for m.is(k, cDeterminer, "") || m.says(k, "of", "single", "las", "los") {
-		k++
-	}
-	if !m.is(k, cFixture, "") && !m.is(k, cBibb, "") || m.is(k, cWater, "") {
-		return 0
-	}
-	if k++; m.says(k, "in", "of", "de", "en") && m.is(k+1, cDeterminer, "") && m.is(k+2, cHint, "wholehouse") {
-		k += 3
-	}
-	return k
-}
-
-// tapsCounted tells whether the number at item k counts taps.
-func (m *message) tapsCounted(k int) bool {
-	tok := m.items[k].tok + 1
-	return tok < len(m.toks) && oneOf(m.toks[tok].text, "taps", "faucets", "fixtures", "spigots", "bibs", "llaves")
 }
 
 // wentFrom tells whether the number at i is what the pressure right before it went to: "cocina de 95 a 60".

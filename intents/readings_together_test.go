@@ -83,20 +83,6 @@ func TestNumbersBesideAPressureThatAreNone(t *testing.T) {
 	})
 }
 
-func TestAllTapsReadTheSame(t *testing.T) {
-	reads(t, [][2]string{
-		{"60 at every tap", "60"},
-		{"60 at all the taps", "60"},
-		{"all taps 60", "60"},
-		{"checked 3 taps all 60", "60"},
-		{"60 all over the house", "60"},
-		{"every tap in the house reads 60", "60"},
-		{"72 en todas las llaves", "72"},
-		{"kitchen 63 with every tap in the house closed", "kitchen 63 static"},
-		{"60 at every tap in 3 houses", ""},
-	})
-}
-
 func TestTheGaugeHasAUnitOfItsOwn(t *testing.T) {
 	reads(t, [][2]string{
 		{"gauge is in ft of water, reads 165", "71.5"},
@@ -126,5 +112,15 @@ func TestReadingsToldInSpanishWords(t *testing.T) {
 		{"72 en la llave de atrás, sin gas el boiler", "rear_bibb 72 idle"},
 		{"96 lavadora mientras calentaba el boiler", "laundry 96 firing"},
 		{"51 cocina, se están bañando", "kitchen 51 flowing"},
+	})
+}
+
+func TestATapIsOnlyWhereTheGaugeWasPut(t *testing.T) {
+	says(t, [][2]string{
+		{"no bib out back so I hooked up at the heater drain, 81", "81 heater_drain"},
+		{"put it on the heater drain, 81", "81 heater_drain"},
+		{"put on a new drain valve, 81 laundry", "replaced_drain_valve; 81 laundry"},
+		{"got the gauge on the washer box and its sitting at 88 with the heater off", "88 laundry idle"},
+		{"hot 66 cold 68 at the laundry box", "66 laundry; 68 laundry"},
 	})
 }
