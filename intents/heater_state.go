@@ -8,6 +8,7 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
+	listShutsItOff  = listOf("shuts it off")
 	listOpensState  = listOf("opens state")
 	listPeopleGet   = listOf("people get")
 	listPullsOut    = listOf("pulls out")
@@ -26,7 +27,7 @@ var (
 var stateOpener = opener{
 	classes: setOf(cState, cOn, cOff),
 	hints:   []string{"cold", "heateridle", "heaterfires"},
-	lists:   []list{listOpensState},
+	lists:   []list{listOpensState, listShutsItOff},
 }
 
 // heaterTag reads the heater's state at item i.
@@ -42,6 +43,11 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		return m.stateNamed(i, assess.HeaterState(v))
 	}
 	switch {
+	case m.inList(i, listShutsItOff):
+		if m.heaterTold(i) && m.carried(m.items[i].sent) != "prv" {
+			return assess.Idle // "heater firing, 121. Shut it off and it came back to 90"
+		}
+		return ""
 	case m.isNum(i+1) && m.says(i, "on", "open", "running"):
 		return "" // "the dial is on one fifty"
 	case m.is(i, cHint, "cold") && m.coldSpell(i):

@@ -50,6 +50,7 @@ func (m *message) understand() {
 	m.fromRecord()
 	m.houseAgain()
 	m.hands()
+	m.reliefWeeps()
 	m.places()
 	m.pointedBack()
 	m.dates()

@@ -124,3 +124,15 @@ func TestATapIsOnlyWhereTheGaugeWasPut(t *testing.T) {
 		{"hot 66 cold 68 at the laundry box", "66 laundry; 68 laundry"},
 	})
 }
+
+func TestWhatTheHeaterDidBetweenTwoReadings(t *testing.T) {
+	reads(t, [][2]string{
+		{"laundry 121 heater firing. Shut it off and it came back to 90.", "laundry 121 firing; laundry 90 idle"},
+		{"laundry 121 burner on, killed it, back to 90", "laundry 121 firing; laundry 90 idle"},
+		{"laundry 88. Shut it off and it came back to 90.", "laundry 88; laundry 90"},
+	})
+	says(t, [][2]string{
+		{"gauge on the laundry hit 128, relief started to weep", "128 laundry; relief_discharge"},
+		{"prv starting to weep, 96 laundry", "prv suspect; 96 laundry"},
+	})
+}

@@ -270,3 +270,20 @@ func (m *message) partRight(at int) bool {
 func namesToilet(t string) bool {
 	return strings.Contains(t, "taza") || strings.Contains(t, "excusado") || strings.Contains(t, "inodoro") || strings.Contains(t, "toilet")
 }
+
+var listBeginsToWeep = listOf("begins to weep")
+
+var reliefWeepsGate = gateOf(opener{classes: setOf(cRelief)})
+
+// reliefWeeps reads water out of a relief where a word calls it the beginning of a fault: "relief started to
+// weep" is a discharge, whatever part was named before.
+func (m *message) reliefWeeps() {
+	if m.shut(reliefWeepsGate) {
+		return
+	}
+	for i := range m.items {
+		if m.is(i, cCond, "suspect") && m.inList(i, listBeginsToWeep) && m.left(i, 4, false, func(k int) bool { return m.is(k, cRelief, "") }) >= 0 {
+			m.say(i, "weeping")
+		}
+	}
+}
