@@ -43,6 +43,12 @@ func (m *message) flows() {
 	if m.flowRow(all) {
 		return
 	}
+	if m.inTurns(all) {
+		for k := range all {
+			m.readings[k].Flow = all[k].flow
+		}
+		return
+	}
 	for k := range m.readings {
 		r := &m.readings[k]
 		at := func(j int) int {
@@ -69,6 +75,32 @@ func (m *message) flows() {
 		m.flowAcross(a, s)
 	}
 	m.closedThem(all)
+}
+
+// inTurns tells whether each reading has a mention of its own, all before theirs or all behind them in
+// turn, and those differ: "static: curb 105 flowing: curb 80", "curb 105 / static - curb 80 / hose running".
+func (m *message) inTurns(all []mention) bool {
+	n := len(all)
+	if n < 2 || n != len(m.readings) {
+		return false
+	}
+	leads, trails := m.items[all[0].at].sent == m.readings[0].sent, true
+	for k, a := range all {
+		r := &m.readings[k]
+		if k > 0 && (a.flow == all[k-1].flow && a.state == all[k-1].state || r.sent > m.readings[k-1].sent+1) {
+			return false
+		}
+		leads = leads && a.at < r.at && (k == 0 || a.at > m.readings[k-1].at)
+		trails = trails && a.at > r.at && (k == 0 || r.at > all[k-1].at) && m.items[a.at].sent == r.sent && !m.leadsOnward(a)
+	}
+	return leads || trails
+}
+
+// leadsOnward tells whether what a mention tells came to be behind the reading before it, so that it is told
+// of the next: "68, then I ran the tub, 40", "72 kitchen, fired the heater, 96".
+func (m *message) leadsOnward(a mention) bool {
+	from := m.clauseStart(a.at)
+	return m.is(a.at, cTurns, "") || m.thenRan(a) || m.actionForm(a.at) || m.inList(from, listBeginsOwnClause) || m.inList(from-1, listBeginsOwnClause)
 }
 
 // foundOn tells whether water that is "on" at item i is the house's supply, found so: "water was on when I

@@ -26,6 +26,12 @@ func (m *message) heaters() {
 		return
 	}
 	m.untilTurned(all)
+	if m.inTurns(all) {
+		for k := range all {
+			m.readings[k].Heater = all[k].state
+		}
+		return
+	}
 	if len(all) == 1 && m.heaterInBrackets(all[0]) {
 		return
 	}

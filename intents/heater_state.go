@@ -115,7 +115,7 @@ func (m *message) takesOut(k int) bool {
 // stateNamed reads a word that names the heater's state, which may be denied, or be that of
 // something else.
 func (m *message) stateNamed(i int, v assess.HeaterState) assess.HeaterState {
-	if strings.HasPrefix(m.text(i), "it ") && !m.heaterTold(i) {
+	if (strings.HasPrefix(m.text(i), "it ") || strings.Contains(m.text(i), " it ran")) && !m.heaterTold(i) {
 		return "" // "it shut off": the washer's
 	}
 	if strings.HasSuffix(m.text(i), " settled") && !m.has(cState, "firing") || m.text(i) == "recovered" && (m.clauseStart(i) != i || m.says(i+1, "to", "from")) {

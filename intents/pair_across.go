@@ -44,6 +44,10 @@ func (m *message) pointsAcross() {
 				continue
 			}
 		}
+		if p := m.pointOfPair(k); p != "" {
+			r.points, r.inherit = []string{p}, true
+			continue
+		}
 		if p := m.quotedPoint(); p != "" {
 			r.points, r.inherit = []string{p}, true
 			continue
@@ -69,6 +73,45 @@ func (m *message) pointsAcross() {
 			}
 		}
 	}
+}
+
+// pointOfPair finds the point of reading k behind the next one, where two sentences tell the two states of
+// one gauge and only the second says where: "firing: 108; idle: 57, kitchen".
+func (m *message) pointOfPair(k int) string {
+	if k+1 >= len(m.readings) {
+		return ""
+	}
+	a, b := &m.readings[k], &m.readings[k+1]
+	if b.sent != a.sent+1 || len(b.points) != 1 || k > 0 && m.readings[k-1].sent == a.sent || k+2 < len(m.readings) && m.readings[k+2].sent == b.sent {
+		return ""
+	}
+	for i := m.sents[a.sent].from; i < b.at; i++ {
+		if m.items[i].point != "" && m.items[i].role != roleTaken {
+			return ""
+		}
+	}
+	if m.statesDiffer(a.sent, b.sent) {
+		return b.points[0]
+	}
+	return ""
+}
+
+// statesDiffer tells whether sentences a and b tell the two states of the heater or of the water.
+func (m *message) statesDiffer(a, b int) bool {
+	state := func(s int) (flow assess.Flow, heater assess.HeaterState) {
+		for i := m.sents[s].from; i < m.sents[s].to; i++ {
+			if f := m.flowTag(i); f != "" {
+				flow = f
+			}
+			if h := m.heaterTag(i); h != "" {
+				heater = h
+			}
+		}
+		return flow, heater
+	}
+	af, ah := state(a)
+	bf, bh := state(b)
+	return af != "" && bf != "" && af != bf || ah != "" && bh != "" && ah != bh
 }
 
 // toldLater finds the point of reading k behind it: one that a later sentence tells for

@@ -102,6 +102,9 @@ func (m *message) match(evs []event) {
 			}
 		}
 	}
+	if m.pairedInOrder(evs, best[n]) {
+		return
+	}
 	for i := n; i > 0; {
 		if take[i] {
 			evs[i-1].pair, evs[i-2].pair = i-2, i-1
@@ -110,6 +113,30 @@ func (m *message) match(evs []event) {
 			i--
 		}
 	}
+}
+
+// pairedInOrder gives each point the number behind it where a list of three or more alternates from first to
+// last and hardly costs more so than at the least: "lav - 123 front bib - 62 rear - 132".
+func (m *message) pairedInOrder(evs []event, least float64) bool {
+	const margin = 2
+	n := len(evs)
+	if n < 6 || n%2 != 0 || evs[0].num {
+		return false
+	}
+	c := 0.0
+	for i := 0; i < n; i += 2 {
+		if evs[i].num || !evs[i+1].num {
+			return false
+		}
+		c += m.cost(&evs[i], &evs[i+1])
+	}
+	if c > least+margin {
+		return false
+	}
+	for i := 0; i < n; i += 2 {
+		evs[i].pair, evs[i+1].pair = i+1, i
+	}
+	return true
 }
 
 // readEvent writes a reading for each number of event k, at the points of its neighbour:
@@ -192,10 +219,13 @@ func (m *message) cost(a, b *event) float64 {
 	if b.num {
 		c = 0
 	}
+	facts := m.onlyFacts(a.end, b.at)
 	for k := a.end + 1; k < b.at; k++ {
 		it := &m.items[k]
 		t := m.text(k)
 		switch {
+		case it.mark && facts:
+			c += 0.5
 		case it.mark:
 			switch t {
 			case ",":
@@ -253,6 +283,22 @@ func (m *message) cost(a, b *event) float64 {
 		}
 	}
 	return c
+}
+
+// onlyFacts tells whether nothing but marks and several states and flows, each a word of its own, stands
+// between two items: "78/static/idle/back spigot".
+func (m *message) onlyFacts(a, b int) bool {
+	facts := 0
+	for k := a + 1; k < b; k++ {
+		switch {
+		case m.items[k].mark && m.text(k) != "\n":
+		case m.meets(k, setOf(cState, cStatic, cFlowing)):
+			facts++
+		default:
+			return false
+		}
+	}
+	return facts > 1
 }
 
 // there tells whether a number is said to be of the place told before: "ahí leí 44".

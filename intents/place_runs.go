@@ -26,7 +26,7 @@ func (m *message) runs(i int) bool {
 		}
 		break
 	}
-	if k == i+1 && m.readAt(i) || m.onlyRunsThere(i, k) {
+	if k == i+1 && (m.readAt(i) || m.isNum(i-1) && m.text(k) == "flowing" && m.isAny(i, cPoint, "street", "after_prv")) || m.onlyRunsThere(i, k) {
 		return false
 	}
 	occasion := m.occasionFor(i)

@@ -295,6 +295,9 @@ func (m *message) readThere(i int) bool {
 // sparePart tells whether a fixture's name is a part here: "fixed it w a new washer".
 func (m *message) sparePart(i int) bool {
 	if m.text(i) == "kit" && !m.isNum(i+1) {
+		if m.text(i-1) == "the" && (m.text(i-2) == "at" || m.inList(i-2, listReadAt) && m.isNum(i-3)) {
+			return false // "62 on the kit"
+		}
 		if m.inList(i-1, listSpareParts) {
 			return !m.isNum(i - 2) // "PRV rebuilt w/ kit"
 		}

@@ -102,6 +102,9 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 	}
 	// the last separator whose clause has no word of its own before b
 	for k := hi - 1; k >= lo; k-- {
+		if m.isMark(k, ")") && !m.isMark(m.sents[m.items[a].sent].from, "(") {
+			return k + 1 // "front bib: 55 (no flow) rear bib: 90 (hose running)"
+		}
 		if m.separates(k) {
 			return m.clauseBefore(k, lo)
 		}

@@ -136,3 +136,32 @@ func TestWhatTheHeaterDidBetweenTwoReadings(t *testing.T) {
 		{"prv starting to weep, 96 laundry", "prv suspect; 96 laundry"},
 	})
 }
+
+func TestStatesThatAreToldInTurn(t *testing.T) {
+	reads(t, [][2]string{
+		{"static: curb 105 psi flowing: washer box 80 psi", "street 105 static; laundry 80 flowing"},
+		{"nothing on: meter (111) w/ tub running: hose bib (115)", "street 111 static; bibb 115 flowing"},
+		{"heater off, 72 kitchen, heater on, 96 kitchen", "kitchen 72 idle; kitchen 96 firing"},
+		{"heater drain was 119 / static - kit was 48 / hose running", "heater_drain 119 static; kitchen 48 flowing"},
+		{"front bib: 55 (no flow) rear bib: 90 (hose running)", "front_bibb 55 static; rear_bibb 90 flowing"},
+		{"68 kitchen, then I ran the tub, 40", "kitchen 68; kitchen 40 flowing"},
+	})
+}
+
+func TestOneGaugeIsNamedOnceForTwoStates(t *testing.T) {
+	reads(t, [][2]string{
+		{"firing: 108; idle: 57, kitchen", "kitchen 108 firing; kitchen 57 idle"},
+		{"102, heater off; 131, burner on, all at the washer box", "laundry 102 idle; laundry 131 firing"},
+		{"76 two taps open; 88 no flow at the kitchen", "kitchen 76 flowing; kitchen 88 static"},
+		{"78/static/idle/back spigot", "rear_bibb 78 idle static"},
+		{"96 curb flowing", "street 96 flowing"},
+		{"back spigot was 78 til the washer kicked on then 66", "rear_bibb 78; rear_bibb 66"},
+	})
+}
+
+func TestPointsAndNumbersInTurn(t *testing.T) {
+	reads(t, [][2]string{
+		{"front bib - 73 hose bib - 51 lav - 53 house side - 89", "front_bibb 73; bibb 51; bath 53; after_prv 89"},
+		{"48 on the washer box, 101 past the reg, 113 on the kit", "laundry 48; after_prv 101; kitchen 113"},
+	})
+}
