@@ -156,11 +156,12 @@ func (p *Parser) addressAt(toks []token, i int) (address, bool) {
 		!(j+1 < len(toks) && toks[j+1].kind == word && toks[j+1].text != "place" && p.strongSuffix(toks[j+1].text)) {
 		return a, false // "3 bed 2 bath ranch", but "9 Bay Ln"
 	}
-	if toks[j].glued && j == i+1 {
+	glued := toks[j].glued && j == i+1
+	if glued && (toks[j].kind != word || len(num) < 3 || len(toks[j].text) < 3 || p.lex.of(&toks[j]).unit != "" || p.term(toks, j)) {
 		return a, false // 62psi, 9080#
 	}
 	s, ok := p.streetAfter(toks, i, j, len(num))
-	if !ok || p.regulatorSet(toks, j) {
+	if !ok || p.regulatorSet(toks, j) || glued && !s.suffixed { // "2316elm st"
 		return a, false
 	}
 	if i > 0 && toks[i-1].text == "job" && !s.suffixed && len(num) >= 4 {

@@ -54,11 +54,11 @@ func (m *message) bareAge(i int) bool {
 		return true // "heater age 15"
 	}
 	last := i - 1
-	if t := m.text(last); t == "only" || t == "about" || t == "just" || t == "maybe" {
+	if t := m.text(last); t == "only" || t == "about" || t == "just" || t == "maybe" || t == "around" {
 		last-- // "heater's only 3"
 	}
 	glued := last >= 0 && m.is(last, cItem, "") && strings.Contains(m.toks[m.items[last].tok+m.items[last].n-1].raw, "'") // "heater's 11"
-	if t := m.text(i - 1); !glued && t != "is" && t != "s" && t != "about" && t != "only" && t != "maybe" && t != "already" && t != "like" {
+	if t := m.text(i - 1); !glued && t != "is" && t != "s" && t != "about" && t != "only" && t != "maybe" && t != "already" && t != "like" && t != "around" {
 		return false
 	}
 	k := i - 1
@@ -73,7 +73,7 @@ func (m *message) bareAge(i int) bool {
 		return false
 	}
 	switch v, _ := m.val(k, cItem); v {
-	case "prv", "softener", "recirc":
+	case "prv", "softener", "recirc", "check_valve":
 	case "heater":
 		if it.value >= 20 {
 			return false // gallons

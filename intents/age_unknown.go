@@ -93,6 +93,8 @@ func (m *message) ageSaidUnknown(i int) bool {
 	switch {
 	case denied < 0:
 		return false
+	case m.is(i-1, cUnknown, ""):
+		return true // "prv unk yr"
 	case m.says(i, "age", "edad"):
 		return true
 	case m.inList(i, listDatedMarks):
@@ -108,5 +110,5 @@ func (m *message) ageSaidUnknown(i int) bool {
 // find a tag".
 func (m *message) dateDenied(k, i int) bool {
 	return k >= i-2 && m.says(k, "no", "no trae", "no tiene") && m.text(k+1) != "wait" ||
-		m.says(k, "read", "cant", "couldnt") || m.text(k) == "find" && m.is(k-1, cNeg, "")
+		m.says(k, "read", "cant", "couldnt", "leer") || m.text(k) == "find" && m.is(k-1, cNeg, "")
 }

@@ -37,6 +37,9 @@ func (m *message) request(s int) bool {
 			continue
 		}
 		n++
+		if m.text(i) == "does" && m.text(i+1) == "not" {
+			continue // "does not have a tank"
+		}
 		if m.inList(i, listRequests) {
 			return true
 		}
@@ -88,14 +91,16 @@ func (m *message) anyReadingLike() bool {
 // followUpNoun finds a word for a follow-up in a sentence.
 func (m *message) followUpNoun(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") {
-			return true
-		}
-		if m.inList(i, listFollowUps) {
+		if m.namesFollowUp(i) {
 			return true
 		}
 	}
 	return false
+}
+
+// namesFollowUp tells whether item i is a word for a follow-up.
+func (m *message) namesFollowUp(i int) bool {
+	return m.is(i, cDo, "recheck") || m.is(i, cHint, "followup") || m.inList(i, listFollowUps)
 }
 
 // addAsk adds a question or an instruction, each once, and returns it.

@@ -43,6 +43,13 @@ func (m *message) convert(s int) bool {
 	if first := m.firstOf(s); c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.is(first, cAsk, "convert") {
 		c.to, c.cue = "psi", true // "convert 4 bar"
 	}
+	if first := m.sents[s].from; c.to == "" && len(c.nums) == 1 && m.items[c.nums[0]].unit != "psi" && m.closes(c.nums[0]) &&
+		m.says(first, "whats", "what is", "cuanto es", "cuanto son") && c.nums[0] == first+1 {
+		c.to, c.cue = "psi", true // "whats 4.2 bar"
+	}
+	if c.to == "" && len(c.nums) == 1 && m.asksHowMuch(s, c.nums[0]) {
+		c.to, c.cue = "psi", true // "how much is 6 bar"
+	}
 	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) &&
 		m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
 		c.to = convertible(m.items[c.nums[1]].unit) // "if 10 m is 14 psi what is 35 m"
@@ -63,6 +70,23 @@ func (m *message) convert(s int) bool {
 	a := m.addAsk(pick, AskConvert)
 	a.Value, a.Unit, a.To = &v, convertible(m.items[pick].unit), c.to
 	return true
+}
+
+// asksHowMuch tells whether sentence s asks no more than how much the pressure is that number i
+// tells in another unit: "how much pressure is 6 bar", but not "how much is 20 ft of pipe".
+func (m *message) asksHowMuch(s, i int) bool {
+	k := m.firstOf(s)
+	if m.text(k) == "how" && m.text(k+1) == "much" {
+		k++
+	} else if m.text(k) != "how much" {
+		return false
+	}
+	pressure := m.says(k+1, "pressure")
+	if pressure {
+		k++
+	}
+	u := convertible(m.items[i].unit)
+	return m.says(k+1, "is", "would", "does") && i <= k+3 && u != "" && u != "psi" && (pressure || !oneOf(m.items[i].unit, "feet", "metre"))
 }
 
 // loneUnit returns the unit of pressure that sentence s names, when it holds no number and no test
@@ -159,7 +183,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 	k := m.bare(s)
 	switch {
 	case k < 0:
-	case c.cue && c.to != "" && c.to != "psi" && (m.sentenceSays(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how"):
+	case c.cue && c.to != "" && c.to != "psi" && (m.sentenceSays(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how" || m.inList(k+1, listIntoUnit) && m.is(k+2, cUnit, "") && m.shortSentence(s, 4)):
 		m.items[k].unit = "psi" // "how many kpa is 65": psi where no unit is said
 		c.nums = append(c.nums, k)
 		return
@@ -205,11 +229,11 @@ func (m *message) bare(s int) int {
 // "cuántas libras son?".
 func (m *message) onlyAsksUnit(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if it := &m.items[i]; !it.mark && !m.is(i, cUnit, "") && !m.is(i, cQuestion, "") && !m.inList(i, listIntoUnit) && !m.says(i, "son", "is", "es") {
+		if it := &m.items[i]; !it.mark && !m.is(i, cUnit, "") && !m.is(i, cQuestion, "") && !m.inList(i, listIntoUnit) && !m.says(i, "son", "is", "es", "please") {
 			return false
 		}
 	}
-	return m.sents[s].question
+	return m.sents[s].question || m.says(m.firstOf(s), "how", "how many") // "60 psi, how many bar"
 }
 
 // longQuestion is how many words a question about what the sentence before it told may have.

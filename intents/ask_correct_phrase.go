@@ -43,7 +43,7 @@ var correctRules = phraseRules{
 	"supposed to be|thats supposed to be|no thats supposed to be|no its supposed to be": func(c *correctTalk) bool {
 		return c.sent() && c.after
 	},
-	"should say|should of been|shoulda been|shoud of been|shud of been|shld have been|should of said|shoulda said|" +
+	"should say|shouldve said|should of been|shoulda been|shoud of been|shud of been|shld have been|should of said|shoulda said|" +
 		"should have said|should have been|shouldve been|debe decir|deberia decir|debio ser|that should be|" +
 		"that should have been|that was supposed to be": always,
 	"should read": func(c *correctTalk) bool { // "should read 60 and reads 95"
@@ -52,6 +52,9 @@ var correctRules = phraseRules{
 	},
 	"should be": func(c *correctTalk) bool {
 		slipped := func(k int) bool { return k < c.at && c.is(k, cHint, "slipped") }
+		if c.isNum(c.at-1) && c.isNum(c.at+1) && sameDigits(c.items[c.at-1].value, c.items[c.at+1].value) {
+			return true // "29 should be 92"
+		}
 		return c.after && c.isNum(c.at-1) && c.says(c.at-2, "my", "mi") || // "my 83 should be a 63"
 			c.before && c.after && c.anyIn(c.s, slipped, setOf(cHint)) || // "the 84 on Elm was a typo, should be 48 front"
 			c.last && (c.quoted || c.reportTalk(c.s))
@@ -59,7 +62,8 @@ var correctRules = phraseRules{
 	"make it|make that|change that to|change it to|cambialo a|change the last|cambia eso|cambia mi": func(c *correctTalk) bool {
 		return c.onlyAfter() && (c.begins || c.last)
 	},
-	"fat fingered|fat finger|typo": func(c *correctTalk) bool { return !c.noSlip(c.at) },
+	"fat fingers|fat thumbs|fat thumb": func(c *correctTalk) bool { return c.onlyAfter() },
+	"fat fingered|fat finger|typo":     func(c *correctTalk) bool { return !c.noSlip(c.at) },
 	"mistyped|meant to say|meant to type|quise poner|misread|transposed": func(c *correctTalk) bool {
 		return c.sent() || c.begins || !c.before
 	},
@@ -77,7 +81,29 @@ var correctRules = phraseRules{
 		return false
 	},
 	"i meant|meant|quise decir": func(c *correctTalk) bool {
-		return c.sent() || !c.before || c.begins && !c.after
+		return c.sent() || !c.before || c.begins && !c.after || c.wrote()
+	},
+	"read it wrong|read that wrong|read the gauge wrong|read wrong|misread it|misread the gauge|saw it wrong|heard it wrong|typed it wrong|entered it wrong|" +
+		"wrote it wrong|put it down wrong|lei mal|vi mal|le anote mal|lo anote mal|apunte mal|lo apunte mal|en realidad son|en realidad es|" +
+		"en realidad era|en realidad eran|en realidad fue|actual is|actual was": (*correctTalk).onlyAfter,
+	"la lectura buena es|lectura buena es|la buena es|buena es|the right number is|the correct number is|the real number is|" +
+		"the actual number is|right number is|correct number is|real number is|actual number is|the right reading is|the correct reading is|" +
+		"right reading is|correct reading is|the right number was|the correct number was|the real number was": func(c *correctTalk) bool {
+		return c.onlyAfter() && c.right(c.at, 3, false, c.isNum) >= 0
+	},
+	"me falle|me confundi|la regue|let me correct that|let me fix that|let me correct myself|correcting myself|correct myself|i stand corrected": func(c *correctTalk) bool {
+		return c.begins && c.onlyAfter()
+	},
+	"looked at it again|looked again|took another look|took a second look|on second look|on a second look|second look|looking at it again": func(c *correctTalk) bool {
+		return c.begins && c.after && c.sentenceSays(c.s, "not", "was", "it was", "instead", "really", "actually")
+	},
+	"was really|was actually|is really|is actually|should really be|should actually be": func(c *correctTalk) bool {
+		return c.isNum(c.at-1) && c.isNum(c.at+1) && c.inList(c.at-2, listThatNumber) // "that 92 was really 82"
+	},
+	"transposed the numbers|transposed my numbers|transposed the digits|transposed my digits|i transposed the numbers|i transposed the digits|" +
+		"i transposed my numbers|i transposed my digits|numbers backwards|my numbers backwards|" +
+		"got my numbers backwards": func(c *correctTalk) bool {
+		return c.sent() || c.begins || !c.before || !c.after // "its 82, I transposed the numbers"
 	},
 	"correction|correccion|corrijo|corrige|corrige eso": func(c *correctTalk) bool {
 		return c.begins || c.last
@@ -134,6 +160,13 @@ var correctRules = phraseRules{
 func (c *correctTalk) numberToldBefore() bool {
 	k := c.left(c.at, 6, true, c.isNum)
 	return k > 0 && c.inList(k-1, listThatNumber) && c.numbersAfter(c.s, c.at, 1)
+}
+
+// wrote tells whether a number that was written stands before the phrase and the right one
+// behind it: "wrote 92 meant 82".
+func (c *correctTalk) wrote() bool {
+	k := c.left(c.at, 3, true, c.isNum)
+	return k > 0 && c.inList(k-1, listSlipWrote) && c.isNum(c.at+1)
 }
 
 // noSlip tells whether the word for a slip at item i is denied: "75 at the tub, not a typo".

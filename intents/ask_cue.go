@@ -35,7 +35,7 @@ var recipes = []recipe{
 		bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
 	{
 		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)},
-		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan),
+		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan, cueClosed),
 	},
 	// "didn't mean to send that", "sent that to the wrong apartment"
 	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
@@ -276,7 +276,7 @@ func (m *message) opensClause(i, to int) bool {
 // shrugs tells whether sentence s says that nobody knows.
 func (m *message) shrugs(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.says(i, "quien sabe", "who knows", "nobody knows") || m.says(i, "quien", "who") && m.says(i+1, "sabe", "knows") {
+		if m.says(i, "quien sabe", "who knows", "who knows how old", "nobody knows") || m.says(i, "quien", "who") && m.says(i+1, "sabe", "knows") {
 			return true
 		}
 	}
@@ -299,6 +299,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 	for _, r := range recipes {
 		if first && (!r.first || amid && r.about == AskDone) || set&r.bars != 0 || !meets(set, r.needs) {
 			continue
+		}
+		if r.about == AskDone && (m.sentenceIs(s, cBase, "shut") || m.sentenceIs(s, cDid, "shut")) && !set.has(cueFollow) {
+			continue // "had to close off the water at 12 Elm"
 		}
 		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.sentenceNamesSite(s) {
 			continue // "Just finished up. prv is stuck, 20 Old Post Rd"

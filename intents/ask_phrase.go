@@ -42,6 +42,10 @@ func (m *message) weighAsk(s, i, first int, about About, request bool) {
 	if about != AskHelp && m.howAsked(i) {
 		return
 	}
+	if m.site == nil && (about != AskHelp || m.text(i) == "help") && about != AskDue && about != AskSummary && !m.anyReadingLike() && m.cues.has(cueForeign) &&
+		m.cuesOf(s, m.sents[s].from, m.sents[s].to).has(cueForeign) && !m.followUpNoun(s) && (about != AskUndo && about != AskCorrect || !m.lastTalk(s)) {
+		return // "bring up the ladder", "close the van doors", "any ideas for lunch"
+	}
 	if about == AskCorrect && strings.HasSuffix(m.text(i), " that") && m.meets(i+1, brokenThings) {
 		return // "I'll stop by Friday and fix that dripping tub"
 	}
@@ -100,7 +104,7 @@ func (m *message) askHistory(p askPhrase) {
 		if !p.request || m.otherAsk(p.s, AskHistory) || m.cuesAround(p)&cues(cueTrend, cueOwed, cueErrand) != 0 {
 			return
 		}
-		if t == "pull" && m.text(p.at+1) != "up" && (m.site == nil || !p.begins) {
+		if t == "pull" && m.text(p.at+1) != "up" && (m.site == nil || !p.begins) || t == "show" && m.text(p.at+1) == "up" {
 			return
 		}
 	}
@@ -112,6 +116,8 @@ func (m *message) askHistory(p askPhrase) {
 	switch {
 	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
 		return // "who has the ladder", "who's got 14 Maple this afternoon"
+	case strings.HasPrefix(t, "last reading") && m.anyIn(p.s, func(k int) bool { return k > p.at && m.is(k, cAsk, string(AskCorrect)) }, setOf(cAsk)):
+		return // "last reading at 12 Elm should be 82"
 	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as" || m.text(p.at+1) == "of" && m.meets(p.at+2, symptomTalk):
 		return // "how do I look up a house", "history as a chart", "history of hammer"
 	case p.reading && se.header >= 0 && !se.question:
@@ -127,6 +133,8 @@ func (m *message) askHistory(p askPhrase) {
 		return
 	case m.p.lex.inList(t, listLastVisits) && !se.question && !p.begins && m.site == nil:
 		return
+	case m.p.lex.inList(t, listLastVisits) && m.is(p.at+1, cAsk, "correct"):
+		return // "last reading should be 67"
 	}
 	m.noteAsk(p, AskHistory)
 }

@@ -4,20 +4,22 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listErrands       = listOf("errands")
-	listWeakLater     = listOf("weak later")
-	listTakesBackNow  = listOf("takes back now")
-	listTakesBackLast = listOf("takes back last")
-	listWeakDone      = listOf("weak done")
-	listPutsOff       = listOf("puts off")
-	listPutsOffTo     = listOf("puts off to")
-	listWeakHelp      = listOf("weak help")
+	listErrands        = listOf("errands")
+	listNotYet         = listOf("not yet")
+	listTakesBackWhole = listOf("takes back whole")
+	listWeakLater      = listOf("weak later")
+	listTakesBackNow   = listOf("takes back now")
+	listTakesBackLast  = listOf("takes back last")
+	listWeakDone       = listOf("weak done")
+	listPutsOff        = listOf("puts off")
+	listPutsOffTo      = listOf("puts off to")
+	listWeakHelp       = listOf("weak help")
 )
 
 // askUndo weighs a phrase that may take the last report back.
 func (m *message) askUndo(p askPhrase) {
 	switch {
-	case m.rightsFact(p.at):
+	case m.rightsFact(p.at), m.inList(p.at, listTakesBackWhole) && !m.closes(p.at) && !m.says(p.at+1, "please", "pls", "sorry"):
 		return
 	case m.hasAsk(AskDone) || m.negLeft(p.at, 2) && p.text != "never mind that":
 		return
@@ -39,6 +41,10 @@ func (m *message) askCorrect(p askPhrase) {
 	switch {
 	case m.text(p.at) == "meant" && m.hasAsk(AskDue): // "which follow-ups were meant for last week"
 		return
+	case strings.HasSuffix(p.text, "meant") && m.text(p.at+1) == "to" && !m.says(p.at+2, "type", "say", "put", "write", "send", "enter"):
+		return // "meant to call you"
+	case m.says(p.at, "make it", "make that") && m.isNum(p.at+1) && m.items[p.at+1].unit == "other":
+		return // "make it 2 coffees"
 	case m.rightsFact(p.at), m.numberBefore(p.at) && m.rightsPlace(p.at):
 		return
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
@@ -50,6 +56,9 @@ func (m *message) askCorrect(p askPhrase) {
 		if m.asks[k].About == AskUndo {
 			m.asks[k].About = AskCorrect
 		}
+	}
+	if m.isNum(p.at-1) && m.isNum(p.at+1) && (strings.HasSuffix(p.text, "really") || strings.HasSuffix(p.text, "actually") || p.text == "should be") {
+		m.setRole(p.at-1, roleIgnored, "taken back") // "that 92 was really 82"
 	}
 	m.noteTold(p, AskCorrect)
 }
@@ -95,6 +104,8 @@ func (m *message) askDone(p askPhrase) {
 		return
 	case m.doneAndNext(p), !m.closesSomething(p):
 		return
+	case m.is(p.at, cHint, "didthat") && m.right(p.at, 3, true, m.namesFollowUp) < 0:
+		return // "I did the annual … see them again in a year for the recheck"
 	case m.p.lex.inList(p.text, listWeakDone) && m.isWorkNoun(p.at):
 		return
 	case p.text == "ya esta" && m.meets(p.at+1, setOf(cCond, cState, cDid)), p.text == "hecho" && m.says(p.at-1, "ha", "han", "he", "haya"):
@@ -128,16 +139,23 @@ func (m *message) thenRecheck(from, to int) bool {
 	return false
 }
 
+// pointsAtOne tells whether a phrase says by itself which follow-up is done: "that one is done", alone.
+func (m *message) pointsAtOne(p askPhrase) bool {
+	return m.is(p.at, cHint, "thatdone") && len(m.sents) == 1 && m.shortSentence(p.s, 2)
+}
+
 // closesSomething tells whether there is a follow-up that a phrase says to be done: its
 // own sentence names one or gives the order, or it answers what was asked or quoted.
 func (m *message) closesSomething(p askPhrase) bool {
 	switch {
-	case m.followUpNoun(p.s):
+	case m.followUpNoun(p.s), m.pointsAtOne(p), p.begins && m.is(p.at, cHint, "closeit"):
 		return true // "recheck is done"
 	case p.begins && p.s == 0 && len(m.clean.quoted) > 0 && m.shortSentence(p.s, 4):
 		return true // "done" below a quoted reminder
 	case p.s > 0 && m.shortSentence(p.s, 3) && m.sents[p.s-1].question && m.followUpNoun(p.s-1):
 		return true // "the recheck at 9 Elm? done"
+	case strings.HasPrefix(p.text, "can be ") && m.site != nil:
+		return true // "the 12 Elm one can be closed"
 	case strings.HasPrefix(p.text, "marcal"):
 		return true // "lo del tanque ya quedó, márcalo como hecho"
 	case p.begins && beginsWith(p.text, "mark", "cross", "close", "check", "cierra", "clear"):
@@ -145,15 +163,23 @@ func (m *message) closesSomething(p askPhrase) bool {
 	case p.at > m.sents[p.s].from && m.closes(p.at) && m.says(m.firstOf(p.s), "mark", "cross", "check"):
 		return true // "mark the tank install at 9 Elm done"
 	}
-	return m.anyIn(p.s, func(k int) bool { return k != p.at && m.is(k, cHint, "closeit") }, setOf(cHint))
+	return m.anyIn(p.s, func(k int) bool {
+		return (k != p.at || strings.HasSuffix(p.text, " list")) && m.is(k, cHint, "closeit")
+	}, setOf(cHint))
 }
 
 // askSnooze weighs one that may put it off.
 func (m *message) askSnooze(p askPhrase) {
 	i, t, next := p.at, p.text, m.text(p.at+1)
 	switch {
+	case m.inList(i, listNotYet) && p.begins && m.onlyTime(i+1):
+		// "later. ten days"
 	case p.reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now":
 		return
+	case !m.followUpNoun(p.s) && (m.is(i+1, cItem, "prv") || m.is(i+2, cItem, "prv")) && m.sentenceSays(p.s, "up", "down", "back down"):
+		return // "bump the prv down Friday"
+	case m.p.lex.inList(t, listPutsOffTo) && m.right(i, 2, true, func(k int) bool { return m.is(k, cItem, "prv") }) > 0:
+		return // "bump the prv up in 2 weeks"
 	case t == "give me" && next == "the":
 		return // "give me the list for friday"
 	case (t == "ahorita no" || t == "ahora no") && i+1 < len(m.items) && !m.items[i+1].mark && m.items[i+1].tags == nil && next != "en":
@@ -161,7 +187,7 @@ func (m *message) askSnooze(p askPhrase) {
 	case m.is(i, cHint, "notyet") &&
 		(!p.begins || !m.tellsTime(p.s) || m.anyIn(p.s, func(k int) bool { return k > i }, setOf(cDo, cItem, cPoint))):
 		return
-	case t == "delay" && !p.begins && !m.followUpNoun(p.s):
+	case t == "delay" && (!p.begins || oneOf(next, "at", "in", "with", "getting", "on")) && !m.followUpNoun(p.s):
 		return
 	case !m.surelyPutsOff(p) && !m.putsOffNamed(p):
 		return
@@ -174,6 +200,21 @@ func (m *message) askSnooze(p askPhrase) {
 	}
 	m.noteAsk(p, AskSnooze)
 	m.sents[p.s].snoozes = true
+}
+
+// onlyTime tells whether the message goes on from item i with a time and nothing else.
+func (m *message) onlyTime(i int) bool {
+	time := false
+	for ; i < len(m.items); i++ {
+		switch it := &m.items[i]; {
+		case m.timeSpan(i) || m.timeWordAt(i):
+			time = true
+		case it.mark, it.lists.has(listFillers), m.is(i, cDeterminer, ""), m.says(i, "in", "for", "until", "till", "til", "another", "more", "en", "hasta", "otra", "otro", "otros", "mas"):
+		default:
+			return false
+		}
+	}
+	return time
 }
 
 // errandBehind tells whether a clause behind item i names what is to be done then: ", get basement key".

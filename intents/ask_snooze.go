@@ -52,6 +52,11 @@ func (m *message) snoozeDays(s int) {
 				m.sents[sn].snoozes = true
 				break
 			}
+			if d := 3 * m.unitAt(i+1); d > 0 && m.text(i) == "few" {
+				a.InDays = &d // "bump it a few days"
+				m.sents[sn].snoozes = true
+				break
+			}
 			if d := m.unitAt(i); d > 0 && strings.HasSuffix(m.text(i-1), " another") {
 				a.InDays = &d // "give me another week"
 				m.sents[sn].snoozes = true

@@ -34,6 +34,7 @@ func (m *message) splitQuestions() {
 			if i > 0 {
 				told, asked := se, se
 				told.to, asked.from, told.question = i+1, i+1, false
+				asked.question = asked.question || m.text(i+1) == "is"
 				m.sents[s] = told
 				m.sents = slices.Insert(m.sents, s+1, asked)
 			}
@@ -271,8 +272,11 @@ func (m *message) turnsToAsk(i int) bool {
 	if it.mark || it.site || it.num != nil {
 		return false
 	}
-	if m.wordCues(it.tok).has(cueWh) {
-		return true
+	if m.wordCues(it.tok).has(cueWh) || m.is(i, cAsk, "next_check") && (m.closes(i) || strings.HasPrefix(m.text(i), "why ")) {
+		return true // "what else should I check", "thoughts"
+	}
+	if m.text(i) == "is" && m.is(i+1, cDeterminer, "") && m.is(i+2, cItem, "") {
+		return true // "is the prv shot"
 	}
 	verb, rest, _ := strings.Cut(m.text(i)+" "+m.text(i+1), " ")
 	who, _, _ := strings.Cut(rest, " ")

@@ -71,8 +71,10 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				switch {
 				case it.unit == "" && m.text(i-1) == "a" && v >= 100 && v <= 180 && a.SetpointF == nil:
 					set(&a.SetpointF, v) // "un boiler de 40 gal a 125"
-				case it.unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1)):
+				case it.unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1) || m.isNum(i+2)):
 					set(&a.InletF, v) // "50 in and 130 set"
+				case it.unit == "" && v >= 100 && v <= 180 && m.text(i+1) == "out":
+					set(&a.SetpointF, v) // "120 out 55 in"
 				case label.has(cueRise):
 					set(&a.RiseF, v)
 				case label.has(cueInlet) && (it.unit != "" || v <= 90 || label.has(cueStatic)):

@@ -91,3 +91,102 @@ func TestAsksInOtherWords(t *testing.T) {
 		{"no entiendo como usar esto", "ask help"},
 	})
 }
+
+func TestANumberInThePlaceOfAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"change 92 to 82", "ask correct; 82"},
+		{"swap that 92 for an 82", "ask correct; 82"},
+		{"update that to 82", "ask correct; 82"},
+		{"replace the 92 with 82 laundry", "ask correct; 82 laundry"},
+		{"strike 92 put 82", "ask correct; 82"},
+		{"cambia la última a 82", "ask correct; 82"},
+		{"that 92 was really 82", "ask correct; 82"},
+		{"wasn't 92, was 82", "ask correct; 82"},
+		{"no son 92 son 82", "ask correct; 82"},
+		{"perdón 82 no 92", "ask correct; 82"},
+		{"wrote 92 meant 82", "ask correct; 82"},
+		{"got my numbers backwards, 29 should be 92 rear bibb", "ask correct; 92 rear_bibb"},
+		{"read it wrong, its 82", "ask correct; 82"},
+		{"leí mal, son 82", "ask correct; 82"},
+		{"on second look it was 82", "ask correct; 82"},
+		{"last reading at 41 Heron Ct should be 82", "ask correct; 82"},
+		{"looked again, 82 laundry", "82 laundry"},
+	})
+}
+
+func TestAReportTakenBackAFollowUpPutOffInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"clear that reading", "ask undo"},
+		{"roll that back", "ask undo"},
+		{"rescind my last", "ask undo"},
+		{"oops that was for another house", "ask undo"},
+		{"posted that twice, pull one", "ask undo"},
+		{"no apuntes eso", "ask undo"},
+		{"haz de cuenta que no dije nada", "ask undo"},
+		{"41 Heron Ct can come off the list", "ask done"},
+		{"went by 41 Heron Ct already, mark it", "ask done"},
+		{"hold 41 Heron Ct for a week", "ask snooze"},
+		{"another week on 41 Heron Ct", "ask snooze"},
+		{"41 Heron Ct que espere otra semana", "ask snooze"},
+		{"recuérdame después", "ask snooze"},
+	})
+}
+
+func TestWhatASizeOrAUnitIsAskedFrom(t *testing.T) {
+	says(t, [][2]string{
+		{"calcúlame el tanque: 50 galones, 65 psi, entra a 60 sale a 120", "ask tank_size"},
+		{"do I need the bigger expansion tank for a 75 gal", "ask tank_size"},
+		{"run the numbers for an expansion tank on a 50 gal at 65 psi", "ask tank_size"},
+		{"exp tank is the bigger kind, 10 gallons", "expansion_tank 10 gal"},
+		{"whats 4.2 bar", "ask convert"},
+		{"72 in bar?", "ask convert"},
+	})
+}
+
+func TestPlansInOtherWords(t *testing.T) {
+	says(t, [][2]string{
+		{"want eyes on it in 30 days", "plan recheck in 30"},
+		{"get another number wednesday", "plan recheck in 2"},
+		{"double check it in a week", "plan recheck in 7"},
+		{"confirm it holds next week", "plan recheck in 7"},
+		{"set prv to 60, coming back next week to make sure it holds", "set_prv to 60; plan recheck in 7"},
+		{"en un año lavar el boiler", "plan other in 365"},
+		{"neighbor at 14 needs a prv too", "ask none"},
+		{"not gonna bother with a recheck", "ask none"},
+		{"dont schedule a recheck", "ask none"},
+		{"no need to schedule a recheck", "ask none"},
+		{"wasnt home, schedule a recheck friday", "plan recheck in 4"},
+		{"88 rear bibb now, want to see what it does in a week", "88 rear_bibb; plan recheck in 7"},
+		{"get her scheduled for a prv next week", "plan replace_prv in 7"},
+		{"need to drop the pressure to 60", "plan set_prv"},
+		{"hay que bajarle la presión a 60", "plan set_prv"},
+		{"need to take the pressure at the street", "ask none"},
+	})
+}
+
+func TestFurtherWordingsOfAsks(t *testing.T) {
+	says(t, [][2]string{
+		{"has anyone read 41 Heron Ct lately", "ask history"},
+		{"61 laundry, how does that compare to last time", "61 laundry; ask history"},
+		{"61 en la lavadora, cuánto era antes?", "61 laundry; ask history"},
+		{"what stops do i have left", "ask due"},
+		{"qué visitas tengo mañana", "ask due"},
+		{"show me how 41 Heron Ct has behaved", "ask trend"},
+		{"where would you hook up next", "ask next_check"},
+		{"does that point to the prv", "ask next_check"},
+		{"será expansión térmica?", "ask next_check"},
+		{"show me this weeks numbers", "ask summary"},
+		{"cómo le digo que fue en la llave de atrás", "ask help"},
+		{"put 82 instead of 92", "ask correct; 82"},
+		{"era 82 en la cocina, no 92", "ask correct; 82 kitchen"},
+		{"la lectura buena es 82", "ask correct; 82"},
+		{"me fallé, 82 en la lavadora", "ask correct; 82 laundry"},
+		{"drove to the wrong one first, the right one is 41 Heron Ct, 82 laundry", "82 laundry"},
+		{"the 41 Heron Ct one can be closed", "ask done"},
+		{"follow up at 41 Heron Ct, did it this morning", "ask done"},
+		{"ya se hizo la visita de 41 Heron Ct", "ask done"},
+		{"bring 41 Heron Ct back up in 3 weeks", "ask snooze"},
+		{"bump the prv down when i go back fri", "plan set_prv in 4"},
+		{"need to get a tank on this house", "plan install_tank"},
+	})
+}

@@ -346,6 +346,13 @@ func (m *message) airFirst(i int) bool {
 	if !m.is(i, cHint, "putsair") || !m.isNum(i+1) || m.items[i+1].unit != "" && !pressureUnit(m.items[i+1].unit) {
 		return false
 	}
+	n := i + 2
+	for m.is(n, cUnit, "") || m.says(n, "al", "a", "en", "el") {
+		n++
+	}
+	if n > i+2 && m.isAny(n, cItem, "tank", "expansion_tank") && strings.HasPrefix(m.text(i), "le ") && m.settingLike(i+1) {
+		return true // "le metí 60 libras al tanque"
+	}
 	return m.right(i+1, 5, false, func(k int) bool { return m.is(k, cPart, "air") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 

@@ -183,6 +183,9 @@ func (m *message) foundThenLeft(i int) (role, string, bool) {
 	if !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
 		return 0, "", false
 	}
+	if m.sentenceIs(it.sent, cPeak, "") {
+		return 0, "", false // "exp tank added. peak was 132, now 74"
+	}
 	if p := m.prevPressure(i); p >= 0 && m.items[p].why == foundAt {
 		it.owner = m.items[p].owner
 		return roleTo, "left at", true
@@ -423,7 +426,7 @@ func (m *message) betweenShiftAndPart(k int) bool {
 // is named behind it: "two turns on the prv got me from 80 to 66 at the kitchen".
 func (m *message) gaugedThere(i int) bool {
 	j := m.nextNum(i)
-	if j < 0 || !m.towards(j-1) || m.text(j+1) != "at" && m.text(j+1) != "in" && m.text(j+1) != "on" && m.text(j+1) != "out" {
+	if j < 0 || !m.towards(j-1) || !m.says(j+1, "at", "in", "on", "out", "en") {
 		return false
 	}
 	k := j + 2

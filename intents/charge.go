@@ -43,6 +43,9 @@ var chargeRules = [...]func(m *message, i int) (role, string, bool){
 
 // chargeRole tells whether a number is the air of the expansion tank.
 func (m *message) chargeRole(i int) (role, string, bool) {
+	if m.text(i+1) == "or" && m.text(i+2) == "so" && m.is(i+3, cUnit, "year") {
+		return roleAge, "years", true // "exp tank is 12 or so years old"
+	}
 	for _, rule := range chargeRules {
 		if r, why, ok := rule(m, i); ok {
 			return r, why, r != roleNone
@@ -120,6 +123,11 @@ func (m *message) chargedTo(i int) (role, string, bool) {
 
 // chargedToo reads "set prv 60 and tank 60".
 func (m *message) chargedToo(i int) (role, string, bool) {
+	if m.text(i-1) == "to" && m.isMark(i-2, ",") && m.inList(i-3, listToo) && m.settingLike(i) {
+		if v := m.verbLeft(i, 8, "charged", "set"); v != nil && v.done && v.object == "expansion_tank" && m.numsBetween(v.at, i) == 0 {
+			return m.ofDeed(v, i, roleTo, "charged too, to") // "charged the tank too, to 58"
+		}
+	}
 	p := m.prevNum(i)
 	if p < 0 || m.items[p].role != roleTo || !m.is(i-1, cItem, "") || !m.says(i-2, "and", "y", ",") {
 		return roleNone, "", false

@@ -116,11 +116,18 @@ func (m *message) planBefore(i int) bool {
 		if m.is(k, cDo, "") && m.text(k) != "back" || m.is(k, cWill, "") && !m.says(k, "back", "im", "well") {
 			return true
 		}
-		if m.items[k].mark && !m.isMark(k, ":", "-") {
+		if m.items[k].mark && !m.isMark(k, ":", "-") && !(k == i-1 && m.text(k) == ",") {
 			return false
 		}
 	}
 	return false
+}
+
+// planAround tells whether a day in figures opens or closes a sentence that plans: "6/22 I need to
+// retest", "gotta swap the tank at 12 Elm 6/22".
+func (m *message) planAround(i, n int) bool {
+	s := &m.sents[m.items[i].sent]
+	return m.planish(m.items[i].sent) && (i == s.from || m.stopAt(i+n)) && !m.isNum(i-1)
 }
 
 // pipeSize tells whether a/b is the size of a pipe rather than a day.

@@ -186,7 +186,7 @@ func (m *message) slashDay(i, month int) (assess.Date, int) {
 	if m.text(i+3) == "/" && m.isNum(i+4) {
 		n = 5
 	}
-	if n == 5 || m.inList(i-1, listBeforeDate) || m.planBefore(i) && !pipeSize(month, day) {
+	if n == 5 || m.inList(i-1, listBeforeDate) || (m.planBefore(i) || m.planAround(i, n)) && !pipeSize(month, day) {
 		return m.nextDate(time.Month(month), day), n
 	}
 	return assess.Date{}, 0

@@ -7,6 +7,7 @@ var (
 	listMovedIt       = listOf("moved it")
 	listJustHad       = listOf("just had")
 	listMovedWhichWay = listOf("moved which way")
+	listPutTogether   = listOf("put together")
 	listThirdPersons  = listOf("third persons")
 	listUtility       = listOf("utility")
 	listCompanies     = listOf("companies")
@@ -139,12 +140,19 @@ func (m *message) baseDeed(i int) (string, bool) {
 	return "", false
 }
 
+// spanAhead tells whether a time to come follows the noun of a deed at i: "prv swap, two days from
+// now", but not "prv swap - 3 weeks ago".
+func (m *message) spanAhead(i int) bool {
+	k := m.right(i, 6, false, m.isNum)
+	return k > 0 && unitDays(m.items[k].unit) > 0 && m.says(k+1, "from", "out")
+}
+
 // headsReport tells whether the noun of a deed at i is the head of a report of it:
 // "heater changeout at 210 Wetherby Ct, 40 gal electric went in". A job only named or
 // planned reports nothing.
 func (m *message) headsReport(i int) bool {
 	k := i - 1
-	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 ||
+	if !m.is(k, cItem, "") || !m.is(i, cHint, "jobnoun") || m.planish(m.items[i].sent) || len(m.asks) > 0 || len(m.moments) > 0 || m.spanAhead(i) ||
 		m.spanUntil(i) || m.sents[m.items[i].sent].question {
 		return false
 	}
@@ -199,32 +207,15 @@ func (m *message) moves(i int) bool {
 	if !m.is(i, cMove, "") && !had {
 		return false
 	}
-	obj := -1
-	for k := i + 1; k <= i+4 && k < len(m.items) && !m.items[k].mark; k++ {
-		if v, ok := m.val(k, cItem); ok {
-			if c := m.itemCode(k, v); c != "prv" && c != "expansion_tank" {
-				return false
-			}
-			obj = k
-			break
-		}
-		if m.inList(k, listMovedIt) {
-			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank") {
-				obj = k
-			}
-		}
-		if m.is(k, cHint, "turned") {
-			obj = k
-		}
-		if obj >= 0 && m.text(k+1) != "pressure" && m.text(k+1) != "setting" {
-			break
-		}
-	}
+	obj, way := m.movedThing(i)
 	if obj < 0 {
 		return false
 	}
 	if had && m.closes(obj) && (m.is(obj, cItem, "prv") || m.is(obj, cHint, "turned") && m.has(cItem, "prv")) {
 		return true // "all I did was turn the reg", "… turn the screw"
+	}
+	if way && m.is(obj, cItem, "prv") && (m.closes(obj) || m.movedSoFar(obj+1)) {
+		return true // "walked down the prv to 60"
 	}
 	for k := obj + 1; k <= obj+3 && k < len(m.items) && !m.items[k].mark; k++ {
 		switch {
@@ -235,18 +226,63 @@ func (m *message) moves(i int) bool {
 			if m.text(k) == "off" && m.is(obj, cItem, "") && m.is(i, cHint, "takesout") && !m.is(k+1, cHint, "bit") && !m.isNum(k+1) {
 				return false // "took the bad reg off"
 			}
+			if m.text(k) == "back" && m.inList(k+1, listPutTogether) {
+				return false // "screwed the prv back together"
+			}
 			return m.text(k+1) != "and" && !m.is(k+1, cItem, "")
 		case m.says(k, "in", "out"):
-			// "screwed the regulator in a little"
-			return m.is(k+1, cHint, "bit") || m.isNum(k+1) && m.items[k+1].unit == "turn" || m.says(k+1, "til", "till", "until")
+			// "screwed the regulator in a little", "ran the prv screw in"
+			return m.movedSoFar(k+1) || m.is(obj, cHint, "turned") && m.is(obj-1, cItem, "prv")
 		case m.says(k, "from", "to", "de", "a", "->"):
 			return m.isNum(k+1) || m.isNum(k+2)
+		case k == obj+1 && m.is(k, cHint, "bit") && m.is(obj, cItem, "prv"):
+			return m.closes(k) || m.inList(k+1, listMovedWhichWay) // "eased the prv a hair"
 		}
 		if m.items[k].num != nil {
 			return m.isNum(k+2) && (m.text(k+1) == "to" || m.text(k+1) == "->" || m.text(k+1) == "down to" || m.text(k+1) == "up to")
 		}
 	}
 	return false
+}
+
+// movedThing returns what the verb of moving at item i moves, -1 for nothing that has a setting, and
+// whether the way it went stands before it.
+func (m *message) movedThing(i int) (obj int, way bool) {
+	obj = -1
+	if way = strings.HasPrefix(m.text(i), "le "); m.says(i-1, "la", "lo", "le") && m.carriedTo(i) == "prv" {
+		obj = i // "la reguladora estaba en 85, la abrí a 60"
+	}
+	for k := i + 1; k <= i+4 && k < len(m.items) && !m.items[k].mark; k++ {
+		if v, ok := m.val(k, cItem); ok {
+			if c := m.itemCode(k, v); c != "prv" && c != "expansion_tank" {
+				return -1, false
+			}
+			if m.is(k+1, cHint, "turned") && !m.is(k+1, cHint, "inside") {
+				k++ // "ran the prv screw in"
+			}
+			return k, way
+		}
+		if m.inList(k, listMovedWhichWay) || m.is(k, cHint, "bit") {
+			way = way || k == i+1
+		}
+		if m.inList(k, listMovedIt) {
+			if c := m.carriedTo(i); m.text(k) != "the" && (c == "prv" || c == "expansion_tank" || c == "" && m.itemIn(m.items[i].sent) == "prv") {
+				obj = k
+			}
+		}
+		if m.is(k, cHint, "turned") {
+			obj = k
+		}
+		if obj >= 0 && m.text(k+1) != "pressure" && m.text(k+1) != "setting" {
+			break
+		}
+	}
+	return obj, way
+}
+
+// movedSoFar tells whether item k begins how far a setting was moved: "a little", "2 turns", "until …".
+func (m *message) movedSoFar(k int) bool {
+	return m.is(k, cHint, "bit") || m.turnsAt(k) || m.says(k, "til", "till", "until") || m.says(k, "to", "down to", "up to") && m.isNum(k+1)
 }
 
 // endsDeed tells whether "set" at v only ends a deed of the sentence: "prv has been

@@ -12,7 +12,7 @@ func (m *message) byOthers(i int) bool {
 		return true // "the heater's breaker was off and I left it off"
 	}
 	if m.is(i, cDid, "shut") || m.is(i, cDid, "fixed") {
-		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) || m.utilityBefore(i) // "last guy fixed the leak"
+		return m.is(i-1, cWhose, "other") || m.formerCrew(i-1) || m.utilityBefore(i) || m.is(i, cDid, "fixed") && m.byCustomer(i) // "last guy fixed the leak"
 	}
 	if m.left(i, 6, true, func(k int) bool { return m.is(k, cAsk, "history") && m.is(k-1, cNeg, "") }) >= 0 {
 		return true // "no record of it ever being flushed"
@@ -48,6 +48,17 @@ func (m *message) byOthers(i int) bool {
 		}
 	}
 	return false
+}
+
+// byCustomer tells whether the one before the deed at item i is somebody of the house: "customer had already
+// fixed the drip".
+func (m *message) byCustomer(i int) bool {
+	k := i - 1
+	for m.inList(k, listJustHad) || m.says(k, "himself", "herself", "went and") {
+		k--
+	}
+	return k >= m.sents[m.items[i].sent].from && m.inList(k, listPeople) && !m.inList(k, listThirdPersons) && m.text(k) != "guy" &&
+		!m.says(k-1, "for", "told", "by", "with") && !m.is(k-1, cDid, "")
 }
 
 // doneBy tells whether the deed at i is said to be another's: "dialed at 70 by the last

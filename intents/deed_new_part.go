@@ -28,6 +28,9 @@ func (m *message) newPart(i int) int {
 		if m.is(i-1, cItem, "") && m.isMark(i+1, ",") && (m.is(i+2, cPart, "old") || m.is(i+2, cHint, "another")) {
 			return i - 1 // "regulador nuevo, el otro ya no servía"
 		}
+		if m.inList(i-1, listLinks) && m.is(i-2, cItem, "") && (m.text(i+1) == "today" || m.text(i+1) == "as" && m.text(i+3) == "today") {
+			return i - 2 // "prv is new as of today"
+		}
 		part = m.newBehind(i)
 	}
 	if part < 0 || m.is(part, cItem, "gauge") || m.sents[m.items[i].sent].question || m.onlyWanted(first) {
@@ -62,7 +65,7 @@ func (m *message) newBefore(i int) (part, first int) {
 // sizeOrFact tells whether item k is a fact that may stand between "new" and the part: "new 50
 // gal gas heater".
 func (m *message) sizeOrFact(k int) bool {
-	return m.factual(k) || m.isNum(k) && m.items[k].unit == "gal"
+	return m.factual(k) || m.isNum(k) && (m.items[k].unit == "gal" || m.items[k].value < 2) // "new 3/4 prv"
 }
 
 // endsIn tells whether what follows the "in" at item i leaves it a particle of its own: "in
@@ -117,6 +120,12 @@ func (m *message) toldNew(i, part int) bool {
 	if m.inList(n, listToo) {
 		n++ // "New tank too, charged to 76"
 	}
+	if m.partAt(part) == "drain_valve" && m.is(part-1, cMaterial, "") && m.closes(part) && m.items[part].point != "" && !m.planish(m.items[i].sent) {
+		return true // "new brass drain valve on the heater"
+	}
+	if m.closes(part) && (m.items[i].sent > 0 || i > 0) && m.toldBeforeAndAfter() && !m.planish(m.items[i].sent) {
+		return true // "before: rear 95, after: rear 61. new reg"
+	}
 	if m.says(n, "on", "under", "in") {
 		for n++; n <= part+6 && !m.stopAt(n); n++ {
 		}
@@ -139,6 +148,17 @@ func (m *message) toldNew(i, part int) bool {
 		return true // "new prv, was 92 now 58 at the laundry"
 	}
 	return m.isAny(n, cDid, "set", "charged", "installed")
+}
+
+// toldBeforeAndAfter tells whether the message tells pressures of before and of after the work.
+func (m *message) toldBeforeAndAfter() bool {
+	before, after := false, false
+	for k := range m.items {
+		number := m.right(k, 3, false, m.isNum) > 0
+		before = before || number && m.is(k, cBefore, "")
+		after = after || number && m.is(k, cAfter, "") && !m.is(k, cNow, "")
+	}
+	return before && after
 }
 
 // wasThenNow tells whether the clauses from item k on tell a number of before and one of after.
@@ -193,6 +213,9 @@ func (m *message) putsIn(i int) bool {
 			return true // "toilet ran, put a flapper in"
 		}
 		fitting = fitting || m.is(k, cFitting, "sure") || m.is(k, cFitting, "part")
+		if m.is(k+1, cHint, "turned") && !m.is(k+1, cHint, "inside") {
+			return false // "ran the prv screw in"
+		}
 		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) || m.tankBySize(k) {
 			if m.putsOne(i, k) {
 				return true

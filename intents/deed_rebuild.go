@@ -90,7 +90,7 @@ func (m *message) insideOf(in, deed int) string {
 		}
 		if v, ok := m.val(k, cItem); ok && v != "gauge" {
 			of = m.itemCode(k, v)
-		} else if m.byPRV(k) {
+		} else if m.byPRV(k) || m.is(k, cPart, "strainer") && strings.Contains(m.text(k), "prv") {
 			of = "prv" // "out of the regulator strainer"
 		} else if (m.items[k].point != "" && !m.items[k].weak || m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") ||
 			m.is(k, cBibb, "")) && !m.is(k, cHint, "inside") {

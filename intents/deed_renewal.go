@@ -116,6 +116,9 @@ func (m *message) partAt(k int) string {
 		return ""
 	}
 	if o, ok := m.val(k, cItem); ok && o != "gauge" {
+		if o == "heater" && m.partOfHeater(k+1) {
+			return "" // "new heater element in"
+		}
 		return m.itemCode(k, o)
 	}
 	if it := &m.items[k]; it.num != nil && (it.unit == "gal" || it.unit == "litre") {
@@ -131,7 +134,7 @@ func (m *message) partAt(k int) string {
 	if !ok || m.gasTalk(k) || m.is(k+1, cItem, "") {
 		return ""
 	}
-	if f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && m.items[k-1].unit == "gal" {
+	if f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && (m.items[k-1].unit == "gal" || m.heaterSize(k-1)) {
 		return "heater"
 	}
 	return ""

@@ -11,6 +11,7 @@ var (
 	listShutsOff  = listOf("shuts off")
 	listMainWater = listOf("main water")
 	listAllTaps   = listOf("all taps")
+	listCityCrew  = listOf("city crew")
 )
 
 var shutOffWords = opener{lists: []list{listShutsOff}}
@@ -55,6 +56,20 @@ func (m *message) closesWater(i int) bool {
 		}
 	}
 	return false
+}
+
+// shutByCity tells whether the water that item i says is off, without who shut it, is off for work in
+// the street: "water's off at the street, city working".
+func (m *message) shutByCity(i int) bool {
+	water := strings.TrimPrefix(m.text(i), "water is ")
+	if !strings.HasPrefix(water, "water off") && !strings.HasPrefix(water, "waters off") && !strings.HasPrefix(water, "off") {
+		return false
+	}
+	called := func(k int) bool {
+		return m.signsOf(k).has(signHeeds) || strings.HasPrefix(m.text(k), "waiting") || m.says(k, "called", "calling")
+	}
+	city := func(k int) bool { return m.inList(k, listCityCrew) && m.left(k, 4, true, called) < 0 }
+	return m.right(i, 8, true, city) >= 0 || m.left(i, 8, true, city) >= 0
 }
 
 // shutForWork returns what was done while the water was off, where a verb tells of water that was shut for

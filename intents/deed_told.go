@@ -139,7 +139,7 @@ func (m *message) givesFlush(i int) bool {
 	ours := func(k int) bool { return m.items[k].seg == m.items[i].seg }
 	flush := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cHint, "flushnoun") })
 	heater := m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cItem, "heater") })
-	if flush < 0 || heater < 0 && !(m.is(i+1, cHint, "goes") && m.carriedTo(i) == "heater") ||
+	if flush < 0 || m.text(i+1) == "out" && m.text(flush-1) == "to" || heater < 0 && !(m.is(i+1, cHint, "goes") && m.carriedTo(i) == "heater") ||
 		m.right(i, 9, true, func(k int) bool { return ours(k) && m.is(k, cNeg, "") }) >= 0 {
 		return false
 	}
@@ -292,7 +292,7 @@ func (m *message) newFitting(i int) bool {
 	if !m.is(first, cPart, "new") || m.items[first].seg == m.items[i].seg || m.moment(first, m.sents[m.items[i].sent].to) {
 		return false
 	}
-	return m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") }) >= 0
+	return m.right(first, 3, true, func(k int) bool { return m.is(k, cFitting, "") || m.is(k, cBibb, "") }) >= 0
 }
 
 // jobAsTime reads a job that only times of readings tell, one before and one after it:

@@ -1,5 +1,8 @@
 package intents
 
+// Lists of the lexicon that these rules know.
+var listHasOne = listOf("has one")
+
 var wentInGate = onlyWith(cHint, "wentin", "newone")
 
 // saidNew returns the item of a line that calls it new and tells what it was set to when
@@ -64,10 +67,27 @@ var firstOneGate = onlyWith(cHint, "given", "firstone")
 // firstKey returns the key of that rule where the message holds a word for it: it may begin
 // anywhere then.
 func (m *message) firstKey() key {
-	if m.shut(firstOneGate) {
+	lacked := m.kinds.has(cNow) && m.kinds.has(cItem) && m.kinds.meets(setOf(cNeg, cLacks, cAbsent))
+	if m.shut(firstOneGate) && !lacked {
 		return 0
 	}
 	return keyFirstOne
+}
+
+// hasNow returns the regulator or the tank that a house lacked and has now, told at item i: "house never
+// had a regulator, does now", "no tenía tanque y ahora sí"; "" for none.
+func (m *message) hasNow(i int) string {
+	if !m.is(i, cNow, "") {
+		return ""
+	}
+	said := m.inList(i-1, listHasOne) && m.closes(i)
+	for k := i + 1; k <= i+2 && !said; k++ {
+		said = m.inList(k, listHasOne) && m.closes(k)
+	}
+	if !said {
+		return ""
+	}
+	return m.lackedBefore(i)
 }
 
 // firstOne reads the first regulator or tank of a house at item i: "gave 5214 Winslow a
@@ -76,6 +96,10 @@ func (m *message) firstKey() key {
 func (m *message) firstOne(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	object := m.partAt(i)
+	if now := m.hasNow(i); now != "" && !s.question {
+		m.verbs = append(m.verbs, verb{at: i, what: "installed", done: true, object: now, objAt: i})
+		return true
+	}
 	if m.text(i) != "one" && object != "prv" && object != "expansion_tank" ||
 		m.shut(firstOneGate) || s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
 		return false

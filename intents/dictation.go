@@ -223,7 +223,7 @@ func joinBefore(toks []token) []token {
 			toks = append(toks[:i], toks[i+2:]...)
 			continue
 		}
-		if n.kind != number || n.num.digits != "4" || !n.glued || toks[i-1].kind != word || toks[i-1].text != "b" || toks[i-1].glued {
+		if n.kind != number || n.num.digits != "4" || !n.glued || toks[i-1].kind != word || toks[i-1].text != "b" || toks[i-1].glued && i > 1 && toks[i-2].kind != mark {
 			continue
 		}
 		if i+1 < len(toks) && toks[i+1].glued && toks[i+1].kind != mark {

@@ -124,7 +124,14 @@ func (m *message) findEquipment() {
 func (m *message) mentions(items []mentionOf) []mentionOf {
 	for i := range m.items {
 		it := &m.items[i]
-		if !it.kinds.has(cItem) && it.point != "heater_drain" || it.role == roleTaken {
+		if it.role == roleTaken {
+			continue
+		}
+		if !it.kinds.has(cItem) && m.kinds.has(cCond) && m.heaterStands(i) {
+			items = append(items, mentionOf{at: i, item: "heater"}) // "the heater on this house is shot"
+			continue
+		}
+		if !it.kinds.has(cItem) && it.point != "heater_drain" {
 			continue
 		}
 		v, ok := m.val(i, cItem)
@@ -243,7 +250,7 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 	if m.is(i, cMaterial, "") && !m.deniedFact(i, cMaterial) && !m.needs(i) && !m.wantedFor(i) && !m.bookedIn(i) {
 		add("material")
 	}
-	if m.is(i, cCond, "") && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
+	if m.is(i, cCond, "") && !m.stuckIn(i) && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
 		add("cond")
 	}
 	if m.inList(i, listLately) || m.servicedInMonth(i) {

@@ -82,10 +82,21 @@ func (m *message) onlyNamed(it mentionOf) bool {
 		return true
 	case m.perhapsThere(it.at):
 		return false
+	case it.item == "expansion_tank" && m.notPutIn(it.at):
+		return false
 	case it.old || m.workOn(it.at) || m.planOn(it.at) || m.sents[m.items[it.at].sent].asking:
 		return false
 	}
 	return m.text(it.at) != "tank" || m.items[it.at].tags == nil || !m.weakTank(it.at)
+}
+
+// notPutIn tells whether the thing at item i is one that was not put in: "did not get to install an
+// expansion tank".
+func (m *message) notPutIn(i int) bool {
+	put := m.left(i, 3, false, func(k int) bool {
+		return m.is(k, cDo, "install") || m.is(k, cDid, "installed") || m.is(k, cBase, "installed") || m.says(k, "putting in", "installing", "put in")
+	})
+	return put >= 0 && m.left(put, 5, false, func(k int) bool { return m.is(k, cNeg, "") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // perhapsThere tells whether there may be no such thing as item i names: "not sure if there's a

@@ -27,6 +27,9 @@ var (
 
 // condValue turns a condition round when it is denied: "not good", "not bad".
 func (m *message) condValue(i int, v string) string {
+	if v == "failed" && m.guessedBad(i) {
+		return "suspect" // "prv might be shot"
+	}
 	if t := m.text(i); strings.Contains(t, " no ") || strings.HasPrefix(t, "no ") {
 		return v // "aint got no air"
 	}
@@ -378,6 +381,9 @@ func (m *message) inPlace(k, i int) bool {
 		return false
 	}
 	for j := k - 1; j > 0 && j >= k-3; j-- {
+		if m.heaterStands(j) {
+			return true
+		}
 		if m.is(j, cHint, "whereto") {
 			return m.is(j-1, cItem, "")
 		}
@@ -388,4 +394,9 @@ func (m *message) inPlace(k, i int) bool {
 // doneIn tells whether work is told in sentence s before item i.
 func (m *message) doneIn(s, i int) bool {
 	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done && v.at < i && m.items[v.at].sent == s })
+}
+
+// stuckIn tells whether "stuck" at item i is how a thing was put in: "stuck an expansion tank in".
+func (m *message) stuckIn(i int) bool {
+	return m.text(i) == "stuck" && m.is(i+1, cDeterminer, "") && m.right(i, 4, false, func(k int) bool { return m.says(k, "in", "on") && m.is(k-1, cItem, "") }) > 0
 }

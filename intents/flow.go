@@ -100,7 +100,8 @@ func (m *message) inTurns(all []mention) bool {
 // of the next: "68, then I ran the tub, 40", "72 kitchen, fired the heater, 96".
 func (m *message) leadsOnward(a mention) bool {
 	from := m.clauseStart(a.at)
-	return m.is(a.at, cTurns, "") || m.thenRan(a) || m.actionForm(a.at) || m.inList(from, listBeginsOwnClause) || m.inList(from-1, listBeginsOwnClause)
+	begins := func(k int) bool { return m.inList(k, listBeginsOwnClause) && !m.says(k, "with", "w/", "con") }
+	return m.is(a.at, cTurns, "") || m.thenRan(a) || m.actionForm(a.at) || begins(from) || begins(from-1)
 }
 
 // foundOn tells whether water that is "on" at item i is the house's supply, found so: "water was on when I

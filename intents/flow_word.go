@@ -148,7 +148,7 @@ func (m *message) flowShort(i int) assess.Flow {
 		return assess.Flowing
 	}
 	flowing := func(k int) bool { return m.typed(k) == "fl" || m.typed(k) == "res" }
-	if m.typed(i) == "st" && pressed(i+1) && m.right(i, 5, true, flowing) >= 0 {
+	if m.typed(i) == "st" && pressed(i+1) && (m.right(i, 5, true, flowing) >= 0 || (m.pointAt(i-1) || m.is(i-1, cBibb, "")) && !m.shortSet(i)) {
 		return assess.Static
 	}
 	if flowing(i) && pressed(i+1) {

@@ -127,7 +127,7 @@ func (m *message) labelled(i int) bool {
 		}
 		if m.is(k, cWhose, "label") {
 			if m.items[k].seg == m.items[i].seg {
-				return true
+				return !m.besideLabel(k, i)
 			}
 			// after a comma only what goes on about limits
 			limit := func(j int) bool {

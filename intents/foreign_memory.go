@@ -53,10 +53,25 @@ func (m *message) targeted(i int) bool {
 			}
 			return false
 		case m.inList(k, listLabels):
-			return !m.pointBetween(k, i)
+			return !m.pointBetween(k, i) && !m.besideLabel(k, i)
 		}
 		return m.is(k, cTarget, "") && !m.is(k+1, cOwn, "") && !(m.inList(k, listWishesFor) && m.wantsEntered(i)) && !m.otherNumber(k, i) && !(m.tapGoodFor(k) && toPSI(m.items[i].value, m.items[i].unit) < leastRating) // "10 over limit here at 90"
 	}) >= 0
+}
+
+// tapClasses are the classes of words that name a tap.
+var tapClasses = setOf(cPoint, cPlace, cBibb)
+
+// besideLabel tells whether the number at item i has its tap behind it, and the label at item k before
+// it is not there or cannot be read: "prv no tag 62 kitchen".
+func (m *message) besideLabel(k, i int) bool {
+	if !m.meets(i+1, tapClasses) {
+		return false
+	}
+	gone := func(j int) bool {
+		return j < i && (m.inList(j, listWornOff) || m.is(j, cCond, "failed") || m.is(j, cUnknown, ""))
+	}
+	return m.left(k, 4, true, func(j int) bool { return m.is(j, cNeg, "") }) >= 0 || m.right(k, 3, true, gone) >= 0
 }
 
 // wantsEntered tells whether the sentence of item i only wants its numbers entered: "I would like 104 psi
@@ -187,8 +202,8 @@ func (m *message) gainsEachTime(i int) bool {
 
 // afterFall tells whether a word of falling or rising stands before the number at i.
 func (m *message) afterFall(i int) bool {
-	if m.inList(i-1, listBeforeValue) {
-		return false
+	if m.inList(i-1, listBeforeValue) || m.says(i-1, "de", "desde") && m.says(i+1, "a", "hasta") && m.isNum(i+2) {
+		return false // "bajó de 90 a 64"
 	}
 	k := m.left(i, 3, false, func(k int) bool { return m.said(k, keyFalls) })
 	return k >= 0 && m.items[k].seg == m.items[i].seg

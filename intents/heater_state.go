@@ -54,7 +54,7 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 		return assess.Idle
 	case m.text(i) == "apagado" && m.isNum(i-1) && m.closes(i):
 		return assess.Idle // "front 72 apagado"
-	case m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && m.isMark(i+1, "/")) && m.has(cState, "firing") &&
+	case m.says(i, "apagado", "off") && (m.isNum(i-1) || m.besideNum(i) && (m.isMark(i+1, "/", ")", ":", "=") || m.text(i) == "apagado")) && m.has(cState, "firing") &&
 		!m.is(i+1, cDeterminer, "") && !m.is(i+1, cPlace, ""):
 		return assess.Idle
 	}
@@ -63,6 +63,9 @@ func (m *message) heaterTag(i int) assess.HeaterState {
 
 // noState tells whether what may be the heater's state is something else.
 func (m *message) noState(i int) bool {
+	if strings.Contains(m.text(i), "element") && strings.HasSuffix(m.text(i), " on") && m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "heater") }) > 0 {
+		return true // "replaced both elements on the heater"
+	}
 	if strings.HasSuffix(m.text(i), "out") {
 		if m.is(i-1, cPart, "old") || m.left(i, 9, true, m.takesOut) >= 0 {
 			return true // "old heater out, new one in"
@@ -243,6 +246,30 @@ func (m *message) standsThere(i int) bool {
 	return false
 }
 
+// heaterStands tells whether the heater's name and the word behind it at i only begin to say where
+// it is: "heater down there is shot", "the heater on this house".
+func (m *message) heaterStands(i int) bool {
+	return m.heaterAnd(i, "on", "down") && (m.leadsOn(i) || m.standsThere(i))
+}
+
+// heaterAnd tells whether item i is a heater's name and one of some particles, read as its state.
+func (m *message) heaterAnd(i int, particles ...string) bool {
+	if i < 0 || i >= len(m.items) || !m.items[i].kinds.has(cState) {
+		return false
+	}
+	name, particle, ok := cutLast(m.text(i))
+	return ok && oneOf(particle, particles...) && (strings.HasSuffix(name, "heater") || oneOf(name, "htr", "wh", "hwh", "boiler"))
+}
+
+// cutLast parts the last word of a text from those before it.
+func cutLast(t string) (before, last string, ok bool) {
+	k := strings.LastIndexByte(t, ' ')
+	if k < 0 {
+		return "", t, false
+	}
+	return t[:k], t[k+1:], true
+}
+
 // heaterTold tells whether a heater or its burner was the talk before item i: "it".
 func (m *message) heaterTold(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-16; k-- {
@@ -321,6 +348,15 @@ func (m *message) pastLinks(i int) int {
 // other one that a slash joins to it: "72 apagado", "64/94 apagado/prendido".
 func (m *message) besideNum(i int) bool {
 	lo, hi := i-1, i+1
+	if m.isMark(lo, "(") && m.isMark(hi, ")") {
+		return m.isNum(lo - 1) // "94 (prendido)"
+	}
+	if m.isMark(lo, ",") && m.isNum(lo-1) && m.closes(i) {
+		return true // "119, prendido, 113, calentador frío"
+	}
+	if m.isMark(hi, ":", "=") {
+		hi++ // "apagado: 66"
+	}
 	if m.isMark(lo, "/") && (m.is(lo-1, cOff, "") || m.is(lo-1, cOn, "")) {
 		lo -= 2
 	}

@@ -347,3 +347,20 @@ func TestYearsOfPartsThatWereBuiltAndThingsThatAreNot(t *testing.T) {
 		{"A softener is there, a check valve is not.", "check_valve none; softener"},
 	})
 }
+
+func TestItIsTheReliefValveThatTheSentenceBeforeNames(t *testing.T) {
+	says(t, [][2]string{
+		{"T&P tag reads 150. it drips", "relief_discharge"},
+		{"the T&P looks new. it drips though", "relief_discharge"},
+		{"T&P looks fine. water heater is a 2012. it leaks", "heater year 2012; leak"},
+		{"T&P is new. it leaks at the lav", "leak"},
+	})
+}
+
+func TestThenSaysThatWhatWasReadCameAfterTheWork(t *testing.T) {
+	says(t, [][2]string{
+		{"turned the reg down to 60. then the kitchen had 61", "61 kitchen; set_prv to 60"},
+		{"turned the reg down to 60. the kitchen had 91", "91 kitchen before; set_prv to 60"},
+		{"9 Elm Cir, drip irrigation header, 34 psi", "34 irrigation"},
+	})
+}

@@ -80,6 +80,9 @@ func pronoun(toks []token, i int) bool {
 	if toks[i].text == "one" && i > 0 && toks[i-1].text == "next" {
 		return true // "next one eighty one sixty five arroyo bend"
 	}
+	if toks[i].text == "one" && i > 0 && i+2 < len(toks) && (toks[i-1].text == "that" || toks[i-1].text == "this") && countable(toks[i+2].text) {
+		return true // "push that one two weeks"
+	}
 	if toks[i].text != "one" || i < 2 {
 		return false
 	}

@@ -104,6 +104,9 @@ func (m *message) unitRole(i int) (role, string) {
 		if m.says(i+1, "ago", "back", "bck") && m.putInBefore(i) {
 			return roleAgo, "ago"
 		}
+		if m.says(i+1, "old", "de uso", "de vieja", "de viejo") && m.thingIn(m.items[i].sent) {
+			return roleAge, "months of a thing" // "prv is 6 months old"
+		}
 		return roleDuration, "unit of time"
 	case "feet":
 		if m.left(i, 7, false, func(k int) bool { return m.says(k, "head", "static head") && m.items[k].seg == it.seg }) >= 0 &&

@@ -14,6 +14,8 @@ func (m *message) yearsRole(i int) (role, string) {
 	switch {
 	case m.inList(i+1, listOldBuildings):
 		return roleIgnored, "years of the house"
+	case m.text(i+1) == "on" && m.is(i+2, cDeterminer, "") && m.is(i+3, cItem, ""):
+		return roleAge, "years on it" // "12 years on the reg"
 	case m.text(i+1) == "on":
 		if t := m.text(i + 2); (t == "it" || t == "him" || t == "her" || t == "them") && m.thingIn(m.items[i].sent) {
 			return roleAge, "years on it"
@@ -35,7 +37,7 @@ func (m *message) yearsRole(i int) (role, string) {
 	if m.left(i, 2, false, func(k int) bool { return m.text(k) == "hace" }) >= 0 {
 		return roleAgo, "hace"
 	}
-	if m.is(i-1, cHint, "inuse") && m.thingIn(m.items[i].sent) {
+	if (m.is(i-1, cHint, "inuse") || m.beenIn(i)) && m.thingIn(m.items[i].sent) {
 		return roleAge, "years in use" // "heater in service 9 years"
 	}
 	if m.left(i, 2, false, func(k int) bool {
@@ -60,6 +62,29 @@ func (m *message) yearsRole(i int) (role, string) {
 		return roleIgnored, "a person's age"
 	}
 	return roleAge, "years"
+}
+
+// beenIn tells whether the time at item i is that for which a thing has been in its place: "reg has
+// been in there 12 years", "in service for 12 years", "in place about 12 years".
+func (m *message) beenIn(i int) bool {
+	k := i - 1
+	for m.text(k) == "for" || m.is(k, cHint, "hedge") {
+		k--
+	}
+	if m.is(k, cHint, "inuse") || m.text(k) == "place" && m.text(k-1) == "in" {
+		return true
+	}
+	last := k
+	for m.says(k, "in", "there", "here", "installed", "in there", "in here", "running") {
+		k--
+	}
+	if k == last || !m.says(k, "been", "has been", "have been", "its been") {
+		return false
+	}
+	for m.says(k, "been", "has been", "has", "have", "been", "s", "have been") {
+		k--
+	}
+	return m.is(k, cItem, "")
 }
 
 // thingIn tells whether sentence s speaks of something installed, by its name or as a

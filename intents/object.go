@@ -40,7 +40,9 @@ func (m *message) workOf(v *verb) (action assess.Action, object string, ok bool)
 			action, object = assess.ChargedTank, "expansion_tank"
 		}
 	case "flushed":
-		if m.flushesHeater(w) {
+		if m.right(v.at, 4, false, m.byPRV) > 0 {
+			action, object = assess.RebuiltPRV, "prv" // "flushed grit out of the regulator"
+		} else if m.flushesHeater(w) {
 			action, object = assess.FlushedHeater, "heater"
 		}
 	case "fixed":
@@ -50,7 +52,10 @@ func (m *message) workOf(v *verb) (action assess.Action, object string, ok bool)
 			action = assess.RepairedLeak
 		}
 	case "shut":
-		if m.shutsSupply(v.at) {
+		switch {
+		case m.shutByCity(v.at):
+			m.addSymptom(v.at, assess.NoWater, false) // "water's off, city is working on the main"
+		case m.shutsSupply(v.at):
 			action = assess.ShutOff
 		}
 	}
@@ -83,8 +88,10 @@ func (m *message) deedOf(v *verb) deed {
 	}
 	if m.smallTankAfter(v.at) && oneOf(v.what, "replaced", "installed") {
 		w.obj, w.bySize = "expansion_tank", true
-	} else if o, _ := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old")) {
-		w.obj = o
+	} else if o, at := m.topicBefore(v.at); o != "" && (m.pronoun(v.at) || m.partAfter(v.at, "old") || m.wasBadSo(v, at)) {
+		if w.obj = o; oneOf(v.what, "replaced", "installed") && m.ownsPart(at, v.at) {
+			w.obj = smallPart
+		}
 	} else {
 		w.obj, w.carried = m.carried(m.items[v.at].sent), true
 		if v.what == "set" && o == "prv" && w.obj != "" {
@@ -109,6 +116,20 @@ func (m *message) surely(w deed) bool { return !w.carried || m.pronoun(w.at) }
 func (m *message) aloneSaid(w deed) bool {
 	s := m.items[w.at].sent
 	return w.carried && s > 0 && w.at == m.sents[s].from && m.closes(w.at) && m.itemIn(s-1) == w.obj && m.sentenceMeets(s-1, setOf(cCond, cSym))
+}
+
+// wasBadSo tells whether a verb of replacing stands alone behind what was wrong with the part at item at:
+// "prv was shot, replaced", "drain valve dripped so swapped".
+func (m *message) wasBadSo(v *verb, at int) bool {
+	first := m.clauseStart(v.at)
+	for first < v.at && (m.items[first].mark || m.says(first, "so", "and", "just", "i", "we")) {
+		first++
+	}
+	if v.what != "replaced" || first != v.at || !m.closes(v.at) || !pastForm(m.text(v.at)) && !spanishVerb(m.text(v.at)) || m.items[at].seg == m.items[v.at].seg {
+		return false
+	}
+	wrong := func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cSym, "leak") }
+	return m.right(at, v.at-at-1, true, wrong) > 0 || m.left(at, 3, true, wrong) >= 0
 }
 
 // replacing names what a word of replacing does: "swapped the PRV", "changed the washer".

@@ -250,6 +250,9 @@ func (m *message) copulaBefore(i int) bool {
 
 // factual tells whether item j is a fact of some equipment.
 func (m *message) factual(j int) bool {
+	if j >= len(m.items) {
+		return false
+	}
 	if m.items[j].num != nil {
 		switch m.items[j].role {
 		case roleYear, roleAge, roleSize, roleTemp, roleSetting, roleCharge, roleAgo:

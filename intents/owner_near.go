@@ -85,7 +85,7 @@ func (m *message) distance(x *mentionOf, a attribute, items []mentionOf) float64
 // in "2 yr old PRV", a lot beyond a comma.
 func (m *message) beforeNoun(x *mentionOf, a attribute, commas float64) float64 {
 	d := 6*commas + 0.5
-	if (a.what == "cond" || a.dated()) && m.copulaBefore(a.at) {
+	if (a.what == "cond" || a.dated()) && m.copulaBefore(a.at) && !(x.at == a.at+1 && m.says(a.at-1, "a", "an", "un", "una")) {
 		d += 5 // "the regulator … is from 2021, the tank …"
 	}
 	if commas == 0 && m.clauseStart(x.at) != m.clauseStart(a.at) && !m.is(x.at-1, cDeterminer, "") && m.text(x.at-1) != "this" {

@@ -111,6 +111,9 @@ func (m *message) statesDiffer(a, b int) bool {
 	}
 	af, ah := state(a)
 	bf, bh := state(b)
+	if m.sentenceIs(a, cPeak, "") && (m.sentenceIs(b, cNow, "") || m.sentenceIs(b, cHint, "daytime")) {
+		return true // "overnight high 105. this morning 49, meter"
+	}
 	return af != "" && bf != "" && af != bf || ah != "" && bh != "" && ah != bh
 }
 
@@ -319,6 +322,9 @@ func (m *message) continues(s int) bool {
 		}
 		if m.is(i, cHint, "daytime") || m.says(i, "noon", "midnight", "mediodia") {
 			return true // "8am: 74. Noon: 76."
+		}
+		if m.is(i, cOff, "") && m.heaterTag(i) != "" {
+			return true // "82, heater on. off: 66"
 		}
 		if m.is(i, cHint, "cold") && m.coldSpell(i) {
 			return true // "laundry 94 with the elements on; cold, 70"

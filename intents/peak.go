@@ -22,6 +22,11 @@ func (m *message) peaksUnder(i int) bool {
 	if se.header <= i || se.header > i+2 || i > se.from+1 || m.anyIn(m.items[i].sent, func(int) bool { return true }, setOf(cNow)) {
 		return false
 	}
+	for k := se.header + 1; k < se.to; k++ {
+		if m.isMark(k, ":") {
+			return false // "overnight high: 138 this morning: 86"
+		}
+	}
 	for k := range m.readings {
 		if r := &m.readings[k]; r.sent == m.items[i].sent {
 			r.Peak = !m.inList(r.at-1, listLeast)
@@ -190,8 +195,13 @@ func (m *message) showsNoPressure(i int) bool {
 // highLeads returns the number that a night's high leads to, so that it is not that of the
 // reading before: "84 out back overnight high 97"; -1 for none.
 func (m *message) highLeads(i int) int {
-	if t := m.text(i); (strings.HasSuffix(t, " high") || strings.HasSuffix(t, " max") || strings.HasSuffix(t, " peak")) && m.isNum(i+1) {
-		return i + 1
+	if t := m.text(i); strings.HasSuffix(t, " high") || strings.HasSuffix(t, " max") || strings.HasSuffix(t, " peak") {
+		switch {
+		case m.isNum(i + 1):
+			return i + 1
+		case m.isMark(i+1, ":", "=") && m.isNum(i+2):
+			return i + 2
+		}
 	}
 	if strings.HasSuffix(m.text(i), " of") && m.isNum(i+1) {
 		return i + 1 // "62 with a peak of 118"
@@ -266,6 +276,9 @@ func (m *message) highOfTwo(i int) bool {
 	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") && m.closes(i+1) && m.toldWithNow(i) {
 		return true // "high 139 / right now 74"
 	}
+	if m.isMark(i+1, ":", "=") && m.isNum(i+2) && m.right(i, 8, true, func(k int) bool { return m.is(k, cNow, "") && m.isMark(k+1, ":", "=") }) > 0 {
+		return true // "hi: 137, now: 48"
+	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }
 	return m.right(i, 7, true, low) >= 0 || m.left(i, 7, true, low) >= 0
 }
@@ -295,6 +308,10 @@ func (m *message) gaugeLeftOn(i int) bool {
 func (m *message) highBehind(i int) int {
 	if t := m.text(i); t != "high" && t != "hi" || !m.isNum(i-1) || !m.closes(i) {
 		return -1
+	}
+	now := func(k int) bool { return m.is(k, cNow, "") && m.isNum(k-1) && m.closes(k) }
+	if m.text(i) == "hi" && m.right(i, 5, true, now) > 0 {
+		return i - 1 // "134 hi, 77 now"
 	}
 	low := func(k int) bool { return (m.text(k) == "low" || m.text(k) == "lo") && m.isNum(k-1) }
 	if m.left(i, 5, true, low) < 0 && m.right(i, 5, true, low) < 0 {

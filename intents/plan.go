@@ -293,6 +293,11 @@ func (m *message) setsDate(k int) bool {
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
 func (m *message) promised(s int, a action) bool {
+	for _, w := range m.moments {
+		if w.at <= m.sents[s].from+1 && w.end == a.at && !m.past(w) {
+			return true // "en un año lavar el boiler"
+		}
+	}
 	if (a.at <= m.sents[s].from+1 || m.isMark(a.at-1, ",", "-", ":") && m.momentSeg(a.at)) && m.text(a.at) != "back" ||
 		m.sentenceIs(s, cHint, "remind") {
 		return true // "Flush again in a year"
@@ -321,11 +326,28 @@ func (m *message) momentIn(s int) bool {
 // momentSeg tells whether the clause of item i tells a time to come close by.
 func (m *message) momentSeg(i int) bool {
 	for _, w := range m.moments {
-		if m.items[w.at].sent == m.items[i].sent && m.items[w.at].seg == m.items[i].seg && abs(w.at-i) <= 9 && !m.past(w) {
+		if m.items[w.at].sent == m.items[i].sent && abs(w.at-i) <= 9 && (m.items[w.at].seg == m.items[i].seg || m.partedDay(w, i)) && !m.past(w) {
 			return true
 		}
 	}
 	return false
+}
+
+// partedDay tells whether only a mark parts item i from a day that a clause of its own holds, and
+// nothing else: "planning to swap the tank, June 22", "in 3 days - regulator swap".
+func (m *message) partedDay(w moment, i int) bool {
+	from, to := w.at, w.end
+	for m.says(from-1, "in", "on", "by", "about", "like", "within", "en", "el", "the", "first thing", "this", "para") {
+		from--
+	}
+	for m.says(to, "from", "out", "now", "today", "from now", "from today") {
+		to++ // "2 weeks from now"
+	}
+	s := &m.sents[m.items[i].sent]
+	if i < w.at {
+		return from > s.from && m.isMark(from-1, ",", "-", ":") && (to >= s.to || m.closes(to-1)) && m.items[from-2].seg == m.items[i].seg
+	}
+	return from == s.from && to < s.to && m.isMark(to, ",", "-", ":") && m.items[to+1].seg == m.items[i].seg
 }
 
 // headerPlan tells whether the line is headed as a plan: "NEXT:", "F/U".

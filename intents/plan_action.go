@@ -13,6 +13,8 @@ var (
 	listNewOneGoes  = listOf("new one goes")
 	listWhereWanted = listOf("where wanted")
 	listTurns       = listOf("turns")
+
+	listBringsRecheck = listOf("brings recheck")
 )
 
 // What the rules of actions begin at.
@@ -97,6 +99,9 @@ func (m *message) putIn(i, s int) (action, bool) {
 	default:
 		return action{}, false
 	}
+	if m.right(i, 4, true, func(k int) bool { return m.is(k, cDo, "recheck") }) > 0 {
+		return action{}, false // "please put in a recheck in one year"
+	}
 	for _, v := range m.verbs {
 		if v.at == i && v.planned && !v.negated {
 			if code, ok := m.planCode("install", i, s); ok {
@@ -118,8 +123,22 @@ func (m *message) goesUp(i, s int) (action, bool) {
 
 // turnDown reads "turn the prv down Monday".
 func (m *message) turnDown(i, s int) (action, bool) {
-	ok := m.turnsDown(i) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind"))
+	ok := (m.turnsDown(i) || m.turnsPressure(i)) && !pastForm(m.text(i)) && !m.denied(i) && (m.willNear(i) || m.momentIn(s) || m.sentenceIs(s, cHint, "remind"))
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
+}
+
+// turnsPressure tells whether what is to be turned at item i is the pressure itself: "need to drop the
+// pressure to 60", "hay que bajarle la presión".
+func (m *message) turnsPressure(i int) bool {
+	k := i + 1
+	for m.is(k, cDeterminer, "") || m.says(k, "house", "static") {
+		k++
+	}
+	if !m.inList(i, listTurns) || !m.says(k, "pressure", "presion") || m.is(k+1, cSym, "") {
+		return false
+	}
+	// "need to take the pressure at the street"
+	return !m.says(i, "take", "get", "put", "move") || m.inList(k+1, listTurnedWhichWay)
 }
 
 // bringsDown reads "drop the pressure at 12 Elm to 60".
@@ -214,7 +233,7 @@ func (m *message) doingAt(i int) (d doing, negated bool) {
 
 // recheckAt reads a word of coming again to look: "recheck", "follow up", "check".
 func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
-	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.isMark(i+1, ":") && m.readingLike(s) && !m.momentIn(s) || m.leftOut(i) || m.cameTo(i) || m.showedThen(i) {
+	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.isMark(i+1, ":") && m.readingLike(s) && !m.momentIn(s) || m.leftOut(i) || m.cameTo(i) || m.showedThen(i) || m.lookDenied(i) {
 		return action{}, refuted
 	}
 	told, needed := true, false
@@ -231,6 +250,16 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 		return action{}, refuted
 	}
 	return action{at: i, code: assess.Recheck, needed: needed}, found
+}
+
+// lookDenied tells whether what would bring about the look at item i is denied: "not gonna bother with
+// a recheck", "don't schedule a recheck".
+func (m *message) lookDenied(i int) bool {
+	k := i - 1
+	for k > m.clauseStart(i) && (m.is(k, cDeterminer, "") || m.inList(k, listBringsRecheck)) {
+		k--
+	}
+	return k < i-1 && m.is(k, cNeg, "")
 }
 
 // showedThen tells whether what the gauge showed stands behind the word at i, so that the
@@ -302,6 +331,8 @@ func (m *message) jobAt(i, s int, value string, d doing) (action, outcome) {
 // for Friday", "someone needs to go turn it down".
 func (m *message) noJob(i int, value string) bool {
 	switch value {
+	case "install":
+		return m.text(i) == "put in" && m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "recheck") }) > 0
 	case "set":
 		return m.booked(i) || m.dropsNewIn(i)
 	case "replace":

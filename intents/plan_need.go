@@ -45,6 +45,8 @@ func (m *message) needs(i int) bool {
 			continue // "I owe 88 Parsons Green Rd an expansion tank"
 		}
 		switch {
+		case m.inList(k, listNeeds) && m.otherNeeds(k):
+			return false
 		case m.inList(k, listNeeds):
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
 		case m.says(k, "and", "y", "plus"):
@@ -74,6 +76,13 @@ func (m *message) needs(i int) bool {
 		}
 	}
 	return false
+}
+
+// otherNeeds tells whether the need at item k is another house's: "neighbor at 14 needs a prv too".
+func (m *message) otherNeeds(k int) bool {
+	for k--; k >= 0 && (m.items[k].num != nil || m.items[k].site || m.is(k, cDeterminer, "") || m.says(k, "at", "in", "on", "en")); k-- {
+	}
+	return m.is(k, cWhose, "other")
 }
 
 // onlyServed tells whether what is needed of the item at i is told after it and is no

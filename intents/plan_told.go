@@ -117,6 +117,9 @@ func (m *message) plannedDeed(i, s int) (action, bool) {
 		}) >= 0 {
 			continue
 		}
+		if strings.HasPrefix(m.text(i), "put in") && m.right(i, 4, true, func(k int) bool { return m.is(k, cDo, "recheck") }) > 0 {
+			continue // "please put in a recheck in one year"
+		}
 		switch v.what {
 		case "replaced", "installed":
 			what, _ := planOf(v.what)

@@ -94,6 +94,9 @@ func (m *message) denied(i int) bool {
 	if t := m.text(i + 1); t == "nothing" || t == "nada" || t == "anything" {
 		return true
 	}
+	if m.left(i, 5, false, func(k int) bool { return m.is(k, cHint, "wants") && m.is(k-1, cNeg, "") && m.text(i-1) == "to" }) >= 0 {
+		return true // "she did not want me to adjust the prv"
+	}
 	return m.left(i, 3, false, func(k int) bool {
 		if m.inList(k, listDeniesPlan) {
 			return m.items[k].seg == m.items[i].seg && !m.deniesThing(k, i)

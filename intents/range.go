@@ -164,7 +164,7 @@ func (m *message) wavers(i int) bool {
 func (m *message) joinsRange(i, k int) bool {
 	switch {
 	case m.text(i+1) == "-": // not "back 76 - 101# K sink"
-		return !m.clauseDash(i) &&
+		return !m.clauseDash(i) && !(m.meets(i-1, pointClasses) && m.items[k].unit == "gal") && // "kitchen 64 - 75 gal heater"
 			!(m.meets(i-1, pointClasses) && !m.toks[m.items[k].tok].glued && m.pairBetween(k, min(len(m.items), k+6)))
 	case m.says(i+1, "or", "o", "u"):
 		return true

@@ -41,14 +41,14 @@ func (m *message) statesOfReadings() {
 }
 
 // sameGaugeThen gives the point of the reading before it to one that names none and tells what runs or fires
-// now: "rear bib 66, 48 with the sink wide open", "kitchen 58 heater off, 71 the burner is on".
+// then, or is its peak: "rear bib 66, 48 with the sink wide open", "kitchen 58 heater off, 71 the burner is on".
 func (m *message) sameGaugeThen() {
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
 		if len(b.points) > 0 || a.sent != b.sent || len(a.points) != 1 || a.points[0] == string(assess.Street) {
 			continue
 		}
-		if b.Flow == assess.Flowing && b.PSI < a.PSI || b.Heater != "" && a.Heater != "" && a.Heater != b.Heater {
+		if b.Peak && !a.Peak && b.PSI > a.PSI || b.Flow == assess.Flowing && b.PSI < a.PSI || b.Flow == assess.Static && a.Flow == assess.Flowing && b.PSI > a.PSI || b.Heater != "" && a.Heater != "" && a.Heater != b.Heater {
 			b.points, b.inherit = a.points, true
 		}
 	}
@@ -85,6 +85,9 @@ func (m *message) split(a, aEnd, bFrom, b int) int {
 		}
 	}
 	// "was 101 now 63": the word of time goes with what follows it
+	if m.is(b-2, cHint, "needle") && m.is(b-2, cPeak, "") && m.is(b-1, cNow, "") {
+		return b - 2 // "72, lazy hand sitting at 128"
+	}
 	if m.is(b-1, cNow, "") && !m.is(b+1, cNow, "") && !m.is(b+1, cBefore, "") && !m.is(b+1, cAfter, "") {
 		return b - 1
 	}

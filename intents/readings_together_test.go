@@ -165,3 +165,38 @@ func TestPointsAndNumbersInTurn(t *testing.T) {
 		{"48 on the washer box, 101 past the reg, 113 on the kit", "laundry 48; after_prv 101; kitchen 113"},
 	})
 }
+
+func TestPlainOnAndOffAgainstAStateThatIsNamed(t *testing.T) {
+	reads(t, [][2]string{
+		{"lavadora, apagado 53, boiler calentando 88", "laundry 53 idle; laundry 88 firing"},
+		{"tina: 63 (calentador frío), luego 118 (prendido)", "bath 63 idle; bath 118 firing"},
+		{"cocina calentador frío: 61 / prendido: 91", "kitchen 61 idle; kitchen 91 firing"},
+		{"lavadora 119, prendido, 73, calentador frío", "laundry 119 firing; laundry 73 idle"},
+		{"85 (boiler prendido) y 68 (apagado) en llave del costado", "side_bibb 85 firing; side_bibb 68 idle"},
+		{"laundry - 56 / w/ tub running | street side - 104 / all shut", "laundry 56 flowing; street 104 static"},
+	})
+}
+
+func TestHighestAndPresentBesideEachOther(t *testing.T) {
+	reads(t, [][2]string{
+		{"overnight high: 138 this morning: 86, front bib", "front_bibb 138 peak; front_bibb 86"},
+		{"overnight high 105. this morning 49, meter", "street 105 peak; street 49"},
+		{"rear bib, hi: 137, now: 48", "rear_bibb 137 peak; rear_bibb 48"},
+		{"washer box: 134 hi, 77 now", "laundry 134 peak; laundry 77"},
+	})
+}
+
+func TestTimesOfTwoTapsInShorthand(t *testing.T) {
+	reads(t, [][2]string{
+		{"laundry 139 (b4) and 62 (aftr), new reg in", "laundry 139 before; laundry 62 after"},
+		{"swapped the prv\nb4: kitchen 121, washer box 113\naftr: kitchen 51, washer box 68",
+			"kitchen 121 before; laundry 113 before; kitchen 51 after; laundry 68 after"},
+		{"set prv, AF street side 100 and lav 123, AL street side 51 and lav 72", "street 100 before; bath 123 before; street 51 after; bath 72 after"},
+		{"laundry had 104 / now 63. set prv", "laundry 104 before; laundry 63 after"},
+		{"master shower: 139 (found) and 75 (left), new reg in", "bath 139 before; bath 75 after"},
+	})
+}
+
+func TestAMessageThatEndsInALinkIsRead(t *testing.T) {
+	reads(t, [][2]string{{"72 kitchen 118 heater drain is", "kitchen 72; heater_drain 118"}})
+}

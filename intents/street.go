@@ -313,6 +313,17 @@ func (w *streetWalk) opens() bool {
 	return k < 0 || w.toks[k].kind == mark || w.toks[k].kind == word && !w.p.term(w.toks, k) || w.p.lex.of(&w.toks[k]).lists.has(listLinking)
 }
 
+// quarter tells whether the small letter at k is the quarter of the town of a street that has a number
+// for its name, its suffix at last: "501 2nd ave n kitchen 66".
+func (w *streetWalk) quarter(k, last int) bool {
+	if len(w.toks[k].text) > 2 || last-2 < w.name || k+1 >= len(w.toks) || w.toks[k+1].kind != word {
+		return false
+	}
+	node, n := w.p.lex.find(w.toks, k+1, k+2)
+	_, numbered := ordinalAt(w.toks, last-2)
+	return numbered && n > 0 && w.p.lex.kinds(node).meets(tapClasses)
+}
+
 // finish writes the line of a street that ends with the suffix at last, with a
 // directional after it: "Main St NW".
 func (w *streetWalk) finish(s *street, last int) {
@@ -343,7 +354,7 @@ func (w *streetWalk) finish(s *street, last int) {
 	}
 	if t := after(0); t.kind == word {
 		if d := w.p.lex.of(t).directional; d != "" &&
-			(t.caps && !(t.raw == "Se" && after(1).kind == word) || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1)) &&
+			(t.caps && !(t.raw == "Se" && after(1).kind == word) || after(1).kind == mark || len(t.text) > 3 && !w.fixture(s.to+1) || w.quarter(s.to, last)) &&
 			after(1).text != "side" && after(1).text != "bib" {
 			parts = append(parts, d)
 			s.to++

@@ -200,9 +200,18 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
 		return true // "12 Main"
 	}
+	if t.text == "main" && words == 0 && w.houseOnMain() {
+		return true
+	}
+	if words == 1 && len(t.text) == 1 && oneOf(w.toks[k-1].text, "ave", "avenue") && !initialed(w.toks, k) {
+		return true // "1600 Ave K kitchen"
+	}
 	ends := k+1 >= len(w.toks) || w.toks[k+1].kind == mark || p.lex.of(&w.toks[k+1]).never || p.lex.of(&w.toks[k+1]).unit != ""
 	if words == 0 && p.lex.of(t).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word && !p.lex.of(&w.toks[k+1]).never {
 		return true // "2019 vista del sol"
+	}
+	if p.lex.of(t).unit != "" && words > 0 && !p.gaz.plainUnit(w.toks, k) {
+		return false // "66 Rio Frio Apt 9"
 	}
 	if node, _ := p.lex.find(w.toks, k, k+1); words > 0 && p.lex.of(&w.toks[k-1]).heads && !p.lex.kinds(node).meets(placed) {
 		return true // "3310 rio seco porfavor"
@@ -213,9 +222,6 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if initialed(w.toks, k) {
 		return false
-	}
-	if p.lex.of(t).unit != "" && words > 0 && !p.gaz.plainUnit(w.toks, k) {
-		return false // "66 Rio Frio Apt 9"
 	}
 	if w.proper(k) {
 		// "5 Heron Gate from 92"; "12 Alder Gate 4410" is a gate's code
@@ -291,6 +297,13 @@ func (p *Parser) slipOfTerm(w string) bool {
 		}
 	}
 	return false
+}
+
+// houseOnMain tells whether the house number before "main" is no pressure of the main: it has a letter of
+// the compass behind it, or is too large, "1201 w main".
+func (w *streetWalk) houseOnMain() bool {
+	n := w.toks[w.from-1].num
+	return n != nil && n.integer && len(n.digits) >= 3 && (w.dir != "" || n.value > highestPressure)
 }
 
 // initialed tells whether the letter at k is the initial of a test point between two

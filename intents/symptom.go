@@ -30,7 +30,7 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i)) || m.supposed(i) {
+		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i) || m.usedTo(i) || m.ofNeighbours(i)) || m.supposed(i) {
 			continue
 		}
 		if name == assess.ReliefDischarge && m.sentenceIs(it.sent, cBlocked, "") && m.saysOfBlocked(i) {

@@ -29,6 +29,9 @@ func (m *message) toilet(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.inList(k, listToilets) {
 			for j := k + 1; j < i; j++ {
+				if m.signsOf(j).has(signWhen) {
+					return false // "toilet whistles when it fills"
+				}
 				if m.items[j].mark || m.items[j].num != nil && m.text(j-1) != "on" { // "the toilet on two keeps running"
 					return false
 				}
@@ -68,6 +71,11 @@ func (m *message) brokeAndMended(at int) bool {
 
 // repaired tells whether the leak at item i was mended on the visit.
 func (m *message) repaired(i int) bool {
+	for k := range m.verbs {
+		if v := &m.verbs[k]; v.what == "fixed" && m.items[v.at].sent == m.items[i].sent && m.byCustomer(v.at) {
+			return true // "kitchen faucet dripped, customer fixed it last week"
+		}
+	}
 	for _, w := range m.work {
 		if w.Action == assess.RepairedLeak && (m.anotherLeak(w.at, i) || m.leaksElsewhere(w.at, i)) {
 			continue

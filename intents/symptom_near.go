@@ -4,6 +4,9 @@ package intents
 var (
 	listItHasBeen  = listOf("it has been")
 	listReliefWas  = listOf("it was relief")
+	listHowOften   = listOf("how often")
+	listUsedTo     = listOf("used to")
+	listNextDoor   = listOf("next door")
 	listKeepsOn    = listOf("keeps on")
 	listToRelief   = listOf("to relief")
 	listVessel     = listOf("vessel")
@@ -25,15 +28,38 @@ func (m *message) pronounOfRelief(i int) bool {
 	for m.inList(it, listItHasBeen) {
 		it--
 	}
+	if m.oldOneAt(it) {
+		last := m.left(it, 8, true, func(k int) bool {
+			return m.is(k, cRelief, "") || m.is(k, cItem, "") || m.is(k, cFitting, "") || m.is(k, cBibb, "")
+		})
+		return m.is(last, cRelief, "") // "relief valve replaced, old one dripped"
+	}
 	if !m.inList(it, listReliefWas) {
 		return false
 	}
-	for k := it - 1; k >= m.sents[m.items[i].sent].from; k-- {
+	from := m.sents[m.items[i].sent].from
+	for k := it - 1; k >= from; k-- {
 		if m.is(k, cRelief, "") {
 			return true
 		}
 	}
+	if it > from || m.right(i, 4, false, m.tap) >= 0 { // "it leaks at the lav"
+		return false
+	}
+	for k := it - 1; k >= 0 && m.items[k].sent >= m.items[i].sent-1; k-- {
+		if m.is(k, cItem, "") || m.meets(k, leakyThings) {
+			return m.is(k, cRelief, "") // "T&P tag reads 150. it drips"
+		}
+	}
 	return false
+}
+
+// leakyThings are the classes of what may drip.
+var leakyThings = setOf(cRelief, cFitting, cBibb, cPoint, cFixture)
+
+// oldOneAt tells whether item k stands for a part that was taken out: "the old one".
+func (m *message) oldOneAt(k int) bool {
+	return m.is(k, cPart, "old") && !m.is(k+1, cItem, "") || m.text(k) == "one" && m.is(k-1, cPart, "old") || m.says(k, "old one", "the old one", "vieja", "viejo")
 }
 
 // reliefBefore tells whether the relief stands before item i with nothing between that would
@@ -186,6 +212,38 @@ func (m *message) lookedFor(i int) bool {
 func (m *message) cleared(i int) bool {
 	clear := func(k int) bool { return m.isAny(k, cHint, "cleared", "denies") || m.is(k, cDry, "") }
 	return m.right(i, 7, true, clear) >= 0
+}
+
+// usedTo tells whether the symptom at item i is told of a time gone by, and no more: "used to hammer
+// before the new prv", "antes goteaba".
+func (m *message) usedTo(i int) bool {
+	k := i - 1
+	for m.inList(k, listHowOften) {
+		k--
+	}
+	if !m.inList(k, listUsedTo) {
+		return false
+	}
+	return m.right(i, 8, true, func(j int) bool { return m.says(j, "still", "again", "todavia", "sigue", "otra vez", "too") }) < 0
+}
+
+// ofNeighbours tells whether the symptom at item i is that of a thing in another house, which opens
+// its clause: "the neighbors toilet runs".
+func (m *message) ofNeighbours(i int) bool {
+	k := m.clauseStart(i)
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	if !m.inList(k, listNextDoor) || m.is(k+1, cClaim, "") {
+		return false
+	}
+	if k+1 == i {
+		return true // "the neighbors' toilet runs", one phrase
+	}
+	thing := func(j int) bool {
+		return j < i && (m.is(j, cFixture, "") || m.is(j, cFitting, "") || m.is(j, cItem, "") || m.items[j].point != "" || m.inList(j, listToilets))
+	}
+	return m.right(k, 2, false, thing) >= 0
 }
 
 // ofSomethingElse tells whether what drips or hums at item i is no part of a

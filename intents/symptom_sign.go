@@ -170,8 +170,14 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&signs(signDark, signRust, signGone) != 0 && m.coloursThing(x.at) {
 				continue
 			}
+			if (r.name == assess.DarkWater || r.name == assess.RustyWater) && (m.heardLike(x.at) || x.set.has(signRust) && m.is(x.at, cCond, "") && m.is(x.at-1, cItem, "")) {
+				continue // "sounds like a coffee pot", "tank's rusted at the nipple, 62 kitchen"
+			}
 			if r.name == assess.DarkWater && x.set.has(signRust) {
 				continue // "dark orange"
+			}
+			if r.name == assess.RustyWater && m.ofThing(x.at) {
+				continue // "64 kitchen, reg is rusted"
 			}
 			by, ok := r.met(seen, k)
 			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool {
@@ -190,7 +196,7 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			}
 			if r.name == assess.NoWater &&
 				(m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) ||
-					m.is(x.at, cCond, "") && m.isItemNear(x.at) || m.text(x.at+1) == "at" && m.isNum(x.at+2)) {
+					m.is(x.at, cCond, "") && (m.isItemNear(x.at) || m.ofThing(x.at)) || m.text(x.at+1) == "at" && m.isNum(x.at+2)) {
 				continue // "the drip at the faucet quit", "house gauge is dead", "the needle at the tap stopped at 62"
 			}
 			if !ok || m.ofSomethingElse(x.at) || m.lookedFor(x.at) || m.supposed(x.at) || r.name == assess.Leak && m.repaired(x.at) {
@@ -232,6 +238,13 @@ func (m *message) coloursThing(i int) bool {
 	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
 }
 
+// heardLike tells whether what is likened at item i is a sound.
+func (m *message) heardLike(i int) bool {
+	return m.left(i, 5, false, func(k int) bool {
+		return m.says(k, "sounds", "sounded", "sound", "sounding", "sounds like", "suena", "sonaba")
+	}) >= 0
+}
+
 // howLong tells whether words of a short time begin at item i: "water ran red a min, then cleared".
 func (m *message) howLong(i int) bool {
 	k := i
@@ -251,6 +264,10 @@ func (m *message) supposed(i int) bool {
 	k := m.left(i, 9, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "si" || m.text(k) == "whether" })
 	if k < 0 {
 		return false
+	}
+	heeds := func(j int) bool { return m.signsOf(j).has(signHeeds) }
+	if m.is(k-1, cUnknown, "") || m.is(k-1, cHint, "unsure") || k == m.clauseStart(k) && m.items[k].seg == m.items[i].seg && m.right(i, 4, false, heeds) >= 0 {
+		return true // "not sure if it's leaking", "if it leaks again call me"
 	}
 	for j := k - 1; j >= s.from; j-- {
 		if m.signsOf(j).has(signHeeds) {

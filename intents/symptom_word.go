@@ -19,6 +19,7 @@ var (
 	listPressureTaken = listOf("pressure taken")
 	listRustMarks     = listOf("rust marks")
 	listGasPartOf     = listOf("gas part of")
+	listClimbDenied   = listOf("climb denied")
 	listSeenOn        = listOf("seen on")
 )
 
@@ -47,7 +48,7 @@ func (m *message) symptomWord(i int) (assess.SymptomName, bool) {
 	case assess.Creep:
 		floors := m.isNum(i+1) && m.items[i+1].unit == "other"                                                   // "walked up 9 floors"
 		few := m.text(i+1) == "over" && m.isNum(i+2) && m.items[i+2].unit == "" && m.items[i+2].value < leastPSI // "climbed over three boxes"
-		other = floors || few || m.climbsByHeat(i)
+		other = floors || few || m.climbsByHeat(i) || m.deniedShort(i)
 	case assess.Noise:
 		other = m.inList(i, listRings) && (m.isNum(i+1) || m.inList(i+1, listRungAt)) // "buzz 112 and ask for Lee"
 	case assess.Hammer:
@@ -91,7 +92,7 @@ func (m *message) gasLeaks(i int) bool {
 	for k > 0 && (m.inList(k, listGasPartOf) || m.inList(k, listLinks) || m.is(k, cDeterminer, "") || m.is(k, cItem, "heater")) {
 		k-- // "gas valve on the heater leaks"
 	}
-	if m.is(k, cHint, "gaspart") && gas(k-1) {
+	if m.is(k, cHint, "gaspart") && gas(k-1) || m.is(k, cHint, "ofheater") && gas(k) {
 		return true
 	}
 	k = i - 1
@@ -108,6 +109,16 @@ func (m *message) gaugeLeaks(i int) bool {
 		k--
 	}
 	return m.is(k, cItem, "gauge") && m.items[k].seg == m.items[i].seg
+}
+
+// deniedShort tells whether the denial of a climb at item i is no clause of its own, as in "66 rear,
+// doesn't climb": what does not climb there is told for another time or thing.
+func (m *message) deniedShort(i int) bool {
+	if !m.inList(i, listClimbDenied) {
+		return false
+	}
+	ofGauge := m.is(i-1, cItem, "gauge") || m.is(i-1, cHint, "needle") // "gauge doesn't climb"
+	return !m.closes(i) || !ofGauge && !(m.clauseStart(i) == i && m.left(i, 4, true, m.isNum) >= 0)
 }
 
 // noLeak tells whether a word of leaking at item i tells none that is there.
@@ -140,7 +151,7 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 		ofItem = false // "no expansion tank, she said weak"
 	}
 	switch {
-	case ofItem && !m.waterNear(i) && !m.fixtureNear(i):
+	case ofItem && !m.waterNear(i) && !m.fixtureNear(i), m.ofThing(i):
 		return noSymptom
 	// "won't shut all the way, a bit of a dribble left"
 	case m.signIn(i, signEndless) && (m.signInClause(i, signEndless) || !m.signInClause(i, signTap)):
@@ -176,7 +187,7 @@ func (m *message) rustOn(i int) bool {
 
 // rustOfPart tells whether the rust at item i is that of a part, not of the water.
 func (m *message) rustOfPart(i int) bool {
-	if m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
+	if m.ofThing(i) || m.is(i, cCond, "") && m.isItemNear(i) && !m.waterNear(i) {
 		return true
 	}
 	tap := m.is(i+1, cHint, "tapword") || m.is(i+1, cFitting, "part") // "rusty hose bib"

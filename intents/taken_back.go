@@ -276,7 +276,7 @@ const slipTold = "slip told"
 // fatFingered tells whether the number at i is told as the slip of an earlier
 // report that this message puts right.
 func (m *message) fatFingered(i int) bool {
-	if !m.hasAsk(AskCorrect) || !m.fatFingeredAt(i) {
+	if !m.hasAsk(AskCorrect) || m.items[i].why == putRightAlone || !m.fatFingeredAt(i) {
 		return false
 	}
 	p := m.prevNum(i)
@@ -288,6 +288,9 @@ func (m *message) fatFingeredAt(i int) bool {
 	if len(m.clean.quoted) > 0 && m.left(i, 4, true,
 		func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
 		return false // "> kitchen 58" "fat fingered that, it's 85"
+	}
+	if m.prevNum(i) < 0 && m.nextNum(i) < 0 && (m.items[max(i-1, 0)].mark || m.says(i-1, "its", "it was", "it is", "to type", "to say", "to put")) {
+		return false // "misread, 67"
 	}
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
 		return false // "that was a mistake, should be 85"

@@ -94,3 +94,63 @@ func TestTheOldOneIsThatOfTheNewOneToCome(t *testing.T) {
 		{"old one's dead. new prv goes in tomorrow", "prv failed; plan replace_prv in 1"},
 	})
 }
+
+func TestWhatIsNotThereOrNotHere(t *testing.T) {
+	says(t, [][2]string{
+		{"not sure if its leaking, 64 kitchen", "64 kitchen"},
+		{"if it leaks again call me, 64 rear", "64 rear_bibb"},
+		{"the neighbors toilet runs, 64 rear", "64 rear_bibb"},
+		{"pipes used to hammer before the new prv. 62 laundry", "62 laundry"},
+		{"used to bang, still does. 62 laundry", "hammer; 62 laundry"},
+		{"toilet whistles when it fills, 60 laundry", "noise; 60 laundry"},
+		{"heater sounds like a coffee pot. 60 laundry", "noise; 60 laundry"},
+		{"sewer gas smell in the bath, 60 laundry", "60 laundry"},
+		{"66 rear, doesnt climb", "no creep; 66 rear_bibb"},
+	})
+}
+
+func TestWaterThatTheCityShut(t *testing.T) {
+	says(t, [][2]string{
+		{"water's off at the street, city working", "no_water"},
+		{"water is off, city main break", "no_water"},
+		{"shut the water off, called the city", "shut_off"},
+	})
+}
+
+func TestAgesAndLabelsOfParts(t *testing.T) {
+	says(t, [][2]string{
+		{"prv no tag 62 kitchen", "prv age unknown; 62 kitchen"},
+		{"cant read the tag on the heater 62 kitchen", "heater age unknown; 62 kitchen"},
+		{"prv tag gone 62 kitchen", "62 kitchen"},
+		{"tag says 75 kitchen", "ask none"},
+		{"prv unk yr 62 kitchen", "prv age unknown; 62 kitchen"},
+		{"prv is 6 months old", "prv year 2025"},
+		{"18 month old heater, 62 kitchen", "heater year 2024; 62 kitchen"},
+		{"has a prv but its froze, 110 kitchen", "prv failed; 110 kitchen"},
+		{"exp tank was removed, capped off, 92 kitchen", "expansion_tank none; 92 kitchen"},
+		{"tank's rusted at the nipple, 62 kitchen", "expansion_tank suspect; 62 kitchen"},
+		{"prv is hunting, 62 kitchen", "swings; 62 kitchen"},
+	})
+}
+
+func TestStIsSetOnlyOfAPart(t *testing.T) {
+	says(t, [][2]string{
+		{"elm st 123, kitchen 66", "66 kitchen"},
+		{"kitchen st 66", "66 kitchen static"},
+		{"front bib st 88, kitchen 66", "88 front_bibb static; 66 kitchen"},
+		{"swpd prv. st 58", "replaced_prv to 58"},
+		{"frnt bb 104, st prv to 58", "104 front_bibb; set_prv to 58"},
+	})
+}
+
+func TestThingsToldInSpanish(t *testing.T) {
+	says(t, [][2]string{
+		{"la te y pe gotea, 92 lavadora", "relief_discharge; 92 laundry"},
+		{"charquito en el piso del cuarto de lavado, 66 lavadora", "leak; 66 laundry"},
+		{"ya quedo la fuga, 64 atras", "repaired_leak; 64 rear_bibb"},
+		{"le cambie el empaque a la llave y ya no gotea, 64 atras", "repaired_leak; 64 rear_bibb"},
+		{"se sube la aguja con todo cerrado, 66 lavadora", "creep; 66 laundry static"},
+		{"no sube la presion arriba, 40 cocina", "40 kitchen"},
+		{"el regulador ya no ajusta, 95 atras", "prv failed; 95 rear_bibb"},
+	})
+}

@@ -74,6 +74,9 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 	}
 	n := &m.items[next]
 	glued := m.toks[n.tok].glued
+	if n.text == "day" && it.value != 1 && m.text(next+1) == "after" {
+		return 0 // "set the prv to 60 day after tomorrow"
+	}
 	switch {
 	case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
 		it.unit = "psi"

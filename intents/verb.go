@@ -4,7 +4,9 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listRound = listOf("round")
+	listRound     = listOf("round")
+	listChanged   = listOf("changed")
+	listWhatIsSet = listOf("what is set")
 )
 
 // verb is a word of work in the message.
@@ -50,11 +52,24 @@ func (m *message) verbsAt(i int, keys key) {
 	if m.is(i, cHint, "changed") && m.foundShut(i) {
 		return // "curb stop was half closed, opened it up"
 	}
+	if m.typed(i) == "st" && !m.shortSet(i) {
+		return
+	}
 	for k := range deedRules {
 		if r := &deedRules[k]; keys&r.opens != 0 && r.reads(m, i) {
 			return
 		}
 	}
+}
+
+// shortSet tells whether "st" at item i may be "set": a part or a deed is told before it, else it is a
+// street or water at rest: "front bib st 88", "elm st 123".
+func (m *message) shortSet(i int) bool {
+	if i == m.sents[m.items[i].sent].from {
+		return true
+	}
+	part := func(k int) bool { return m.meets(k, setOf(cItem, cDid, cFuel)) }
+	return m.left(i, 9, true, part) >= 0 || m.right(i, 3, true, part) >= 0
 }
 
 // addVerb judges the word at item i as a verb of some work and adds it.
@@ -81,12 +96,42 @@ func (m *message) didAt(i int) (told bool) {
 		if what == "shut" {
 			what = m.shutOrSet(i)
 		}
-		if v := m.addVerb(i, what); strings.HasPrefix(it.text, "ch") && v.what == "replaced" && m.chargesTank(v, tankBefore) {
+		v := m.addVerb(i, what)
+		switch {
+		case v.what != "replaced":
+		case m.changesSetting(v):
+		case strings.HasPrefix(it.text, "ch") && m.chargesTank(v, tankBefore):
 			v.what = "charged" // "ET chgd 38 -> 62"
 		}
 		told = true
 	}
 	return told
+}
+
+// changesSetting tells whether a word of changing is said of what a part is set to, and makes it a verb of
+// setting then: "changed the setting on the prv", "pressure changed to 60", "changed the air in the tank".
+func (m *message) changesSetting(v *verb) bool {
+	if !m.inList(v.at, listChanged) {
+		return false
+	}
+	k := v.at + 1
+	for m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") || m.is(k, cItem, "") {
+		k++
+	}
+	if back := v.at - 1; !m.inList(k, listWhatIsSet) && !m.is(k, cPart, "air") {
+		for k = back; m.inList(k, listLinks) || m.is(k, cHad, ""); {
+			k--
+		}
+	}
+	switch {
+	case m.inList(k, listWhatIsSet):
+		v.what = "set"
+	case m.is(k, cPart, "air") && m.text(k) != "bladder":
+		v.what = "charged"
+	default:
+		return false
+	}
+	return true
 }
 
 // shutOrSet names what a word of shutting at item i does: down to a pressure it sets the
@@ -114,6 +159,8 @@ func (m *message) noDeed(i int, what string) bool {
 		return true // "for a new one in 20 days"
 	}
 	switch what {
+	case "rebuilt": // "rebuild kit for the prv on order"
+		return strings.HasSuffix(m.text(i), "kit") && m.right(i, 5, false, func(k int) bool { return m.is(k, cHint, "ordered") }) > 0
 	case "replaced":
 		return m.switchesPower(i)
 	case "set":

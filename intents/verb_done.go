@@ -27,6 +27,9 @@ func (m *message) judge(v *verb) {
 	if v.what == "fixed" && v.object == "prv" && m.is(v.at, cHint, "screws") {
 		v.what = "set" // "tightened the reg to 4 bar"
 	}
+	if v.what == "charged" && beginsWith(m.text(v.at), "bled", "boosted") && m.namesItem("prv") && !m.namesItem("expansion_tank") {
+		v.what, v.object = "set", "prv" // "bled it down to 60 at the prv"
+	}
 	m.judgeState(v, byOther)
 	v.negated = v.negated || m.fell(v)
 	v.done = !v.negated && !v.planned && !v.state
@@ -135,14 +138,19 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	near := v.at - k
 	switch {
 	case m.text(k) == "no": // "no le moví a la reguladora"
-		first, _, _ := strings.Cut(m.text(v.at), " ") // "no cerré el agua"
-		return near <= 2 && (spanishVerb(m.text(v.at)) || spanishVerb(first) || first == "se") && (near == 1 || m.inList(v.at-1, listClitics))
+		first, _, _ := strings.Cut(m.text(v.at), " ")  // "no cerré el agua"
+		told := strings.TrimSuffix(m.text(v.at), " a") // "no le apreté a la reguladora"
+		return near <= 2 && (spanishVerb(told) || spanishVerb(first) || first == "se") && (near == 1 || m.inList(v.at-1, listClitics))
 	case m.text(k) == "day": // "same as the day I put it in"
 		return m.says(k+1, "i", "we")
 	case m.text(k) == "found": // "found the prv cranked all the way in"
 		return m.is(v.at-1, cItem, "prv") && v.what == "set"
 	case m.inList(k, listWheneverIt): // "nobody remembers when the tank was hung", "whenever the water is shut off"
 		return m.is(k-1, cUnknown, "") || m.says(v.at-1, "is", "are", "gets")
+	case m.text(k) == "time" && m.text(k-1) == "of": // "ran out of time to flush the heater"
+		return near <= 2
+	case m.text(k) == "let": // "refused to let me put in a tank"
+		return m.left(k, 3, false, func(j int) bool { return m.says(j, "refused", "refuses", "refuse", "wouldnt", "wont", "didnt") }) >= 0
 	case m.inList(k, listNobody):
 		return true
 	case m.inList(k, listDeniesWork):
@@ -174,6 +182,10 @@ func (m *message) plansWork(k int, v *verb) bool {
 		if m.text(k-1) == "to" || near == 1 && m.text(k) == "get" {
 			return true
 		}
+	case "back to", "returning to", "please", "pls":
+		if near == 1 && !m.says(k-1, "went", "came", "drove", "got", "was") {
+			return true // "back to put a tank in Wednesday"
+		}
 	case "lets", "someone":
 		return true
 	}
@@ -199,6 +211,8 @@ func (m *message) asksWork(at int) bool {
 	switch {
 	case s.question && s.asking && !(s.tells && at < s.askAt-1):
 		return true
+	case m.is(at-1, cAsk, "history") && beginsWith(m.text(at-1), "have we", "has any", "were we", "did we"):
+		return true // "have we ever replaced the prv at 12 Elm"
 	case m.opensAsking(s):
 		return true
 	case m.inList(at-1, listBookSays):
@@ -243,6 +257,9 @@ func (m *message) toDo(v *verb) bool {
 		m.left(v.at, 4, true, func(k int) bool { return m.says(k, "give", "giving", "get", "do") }) >= 0 {
 		return true
 	}
+	if m.inList(v.at, listTurns) && !pastForm(m.text(v.at)) && !m.says(v.at, "back", "put", "get") && m.dayAhead(v.at) {
+		return true // "turn the regulator down to 60 in 3 days"
+	}
 	return m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at))
 }
 
@@ -258,11 +275,16 @@ func (m *message) whichWas(i int) bool {
 // come: a day to come stands in its clause, and no other verb that it may belong to.
 func (m *message) weWill(at int) bool {
 	t := strings.TrimSuffix(strings.TrimSuffix(m.text(at), " en"), " a")
-	base := m.ambiguousForm(at) && !pastForm(t) && strings.HasPrefix(t, "put") // "also put in a tank tomorrow"
+	base := !pastForm(t) && beginsWith(t, "put", "set", "reset") // "also put in a tank tomorrow"
 	if !base && !strings.HasSuffix(t, "amos") && !strings.HasSuffix(t, "emos") && !strings.HasSuffix(t, " dejo") {
 		return false
 	}
 	s := &m.sents[m.items[at].sent]
+	for _, w := range m.moments {
+		if base && m.items[w.at].sent == m.items[at].sent && m.partedDay(w, at) && !m.past(w) {
+			return true // "put a tank in, the 22nd"
+		}
+	}
 	free := func(a, b int) bool {
 		for k := a + 1; k < b; k++ {
 			if t := m.text(k); t == "y" || t == "and" || m.is(k, cWill, "") || m.is(k, cDid, "") || m.is(k, cDo, "") && !m.is(k, cPart, "") {
@@ -273,13 +295,18 @@ func (m *message) weWill(at int) bool {
 	}
 	for k := s.from; k < s.to; k++ {
 		if m.items[k].seg != m.items[at].seg {
+			if base && m.items[k].num != nil && unitDays(m.items[k].unit) > 0 && (m.says(k-1, "in", "within") || m.says(k+1, "from", "out")) &&
+				m.partedDay(moment{at: k, end: k + 1}, at) {
+				return true // "put a tank in, two days from now"
+			}
 			continue
 		}
 		day := false
 		for _, w := range m.moments {
 			day = day || w.at == k && !m.past(w)
 		}
-		if it := &m.items[k]; it.num != nil && unitDays(it.unit) > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro") {
+		if it := &m.items[k]; it.num != nil && unitDays(it.unit) > 0 && (m.text(k-1) == "en" || m.text(k-1) == "de" && m.text(k-2) == "dentro" ||
+			base && (m.says(k-1, "in", "within") || m.says(k+1, "from", "out"))) {
 			day = true
 		}
 		if day && free(min(k, at), max(k, at)) {

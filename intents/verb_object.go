@@ -4,8 +4,10 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listPronoun   = listOf("pronoun")
-	listCarriedBy = listOf("carried by")
+	listPronoun      = listOf("pronoun")
+	listHeaterParts  = listOf("heater parts")
+	listSmallPartsOf = listOf("small parts of")
+	listCarriedBy    = listOf("carried by")
 )
 
 // What a verb of work was done to.
@@ -28,8 +30,68 @@ func (m *message) namesPart(k int) bool {
 	return m.is(k, cItem, "") && !m.is(k, cItem, "gauge") && !m.taken(k)
 }
 
+// smallPart is the object of a deed done to a part of some equipment that is none of its own.
+const smallPart = "part of equipment"
+
 // objectOf finds what a deed was done to.
 func (m *message) objectOf(v *verb) (string, int) {
+	o, at := m.thingOf(v)
+	if oneOf(v.what, "replaced", "installed") && at >= 0 && m.ownsPart(at, v.at) {
+		return smallPart, at
+	}
+	return o, at
+}
+
+// ownsPart tells whether the equipment at item k only says whose part the deed at item at was done to:
+// "replaced the heater's anode", "new element in the heater", "put a new strap on the exp tank".
+func (m *message) ownsPart(k, at int) bool {
+	part := m.partOfHeater
+	if !m.is(k, cItem, "heater") && !m.partOfHeater(k) {
+		part = func(j int) bool { return m.inList(j, listSmallPartsOf) || m.is(j, cItem, "gauge") }
+	}
+	n := k + 1
+	if m.says(n, "s", "'s") {
+		n++
+	}
+	dial := m.is(n, cPart, "thermostat") && (m.isNum(n+1) || m.isNum(n+2) || m.is(n+1, cDid, "set"))
+	if part(n) && n != at && !dial || n > at && part(n+1) && m.plainWord(n) {
+		return true // "replaced the heater dip tube"
+	}
+	if at > k {
+		return m.left(at, at-k, true, part) > 0 && m.pronoun(at) // "heater needed a thermocouple, swapped it"
+	}
+	first := k - 1
+	for m.is(first, cDeterminer, "") || m.is(first, cHint, "possessive") {
+		first--
+	}
+	if first > at && strings.Contains(m.text(first), "element") && strings.HasSuffix(m.text(first), " on") {
+		return true
+	}
+	prep := m.prepOf(k)
+	if prep <= at || !m.says(prep, "on", "in", "for", "of", "to", "from", "inside", "del", "de", "al") {
+		return false
+	}
+	return m.left(prep, prep-at-1, false, part) > at || prep == at+1 && part(at-1)
+}
+
+// plainWord tells whether item k is a word that may stand before a noun, and no small word, number, verb or thing.
+func (m *message) plainWord(k int) bool {
+	it := &m.items[k]
+	return !it.mark && it.num == nil && !it.site && !m.inList(k, listSmallWords) && !m.meets(k, setOf(cItem, cDid, cDeterminer, cWill, cNeg, cNow)) &&
+		!m.says(k, "and", "with", "w", "on", "in", "at", "plus", "y", "con")
+}
+
+// partOfHeater tells whether item k names a part of a heater that is no equipment of its own.
+func (m *message) partOfHeater(k int) bool {
+	if gas := k - 1; m.says(k, "valve", "control", "flex") && (m.text(gas) == "gas" || m.text(gas) == "control" && m.text(gas-1) == "gas") ||
+		m.text(k) == "gas" && m.says(k+1, "valve", "control", "flex", "line") {
+		return true // "replaced the heater's gas valve"
+	}
+	return m.inList(k, listHeaterParts) || m.is(k, cHint, "ofheater") || m.is(k, cRelief, "") || m.is(k, cPart, "thermostat") || strings.Contains(m.text(k), "element")
+}
+
+// thingOf finds the thing that a deed names or refers to.
+func (m *message) thingOf(v *verb) (string, int) {
 	if strings.HasPrefix(m.text(v.at), "new one") {
 		if o, at := m.objectTakenOut(v); at >= 0 {
 			return o, at
@@ -124,7 +186,7 @@ func (m *message) objectBehind(v *verb) (string, int) {
 			continue
 		}
 		switch {
-		case putsIn && m.is(k, cFuel, "") && !m.gasTalk(k) && m.heaterAlone(k):
+		case putsIn && m.is(k, cFuel, "") && !m.partOfHeater(k) && !m.gasTalk(k) && m.heaterAlone(k):
 			return "heater", k // "set a new 50 gal electric"
 		case v.what == "flushed" && m.partAt(k) == "heater":
 			return "heater", k // "drained and flushed the 40 gal"

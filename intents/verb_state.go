@@ -8,6 +8,9 @@ var (
 	listKeeps     = listOf("keeps")
 	listSomebody  = listOf("somebody")
 
+	listGot    = listOf("got set")
+	listWeJust = listOf("we just")
+
 	listThereSitsOne = listOf("there sits one")
 )
 
@@ -43,9 +46,24 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	if v.state && pastForm(m.text(v.at)) && m.is(v.at-1, cItem, "") && m.right(v.at, 4, true, m.isNum) < 0 {
 		v.state = false // "reguladora ajustada", which tells no setting
 	}
+	if v.state && v.what == "set" && m.gotSet(v) {
+		v.state = false // "got the prv set"
+	}
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
 	}
+}
+
+// gotSet tells whether the writer says that he got the part set: "finally got the prv set at 60".
+func (m *message) gotSet(v *verb) bool {
+	k := v.objAt - 1
+	if v.objAt != v.at-1 {
+		return false
+	}
+	for m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") {
+		k--
+	}
+	return m.inList(k, listGot) && (m.inList(k-1, listWeJust) || k == m.sents[m.items[v.at].sent].from || m.items[k-1].mark || m.says(k-1, "and", "then"))
 }
 
 // isThere tells whether a word of installing says that a part is there, and since when, not that it

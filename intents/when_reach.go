@@ -369,14 +369,14 @@ func (m *message) whenApplies(i int) bool {
 	if m.symptomInClause(i) && !m.readIn(m.items[i].sent, m.items[i].seg) {
 		return false // "the T&P was weeping when I walked in, 96 with the burner lit"
 	}
-	if !m.weakTime(i) {
+	if !m.weakTime(i) || t == "left" && m.isMark(i-1, "(") && m.isMark(i+1, ")") && m.isNum(i-2) {
 		// "after I cranked the prv down", "before i closed anything"
 		return true
 	}
 	if m.pastTense(i) && m.storyTold(i) {
 		return false
 	}
-	if t == "was" || t == "were" || t == "estaba" || t == "it was" || t == "tenia" || t == "traia" || t == "had been" || t == "estaban" {
+	if t == "was" || t == "was at" || t == "were" || t == "estaba" || t == "it was" || t == "tenia" || t == "traia" || t == "had been" || t == "estaban" {
 		// beside a number
 		for k := i + 1; k <= i+4 && k < len(m.items); k++ {
 			if m.items[k].num != nil && m.items[k].role == roleReading {

@@ -28,12 +28,17 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return ""
 	}
 	switch t := m.text(i); {
-	case t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 && m.workedBetween(-1, i):
+	case t == "had" && worked && m.isNum(i+1) && m.right(i, 8, true, func(k int) bool { return m.is(k, cNow, "") && (m.isNum(k+1) || m.isNum(k-1)) }) > 0:
+		return assess.Before // "laundry had 104, now 63"
+	case t == "had" && worked && m.isNum(i+1) && m.items[i+1].role == roleReading && m.leftTag(i, 9, cAfter, "") < 0 && m.workedBetween(-1, i) &&
+		m.left(i, 5, true, func(k int) bool { return m.says(k, "then", "luego") }) < 0: // "turned it down. then the kitchen had 61"
 		return assess.Before // "replaced the prv, front 60, had 118"
 	case (t == "till" || t == "til" || t == "until") && worked && m.verbLeft(i, 6, "set") != nil:
 		return assess.After // "dialed the reg til the kitchen read 60"
 	case t == "once" && worked && m.says(i+1, "i", "we", "ive", "weve"):
 		return assess.After // "once I backed the prv off kitchen was 62"
+	case m.text(i) == "was at" && !m.isNum(i+1):
+		return "" // "swapped the tank while I was at it"
 	case m.is(i, cBefore, ""):
 		if m.tellsOfBefore(i, worked) {
 			return assess.Before
@@ -110,7 +115,7 @@ func (m *message) neverBefore(i int) bool {
 func (m *message) tellsOfAfter(i int) bool {
 	switch m.text(i) {
 	case "al":
-		return m.text(i+1) == ":" || m.isNum(i+1) && m.left(i, 12, true, func(k int) bool { return m.text(k) == "af" }) >= 0 // "AF 95 AL 60"
+		return m.text(i+1) == ":" || (m.isNum(i+1) || i+1 < len(m.items) && m.items[i+1].point != "") && m.left(i, 12, true, func(k int) bool { return m.text(k) == "af" }) >= 0 // "AF 95 AL 60"
 	case "left":
 		// "lazy hand left overnight: 143"
 		return !m.inList(i+1, listNoTimeAfter)

@@ -163,8 +163,8 @@ func (m *message) pastService(v *verb) bool {
 	}
 	// a year or "ago" in the clause
 	for k := v.at + 1; k < s.to && k <= v.at+8; k++ {
-		if m.items[k].seg != seg && k > v.at+2 {
-			break
+		if m.items[k].seg != seg && k > v.at+2 && !(k == v.at+3 && m.text(k-1) == "/" && m.isNum(k-2)) {
+			break // but "installed 03/2014"
 		}
 		if m.is(k, cDid, "") {
 			break
