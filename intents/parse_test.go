@@ -34,7 +34,7 @@ func unstruck(text string) string {
 }
 
 // wordy finds a number written in words, or with a fraction.
-var wordy = regexp.MustCompile(`(?i)zero|cero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|ty\d|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)
+var wordy = regexp.MustCompile(`(?i)zero|cero|sero|\boh\b|one|two|three|four|five|six|seven|eight|nine|ten\b|eleven|twelve|teen|ty\b|ty-|ty\d|hundred|half|buck|uno|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|dieci|veint|treinta|enta|cien|mil\b|medi[oa]|1/2|[¼½¾]|point|punto|thousand|ought`)
 
 // told tells whether a pressure stands in a text: as it is, converted from
 // another unit, or as the middle of two numbers.
