@@ -3,7 +3,6 @@ package intents
 import (
 	"slices"
 	"strings"
-	"sync"
 	"testing"
 )
 
@@ -21,9 +20,6 @@ var framedParts = []framed{
 	{"{}. 64 kitchen", "64 kitchen", ""},
 	{"kitchen 64 - {} - 9 Elm St", "64 kitchen", "9 Elm St"},
 }
-
-// oneParser is the parser of all grids of facts, which keeps nothing of what it reads.
-var oneParser = sync.OnceValues(func() (*Parser, error) { return New() })
 
 // readPhrases puts each phrase into one frame, all frames by turns, and compares the whole frame read.
 func readPhrases(t *testing.T, phrases []said, frames []framed) {

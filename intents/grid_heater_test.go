@@ -32,6 +32,7 @@ func TestEveryWayToSayThatTheHeaterFires(t *testing.T) {
 		product(heatersNamed, []string{"", "just"}, []string{"kicked on", "came on", "fired up", "started up", "fired"}),
 		product(burnersNamed, []string{"", "is", "was"}, []string{"on", "lit", "firing", "running"}),
 		product(elementsPut, []string{"", "are", "were"}, []string{"on", "running", "hot"}),
+		product(heatersNamed, []string{"isn't off", "was not off"}), []string{"burner isn't off"},
 	)
 }
 

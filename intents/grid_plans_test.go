@@ -30,7 +30,7 @@ func TestGridOfPlans(t *testing.T) {
 			want := fmt.Sprintf("plan %s %d", job.plan, d.days)
 			// each job meets each day and each speaker, not every pair of them each time
 			some := []string{who[(k+j)%len(who)], who[(k+2*j+5)%len(who)], who[(2*k+j+8)%len(who)]}
-			verbs := ways(some, oneEach(job.verbs))
+			verbs := product(some, oneEach(job.verbs))
 			grids = append(grids,
 				grid{verbs, []string{"{} " + d.text, "{}, " + d.text}, want},
 				grid{verbs, []string{"{} at 12 Elm St " + d.text}, "12 Elm St | " + want},

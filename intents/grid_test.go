@@ -3,6 +3,7 @@ package intents
 import (
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -24,10 +25,13 @@ func product(axes ...[]string) []string {
 	return phrases
 }
 
+// oneParser is the parser of all grids, which keeps nothing of what it reads.
+var oneParser = sync.OnceValues(func() (*Parser, error) { return New() })
+
 // inFrames checks that each phrase, put in the place of "{}" into each frame, is read as the frame says.
 func inFrames(t *testing.T, frames [][2]string, phrases ...[]string) {
 	t.Helper()
-	p, err := New()
+	p, err := oneParser()
 	if err != nil {
 		t.Fatal(err)
 	}
