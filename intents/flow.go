@@ -75,6 +75,26 @@ func (m *message) flows() {
 		m.flowAcross(a, s)
 	}
 	m.closedThem(all)
+	m.ranAndFell(all)
+}
+
+// ranAndFell gives running water told between two pressures of a gauge to the second, where words of falling
+// lead from it to that: "laundry 59 with two taps going it drops to 47".
+func (m *message) ranAndFell(all []mention) {
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		before := func(f mention) bool { return f.flow == assess.Flowing && f.at < a.at && m.items[f.at].sent == a.sent }
+		if a.Flow != assess.Flowing || b.Flow == assess.Static || a.sent != b.sent || !fellTo(a, b) || slices.ContainsFunc(all, before) {
+			continue
+		}
+		between := func(f mention) bool {
+			return f.flow == assess.Flowing && f.at > a.at && f.at < b.at && m.items[f.at].seg == m.items[b.at].seg &&
+				m.right(f.at, b.at-f.at-1, false, func(j int) bool { return m.is(j, cHint, "moves") || m.inList(j, listWentTo) }) >= 0
+		}
+		if slices.ContainsFunc(all, between) {
+			a.Flow, b.Flow = "", assess.Flowing
+		}
+	}
 }
 
 // inTurns tells whether each reading has a mention of its own, all before theirs or all behind them in

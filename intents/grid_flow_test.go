@@ -45,6 +45,7 @@ func TestWaterThatRunsIsToldOfTheLowerPressure(t *testing.T) {
 	inFrames(t, [][2]string{
 		{"rear bib 66, 48 {}", "48 rear_bibb flowing; 66 rear_bibb"},
 		{"rear bib 66, {} it drops to 48", "48 rear_bibb flowing; 66 rear_bibb"},
+		{"rear bib 66 {} it drops to 48", "48 rear_bibb flowing; 66 rear_bibb"},
 	},
 		product([]string{"with", "while"}, tapsThatRun, []string{"running", "wide open", "in use"}),
 		product([]string{"with"}, machinesThatRun, []string{"running", "on"}),
