@@ -134,7 +134,7 @@ func (m *message) partAt(k int) string {
 	if !ok || m.gasTalk(k) || m.is(k+1, cItem, "") {
 		return ""
 	}
-	if f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && (m.items[k-1].unit == "gal" || m.heaterSize(k-1)) {
+	if f == "tankless" || f == "heat_pump" || m.is(k-1, cPart, "") || m.isNum(k-1) && m.items[k-1].unit == "gal" {
 		return "heater"
 	}
 	return ""
