@@ -364,3 +364,11 @@ func TestThenSaysThatWhatWasReadCameAfterTheWork(t *testing.T) {
 		{"9 Elm Cir, drip irrigation header, 34 psi", "34 irrigation"},
 	})
 }
+
+func TestWhatWasWrittenByMistakeIsNotStored(t *testing.T) {
+	says(t, [][2]string{
+		{"lo último que puse está mal, eran 58 en la cocina y escribí 85", "58 kitchen; ask correct"},
+		{"lo último que puse está mal, son 58 en la cocina, escribí 85", "58 kitchen; ask correct"},
+		{"my last one is wrong, it was 58 in the kitchen and I typed 85", "58 kitchen; ask correct"},
+	})
+}

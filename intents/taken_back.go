@@ -295,6 +295,9 @@ func (m *message) fatFingeredAt(i int) bool {
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
 		return false // "that was a mistake, should be 85"
 	}
+	if m.is(i-1, cHint, "rightly") && !m.is(i-1, cHint, "slip") {
+		return false // "lo que puse está mal, eran 58 y escribí 85"
+	}
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
 		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && m.inList(m.nextNum(i)-1, listNotWhatWasSent) {
 			return false // "I transposed it, 68 front not 86"
