@@ -122,13 +122,19 @@ func (m *message) terseCorrection() bool {
 	if good < 0 || !was && !no && void < 0 || (m.items[good].value < 15 || m.items[good].value > 200) && m.items[good].unit == "" {
 		return false
 	}
+	m.putsInPlace(good, void)
+	return true
+}
+
+// putsInPlace asks for the last report to be corrected to the number at good; the one at void, where there
+// is one, was wrong.
+func (m *message) putsInPlace(good, void int) {
 	m.addAsk(0, AskCorrect)
 	s := &m.sents[m.items[good].sent]
 	s.asking, s.tells = true, true
 	if void >= 0 {
 		m.setRole(void, roleIgnored, "taken back")
 	}
-	return true
 }
 
 // terseChange reads an order that puts a number in the place of one that was sent: "change 92 to 82",
@@ -163,12 +169,7 @@ func (m *message) terseChange() bool {
 	if good < 0 || void < 0 && !sent || !m.inList(before, listToNumber) {
 		return false // "correct it, 60 laundry now" may be another tap's
 	}
-	m.addAsk(0, AskCorrect)
-	s := &m.sents[m.items[good].sent]
-	s.asking, s.tells = true, true
-	if void >= 0 {
-		m.setRole(void, roleIgnored, "taken back")
-	}
+	m.putsInPlace(good, void)
 	return true
 }
 
@@ -200,13 +201,8 @@ func (m *message) tersePutRight() bool {
 	if c.good < 0 || !c.slip && c.void < 0 {
 		return false
 	}
-	m.addAsk(0, AskCorrect)
-	s := &m.sents[m.items[c.good].sent]
-	s.asking, s.tells = true, true
+	m.putsInPlace(c.good, c.void)
 	m.setRole(c.good, roleReading, putRightAlone)
-	if c.void >= 0 {
-		m.setRole(c.void, roleIgnored, "taken back")
-	}
 	return true
 }
 
