@@ -123,8 +123,8 @@ func (m *message) toldNew(i, part int) bool {
 	if m.partAt(part) == "drain_valve" && m.is(part-1, cMaterial, "") && m.closes(part) && m.items[part].point != "" && !m.planish(m.items[i].sent) {
 		return true // "new brass drain valve on the heater"
 	}
-	if m.closes(part) && (m.items[i].sent > 0 || i > 0) && m.toldBeforeAndAfter() && !m.planish(m.items[i].sent) {
-		return true // "before: rear 95, after: rear 61. new reg"
+	if m.closes(part) && !m.planish(m.items[i].sent) && (m.toldBeforeAndAfter() && i > 0 || m.nowBeside(i, part)) {
+		return true // "before: rear 95, after: rear 61. new reg", "new prv, 62 now"
 	}
 	if m.says(n, "on", "under", "in") {
 		for n++; n <= part+6 && !m.stopAt(n); n++ {
@@ -159,6 +159,15 @@ func (m *message) toldBeforeAndAfter() bool {
 		after = after || number && m.is(k, cAfter, "") && !m.is(k, cNow, "")
 	}
 	return before && after
+}
+
+// nowBeside tells whether the clause before item i or behind item part tells a pressure of now:
+// "kitchen 62 now, new prv".
+func (m *message) nowBeside(i, part int) bool {
+	number := func(k int) bool {
+		return m.isNum(k) && (m.is(k-1, cNow, "") || m.is(k+1, cNow, "") || m.is(k+1, cAfter, "") || strings.HasPrefix(m.text(k+1), "now "))
+	}
+	return m.items[max(i-1, 0)].mark && m.left(i-1, 5, true, number) >= 0 || m.items[min(part+1, len(m.items)-1)].mark && m.right(part+1, 5, true, number) >= 0
 }
 
 // wasThenNow tells whether the clauses from item k on tell a number of before and one of after.

@@ -279,6 +279,8 @@ func (m *message) picked(options []string) string {
 		return ""
 	case yes && !no:
 		return options[0]
+	case no && asksNewPart(options):
+		return options[1]
 	case no:
 		return "no"
 	}

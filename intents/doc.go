@@ -120,6 +120,7 @@
 //	                               verbs of work: what to, whether done
 //	deed deed_by deed_told deed_new_part deed_rebuild deed_renewal deed_shut deed_went_in
 //	                               work told in other ways
+//	deed_new_unsaid                a new part that may be in or only wanted
 //	object object_second           what a deed was done to
 //	work                           statements of work
 //	plan plan_action plan_order plan_object plan_told plan_will

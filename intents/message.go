@@ -64,6 +64,7 @@ func (m *message) understand() {
 	m.findWork()
 	m.findPlans()
 	m.findEquipment()
+	m.newUnsaid()
 	m.findSymptoms()
 	m.statesOfReadings()
 	m.settle()

@@ -101,7 +101,7 @@ func (w *streetWalk) strange(end int) (score float64) {
 	if end >= len(w.toks) || w.toks[end].text == "\n" {
 		score += 0.5
 	}
-	unknown := false
+	unknown := w.toks[w.name].text == "main" // "72 main kitchen 64"
 	for k := w.name; k < end; k++ {
 		t := &w.toks[k]
 		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 2 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
@@ -197,10 +197,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if words == 0 && w.proper(k) && w.inCapitals(k) {
 		return true // "58 Lower Parade"
 	}
-	if t.text == "main" && words == 0 && w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark) {
-		return true // "12 Main"
-	}
-	if t.text == "main" && words == 0 && w.houseOnMain() {
+	if t.text == "main" && words == 0 && w.houseOnMain(k) {
 		return true
 	}
 	if words == 1 && len(t.text) == 1 && oneOf(w.toks[k-1].text, "ave", "avenue") && !initialed(w.toks, k) {
@@ -299,10 +296,17 @@ func (p *Parser) slipOfTerm(w string) bool {
 	return false
 }
 
-// houseOnMain tells whether the house number before "main" is no pressure of the main: it has a letter of
-// the compass behind it, or is too large, "1201 w main".
-func (w *streetWalk) houseOnMain() bool {
+// houseOnMain tells whether the house number before the "main" at k is no pressure of the water
+// main: the name has a capital, another pressure follows, or the number is too large or has a
+// letter of the compass behind it: "12 Main", "72 main kitchen 64", "1201 w main".
+func (w *streetWalk) houseOnMain(k int) bool {
 	n := w.toks[w.from-1].num
+	switch {
+	case w.proper(k) && (k+1 >= len(w.toks) || w.toks[k+1].kind == mark):
+		return true
+	case w.proper(k), w.pointNumber(k + 1):
+		return !w.measured()
+	}
 	return n != nil && n.integer && len(n.digits) >= 3 && (w.dir != "" || n.value > highestPressure)
 }
 

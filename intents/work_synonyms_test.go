@@ -139,10 +139,38 @@ func TestAPartThatIsThereNowWasPutIn(t *testing.T) {
 		{"prv failed, not replaced", "prv failed"},
 		{"prv is shot, replaced in 2019", "prv year 2019 failed"},
 		{"before: rear 95, after: rear 61. new reg", "61 rear_bibb after; 95 rear_bibb before; replaced_prv"},
+		{"12 Elm, new prv, 62 now at the kitchen", "62 kitchen after; replaced_prv"},
+		{"kitchen 62 now, new prv", "62 kitchen after; replaced_prv"},
 		{"new 3/4 prv went in, set 62", "replaced_prv to 62"},
 		{"prv is new as of today, 60 rear", "60 rear_bibb; replaced_prv"},
 		{"new brass drain valve on the heater", "drain_valve brass; replaced_drain_valve"},
 	})
+}
+
+// A new part that stands by its name alone may be in, or be what the house needs: the message asks.
+func TestANewPartByItsNameAloneIsAskedAbout(t *testing.T) {
+	p, err := oneParser()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, text := range []string{"12 Elm new prv", "new prv at 12 Elm", "12 Elm got a new regulator", "kitchen 62. New heater", "12 Elm reguladora nueva", "calentador nuevo en 12 Elm"} {
+		f := p.Parse(text, Context{})
+		if len(f.Unclear) != 1 || len(f.Unclear[0].MightBe) != 2 {
+			t.Errorf("%q asks %v", text, f.Unclear)
+			continue
+		}
+		for k, want := range []string{"replaced_", "plan "} {
+			g, ok := p.Answered(text, Context{}, f.Unclear[0], f.Unclear[0].MightBe[k])
+			if got := inWords(g); !ok || !strings.Contains(got, want) {
+				t.Errorf("%q answered %q gives %q, want %s", text, f.Unclear[0].MightBe[k], got, want)
+			}
+		}
+	}
+	for _, text := range []string{"new prv Friday at 12 Elm", "new prv is in at 12 Elm", "does 12 Elm need a new prv?", "new heater, 50 gal gas", "set the new prv to 60", "prv is new"} {
+		if f := p.Parse(text, Context{}); len(f.Unclear) > 0 {
+			t.Errorf("%q asks %q", text, f.Unclear[0].Ask)
+		}
+	}
 }
 
 // Water that the city shut, a leak that the customer mended, is no work of the visit; air put
