@@ -316,14 +316,14 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskHistory && !set.has(cueMark) && m.shrugs(s) {
 			continue // "quién sabe de qué año será la válvula"
 		}
-		if r.about == AskHistory && set&cues(cueMark, cueAsks) == 0 && m.momentIn(s) {
+		if r.about == AskHistory && (set&cues(cueMark, cueAsks) == 0 && m.momentIn(s) || !set.has(cueMark) && m.tellsNeed(from)) {
 			continue // "quieren que les suba la reguladora, paso el jueves"
 		}
 		if r.about == AskSnooze && m.sentenceIs(s, cHint, "remind") && m.errandBehind(from) {
 			return false // "nudge me in 4 days, get basement key"
 		}
-		if r.about == AskDue && m.settlesTime(s) {
-			continue // "do I come back in 2 weeks, nah make it a month"
+		if r.about == AskDue && (m.settlesTime(s) || !set.has(cueMark) && m.tellsNeed(from)) {
+			continue // "do I come back in 2 weeks, nah make it a month", "tenemos que volver a medir"
 		}
 		if r.about == AskDone && m.thenRecheck(from, to) {
 			continue // "finished here, recheck in a year"
@@ -347,35 +347,6 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		}
 		m.addAsk(from, r.about)
 		return true
-	}
-	return false
-}
-
-// settlesTime tells whether the writer asks himself in sentence s when to do something, and settles
-// it: "come back when, Tuesday? no, Wednesday, to change the prv".
-func (m *message) settlesTime(s int) bool {
-	time := func(k int) bool { return m.timeSpan(k) || m.timeWordAt(k) }
-	to := m.sents[min(s+1, len(m.sents)-1)].to
-	asked, settled := false, false
-	for k := m.sents[s].from; k < to; k++ {
-		switch {
-		case asked && settled && time(k):
-			return m.anyDo(k, to)
-		case asked && (m.is(k, cRetract, "") || m.inList(k, listSettles) || m.is(k, cHint, "rightly")):
-			settled = true
-		case time(k):
-			asked = true
-		}
-	}
-	return false
-}
-
-// anyDo tells whether a job to be done stands among items from..to.
-func (m *message) anyDo(from, to int) bool {
-	for k := from; k < to; k++ {
-		if m.is(k, cDo, "") {
-			return true
-		}
 	}
 	return false
 }

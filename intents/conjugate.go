@@ -19,6 +19,12 @@ func (l *lexicon) addVerbo(value, body string) error {
 		l.add([][]string{{"fue", "quedo", "quedaron", "ya+quedo", "ya+esta"}, f.done}, did)
 		l.add([][]string{f.done}, did)
 		l.add([][]string{spanishClitics, {f.now}}, to) // "el viernes le coloco el tanque"
+		l.add([][]string{spanishIsDone, {f.isDone, f.inf + "a"}}, to)
+		l.add([][]string{spanishToCome, {f.inf + "e", f.inf + "emos", f.inf + "an"}}, to)
+		l.add([][]string{spanishToCome, f.beDone}, to)
+		for _, t := range [...]tag{to, {class: cWill}} {
+			l.add([][]string{{"que"}, spanishToCome, f.beDone}, t) // "dijo que le cambien la reguladora"
+		}
 		for _, end := range spanishEnds {
 			for _, t := range [...]tag{base, to} {
 				l.add([][]string{{f.inf + end}}, t)
@@ -45,6 +51,8 @@ func planOf(work string) (plan string, job bool) {
 // Pronouns before a verb, "_" for none, and those that grow on its infinitive.
 var (
 	spanishClitics = []string{"_", "le", "les"} // "la" and "lo" are words of their own: what they stand for is looked for
+	spanishIsDone  = []string{"se", "se+le", "se+les"}
+	spanishToCome  = []string{"_", "le", "les", "se", "se+le", "se+les"}
 	spanishEnds    = [...]string{"", "la", "lo", "le", "les", "las", "los"}
 )
 
@@ -52,6 +60,8 @@ var (
 type forms struct {
 	inf, i, we, it string
 	now            string   // what the writer does: of a day to come
+	isDone         string   // what is done: "se cambia"
+	beDone         []string // what is asked for: "que cambien"
 	done           []string // the participle of one thing, told as masculine and as feminine
 }
 
@@ -68,11 +78,13 @@ func conjugate(inf string) forms {
 		case 'z':
 			soft = stem[:len(stem)-1] + "c" // empezar, empecé
 		}
-		return forms{inf, soft + "e", stem + "amos", stem + "o", stem + "o", []string{stem + "ado", stem + "ada"}}
+		return forms{inf, soft + "e", stem + "amos", stem + "o", stem + "o", stem + "a",
+			[]string{soft + "en", soft + "emos"}, []string{stem + "ado", stem + "ada"}}
 	}
-	it, now := stem+"io", stem+"o"
+	it, now, isDone := stem+"io", stem+"o", stem+"e"
 	if strings.HasSuffix(inf, "uir") && !strings.HasSuffix(inf, "guir") {
-		it, now = stem+"yo", stem+"yo" // sustituir, sustituyó
+		it, now, isDone = stem+"yo", stem+"yo", stem+"ye" // sustituir, sustituyó
 	}
-	return forms{inf, stem + "i", stem + "imos", it, now, []string{stem + "ido", stem + "ida"}}
+	ask := now[:len(now)-1] // sustituya
+	return forms{inf, stem + "i", stem + "imos", it, now, isDone, []string{ask + "an", ask + "amos"}, []string{stem + "ido", stem + "ida"}}
 }

@@ -62,7 +62,7 @@
 // What is asked of the bot:
 //
 //	ask ask_split ask_phrase ask_phrase_past
-//	cue ask_cue                    what single words lend to a question
+//	cue ask_cue ask_due            what single words lend to a question
 //	ask_help ask_house ask_office ask_houses
 //	                               help, one house, all houses
 //	ask_convert ask_tank_size      sums

@@ -301,8 +301,8 @@ func (m *message) jobAt(i, s int, value string, d doing) (action, outcome) {
 	if d.done && (!m.ambiguousForm(i) || m.toldDone(i)) || d.deed && m.is(i, cBase, "") && !d.will && !m.momentNext(i) {
 		return action{}, passed
 	}
-	if m.denied(i) || (pastForm(m.text(i)) || m.is(i, cDid, "")) && m.needless(i) {
-		return action{}, refuted // "he doesn't want the prv replaced"
+	if m.denied(i) || (pastForm(m.text(i)) || m.is(i, cDid, "") || m.is(i, cPart, "new")) && m.needless(i) {
+		return action{}, refuted // "he doesn't want the prv replaced", "no hay que poner reguladora nueva"
 	}
 	if d.done && !d.will && !m.momentSeg(i) || d.deed && !d.will && pastForm(m.text(i)) {
 		return action{}, passed // "prv replaced Monday" is told, not planned

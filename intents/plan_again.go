@@ -126,10 +126,16 @@ func (m *message) dayAhead(i int) bool {
 // putsOn tells whether a sentence orders nothing but a house onto the list of a day: "put
 // 123 Elm on for the 22nd", "pencil in 9 Oak Ct Thursday morning", "apunta 12 Elm para el 22".
 func (m *message) putsOn(s int) bool {
+	return m.listOrderEnd(s) == m.sents[s].to
+}
+
+// listOrderEnd returns where the words end that order a house onto the list of a day, -1 if the
+// sentence does not begin so: before "cambiar" in "pon 18 Plover para el viernes, cambiar tanque".
+func (m *message) listOrderEnd(s int) int {
 	first := m.firstOf(s)
 	se := &m.sents[s]
 	if first >= se.to || !m.inList(first, listOntoList) || !m.tellsTime(s) {
-		return false
+		return -1
 	}
 	house := false
 	for i := first + 1; i < se.to; i++ {
@@ -138,9 +144,14 @@ func (m *message) putsOn(s int) bool {
 			house = true
 		case it.mark && !m.isMark(i, "?"), m.inList(i, listOfList), m.timeWordAt(i), it.num != nil &&
 			(it.num.time || it.unit == "hour" || unitDays(it.unit) > 0 || it.role == roleDate):
+		case house:
+			return i
 		default:
-			return false
+			return -1
 		}
 	}
-	return house
+	if !house {
+		return -1
+	}
+	return se.to
 }

@@ -116,6 +116,8 @@ func (m *message) planCode(what string, i, s int) (assess.Action, bool) {
 		return assess.ReplacePRV, true
 	case obj != "expansion_tank":
 		return assess.OtherAction, true
+	case what == "install" && m.is(m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") })-1, cHint, "another") && !m.noTank():
+		return assess.ReplaceTank, true // "el viernes le ponemos otro tanque"
 	case what == "replace" && (m.noTank() || m.goesIn(i) && !m.failedTank()), what == "install" && !m.failedTank():
 		return assess.InstallTank, true
 	}

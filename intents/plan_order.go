@@ -5,9 +5,10 @@ import "strings"
 // What is ordered, or written down to be done.
 
 // orders tells whether the word at i begins its sentence as an order, with a day named in
-// it: "Replace it within the month, put it down for 30 days".
+// it: "Replace it within the month, put it down for 30 days", or follows one that puts the house on
+// the list of a day: "pon 18 Plover para el viernes, cambiar tanque".
 func (m *message) orders(i, s int) bool {
-	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s) || m.jotted(i)
+	return i == m.sents[s].from && orderForm(m.text(i)) && m.momentIn(s) || m.jotted(i) || i == m.listOrderEnd(s) && orderForm(m.text(i))
 }
 
 // jotted tells whether the work at item i is a noun that somebody is to write down, or that was

@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listNeedsToBe            = listOf("needs to be")
@@ -21,6 +23,9 @@ func (m *message) willNear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	if m.is(i, cWill, "") && m.is(i, cDo, "replace") {
 		return true // "has to go"
+	}
+	if m.is(i, cWill, "") && m.is(i, cDo, "") && strings.HasPrefix(m.text(i), "que ") {
+		return true // "dijo que le cambien la reguladora"
 	}
 	own := false // the clause names a part of its own
 	for k := i; k >= s.from && k >= i-10; k-- {
