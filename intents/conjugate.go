@@ -9,15 +9,19 @@ import "strings"
 // addVerbo keeps the forms of regular verbs of a kind of work.
 func (l *lexicon) addVerbo(value, body string) error {
 	did, base := tag{class: cDid, value: value}, tag{class: cBase, value: value}
-	plan, _ := planOf(value)
+	plan, job := planOf(value)
 	to := tag{class: cDo, value: plan}
 	for _, inf := range strings.Split(body, "|") {
 		f := conjugate(fold(strings.TrimSpace(inf)))
 		l.add([][]string{spanishClitics, {f.i, f.we}}, did)
 		l.add([][]string{{"he", "hemos", "se+ha", "se+le+ha"}, f.done[:1]}, did)
 		l.add([][]string{{"se", "se+le", "se+les"}, {f.it}}, did)
+		l.add([][]string{spanishCrew, spanishClitics, {f.it}}, did) // "mi compañero cambió la reguladora"
 		l.add([][]string{{"fue", "quedo", "quedaron", "ya+quedo", "ya+esta"}, f.done}, did)
 		l.add([][]string{f.done}, did)
+		if job {
+			l.add([][]string{spanishEarlier, f.done[:1]}, tag{class: cWord}) // "la otra compañía le había cambiado el tanque"
+		}
 		l.add([][]string{spanishClitics, {f.now}}, to) // "el viernes le coloco el tanque"
 		l.add([][]string{spanishIsDone, {f.isDone, f.inf + "a"}}, to)
 		l.add([][]string{spanishToCome, {f.inf + "e", f.inf + "emos", f.inf + "an"}}, to)
@@ -52,6 +56,8 @@ func planOf(work string) (plan string, job bool) {
 var (
 	spanishClitics = []string{"_", "le", "les"} // "la" and "lo" are words of their own: what they stand for is looked for
 	spanishIsDone  = []string{"se", "se+le", "se+les"}
+	spanishCrew    = []string{"mi+companero", "mi+ayudante", "mi+chalan", "mi+compa", "mi+pareja", "el+ayudante", "el+chalan"}
+	spanishEarlier = []string{"habia", "habian", "le+habia", "le+habian", "les+habian", "se+habia", "se+le+habia", "la+habian", "lo+habian"}
 	spanishToCome  = []string{"_", "le", "les", "se", "se+le", "se+les"}
 	spanishEnds    = [...]string{"", "la", "lo", "le", "les", "las", "los"}
 )

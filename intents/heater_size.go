@@ -40,8 +40,8 @@ func (m *message) heaterSize(i int) bool {
 	if !it.num.integer || it.unit != "" {
 		return false
 	}
-	if m.says(i-1, "de", "of") && (m.is(i-2, cItem, "heater") || m.is(i-2, cItem, "tank") && m.itemCode(i-2, "tank") == "heater") {
-		return true // "boiler de 50 en la cochera"
+	if m.says(i-1, "de", "of") && !(m.says(i+1, "a", "hasta") && m.isNum(i+2)) && (m.is(i-2, cItem, "heater") || m.is(i-2, cItem, "tank") && m.itemCode(i-2, "tank") == "heater") {
+		return true // "boiler de 50 en la cochera", not "el tanque de 30 a 60"
 	}
 	if m.pointInClause(i) {
 		return false

@@ -67,10 +67,24 @@ func (m *message) afterWork(i int) bool {
 	return m.p.lex.inList(last, listWorkEnds) && (m.stopAt(i+1) || m.isNum(i+1) || m.items[min(i+1, len(m.items)-1)].point != "")
 }
 
+// leadsToSetting tells whether what follows item i is what a part was set or charged to: "quedó en 60" of
+// a regulator, "encontré el tanque con 30".
+func (m *message) leadsToSetting(i int) bool {
+	k := i + 1
+	for m.is(k, cDeterminer, "") || m.is(k, cItem, "") || k > i+1 && m.is(k, cHint, "putat") || m.says(k, "con") {
+		k++
+	}
+	if !m.isNum(k) {
+		return false
+	}
+	r := m.items[k].role
+	return r == roleTo || r == roleFrom || r == roleSetting || r == roleCharge
+}
+
 // noTimeWord tells whether what may be a word of time is none.
 func (m *message) noTimeWord(i int) bool {
-	if m.isNum(i+1) && (m.items[i+1].role == roleTo || m.items[i+1].role == roleFrom || m.items[i+1].role == roleSetting) {
-		return true // "quedó en 60" of a regulator
+	if m.leadsToSetting(i) {
+		return true
 	}
 	switch m.text(i) {
 	case "after", "before":
