@@ -134,7 +134,7 @@
 //	                               which thing an attribute is told of
 //	symptom symptom_read symptom_word symptom_way
 //	symptom_sign symptom_sign_word
-//	symptom_leak symptom_near symptom_absent
+//	symptom_leak symptom_near symptom_absent symptom_gone
 //	                               what is wrong
 //
 // The frame is settled:

@@ -202,7 +202,7 @@ func refersBack(s string) bool {
 // "looked for a date on the prv, couldn't find one".
 func (m *message) aboutThing(from, to int) bool {
 	for k := max(from, 0); k < to; k++ {
-		if m.is(k, cSym, "") {
+		if m.is(k, cSym, "") || m.is(k, cColor, "") {
 			return true
 		}
 		switch m.text(k + 1) {

@@ -75,6 +75,9 @@ func (m *message) ofWholeHouse(i int) bool {
 func (m *message) otherSense(i int) bool {
 	switch m.text(i) {
 	case "gone":
+		if m.isNum(i+1) && m.items[i+1].unit == "year" {
+			return true // "has gone 5 years without a flush"
+		}
 		// "Tank OK. Gone.": the writer is; "I have gone outside"
 		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.inList(i-2, listIHave)
 	case "dead":

@@ -9,6 +9,11 @@ var (
 	listNotOnce  = listOf("not once")
 	listThisYear = listOf("this year")
 	listGotTo    = listOf("got to")
+
+	listEverSince = listOf("ever since")
+	listHowLong   = listOf("how long")
+	listForSoLong = listOf("for so long")
+	listNotServed = listOf("not served")
 )
 
 // The last flush or service of what is installed.
@@ -21,6 +26,9 @@ func (m *message) neverServiced(i int) bool {
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && m.items[k].seg == m.items[i].seg &&
 		!m.is(k-1, cNeg, "") && !m.isAny(k, cItem, "heater", "drain_valve") && !m.serviceWord(i) {
 		return false // "never touched the prv"
+	}
+	if m.right(i, 8, true, func(k int) bool { return m.items[k].why == sinceServed }) >= 0 {
+		return false // "nobody has flushed the heater in 3 years"
 	}
 	never := func(k int) bool { return m.text(k) == "never" }
 	since := m.right(i, 4, true, func(k int) bool { return m.text(k) == "since" })
@@ -64,6 +72,48 @@ func (m *message) notOnce(i int) bool {
 	return m.left(i, 6, true, func(k int) bool { return m.inList(k, listNotOnce) }) >= 0
 }
 
+// sinceServed says that a time is that since the last service.
+const sinceServed = "since its last service"
+
+// unservedFor tells whether the years at item i are those since the last service: "hasn't been flushed in
+// 3 years", "three years since the heater was flushed", "went 5 years without a flush".
+func (m *message) unservedFor(i int) bool {
+	if !m.kinds.meets(setOf(cDid, cHint)) {
+		return false
+	}
+	served := func(k int) bool { return m.isService(k) && m.text(k) != "hecho" }
+	from := i + 1
+	for m.is(from, cUnit, "") || m.says(from, "now") {
+		from++
+	}
+	if m.inList(from, listEverSince) {
+		k := m.right(from, 6, false, served)
+		return k >= 0 && m.items[k].seg == m.items[from].seg
+	}
+	k := i - 1
+	for m.inList(k, listAbout) || m.inList(k, listHowLong) || m.is(k, cHint, "hedge") {
+		k--
+	}
+	if !m.inList(k, listForSoLong) {
+		return false
+	}
+	if m.text(k-1) == "unflushed" {
+		return true
+	}
+	k = m.left(k, 5, false, served)
+	if k < 0 || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	return m.left(k, 6, false, func(j int) bool { return m.inList(j, listNotServed) && m.items[j].seg == m.items[k].seg }) >= 0
+}
+
+// servedSoLongAgo tells whether the service at item i is the one since which a time is told: "been 3 years
+// since it was flushed".
+func (m *message) servedSoLongAgo(i int) bool {
+	k := m.left(i, 9, false, func(k int) bool { return m.items[k].unit == "year" })
+	return k >= 0 && m.unservedFor(k)
+}
+
 // isService tells whether item k says that something was flushed or serviced.
 func (m *message) isService(k int) bool {
 	return m.is(k, cDid, "flushed") || m.is(k, cHint, "served") || m.serviceWord(k)
@@ -73,7 +123,7 @@ func (m *message) isService(k int) bool {
 func (m *message) maintainedYear(i int) bool {
 	s := &m.sents[m.items[i].sent]
 	last := m.says(i-1, "last time", "last one") || m.text(i-2) == "last time" || m.says(i-1, "one", "was") && m.text(i-2) == "last"
-	if m.rebuiltThen(i) {
+	if m.rebuiltThen(i) || m.items[i].why == sinceServed {
 		return true
 	}
 	if last && m.left(i, 12, true, m.isService) >= 0 {

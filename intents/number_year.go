@@ -31,6 +31,9 @@ func (m *message) yearsRole(i int) (role, string) {
 			return roleIgnored, "years of something else"
 		}
 	}
+	if m.unservedFor(i) {
+		return roleAgo, sinceServed
+	}
 	if m.right(i, 2, false, func(k int) bool { t := m.text(k); return t == "ago" || t == "back" || t == "atras" }) >= 0 {
 		return roleAgo, "ago"
 	}

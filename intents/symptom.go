@@ -30,7 +30,8 @@ func (m *message) findSymptoms() {
 			continue
 		}
 		name, ok := m.symptomAt(i)
-		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i) || m.usedTo(i) || m.ofNeighbours(i)) || m.supposed(i) {
+		gone := ok && m.goneSince(i)
+		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i) || m.usedTo(i) && !gone || m.ofNeighbours(i)) || m.supposed(i) {
 			continue
 		}
 		if name == assess.ReliefDischarge && m.sentenceIs(it.sent, cBlocked, "") && m.saysOfBlocked(i) {
@@ -39,7 +40,7 @@ func (m *message) findSymptoms() {
 		if m.isMark(i+1, ":") && m.right(i, 8, true, func(k int) bool { return m.is(k, cSym, "") }) >= 0 {
 			continue // "Ruido: no hay golpes": the head of its line
 		}
-		absent := m.absent(i, name)
+		absent := gone || m.absent(i, name)
 		if m.lookedFor(i) {
 			if !m.cleared(i) {
 				continue

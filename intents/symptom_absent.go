@@ -179,18 +179,52 @@ func (m *message) freeOf(i int) bool {
 
 // isOver tells whether the symptom at item i has ended: "the banging quit".
 func (m *message) isOver(i int) bool {
-	return m.ended(i+1) || m.text(i+1) == "has" && m.inList(i+2, listEnded) || m.text(i-1) == "se quito el" || m.text(i-2) == "quito"
+	if k := m.pastPlace(i + 1); k > i+1 && (m.ended(k) || m.noLonger(k)) {
+		return true // "the drip at the kitchen went away"
+	}
+	if m.is(i, cColor, "") && strings.HasSuffix(m.text(i+1), " gone") {
+		return true // "black water is gone"
+	}
+	return m.ended(i+1) || m.noLonger(i+1) || m.text(i+1) == "has" && m.inList(i+2, listEnded) || m.text(i-1) == "se quito el" || m.text(i-2) == "quito"
+}
+
+// pastPlace returns the item behind the place told at item k: "at the kitchen", "under the sink".
+func (m *message) pastPlace(k int) int {
+	if !m.says(k, "at", "in", "under", "by", "from") {
+		return k
+	}
+	for k++; m.is(k, cDeterminer, ""); k++ {
+	}
+	if m.is(k, cFixture, "") || m.pointAt(k) || m.is(k, cItem, "") || m.is(k, cBibb, "") {
+		return k + 1
+	}
+	return k
 }
 
 // ended tells whether the words at i say that something is over: "quit", "is gone".
 func (m *message) ended(i int) bool {
-	return m.inList(i, listEnded) || m.inList(i, listLinks) && m.inList(i+1, listEnded)
+	for m.inList(i, listLinks) || m.text(i) == "has" || m.text(i) == "all" && m.inList(i+1, listEnded) {
+		i++
+	}
+	return m.inList(i, listEnded)
+}
+
+// noLonger tells whether the words at item k end a clause by saying that something is not there any more:
+// "no longer there", "hasn't come back".
+func (m *message) noLonger(k int) bool {
+	if m.inList(k, listLinks) {
+		k++
+	}
+	if m.text(k) == "no" && m.text(k+1) == "longer" {
+		return m.closes(k+1) || m.says(k+2, "there", "present", "here")
+	}
+	return m.says(k, "hasnt", "never", "not", "havent") && m.says(k+1, "come back", "came back", "returned")
 }
 
 // endedHere tells whether what ended at item i was there on this visit, since it ended by what was
 // done: "the whistle quit once I opened the stop". Otherwise an earlier complaint ended.
 func (m *message) endedHere(i int) bool {
-	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done }) ||
+	return slices.ContainsFunc(m.verbs, func(v verb) bool { return v.done && !m.inList(v.at, listEnded) }) ||
 		m.right(i, 5, false, func(k int) bool {
 			return m.says(k, "once", "when", "after", "as soon as", "cuando") && m.inList(k+1, listAtWhichEnded)
 		}) >= 0

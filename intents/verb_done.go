@@ -52,7 +52,8 @@ const (
 // judgeMood tells whether the work of a verb is denied or is to be done only.
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
-	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at)
+	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at) ||
+		v.what == "flushed" && m.servedSoLongAgo(v.at)
 	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v) || m.slipOfTense(v.at)
 }
 
