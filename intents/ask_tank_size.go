@@ -282,9 +282,15 @@ func (m *message) sizingAsked(s int) bool {
 			continue
 		}
 		set := m.wordCues(it.tok)
-		wh = wh || set.has(cueWh) && (i == se.from || m.items[i-1].mark || m.wordCues(m.items[i-1].tok).has(cueSmall))
+		wh = wh || set.has(cueWh) && !m.tellsMore(i) && (i == se.from || m.items[i-1].mark || m.wordCues(m.items[i-1].tok).has(cueSmall))
 	}
 	return gallons && (sizing || wh || m.sizingWord(s) || psi && se.question)
+}
+
+// tellsMore tells whether the "which" at item i tells more of the thing before it: "tank, which is in good
+// shape, holds two gallons".
+func (m *message) tellsMore(i int) bool {
+	return m.text(i) == "which" && m.isMark(i-1, ",") && m.is(i-2, cItem, "") && !m.is(i+1, cItem, "") && !m.inList(i+1, listSizes)
 }
 
 // sizingWord tells whether a sentence has a word that asks for a size.

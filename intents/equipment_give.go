@@ -207,7 +207,7 @@ func (m *message) sinceInstalled(i, k int, owner string) bool {
 	if m.text(k) == "since" && m.says(i+1, "install", "installed") {
 		return true
 	}
-	if !m.says(k, "since", "been", "here") || owner == "" || owner != m.itemIn(m.items[i].sent) {
+	if !m.says(k, "since", "been", "here") || owner == "" || !oneOf(m.itemIn(m.items[i].sent), owner, "") {
 		return false
 	}
 	return m.is(i-2, cItem, "") || m.left(i, 4, false, func(j int) bool { return m.says(j, "there", "in") || m.is(j, cHint, "inuse") }) >= 0

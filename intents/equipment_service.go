@@ -81,7 +81,7 @@ func (m *message) unservedFor(i int) bool {
 	if !m.kinds.meets(setOf(cDid, cHint)) {
 		return false
 	}
-	served := func(k int) bool { return m.isService(k) && m.text(k) != "hecho" }
+	served := func(k int) bool { return m.isService(k) && !strings.HasPrefix(m.text(k), "been ") }
 	from := i + 1
 	for m.is(from, cUnit, "") || m.says(from, "now") {
 		from++
@@ -137,7 +137,7 @@ func (m *message) maintainedYear(i int) bool {
 					m.text(i+1) == "install" {
 					return false
 				}
-				if m.text(j) == "installed" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
+				if m.text(j) == "installed" || m.is(j, cHint, "wentin") || m.is(j, cDid, "installed") || m.says(j, "dated", "tag", "built") || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
 					return false // "flushed htr 40 gal gas 2018"
 				}
 			}

@@ -75,6 +75,12 @@ func (m *message) heaterSize(i int) bool {
 		return true // "it's a 40 gas, not a 50"
 	}
 	topic, at := m.topicBefore(i)
+	if it.value < 100 && m.closes(i) && (m.inList(i-2, listLinks) || m.inList(i-2, listItIs) || m.says(i-2, "which is", "thats", "that is")) {
+		if topic == "" {
+			topic = m.carried(it.sent)
+		}
+		return topic == "heater" // "heater hasn't got a date on it, it is a 40"
+	}
 	return topic == "heater" && at >= i-3 && m.items[at].seg == it.seg && !m.is(at, cPart, "thermostat")
 }
 

@@ -52,6 +52,9 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 // attributive tells whether the condition at item i is that of a noun right behind it which is no
 // equipment: "got that rusted union loose", "a dead crab".
 func (m *message) attributive(i int) bool {
+	if m.is(i+1, cHint, "looks") {
+		return false // "a rough looking one"
+	}
 	noun := m.is(i+1, cFitting, "part") || m.strangeThing(i+1) && len(m.text(i+1)) > 3 && !adverb(m.text(i+1))
 	return noun && m.is(i-1, cDeterminer, "") && !m.isNum(i-1)
 }
@@ -67,6 +70,8 @@ func (m *message) distance(x *mentionOf, a attribute, items []mentionOf) float64
 	}
 	commas := float64(m.separators(from, to))
 	switch {
+	case behind && a.what == "cond" && m.adjectives(a.at, x.at):
+		d = 1
 	case behind:
 		d += m.beforeNoun(x, a, commas)
 	case !m.factualRun(x.at, a.at):
@@ -79,6 +84,23 @@ func (m *message) distance(x *mentionOf, a attribute, items []mentionOf) float64
 		}
 	}
 	return d
+}
+
+// adjectives tells whether the bad condition at item i begins a row of what is told of the thing at item x
+// before its name: "corroded, six year old tank". The talk of a thing before it goes on to "corroded".
+func (m *message) adjectives(i, x int) bool {
+	if !m.isMark(i+1, ",") || m.is(i, cCond, "good") || m.clauseStart(i) != i || x-i > 6 || x-i < 3 {
+		return false
+	}
+	if m.left(i, 10, true, func(k int) bool { return m.is(k, cItem, "") || m.is(k, cPart, "") }) >= 0 {
+		return false
+	}
+	for k := i + 2; k < x; k++ {
+		if !m.factual(k) && !m.says(k, "old", "a", "the") && !m.is(k, cUnit, "") {
+			return false
+		}
+	}
+	return true
 }
 
 // beforeNoun returns how much farther an item is for standing behind its attribute: a little

@@ -235,21 +235,26 @@ func (m *message) byPRV(k int) bool {
 // saidLast tells whether the condition at i closes the list of facts of the only thing
 // that its sentence names: "Regulator untouched, 2017, good."
 func (m *message) saidLast(i int, items []mentionOf) bool {
-	if !m.closes(i) || !m.isMark(i-1, ",", "-", "/", ";") && m.text(i-1) != "and" && m.text(i-1) != "y" {
+	last := i
+	if m.is(i+1, cHint, "looks") {
+		last++ // "rough looking"
+	}
+	if !m.closes(last) || !m.isMark(i-1, ",", "-", "/", ";") && m.text(i-1) != "and" && m.text(i-1) != "y" {
 		return false
 	}
-	n := 0
+	n, from := 0, 0
 	for _, x := range items {
 		if m.items[x.at].sent == m.items[i].sent {
 			if n++; x.at > i {
 				return false
 			}
+			from = x.at
 		}
 	}
 	if n != 1 || m.text(i-1) != "," && !m.factual(i-2) {
 		return false
 	}
-	for k := m.sents[m.items[i].sent].from; k < i; k++ {
+	for k := from; k < i; k++ {
 		if m.items[k].point != "" || m.items[k].role == roleReading || m.is(k, cSym, "") {
 			return false
 		}

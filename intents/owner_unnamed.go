@@ -93,7 +93,7 @@ func (m *message) yearAlone(i int) bool {
 	}
 	told := false
 	for k := i - 1; k >= 0 && m.items[k].sent == m.items[i].sent-1; k-- {
-		if m.numIs(k, roleReading) || m.is(k, cDid, "") && !(m.text(k) == "set" && m.numIs(k+1, roleSetting)) {
+		if m.numIs(k, roleReading) && !told || m.is(k, cDid, "") && !(m.text(k) == "set" && m.numIs(k+1, roleSetting)) {
 			return false
 		}
 		told = told || m.is(k, cItem, "") || m.factual(k)
@@ -210,7 +210,14 @@ func (m *message) pronounClause(i int) bool {
 		}
 	}
 	// or begins the line
-	return i == s.from || i == s.from+1 && (m.items[s.from].mark || m.inList(s.from, listLeadsToFact))
+	if i == s.from || i == s.from+1 && (m.items[s.from].mark || m.inList(s.from, listLeadsToFact)) {
+		return true
+	}
+	k := s.from
+	for k < i && (m.inList(k, listLinks) || m.inList(k, listLeadsToFact) || m.is(k, cHint, "wentin") || m.is(k, cDid, "installed")) {
+		k++
+	}
+	return k == i // "was put in six years ago"
 }
 
 // itsA tells whether "it's a" or the like leads to item i: "it's a 2005".

@@ -28,8 +28,12 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	if v.what == "installed" && !v.negated && !v.planned && m.isThere(v) {
 		v.state = true
 	}
-	if v.what == "charged" && v.object == "expansion_tank" && !v.negated && !v.planned && m.isCharged(v.at) {
-		v.what, v.state = "set", true // "tank is charged to 55 already"
+	if v.what == "set" && m.inList(v.at-1, listLinks) && m.text(v.at-2) == "which" {
+		v.state, v.planned, v.negated = true, false, false // "a regulator which is set at 60"
+		m.ofTopic(v)
+	}
+	if v.what == "charged" && m.isCharged(v.at) {
+		m.chargedState(v)
 	}
 	if byOther && v.what == "set" && v.object == "prv" {
 		v.state, v.planned, v.negated = true, false, false // "prv dialed at 70 by the last guy"
@@ -51,6 +55,17 @@ func (m *message) judgeState(v *verb, byOther bool) {
 	}
 	if v.state && (m.endsDeed(v) || m.text(v.at-1) == ticked || m.text(m.sents[m.items[v.at].sent].from) == ticked) {
 		v.state = false // "new PRV in, set 58"
+	}
+}
+
+// chargedState makes a verb the state of the tank told before it: "tank is charged to 55 already",
+// "tank is from 2014 but is charged to 40".
+func (m *message) chargedState(v *verb) {
+	if v.object == "" {
+		m.ofTopic(v)
+	}
+	if v.object == "expansion_tank" {
+		v.what, v.state, v.planned, v.negated = "set", true, false, false
 	}
 }
 
@@ -132,7 +147,7 @@ func (m *message) setState(v *verb) {
 	case m.p.lex.inList(last, listLinks), strings.HasPrefix(last, "it "):
 		v.state, v.object = true, ""
 		m.ofTopic(v)
-	case oneOf(last, "which is", "thats"), last == "and" && (m.fuelSize(v.at-2) || m.itemIs(at, v.at)):
+	case oneOf(last, "which is", "thats", "that is"), last == "and" && (m.fuelSize(v.at-2) || m.itemIs(at, v.at) || m.datedBefore(at, v.at)):
 		v.state, v.object, v.objAt = true, topic, at
 	}
 	if m.is(v.at-1, cFuel, "") && !m.verbBefore(v.at-1, v.at) {
@@ -144,6 +159,12 @@ func (m *message) setState(v *verb) {
 // is: "prv is rated 150 and set for 60".
 func (m *message) itemIs(at, i int) bool {
 	return at >= 0 && m.items[at].seg == m.items[i].seg && m.inList(at+1, listLinks) && !m.verbBefore(at, i)
+}
+
+// datedBefore tells whether the year right before the "and" at item i is that of the part at item at: "reg
+// in since 2014 and set at 60".
+func (m *message) datedBefore(at, i int) bool {
+	return at >= 0 && m.isNum(i-2) && m.items[i-2].fullYear() && !m.verbBefore(at, i) && !m.verbBefore(i-2, i)
 }
 
 // setInLine reads ", set at 60" behind a part: a fact of it, unless the line tells work.
@@ -177,14 +198,37 @@ func (m *message) carriedSettable(s int) string {
 // listsCharge finds the tank whose air a list of its facts tells: "Expansion tank 8 litres,
 // charged at 4.0 bar, good".
 func (m *message) listsCharge(v *verb) (tank int, ok bool) {
-	if v.what != "charged" || v.object != "" || m.text(v.at) != "charged" || !m.says(v.at+1, "at", "to") || !m.isMark(v.at-1, ",") {
+	if v.what != "charged" || v.object != "" && v.object != "expansion_tank" || m.text(v.at) != "charged" || !m.says(v.at+1, "at", "to") {
 		return -1, false
 	}
 	topic, at := m.topicBefore(v.at)
+	if at >= 0 && topic == "expansion_tank" && m.foundBad(v.at) && m.factualRun(at, v.at) && !m.verbBefore(at, v.at) && !m.anyDone(v.at) {
+		return at, true
+	}
+	if !m.isMark(v.at-1, ",") {
+		return -1, false
+	}
 	if at < 0 || m.text(v.at+1) == "to" && m.leftTag(at, 3, cPresent, "") < 0 {
 		return -1, false // "there is a tank, 5 years old, charged to 55"
 	}
 	return at, topic == "expansion_tank" && m.factualRun(at, v.at) && !m.verbBefore(at, v.at) && !m.anyDone(v.at)
+}
+
+// foundBad tells whether what is told behind the charge at item i, in the same list, is that the tank is bad:
+// "2 gal tank charged to 60, flat". Nobody leaves one so.
+func (m *message) foundBad(i int) bool {
+	k := m.right(i, 6, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") })
+	return k > 0 && m.itemBetween(i, k) < 0
+}
+
+// itemBetween returns the equipment named between two items, -1 for none.
+func (m *message) itemBetween(a, b int) int {
+	for k := a + 1; k < b; k++ {
+		if m.is(k, cItem, "") {
+			return k
+		}
+	}
+	return -1
 }
 
 // beforeSet tells whether item k may stand between a part and what it is set to: "prv is
@@ -197,7 +241,11 @@ func (m *message) beforeSet(k int) bool {
 // "tank is charged to 55 already", "tanque precargado".
 func (m *message) isCharged(i int) bool {
 	if m.says(i, "charged", "precharged") {
-		return m.says(i-1, "is", "its")
+		k := i - 1
+		if m.text(k) == "already" {
+			k--
+		}
+		return m.says(k, "is", "its", "it is", "thats", "which is", "that is", "still")
 	}
 	return strings.HasPrefix(m.text(i), "precargad") && (m.is(i-1, cItem, "") || m.isNum(i-1))
 }
