@@ -137,7 +137,7 @@ func (m *message) maintainedYear(i int) bool {
 					m.text(i+1) == "install" {
 					return false
 				}
-				if m.text(j) == "installed" || m.is(j, cHint, "wentin") || m.is(j, cDid, "installed") || m.says(j, "dated", "tag", "built") || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
+				if m.text(j) == "installed" || m.is(j, cHint, "wentin") || m.is(j, cDid, "installed") || m.says(j, "dated", "tag", "built") || m.text(j) == "since" && m.text(j-1) == "in" || m.is(j, cFuel, "") || m.items[j].role == roleSize || m.text(j) == "from" && m.text(k) != "last" {
 					return false // "flushed htr 40 gal gas 2018"
 				}
 			}
