@@ -33,7 +33,7 @@ func (m *message) flows() {
 		if !m.begins(i, keyFlow) {
 			continue
 		}
-		if f := m.flowTag(i); f != "" && !m.occasional(i, f) && !(f == assess.Flowing && m.foundOn(i)) {
+		if f := m.flowTag(i); f != "" && !m.occasional(i, f) && !m.flowDoubted(i) && !(f == assess.Flowing && m.foundOn(i)) {
 			all = append(all, mention{at: i, flow: f})
 		}
 	}

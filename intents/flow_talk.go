@@ -192,14 +192,18 @@ func (m *message) againstRest(i int) assess.Flow {
 	if m.inList(i, listRestsAlone) && m.restsAlone(i) {
 		return assess.Static
 	}
-	if !flows && !m.is(i, cHint, "rests") || !m.besideReading(i) {
+	leads := m.leadsReading(i)
+	if !flows && !m.is(i, cHint, "rests") || !leads && !m.besideReading(i) {
 		return ""
 	}
 	other := "flows"
 	if flows {
 		other = "rests"
 	}
-	against := func(k int) bool { return m.is(k, cHint, other) && (m.besideReading(k) || m.pointAt(k-1)) }
+	against := func(k int) bool {
+		return m.is(k, cHint, other) && (m.besideReading(k) || m.pointAt(k-1) || leads && m.leadsReading(k)) ||
+			leads && !flows && m.is(k, cFlowing, "") // "con la regadera abierta 50, cerrada 64"
+	}
 	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 {
 		return ""
 	}
@@ -210,6 +214,20 @@ func (m *message) againstRest(i int) assess.Flow {
 		return assess.Flowing
 	}
 	return assess.Static
+}
+
+// flowDoubted tells whether nobody looked whether water ran: "no sé si había agua corriendo".
+func (m *message) flowDoubted(i int) bool {
+	unsure := func(k int) bool {
+		return m.is(k, cHint, "unsure") && !m.says(k, "if", "whether", "si") && m.items[k].seg == m.items[i].seg
+	}
+	return m.left(i, 5, false, unsure) >= 0
+}
+
+// leadsReading tells whether the word at item i begins its clause, or stands behind its tap, and a
+// pressure follows: "cocina cerrado 64, abierto 50".
+func (m *message) leadsReading(i int) bool {
+	return i > 0 && m.isNum(i+1) && m.items[i+1].value >= leastPSI && (m.items[i-1].mark || m.pointAt(i-1))
 }
 
 // restsAlone tells whether the word of rest at item i, which closes its clause, is said of the pressure

@@ -144,7 +144,7 @@ func (m *message) flowShort(i int) assess.Flow {
 	if m.text(i) == "flow" && (pressed(i+1) || m.isMark(i+1, ":") && pressed(i+2)) {
 		return assess.Flowing
 	}
-	if m.withList(i) || m.text(i) == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
+	if m.withList(i) || m.says(i, "with", "w/", "w", "con") && (m.opensAgainst(i+1) || m.is(i+1, cDeterminer, "") && m.opensAgainst(i+2)) || m.text(i) == "flow" && (m.isMark(i-1, "/") && m.is(i-2, cStatic, "") || m.isMark(i+1, "/") && m.is(i+2, cStatic, "")) {
 		return assess.Flowing
 	}
 	flowing := func(k int) bool { return m.typed(k) == "fl" || m.typed(k) == "res" }

@@ -48,7 +48,7 @@ func (m *message) runs(i int) bool {
 		}
 		return true
 	}
-	if m.inList(i-1, listOpening) {
+	if m.inList(i-1, listOpening) || m.opensAgainst(i) {
 		return true
 	}
 	if m.text(i-1) == "the" || m.text(i-1) == "a" || m.text(i-1) == "la" {
@@ -57,6 +57,20 @@ func (m *message) runs(i int) bool {
 		}
 	}
 	return false
+}
+
+// opensAgainst tells whether the fixture at item i is what ran for the pressure behind it, told against
+// a higher one: "cocina 64 sin nada abierto, con la regadera 50".
+func (m *message) opensAgainst(i int) bool {
+	k := i - 1
+	for m.is(k, cDeterminer, "") {
+		k--
+	}
+	if k <= 0 || !m.says(k, "with", "w/", "w", "con") || !m.isNum(i+1) || m.items[i+1].value < leastPSI || !m.has(cStatic, "") {
+		return false
+	}
+	p := m.prevNum(k)
+	return p >= 0 && m.items[p].value > m.items[i+1].value
 }
 
 // occasionFor tells whether a word that tells on what occasion a gauge was read leads to the fixture at
