@@ -39,7 +39,7 @@ var recipes = []recipe{
 	},
 	// "didn't mean to send that", "sent that to the wrong apartment"
 	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
-	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh)},
+	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh, cueItem)},
 	// "give me an example of a message", "how do I take one back", "qué te puedo preguntar"
 	{
 		about: AskHelp, needs: []cueSet{cues(cueHowTo), cues(cueShow, cueWant, cueWh, cueAux), cues(cueBot, cueTell)},

@@ -130,7 +130,7 @@
 //	equipment_condition equipment_sense equipment_guess equipment_screw equipment_service
 //	equipment_absent equipment_absent_item
 //	                               what is installed, what is not
-//	owner owner_near owner_unnamed owner_other
+//	owner owner_near owner_unnamed owner_other owner_elsewhere
 //	                               which thing an attribute is told of
 //	symptom symptom_read symptom_word symptom_way
 //	symptom_sign symptom_sign_word

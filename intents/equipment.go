@@ -82,6 +82,8 @@ type mentionOf struct {
 	at   int
 	item string
 	old  bool // of a part taken out
+
+	other bool // of another house
 }
 
 // findEquipment gives each attribute to the item that it is said of.
@@ -144,7 +146,8 @@ func (m *message) mentions(items []mentionOf) []mentionOf {
 		if !ok || it.point != "" && m.pointUsed(i) && !(m.inList(i+1, listLinks) && m.factual(i+2)) && !m.shownPastMaterial(i) {
 			continue
 		}
-		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: m.takenOut(i)})
+		other := m.elsewhere(i)
+		items = append(items, mentionOf{at: i, item: m.itemCode(i, v), old: other || m.takenOut(i), other: other})
 	}
 	return items
 }

@@ -24,7 +24,7 @@ var (
 // named records items that the house may lack, and those said to be absent.
 func (m *message) named(s int, items []mentionOf) {
 	for _, it := range items {
-		if m.items[it.at].sent != s {
+		if m.items[it.at].sent != s || it.other {
 			continue
 		}
 		if se := &m.sents[s]; se.asking && !se.closes && !m.toldFirst(it.at) || m.guessed(it.at) {

@@ -45,7 +45,7 @@ func (m *message) otherNoun(i int) bool {
 	for k > 0 && (m.inList(k, listLinks) || m.text(k) == "all" || m.text(k) == "got" || m.text(k) == "looks" || m.text(k) == "long") {
 		k--
 	}
-	if m.inPlace(k, i) || m.text(k-1) == "no" && m.is(k, cHint, "stamp") {
+	if m.inPlace(k, i) || m.oneHere(k) || m.text(k-1) == "no" && m.is(k, cHint, "stamp") {
 		return false // "reg no date, rough"
 	}
 	if m.is(k, cWater, "") || m.is(k, cSym, "") && (m.text(i) == "gone" || m.text(i) == "quit") {

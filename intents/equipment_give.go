@@ -165,7 +165,7 @@ func (m *message) strangersOwn(i int) bool {
 	for k >= 0 && (m.inList(k, listLinks) || m.says(k, "all", "just", "already", "still")) {
 		k--
 	}
-	if !m.noEquipment(k) {
+	if !m.noEquipment(k) || m.oneHere(k) {
 		return false
 	}
 	first := k - 1
@@ -195,7 +195,7 @@ func (m *message) noInstalledYear(i int, owner string) bool {
 		if m.says(i+1, "told", "said", "quoted") {
 			return true // "a fellow in 2015 told her"
 		}
-		return m.inList(k, listSinceThen) && m.items[k].seg == m.items[i].seg && !m.sinceInstalled(i, k, owner) && !m.partFor(k) &&
+		return m.inList(k, listSinceThen) && !m.oneHere(k) && m.items[k].seg == m.items[i].seg && !m.sinceInstalled(i, k, owner) && !m.partFor(k) &&
 			!(m.text(k) == "built" && m.partBuilt(k))
 	}) >= 0
 }

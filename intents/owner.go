@@ -61,6 +61,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 	if a.what == "year" && m.text(a.at+1) == "install" && m.left(a.at, 4, false, m.neverServiced) >= 0 {
 		return "heater", false, true // "drain valve brass. Never flushed since 2012 install"
 	}
+	if x := m.ownBeside(a, items); x != nil {
+		return x.item, false, true
+	}
 	if x := m.looksAt(a, items); x != nil {
 		return x.item, false, true
 	}
@@ -71,6 +74,9 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		return x.item, false, true
 	}
 	if x, distance := m.nearestOwner(a, items); x != nil && distance <= m.reach(a, items) {
+		if x.other {
+			return "", false, false
+		}
 		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at)), true
 	}
 	if m.oldFact(a.at) {

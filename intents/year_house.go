@@ -78,7 +78,7 @@ func (m *message) original(items []mentionOf) {
 		}
 		b := m.left(i, 5, false, func(k int) bool {
 			if m.inList(k, listHouseBuilt) {
-				return !m.partFor(k) && !(m.text(k) == "built" && m.partBuilt(k)) // "prv for the house 2020"
+				return !m.partFor(k) && !m.oneHere(k) && !(m.text(k) == "built" && m.partBuilt(k)) // "prv for the house 2020"
 			}
 			return m.is(k, cHint, "original")
 		})
