@@ -50,6 +50,22 @@ func (m *message) byOthers(i int) bool {
 	return false
 }
 
+// goesOnByOther tells whether the deed at item i goes on from one of somebody else: "somebody replaced the prv in
+// 2020 and set it at 55".
+func (m *message) goesOnByOther(i int) bool {
+	if !m.says(i-1, "and", "then", "y") || len(m.verbs) == 0 {
+		return false
+	}
+	v := &m.verbs[len(m.verbs)-1]
+	if v.at >= i || m.items[v.at].sent != m.items[i].sent || i-v.at > 8 {
+		return false
+	}
+	then := m.right(v.at, i-v.at, true, func(k int) bool {
+		return m.isNum(k) && m.items[k].fullYear() && int(m.items[k].value) < m.ctx.Today.Year
+	})
+	return then >= 0 || m.doneBy(v.at)
+}
+
 // byCustomer tells whether the one before the deed at item i is somebody of the house: "customer had already
 // fixed the drip".
 func (m *message) byCustomer(i int) bool {

@@ -127,6 +127,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.says(i-1, "it", "this", "that") && m.inList(i-2, listCallsSo): // "customer calls it weak": the water
 	case owner != "gauge" && strings.HasSuffix(t, "grain of salt"): // said of the number
 	case m.strangersOwn(i):
+	case t == "stuck" && m.says(i+1, "at", "on") && m.left(i, 6, true, func(k int) bool { return m.is(k, cPeak, "") && m.items[k].seg == m.items[i].seg }) >= 0: // "max needle stuck at 128"
+	case strings.HasSuffix(t, "doing anything") && !m.isAny(i-1, cItem, "prv", "expansion_tank", "tank"): // "heater isn't doing anything"
 	case owner == "gauge" && m.inList(i, listGaugeShows):
 	case m.equipment.absent(owner):
 	case m.sents[sent].question && owner != m.itemIn(sent):

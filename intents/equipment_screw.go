@@ -9,6 +9,9 @@ import (
 // A regulator whose screw cannot be turned has failed, however it is told: whoever is told to turn
 // such a screw breaks it.
 
+// Lists of the lexicon that these rules know.
+var listReasons = listOf("reasons")
+
 // screwReach is how many items may lie between the screw and what is said of it.
 const screwReach = 5
 
@@ -75,8 +78,8 @@ func (m *message) cannotBeSet(i int) bool {
 	at := m.right(turn, 3, true, valve)
 	if at < 0 {
 		at = m.left(i, 4, true, prv)
-	} else if !m.closes(at) {
-		return false // "couldn't adjust the reg without a ladder"
+	} else if !m.closes(at) || m.items[min(at+1, len(m.items)-1)].mark && m.inList(at+2, listReasons) {
+		return false // "couldn't adjust the reg without a ladder", "couldn't adjust it, no key for the box"
 	}
 	return at >= 0
 }

@@ -219,6 +219,9 @@ func (m *message) maintained(a attribute, items []mentionOf) {
 		if !ok {
 			// "installed last year"
 			for k := max(s.from, a.at-6); k < a.at; k++ {
+				if m.is(k-1, cRelief, "") {
+					return // "t&p replaced last year, heater is 2011"
+				}
 				if t := m.text(k); t == "instalaron" || t == "pusieron" || t == "cambiaron" {
 					m.installedLastYear(a, items)
 					return

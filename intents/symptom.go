@@ -31,7 +31,8 @@ func (m *message) findSymptoms() {
 		}
 		name, ok := m.symptomAt(i)
 		gone := ok && m.goneSince(i)
-		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i) || m.usedTo(i) && !gone || m.ofNeighbours(i)) || m.supposed(i) {
+		if !ok || name != assess.GasSmell && (m.ofSomethingElse(i) || m.onlyAsked(i) || m.usedTo(i) && !gone || m.ofNeighbours(i)) || m.supposed(i) ||
+			name == assess.GasSmell && !gone && m.yearsBack(i) {
 			continue
 		}
 		if name == assess.ReliefDischarge && m.sentenceIs(it.sent, cBlocked, "") && m.saysOfBlocked(i) {

@@ -32,7 +32,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	switch {
 	case m.is(i, cDry, "") && name == assess.ReliefDischarge, m.is(i, cHint, "denies"):
 		return !m.negRight(i - 1) // "all dry"
-	case name == assess.NoWater && m.deniedAfterAll(i):
+	case name == assess.NoWater && m.deniedAfterAll(i), name == assess.Noise && m.text(i) == "quiet":
 		return true
 	case name == assess.ReliefDischarge && m.is(i, cHint, "stops"):
 		return m.stopsRelief(i) // but "T&P never stopped"
@@ -50,7 +50,7 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 		return true
 	case m.affirmed(i):
 		return false
-	case m.freeOf(i), m.isOver(i) && !m.endedHere(i), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
+	case strings.HasPrefix(m.text(i-1), "without any "), m.freeOf(i), m.isOver(i) && !m.endedHere(i), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
 		return true
 	}
 	return m.deniedBefore(i)

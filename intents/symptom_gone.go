@@ -8,6 +8,8 @@ var (
 	listWellNow  = listOf("well now")
 	listBackThen = listOf("back then")
 	listNotNow   = listOf("not now")
+
+	listYearsPast = listOf("years past")
 )
 
 // Symptoms of an earlier day that are denied of today: "used to bang, not any more".
@@ -34,6 +36,23 @@ func (m *message) goneSince(i int) bool {
 		}
 	}
 	return false
+}
+
+// yearsBack tells whether the clause of the symptom at item i tells it of another year, and nothing says that it is
+// there again: "had a gas leak last year".
+func (m *message) yearsBack(i int) bool {
+	had := m.left(i, 4, true, func(k int) bool { return m.says(k, "had", "was", "there was", "they had", "fixed") })
+	if had < 0 || m.items[had].seg != m.items[i].seg {
+		return false
+	}
+	then := m.right(i, 4, true, func(k int) bool { return m.inList(k, listYearsPast) || m.numIs(k, roleAgo) || m.numIs(k, roleYear) })
+	if then < 0 || m.items[then].seg != m.items[i].seg {
+		return false
+	}
+	now := func(k int) bool {
+		return m.is(k, cNow, "") || m.says(k, "still", "again", "back", "since", "smells", "smell")
+	}
+	return m.right(i, longestSentence, true, now) < 0
 }
 
 // deniesNow tells whether the words at item k end a clause with a denial of what the symptom at

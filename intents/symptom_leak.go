@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -76,6 +77,9 @@ func (m *message) repaired(i int) bool {
 			return true // "kitchen faucet dripped, customer fixed it last week"
 		}
 	}
+	if m.drippedBefore(i) {
+		return true
+	}
 	for _, w := range m.work {
 		if w.Action == assess.RepairedLeak && (m.anotherLeak(w.at, i) || m.leaksElsewhere(w.at, i)) {
 			continue
@@ -88,6 +92,19 @@ func (m *message) repaired(i int) bool {
 		}
 	}
 	return false
+}
+
+// drippedBefore tells whether the leak at item i is that of a drain valve that was replaced after it: "drain valve
+// dripped so I put a brass one in".
+func (m *message) drippedBefore(i int) bool {
+	replaced := func(w workDone) bool {
+		return w.Action == assess.ReplacedDrainValve && w.at > i && m.items[w.at].sent <= m.items[i].sent+1
+	}
+	if !slices.ContainsFunc(m.work, replaced) || m.is(i-1, cNeg, "") {
+		return false
+	}
+	drain := func(k int) bool { return m.is(k, cItem, "drain_valve") || strings.HasSuffix(m.text(k), "drain valve") }
+	return m.left(i, 4, true, drain) >= 0
 }
 
 // anotherLeak tells whether the leak at item i is another one than what was mended

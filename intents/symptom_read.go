@@ -33,6 +33,7 @@ const noSymptom assess.SymptomName = ""
 var symptomRules = [...]func(m *message, i int) (name assess.SymptomName, decided bool){
 	(*message).symptomOfRelief,
 	(*message).valveOnRelief,
+	(*message).quietRegulator,
 	(*message).symptomOfToilet,
 	(*message).slowFill,
 	(*message).weakWater,
@@ -168,6 +169,18 @@ func (m *message) symptomOfToilet(i int) (assess.SymptomName, bool) {
 		return noSymptom, true
 	}
 	return assess.Leak, true
+}
+
+// quietRegulator reads that a regulator makes no noise: "prv is quiet".
+func (m *message) quietRegulator(i int) (assess.SymptomName, bool) {
+	if m.text(i) != "quiet" || !m.closes(i) && !m.is(i+1, cNow, "") {
+		return noSymptom, false
+	}
+	k := i - 1
+	for m.inList(k, listLinks) || m.inList(k, listLeadsToFact) || m.inList(k, listHowWeak) || m.says(k, "runs", "running", "stays") {
+		k--
+	}
+	return assess.Noise, m.is(k, cItem, "prv")
 }
 
 // slowFill reads how long water takes: "takes 20 min to fill the tub".

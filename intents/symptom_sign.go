@@ -3,7 +3,10 @@ package intents
 import "lazyhand/assess"
 
 // Lists of the lexicon that these rules know.
-var listHowLongItRan = listOf("how long it ran")
+var (
+	listHowLongItRan = listOf("how long it ran")
+	listKeepsDown    = listOf("keeps down")
+)
 
 // seenSign is an item of a clause with its signs.
 type seenSign struct {
@@ -261,6 +264,9 @@ func (m *message) howLong(i int) bool {
 // "call us if it ever starts dripping".
 func (m *message) supposed(i int) bool {
 	s := &m.sents[m.items[i].sent]
+	if m.text(i+1) == "down" && m.left(i, 3, false, func(k int) bool { return m.inList(k, listKeepsDown) }) >= 0 {
+		return true // "put foam on it to keep the noise down"
+	}
 	k := m.left(i, 9, true, func(k int) bool { return m.text(k) == "if" || m.text(k) == "si" || m.text(k) == "whether" })
 	if k < 0 {
 		return false

@@ -303,7 +303,7 @@ func (m *message) noWaterOf(i int) bool {
 	case t == "nada de agua" && m.is(i+1, cColor, ""): // "nada de agua negra"
 	case m.is(i-1, cColor, "") && strings.HasPrefix(t, "water"): // "black water is gone"
 	case t == "no water" && next == "on" && m.right(i, 4, true, func(k int) bool { return m.is(k, cHint, "everywhere") }) < 0:
-	case t == "no water" && m.inList(i+1, listNoWaterOf): // "no water damage"
+	case (t == "no water" || strings.HasPrefix(t, "without ")) && m.inList(i+1, listNoWaterOf): // "no water damage"
 	case next == "in" && m.inVessel(i+2): // "no water in the pan"
 	case next == "of" && oneOf(t, "water out", "water is out"): // "let the water out of the tank"
 	case next == "caliente" && m.text(i+2) != "ni", next == "hot":

@@ -16,7 +16,7 @@ var (
 
 // judge finds what a verb is said of and whether its work was done.
 func (m *message) judge(v *verb) {
-	byOther := m.doneBy(v.at)
+	byOther := m.doneBy(v.at) || m.goesOnByOther(v.at)
 	m.judgeMood(v)
 	v.negated = v.negated || byOther
 	v.object, v.objAt = m.objectOf(v)
