@@ -11,7 +11,7 @@ var (
 
 // An age told of one thing by another, or of two things at once.
 
-var likewiseGate = gateOf(opener{hints: []string{"sameage", "halfage", "twiceage"}, lists: []list{listSame, listSoIs, listLikewise}, words: []string{"same for"}})
+var likewiseGate = gateOf(opener{hints: []string{"sameage", "halfage", "twiceage"}, lists: []list{listSame, listSoIs, listLikewise}, words: []string{"same for", "well"}})
 
 // likewise copies a year: "the regulator was installed in 2021 and so was the heater".
 func (m *message) likewise(items []mentionOf) {
@@ -30,8 +30,7 @@ func (m *message) likewise(items []mentionOf) {
 		}) >= 0 {
 			same = true // "no idea how old the prv is, same for the heater"
 		}
-		if m.inList(x.at+1, listLikewise) && m.closes(x.at+1) && m.items[max(x.at-1, 0)].mark &&
-			m.items[items[k-1].at].sent == m.items[x.at].sent {
+		if m.items[items[k-1].at].sent == m.items[x.at].sent && m.saidToo(x.at) {
 			same = true // "heater's a 2014, tank too"
 		}
 		if !same {
@@ -56,6 +55,24 @@ func (m *message) likewise(items []mentionOf) {
 		}
 		g.said = true
 	}
+}
+
+// saidToo tells whether the clause of the thing at item i says only that it is so too: "tank too", "the tank as
+// well", "ditto the heater", and of a condition "tank same".
+func (m *message) saidToo(i int) bool {
+	first := i
+	for m.is(first-1, cDeterminer, "") {
+		first--
+	}
+	switch {
+	case m.text(first-1) == "ditto":
+		return m.closes(i)
+	case !m.items[max(first-1, 0)].mark:
+		return false
+	case m.text(i+1) == "as" && m.text(i+2) == "well":
+		return m.closes(i + 2)
+	}
+	return m.closes(i+1) && (m.inList(i+1, listLikewise) || m.inList(i+1, listSame) && m.conditionLast(i))
 }
 
 // conditionLast tells whether a condition, not an age, is the last thing told before item i, which is said

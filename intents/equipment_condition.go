@@ -128,7 +128,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 			last = k
 		}
 	}
-	if last < 1 || !m.saidOfAll(items[last].at, a.at) && m.text(items[last-1].at-1) != "both" {
+	if last < 1 || !m.saidOfAll(items[last].at, a.at) && m.text(items[last-1].at-1) != "both" && !m.saidOfPair(items[last-1].at, items[last].at, a.at) {
 		return
 	}
 	f := m.equipment.find(owner)
@@ -138,7 +138,7 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 		switch {
 		case m.items[x.at].sent != m.items[y.at].sent:
 			return
-		case m.joined(x.at, y.at) || m.is(a.at-1, cHint, "both"):
+		case m.joined(x.at, y.at) || m.right(y.at, a.at-y.at, true, func(k int) bool { return m.is(k, cHint, "both") }) >= 0:
 			closed = true
 		case !closed || !m.onlyMarks(x.at, y.at):
 			return // "prv, tank and heater": the "and" closes the list
@@ -147,6 +147,9 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 			return
 		}
 		g := m.equipment.get(x.item, x.at)
+		if g.Absent() {
+			return
+		}
 		if g.InstalledYear == nil && a.what != "cond" {
 			g.InstalledYear = f.InstalledYear
 		}
@@ -155,6 +158,23 @@ func (m *message) shared(a attribute, owner string, items []mentionOf) {
 		}
 		g.said = true
 	}
+}
+
+// saidOfPair tells whether the fact at item i is all that is said of two things that open their clause: "prv and
+// tank shot", "prv & heater went in in 2018", "tank and softener look fine".
+func (m *message) saidOfPair(one, two, i int) bool {
+	first := one
+	for m.is(first-1, cDeterminer, "") {
+		first--
+	}
+	if !m.joined(one, two) || first != m.clauseStart(one) {
+		return false
+	}
+	k := two + 1
+	for k < i && (m.isMark(k, ":", "=", "-") || m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.says(k, "in", "put in", "installed", "since", "from")) {
+		k++
+	}
+	return k == i && !strings.HasPrefix(m.text(i), "looks ") && !strings.HasPrefix(m.text(i), "is ")
 }
 
 // saidOfAll tells whether what is said at item i is said of the item before it and of

@@ -209,7 +209,11 @@ func (m *message) sinceInstalled(i, k int, owner string) bool {
 	if m.text(k) == "since" && m.says(i+1, "install", "installed") {
 		return true
 	}
-	if !m.says(k, "since", "been", "here") || owner == "" || !oneOf(m.itemIn(m.items[i].sent), owner, "") {
+	named := func(j int) bool {
+		v, ok := m.val(j, cItem)
+		return ok && m.itemCode(j, v) == owner
+	}
+	if !m.says(k, "since", "been", "here") || owner == "" || !oneOf(m.itemIn(m.items[i].sent), owner, "") && m.left(i, 5, false, named) < 0 {
 		return false
 	}
 	return m.is(i-2, cItem, "") || m.left(i, 4, false, func(j int) bool { return m.says(j, "there", "in") || m.is(j, cHint, "inuse") }) >= 0

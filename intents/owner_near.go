@@ -113,6 +113,12 @@ func (m *message) beforeNoun(x *mentionOf, a attribute, commas float64) float64 
 	if commas == 0 && m.clauseStart(x.at) != m.clauseStart(a.at) && !m.is(x.at-1, cDeterminer, "") && m.text(x.at-1) != "this" {
 		d += 4 // "the age is anybody's guess and prv in 2018"
 	}
+	if a.dated() && commas == 0 && m.ownsPredicate(x.at) && m.subjectBefore(a.at) {
+		d += 6 // "heater is a 2016 tank is 12 years old"
+	}
+	if a.what == "unknown" && commas == 0 && !m.is(x.at-1, cDeterminer, "") && m.left(a.at, 4, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0 {
+		d += 4 // "reg has no date check valve went in in 2018"
+	}
 	if a.what == "cond" {
 		d += 2
 		if m.items[x.at].seg != m.items[a.at].seg {
@@ -123,6 +129,21 @@ func (m *message) beforeNoun(x *mentionOf, a attribute, commas float64) float64 
 		}
 	}
 	return d
+}
+
+// ownsPredicate tells whether something else is told of the thing at item i right behind it.
+func (m *message) ownsPredicate(i int) bool {
+	return m.inList(i+1, listLinks) || m.says(i+1, "has", "no") || m.is(i+1, cCond, "") || m.is(i+1, cHint, "wentin") || m.is(i+1, cDid, "installed") || m.numIs(i+1, roleYear, roleAge)
+}
+
+// subjectBefore tells whether the thing that the date at item i is told of stands before it, with only words of being
+// or of putting in between: "heater is a", "recirc went in in".
+func (m *message) subjectBefore(i int) bool {
+	k := i - 1
+	for m.inList(k, listLinks) || m.is(k, cHint, "wentin") || m.is(k, cDid, "installed") || m.says(k, "a", "in", "from") {
+		k--
+	}
+	return k < i-1 && m.is(k, cItem, "")
 }
 
 // parts returns how much an item between an attribute and its thing parts them.
