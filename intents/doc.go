@@ -127,7 +127,7 @@
 //	plan_need plan_denied plan_visit plan_again
 //	                               what is to be done, and when
 //	equipment equipment_give equipment_part
-//	equipment_condition equipment_sense equipment_guess equipment_screw equipment_service
+//	equipment_then equipment_condition equipment_sense equipment_guess equipment_screw equipment_service
 //	equipment_absent equipment_absent_item
 //	                               what is installed, what is not
 //	owner owner_near owner_unnamed owner_other owner_elsewhere

@@ -113,7 +113,7 @@ func (m *message) findEquipment() {
 			attrs = attrs[:n]
 		}
 	}
-	for _, a := range attrs {
+	for _, a := range m.ofToday(attrs) {
 		m.give(a, items)
 	}
 	m.stuckScrew()

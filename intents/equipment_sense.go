@@ -88,6 +88,9 @@ func (m *message) goodMuch(i int) bool {
 
 // opensOnly tells whether item i only opens its sentence: "ok I put that tank in".
 func (m *message) opensOnly(i int) bool {
+	if m.says(i+1, "now", "today") && m.closes(i+1) {
+		return false // "tank was flat last year. ok now"
+	}
 	site := i+2 < len(m.items) && m.items[i+1].site && !m.items[i+2].mark
 	return i == m.sents[m.items[i].sent].from && (site || !m.closes(i)) && !m.is(i+1, cItem, "")
 }

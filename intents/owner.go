@@ -149,7 +149,8 @@ func (m *message) reach(a attribute, items []mentionOf) float64 {
 
 // condReach is reach for a condition: a plain one reaches farther than "good" or "off".
 func (m *message) condReach(a attribute, items []mentionOf) float64 {
-	if m.saidOfIt(a.at) || m.saidOfSubject(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both") {
+	if m.saidOfIt(a.at) || m.saidOfSubject(a.at) || m.is(a.at-1, cHint, "both") || m.is(a.at-2, cHint, "both") ||
+		(m.is(a.at+1, cNow, "") || m.says(a.at+1, "now", "today")) && m.closes(a.at+1) && m.onlyOneBefore(a.at, items) {
 		return 24 // "…, built in 1997, and it is stuck", "… and both look good"
 	}
 	reach, strong := 6.0, m.strongCond(a.at)
