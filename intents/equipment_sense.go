@@ -46,6 +46,9 @@ func (m *message) otherSense(i int) bool {
 		if m.isNum(i+1) && m.items[i+1].unit == "year" {
 			return true // "has gone 5 years without a flush"
 		}
+		if (m.is(i+1, cNow, "") || m.text(i+1) == "now") && m.signBefore(i) {
+			return true // "smelled gas by the heater, gone now"
+		}
 		// "Tank OK. Gone.": the writer is; "I have gone outside"
 		return m.text(i+1) == "." && i == m.sents[m.items[i].sent].from || m.says(i-1, "i have", "ive", "we have", "weve", "he has", "hes", "she has", "shes") || m.says(i-1, "have", "has", "had") && m.inList(i-2, listIHave)
 	case "dead":
@@ -78,6 +81,11 @@ func (m *message) otherSense(i int) bool {
 		return m.howBad(i) || m.text(i+1) == "news"
 	}
 	return false
+}
+
+// signBefore tells whether a symptom stands before item i in its sentence.
+func (m *message) signBefore(i int) bool {
+	return m.left(i, 14, true, func(k int) bool { return m.is(k, cSym, "") }) >= 0
 }
 
 // goodMuch tells whether "good" at item i says how much: "a good turn and a half", "a good 20

@@ -31,6 +31,7 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 		// "house gauge by the reg bit the dust", "tank above the heater, installed 2020"
 	case before && x.item == "drain_valve" && (a.what == "cond" || a.dated()) && m.heaterWith(x.at, a.at):
 		// "a 40 gallon gas with a brass drain, 2004, scaled up"
+	case before && a.what == "cond" && m.ofFittingTo(x.at): // "shutoff valve to the heater is frozen"
 	case !before && a.what == "cond" && m.besideOf(x.at): // "pinhole above the heater"
 	case before && a.what == "cond" && strings.Contains(it.text, " with") &&
 		m.right(a.at, 3, false, func(k int) bool { return m.is(k, cItem, "") }) >= 0:
@@ -47,6 +48,16 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 		return true
 	}
 	return false
+}
+
+// ofFittingTo tells whether the thing at item i only says which valve or pipe is meant: "shutoff to the heater",
+// "ball valve at the prv".
+func (m *message) ofFittingTo(i int) bool {
+	k := m.prepOf(i)
+	if !m.says(k, "to", "for", "at", "before", "ahead of", "feeding", "above", "by") {
+		return false
+	}
+	return m.inList(k-1, listShutsRelief) || m.is(k-1, cFitting, "part") || m.is(k-1, cPipe, "")
 }
 
 // attributive tells whether the condition at item i is that of a noun right behind it which is no

@@ -183,6 +183,9 @@ func (m *message) holdsOtherAir(s int) bool {
 
 // fuelAlone tells whether a fuel at item i is that of a heater though none is named.
 func (m *message) fuelAlone(i int) bool {
+	if m.isNum(i-1) && m.items[i-1].role == roleYear && m.says(i-2, "a", "an") {
+		return true // "element burnt, it's a 2015 electric"
+	}
 	return m.says(i, "tankless", "heat pump", "hybrid") || m.fuelNear(i) || m.has(cItem, "heater") ||
 		m.text(i+1) == "unit" && m.right(i, 5, false, func(k int) bool { return m.numIs(k, roleTemp) }) > 0 // "electric unit set to 125"
 }

@@ -53,6 +53,9 @@ func (m *message) absent(i int, name assess.SymptomName) bool {
 	case strings.HasPrefix(m.text(i-1), "without any "), m.freeOf(i), m.isOver(i) && !m.endedHere(i), m.underDenial(i), m.isNum(i-1) && m.items[i-1].value == 0:
 		return true
 	}
+	if m.inList(i+1, listButFor) && m.pastPlace(i+2) > i+2 {
+		return false // "no hammer except at the washer"
+	}
 	return m.deniedBefore(i)
 }
 
