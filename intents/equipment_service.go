@@ -14,6 +14,7 @@ var (
 	listHowLong   = listOf("how long")
 	listForSoLong = listOf("for so long")
 	listNotServed = listOf("not served")
+	listWanted    = listOf("wanted then")
 )
 
 // The last flush or service of what is installed.
@@ -100,8 +101,10 @@ func (m *message) unservedFor(i int) bool {
 	if m.text(k-1) == "unflushed" {
 		return true
 	}
-	k = m.left(k, 5, false, served)
-	if k < 0 || m.items[k].seg != m.items[i].seg {
+	at := k
+	k = m.left(at, 5, false, served)
+	due := func(j int) bool { return m.inList(j, listWanted) && j > k }
+	if k < 0 || m.items[k].seg != m.items[i].seg || m.left(at, 5, false, due) >= 0 {
 		return false
 	}
 	return m.left(k, 6, false, func(j int) bool { return m.inList(j, listNotServed) && m.items[j].seg == m.items[k].seg }) >= 0

@@ -19,8 +19,8 @@ var goneGate = onlyWithList(listAnyMore, listNotNow)
 // goneSince tells whether what follows denies of today the symptom at item i, which was told of an
 // earlier day: "pipes banged last week, not any more", "dripped before but hasn't since".
 func (m *message) goneSince(i int) bool {
-	if m.shut(goneGate) {
-		return false
+	if m.shut(goneGate) || m.endedHere(i) {
+		return false // what ended by the work of the visit was there
 	}
 	s := m.items[i].sent
 	to := m.sents[s].to
