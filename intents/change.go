@@ -93,7 +93,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		for k >= 0 && k > i-5 && !m.items[k].mark && !m.is(k, cItem, "") {
 			k--
 		}
-		if m.is(k, cItem, "prv") && m.items[k].sent == it.sent && m.was(k+1, i) {
+		if m.is(k, cItem, "prv") && m.items[k].sent == it.sent && m.was(k+1, i) && !m.pointBetween(k, i) {
 			if v := m.deedAfter(i, "set"); v != nil && (v.object == "prv" || v.object == "") && !m.points(i) {
 				return m.ofDeed(v, i, roleFrom, "was, before it was set")
 			}

@@ -22,7 +22,7 @@ var (
 	newOpener   = opener{classes: setOf(cPart), hints: []string{"newone", "kits"}}
 	moveOpener  = opener{classes: setOf(cMove), hints: []string{"moveword", "shift", "movesby"}}
 	leakOpener  = opener{classes: setOf(cSym)}
-	jobOpener   = opener{hints: []string{"job", "jobhead"}}
+	jobOpener   = opener{hints: []string{"job", "jobhead", "jobnoun"}}
 	innerOpener = opener{hints: []string{"inside", "innerdeed", "clears"}}
 )
 
@@ -42,7 +42,7 @@ var deedRules = [...]struct {
 	{keyPuts, (*message).putsPart},
 	{keySets, (*message).changesOut},
 	{keyFirstOne, (*message).firstOne},
-	{keyJob, (*message).jobAsTime},
+	{keyJob | keyBase, (*message).jobAsTime},
 	{keyMoves | keyDid, (*message).movesBy},
 	{keyNew | keyPuts | keyWorked, (*message).placesFirst},
 	{keyPuts, (*message).putsDrain},

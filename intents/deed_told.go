@@ -6,6 +6,8 @@ import "strings"
 var (
 	listSmallParts = listOf("small parts")
 	listInto       = listOf("into")
+	// nouns of a job that sets a regulator
+	listAdjustments = listOf("adjustments")
 )
 
 // Deeds told by other words than a verb of work and its object: "gave the heater a good
@@ -298,24 +300,78 @@ func (m *message) newFitting(i int) bool {
 // jobAsTime reads a job that only times of readings tell, one before and one after it:
 // "prior to the prv swap 108 front, post swap 62 front".
 func (m *message) jobAsTime(i int) bool {
-	if !m.is(i, cHint, "job") || !m.kinds.has(cBefore) || m.sents[m.items[i].sent].question {
+	toCome := func(k int) bool { return m.is(k, cWill, "") && !m.turnedBack(k) }
+	if s := m.items[i].sent; m.sents[s].question || m.anyIn(s, toCome, setOf(cWill)) {
 		return false
 	}
-	what, ok := m.val(i, cBase)
-	if !ok || what == "fixed" {
+	what, item, time := m.jobNoun(i)
+	if item < 0 {
+		what, item, time = m.jobOfVerb(i)
+	}
+	switch {
+	case item < 0 || m.isNum(time-1) && unitDays(m.items[time-1].unit) > 0 || m.is(time-1, cUnit, ""):
+		return false // "2 weeks after the reg swap"
+	case m.is(time, cAfter, "") && m.numberIn(m.items[i].sent):
+	case !m.is(time, cBefore, "") || !m.afterToo(i):
+		return false
+	}
+	return m.tellsDeed(i, what, m.partAt(item), item)
+}
+
+// jobNoun reads a job named by its part and a noun behind a word of time, "after the prv swap", and
+// returns the verb of the job, the part and the word of time; part -1 for none.
+func (m *message) jobNoun(i int) (what string, item, time int) {
+	if item = i - 1; !m.is(i, cHint, "job") && !m.is(i, cHint, "jobnoun") || !m.is(item, cItem, "") {
+		return "", -1, -1
+	}
+	for time = item - 1; m.is(time, cDeterminer, "") || m.is(time, cPart, "") || m.is(time, cHint, "possessive"); {
+		time--
+	}
+	if !m.placesTime(time) {
+		return "", -1, -1
+	}
+	if m.inList(i, listAdjustments) {
+		return "set", item, time
+	}
+	if what, _ = m.val(i, cBase); what == "" || what == "fixed" {
 		what = "replaced"
 	}
-	item := i - 1
-	if !m.is(item, cItem, "") || m.left(item, 4, true, func(k int) bool { return m.is(k, cBefore, "") }) < 0 {
-		return false
+	return what, item, time
+}
+
+// jobOfVerb reads a job told by a verb without tense behind "before", "kitchen 90 before turning the prv
+// down", and returns what jobNoun does.
+func (m *message) jobOfVerb(i int) (what string, item, time int) {
+	what, ok := m.val(i, cBase)
+	if first, _, _ := strings.Cut(m.text(i), " "); !ok || what == "charged" || !strings.HasSuffix(first, "ing") || !m.is(i-1, cBefore, "") {
+		return "", -1, -1
 	}
+	item = m.right(i, 4, false, func(k int) bool { return m.items[k].mark || m.is(k, cItem, "") })
+	if item < 0 || m.items[item].mark {
+		return "", -1, -1
+	}
+	return what, item, i - 1
+}
+
+// numberIn tells whether sentence s holds a number that may be a pressure.
+func (m *message) numberIn(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if it := &m.items[k]; it.num != nil && (it.unit == "" || it.unit == "psi" || it.unit == "bar") && !it.num.time {
+			return true
+		}
+	}
+	return false
+}
+
+// afterToo tells whether the time after the job at item i is told with a number, and no other work between.
+func (m *message) afterToo(i int) bool {
 	for k := i + 1; k < len(m.items); k++ {
 		if m.is(k, cDid, "") && !m.is(k, cAfter, "") {
 			return false // told in words of its own
 		}
-		if m.is(k, cAfter, "") && !m.is(k, cNow, "") && m.right(k, 8, true, func(j int) bool { return m.items[j].num != nil }) >= 0 {
-			o := m.partAt(item)
-			return m.tellsDeed(i, what, o, item)
+		number := func(j int) bool { return m.items[j].num != nil }
+		if m.is(k, cAfter, "") && !m.is(k, cNow, "") && (m.right(k, 8, true, number) >= 0 || m.left(k, 2, true, number) >= 0) {
+			return true
 		}
 	}
 	return false

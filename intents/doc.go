@@ -109,7 +109,8 @@
 //	                               whether the heater rested
 //	flow flow_word flow_spread flow_reach flow_talk
 //	                               whether water ran
-//	when when_word when_reach      before or after work
+//	when when_word when_reach when_brought
+//	                               before or after work
 //	tap_in_hand                    what a gauge shows that was moved on
 //	shown                          whether a bare number is what a gauge shows
 //	valve_opened                   a valve of the house opened between two readings

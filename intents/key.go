@@ -70,6 +70,7 @@ const (
 	keyUpstairs // a point told by the floor, or "back at"
 	keyUndoes   // what undoes a phrase that swallowed it
 	keyBoth     // two of a kind
+	keyBrings   // brings a tap to a pressure
 )
 
 // openers are what each rule may begin at.
@@ -87,7 +88,7 @@ var openers = [...]struct {
 	{keyPutNew, putNewWords}, {keyShutsOff, shutOffWords}, {keyTurns, turnWords}, {keyRefills, refillWords}, {keyUnread, unreadWords},
 	{keyJoins, opener{words: []string{"and", "y", "pero", "but", "so"}}}, {keyAnew, anewWords},
 	{keyNoun, nounWords}, {keyMoney, moneyOpener}, {keyDial, dialOpener}, {keyHigh, opener{words: []string{"high", "hi"}}},
-	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
+	{keyUpstairs, upstairsOpener}, {keyUndoes, undoesOpener}, {keyBrings, bringsOpener}, {keyBoth, opener{words: []string{"both", "dos", "ambos", "ambas"}}},
 }
 
 // opener is what a rule may begin at or cannot do without: items of some classes, with some

@@ -62,7 +62,7 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i) || m.shutThere(i)) && !m.ownNumber(i) {
+		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i) || m.shutThere(i)) && !m.ownNumber(i) || m.cameIn(i) {
 			continue
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {

@@ -124,7 +124,7 @@ func (m *message) toldLater(k int) string {
 	s := m.readings[k].sent
 	if k+1 < len(m.readings) {
 		n := &m.readings[k+1]
-		if n.sent <= s+2 && m.sentenceIs(s, cPeak, "") && m.sentenceIs(n.sent, cNow, "") {
+		if n.sent <= s+2 && (m.sentenceIs(s, cPeak, "") && m.sentenceIs(n.sent, cNow, "") || n.sent == s+1 && m.setOff(s, n.sent)) {
 			if len(n.points) == 1 {
 				return n.points[0]
 			}
@@ -148,6 +148,16 @@ func (m *message) toldLater(k int) string {
 		}
 	}
 	return ""
+}
+
+// setOff tells whether two sentences tell of one gauge before and after the work, or of water at rest and
+// running: "pre: 102. post: 60. rear bib."
+func (m *message) setOff(a, b int) bool {
+	if m.sents[a].numbers != 1 || m.sents[b].numbers != 1 {
+		return false
+	}
+	return m.sentenceIs(a, cBefore, "") && m.sentenceIs(b, cAfter, "") || m.sentenceIs(a, cStatic, "") && m.sentenceIs(b, cFlowing, "") ||
+		m.sentenceIs(a, cFlowing, "") && m.sentenceIs(b, cStatic, "")
 }
 
 // headPoint finds a point in the nearest sentences before s that hold no

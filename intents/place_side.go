@@ -139,7 +139,7 @@ func (m *message) turnedBack(i int) bool {
 	if !m.is(i-1, cItem, "") && !m.says(i-1, "it", "her") {
 		return false
 	}
-	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cHint, "shifts") }) >= 0
+	return m.left(i, 3, false, func(k int) bool { return m.is(k, cDid, "set") || m.is(k, cBase, "set") || m.is(k, cHint, "shifts") }) >= 0
 }
 
 // inOrOut reads the two sides of the regulator told as a pair: "entrando 110
@@ -153,6 +153,9 @@ func (m *message) inOrOut(i int) string {
 	in, out := m.is(i, cHint, "enters"), m.is(i, cHint, "leaves")
 	if !in && !out || !m.numberOf(i) && !m.isNum(i-1) && !(m.isNum(i-2) && m.is(i-1, cUnit, "")) {
 		return ""
+	}
+	if out && m.is(i, cAfter, "") && m.tapOfNumber(i-1) {
+		return "" // "kitchen 62 going out": when, not where
 	}
 	near := func(what string) bool {
 		is := func(k int) bool { return m.is(k, cHint, what) }

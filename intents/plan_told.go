@@ -15,7 +15,7 @@ var (
 
 // Plans told by other words than a verb of doing and its object.
 
-var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one"}}
+var undoesOpener = opener{words: []string{"high", "low", "off", "had", "next one", "left it"}}
 
 // heatersDial tells whether "stat" at item i is a thermostat and not short for static: "turned
 // down the stat", "stat at 120".
@@ -63,6 +63,9 @@ func (m *message) unswallow() {
 		}
 		if m.text(i) == "next one" && m.right(i, 5, true, func(k int) bool { return m.timeSpan(k) || m.timeWordAt(k) }) < 0 {
 			m.unsay(i) // "okay next one is 1165 Maple St": a house
+		}
+		if n := i + 1; m.text(i) == "left it" && m.isNum(n) && m.items[n].value >= leastPSI && !m.items[n].num.time && (m.items[n].unit == "" || m.items[n].unit == "psi") {
+			m.say(i, "left") // "left it 57"
 		}
 		if m.says(i, "high", "low", "off") && m.gaugeOff(i) {
 			m.say(i, "inaccurate")

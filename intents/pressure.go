@@ -52,6 +52,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why := m.anotherKind(i); why != "" {
 		return roleIgnored, why
 	}
+	if m.holdsKey(keyBrings) && m.tapWentTo(i) >= 0 {
+		return roleReading, "what a tap came to"
+	}
 	if r, why, ok := m.ofPartRole(i); ok {
 		return r, why
 	}
@@ -271,7 +274,7 @@ func (m *message) toCome(i int) bool {
 		return false // "please change my last to 61"
 	}
 	for k := i - 2; k >= m.clauseStart(i); k-- {
-		if m.is(k, cWill, "") {
+		if m.is(k, cWill, "") && !m.turnedBack(k) {
 			return true
 		}
 	}

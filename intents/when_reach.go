@@ -40,6 +40,7 @@ func (m *message) whens() {
 	defer m.aroundTheOpening()
 	if worked {
 		m.wentTo()
+		defer m.wentByDeed()
 		defer m.sinceTheDeed()
 		defer m.wasAndIs()
 	}

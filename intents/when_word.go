@@ -19,12 +19,12 @@ var (
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
 	"had", "till", "til", "until", "once",
-}}
+}, lists: []list{listArrives, listDeparts, listLeavesAt}}
 
 // timeWord tells whether item i places a reading before or after work: weak
 // words ("was", "now") only count beside work.
 func (m *message) timeWord(i int, worked bool) assess.When {
-	if !m.begins(i, keyTime) || m.items[i].point != "" || m.items[i].mark || m.noTimeWord(i) {
+	if !m.begins(i, keyTime) || m.items[i].point != "" && !m.cameIn(i) || m.items[i].mark || m.noTimeWord(i) {
 		return ""
 	}
 	switch t := m.text(i); {
@@ -37,6 +37,8 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.After // "dialed the reg til the kitchen read 60"
 	case t == "once" && worked && m.says(i+1, "i", "we", "ive", "weve"):
 		return assess.After // "once I backed the prv off kitchen was 62"
+	case worked && m.visitEnds(i) != "":
+		return m.visitEnds(i)
 	case m.text(i) == "was at" && !m.isNum(i+1):
 		return "" // "swapped the tank while I was at it"
 	case m.is(i, cBefore, ""):
