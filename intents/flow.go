@@ -13,6 +13,7 @@ var (
 	listEachOfThem = listOf("each of them")
 	listThenOpened = listOf("then opened")
 	listCountsBack = listOf("counts back")
+	listItsNow     = listOf("its now")
 )
 
 // mention is a state told at an item.
@@ -84,15 +85,26 @@ func (m *message) ranAndFell(all []mention) {
 	for k := 1; k < len(m.readings); k++ {
 		a, b := &m.readings[k-1], &m.readings[k]
 		before := func(f mention) bool { return f.flow == assess.Flowing && f.at < a.at && m.items[f.at].sent == a.sent }
-		if a.Flow != assess.Flowing || b.Flow == assess.Static || a.sent != b.sent || !fellTo(a, b) || slices.ContainsFunc(all, before) {
+		if b.Flow == assess.Static || a.sent != b.sent || !fellTo(a, b) {
+			continue
+		}
+		if led := slices.ContainsFunc(all, before); a.Flow == assess.Flowing && led {
+			if m.fellFrom(a, b) {
+				a.Flow, b.Flow = "", assess.Flowing // "opened the tub and the kitchen dropped from 68 to 51"
+			}
+			continue
+		}
+		if a.Flow != assess.Flowing && b.Flow != "" {
 			continue
 		}
 		between := func(f mention) bool {
 			return f.flow == assess.Flowing && f.at > a.at && f.at < b.at && m.items[f.at].seg == m.items[b.at].seg &&
-				m.right(f.at, b.at-f.at-1, false, func(j int) bool { return m.is(j, cHint, "moves") || m.inList(j, listWentTo) }) >= 0
+				m.right(f.at, b.at-f.at-1, false, func(j int) bool { return m.is(j, cHint, "moves") || m.inList(j, listWentTo) || m.inList(j, listItsNow) }) >= 0
 		}
 		if slices.ContainsFunc(all, between) {
-			a.Flow, b.Flow = "", assess.Flowing
+			if b.Flow = assess.Flowing; a.Flow == assess.Flowing {
+				a.Flow = ""
+			}
 		}
 	}
 }

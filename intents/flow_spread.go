@@ -60,6 +60,11 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	}
 }
 
+// fellFrom tells whether two readings are what a pressure fell from and what it fell to.
+func (m *message) fellFrom(first, last *reading) bool {
+	return m.text(first.at-1) == "from" && m.leadsTo(first.at, last.at) && first.PSI > last.PSI
+}
+
 // flowInBrackets keeps a flow told in brackets to the readings that stand in them: "64 kitchen (51
 // flowing)". False where none does.
 func (m *message) flowInBrackets(a mention, here []reading) bool {

@@ -189,7 +189,7 @@ func (m *message) againstRest(i int) assess.Flow {
 		return ""
 	}
 	flows := m.is(i, cHint, "flows")
-	if m.inList(i, listRestsAlone) && m.restsAlone(i) {
+	if m.inList(i, listRestsAlone) && (m.restsAlone(i) || m.restsAhead(i)) {
 		return assess.Static
 	}
 	leads := m.leadsReading(i)
@@ -202,12 +202,13 @@ func (m *message) againstRest(i int) assess.Flow {
 	}
 	against := func(k int) bool {
 		return m.is(k, cHint, other) && (m.besideReading(k) || m.pointAt(k-1) || leads && m.leadsReading(k)) ||
-			leads && !flows && m.is(k, cFlowing, "") // "con la regadera abierta 50, cerrada 64"
+			!flows && m.is(k, cFlowing, "") // "con la regadera abierta 50, cerrada 64"
 	}
 	if m.left(i, 8, true, against) < 0 && m.right(i, 8, true, against) < 0 {
 		return ""
 	}
-	if s := m.items[i].sent; m.sentenceIs(s, cState, "") || m.sentenceIs(s, cBurner, "") || m.sentenceIs(s, cItem, "") {
+	state := func(k int) bool { return k != i && m.is(k, cState, "") }
+	if s := m.items[i].sent; m.anyIn(s, state, setOf(cState)) || m.sentenceIs(s, cBurner, "") || m.anyIn(s, m.noGauge, setOf(cItem)) {
 		return ""
 	}
 	if flows {
@@ -229,6 +230,26 @@ func (m *message) flowDoubted(i int) bool {
 func (m *message) leadsReading(i int) bool {
 	return i > 0 && m.isNum(i+1) && m.items[i+1].value >= leastPSI && (m.items[i-1].mark || m.pointAt(i-1))
 }
+
+// restsAhead tells whether the word of rest at item i leads to a pressure that one of running water is set
+// off against: "at rest 68, under flow 51", "kitchen at rest 73. kitchen under flow 56".
+func (m *message) restsAhead(i int) bool {
+	k := i + 1
+	for m.is(k, cDeterminer, "") || k < len(m.items) && m.items[k].point != "" || m.inList(k, listLinks) || m.isMark(k, ":") {
+		k++
+	}
+	if !m.isNum(k) || m.items[k].value < leastPSI {
+		return false
+	}
+	flows := func(j int) bool { return m.is(j, cFlowing, "") }
+	heater := func(j int) bool { return j != i && m.is(j, cState, "") || m.is(j, cItem, "heater") }
+	next := m.items[i].sent + 1
+	ran := m.right(k, 8, true, flows) >= 0 || next < len(m.sents) && m.sentenceIs(next, cFlowing, "")
+	return ran && m.right(i, 10, true, heater) < 0 && m.left(i, 6, true, heater) < 0
+}
+
+// noGauge tells whether item k names a thing that is no gauge.
+func (m *message) noGauge(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "gauge") }
 
 // restsAlone tells whether the word of rest at item i, which closes its clause, is said of the pressure
 // right before it: "70 kitchen standing", "kitchen 70, at rest".

@@ -327,7 +327,7 @@ func (m *message) flowOn(i int) bool {
 	if strings.HasSuffix(m.text(i), "hose on") && m.inList(i+1, listOnSomething) {
 		return true // "put a new hose on it"
 	}
-	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !m.is(i+1, cHint, "possessive") && !m.thePlace(i+1) {
+	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !(m.is(i+1, cHint, "possessive") && !m.isNum(i+2)) && !m.thePlace(i+1) {
 		return false
 	}
 	return m.is(i, cStatic, "") || m.is(i, cFlowing, "") && !m.says(i+2, "whole", "entire")

@@ -53,3 +53,17 @@ func TestWaterThatRunsIsToldOfTheLowerPressure(t *testing.T) {
 		product([]string{"while", "when"}, tapsThatRun, []string{"is running", "was open"}),
 	)
 }
+
+func TestRestIsToldAgainstRunningWater(t *testing.T) {
+	both := "48 rear_bibb flowing; 66 rear_bibb static"
+	inFrames(t, [][2]string{{"rear bib {}", both}, {"9 Elm St rear bib {}", both}, {"rear bib {}. no leaks", both + "; no leak"}},
+		product([]string{"at rest 66", "at rest 66 psi", "66 at rest", "66 static", "66 standing", "66 dead", "66 no flow", "66 nothing on"}, []string{"and", ",", "/"},
+			[]string{"48 flowing", "48 under flow", "48 with the shower going", "48 with the tub wide open", "with the tub on 48"}))
+	fell := "48 rear_bibb flowing; 66 rear_bibb"
+	inFrames(t, [][2]string{{"{}", fell}, {"9 Elm St. {}", fell}, {"{}, prv 2011", fell + "; prv year 2011"}},
+		product([]string{"rear bib 66,", "rear bib is 66,"}, []string{"flush a toilet and", "run the tub and", "open the hose and", "with the tub on", "with the shower running"},
+			[]string{"it's 48", "it drops to 48", "it falls to 48"}),
+		product([]string{"opened the tub full", "turned on the shower", "ran the hose"}, []string{"and the", ", the"},
+			[]string{"rear bib dropped from 66 to 48", "rear bib went from 66 down to 48", "rear bib fell from 66 to 48"}),
+		product([]string{"rear bib 66, 48 when"}, []string{"i", "you", "they"}, []string{"run", "open"}, []string{"the tub", "the shower", "a hose"}))
+}

@@ -118,6 +118,22 @@ func (m *message) peaks() {
 	}
 }
 
+var reachedGate = onlyWithList(listReached)
+
+// reachedThen marks a pressure that is said to have been reached, where one gauge shows less now: "it hit
+// 128, now 72".
+func (m *message) reachedThen() {
+	if m.shut(reachedGate) {
+		return
+	}
+	for k := 1; k < len(m.readings); k++ {
+		a, b := &m.readings[k-1], &m.readings[k]
+		if a.sent == b.sent && samePlace(a, b) && a.PSI > b.PSI && m.inList(a.at-1, listReached) && m.nowNear(k) && !m.workedBetween(-1, b.at) {
+			a.Peak = true
+		}
+	}
+}
+
 var handGate = onlyWithList(listRedHands, listBlackHands)
 
 // hands reads the colours of a gauge's two hands: the red one shows the highest of a time, the black one

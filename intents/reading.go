@@ -31,6 +31,7 @@ func (m *message) findReadings() {
 	m.retold()
 	m.zones()
 	m.peaks()
+	m.reachedThen()
 }
 
 // statesOfReadings tells how the house stood at each reading; what is wrong with it is known by now.
