@@ -54,6 +54,8 @@ func (m *message) punctuate(toks []token) []token {
 				// "rear 92, 3 elm st. changed the tank", "no recirc. recommend a flush"
 			} else if toks[i-1].text == "n" && i > 1 && oneOf(toks[i-2].text, ":", "=") {
 				// "softener: N. 120 at the meter"
+			} else if i > 1 && toks[i-2].kind == number && n.kind == number && toks[i-1].text != "st" {
+				// "code says 80 max. 78 at the rear bib", "hose is 50 ft. 85 kitchen"
 			} else if (n.kind == number || n.kind == word && !(n.caps && m.p.lex.of(&toks[i-1]).lists.has(listWordsWithPoints))) && !m.tapTold(toks, i) {
 				continue
 			}

@@ -19,7 +19,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	apart := m.items[first.at].seg != m.items[a.at].seg
 	behind := m.items[last.at].seg != m.items[a.at].seg
 	ahead, after := a.at < first.at, a.at > last.at
-	if m.flowInBrackets(a, here) {
+	if m.flowInBrackets(a, here) || !quantified && m.flowAloneInBrackets(a, here) {
 		return
 	}
 	switch {
@@ -78,6 +78,30 @@ func (m *message) flowInBrackets(a mention, here []reading) bool {
 		}
 	}
 	return inside
+}
+
+// flowAloneInBrackets keeps a flow that stands alone in brackets to the reading right before them: "lav 98,
+// kitchen 91 (static)". False where none stands there.
+func (m *message) flowAloneInBrackets(a mention, here []reading) bool {
+	if !m.isMark(a.at-1, "(", "[") || !m.isMark(a.at+1, ")", "]") {
+		return false
+	}
+	for k := len(here) - 1; k >= 0; k-- {
+		r := &here[k]
+		if r.at > a.at {
+			continue
+		}
+		for j := r.at + 1; j < a.at-1; j++ {
+			if m.items[j].mark {
+				return false
+			}
+		}
+		if r.Flow == "" {
+			r.Flow = a.flow
+		}
+		return true
+	}
+	return false
 }
 
 // inSameBrackets tells whether the items a and b stand in one pair of brackets.

@@ -233,6 +233,8 @@ func (m *message) setToRole(i int) (role, string, bool) {
 	switch {
 	case v == nil || m.fell(v) || m.numsBetween(v.at, i) > 0 || !m.clear(v.at, i):
 		return roleNone, "", false
+	case m.text(i-1) == ":" && m.left(v.at, 2, false, func(k int) bool { return m.is(k, cBefore, "") }) >= 0:
+		return roleNone, "", false // "before I adjusted: 94 kitchen"
 	case v.what == "set":
 		return m.setVerbRole(v, i)
 	case v.done && m.prepBefore(i) && (v.object == "prv" || v.object == "expansion_tank") && m.text(i-1) != "at" && m.text(i-1) != ":":
