@@ -111,6 +111,7 @@
 //	                               whether water ran
 //	when when_word when_reach when_brought
 //	                               before or after work
+//	when_rows                      rows of pressures before and after, their taps told once
 //	tap_in_hand                    what a gauge shows that was moved on
 //	shown                          whether a bare number is what a gauge shows
 //	valve_opened                   a valve of the house opened between two readings

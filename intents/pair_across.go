@@ -417,7 +417,7 @@ func (m *message) sameGauge(a, b int) bool {
 			return true
 		}
 	}
-	return b-a <= 2 || m.leadsTo(a, b) || m.storeyOf(a) && m.storeyOf(b) || m.otherSide(b)
+	return b-a <= 2 || m.leadsTo(a, b) || m.inSeries(b) || m.storeyOf(a) && m.storeyOf(b) || m.otherSide(b)
 }
 
 // otherSide tells whether the hot or the cold side stands right before the number at i, the other

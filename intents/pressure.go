@@ -165,7 +165,9 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleReading, "told against another in brackets"
 	case m.nowFrom(i) > 0 && m.adjusts():
 		return roleReading, "came from another"
-	case m.inSeries(i):
+	case m.is(i+1, cHint, "daytime") && m.isMark(i-1, ",") && m.numIs(i-2, roleReading) && m.closes(i+1):
+		return roleReading, "what the gauge shows then" // "high 120, 79 this morning"
+	case m.inSeries(i), m.goesOnRow(i):
 		return roleReading, "one of a series"
 	case m.rightsBefore(i):
 		return roleReading, "puts the one before right"

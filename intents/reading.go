@@ -28,6 +28,7 @@ func (m *message) findReadings() {
 		m.pair(s)
 	}
 	m.pointsAcross()
+	m.rowAgain()
 	m.retold()
 	m.zones()
 	m.peaks()

@@ -37,7 +37,7 @@ func (m *message) findSections() {
 				continue // "Heater: …" ends a list of work
 			}
 			if n := len(m.sections); n > 0 && m.sections[n-1].to >= m.sents[s].from {
-				if x := &m.sections[n-1]; m.text(x.head+1) == "\n" || m.sents[s].line == m.sents[m.items[x.head].sent].line {
+				if x := &m.sections[n-1]; m.text(x.head+1) == "\n" || m.isMark(x.head+1, ":", "-") && m.text(x.head+2) == "\n" || m.sents[s].line == m.sents[m.items[x.head].sent].line {
 					x.to = m.sents[s].to
 				}
 			}

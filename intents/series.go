@@ -20,12 +20,19 @@ func (m *message) timeBeside(i int) bool {
 	if m.items[i].num.time || m.clock(i) {
 		return false
 	}
+	if _, day := weekdays[m.text(i-1)]; day {
+		_, next := weekdays[m.text(i+1)]
+		return next || m.closes(i) // "mon 62, tue 69, wed 78"
+	}
 	return m.left(i, 5, true, m.clock) >= 0 || (m.text(i+1) == "at" || m.text(i+1) == "@") && i+2 < len(m.items) && m.clock(i+2)
 }
 
 // clock tells whether item k is a time of day or a number of minutes.
 func (m *message) clock(k int) bool {
 	it := &m.items[k]
+	if it.num != nil && m.text(k-1) == "at" && it.unit == "" && it.num.integer && it.value <= 12 && m.isNum(k+1) {
+		return true // "at 9 67, at 10 74"
+	}
 	return it.num != nil && (it.num.time || it.unit == "hour" || m.text(k-1) == "min" && !m.sentenceIs(it.sent, cPeak, "") ||
 		m.text(k-1) == "minute" || m.text(k-1) == "minuto")
 }

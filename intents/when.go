@@ -315,7 +315,7 @@ func (m *message) opens(i int) bool {
 // numbers: "Now kitchen 60, front bib 61".
 func (m *message) plainList(a, b int) bool {
 	for k := a + 1; k < b; k++ {
-		if it := &m.items[k]; it.point == "" && it.role != roleTaken && m.text(k) != "," && !m.is(k, cDeterminer, "") &&
+		if it := &m.items[k]; it.point == "" && it.role != roleTaken && !m.isMark(k, ",", "/") && !m.is(k, cDeterminer, "") &&
 			!m.says(k, "and", "y", "en", "at") {
 			return false
 		}

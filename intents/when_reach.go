@@ -37,7 +37,9 @@ func (m *message) whens() {
 		}
 	}
 	m.inTurn(worked)
+	m.pairsInTurn(worked)
 	defer m.aroundTheOpening()
+	defer m.whenInRow()
 	if worked {
 		m.wentTo()
 		defer m.wentByDeed()
@@ -228,8 +230,12 @@ func (m *message) whenBelow(a toldWhen, s int, all []toldWhen) {
 // coversAsWell tells whether a word of time at item i says when a reading was taken that a
 // plain "was" stands nearer to.
 func (m *message) coversAsWell(i int, r *reading) bool {
-	if m.pastTense(i) || m.is(i, cNow, "") || i < r.from || i >= r.to {
+	if m.pastTense(i) || m.is(i, cNow, "") || i >= r.to {
 		return false
+	}
+	if i < r.from {
+		other := func(k int) bool { return m.placesTime(k) && !m.pastTense(k) }
+		return i == m.firstOf(r.sent) && !m.workedBetween(i, r.at) && m.right(i, r.at-i-1, true, other) < 0 // "after that the tub was 59 and the front was 53"
 	}
 	return m.items[i].seg == m.items[r.at].seg || i == m.sents[r.sent].from
 }
