@@ -83,8 +83,8 @@ func (m *message) flowInBrackets(a mention, here []reading) bool {
 // flowAloneInBrackets keeps a flow that stands alone in brackets to the reading right before them: "lav 98,
 // kitchen 91 (static)". False where none stands there.
 func (m *message) flowAloneInBrackets(a mention, here []reading) bool {
-	if !m.isMark(a.at-1, "(", "[") || !m.isMark(a.at+1, ")", "]") {
-		return false
+	if !m.isMark(a.at-1, "(", "[") || !m.isMark(a.at+1, ")", "]") || m.items[a.at].n > 1 {
+		return false // "(all off)" is the house
 	}
 	for k := len(here) - 1; k >= 0; k-- {
 		r := &here[k]

@@ -60,12 +60,18 @@ func (m *message) usedBy(i int) assess.Flow {
 		switch {
 		case m.is(k, cHint, "nobody") && m.text(k-1) == "to": // "dies to nothing when someone flushes"
 		case m.is(k, cHint, "nobody"):
+			if led && tap {
+				return assess.Flowing // "neither one moved when the tub ran"
+			}
 			return assess.Static
 		case m.is(k, cItem, "") || m.is(k, cBurner, "") || m.is(k, cState, "") || m.is(k, cPoint, "street"):
 			return ""
 		case m.is(k, cNeg, ""):
 			if m.inList(k+1, listNotLooked) {
 				return "" // "did not ask about water use"
+			}
+			if led && tap {
+				return assess.Flowing // "didn't move when the tub ran"
 			}
 			if tap || m.tapBehind(i) {
 				return assess.Static // "no taps cracked"

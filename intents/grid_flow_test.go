@@ -67,3 +67,8 @@ func TestRestIsToldAgainstRunningWater(t *testing.T) {
 			[]string{"rear bib dropped from 66 to 48", "rear bib went from 66 down to 48", "rear bib fell from 66 to 48"}),
 		product([]string{"rear bib 66, 48 when"}, []string{"i", "you", "they"}, []string{"run", "open"}, []string{"the tub", "the shower", "a hose"}))
 }
+
+func TestAGaugeThatStoodStillWhileWaterRan(t *testing.T) {
+	inFrames(t, [][2]string{{"rear bib 66 and {}", "66 rear_bibb flowing"}, {"9 Elm St rear bib 66, {}", "66 rear_bibb flowing"}},
+		product([]string{"it didn't move", "it never budged", "it stayed put", "it held there"}, []string{"when", "while"}, []string{"the tub ran", "the shower ran"}))
+}

@@ -49,7 +49,7 @@ func TestTheHeaterIsIdleForOnePressureAndFiresForTheNext(t *testing.T) {
 func TestAHeaterThatRanOrStoppedMeanwhile(t *testing.T) {
 	idleThenFired := "65 kitchen idle; 90 kitchen firing"
 	inFrames(t, [][2]string{{"kitchen 65 heater off, {}", idleThenFired}, {"kitchen 65 burner off. {}", idleThenFired}},
-		product([]string{"90"}, []string{"after", "once", "when"}, []string{"the heater", "the burner", "the water heater"}, []string{"ran", "fired", "kicked on", "came on"}),
+		product([]string{"90"}, []string{"after", "once"}, []string{"the heater", "the burner", "the water heater"}, []string{"ran", "fired", "kicked on", "came on"}),
 		product([]string{"let"}, []string{"it", "the heater", "the burner"}, []string{"fire", "cycle"}, []string{"", "a while"}, []string{", 90", ", then 90"}))
 	inFrames(t, [][2]string{{"kitchen 90 {}", "65 kitchen idle; 90 kitchen firing"}},
 		product([]string{"while firing, 65", "with the burner on, 65"}, []string{"after", "once"}, []string{"it shut off", "it shut down", "it cycled off", "it kicked off"}))

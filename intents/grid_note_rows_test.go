@@ -42,3 +42,10 @@ func TestNumbersBesideReadingsThatAreNone(t *testing.T) {
 	inFrames(t, [][2]string{{"{}. kitchen 62", "62 kitchen"}, {"kitchen 62. {}", "62 kitchen"}},
 		product([]string{"probably", "prob", "prolly", "presumably"}, []string{"60 at the tub", "around 60 at the tub", "60 tub"}))
 }
+
+func TestUnitsNamedByALetterAreNoTaps(t *testing.T) {
+	inFrames(t, [][2]string{{"{}", "62 kitchen; 64 kitchen"}},
+		product([]string{"kitchen A 62", "unit A kitchen 62"}, []string{",", "and"}, []string{"kitchen B 64", "unit B kitchen 64"}))
+	inFrames(t, [][2]string{{"{}", "133 front_bibb peak"}},
+		product([]string{"front bib", "gauge on the front bib"}, []string{"had been up to 133", "has been up to 133", "had gotten to 133", "had been to 133"}))
+}

@@ -27,6 +27,9 @@ func (m *message) initial(i int) string {
 	if m.initialRow(i) {
 		return v
 	}
+	if v == "bath" && i > 0 && m.items[i-1].point != "" && !m.isNum(i-1) {
+		return "" // "kitchen A 62, kitchen B 64"
+	}
 	if m.toks[m.items[i].tok].glued && m.isNum(i-1) {
 		return ""
 	}
