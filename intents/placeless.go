@@ -63,6 +63,34 @@ func (m *message) placeless() {
 	}
 }
 
+// unsaidNumbers asks about the numbers of a message that names a house and tells nothing else of it, where
+// nothing says what they are: "12 Elm, fridge line 60". What has more to say than that is talk.
+func (m *message) unsaidNumbers() {
+	if m.frame.Site == "" {
+		return
+	}
+	unsaid, words := 0, 0
+	for i := range m.items {
+		switch it := &m.items[i]; {
+		case it.why == unsaidNumber && it.unit == "" && !it.muted:
+			unsaid++
+		case !it.mark && !it.site:
+			words++
+		}
+	}
+	if words > wordsOfNumber*unsaid {
+		return
+	}
+	for i := range m.items {
+		if m.items[i].why == unsaidNumber {
+			m.askPlace(i)
+		}
+	}
+}
+
+// wordsOfNumber is how many words tell at most where a number was read: "ice maker tee".
+const wordsOfNumber = 4
+
 // rightsHouse tells whether the bare numbers of a message may put the number of the house in hand
 // right, since one of them is that number: "sorry 18 was 16" of 18 Wexler.
 func (m *message) rightsHouse() bool {

@@ -137,6 +137,9 @@ func (m *message) ofPartRole(i int) (role, string, bool) {
 	return roleNone, "", false
 }
 
+// unsaidNumber is why a number that may be a pressure is none.
+const unsaidNumber = "nothing says that it is a pressure"
+
 // pointlessRole decides a number without a unit and a test point.
 func (m *message) pointlessRole(i int) (role, string) {
 	it := &m.items[i]
@@ -178,7 +181,7 @@ func (m *message) pointlessRole(i int) (role, string) {
 	case m.tradeNear(i):
 		return roleReading, "among terms of the trade"
 	}
-	return roleIgnored, "nothing says that it is a pressure"
+	return roleIgnored, unsaidNumber
 }
 
 // otherInBrackets tells whether the number at i stands before another in brackets that is told with its

@@ -135,6 +135,9 @@ func (m *message) collect() {
 	for _, p := range all {
 		m.frame.Statements = append(m.frame.Statements, p.s)
 	}
+	if len(m.frame.Statements) == 0 {
+		m.unsaidNumbers()
+	}
 	if len(m.frame.Statements) == 0 && len(m.frame.Unclear) == 0 {
 		m.frame.Statements = []assess.Statement{Ask{About: AskNone}}
 	}
