@@ -256,7 +256,7 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 			s.values[k].wrong = true
 		}
 		s.cue = s.cue || t != "to" && t != "por"
-	case m.inList(i, listSlipSorry):
+	case m.inList(i, listSlipSorry), m.inList(i, listNumberSent), m.is(i, cAsk, "correct"), m.inList(i, listChangesNumber) && m.valueAfter(i, 6):
 		s.cue = true
 	case m.inList(i, listWasOrIs):
 		if n := len(s.values); n > 0 && (t == "era" || t == "eran") {
@@ -268,7 +268,7 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 	case t == "meant for" || m.inList(i, listSlipMore):
 		return deny, false
 	case m.is(i, cItem, "heater") || m.is(i, cItem, "prv") || m.is(i, cItem, "gauge") || m.is(i, cUnit, "") || m.fillsAnswer(i) ||
-		m.inList(i, listSlipFillers):
+		m.inList(i, listSlipFillers) || m.inList(i, listBesideRight):
 	default:
 		return deny, false
 	}

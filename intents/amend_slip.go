@@ -21,7 +21,7 @@ func (s slip) amendments(told []assess.Statement) []Amendment {
 			wrongs++
 		}
 		switch {
-		case v.num && to.num || v.point != "" && to.point != "" || v.heater != "" && to.heater != "" || v.flow != "" && to.flow != "":
+		case v.num && to.num || v.point != "" && to.point != "" || v.heater != "" && to.heater != "" && to.heater != v.heater || v.flow != "" && to.flow != "":
 			return nil // several of a kind: a report
 		case v.num:
 			to.num, to.psi, to.bare, to.unit = true, v.psi, v.bare, v.unit

@@ -4,7 +4,6 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listTerseWas   = listOf("terse was")
 	listTerseMarks = listOf("terse marks")
 	listTerseOf    = listOf("terse of")
 	listNamesFile  = listOf("names file")
@@ -14,13 +13,8 @@ var (
 	listNamesTest  = listOf("names test")
 	listBesideName = listOf("beside name")
 
-	listChangesNumber = listOf("changes number")
-	listNumberSent    = listOf("number sent")
-	listBesideChange  = listOf("beside change")
-	listToNumber      = listOf("to number")
-	listTerseWaits    = listOf("terse waits")
-	listOwnsUp        = listOf("owns up")
-	listTerseDone     = listOf("terse done")
+	listTerseWaits = listOf("terse waits")
+	listTerseDone  = listOf("terse done")
 )
 
 // terseNames are the names of what is wanted, which ask for it by themselves: "12 Elm report",
@@ -40,10 +34,10 @@ var terseNames = [...]struct {
 // terse reads a whole message of a few words that is an order to the bot: "no,
 // 62", "62 not 26", "12 Alder done", "next check 12 Alder".
 func (m *message) terse() {
-	if len(m.asks) > 0 || len(m.items) == 0 || len(m.items) > 9 {
+	if len(m.items) == 0 || len(m.items) > longestTerse || m.putRightToo() || len(m.asks) > 0 {
 		return
 	}
-	if m.terseCorrection() || m.terseChange() || m.tersePutRight() || m.terseDone() || m.terseWait() {
+	if m.terseCorrection() || m.terseRight() || m.terseDone() || m.terseWait() {
 		return
 	}
 	m.terseNext()
@@ -53,6 +47,26 @@ func (m *message) terse() {
 			m.sents[0].asking = true
 		}
 	}
+}
+
+// longestTerse is how many items such a message has at most.
+const longestTerse = 11
+
+// putRightToo reads the right value behind a phrase that asks for a correction, or that takes the last report
+// back: "fix that 96 to 66", "scratch that, 66".
+func (m *message) putRightToo() bool {
+	if len(m.asks) != 1 {
+		return false
+	}
+	a := &m.asks[0]
+	mayRight := a.About == AskCorrect || a.About == AskUndo && m.isMark(a.at+1, ",") ||
+		m.site != nil && (a.About == AskHistory || a.About == AskReport) // "my last report belongs to 14 Elm"
+	if !mayRight || !m.terseRight() {
+		return false
+	}
+	m.asks = m.asks[:1]
+	m.asks[0].About = AskCorrect
+	return true
 }
 
 // names tells whether the message is one of the names in a list and says nothing else but a house.
@@ -137,75 +151,6 @@ func (m *message) putsInPlace(good, void int) {
 	}
 }
 
-// terseChange reads an order that puts a number in the place of one that was sent: "change 92 to 82",
-// "swap that 92 for an 82", "cambia la última a 82".
-func (m *message) terseChange() bool {
-	first := m.firstOf(0)
-	verb, what, _ := strings.Cut(m.text(first), " ")
-	if !m.p.lex.inList(verb, listChangesNumber) {
-		return false
-	}
-	good, void, sent := -1, -1, m.p.lex.inList(what, listNumberSent) // "update that"
-	for i := range m.items {
-		it := &m.items[i]
-		switch {
-		case it.num != nil && (it.unit != "" && !pressureUnit(it.unit) || it.num.time || it.num.money || it.value < 15 || it.value > 200):
-			return false
-		case it.num != nil && void >= 0:
-			return false
-		case it.num != nil:
-			void, good = good, i
-		case m.inList(i, listNumberSent):
-			sent = true
-		case i == first, it.mark, it.site, it.point != "", it.lists.has(listFillers), m.is(i, cBibb, ""), m.inList(i, listChangesNumber), m.inList(i, listBesideChange):
-		default:
-			return false
-		}
-	}
-	before := good - 1
-	for before >= 0 && m.isMark(before, ",") {
-		before--
-	}
-	if good < 0 || void < 0 && !sent || !m.inList(before, listToNumber) {
-		return false // "correct it, 60 laundry now" may be another tap's
-	}
-	m.putsInPlace(good, void)
-	return true
-}
-
-// putRightAlone is why the number of a message is the right one of the last report.
-const putRightAlone = "put right alone"
-
-// putRight is what a message of a few words says of the numbers in it.
-type putRight struct {
-	good, void    int  // items
-	sorry, ought  bool // a slip is owned up to; what is right is named
-	wrote, denies bool // what was sent is named before the next number, or denied
-	points        bool // "the 76" is
-	led           bool // such words stand before the first number
-	slip          bool // a slip was owned up to before it
-}
-
-// tersePutRight reads the right value of the last report where the message says no more than
-// that, in words of a slip: "sorry, 67", "I said 76, meant 67", "the 76 should be 67".
-func (m *message) tersePutRight() bool {
-	if m.ctx.Told != nil || m.ctx.Site != "" {
-		return false // whose report it is decides
-	}
-	c := putRight{good: -1, void: -1}
-	for i := range m.items {
-		if it := &m.items[i]; it.num != nil && !m.putsRight(&c, i) || it.num == nil && !m.ownsUp(&c, i) {
-			return false
-		}
-	}
-	if c.good < 0 || !c.slip && c.void < 0 {
-		return false
-	}
-	m.putsInPlace(c.good, c.void)
-	m.setRole(c.good, roleReading, putRightAlone)
-	return true
-}
-
 // terseWait reads an order that lets a house wait: "another week on 12 Elm", "hold 12 Elm for a week".
 func (m *message) terseWait() bool {
 	if m.site == nil || len(m.sents) > 1 || len(m.moments) > 1 {
@@ -236,55 +181,6 @@ func (m *message) terseWait() bool {
 		}
 	}
 	return waits && span
-}
-
-// putsRight weighs number i of such a message; it is false for one that is no pressure, and
-// for one too many.
-func (m *message) putsRight(c *putRight, i int) bool {
-	it := &m.items[i]
-	switch {
-	case it.num.time || it.num.money || it.num.phone || it.unit != "" && !pressureUnit(it.unit) || it.unit == "" && (it.value < 15 || it.value > 200):
-		return false
-	case c.denies && c.void < 0:
-		c.void, c.denies = i, false
-	case c.good < 0:
-		c.good, c.led, c.slip = i, c.wrote || c.sorry || c.points, c.sorry
-	case c.void < 0 && c.ought && c.led:
-		c.void, c.good = c.good, i // "the 76 should be 67"
-	default:
-		return false
-	}
-	return true
-}
-
-// ownsUp weighs item i of such a message, which is no number; it is false for one that says
-// something else.
-func (m *message) ownsUp(c *putRight, i int) bool {
-	it := &m.items[i]
-	switch {
-	case it.site || it.point != "" || it.text == "?" || it.text == "/":
-		return false // "actually 81 rear" may be another one
-	case it.mark:
-	case m.inList(i, listSlipSorry), m.inList(i, listOwnsUp):
-		c.sorry, c.ought = true, c.ought || c.good >= 0 // "I wrote 76, meant 67"
-	case m.inList(i, listSlipWrote):
-		c.wrote = true
-	case m.inList(i, listSlipShould):
-		c.ought = true
-	case m.inList(i, listSlipDenies):
-		c.denies = true
-	case m.inList(i, listThatNumber) && m.isNum(i+1):
-		c.points = true // "the 76 was 67"
-	case m.inList(i, listTerseWas):
-		c.ought = c.ought || c.good >= 0 && (c.wrote || c.points)
-	case m.inList(i, listThatNumber):
-	case it.lists.has(listFillers), m.is(i, cDeterminer, ""):
-	case m.inList(i, listSlipFillers), m.says(i, "it", "its", "that", "but", "got", "up"):
-		return c.good < 0 || m.numberAfter(i) // not "no wait 74 in it"
-	default:
-		return false
-	}
-	return true
 }
 
 // terseDone reads "done 12 Alder", "mark 12 Alder done".

@@ -148,6 +148,7 @@
 // Beside messages:
 //
 //	amend amend_slip amend_plan amend_house    what a message puts right in the last report
+//	put_right                      a message of a few words that does nothing else
 //	dialogue                       answers to a question of the bot
 //	goes_on goes_on_screw ahead_of_prv goes_on_sign goes_on_there
 //	                               messages that go on from the last one

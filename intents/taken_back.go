@@ -63,6 +63,8 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 	deniedAt := func(k int) bool { return m.inList(k, listNotThat) || m.is(k, cHint, "insteadof") }
 	correct := m.hasAsk(AskCorrect)
 	switch {
+	case m.items[i].why == putRightAlone:
+		return "", true
 	case correct && m.text(i-1) == "no" && m.numberAt(i-2) &&
 		(i+1 >= len(m.items) || m.items[i+1].mark || m.items[i+1].point != "" || m.says(i+1, "en", "at", "in")):
 		return "taken back", true // "era 68 no 86": the first is right
