@@ -11,6 +11,7 @@ import (
 var (
 	listWhenTurned = listOf("when turned")
 	listTellsWhen  = listOf("tells when")
+	listWithState  = listOf("with state")
 )
 
 // The heater's state goes from the words that tell it to the pressures.
@@ -184,8 +185,11 @@ func (m *message) alternates(all []mention, s int) bool {
 
 // toldApart returns the first reading that the only state of a message holds of: all of them,
 // but of one gauge read twice only the second where the state leads right to it, "laundry 61,
-// heater firing 68".
+// heater firing 68", or follows it with the pressure moved that way, "laundry 61, 68 with the heater on".
 func (m *message) toldApart(all []mention) int {
+	if len(all) == 1 && len(m.readings) == 2 && m.movedWith(all[0], &m.readings[0], &m.readings[1]) {
+		return 1
+	}
 	for k := range m.readings {
 		r := &m.readings[k]
 		if len(all) == 1 && k > 0 && r.at == all[0].at+1 && (r.inherit || len(r.points) == 0) &&
@@ -194,6 +198,27 @@ func (m *message) toldApart(all []mention) int {
 		}
 	}
 	return 0
+}
+
+// movedWith tells whether the heater's state is told of the second of two pressures of one gauge alone, which
+// a firing heater has lifted, or an idle one let fall.
+func (m *message) movedWith(a mention, first, second *reading) bool {
+	if !second.inherit && len(second.points) > 0 || len(first.points) == 0 || first.sent != m.items[a.at].sent || (second.PSI > first.PSI) != (a.state == assess.Firing) {
+		return false
+	}
+	if second.at == first.at+2 && m.says(first.at+1, "and", "y") {
+		return false // "88 and 96 with the heater on"
+	}
+	with := false
+	for k := second.at + 1; k < a.at; k++ {
+		switch {
+		case m.inList(k, listWithState):
+			with = true
+		case !m.is(k, cItem, "heater") && !m.is(k, cDeterminer, "") && !m.inList(k, listLinks) && !pressureUnit(m.items[k].text):
+			return false
+		}
+	}
+	return with && a.at > second.at
 }
 
 // heaterTurned reads a heater that turned to another state between readings: what

@@ -243,14 +243,18 @@ func (m *message) placeOfPoint(i int) (int, bool) {
 // notGauged tells whether the tap at item i is one that no gauge was put on, and another was: "kitchen
 // instead of laundry, 61", "used the kitchen, laundry is boxed in: 61".
 func (m *message) notGauged(i int) bool {
-	if m.isNum(i-1) || m.isNum(i+1) || m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) < 0 {
+	if m.isNum(i-1) || m.isNum(i+1) {
 		return false
 	}
 	k := i - 1
 	if m.is(k, cDeterminer, "") {
 		k--
 	}
-	return m.is(k, cHint, "insteadof") || m.inList(i+1, listLinks) && m.inList(i+2, listOutOfReach)
+	if m.is(k, cHint, "notgauged") {
+		return true // "63 at the house, didn't check the street"
+	}
+	return m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) >= 0 &&
+		(m.is(k, cHint, "insteadof") || m.inList(i+1, listLinks) && m.inList(i+2, listOutOfReach))
 }
 
 // tapShut tells whether the fixture at item i is only said to be shut while another tap was gauged: "laundry
