@@ -5,6 +5,7 @@ import "math/bits"
 // Lists of the lexicon that these rules know.
 var (
 	listBeforeReason = listOf("before reason")
+	listRemindsOf    = listOf("reminds of")
 )
 
 // recipe is a way of asking: each set of needs must be met by one of its cues,
@@ -296,7 +297,11 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 	if !amid && m.site != nil {
 		set |= cues(cueSite)
 	}
+	reminds := !m.shut(remindGate) && m.remindsToDo(s)
 	for _, r := range recipes {
+		if reminds && r.about != AskSnooze {
+			continue // "could you remind me in a month to recheck 12 Elm?"
+		}
 		if first && (!r.first || amid && r.about == AskDone) || set&r.bars != 0 || !meets(set, r.needs) {
 			continue
 		}
@@ -349,6 +354,18 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		return true
 	}
 	return false
+}
+
+var remindGate = onlyWith(cHint, "remind")
+
+// remindsToDo tells whether sentence s asks to be reminded of something that is to be done, which asks
+// nothing else: "remind me Thursday to drop the parts off", not "remind me what we got at 12 Elm".
+func (m *message) remindsToDo(s int) bool {
+	k := m.sents[s].from
+	for k < m.sents[s].to && !m.is(k, cHint, "remind") {
+		k++
+	}
+	return k+1 < m.sents[s].to && (m.timeWordAt(k+1) || m.timeSpan(k+1) || m.inList(k+1, listRemindsOf))
 }
 
 // besides are classes of what a message tells of a house besides pressures.

@@ -202,7 +202,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	switch {
 	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any", "why so") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
 		return // but "118 laundry while firing, any ideas"
-	case m.p.lex.inList(t, listToldAsWell) && !se.question:
+	case m.p.lex.inList(t, listToldAsWell) && !se.question, t == "what is it" && m.hasAsk(AskConvert):
 		return
 	case (t == "next step" || t == "next steps") && se.header >= 0:
 		return

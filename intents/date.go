@@ -62,6 +62,9 @@ func (m *message) dates() {
 					m.setRole(k, roleDate, "date")
 				}
 			}
+			for k, parted := i+n-1, m.items[i+n-1].seg; k < len(m.items) && m.items[k].seg == parted; k++ {
+				m.items[k].seg = m.items[i].seg // the stroke of "back on 7/9 to swap the prv" parts no clauses
+			}
 			i += n - 1
 		}
 	}

@@ -77,7 +77,7 @@ func (m *message) ownerOf(a attribute, items []mentionOf) (item string, old, ok 
 		if x.other {
 			return "", false, false
 		}
-		return x.item, x.item != "gauge" && (x.old || m.oldFact(a.at)), true
+		return x.item, x.item != "gauge" && (x.old && !m.ofNewOne(a.at) || m.oldFact(a.at)), true
 	}
 	if m.oldFact(a.at) {
 		return "", true, false

@@ -141,6 +141,9 @@ func (m *message) oldFact(at int) bool {
 			if m.inList(k-1, listLinks) || m.inList(k-1, listHowOld) {
 				return false // "heater is old like 16 years", "ya viejo"
 			}
+			if m.oldOneTold(k, at) {
+				return false
+			}
 			for j := k + 1; j < at; j++ {
 				if m.text(j) == "out" && j > k+1 && !m.is(k, cDid, "") {
 					return false // "old gas one out, 50 gallon heat pump one in"
@@ -171,6 +174,25 @@ func (m *message) oldFact(at int) bool {
 	return false
 }
 
+// oldOneTold tells whether what is told of the old one at item k has ended before item at: "new heater in
+// (old one split a seam), 50 gal gas". "Old one was a 2004, 40 gal" goes on.
+func (m *message) oldOneTold(k, at int) bool {
+	words := 0
+	for j := k + 1; j < at; j++ {
+		switch {
+		case m.isMark(j, ")"), m.isMark(j, ",") && words > 1:
+			return true
+		case m.items[j].mark:
+			words = 0
+		case m.factual(j) && !m.is(j, cCond, ""):
+			return false
+		case m.text(j) != "one":
+			words++
+		}
+	}
+	return false
+}
+
 // oldOneOf returns the thing named behind a fact of "the old one", which the new one is to take the place
 // of: "old one's stuck, new reg going in friday".
 func (m *message) oldOneOf(a attribute, items []mentionOf) *mentionOf {
@@ -196,6 +218,12 @@ func (m *message) oldOneOf(a attribute, items []mentionOf) *mentionOf {
 		}
 	}
 	return nil
+}
+
+// ofNewOne tells whether the fact at an item is told of a new part right before it: "took out the tank, hung a
+// new 4.5 gal".
+func (m *message) ofNewOne(at int) bool {
+	return m.is(at-1, cPart, "new") || strings.HasSuffix(m.text(at-1), " new")
 }
 
 // carriedOld tells whether the item named last before item at is one taken out.

@@ -35,6 +35,7 @@ type putRight struct {
 	named         int  // the number that "the" or "that" stands before
 	denies        int  // "not", "instead of"
 	places        int  // taps
+	instead       bool // "instead of"
 	house, state  bool // a house; a state of the heater
 }
 
@@ -110,8 +111,8 @@ func (m *message) rightWord(c *putRight, i int) bool {
 		c.places++
 	case m.isAny(i, cState, "idle", "firing"), m.is(i, cItem, "heater"), m.has(cItem, "heater") && (m.is(i, cOn, "") || m.is(i, cOff, "")):
 		c.state = true
-	case m.inList(i, listSlipDenies):
-		c.denies = i
+	case m.inList(i, listSlipDenies), m.text(i) == "no" && c.first >= 0 && m.isNum(i+1):
+		c.denies, c.instead = i, m.is(i, cHint, "insteadof")
 	case m.isMark(i+1, ":") && m.inList(i, listChangesNumber):
 		c.sorry = i // "edit: 66"
 	case m.changesNumber(c, i):
@@ -164,7 +165,7 @@ func (c *putRight) verdict() (good, void int) {
 		return -1, -1
 	case c.second < 0:
 		return c.alone(), -1
-	case c.denied == c.second && c.wrote >= 0 && c.wrote < c.first:
+	case c.denied == c.second && c.instead && c.wrote >= 0 && c.wrote < c.first:
 		return c.second, c.first // "I typed 96 instead of 66"
 	case c.denied == c.second:
 		return c.first, c.second // "66 not 96"

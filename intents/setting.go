@@ -5,6 +5,7 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listDialNames    = listOf("dial names")
+	listOnItsFace    = listOf("on its face")
 	listDials        = listOf("dials")
 	listDialWords    = listOf("dial words")
 	listSettingWords = listOf("setting words")
@@ -183,6 +184,9 @@ func (m *message) settingRole(i int) (role, string, bool) {
 func (m *message) setBehind(i int) (role, string, bool) {
 	if topic, _ := m.topicBefore(i); m.text(i+1) == "preset" && m.settingLike(i) && topic == "prv" {
 		return roleSetting, "preset", true // "PRV 3/4 2014 50psi preset"
+	}
+	if topic, _ := m.topicBefore(i); topic == "prv" && len(m.verbs) == 0 && m.says(i+1, "on", "per", "by") && m.settingLike(i) && m.right(i, 3, false, func(k int) bool { return m.inList(k, listOnItsFace) }) > 0 {
+		return roleSetting, "on its dial", true // "PRV from 2014, 55 on the dial"
 	}
 	alone := i+2 >= len(m.items) || m.items[i+2].mark
 	return roleSetting, "setting behind it", m.is(i-1, cItem, "prv") && m.says(i+1, "set", "setting") && alone && !m.bothSetTo(i)
