@@ -365,6 +365,9 @@ func (m *message) remindsToDo(s int) bool {
 	for k < m.sents[s].to && !m.is(k, cHint, "remind") {
 		k++
 	}
+	if m.says(k, "reminder", "recordatorio") {
+		return false // "the reminder for this house can go"
+	}
 	return k+1 < m.sents[s].to && (m.timeWordAt(k+1) || m.timeSpan(k+1) || m.inList(k+1, listRemindsOf))
 }
 
