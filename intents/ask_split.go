@@ -116,7 +116,8 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux) == 0 {
+	opinions := !m.shut(opinionGate) && !m.opinionAt(se.from, se.to, true)
+	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux) == 0 && !opinions {
 		return 0
 	}
 	tells, measured, at, tap, part, sized, some := false, false, false, false, false, false, false
@@ -136,6 +137,9 @@ func (m *message) toldThenAsked(se sentence) int {
 			tells = true
 		}
 		some = some || it.kinds.has(cItem) || it.num != nil
+		if opinions && (tells || measured) && (it.mark || it.num != nil || m.said(i, keyJoins) || it.kinds.meets(pointClasses) || it.kinds.has(cState)) && m.opinionAt(i+1, se.to, true) {
+			return i // "95 laundry is that too high"
+		}
 		if !it.mark && !m.said(i, keyJoins) || !(some || tells) || !m.partsClauses(i) {
 			continue
 		}

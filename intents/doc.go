@@ -65,6 +65,7 @@
 //	cue ask_cue ask_due            what single words lend to a question
 //	ask_help ask_house ask_office ask_houses
 //	                               help, one house, all houses
+//	ask_opinion                    what to think of a pressure, what may be to blame
 //	ask_convert ask_tank_size      sums
 //	ask_correct ask_correct_phrase ask_correct_denied
 //	ask_terse ask_snooze

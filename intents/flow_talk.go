@@ -150,9 +150,6 @@ var troubleSigns = signs(signFaint, signPoor, signBarely)
 // ofDrop tells whether the clause of item i tells by how much a pressure fell and none that was
 // read then, so that running water is only the occasion: "meter 108, dropped 15 when somebody ran the tub".
 func (m *message) ofDrop(i int) bool {
-	if !m.holdsKey(keyFalls) {
-		return false
-	}
 	s, seg, fell := &m.sents[m.items[i].sent], m.items[i].seg, false
 	for k := s.from; k < s.to; k++ {
 		switch it := &m.items[k]; {
