@@ -187,6 +187,9 @@ func (m *message) askSentence(s int) {
 		se.asking, se.asksConvert = true, true
 		return
 	}
+	if m.asksFormula(s, true) {
+		return
+	}
 	if m.tankTalk(s) && m.askOfTank(s) || m.askByRules(s) {
 		return
 	}
@@ -209,6 +212,9 @@ func (m *message) askSentence(s int) {
 	}
 	if !se.asking && !m.passesOn(s) {
 		m.askByCues(s)
+	}
+	if !se.asking && m.asksFormula(s, false) {
+		return
 	}
 	// "snooze … 2 weeks": the time
 	if se.snoozes {

@@ -63,25 +63,25 @@ func (p *phraseAt) comma() bool {
 	return true
 }
 
-// take passes over a word or a pair of words of a list and tells whether there was one.
-func (p *phraseAt) take(l list) bool {
-	w := p.word()
-	if w == "" {
-		return false
-	}
-	if next := (phraseAt{p.m, p.at + 1, p.end}).next(); next != "" && p.m.p.lex.inList(w+" "+next, l) {
-		p.at += 2
-		return true
-	}
-	if p.m.p.lex.inList(w, l) {
-		p.at++
-		return true
-	}
-	return false
-}
+// longestListed is how many words a phrase of such a list has at most.
+const longestListed = 5
 
-// next returns the word there.
-func (p phraseAt) next() string { return p.word() }
+// take passes over a word or a phrase of a list, the longest, and tells whether there was one.
+func (p *phraseAt) take(l list) bool {
+	text, n, found := "", 0, 0
+	for k := p.at; k < p.end && n < longestListed && p.m.toks[k].kind == word; k++ {
+		if n++; n == 1 {
+			text = p.m.toks[k].text
+		} else {
+			text += " " + p.m.toks[k].text
+		}
+		if p.m.p.lex.inList(text, l) {
+			found = n
+		}
+	}
+	p.at += found
+	return found > 0
+}
 
 // pass passes over all words of a list.
 func (p *phraseAt) pass(l list) {

@@ -140,6 +140,9 @@ func (m *message) toldThenAsked(se sentence) int {
 		if opinions && (tells || measured) && (it.mark || it.num != nil || m.said(i, keyJoins) || it.kinds.meets(pointClasses) || it.kinds.has(cState)) && m.opinionAt(i+1, se.to, true) {
 			return i // "95 laundry is that too high"
 		}
+		if (tells || measured) && m.partsClauses(i) && m.opensFormula(i+1, se.to) {
+			return i // "68 laundry, was it this low last year"
+		}
 		if !it.mark && !m.said(i, keyJoins) || !(some || tells) || !m.partsClauses(i) {
 			continue
 		}

@@ -66,6 +66,7 @@
 //	ask_help ask_house ask_office ask_houses
 //	                               help, one house, all houses
 //	ask_opinion                    what to think of a pressure, what may be to blame
+//	ask_formula ask_formulas       orders of words in which something is asked
 //	ask_convert ask_tank_size      sums
 //	ask_correct ask_correct_phrase ask_correct_denied
 //	ask_terse ask_snooze

@@ -109,6 +109,7 @@ func (l *lexicon) of(t *token) *entry {
 
 // enter completes the entries when all words are read.
 func (l *lexicon) enter() {
+	l.starts = l.formulaStarts()
 	for w := range numberWords {
 		l.entry(w).number = true
 	}

@@ -1,0 +1,216 @@
+package intents
+
+import "strings"
+
+// A formula is an order of words in which something is asked for, each place of it a list of the
+// lexicon: "had | we | swapped … 12 Elm". Where a cue says only that a word stands somewhere in a
+// clause, a formula says where, so that "what did Ben find at 12 Elm" and "did Ben find it at 12 Elm"
+// are two things.
+type formula struct {
+	about About
+	steps []step
+	first bool // surer than the phrases of the lexicon
+	time  tense
+
+	bars list // words that make it something else
+}
+
+// tense is whether a time to come is told beside a formula.
+type tense uint8
+
+const (
+	timeless tense = iota // none is
+	timed                 // one is
+	anyTime
+)
+
+// step is one place of a formula.
+type step struct {
+	kind stepKind
+	list list
+	n    int // of a gap
+}
+
+type stepKind uint8
+
+const (
+	stepOne   stepKind = iota // a word of the list
+	stepSome                  // any number of them
+	stepGap                   // up to n other words
+	stepHouse                 // a street line
+	stepMark                  // marks, or none
+	stepEnd                   // the end of the clause
+)
+
+func one(l list) step  { return step{kind: stepOne, list: l} }
+func some(l list) step { return step{kind: stepSome, list: l} }
+func gap(n int) step   { return step{kind: stepGap, n: n} }
+
+var (
+	house   = step{kind: stepHouse}
+	anyMark = step{kind: stepMark}
+	theEnd  = step{kind: stepEnd}
+)
+
+// follows tells whether the words from here on stand in the order of some steps.
+func (p phraseAt) follows(steps []step) bool {
+	for k, s := range steps {
+		switch s.kind {
+		case stepOne:
+			if !p.take(s.list) {
+				return false
+			}
+		case stepSome:
+			p.pass(s.list)
+		case stepHouse:
+			if !p.house() {
+				return false
+			}
+		case stepMark:
+			for p.at < p.end && p.m.toks[p.at].kind == mark {
+				p.at++
+			}
+		case stepEnd:
+			return p.closed()
+		case stepGap:
+			for n := 0; ; n++ {
+				if p.follows(steps[k+1:]) {
+					return true
+				}
+				if n == s.n || p.closed() {
+					return false
+				}
+				if !p.house() {
+					p.at++
+				}
+			}
+		}
+	}
+	return true
+}
+
+// house passes over the street line.
+func (p *phraseAt) house() bool {
+	if p.m.site == nil || p.at >= p.end {
+		return false
+	}
+	for i := range p.m.items {
+		if it := &p.m.items[i]; it.site && it.tok == p.at {
+			p.at = it.tok + it.n
+			return true
+		}
+	}
+	return false
+}
+
+// startsWithHouse stands for a street line among the words that formulas begin with.
+const startsWithHouse = "«house»"
+
+// formulaStarts returns by word which formulas may begin with it.
+func (l *lexicon) formulaStarts() map[string][]*formula {
+	starts := map[string][]*formula{}
+	for k := range formulas {
+		f := &formulas[k]
+		for _, s := range f.steps {
+			if s.kind == stepHouse {
+				starts[startsWithHouse] = append(starts[startsWithHouse], f)
+			}
+			for phrase := range l.lists[s.list] {
+				w, _, _ := strings.Cut(phrase, " ")
+				if all := starts[w]; s.list != 0 && (len(all) == 0 || all[len(all)-1] != f) {
+					starts[w] = append(all, f)
+				}
+			}
+			if s.kind != stepSome {
+				break
+			}
+		}
+	}
+	return starts
+}
+
+// formulasAt calls back for each formula whose places are filled from item i on, in a clause that ends before item to.
+func (m *message) formulasAt(i, to int, found func(f *formula) bool) {
+	if m.items[i].mark {
+		return
+	}
+	p := m.phraseFrom(i, to)
+	w := p.word()
+	if m.items[i].site {
+		w = startsWithHouse
+	}
+	for _, f := range m.p.lex.starts[w] {
+		if p.follows(f.steps) && (f.bars == 0 || !p.holds(f.bars)) && found(f) {
+			return
+		}
+	}
+}
+
+// holds tells whether a word of a list stands anywhere from here on.
+func (p phraseAt) holds(l list) bool {
+	for ; p.at < p.end; p.at++ {
+		if q := p; q.take(l) {
+			return true
+		}
+	}
+	return false
+}
+
+// formulaAt returns the formula by which something is asked from item i of sentence s on: one of those that are
+// surer than phrases, or one of the rest.
+func (m *message) formulaAt(i, s int, first bool) (asks *formula) {
+	m.formulasAt(i, m.sents[s].to, func(f *formula) bool {
+		if f.first == first && (f.time == anyTime || m.tellsTime(s) == (f.time == timed)) {
+			asks = f
+		}
+		return asks != nil
+	})
+	return asks
+}
+
+// opensFormula tells whether a question of a house or of what is due begins at item i, behind what is told.
+func (m *message) opensFormula(i, to int) (opens bool) {
+	m.formulasAt(i, to, func(f *formula) bool {
+		opens = opens || f.about == AskHistory || f.about == AskDue
+		return opens
+	})
+	return opens
+}
+
+// asksFormula reads what sentence s asks by a formula: one of those that are surer than phrases, or one of the rest.
+func (m *message) asksFormula(s int, first bool) bool {
+	se := &m.sents[s]
+	for i := se.from; i < se.to; i++ {
+		if i > se.from && !m.items[i-1].mark && !m.said(i-1, keyJoins) {
+			continue
+		}
+		f := m.formulaAt(i, s, first)
+		if f == nil || i > se.from && m.readingAmong(s, se.from, i) {
+			continue
+		}
+		m.addAsk(i, f.about)
+		se.asking, se.question = true, se.question || f.about == AskHistory || f.about == AskDue
+		se.asksDue = se.asksDue || f.about != AskHistory
+		se.tells = m.readingLike(s)
+		se.aside = !se.tells
+		if se.snoozes = f.about == AskSnooze; se.snoozes {
+			m.snoozeDays(s)
+			m.snoozeForA(s)
+		}
+		return true
+	}
+	return false
+}
+
+// snoozeForA reads how long a follow-up is put off where only "a week", "another month" or "this week" tells it.
+func (m *message) snoozeForA(s int) {
+	a := m.addAsk(m.sents[s].from, AskSnooze)
+	for i := m.sents[s].from + 1; i < m.sents[s].to && a.InDays == nil; i++ {
+		if d := m.unitAt(i); d > 0 && m.says(i-1, "a", "another", "one", "this", "one more") {
+			a.InDays = &d
+		} else if m.says(i, "this week", "this wk") {
+			week := periodDays["week"]
+			a.InDays = &week
+		}
+	}
+}

@@ -1,0 +1,136 @@
+package intents
+
+// Lists of the lexicon that these formulas know.
+var (
+	listFWhat       = listOf("what or when")
+	listFWho        = listOf("who did")
+	listFDid        = listOf("did there")
+	listFThen       = listOf("back then")
+	listFKnow       = listOf("wants to know")
+	listFWhich      = listOf("what to know")
+	listFAsked      = listOf("asked of house")
+	listFStory      = listOf("story of")
+	listFWasIt      = listOf("was it")
+	listFThis       = listOf("this much")
+	listFWhatWas    = listOf("what was it")
+	listFEver       = listOf("ever get")
+	listFDidIt      = listOf("did it")
+	listFKeys       = listOf("keys and bills")
+	listFDueWho     = listOf("due who")
+	listFDueThings  = listOf("due things")
+	listFHaveOn     = listOf("have on")
+	listFOnFor      = listOf("on for me")
+	listFAmI        = listOf("am i")
+	listFBehind     = listOf("behind on")
+	listFAny        = listOf("any left")
+	listFFollowUps  = listOf("some follow-ups")
+	listFLate       = listOf("are late")
+	listFWhen       = listOf("when back")
+	listFBackAt     = listOf("back at")
+	listFIsThere    = listOf("is there down")
+	listFFollowUp   = listOf("a follow-up")
+	listFFree       = listOf("time to kill")
+	listFNearby     = listOf("due nearby")
+	listFSkip       = listOf("skips")
+	listFNotTill    = listOf("not till")
+	listFNotReady   = listOf("not ready")
+	listFLet        = listOf("lets")
+	listFWait       = listOf("waits")
+	listFLeaveTill  = listOf("leaves till")
+	listFTill       = listOf("till then")
+	listFGive       = listOf("gives time")
+	listFIt         = listOf("that one")
+	listFMore       = listOf("more time")
+	listFRemind     = listOf("remind again")
+	listFPush       = listOf("pushes")
+	listFOut        = listOf("pushed out")
+	listFPushed     = listOf("gets pushed")
+	listFNotThat    = listOf("asked not that day")
+	listFMoveTo     = listOf("asked moves to")
+	listFCancel     = listOf("cancels it")
+	listFThe        = listOf("which follow-up")
+	listFIsOff      = listOf("is off")
+	listFNoNeed     = listOf("no need")
+	listFGoBack     = listOf("to go back")
+	listFAnymore    = listOf("anymore")
+	listFCaller     = listOf("who calls it off")
+	listFCalledOff  = listOf("called it off")
+	listFShow       = listOf("shows story")
+	listFAbout      = listOf("about that one")
+	listFOwed       = listOf("are owed")
+	listFNoRecord   = listOf("no matter of record")
+	listFPeriod     = listOf("days of the crew")
+	listFAre        = listOf("is or are")
+	listFPlansAgain = listOf("plans again")
+	listFAgain      = listOf("asks again")
+	listFFill       = listOf("says little")
+)
+
+// formulas are tried in turn at the beginning of a clause.
+var formulas = []formula{
+	// "what did ben find over at 12 Elm", "whatd we get last time"
+	{about: AskHistory, first: true, steps: []step{one(listFWhat), gap(3), one(listFDid), gap(7), anyMark, house}, bars: listFNoRecord},
+	// "did we swap the reg at 12 Elm"
+	{about: AskHistory, first: true, steps: []step{one(listFDidIt), one(listFWho), gap(7), anyMark, house}, bars: listFKeys},
+	// "do we know what tank they got at 12 Elm"
+	{about: AskHistory, first: true, steps: []step{one(listFKnow), one(listFWhich), gap(8), anyMark, house}, bars: listFKeys},
+	// "12 Elm, been there before"
+	{about: AskHistory, steps: []step{house, anyMark, one(listFAsked), some(listFFill), theEnd}},
+	// "catch me up on the story of 12 Elm"
+	{about: AskHistory, steps: []step{some(listFShow), one(listFStory), some(listFFill), house}, bars: listFKeys},
+	// "was it this low last year"
+	{about: AskHistory, first: true, steps: []step{one(listFWasIt), gap(3), one(listFThis), gap(2), one(listFThen)}},
+	// "what was she at when ben came"
+	{about: AskHistory, first: true, steps: []step{one(listFWhatWas), gap(4), one(listFThen)}, bars: listFKeys},
+	// "did 12 Elm ever get that tank"
+	{about: AskHistory, first: true, steps: []step{one(listFDidIt), house, gap(1), one(listFEver)}},
+
+	// "who am i seeing friday", "what all is on for me today"
+	{about: AskDue, first: true, steps: []step{one(listFDueWho), some(listFDueThings), one(listFHaveOn), gap(4), one(listFPeriod)}, time: anyTime, bars: listFKeys},
+	{about: AskDue, first: true, steps: []step{one(listFDueWho), some(listFDueThings), some(listFAre), one(listFOnFor), gap(3), one(listFPeriod)}, time: anyTime, bars: listFKeys},
+	// "am i behind on anything"
+	{about: AskDue, first: true, steps: []step{one(listFAmI), one(listFBehind), one(listFAny)}, time: anyTime},
+	// "any callbacks ive forgotten"
+	{about: AskDue, first: true, steps: []step{one(listFAny), one(listFFollowUps), one(listFLate)}, time: anyTime},
+	// "which ones are late"
+	{about: AskDue, first: true, steps: []step{one(listFDueWho), some(listFDueThings), one(listFOwed)}, time: anyTime, bars: listFKeys},
+	// "when am i back at 12 Elm"
+	{about: AskDue, first: true, steps: []step{one(listFWhen), one(listFAmI), gap(2), one(listFBackAt), gap(1), house}, time: anyTime},
+	{about: AskDue, first: true, steps: []step{one(listFAmI), gap(1), one(listFBackAt), gap(1), house}, time: anyTime},
+	// "is there already a recheck down for this one"
+	{about: AskDue, first: true, steps: []step{one(listFIsThere), gap(3), one(listFFollowUp), gap(1), one(listFOnFor)}, time: anyTime},
+
+	// "skip 12 Elm this week"
+	{about: AskSnooze, first: true, steps: []step{one(listFSkip), gap(1), house, gap(2), one(listFPeriod)}, time: anyTime},
+	// "not till august on 12 Elm"
+	{about: AskSnooze, first: true, steps: []step{one(listFNotTill), gap(4), house}, time: timed},
+	// "12 Elm isnt ready, 2 more wks"
+	{about: AskSnooze, first: true, steps: []step{house, one(listFNotReady)}, time: timed, bars: listFPlansAgain},
+	// "owner away, can 12 Elm wait a month"
+	{about: AskSnooze, first: true, steps: []step{one(listFLet), house, one(listFWait), gap(3), one(listFPeriod)}, time: anyTime},
+	// "leave it til the 29th"
+	{about: AskSnooze, first: true, steps: []step{one(listFLeaveTill), some(listFIt), one(listFTill)}, time: timed},
+	// "give 12 Elm ten more days"
+	{about: AskSnooze, first: true, steps: []step{one(listFGive), house, gap(2), one(listFMore)}, time: timed},
+	{about: AskSnooze, first: true, steps: []step{one(listFGive), one(listFIt), gap(2), one(listFMore)}, time: timed},
+	// "ask me about it again in ten days"
+	{about: AskSnooze, first: true, steps: []step{one(listFRemind), some(listFAbout), one(listFAgain)}, time: timed},
+	// "shove that recheck out a week"
+	{about: AskSnooze, first: true, steps: []step{one(listFPush), some(listFThe), one(listFFollowUp), one(listFOut)}, time: timed},
+	// "the recheck can wait a week"
+	{about: AskSnooze, first: true, steps: []step{some(listFThe), one(listFFollowUp), one(listFPushed)}, time: timed},
+	// "not tmrw, mv to +3 wks"
+	{about: AskSnooze, first: true, steps: []step{one(listFNotThat), gap(1), anyMark, one(listFMoveTo)}, time: timed},
+
+	// "call off the recheck", "please drop the 12 Elm follow up"
+	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), one(listFFollowUp)}},
+	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), house, one(listFFollowUp)}},
+	// "12 Elm recheck is off"
+	{about: AskCancel, first: true, steps: []step{house, one(listFFollowUp), one(listFIsOff)}},
+	{about: AskCancel, first: true, steps: []step{some(listFThe), one(listFFollowUp), gap(1), house, one(listFIsOff)}},
+	{about: AskCancel, first: true, steps: []step{some(listFThe), one(listFFollowUp), one(listFIsOff)}},
+	// "dont need to go back to 12 Elm anymore"
+	{about: AskCancel, first: true, steps: []step{some(listFWho), one(listFNoNeed), one(listFGoBack), gap(1), house, one(listFAnymore)}},
+	// "she called it off at 12 Elm", "doesnt want us back"
+	{about: AskCancel, first: true, steps: []step{some(listFThe), one(listFCaller), one(listFCalledOff)}},
+}
