@@ -124,7 +124,7 @@ func (m *message) askOfTank(s int) bool {
 		m.tankNumbers(s, m.addAsk(se.from, AskCharge))
 	case m.asksOldCharge(s):
 		m.addAsk(se.from, AskHistory)
-	case m.sizes(s), m.asksWhatTank(s):
+	case m.sizes(s), m.asksWhatTank(s), m.comparesTank(s):
 		m.tankNumbers(s, m.addAsk(se.from, AskTankSize))
 		se.asksSize = true
 	default:
@@ -190,7 +190,7 @@ func (m *message) askSentence(s int) {
 	if m.asksFormula(s, true) {
 		return
 	}
-	if m.tankTalk(s) && m.askOfTank(s) || m.askByRules(s) {
+	if (m.tankTalk(s) || m.comparesTank(s)) && m.askOfTank(s) || m.askByRules(s) {
 		return
 	}
 	if m.askFirst(s) {

@@ -168,10 +168,10 @@ func (m *message) formulaAt(i, s int, first bool) (asks *formula) {
 	return asks
 }
 
-// opensFormula tells whether a question of a house or of what is due begins at item i, behind what is told.
+// opensFormula tells whether a question or a wish begins at item i, behind what is told.
 func (m *message) opensFormula(i, to int) (opens bool) {
 	m.formulasAt(i, to, func(f *formula) bool {
-		opens = opens || f.about == AskHistory || f.about == AskDue
+		opens = opens || f.about != AskSnooze && f.about != AskCancel
 		return opens
 	})
 	return opens
@@ -189,7 +189,7 @@ func (m *message) asksFormula(s int, first bool) bool {
 			continue
 		}
 		m.addAsk(i, f.about)
-		se.asking, se.question = true, se.question || f.about == AskHistory || f.about == AskDue
+		se.asking, se.question = true, se.question || f.about == AskHistory || f.about == AskDue || f.about == AskTrend
 		se.asksDue = se.asksDue || f.about != AskHistory
 		se.tells = m.readingLike(s)
 		se.aside = !se.tells

@@ -117,15 +117,17 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
 	opinions := !m.shut(opinionGate) && !m.opinionAt(se.from, se.to, true)
-	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux) == 0 && !opinions {
+	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !opinions {
 		return 0
 	}
-	tells, measured, at, tap, part, sized, some := false, false, false, false, false, false, false
+	tells, measured, at, tap, part, sized, some, tapped, degrees := false, false, false, false, false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]
 		switch {
 		case it.num != nil && it.unit == "gal":
 			sized = true
+		case it.num != nil && (it.unit == "degf" || it.unit == "degc" || it.unit == "deg"):
+			degrees = true
 		case it.kinds.has(cItem) && !m.is(i, cItem, "heater"):
 			part = true
 		case it.num != nil && it.value >= 20 && !it.num.money && !it.num.time:
@@ -133,6 +135,7 @@ func (m *message) toldThenAsked(se sentence) int {
 			at = at || pressureUnit(it.unit)
 		case it.kinds.meets(pointClasses):
 			at, tap = true, true
+			tapped = tapped || (m.isNum(i-1) || m.isNum(i+1)) && (it.kinds.meets(setOf(cFixture, cBibb)) || m.isAny(i, cPoint, "laundry", "kitchen", "bath"))
 		case it.kinds.has(cSym), it.kinds.has(cColor):
 			tells = true
 		}
@@ -153,7 +156,7 @@ func (m *message) toldThenAsked(se sentence) int {
 		asks := m.ordersSheet(k, se.to) ||
 			// not "40 gal, 60 psi, what tank"
 			(tells || measured && at) && (m.turnsToAsk(k) || m.wordCues(m.items[k].tok).has(cueShow) && m.asksPast(k, se.to)) &&
-				(!sized && (!part || tap) || m.asksPast(k, se.to))
+				(!sized && (!part || tap) || sized && tapped && !degrees && m.asksTank(k, se.to) || m.asksPast(k, se.to))
 		if !asks || m.right(k-1, se.to, true, m.isNum) >= 0 {
 			continue
 		}
@@ -213,6 +216,14 @@ func (m *message) asksPast(i, to int) bool {
 		}
 	}
 	return false
+}
+
+// asksTank tells whether the question in items i..to names a tank and no number: "what tank do i grab".
+func (m *message) asksTank(i, to int) bool {
+	return m.right(i, to-i, true, func(k int) bool {
+		return m.is(k, cItem, "tank") || m.is(k, cItem, "expansion_tank") || m.is(k, cAsk, "tank_size")
+	}) >= 0 ||
+		m.is(i, cAsk, "tank_size")
 }
 
 // tellsAfter tells whether item i ends a question or an order and somebody's complaint

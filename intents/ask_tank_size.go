@@ -52,7 +52,11 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				m.setRole(i, roleAsked, "the tank asked about")
 				continue
 			}
-			switch it.unit {
+			unit := it.unit
+			if unit == "psi" && a.PSI == nil && m.psiOfNext(i) {
+				unit = "" // "cold 45 hot 125 psi 60"
+			}
+			switch unit {
 			case "gal":
 				set(&a.SizeGal, v)
 			case "litre":
@@ -69,21 +73,25 @@ func (m *message) tankNumbers(s int, a *Ask) {
 				var label cueSet
 				label, led = m.labelOf(i, led)
 				switch {
-				case it.unit == "" && m.text(i-1) == "a" && v >= 100 && v <= 180 && a.SetpointF == nil:
+				case unit == "" && a.SizeGal == nil && m.heaterByNumber(i):
+					set(&a.SizeGal, v) // "on a 50 how big a tank"
+				case unit == "" && m.isNum(i-1) && m.psiOfNext(i-1):
+					set(&a.PSI, v)
+				case unit == "" && m.text(i-1) == "a" && v >= 100 && v <= 180 && a.SetpointF == nil:
 					set(&a.SetpointF, v) // "un boiler de 40 gal a 125"
-				case it.unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1) || m.isNum(i+2)):
+				case unit == "" && v >= 32 && v <= 90 && m.text(i+1) == "in" && (m.says(i+2, "and", ",", "/") || m.closes(i+1) || m.isNum(i+2)):
 					set(&a.InletF, v) // "50 in and 130 set"
-				case it.unit == "" && v >= 100 && v <= 180 && m.text(i+1) == "out":
+				case unit == "" && v >= 100 && v <= 180 && m.text(i+1) == "out":
 					set(&a.SetpointF, v) // "120 out 55 in"
 				case label.has(cueRise):
 					set(&a.RiseF, v)
-				case label.has(cueInlet) && (it.unit != "" || v <= 90 || label.has(cueStatic)):
+				case label.has(cueInlet) && (unit != "" || v <= 90 || label.has(cueStatic)):
 					set(&a.InletF, v)
-				case label.has(cueDial) && (it.unit != "" || v >= 100), it.unit == "" && label.has(cueInlet):
+				case label.has(cueDial) && (unit != "" || v >= 100), unit == "" && label.has(cueInlet):
 					set(&a.SetpointF, v)
-				case it.unit == "" && (sn == s || given) && label.has(cueStatic) && leastPSI <= v && v <= 200:
+				case unit == "" && (sn == s || given) && label.has(cueStatic) && leastPSI <= v && v <= 200:
 					set(&a.PSI, v)
-				case it.unit != "":
+				case unit != "":
 					set(&a.SetpointF, v)
 				case v >= 20 && v <= 120 && sn == s && m.is(i+1, cItem, "heater"):
 					set(&a.SizeGal, v)
@@ -317,7 +325,7 @@ func (m *message) givesSizing(s, sn int) bool {
 			return false
 		case sn < s && it.point != "" && !m.says(i, "house", "incoming", "inlet"):
 			return false // "50 gal heater, kitchen 62. what size tank?" reports as well
-		case it.num != nil && (it.unit == "gal" || it.unit == "litre"):
+		case it.num != nil && (it.unit == "gal" || it.unit == "litre" || it.unit == "" && m.heaterByNumber(i)):
 			gal = true
 		case it.num != nil && pressureUnit(it.unit) && it.point == "":
 			cue = true

@@ -67,7 +67,8 @@
 //	                               help, one house, all houses
 //	ask_opinion                    what to think of a pressure, what may be to blame
 //	ask_formula ask_formulas       orders of words in which something is asked
-//	ask_convert ask_tank_size      sums
+//	ask_convert ask_tank_size ask_tank_number
+//	                               sums
 //	ask_correct ask_correct_phrase ask_correct_denied
 //	ask_terse ask_snooze
 //	                               orders about what was sent last
