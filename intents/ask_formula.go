@@ -106,9 +106,12 @@ func (p *phraseAt) house() bool {
 // startsWithHouse stands for a street line among the words that formulas begin with.
 const startsWithHouse = "«house»"
 
-// formulaStarts returns by word which formulas may begin with it.
+// formulaStarts returns by word which formulas may begin with it: none for a word that only stands before one.
 func (l *lexicon) formulaStarts() map[string][]*formula {
 	starts := map[string][]*formula{}
+	for w := range l.firstWords(listBeforeOpinion) {
+		starts[w] = nil
+	}
 	for k := range formulas {
 		f := &formulas[k]
 		for _, s := range f.steps {
@@ -129,9 +132,24 @@ func (l *lexicon) formulaStarts() map[string][]*formula {
 	return starts
 }
 
+// firstWords returns the words that the phrases of some lists begin with.
+func (l *lexicon) firstWords(lists ...list) map[string]bool {
+	words := map[string]bool{}
+	for _, x := range lists {
+		for phrase := range l.lists[x] {
+			w, _, _ := strings.Cut(phrase, " ")
+			words[w] = true
+		}
+	}
+	return words
+}
+
 // formulasAt calls back for each formula whose places are filled from item i on, in a clause that ends before item to.
 func (m *message) formulasAt(i, to int, found func(f *formula) bool) {
 	if m.items[i].mark {
+		return
+	}
+	if _, may := m.p.lex.starts[m.toks[m.items[i].tok].text]; !may && !m.items[i].site {
 		return
 	}
 	p := m.phraseFrom(i, to)

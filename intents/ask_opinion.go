@@ -116,6 +116,12 @@ func (m *message) phraseFrom(i, to int) phraseAt {
 	return p
 }
 
+// opinionStarts returns the words that a question for an opinion may begin with.
+func (l *lexicon) opinionStarts() map[string]bool {
+	return l.firstWords(listBeforeOpinion, listThinksIt, listIsIt, listToldFair, listRatherFair, listFair, listSurelyFair,
+		listMayCause, listCantBe, listShallTest, listWhichProbe)
+}
+
 // asksOpinion tells whether sentence s asks what to think of a pressure or what to do about it.
 func (m *message) asksOpinion(s int) bool {
 	se := &m.sents[s]
@@ -141,7 +147,7 @@ func (m *message) sentenceLists(s int, l list) bool {
 // opinionAt tells whether a question that asks for an opinion begins at item i; told, that the message reports
 // something beside it.
 func (m *message) opinionAt(i, to int, told bool) bool {
-	if m.items[i].mark || m.items[i].site {
+	if m.items[i].mark || m.items[i].site || !m.p.lex.opens[m.toks[m.items[i].tok].text] {
 		return false
 	}
 	p := m.phraseFrom(i, to)

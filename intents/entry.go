@@ -109,7 +109,7 @@ func (l *lexicon) of(t *token) *entry {
 
 // enter completes the entries when all words are read.
 func (l *lexicon) enter() {
-	l.starts = l.formulaStarts()
+	l.starts, l.opens = l.formulaStarts(), l.opinionStarts()
 	for w := range numberWords {
 		l.entry(w).number = true
 	}

@@ -40,6 +40,7 @@ type lexicon struct {
 	byID     []*entry              // the same, by word of the vocabulary
 	lists    []phraseSet           // words that a rule knows by their letters
 	starts   map[string][]*formula // by word: the formulas that may begin with it
+	opens    map[string]bool       // by word: a question for an opinion may begin with it
 	trie
 }
 
