@@ -153,7 +153,7 @@ var askRules = [...]askRule{
 	{asks: (*message).asksIfDone, about: AskHistory, question: true},
 	{asks: (*message).asksCount, gate: gateOf(opener{words: []string{"how"}, lists: []list{listHowMany}}), question: true, aside: true},
 	{asks: (*message).asksState, about: AskNextCheck, gate: gateOf(opener{words: []string{"?"}, lists: []list{listAsksState}}), question: true},
-	{asks: (*message).asksOpinion, about: AskNextCheck, gate: opinionGate, question: true},
+	{asks: (*message).asksOpinion, about: AskNextCheck, question: true},
 	{asks: (*message).asksNeed, about: AskNextCheck, gate: onlyWithList(listAsksNeed), question: true, aside: true},
 	{asks: (*message).remindsInstead, about: AskSnooze, gate: onlyWith(cHint, "remind"), snoozes: true},
 	{asks: (*message).asksLog, about: AskLog, question: true},

@@ -29,9 +29,6 @@ var (
 	listProbing       = listOf("probing")
 )
 
-// opinionGate is that of the rules below: each needs a word of one of these lists.
-var opinionGate = gateOf(opener{lists: []list{listFair, listSurelyFair, listCauses, listProbes, listSuspects, listProbing, listCantBe, listWorth, listShallTest}})
-
 // phraseAt reads the words of a sentence one by one, as they were typed and whatever phrases they stand in.
 type phraseAt struct {
 	m       *message

@@ -116,8 +116,8 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	opinions := !m.shut(opinionGate) && !m.opinionAt(se.from, se.to, true)
-	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !opinions {
+	opinions := !m.opinionAt(se.from, se.to, true)
+	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !m.opensOpinion(se) {
 		return 0
 	}
 	tells, measured, at, tap, part, sized, some, tapped, degrees := false, false, false, false, false, false, false, false, false
@@ -163,6 +163,16 @@ func (m *message) toldThenAsked(se sentence) int {
 		return i
 	}
 	return 0
+}
+
+// opensOpinion tells whether a word of a sentence may begin a question for an opinion.
+func (m *message) opensOpinion(se sentence) bool {
+	for i := se.from + 1; i < se.to; i++ {
+		if !m.items[i].mark && m.p.lex.opens[m.toks[m.items[i].tok].text] {
+			return true
+		}
+	}
+	return false
 }
 
 // doneThenNext returns the end of a clause that says a follow-up is done where the next one
