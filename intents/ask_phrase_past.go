@@ -110,6 +110,8 @@ func (m *message) askDone(p askPhrase) {
 		return
 	case p.text == "ya esta" && m.meets(p.at+1, setOf(cCond, cState, cDid)), p.text == "hecho" && m.says(p.at-1, "ha", "han", "he", "haya"):
 		return // "ya está muerto", "nadie le ha hecho flush"
+	case strings.HasSuffix(p.text, " lo de") && p.at+1 < len(m.items) && !m.items[p.at+1].site:
+		return // "ya quedó lo de la fuga"
 	case p.text == "marca" && (m.isNum(p.at+1) || !p.begins):
 		return // "marca 85" is a reading
 	}
