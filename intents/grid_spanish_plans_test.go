@@ -21,9 +21,11 @@ func TestGridOfSpanishPlans(t *testing.T) {
 			"cambio la reguladora|se le cambia la reguladora|cambiaremos la reguladora|le ponemos otra reguladora|se pone reguladora nueva",
 			"le cambiemos la reguladora|le cambien la regu"},
 		{"replace_tank", "cambiar el tanque de expansion|cambiarle el tanque",
-			"cambiamos el tanque|se cambia el tanque de expansion|cambiaremos el tanque|le ponemos otro tanque", "le cambiemos el tanque|cambien el tanque de expansion"},
+			"cambiamos el tanque|se cambia el tanque de expansion|cambiaremos el tanque|le ponemos otro tanque", "le cambiemos el tanque|" +
+				"cambien el tanque de expansion"},
 		{"install_tank", "poner un tanque de expansion|ponerle tanque",
-			"le pongo tanque de expansion|se instala el tanque de expansion|se le pone tanque de expansion", "le pongamos tanque de expansion|le instalen un tanque de expansion"},
+			"le pongo tanque de expansion|se instala el tanque de expansion|se le pone tanque de expansion", "le pongamos tanque de expansion|" +
+				"le instalen un tanque de expansion"},
 		{"set_prv", "moverle a la reguladora|bajarle a la regu", "ajusto la reguladora|se ajusta la reguladora|le bajo a la reguladora",
 			"le bajemos a la reguladora|ajustemos la reguladora"},
 		{"recheck", "volver a medir|revisar de nuevo", "checo otra vez|volvemos a checar|se vuelve a medir|le vuelvo a tomar la presion",
@@ -37,7 +39,8 @@ func TestGridOfSpanishPlans(t *testing.T) {
 		add(plan+" 14", oneEach("agendame|recuerdame|anotame"), oneEach(job.infinitive), oneEach("en 2 semanas"))
 		add(plan, oneEach("el cliente quiere que|la señora pide que|dijo el jefe que|dijo que si que"), oneEach(job.asked))
 		put := product(oneEach("pon|agenda|apunta|anota|ponme"), oneEach("12 Elm St para el viernes,|12 Elm St el viernes,"), oneEach(job.infinitive))
-		grids = append(grids, grid{put, []string{"{}"}, "12 Elm St | " + plan + " 4"}, grid{put, []string{"cocina 64. {}"}, "12 Elm St | 64 kitchen; " + plan + " 4"})
+		grids = append(grids, grid{put, []string{"{}"}, "12 Elm St | " + plan + " 4"}, grid{put, []string{"cocina 64. {}"}, "12 Elm St |" +
+			" 64 kitchen; " + plan + " 4"})
 		if job.plan == "recheck" {
 			continue
 		}
@@ -45,7 +48,8 @@ func TestGridOfSpanishPlans(t *testing.T) {
 		if job.plan == "replace_tank" {
 			none += "; expansion_tank:"
 		}
-		grids = append(grids, grid{product(oneEach("no se pudo|no pude|no alcance a|no nos dejo|no hay necesidad de|no hace falta|no hay que|ya no hay que"), oneEach(job.infinitive)),
+		grids = append(grids, grid{product(oneEach("no se pudo|no pude|no alcance a|no nos dejo|no hay necesidad de|no hace falta|no hay que|"+
+			"ya no hay que"), oneEach(job.infinitive)),
 			[]string{"cocina 64, {}"}, none})
 	}
 	readGrids(t, grids)

@@ -58,6 +58,9 @@ func (m *message) heaterSize(i int) bool {
 		m.items[i-1].mark || m.is(i-1, cDid, "")) {
 		return !m.is(i-1, cItem, "prv")
 	}
+	if prev == "de" && m.is(i-2, cFuel, "") && m.heaterIs(i-3) {
+		return true // "el boiler es de gas de 40"
+	}
 	if p := m.text(i - 3); prev == "de" && m.is(i-2, cFuel, "") && (strings.HasSuffix(p, "uno") || p == "otro") {
 		return true // "adentro uno eléctrico de 50"
 	}
@@ -82,6 +85,14 @@ func (m *message) heaterSize(i int) bool {
 		return topic == "heater" // "heater hasn't got a date on it, it is a 40"
 	}
 	return topic == "heater" && at >= i-3 && m.items[at].seg == it.seg && !m.is(at, cPart, "thermostat")
+}
+
+// heaterIs tells whether the words up to item k say what a heater is: "el boiler es de", "el boiler es".
+func (m *message) heaterIs(k int) bool {
+	if m.says(k, "de") {
+		k--
+	}
+	return m.is(m.pastLinks(k), cItem, "heater")
 }
 
 // tankSize tells whether a bare number is an expansion tank's gallons: "swapped the tank for a
