@@ -67,6 +67,9 @@ func (p *Parser) spanishAddress(toks []token, i int) (address, bool) {
 		if t.kind != word {
 			break
 		}
+		if words == 0 && !t.caps && oneOf(t.text, "y", "e", "o", "pero") {
+			return a, false // "105 en la calle y 60 en la cocina"
+		}
 		if words > 0 && (t.text == "numero" || t.text == "num" || t.text == "no" || t.text == "nro") {
 			break
 		}

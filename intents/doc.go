@@ -129,7 +129,7 @@
 //	object object_second           what a deed was done to
 //	work                           statements of work
 //	plan plan_action plan_order plan_object plan_told plan_will
-//	plan_need plan_denied plan_visit plan_again
+//	plan_need plan_denied plan_visit plan_again plan_past
 //	                               what is to be done, and when
 //	equipment equipment_give equipment_part
 //	equipment_then equipment_condition equipment_sense equipment_guess equipment_screw equipment_service

@@ -52,5 +52,7 @@ func TestGridOfSpanishPlans(t *testing.T) {
 			"ya no hay que"), oneEach(job.infinitive)),
 			[]string{"cocina 64, {}"}, none})
 	}
+	grids = append(grids, grid{product(oneEach("fui el lunes y no habia nadie,|estuvimos el viernes,|vine el miercoles y no me abrieron,"),
+		oneEach("mañana vuelvo a medir|paso mañana a medir")), []string{"{}"}, "plan recheck 1"})
 	readGrids(t, grids)
 }

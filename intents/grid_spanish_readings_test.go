@@ -28,6 +28,8 @@ func TestGridOfSpanishReadings(t *testing.T) {
 	unmeasured := oneEach("no pude medir la cocina|no se pudo medir la cocina|no medi la cocina|la cocina no la medi|no alcance a medir el baño")
 	grids = append(grids,
 		grid{unmeasured, []string{"{}, la de afuera 81", "{}. la de afuera 81", "{} pero en la de afuera 81"}, "81 bibb"},
+		grid{oneEach("105 en la calle y 60 en la cocina|105 libras en la calle pero 60 en la cocina|la calle trae 105 y la cocina 60|la cocina trae 60 y la calle 105"),
+			[]string{"{}"}, "105 street; 60 kitchen"},
 		grid{unmeasured, []string{"{}, la de atras 81", "{} pero atras trae 81"}, "81 rear_bibb"},
 		grid{product(oneEach("no pude medir|no medi|falto medir|no hay donde medir en"), oneEach("la de atras|la lavadora|"+
 			"el baño")), []string{"{}, cocina 64", "cocina 64, {}"}, "64 kitchen"},

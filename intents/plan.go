@@ -2,19 +2,13 @@ package intents
 
 import (
 	"slices"
-	"strings"
 
 	"lazyhand/assess"
 )
 
 // Lists of the lexicon that these rules know.
 var (
-	listBehindSpan     = listOf("behind span")
-	listFormer         = listOf("former")
-	listFills          = listOf("fills")
-	listBeforePastSpan = listOf("before past span")
-	listFixesDate      = listOf("fixes date")
-	listPromises       = listOf("promises")
+	listPromises = listOf("promises")
 )
 
 // planned is a follow-up on its way to a statement.
@@ -248,47 +242,6 @@ func (m *message) planUndated(s int, acts []action, dated bool) {
 		acts[k].used = true
 		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code}})
 	}
-}
-
-// past tells whether a moment lies behind: "last flushed", "2 weeks ago", "for 3 days".
-func (m *message) past(w moment) bool {
-	if m.text(w.end) == "on" && m.closes(w.end) {
-		return true // "follow-up visit, one month on"
-	}
-	if w.at > 0 && m.items[w.at-1].why == sumEachTime {
-		return true // "she pays 110 a month for water"
-	}
-	if strings.HasPrefix(m.text(w.end), "since") {
-		return true // "30 days since the new reg"
-	}
-	opens := m.items[w.at].sent == 0 && w.at <= m.sents[0].from+4
-	if w.span && opens && m.says(w.end, "after", "since") && (m.is(w.end+1, cItem, "") || m.is(w.end+2, cItem, "")) && m.anyReadingLike() {
-		return true // "recheck visit, 2 wks after reg swap"
-	}
-	if m.inList(w.end, listBehindSpan) {
-		return true
-	}
-	if m.left(w.at, 4, true, func(k int) bool { return m.inList(k, listFills) && m.items[k].seg == m.items[w.at].seg }) >= 0 {
-		return true // "fills a bucket in a day", "cubeta llena en un día"
-	}
-	if m.inList(w.at-2, listFormer) && (m.is(w.at-1, cDo, "") || m.is(w.at-1, cBase, "")) {
-		return true // "past install 5/15"
-	}
-	if t := m.text(w.at - 2); (t == "desde" || t == "since") && m.is(w.at-1, cDeterminer, "") {
-		return true // "desde el lunes"
-	}
-	if m.inList(w.at-1, listBeforePastSpan) {
-		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1) && !m.fromToday(w.end)
-	}
-	return false
-}
-
-// setsDate tells whether what stands before the "for" at item k sets a date: "booked for".
-func (m *message) setsDate(k int) bool {
-	if m.inList(k-1, listFixesDate) {
-		return true
-	}
-	return m.is(k-1, cDo, "") || m.is(k-2, cDo, "") || m.is(k-1, cWill, "")
 }
 
 // promised tells whether a plain "back", "call" or the like is a follow-up.
