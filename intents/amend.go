@@ -256,7 +256,7 @@ func (m *message) slipWord(i int, s *slip, deny bool) (denies, ok bool) {
 			s.values[k].wrong = true
 		}
 		s.cue = s.cue || t != "to" && t != "por"
-	case m.inList(i, listSlipSorry), m.inList(i, listNumberSent), m.is(i, cAsk, "correct"), m.inList(i, listChangesNumber) && m.valueAfter(i, 6):
+	case m.inList(i, listSlipSorry), m.inList(i, listNumberSent), m.is(i, cAsk, "correct") && !m.inList(i, listWasOrIs), m.inList(i, listChangesNumber) && m.valueAfter(i, 6):
 		s.cue = true
 	case m.inList(i, listWasOrIs):
 		if n := len(s.values); n > 0 && (t == "era" || t == "eran") {

@@ -203,7 +203,7 @@ func (m *message) asksFormula(s int, first bool) bool {
 			continue
 		}
 		f := m.formulaAt(i, s, first)
-		if f == nil || i > se.from && m.readingAmong(s, se.from, i) {
+		if f == nil || i > se.from && m.readingAmong(s, se.from, i) || f.about == AskHistory && m.opensReport(s) {
 			continue
 		}
 		m.addAsk(i, f.about)
@@ -218,6 +218,11 @@ func (m *message) asksFormula(s int, first bool) bool {
 		return true
 	}
 	return false
+}
+
+// opensReport tells whether sentence s is the line that a report begins with: "What they have at 12 Elm, for the quote".
+func (m *message) opensReport(s int) bool {
+	return s == 0 && !m.sents[s].question && m.isMark(m.sents[s].to-1, "\n") && m.reporting()
 }
 
 // snoozeForA reads how long a follow-up is put off where only "a week", "another month" or "this week" tells it.

@@ -59,7 +59,7 @@ func (m *message) putRightToo() bool {
 		return false
 	}
 	a := &m.asks[0]
-	mayRight := a.About == AskCorrect || a.About == AskUndo && m.isMark(a.at+1, ",") ||
+	mayRight := a.About == AskCorrect || a.About == AskUndo && m.isMark(a.at+1, ",") && m.nextNum(a.at) > 0 ||
 		m.site != nil && (a.About == AskHistory || a.About == AskReport) // "my last report belongs to 14 Elm"
 	if !mayRight || !m.terseRight() {
 		return false

@@ -180,7 +180,7 @@ func (m *message) oldOneTold(k, at int) bool {
 	words := 0
 	for j := k + 1; j < at; j++ {
 		switch {
-		case m.isMark(j, ")"), m.isMark(j, ",") && words > 1:
+		case m.isMark(j, ")"), m.isMark(j, ",") && words > 0:
 			return true
 		case m.items[j].mark:
 			words = 0

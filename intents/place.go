@@ -14,6 +14,9 @@ var (
 	listOpensPlace  = listOf("opens place")
 	listInlets      = listOf("inlets")
 	listOutOfReach  = listOf("out of reach")
+	listSkipsTap    = listOf("skips tap")
+	listGaugesTap   = listOf("gauges tap")
+	listNotYetAt    = listOf("not yet at")
 	listBibbKinds   = listOf("bibb kinds")
 	listTapShut     = listOf("tap shut")
 	listInThisHouse = listOf("in this house")
@@ -250,11 +253,26 @@ func (m *message) notGauged(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k--
 	}
-	if m.is(k, cHint, "notgauged") {
+	if m.passedOver(k) {
 		return true // "63 at the house, didn't check the street"
 	}
 	return m.left(i, 6, false, func(k int) bool { return m.items[k].point != "" }) >= 0 &&
 		(m.is(k, cHint, "insteadof") || m.inList(i+1, listLinks) && m.inList(i+2, listOutOfReach))
+}
+
+// passedOver tells whether the words that end at item k say that no gauge was put on the tap behind them:
+// "couldn't get to", "still need to check", "skipped".
+func (m *message) passedOver(k int) bool {
+	if m.inList(k, listSkipsTap) {
+		return true
+	}
+	if m.says(k, "to", "at", "a") {
+		k--
+	}
+	if !m.inList(k, listGaugesTap) {
+		return false
+	}
+	return m.left(k+1, 4, false, func(j int) bool { return m.items[j].seg == m.items[k].seg && (m.is(j, cNeg, "") || m.inList(j, listNotYetAt)) }) >= 0
 }
 
 // tapShut tells whether the fixture at item i is only said to be shut while another tap was gauged: "laundry

@@ -34,7 +34,7 @@ func TestAReminderIsAPlanAndAsksNothing(t *testing.T) {
 		{"dont let me forget to pull the permit for 12 Elm friday", "plan other in 4"},
 		{"fri pull permit 1902 E Curlew, dont lemme forget", "plan other in 4"},
 		{"remind me what we got at 12 Elm", "ask history"},
-		{"the reminder for 12 Elm can go, it's been handled", "ask done"},
+		{"the reminder for this house can go, it's been handled", "ask done"},
 		{"back on 7/9 to swap the prv", "plan replace_prv in 24"},
 		{"guy wants his 63 psi in bar. what is it", "ask convert"},
 	})

@@ -111,11 +111,13 @@ func (m *message) rightWord(c *putRight, i int) bool {
 		c.places++
 	case m.isAny(i, cState, "idle", "firing"), m.is(i, cItem, "heater"), m.has(cItem, "heater") && (m.is(i, cOn, "") || m.is(i, cOff, "")):
 		c.state = true
-	case m.inList(i, listSlipDenies), m.text(i) == "no" && c.first >= 0 && m.isNum(i+1):
+	case m.inList(i, listSlipDenies), m.text(i) == "no" && c.first >= 0 && c.sorry >= 0 && m.isNum(i+1):
 		c.denies, c.instead = i, m.is(i, cHint, "insteadof")
 	case m.isMark(i+1, ":") && m.inList(i, listChangesNumber):
 		c.sorry = i // "edit: 66"
 	case m.changesNumber(c, i):
+	case c.change >= 0 && c.first >= 0 && m.inList(i, listToNumber):
+		c.to = i
 	case m.inList(i, listSlipWrote):
 		c.wrote = i
 	case m.inList(i, listSlipSorry), m.inList(i, listOwnsUp):
@@ -171,7 +173,7 @@ func (c *putRight) verdict() (good, void int) {
 		return c.first, c.second // "66 not 96"
 	case c.denied == c.first:
 		return c.second, c.first // "not 96, 66"
-	case c.ought > c.first, c.named == c.first && c.was > c.first, c.wrote >= 0 && c.wrote < c.first && c.after(c.first, c.sorry, c.was, c.it):
+	case c.ought > c.first && max(c.named, c.wrote, c.sent, c.sorry) >= 0, c.named == c.first && c.was > c.first, c.wrote >= 0 && c.wrote < c.first && c.after(c.first, c.sorry, c.was, c.it):
 		return c.second, c.first // "96 should be 66", "I typed 96, it was 66"
 	case c.change >= 0 && c.change < c.first && c.to > c.first:
 		return c.second, c.first // "change 96 to 66"
