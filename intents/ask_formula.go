@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A formula is an order of words in which something is asked for, each place of it a list of the
 // lexicon: "had | we | swapped … 12 Elm". Where a cue says only that a word stands somewhere in a
@@ -13,6 +16,7 @@ type formula struct {
 	time  tense
 
 	bars list // words that make it something else
+	at   int  // its place among the formulas
 }
 
 // tense is whether a time to come is told beside a formula.
@@ -51,6 +55,14 @@ var (
 	anyMark = step{kind: stepMark}
 	theEnd  = step{kind: stepEnd}
 )
+
+// inTheirPlaces gives each formula its place.
+func inTheirPlaces(all []formula) []formula {
+	for k := range all {
+		all[k].at = k
+	}
+	return all
+}
 
 // follows tells whether the words from here on stand in the order of some steps.
 func (p phraseAt) follows(steps []step) bool {
@@ -144,24 +156,24 @@ func (l *lexicon) firstWords(lists ...list) map[string]bool {
 	return words
 }
 
-// formulasAt calls back for each formula whose places are filled from item i on, in a clause that ends before item to.
-func (m *message) formulasAt(i, to int, found func(f *formula) bool) {
+// formulasFrom returns the formulas that may begin at item i, in a clause that ends before item to, and the words from there on.
+func (m *message) formulasFrom(i, to int) ([]*formula, phraseAt) {
 	if m.items[i].mark {
-		return
+		return nil, phraseAt{}
 	}
 	if _, may := m.p.lex.starts[m.toks[m.items[i].tok].text]; !may && !m.items[i].site {
-		return
+		return nil, phraseAt{}
 	}
 	p := m.phraseFrom(i, to)
-	w := p.word()
 	if m.items[i].site {
-		w = startsWithHouse
+		return m.p.lex.starts[startsWithHouse], p
 	}
-	for _, f := range m.p.lex.starts[w] {
-		if p.follows(f.steps) && (f.bars == 0 || !p.holds(f.bars)) && found(f) {
-			return
-		}
-	}
+	return m.p.lex.starts[p.word()], p
+}
+
+// fits tells whether the words from here on fill the places of a formula.
+func (p phraseAt) fits(f *formula) bool {
+	return p.follows(f.steps) && (f.bars == 0 || !p.holds(f.bars))
 }
 
 // holds tells whether a word of a list stands anywhere from here on.
@@ -176,27 +188,32 @@ func (p phraseAt) holds(l list) bool {
 
 // formulaAt returns the formula by which something is asked from item i of sentence s on: one of those that are
 // surer than phrases, or one of the rest.
-func (m *message) formulaAt(i, s int, first bool) (asks *formula) {
-	m.formulasAt(i, m.sents[s].to, func(f *formula) bool {
-		if f.first == first && (f.time == anyTime || m.tellsTime(s) == (f.time == timed)) {
-			asks = f
+func (m *message) formulaAt(i, s int, first bool) *formula {
+	may, p := m.formulasFrom(i, m.sents[s].to)
+	for _, f := range may {
+		if f.first == first && m.held.holds(formulaNeeds[f.at]) && p.fits(f) && (f.time == anyTime || m.tellsTime(s) == (f.time == timed)) {
+			return f
 		}
-		return asks != nil
-	})
-	return asks
+	}
+	return nil
 }
 
 // opensFormula tells whether a question or a wish begins at item i, behind what is told.
-func (m *message) opensFormula(i, to int) (opens bool) {
-	m.formulasAt(i, to, func(f *formula) bool {
-		opens = opens || f.about != AskSnooze && f.about != AskCancel
-		return opens
+func (m *message) opensFormula(i, to int) bool {
+	if m.hear(); !m.mayAsk {
+		return false
+	}
+	may, p := m.formulasFrom(i, to)
+	return slices.ContainsFunc(may, func(f *formula) bool {
+		return f.about != AskSnooze && f.about != AskCancel && m.held.holds(formulaNeeds[f.at]) && p.fits(f)
 	})
-	return opens
 }
 
 // asksFormula reads what sentence s asks by a formula: one of those that are surer than phrases, or one of the rest.
 func (m *message) asksFormula(s int, first bool) bool {
+	if m.hear(); !m.mayAsk || first && !m.mayAskFirst {
+		return false
+	}
 	se := &m.sents[s]
 	for i := se.from; i < se.to; i++ {
 		if i > se.from && !m.items[i-1].mark && !m.said(i-1, keyJoins) {

@@ -78,7 +78,7 @@ var (
 )
 
 // formulas are tried in turn at the beginning of a clause.
-var formulas = []formula{
+var formulas = inTheirPlaces([]formula{
 	// "what did ben find over at 12 Elm", "whatd we get last time"
 	{about: AskHistory, first: true, steps: []step{one(listFWhat), gap(3), one(listFDid), gap(7), anyMark, house}, bars: listFNoRecord},
 	// "did we swap the reg at 12 Elm"
@@ -153,4 +153,4 @@ var formulas = []formula{
 	{about: AskCancel, first: true, steps: []step{some(listFWho), one(listFNoNeed), one(listFGoBack), gap(1), house, one(listFAnymore)}},
 	// "she called it off at 12 Elm", "doesnt want us back"
 	{about: AskCancel, first: true, steps: []step{some(listFThe), one(listFCaller), one(listFCalledOff)}},
-}
+})

@@ -65,15 +65,21 @@ const longestListed = 5
 
 // take passes over a word or a phrase of a list, the longest, and tells whether there was one.
 func (p *phraseAt) take(l list) bool {
-	text, n, found := "", 0, 0
-	for k := p.at; k < p.end && n < longestListed && p.m.toks[k].kind == word; k++ {
-		if n++; n == 1 {
-			text = p.m.toks[k].text
-		} else {
-			text += " " + p.m.toks[k].text
-		}
-		if p.m.p.lex.inList(text, l) {
-			found = n
+	if p.at >= p.end || p.m.toks[p.at].kind != word {
+		return false
+	}
+	lex, e, found := p.m.p.lex, p.m.p.lex.of(&p.m.toks[p.at]), 0
+	if e.lists.has(l) {
+		found = 1
+	}
+	if e.leads.has(l) {
+		var room [64]byte
+		text := append(room[:0], p.m.toks[p.at].text...)
+		for n := 1; n < longestListed && p.at+n < p.end && p.m.toks[p.at+n].kind == word; n++ {
+			text = append(append(text, ' '), p.m.toks[p.at+n].text...)
+			if lex.lists[l][string(text)] {
+				found = n + 1
+			}
 		}
 	}
 	p.at += found
@@ -144,7 +150,7 @@ func (m *message) sentenceLists(s int, l list) bool {
 // opinionAt tells whether a question that asks for an opinion begins at item i; told, that the message reports
 // something beside it.
 func (m *message) opinionAt(i, to int, told bool) bool {
-	if m.items[i].mark || m.items[i].site || !m.p.lex.opens[m.toks[m.items[i].tok].text] {
+	if m.hear(); !m.mayOpine || m.items[i].mark || m.items[i].site || !m.p.lex.opens[m.toks[m.items[i].tok].text] {
 		return false
 	}
 	p := m.phraseFrom(i, to)

@@ -116,10 +116,10 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	opinions := !m.opinionAt(se.from, se.to, true)
-	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !m.opensOpinion(se) {
+	if m.hear(); !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !m.opensOpinion(se) {
 		return 0
 	}
+	opinions := m.mayOpine && !m.opinionAt(se.from, se.to, true)
 	tells, measured, at, tap, part, sized, some, tapped, degrees := false, false, false, false, false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]
@@ -167,6 +167,9 @@ func (m *message) toldThenAsked(se sentence) int {
 
 // opensOpinion tells whether a word of a sentence may begin a question for an opinion.
 func (m *message) opensOpinion(se sentence) bool {
+	if !m.mayOpine {
+		return false
+	}
 	for i := se.from + 1; i < se.to; i++ {
 		if !m.items[i].mark && m.p.lex.opens[m.toks[m.items[i].tok].text] {
 			return true

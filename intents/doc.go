@@ -67,6 +67,7 @@
 //	                               help, one house, all houses
 //	ask_opinion                    what to think of a pressure, what may be to blame
 //	ask_formula ask_formulas       orders of words in which something is asked
+//	ask_may                        whether a message can ask so at all
 //	ask_convert ask_tank_size ask_tank_number
 //	                               sums
 //	ask_correct ask_correct_phrase ask_correct_denied

@@ -12,6 +12,8 @@ type entry struct {
 	opens
 	typed key // the rules that may begin where it was typed for another word
 	lists *listSet
+	asks  askSet   // the lists of formulas and opinions among those two
+	leads *listSet // the lists that hold a phrase of more words which begins with it
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 

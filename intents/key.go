@@ -194,6 +194,14 @@ func (r *keyring) enter(l *lexicon) {
 	for w, set := range r.lists {
 		l.entry(w).lists = set
 	}
+	for w, set := range listsOf(leadWords(l.lists)) {
+		if l.entry(w).leads = set; len(w) == 1 {
+			l.letters[w[0]] = l.entries[w]
+		}
+	}
+	for _, e := range l.entries {
+		e.asks = asksOf(e)
+	}
 }
 
 // begins tells whether a rule, or any of some, may begin at item i.

@@ -103,6 +103,20 @@ func listsOf(lists []phraseSet) map[string]*listSet {
 	return sets
 }
 
+// leadWords returns, by list, the words that its phrases of two words or more begin with.
+func leadWords(lists []phraseSet) []phraseSet {
+	leads := make([]phraseSet, len(lists))
+	for x, words := range lists {
+		leads[x] = phraseSet{}
+		for phrase := range words {
+			if w, _, more := strings.Cut(phrase, " "); more {
+				leads[x][w] = true
+			}
+		}
+	}
+	return leads
+}
+
 // inList tells whether a word or a phrase that is no item reads as one of a list.
 func (l *lexicon) inList(s string, x list) bool { return l.lists[x][s] }
 

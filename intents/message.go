@@ -13,13 +13,18 @@ type message struct {
 	keys    key      // the keys of all items
 	allKeys key      // of every item, besides its own
 	open    gateSet  // the gates that what it holds opens
-	cues    cueSet   // what its words may lend to its clauses
-	sents   []sentence
-	sites   []address
-	site    *address
-	frame   Frame
-	notes   []note
-	explain bool
+	held    askSet   // the lists of questions that its words stand in
+
+	heard               bool   // held is known
+	mayOpine            bool   // it holds what no question for an opinion can do without
+	mayAsk, mayAskFirst bool   // what no formula, no sure one can do without
+	cues                cueSet // what its words may lend to its clauses
+	sents               []sentence
+	sites               []address
+	site                *address
+	frame               Frame
+	notes               []note
+	explain             bool
 
 	moments   []moment
 	verbs     []verb

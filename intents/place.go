@@ -272,7 +272,9 @@ func (m *message) passedOver(k int) bool {
 	if !m.inList(k, listGaugesTap) {
 		return false
 	}
-	return m.left(k+1, 4, false, func(j int) bool { return m.items[j].seg == m.items[k].seg && (m.is(j, cNeg, "") || m.inList(j, listNotYetAt)) }) >= 0
+	return m.left(k+1, 4, false, func(j int) bool {
+		return m.items[j].seg == m.items[k].seg && (m.is(j, cNeg, "") || m.inList(j, listNotYetAt))
+	}) >= 0
 }
 
 // tapShut tells whether the fixture at item i is only said to be shut while another tap was gauged: "laundry
