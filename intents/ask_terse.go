@@ -140,7 +140,7 @@ func (m *message) terseCorrection() bool {
 	return true
 }
 
-// putsInPlace asks for the last report to be corrected to the number at good; the one at void, where there
+// putsInPlace asks for the last report to be corrected by what item good says; the number at void, where there
 // is one, was wrong.
 func (m *message) putsInPlace(good, void int) {
 	m.addAsk(0, AskCorrect)

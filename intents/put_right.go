@@ -41,14 +41,19 @@ type putRight struct {
 
 // terseRight reads the right value of the last report where the message says no more than that.
 func (m *message) terseRight() bool {
-	c := putRight{first: -1, second: -1, denied: -1, ought: -1, wrote: -1, change: -1, to: -1, sorry: -1, was: -1, moves: -1, sent: -1, it: -1, named: -1, denies: -1}
+	c := putRight{first: -1, second: -1, denied: -1, ought: -1, wrote: -1, change: -1, to: -1, sorry: -1,
+		was: -1, moves: -1, sent: -1, it: -1, named: -1, denies: -1}
 	for i := range m.items {
 		if m.items[i].num != nil && !m.rightNumber(&c, i) || m.items[i].num == nil && !m.rightWord(&c, i) {
 			return false
 		}
 	}
 	if c.first < 0 {
-		return (c.tapOnly() || c.houseOnly() || c.state && c.sent >= 0 && c.places == 0) && m.asksRight(-1)
+		if !c.tapOnly() && !c.houseOnly() && !(c.state && c.sent >= 0 && c.places == 0) {
+			return false
+		}
+		m.putsInPlace(0, -1)
+		return true
 	}
 	if c.state {
 		return false
@@ -57,18 +62,8 @@ func (m *message) terseRight() bool {
 	if good < 0 || c.weak(void) && (m.ctx.Told != nil || m.ctx.Site != "" || c.places > 0 || c.house) {
 		return false // whose report it is decides; "actually 81 rear" may be another one
 	}
-	if void >= 0 {
-		m.setRole(void, roleIgnored, "taken back")
-	}
+	m.putsInPlace(good, void)
 	m.setRole(good, roleReading, putRightAlone)
-	return m.asksRight(good)
-}
-
-// asksRight asks for the last report to be put right by the number at item good, or by another tap.
-func (m *message) asksRight(good int) bool {
-	m.addAsk(0, AskCorrect)
-	s := &m.sents[m.items[max(good, 0)].sent]
-	s.asking, s.tells = true, true
 	return true
 }
 
