@@ -122,6 +122,8 @@ var formulas = inTheirPlaces([]formula{
 
 	// "skip 12 Elm this week"
 	{about: AskSnooze, first: true, steps: []step{one(listFSkip), gap(1), house, gap(2), one(listFPeriod)}, time: anyTime},
+	// "skip 12 Elm till friday"
+	{about: AskSnooze, first: true, steps: []step{one(listFSkip), gap(1), house, one(listFTill)}, time: timed},
 	// "not till august on 12 Elm"
 	{about: AskSnooze, first: true, steps: []step{one(listFNotTill), gap(4), house}, time: timed},
 	// "12 Elm isnt ready, 2 more wks"

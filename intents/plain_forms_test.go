@@ -37,6 +37,7 @@ func TestAReminderIsAPlanAndAsksNothing(t *testing.T) {
 		{"the reminder for this house can go, it's been handled", "ask done"},
 		{"back on 7/9 to swap the prv", "plan replace_prv in 24"},
 		{"guy wants his 63 psi in bar. what is it", "ask convert"},
+		{"skip 12 Elm till friday", "ask snooze"},
 	})
 }
 

@@ -117,7 +117,7 @@ func (m *message) rightWord(c *putRight, i int) bool {
 		c.wrote = i
 	case m.inList(i, listSlipSorry), m.inList(i, listOwnsUp):
 		c.sorry = i
-	case m.inList(i, listSlipShould) && !m.inList(i, listToNumber), m.inList(i, listOught):
+	case m.inList(i, listSlipShould) && !m.inList(i, listToNumber), m.inList(i, listOught), m.says(i, "era", "eran"):
 		c.ought = i
 	case m.inList(i, listNumberSent):
 		c.sent = i

@@ -72,7 +72,7 @@ func (t *turn) ask(i int, a intents.Ask, site store.SiteRecord, named bool) erro
 	}
 	switch a.About {
 	case intents.AskDone, intents.AskSnooze, intents.AskCancel:
-		f, ok, err := t.soonest(site)
+		f, ok, err := t.meantFollowUp(site, a.About == intents.AskDone)
 		if !ok || err != nil {
 			return err
 		}

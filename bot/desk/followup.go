@@ -271,9 +271,33 @@ func followUpLine(f store.FollowUp, w *words) string {
 	return fmt.Sprintf("%s  %s: %s. %s", f.Due, f.Line, w.Action[f.Action], f.Why)
 }
 
-// soonest returns the open follow-up of a house that is due first, and says so
-// when there is none.
-func (t *turn) soonest(site store.SiteRecord) (f store.FollowUp, ok bool, err error) {
+// jobWords are the words by which a message names the job of a follow-up: "cancel the recheck at 12 Elm".
+var jobWords = [...]struct {
+	words   map[string]bool
+	actions []assess.Action
+}{
+	{wordSet("recheck rechecks retest reread revisar revision revisita"), []assess.Action{assess.Recheck}},
+	{wordSet("tank tanks tanque tanques"), []assess.Action{assess.InstallTank, assess.ReplaceTank}},
+	{wordSet("prv reg regulator reguladora regulador"), []assess.Action{assess.ReplacePRV, assess.SetPRV}},
+}
+
+// jobsNamed returns the jobs that the message names, beside the words of the house's own name.
+func (t *turn) jobsNamed(site store.SiteRecord) (jobs []assess.Action) {
+	house := wordSet(strings.Join(plainWords(site.Line), " "))
+	for _, w := range plainWords(t.m.Text) {
+		for _, j := range jobWords {
+			if j.words[w] && !house[w] {
+				jobs = append(jobs, j.actions...)
+			}
+		}
+	}
+	return jobs
+}
+
+// meantFollowUp returns the open follow-up of a house that the message means: of the job that it names, or else of any,
+// the one that is due first. It says so when there is none. Work that is told as done may close a recheck too:
+// "done at 12 Elm, new prv is in".
+func (t *turn) meantFollowUp(site store.SiteRecord, done bool) (f store.FollowUp, ok bool, err error) {
 	open, err := t.tx.OpenFollowUps(site.ID)
 	if err != nil {
 		return f, false, err
@@ -281,7 +305,16 @@ func (t *turn) soonest(site store.SiteRecord) (f store.FollowUp, ok bool, err er
 	if len(open) == 0 {
 		return f, false, t.say(Body{Lead: fmt.Sprintf(t.words().NothingOpen, siteLine(site.Site))})
 	}
-	return open[0], true, nil
+	named := t.jobsNamed(site)
+	for _, f := range open {
+		if len(named) == 0 || slices.Contains(named, f.Action) {
+			return f, true, nil
+		}
+	}
+	if done && !slices.Contains(named, assess.Recheck) {
+		return open[0], true, nil
+	}
+	return f, false, t.say(Body{Lead: fmt.Sprintf(t.words().OtherOpen, siteLine(site.Site)), Facts: t.followUpLines(open)})
 }
 
 func (t *turn) finishFollowUp(f store.FollowUp) error {

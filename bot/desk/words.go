@@ -119,6 +119,7 @@ type words struct {
 	Overdue      string // days
 	MoveOn       string // count
 	NothingOpen  string // house
+	OtherOpen    string // house
 	AlreadyEnded string // house, action
 	Done         string // house, action
 	DoneButton   string // house

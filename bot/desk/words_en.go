@@ -117,6 +117,7 @@ var english = words{
 	Overdue:      "(days over: %d)",
 	MoveOn:       "Waiting for the next working day: %d.",
 	NothingOpen:  "%s: no follow-up is open.",
+	OtherOpen:    "%s: no such follow-up is open, but others are.",
 	AlreadyEnded: "%s: %s is no longer open.",
 	Done:         "%s: done: %s.",
 	DoneButton:   "Done: %s",

@@ -117,6 +117,7 @@ var spanish = words{
 	Overdue:      "(días de vencido: %d)",
 	MoveOn:       "Esperan al próximo día de trabajo: %d.",
 	NothingOpen:  "%s: no hay pendientes.",
+	OtherOpen:    "%s: ese pendiente no está, pero hay otros.",
 	AlreadyEnded: "%s: %s ya no está pendiente.",
 	Done:         "%s: listo: %s.",
 	DoneButton:   "Listo: %s",
