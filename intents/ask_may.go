@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Most messages ask nothing: whether the words are there at all without which no formula and no question
 // for an opinion can be is found once a message, from the words alone.
 
@@ -75,14 +77,15 @@ var formulaNeeds = func() []askSet {
 	return needs
 }()
 
-// asksOf returns which of those lists a word stands in or begins a phrase of.
-func asksOf(e *entry) (s askSet) {
-	for l := range needed {
-		if e.lists.has(l) || e.leads.has(l) {
-			s.join(setOfLists(l))
+// enterAsks gives the words of those lists, and those that begin a phrase of one, the lists that they stand in.
+func (l *lexicon) enterAsks() {
+	for x := range needed {
+		set := setOfLists(x)
+		for phrase := range l.lists[x] {
+			w, _, _ := strings.Cut(phrase, " ")
+			l.entry(w).asks.join(set)
 		}
 	}
-	return s
 }
 
 // hear finds which of those lists the words of the message stand in or lead to, and so whether it can ask

@@ -195,12 +195,13 @@ func (r *keyring) enter(l *lexicon) {
 		l.entry(w).lists = set
 	}
 	for w, set := range listsOf(leadWords(l.lists)) {
-		if l.entry(w).leads = set; len(w) == 1 {
-			l.letters[w[0]] = l.entries[w]
-		}
+		l.entry(w).leads = set
 	}
-	for _, e := range l.entries {
-		e.asks = asksOf(e)
+	l.enterAsks()
+	for b := range l.letters {
+		if e := l.entries[string([]byte{byte(b)})]; e != nil {
+			l.letters[b] = e
+		}
 	}
 }
 
