@@ -194,9 +194,7 @@ func (r *keyring) enter(l *lexicon) {
 	for w, set := range r.lists {
 		l.entry(w).lists = set
 	}
-	for w, set := range listsOf(leadWords(l.lists)) {
-		l.entry(w).leads = set
-	}
+	l.enterLeads()
 	l.enterAsks()
 	for b := range l.letters {
 		if e := l.entries[string([]byte{byte(b)})]; e != nil {

@@ -103,18 +103,21 @@ func listsOf(lists []phraseSet) map[string]*listSet {
 	return sets
 }
 
-// leadWords returns, by list, the words that its phrases of two words or more begin with.
-func leadWords(lists []phraseSet) []phraseSet {
-	leads := make([]phraseSet, len(lists))
-	for x, words := range lists {
-		leads[x] = phraseSet{}
+// enterLeads gives the words that a phrase of two words or more begins with the lists that it stands in.
+func (l *lexicon) enterLeads() {
+	for x, words := range l.lists {
 		for phrase := range words {
-			if w, _, more := strings.Cut(phrase, " "); more {
-				leads[x][w] = true
+			w, _, more := strings.Cut(phrase, " ")
+			if !more {
+				continue
 			}
+			e := l.entry(w)
+			if e.leads == nil {
+				e.leads = new(listSet)
+			}
+			e.leads[x>>6] |= 1 << (x & 63)
 		}
 	}
-	return leads
 }
 
 // inList tells whether a word or a phrase that is no item reads as one of a list.
