@@ -183,7 +183,7 @@ func (m *message) unitMeant(s int, c *conversion) {
 	k := m.bare(s)
 	switch {
 	case k < 0:
-	case c.cue && c.to != "" && c.to != "psi" && (m.sentenceSays(s, "how many", "cuantos", "cuantas") || m.text(m.sents[s].from) == "how" || m.inList(k+1, listIntoUnit) && m.is(k+2, cUnit, "") && m.shortSentence(s, 4)):
+	case c.cue && c.to != "" && c.to != "psi" && (m.sentenceSays(s, "how", "how many", "cuantos", "cuantas") || m.inList(k+1, listIntoUnit) && m.is(k+2, cUnit, "") && m.shortSentence(s, 4)):
 		m.items[k].unit = "psi" // "how many kpa is 65": psi where no unit is said
 		c.nums = append(c.nums, k)
 		return

@@ -182,7 +182,7 @@ func (m *message) onElsewhere(i int) bool {
 	if m.text(i+1) == "it" && m.onOccasion(i) {
 		return false // "with the hose on it drops to 48"
 	}
-	if m.inList(i+1, listOnSomething) || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
+	if m.inList(i+1, listOnSomething) || m.inList(i+1, listOnFile) || m.left(i, 6, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return true // "77 side bib on it", "the heater had not come on"
 	}
 	if m.is(i+1, cItem, "") {

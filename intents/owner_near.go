@@ -44,10 +44,49 @@ func (m *message) mayOwn(x *mentionOf, a attribute, items []mentionOf) bool {
 		// "prv's at 60, her washing machine is 14 years old"
 	case a.what == "unknown" && !before && m.separators(a.at, x.at) > 0 && m.text(a.at-1) == "so":
 		// "the needle's bent so who knows, lp heater"
+	case a.dated() && before && m.datesNext(a.at) && m.datesFirst(it.sent):
+		// "2015 heater 2018 prv"
+	case (a.dated() || a.what == "ago") && !before && m.datedItself(x.at) && (m.separators(a.at, x.at) > 0 || m.undatedBefore(a.at)) && !m.datesFirst(it.sent):
+		// "they moved in in 2019, prv is dated 2015", "tank was put in 6 yrs ago heater 3 yrs ago"
 	default:
 		return true
 	}
 	return false
+}
+
+// datedItself tells whether the clause of the thing at item i tells its year or its age behind it.
+func (m *message) datedItself(i int) bool {
+	seg := m.items[i].seg
+	return m.right(i, 6, false, func(k int) bool { return m.numIs(k, roleYear, roleAge, roleAgo) && m.items[k].seg == seg }) >= 0
+}
+
+// datesFirst tells whether the first date of sentence n stands right before the first thing that it names,
+// as all of them do then: "2015 heater 2018 prv", "10 year old heater".
+func (m *message) datesFirst(n int) bool {
+	for i := m.sents[n].from; i < m.sents[n].to; i++ {
+		switch {
+		case m.numIs(i, roleYear, roleAge):
+			return m.datesNext(i)
+		case m.is(i, cItem, ""):
+			return false
+		}
+	}
+	return false
+}
+
+// datesNext tells whether a thing stands right behind the date at item i.
+func (m *message) datesNext(i int) bool {
+	if m.text(i+1) == "old" {
+		i++
+	}
+	return m.is(i+1, cItem, "")
+}
+
+// undatedBefore tells whether a thing is named before the date at item i in its sentence and waits for one:
+// no other date stands between.
+func (m *message) undatedBefore(i int) bool {
+	last := m.left(i, 8, false, func(k int) bool { return m.is(k, cItem, "") || m.numIs(k, roleYear, roleAge, roleAgo) })
+	return last >= 0 && m.items[last].num == nil
 }
 
 // ofFittingTo tells whether the thing at item i only says which valve or pipe is meant: "shutoff to the heater",

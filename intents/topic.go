@@ -70,8 +70,8 @@ func (m *message) itemCode(k int, v string) string {
 		return v
 	}
 	for j := max(0, k-3); j < min(len(m.items), k+3); j++ {
-		if m.items[j].sent != m.items[k].sent || m.isMark(k-2, ",") && j < k-2 && m.text(k-1) == "no" {
-			continue // "instantaneous water heater, no tank"
+		if m.items[j].sent != m.items[k].sent || m.apartFromTank(j, k) {
+			continue
 		}
 		if m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].unit == "gal" || m.items[j].unit == "litre") && m.items[j].value >= 20 {
 			return "heater"
@@ -84,6 +84,23 @@ func (m *message) itemCode(k int, v string) string {
 		return "heater" // "tank's up to temp"
 	}
 	return "expansion_tank"
+}
+
+// apartFromTank tells whether item j says nothing of the tank at item k: a tank that is denied is no heater
+// of what stands before its comma or behind it, and a clause that names a heater tells of that.
+func (m *message) apartFromTank(j, k int) bool {
+	if m.says(k-1, "no", "without") && (j > k || m.isMark(k-2, ",") && j < k-2) {
+		return true // "instantaneous water heater, no tank", "no tank, 50 gal gas"
+	}
+	if m.items[j].seg == m.items[k].seg {
+		return false
+	}
+	for h := j; h < len(m.items) && m.items[h].seg == m.items[j].seg; h++ {
+		if m.is(h, cItem, "heater") {
+			return true // "tank is flat, 50 gal electric heater"
+		}
+	}
+	return false
 }
 
 // feminine returns the equipment that Spanish words of that gender at item i point back to, the last

@@ -161,10 +161,20 @@ func (m *message) leadsTimes(a toldWhen, all []toldWhen) bool {
 // the kitchen and 58 at the tub".
 func (m *message) whenJoined(a toldWhen, lo, hi int) {
 	for k := lo + 1; k < hi; k++ {
-		if last, r := &m.readings[k-1], &m.readings[k]; last.When == a.when && r.When == "" && a.at < last.at && m.sameTime(a.at, last.at, r.at) {
+		last, r := &m.readings[k-1], &m.readings[k]
+		if last.When != a.when || r.When != "" {
+			continue
+		}
+		if a.at < last.at && m.sameTime(a.at, last.at, r.at) || otherState(last, r) && !m.workedBetween(last.at, r.at) {
 			r.When = a.when
 		}
 	}
+}
+
+// otherState tells whether two readings of one tap are set off only by what the heater or the water did:
+// "60 afterwards with the heater firing and 58 with it idle".
+func otherState(a, b *reading) bool {
+	return samePlace(a, b) && (a.Heater != "" && b.Heater != "" && a.Heater != b.Heater || a.Flow != "" && b.Flow != "" && a.Flow != b.Flow)
 }
 
 // whenOnward gives a time to the readings behind it, up to the next: "as found: kit 96,
