@@ -225,6 +225,9 @@ func (m *message) putsIn(i int) bool {
 		if m.is(k+1, cHint, "turned") && !m.is(k+1, cHint, "inside") {
 			return false // "ran the prv screw in"
 		}
+		if m.is(k, cHint, "remind") || m.isNum(k) && unitDays(m.items[k].unit) > 0 && m.text(k+1) != "ago" {
+			return false // "set a reminder to replace the prv in 10 days"
+		}
 		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.newOneAt(k) || m.tankBySize(k) {
 			if m.putsOne(i, k) {
 				return true

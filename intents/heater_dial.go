@@ -30,6 +30,8 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater on", true
 	case i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.within(105, 150):
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
+	case m.dialOnHeater(i):
+		return roleTemp, "the heater's thermostat", true
 	case m.dialWas(i) || m.dialHadBeen(i):
 		return roleIgnored, oldDial, true
 	case m.prevNum(i) >= 0 && m.dialWas(m.prevNum(i)):
@@ -61,6 +63,26 @@ func (m *message) dialled(i int) (role, string, bool) {
 		return roleTemp, "heater turned to", true
 	}
 	return 0, "", false
+}
+
+// dialOnHeater tells whether the number at i is what a thermostat is at whose heater is named by its facts:
+// "thermostat on the 52 gal electric is at 140".
+func (m *message) dialOnHeater(i int) bool {
+	if !m.inList(i-1, listDialledAt) || !m.items[i].within(100, 180) || !m.closes(i) {
+		return false
+	}
+	on := m.left(i, 9, true, func(k int) bool { return m.says(k, "on", "of", "for", "del", "de") && m.is(k-1, cPart, "thermostat") })
+	if on < 0 {
+		return false
+	}
+	if m.is(on+1, cDeterminer, "") {
+		on++
+	}
+	to := i - 1
+	if m.is(to-1, cItem, "heater") {
+		to--
+	}
+	return m.heaterFacts(on, to)
 }
 
 // dialTopic finds what the words before the number at i are about, and where: also a heater that

@@ -334,7 +334,7 @@ func (m *message) noJob(i int, value string) bool {
 	case "install":
 		return m.text(i) == "put in" && m.right(i, 3, true, func(k int) bool { return m.is(k, cDo, "recheck") }) > 0
 	case "set":
-		return m.booked(i) || m.dropsNewIn(i)
+		return m.booked(i) || m.dropsNewIn(i) || m.setsReminder(i)
 	case "replace":
 		if m.is(i, cPart, "new") && (m.is(i+1, cItem, "gauge") ||
 			m.is(i-1, cItem, "gauge") && m.left(i, 3, true, func(k int) bool { return m.says(k, "con", "with") }) >= 0) {

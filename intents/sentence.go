@@ -72,6 +72,12 @@ func (m *message) cut() {
 				seg++
 				continue
 			}
+			if i == start && i > 0 && m.isMark(i, "!", "?", ".") && m.isMark(i-1, "!", "?") {
+				last := len(m.sents) - 1 // "hit 140!! laundry": more marks end no sentence of their own
+				m.sents[last].to, m.sents[last].question = i+1, m.sents[last].question || it.text == "?"
+				it.sent, start = last, i+1
+				continue
+			}
 			close(i+1, it.text == "?")
 			start = i + 1
 			seg++

@@ -165,7 +165,7 @@ func (m *message) noDeed(i int, what string) bool {
 		return m.switchesPower(i)
 	case "set":
 		return m.turnsRound(i) || m.booked(i) || m.adjustsFrom(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
-			m.dropsNewIn(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
+			m.dropsNewIn(i) || m.setsReminder(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
 	case "fixed":
@@ -203,6 +203,11 @@ func (m *message) turnsOffer(i int) bool {
 		offer = offer || m.is(k, cPart, "new") || m.is(k, cHint, "jobnoun") || m.is(k, cHint, "quoted")
 	}
 	return down && offer
+}
+
+// setsReminder tells whether what is set at item i is a reminder: "set me a reminder to replace the prv".
+func (m *message) setsReminder(i int) bool {
+	return m.right(i, 4, false, func(k int) bool { return m.is(k, cHint, "remind") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // dropsNewIn tells whether what is dropped at item i is a new part, and no pressure: "dropping a
