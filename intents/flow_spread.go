@@ -36,6 +36,8 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		return
 	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind || m.leadsToList(a, here)):
 		flowOnward(here, a.flow)
+	case ahead && m.opensWith(a.at):
+		m.flowOfList(here, a.flow)
 	case a.flow == assess.Static && after && !behind && m.rowOfNumbers(first.at, last.at):
 		flowOfRest(here, a.flow)
 	case after && !apart && m.onlyFlow(a.at) && !(m.leadsTo(first.at, last.at) && m.text(first.at-1) == "from"):
@@ -57,6 +59,30 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		for k := lo - 1; k >= 0 && m.readings[k].Flow == ""; k-- {
 			m.readings[k].Flow = a.flow
 		}
+	}
+}
+
+// opensWith tells whether the sentence of the flow at item i begins with it: "with the tub running kitchen 57".
+func (m *message) opensWith(i int) bool {
+	from := m.sents[m.items[i].sent].from
+	if !m.says(from, "with", "w/", "w", "while", "con") {
+		return false
+	}
+	for k := from + 1; k < i; k++ {
+		if !m.is(k, cDeterminer, "") && !m.is(k, cFixture, "") && m.items[k].point == "" && !(m.isNum(k) && m.items[k].value <= 6) {
+			return false
+		}
+	}
+	return true
+}
+
+// flowOfList gives a flow to the first reading and to those that go on from it with taps of their own.
+func (m *message) flowOfList(here []reading, flow assess.Flow) {
+	for k := range here {
+		if r := &here[k]; r.Flow != "" && r.Flow != flow || k > 0 && (len(r.points) == 0 || !m.plainList(here[k-1].at, r.at)) {
+			return
+		}
+		here[k].Flow = flow
 	}
 }
 

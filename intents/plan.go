@@ -120,7 +120,7 @@ func (m *message) planSentence(s int) {
 func (m *message) daysOf(se *sentence) []moment {
 	var whens []moment
 	for _, w := range m.moments {
-		if w.at >= se.from && w.at < se.to && !m.past(w) && !m.deniedDay(w) {
+		if w.at >= se.from && w.at < se.to && !m.past(w) && !m.deniedDay(w) && !m.dayOfEvent(w) {
 			whens = append(whens, w)
 		}
 	}

@@ -8,8 +8,9 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOntoList = listOf("onto list")
-	listOfList   = listOf("of list")
+	listOntoList      = listOf("onto list")
+	listOfList        = listOf("of list")
+	listCustomersDays = listOf("customers days")
 )
 
 // booked tells whether "set" at item i books a day for what stands before it: "prv swap
@@ -61,6 +62,25 @@ func (m *message) meantAction(i int) (assess.Action, bool) {
 // another for the job: "ordered the prv, lands wed, I'll be there thurs to swap it".
 func (m *message) arrival(w moment, days int) bool {
 	return days > 1 && m.left(w.at, 3, true, func(k int) bool { return m.is(k, cHint, "arrives") }) >= 0
+}
+
+// dayOfEvent tells whether a day is that of something of the customer's, in a clause that tells no more:
+// "just a check for the sale, closing is on the 30th".
+func (m *message) dayOfEvent(w moment) bool {
+	from := m.clauseStart(w.at)
+	if from == m.sents[m.items[w.at].sent].from {
+		return false
+	}
+	event := false
+	for k := from; k < w.at; k++ {
+		named := m.inList(k, listCustomersDays)
+		if !named && !m.items[k].mark && !m.is(k, cDeterminer, "") && !m.is(k, cHint, "possessive") && !m.is(k, cHint, "building") &&
+			!m.inList(k, listLinks) && !m.says(k, "on", "for", "set", "el", "para", "and", "at") {
+			return false
+		}
+		event = event || named
+	}
+	return event
 }
 
 // toldDone tells whether the word at i, which may be a thing to do as well, is told as

@@ -71,6 +71,8 @@ func (m *message) reliefBefore(i int) bool {
 			return true
 		case m.is(k, cNeg, "") && k < i && m.meets(k-1, setOf(cDischarge, cDry, cBlocked)):
 			return false // "no relief discharge no leaks", "T&P dry no leaks"
+		case m.is(k, cPresent, "") && m.is(k+1, cNeg, "") && m.says(k-1, "and", "but", "y", "pero"):
+			return false // "the relief is dry and there are no leaks"
 		case m.isMark(k, "(", ")", ":", "=", "-"), m.items[k].num != nil && m.factual(k):
 		case m.isMark(k, ",") && (m.is(i, cDry, "") && k == i-1 || m.text(i-1) == "not" && k == i-2):
 			// "watched the relief for an hour, dry", "relief rated 150, not dripping"

@@ -311,12 +311,15 @@ func (m *message) opens(i int) bool {
 	return true
 }
 
-// plainList tells whether only commas and the names of test points lie between two
-// numbers: "Now kitchen 60, front bib 61".
+// stateClasses are those of words for what the heater and the water did.
+var stateClasses = setOf(cState, cBurner, cStatic, cFlowing)
+
+// plainList tells whether only commas, the names of test points and what heater and water did lie between two
+// numbers: "Now kitchen 60, front bib 61", "60 idle, front bib 61 idle".
 func (m *message) plainList(a, b int) bool {
 	for k := a + 1; k < b; k++ {
 		if it := &m.items[k]; it.point == "" && it.role != roleTaken && !m.isMark(k, ",", "/") && !m.is(k, cDeterminer, "") &&
-			!m.says(k, "and", "y", "en", "at") {
+			!m.says(k, "and", "y", "en", "at") && !m.meets(k, stateClasses) {
 			return false
 		}
 	}
