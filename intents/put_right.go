@@ -14,6 +14,7 @@ var (
 	listToNumber      = listOf("to number")
 	listOwnsUp        = listOf("owns up")
 	listItSent        = listOf("it sent")
+	listWasWrong      = listOf("was wrong")
 	listBesideRight   = listOf("beside put right")
 	listMovesHouse    = listOf("moves house")
 )
@@ -36,6 +37,7 @@ type putRight struct {
 	denies        int  // "not", "instead of"
 	places        int  // taps
 	instead       bool // "instead of"
+	wrong         bool // "wrong", which only the last report can be
 	house, state  bool // a house; a state of the heater
 }
 
@@ -116,7 +118,7 @@ func (m *message) rightWord(c *putRight, i int) bool {
 	case m.inList(i, listSlipWrote):
 		c.wrote = i
 	case m.inList(i, listSlipSorry), m.inList(i, listOwnsUp):
-		c.sorry = i
+		c.sorry, c.wrong = i, c.wrong || m.inList(i, listWasWrong)
 	case m.inList(i, listSlipShould) && !m.inList(i, listToNumber), m.inList(i, listOught), m.says(i, "era", "eran"):
 		c.ought = i
 	case m.inList(i, listNumberSent):
@@ -223,4 +225,4 @@ func (c *putRight) after(number int, words ...int) bool {
 }
 
 // weak tells whether the words may as well report another pressure.
-func (c *putRight) weak(void int) bool { return (void < 0 || c.house) && c.change < 0 && c.sent < 0 }
+func (c *putRight) weak(void int) bool { return (void < 0 || c.house) && c.change < 0 && c.sent < 0 && !c.wrong }
