@@ -274,7 +274,7 @@ func (m *message) isWorkNoun(i int) bool {
 func (m *message) otherAsk(s int, not About) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		for _, t := range m.items[i].tags {
-			if t.class == cAsk && About(t.value) != not {
+			if t.class == cAsk && About(t.value) != not && !(not == AskHistory && m.listedBeside(i)) {
 				switch About(t.value) {
 				case AskTrend, AskReport, AskTankSize, AskSummary:
 					return true
@@ -294,6 +294,17 @@ func (m *message) otherAsk(s int, not About) bool {
 		}
 	}
 	return false
+}
+
+// listedBeside tells whether the phrase at item i is asked for besides, behind the house that something else is
+// asked of: "pull up 12 Elm and plot it", "past visits at 12 Elm, the chart".
+func (m *message) listedBeside(i int) bool {
+	k := i - 1
+	for m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") || m.says(k, "also", "then", "tambien", "me") {
+		k--
+	}
+	house := func(k int) bool { return m.items[k].site }
+	return m.says(k, ",", "and", "y", "&", "+", "plus", "mas") && m.left(k, k, true, house) >= 0
 }
 
 // shortSentence tells whether sentence s has at most n words beside marks and the street line.

@@ -145,12 +145,12 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 			break // "how many psi is 3 bar, the lady at 5 Elm Ct wants to know"
 		}
 		named := it.point != "" && !it.weak || m.is(i, cItem, "") && !m.is(i, cItem, "gauge") && m.text(i) != "tank"
-		if (it.site || named && c.to == "") && !m.is(i, cAsk, "") && m.text(i) != "meter" {
+		if (it.site || named && c.to == "") && !m.is(i, cAsk, "") && !m.says(i, "meter", "meters") {
 			return c, false
 		}
 		c.cue = c.cue || m.asksToConvert(i, se)
 		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" &&
-			!(m.text(i) == "meter" && m.text(i-1) != "in" && m.text(i-1) != "to") {
+			!(m.text(i) == "meter" && !m.says(i-1, "in", "to", "many", "much")) {
 			if c.to == "" || m.inList(i-1, listIntoUnit) {
 				c.from, c.to = c.to, convertible(u)
 			}
@@ -243,7 +243,7 @@ const longQuestion = 9
 // to, when s asks for no more than "what is it in psi"; else -1.
 func (m *message) spokenOf(s int, to string) int {
 	if s == 0 || to == "" || !m.shortSentence(s, 6) && !(m.sents[s].question && m.shortSentence(s, longQuestion)) ||
-		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that") && !m.onlyAsksUnit(s) {
+		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that", "would that be") && !m.onlyAsksUnit(s) {
 		return -1
 	}
 	at := -1

@@ -104,12 +104,18 @@ func (m *message) reportTalk(s int) bool {
 // amends are the cues of words that put a report right.
 var amends = cues(cueFalse, cueMistake, cueAmend)
 
+// airInTank tells whether sentence s speaks of the air in an expansion tank, and of no test point: "air charge in the
+// tank came up 18, should have been 62".
+func (m *message) airInTank(s int) bool {
+	return m.sentenceIs(s, cPart, "air") && m.sentenceIs(s, cItem, "") && !m.sentenceMeets(s, pointClasses)
+}
+
 // correctsByCues tells whether a sentence puts an earlier report right in words
 // that no phrase foresees: "I had the rear bib wrong, it's 66", "change the
 // laundry to 71". A number before the words would be this message's own.
 func (m *message) correctsByCues(s int) bool {
 	se := &m.sents[s]
-	if m.sentenceIs(s, cAside, "all") {
+	if m.sentenceIs(s, cAside, "all") || m.airInTank(s) {
 		return false // "whoever borrowed my nail gun, it wants 100 psi not 60"
 	}
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) ||

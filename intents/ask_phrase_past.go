@@ -45,7 +45,7 @@ func (m *message) askCorrect(p askPhrase) {
 		return // "meant to call you"
 	case m.says(p.at, "make it", "make that") && m.isNum(p.at+1) && m.items[p.at+1].unit == "other":
 		return // "make it 2 coffees"
-	case m.rightsFact(p.at), m.numberBefore(p.at) && m.rightsPlace(p.at):
+	case m.rightsFact(p.at), m.airInTank(p.s) && m.numIs(m.prevNum(p.at), roleCharge), m.numberBefore(p.at) && m.rightsPlace(p.at):
 		return
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":
 		return // "~88~ 78 (typo)" is put right already

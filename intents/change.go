@@ -125,6 +125,9 @@ func (m *message) shifted(i int) bool {
 		return true
 	}
 	way := m.is(k, cHint, "way")
+	if way && m.is(k-1, cHint, "moves") {
+		return true // "went down 25 when I opened the tub"
+	}
 	return (way || m.is(k, cItem, "prv") || m.text(k) == "it") && m.left(i, 6, false, func(j int) bool {
 		return m.is(j, cHint, "shift") || way && (m.is(j, cDid, "set") || m.is(j, cMove, "") || m.is(j, cBase, "set")) && m.items[j].seg == it.seg
 	}) >= 0

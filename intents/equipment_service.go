@@ -25,8 +25,8 @@ func (m *message) neverServiced(i int) bool {
 		return false // "never got to the flush": today
 	}
 	if k := m.right(i, 2, false, func(k int) bool { return m.is(k, cItem, "") }); k >= 0 && m.items[k].seg == m.items[i].seg &&
-		!m.is(k-1, cNeg, "") && !m.isAny(k, cItem, "heater", "drain_valve") && !m.serviceWord(i) {
-		return false // "never touched the prv"
+		!m.is(k-1, cNeg, "") && !m.isAny(k, cItem, "heater", "drain_valve") && !m.serviceWord(i) && !(k == i+1 && strings.Contains(m.text(i), "flush")) {
+		return false // "never touched the prv", but "heater never flushed prv age unknown"
 	}
 	if m.right(i, 8, true, func(k int) bool { return m.items[k].why == sinceServed }) >= 0 {
 		return false // "nobody has flushed the heater in 3 years"

@@ -159,7 +159,11 @@ func (m *message) planForDay(s int, w moment, acts []action, whens []moment) {
 	only := len(whens) == 1
 	best, cost := -1, 1e9
 	for k, a := range acts {
-		if c := m.distanceTo(a, w); (!a.used || only) && c < cost {
+		c := m.distanceTo(a, w)
+		if !only && m.partedAhead(w.at, a.at) {
+			c += 3 // "put a tank in on June 24 and recheck in 45 days"
+		}
+		if (!a.used || only) && c < cost {
 			best, cost = k, c
 		}
 	}
@@ -210,6 +214,11 @@ func (m *message) ownDay(b, a *action, w moment, whens []moment) bool {
 		}
 	}
 	return false
+}
+
+// partedAhead tells whether "and" parts the item at from the one behind it at to.
+func (m *message) partedAhead(from, to int) bool {
+	return m.right(from, to-from-1, true, func(k int) bool { return m.says(k, "and", "then", "y", "luego") }) >= 0
 }
 
 // distanceTo tells how far an action is from a day: the less, the sooner they belong together.

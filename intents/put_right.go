@@ -108,7 +108,7 @@ func (m *message) rightWord(c *putRight, i int) bool {
 		c.places++
 	case m.isAny(i, cState, "idle", "firing"), m.is(i, cItem, "heater"), m.has(cItem, "heater") && (m.is(i, cOn, "") || m.is(i, cOff, "")):
 		c.state = true
-	case m.inList(i, listSlipDenies), m.text(i) == "no" && c.first >= 0 && c.sorry >= 0 && m.isNum(i+1):
+	case m.inList(i, listSlipDenies), m.text(i) == "no" && c.first >= 0 && (c.sorry >= 0 || c.ought >= 0 && m.says(c.ought, "era", "eran")) && m.isNum(i+1):
 		c.denies, c.instead = i, m.is(i, cHint, "insteadof")
 	case m.isMark(i+1, ":") && m.inList(i, listChangesNumber):
 		c.sorry = i // "edit: 66"

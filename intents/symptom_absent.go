@@ -106,6 +106,7 @@ func (m *message) deniedBehind(i int) bool {
 		m.is(k, cItem, "") && m.text(m.prepOf(k)) == "at") {
 		k++ // "dripping relief: none", "golpes en la tubería: no", "noise at the prv: none"
 	}
+	k = m.pastOccasion(k)
 	from := k
 	for m.says(k, ":", "=", "-", "/", "?", "at all", "is") {
 		k++
@@ -114,6 +115,23 @@ func (m *message) deniedBehind(i int) bool {
 		return false
 	}
 	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent")
+}
+
+// pastOccasion returns the colon behind the occasion of a symptom that begins at item k, or k where none
+// does: "banging when the shower shuts: none".
+func (m *message) pastOccasion(k int) int {
+	if !m.says(k, "when", "while", "after", "if", "cuando", "al") {
+		return k
+	}
+	for j := k + 1; j < m.sents[m.items[k].sent].to && j < k+8 && m.items[j].num == nil; j++ {
+		if m.isMark(j, ":", "=") {
+			return j
+		}
+		if m.items[j].mark {
+			break
+		}
+	}
+	return k
 }
 
 // answeredInRow reads a clause of symptoms that are all answered behind, as in a form: "hammer no",

@@ -28,7 +28,7 @@ func (m *message) toilet(i int) bool {
 		return m.is(i-2, cNeg, "") // "a thud when the toilet stops filling"
 	}
 	for k := i - 1; k >= 0 && k >= i-7 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.inList(k, listToilets) {
+		if m.inList(k, listToilets) || m.countsToilets(k) {
 			for j := k + 1; j < i; j++ {
 				if m.signsOf(j).has(signWhen) {
 					return false // "toilet whistles when it fills"
@@ -44,6 +44,13 @@ func (m *message) toilet(i int) bool {
 		}
 	}
 	return false
+}
+
+// countsToilets tells whether item k is a number of toilets: "two toilets".
+func (m *message) countsToilets(k int) bool {
+	it := &m.items[k]
+	next := it.tok + it.n // the token of what is counted belongs to the number and is no item of its own
+	return it.num != nil && it.unit == "other" && next < len(m.toks) && m.p.lex.inList(m.toks[next].text, listToilets)
 }
 
 // atTimes tells whether what stands at item i only says when something else is heard:
@@ -245,9 +252,9 @@ func (m *message) leakPart(at int) bool {
 		return true
 	}
 	leak, part, sure := false, false, m.is(at, cFitting, "sure")
-	for k := from; k < min(s.to, at+9); k++ {
+	for k := from; k < min(s.to, at+15); k++ {
 		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)
-		if m.is(k, cFitting, "part") || m.is(k, cFitting, "sure") {
+		if k < at+9 && m.is(k, cFitting, "part") || k < at+9 && m.is(k, cFitting, "sure") {
 			part = true
 			leak = leak || k > at && m.leakedBefore(from)
 			if k > at && k <= at+2 || k < at && (k >= at-2 || k >= at-5 && m.pronoun(at)) {
