@@ -20,6 +20,9 @@ func (m *message) heaterByNumber(i int) bool {
 	if t := m.text(i - 1); strings.HasSuffix(t, " for a") || strings.HasSuffix(t, " on a") {
 		return true // "what tank for a"
 	}
+	if m.says(i-1, "holds", "is", "hold") && (m.is(i-2, cItem, "heater") || m.says(i-2, "that", "which") && m.is(i-3, cItem, "heater")) {
+		return true // "the heater holds 80"
+	}
 	return m.says(i-1, "a", "an", "the") && (m.says(i-2, "on", "for", "with", "got", "have", "its", "is") || m.isAny(i-2, cItem, "heater"))
 }
 

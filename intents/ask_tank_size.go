@@ -7,6 +7,7 @@ var (
 	listSizes       = listOf("sizes")
 	listSizeDoes    = listOf("size does")
 	listSizingFacts = listOf("sizing facts")
+	listHouseRuns   = listOf("house runs")
 )
 
 var tankTalkOpener = opener{items: []string{"tank", "expansion_tank"}, words: []string{"expansion"}}
@@ -24,11 +25,20 @@ func (m *message) tankTalk(s int) bool {
 	return false
 }
 
+// givesHouse tells whether sentence s tells no more than what pressure a house has: "house runs 60".
+func (m *message) givesHouse(s int) bool {
+	from := m.sents[s].from
+	for m.is(from, cDeterminer, "") {
+		from++
+	}
+	return m.shortSentence(s, 6) && m.numsBetween(m.sents[s].from-1, m.sents[s].to) == 1 && m.houseRuns(from) > 0
+}
+
 // tankNumbers puts the numbers of a question about a tank on the ask.
 func (m *message) tankNumbers(s int, a *Ask) {
 	led := -1
 	for sn := range m.sents {
-		given := abs(sn-s) == 1 && m.givesSizing(s, sn)
+		given := abs(sn-s) == 1 && m.givesSizing(s, sn) || sn > 0 && sn == s+2 && m.givesHouse(sn)
 		if sn != s && !given && !(abs(sn-s) <= 1 && !m.readingLike(sn)) {
 			continue
 		}
@@ -89,7 +99,7 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					set(&a.InletF, v)
 				case label.has(cueDial) && (unit != "" || v >= 100), unit == "" && label.has(cueInlet):
 					set(&a.SetpointF, v)
-				case unit == "" && (sn == s || given) && label.has(cueStatic) && leastPSI <= v && v <= 200:
+				case unit == "" && (sn == s || given) && (label.has(cueStatic) || m.ofHouseRun(i)) && leastPSI <= v && v <= 200:
 					set(&a.PSI, v)
 				case unit != "":
 					set(&a.SetpointF, v)
@@ -311,6 +321,25 @@ func (m *message) sizingWord(s int) bool {
 	return false
 }
 
+// houseRuns returns the item of the pressure that item i, the house or its people, is told to have: "house is
+// at 62", "they run 60"; -1 for none.
+func (m *message) houseRuns(i int) int {
+	if !m.inList(i, listWholeHouse) && !m.says(i, "they", "theyre", "he", "she", "hes", "shes") {
+		return -1
+	}
+	for i++; m.inList(i, listLinks) || m.inList(i, listHouseRuns); i++ {
+	}
+	if !m.isNum(i) || m.items[i].unit != "" || m.items[i].value < leastPSI || !m.items[i].num.integer {
+		return -1
+	}
+	return i
+}
+
+// ofHouseRun tells whether the number at i is the pressure that the house is told to have.
+func (m *message) ofHouseRun(i int) bool {
+	return m.left(i, 5, false, func(k int) bool { return m.houseRuns(k) == i }) >= 0
+}
+
 // givesSizing tells whether sentence sn only lists what the short question of
 // sentence s needs: "tank size? 50 gal, 120 set, 50 inlet, 70 psi".
 func (m *message) givesSizing(s, sn int) bool {
@@ -330,7 +359,7 @@ func (m *message) givesSizing(s, sn int) bool {
 		case it.num != nil && pressureUnit(it.unit) && it.point == "":
 			cue = true
 		}
-		if m.inList(i, listSizingFacts) {
+		if m.inList(i, listSizingFacts) || m.houseRuns(i) > 0 {
 			cue = true
 		}
 	}

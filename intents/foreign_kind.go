@@ -115,13 +115,22 @@ func (m *message) scaleEnd(i int) bool {
 		return true // "my 160 maxed out"
 	}
 	k := m.hintBefore(i, 2, false, "scaleend")
-	if k < 0 || k < i-1 && !m.says(i-1, "at", "to", "en") || m.left(k, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") }) < 0 {
+	if k < 0 || k < i-1 && !m.says(i-1, "at", "to", "en") || !m.faceOf(k) {
 		return false
 	}
-	if m.is(k, cPeak, "") {
-		m.unsay(k)
-	}
+	m.unsay(k)
+	m.items[k].muted = true // what "goes up to" 200 does not climb
 	return true
+}
+
+// faceOf tells whether the words of a scale's end at item k are said of a gauge: "gauge goes up to", "this
+// gauge is in meters of water, goes up to".
+func (m *message) faceOf(k int) bool {
+	j := k - 1
+	for m.isMark(j, ",") || m.says(j, "and", "y", "it", "in", "en", "of", "de", "that", "which", "que", "water", "agua") || m.is(j, cUnit, "") || m.inList(j, listLinks) {
+		j--
+	}
+	return m.left(j+1, 4, false, func(j int) bool { return m.is(j, cItem, "gauge") || m.inList(j, listFaces) }) >= 0
 }
 
 // onScale reads the end of a gauge's face before its name: "maxed its 160 scale".

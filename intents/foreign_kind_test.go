@@ -35,6 +35,11 @@ func TestNumbersOfAnotherKind(t *testing.T) {
 		{"rear up 14", ""},
 		{"rear is ninety five", "rear_bibb 95"},
 		{"front ninety for the third time", "front_bibb 90"},
+		{"gauge is in meters of water and goes up to 60", ""},
+		{"gauge in hand goes up to 10 bar. kitchen 4.2 bar", "kitchen 60.9"},
+		{"este manometro marca hasta 100. lavadora 70", "laundry 70"},
+		{"crawlspace smells like forty ashtrays, side spigot's a healthy 62", "side_bibb 62"},
+		{"house looks like sixty owls moved in", ""},
 	})
 }
 

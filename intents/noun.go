@@ -34,6 +34,16 @@ func (m *message) unknownNoun(i int) bool {
 		!m.is(i, cHint, "cue") // "72 this morning" counts no mornings
 }
 
+// countsStrange tells whether the number at i counts things that are none of the trade's: "smells like forty
+// cigars", "twenty odd boxes".
+func (m *message) countsStrange(i int) bool {
+	k := i + 1
+	if m.inList(k, listOdd) || m.unknownNoun(k) && m.unknownNoun(k+1) && m.items[i].num.words {
+		k++ // "fifty wet dogs"
+	}
+	return m.unknownNoun(k) && len(m.text(k)) > 3 && strings.HasSuffix(m.text(k), "s")
+}
+
 // foreignNoun tells whether the word at item i is a thing that the house's record does
 // not hold: "sheet", "arrestor".
 func (m *message) foreignNoun(i int) bool {

@@ -148,6 +148,8 @@ func (m *message) pointlessRole(i int) (role, string) {
 		return roleIgnored, "count"
 	case m.says(i-1, "a", "an", "una", "un") && m.inList(i-2, listLinks) && it.unit == "":
 		return roleIgnored, "names a thing" // "the old one was a 40"
+	case m.countsStrange(i):
+		return roleIgnored, "counts " + m.text(i+1)
 	case it.value <= 200 && m.readingCue(i):
 		return roleReading, "word of measuring"
 	case it.value > 200:

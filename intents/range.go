@@ -6,6 +6,8 @@ import "strings"
 var (
 	listSetSo      = listOf("set so")
 	listJoinsRange = listOf("joins range")
+	listHaveUnit   = listOf("have unit")
+	listMarkedIn   = listOf("marked in")
 )
 
 // shareUnits gives "95 and 97 psi" one unit, and "60/62 psi".
@@ -362,19 +364,40 @@ func (m *message) gaugedIn(i int) bool {
 	if m.sents[m.items[i].sent].asksConvert {
 		return false
 	}
-	if m.is(i+1, cItem, "gauge") {
+	if m.is(i+1, cItem, "gauge") || m.says(i+1, "on", "of", "en") && m.is(i+2, cDeterminer, "") && m.is(i+3, cItem, "gauge") {
 		return true
 	}
-	k := m.left(i, 5, true, func(k int) bool { return m.is(k, cItem, "gauge") || m.says(k, "readings", "numbers", "metric") })
+	if m.inList(i-2, listMarkedIn) && m.says(i-1, "in", "en") {
+		return true
+	}
+	k := m.left(i, 8, true, func(k int) bool { return m.is(k, cItem, "gauge") || m.inList(k, listHaveUnit) })
 	if k < 0 || !m.inUnit(i-1) {
 		return false
 	}
-	for k++; k < i; k++ {
+	for k = m.gaugePlace(k + 1); k < i; k++ {
 		if m.items[k].num != nil || m.items[k].point != "" {
 			return false
 		}
 	}
 	return true
+}
+
+// gaugePlace returns where the words from item k on go on that tell at which tap a gauge is: "gauge on the
+// rear spigot is in feet".
+func (m *message) gaugePlace(k int) int {
+	from := k
+	if !m.says(k, "on", "at", "in", "en") {
+		return from
+	}
+	for k++; m.is(k, cDeterminer, ""); k++ {
+	}
+	if !m.pointAt(k) {
+		return from
+	}
+	for k < len(m.items) && (m.pointAt(k) || m.taken(k)) {
+		k++
+	}
+	return k
 }
 
 // inUnit tells whether item k leads from a gauge to its unit.

@@ -203,6 +203,13 @@ func TestUnitsAndRanges(t *testing.T) {
 		{"front: 66 pounds per square inch", "front_bibb 66"},
 		{"rear 66 PSIG", "rear_bibb 66"},
 		{"rear 66p", "rear_bibb 66"},
+		{"rear anywhere from 74 to 76", "rear_bibb 75"},
+		{"kitchen ranges from 58 to 62", "kitchen 60"},
+		{"rear somewhere between 74 and 76", "rear_bibb 75"},
+		{"gauge on the laundry is in ft of head and reads 161", "laundry 69.8"},
+		{"the one i have is marked in feet, 160 laundry", "laundry 69.4"},
+		{"dial is in meters of water, 42 at the kitchen", "kitchen 59.7"},
+		{"feet of water on this gauge: 165 rear spigot", "rear_bibb 71.5"},
 	})
 }
 
