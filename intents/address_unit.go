@@ -90,9 +90,12 @@ func (a *address) unit(p *Parser, toks []token) {
 // Beacon Square".
 func (a *address) unitAhead(p *Parser, toks []token) {
 	k := a.from - 1
+	if k >= 1 && oneOf(toks[k].text, "el", "la", "the") && oneOf(toks[k-1].text, "en", "de", "at", "of", "in") {
+		k-- // "apto 2 en el 45 Birch"
+	}
 	if k >= 0 {
 		switch toks[k].text {
-		case ",", "\n", "at", "of", "en", "de", "in", "-", "on", ";", ".", "/", "|":
+		case ",", "\n", "at", "of", "en", "de", "del", "in", "-", "on", ";", ".", "/", "|":
 			k--
 		}
 	}

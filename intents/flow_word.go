@@ -327,6 +327,9 @@ func (m *message) flowOn(i int) bool {
 	if strings.HasSuffix(m.text(i), "hose on") && m.inList(i+1, listOnSomething) {
 		return true // "put a new hose on it"
 	}
+	if m.text(i) == "on" && m.is(i-1, cBibb, "") && m.is(i+1, cPlace, "") {
+		return true // "spigot on side of house 88"
+	}
 	if !strings.HasSuffix(m.text(i), " on") || !m.is(i+1, cDeterminer, "") && !(m.is(i+1, cHint, "possessive") && !m.isNum(i+2)) && !m.thePlace(i+1) {
 		return false
 	}

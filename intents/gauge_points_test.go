@@ -162,5 +162,9 @@ func TestPlacesOfTheGauge(t *testing.T) {
 		{"64 at the hookup for the washer", "laundry 64"},
 		{"64 behind the washing machine", "laundry 64"},
 		{"64 off the washer hot", "laundry 64"},
+		{"hs bb sd f th hs 61", "side_bibb 61"},
+		{"grdn tp bck f hs 75", "rear_bibb 75"},
+		{"spgt frnt f hs 72", "front_bibb 72"},
+		{"spigot on side of house 88", "side_bibb 88"},
 	})
 }

@@ -86,7 +86,7 @@ func (g *gazetteer) enterWritten(l *lexicon) {
 
 // writtenUnits are what people write, in Spanish and by slips too, for the units of the table.
 var writtenUnits = map[string]phraseSet{
-	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | departamento | apartamento"),
+	"Apt":  phrases("apto | aprt | aptmnt | apartmnt | apmnt | dpto | apmt | appt | apart | depto | depa | departamento | apartamento"),
 	"Unit": phrases("unt | ut | un | unidad"),
 	"Bldg": phrases("bldng | edificio | bld"),
 	"Lot":  phrases("lote"),

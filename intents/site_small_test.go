@@ -141,6 +141,9 @@ func TestStreetLinesInSmallLetters(t *testing.T) {
 		{"this is for one eleven birch", "111 Birch"},
 		{"that was one eleven birch", "111 Birch"},
 		{"one eleven birch again, kitchen fifty", "111 Birch"},
+		{"laundry 67 at 12 ridge", "12 Ridge"},
+		{"laundry gives 67 its 4 ridge", "4 Ridge"},
+		{"kitchen 61 thats 14 maple", "14 Maple"},
 	} {
 		if got := p.Parse(c.text, intents.Context{}).Site; got != c.site {
 			t.Errorf("%q: site %q, want %q", c.text, got, c.site)

@@ -35,5 +35,10 @@ func TestSpanishSites(t *testing.T) {
 		{"compré 4 de los grandes", "ask none"},
 		{"Cocina 66", "66 kitchen"},
 		{"La Lavadora 66", "66 laundry"},
+		{"unidad 4 del 1900 Gable St, 71 cocina", "1900 Gable St Unit 4 | 71 kitchen"},
+		{"departamento 2 en el 1900 Gable St, tina 58", "1900 Gable St Apt 2 | 58 bath"},
+		{"depa 2 en 1900 Gable St, tina 58", "1900 Gable St Apt 2 | 58 bath"},
+		{"Blvd. Marina 22, cocina 62", "Blvd Marina 22 | 62 kitchen"},
+		{"Carr. Vieja 2200, cocina 62", "Carr Vieja 2200 | 62 kitchen"},
 	})
 }

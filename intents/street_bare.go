@@ -178,6 +178,16 @@ func (w *streetWalk) toward() bool {
 		len(w.toks[w.name].text) > 3 && !strings.HasSuffix(w.toks[w.name].text, "ing")
 }
 
+// suffixAlone tells whether the word at k, right after the house number, is a suffix that is the whole name
+// of a street, which something leads to or the line begins with: "at 12 ridge", "2 ridge, laundry 67".
+func (w *streetWalk) suffixAlone(k int) bool {
+	if k != w.name || !w.p.strongSuffix(w.toks[k].text) || w.p.lex.of(&w.toks[k]).lists.has(listRooms) {
+		return false
+	}
+	i := w.from - 1
+	return i <= 0 || w.toks[i-1].kind == mark || w.p.lex.of(&w.toks[i-1]).lists.has(listLeadsToHouse) || oneOf(w.toks[i-1].text, "its", "thats")
+}
+
 // bareWord tells whether the word at k can be a part of a name that has no suffix.
 func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	p, t := w.p, &w.toks[k]
@@ -247,7 +257,7 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if p.lex.known(t.text) || p.lex.of(t).right {
 		// "14 heron gate", "812 otter", "212 n depot": a common word may end a name
-		return (words > 0 || w.tall() && p.lex.of(t).right || w.toward()) && !meaning() && ends
+		return (words > 0 || w.tall() && p.lex.of(t).right || w.toward() || w.suffixAlone(k)) && !meaning() && ends
 	}
 	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
 		return false // "set at 50 supposedly"

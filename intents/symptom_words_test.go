@@ -208,5 +208,7 @@ func TestNoSymptomsOfAHouse(t *testing.T) {
 		{"slammed every lever, silent", "ask none"},
 		{"no hot water", "ask none"},
 		{"water smells like rotten eggs", "ask none"},
+		{"drip valve manifold 66", "66 irrigation"},
+		{"drp mnfld 58", "58 irrigation"},
 	})
 }
