@@ -11,7 +11,7 @@ const (
 	seesDictated                    // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
 	seesOh                          // "oh"
 	seesTens                        // "sixty", or the letter o
-	seesForTo                       // "2" or "t" for to, "0" or "n" for no
+	seesForTo                       // "2" or "t" for to, "0" or "n" for no, "bt" for but
 	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
 	seesSpoken                      // a number told in words, or a fraction
 	seesList                        // "1)", "1.", "a)"
@@ -29,7 +29,7 @@ var glanceWords = map[glance][]string{
 	seesDictated: {"comma", "coma", "period", "newline", "ish"},
 	seesOh:       {"oh"},
 	seesTens:     {"o"},
-	seesForTo:    {"t", "n", "dn", "dwn", "ot", "zero", "cero"},
+	seesForTo:    {"t", "n", "dn", "dwn", "ot", "zero", "cero", "bt"},
 	seesCount:    {"dozen", "couple", "decade", "decades", "old"},
 	seesHalting:  {"um", "umm", "uh", "uhh", "uhm", "ehh", "hmm", "word", "call", "called", "dice", "llama"},
 	seesSpoken:   {"buck", "half", "medio", "media", "point", "punto"},

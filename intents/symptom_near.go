@@ -248,6 +248,9 @@ func (m *message) ofNeighbours(i int) bool {
 	return m.right(k, 2, false, thing) >= 0
 }
 
+// ofHouseThings are the classes of what can drip or hum in a house.
+var ofHouseThings = setOf(cPoint, cItem, cPipe, cStatic)
+
 // ofSomethingElse tells whether what drips or hums at item i is no part of a
 // house: "the truck is leaking oil".
 func (m *message) ofSomethingElse(i int) bool {
@@ -257,7 +260,7 @@ func (m *message) ofSomethingElse(i int) bool {
 		if m.isMark(k, ":") && m.left(k, 5, true, func(j int) bool { return m.inList(j, listWrittenOn) }) >= 0 {
 			break // "note on the door: toilet won't shut up"
 		}
-		if it.point != "" || it.kinds.has(cItem) || it.kinds.has(cPipe) || it.kinds.has(cStatic) || it.num != nil && it.role == roleReading {
+		if it.point != "" || it.kinds.meets(ofHouseThings) || it.num != nil && it.role == roleReading {
 			return false
 		}
 		for j := it.tok; j < it.tok+it.n && !it.mark && !it.site; j++ {

@@ -194,11 +194,8 @@ func (m *message) weakWater(i int) (assess.SymptomName, bool) {
 	if !m.inList(i, listWeak) {
 		return noSymptom, false
 	}
-	if m.text(i) == "week" && m.meantWeak(i) {
-		return assess.LowFlow, true
-	}
-	if m.text(i) == "week" {
-		return noSymptom, false
+	if m.says(i, "week", "wek", "weke") {
+		return assess.LowFlow, m.meantWeak(i)
 	}
 	if m.text(i) == "wk" && m.closes(i) { // short for week as well
 		water := func(k int) bool { return m.meets(k, setOf(cFixture, cWater)) || m.items[k].point != "" }

@@ -126,7 +126,9 @@ func (m *message) signsOf(i int) signSet {
 			continue
 		}
 		e := m.p.lex.of(t)
-		if e.sign.none() {
+		if e.sign.none() && it.n == 1 && it.tags != nil && it.text != t.text {
+			e = m.p.lex.look(it.text) // "prt" is a port here, and no other word
+		} else if e.sign.none() {
 			e = m.signedInstead(t, e)
 		}
 		set |= e.sign.alone
@@ -191,8 +193,8 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			if r.name == assess.ReliefDischarge && m.reliefTried(x.at) {
 				continue // "relief lifts fine and reseats"
 			}
-			if r.name == assess.Creep && m.climbsToPeak(x.at) {
-				continue // "the lazy hand went up to 133"
+			if r.name == assess.Creep && (m.climbsToPeak(x.at) || m.comesBack(x.at)) {
+				continue // "the lazy hand went up to 133", "closed everything and it went up to 108"
 			}
 			if r.name == assess.Leak && m.is(x.at+2, cFuel, "") {
 				continue // "the heater runs on gas"

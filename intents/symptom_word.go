@@ -13,6 +13,8 @@ var (
 	listOfGauge       = listOf("of gauge")
 	listHasLeak       = listOf("has leak")
 	listRises         = listOf("rises")
+	listShutsTaps     = listOf("shuts taps")
+	listWhoShuts      = listOf("who shuts")
 	listNoWaterOf     = listOf("no water of")
 	listButFor        = listOf("but for")
 	listSlight        = listOf("slight")
@@ -206,7 +208,7 @@ func (m *message) climbsByHeat(i int) bool {
 			(m.is(k, cState, "firing") || m.text(k) == "hot" &&
 				m.left(k, 2, true, func(j int) bool { return m.says(j, "ran", "run", "running") }) >= 0)
 	}
-	if m.climbsToPeak(i) || m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
+	if m.climbsToPeak(i) || m.comesBack(i) || m.text(i+1) == "to" && m.left(i, 6, true, hot) >= 0 {
 		return true // "red needle climbed to 150", "with the burner going it climbed to 112"
 	}
 	return m.inList(i, listRises) && m.heatingUp(i)
@@ -226,6 +228,17 @@ func (m *message) climbsToPeak(i int) bool {
 	peak := func(k int) bool { return m.is(k, cPeak, "") }
 	shut := func(k int) bool { return m.is(k, cStatic, "") }
 	return m.left(i, 16, true, peak) >= 0 && m.left(i, 16, true, shut) < 0
+}
+
+// comesBack tells whether what climbs at item i only does so as what ran was shut: "closed everything and it
+// went up to 108". What takes its time creeps, and so does what climbs while all is shut.
+func (m *message) comesBack(i int) bool {
+	to := i + 1
+	if !m.isNum(to) && !m.isNum(to+1) || m.tellsSpan(i) || beginsWith(m.text(i), "cre", "slow") {
+		return false
+	}
+	k := m.left(i, 8, false, func(k int) bool { return m.inList(k, listShutsTaps) || m.is(k, cHint, "closesthem") })
+	return k >= 0 && (m.clauseStart(k) == k || m.inList(k-1, listWhoShuts)) && m.left(i, i-k, true, func(j int) bool { return m.says(j, "and", "y", "then") }) >= 0
 }
 
 // otherBang tells whether what bangs at item i is no pipe.

@@ -185,6 +185,14 @@ func TestSymptomsInManyWords(t *testing.T) {
 		{"checked for leaks, found none", "no leak"},
 		{"zero leaks", "no leak"},
 		{"everything tight and dry", "no leak"},
+		{"faucet in the kids' bath drips", "leak"},
+		{"kids bath drips all night", "leak"},
+		{"tub fills gry aftr thy wr gone", "dark_water"},
+		{"tenant says the shower is wek", "low_flow"},
+		{"no noise bt wk shwr", "no noise; low_flow"},
+		{"no le llega arriba casi nada", "low_flow"},
+		{"shwr gs wk thn strng thn wk", "swings"},
+		{"sale fuerte luego debil luego fuerte", "swings"},
 	})
 }
 
@@ -210,5 +218,8 @@ func TestNoSymptomsOfAHouse(t *testing.T) {
 		{"water smells like rotten eggs", "ask none"},
 		{"drip valve manifold 66", "66 irrigation"},
 		{"drp mnfld 58", "58 irrigation"},
+		{"kitchen 58 with the tub on, closed everything and it went up to 71", "71 kitchen static; 58 kitchen flowing"},
+		{"meter 98 flowing, closed up and it rose to 110", "110 street; 98 street flowing"},
+		{"mtr pt 111 prt after prv 66", "111 street; 66 after_prv"},
 	})
 }

@@ -63,6 +63,8 @@ func (p *Parser) figuresForWords(toks []token) {
 			t.num = nil
 		case t.text == "n" && p.nForNo(toks, i):
 			t.becomes(word, "no")
+		case t.text == "bt" && t.kind == word && toks[i+1].kind == word && !t.caps:
+			t.becomes(word, "but") // "no blk wtr bt wk prssr"
 		case i == 0:
 		case t.text == "ot" && toks[i+1].kind == number:
 			t.becomes(word, "to") // "set it ot 58"
