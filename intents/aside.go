@@ -50,7 +50,7 @@ func (m *message) asideClauses() {
 	known := m.site != nil || m.ctx.Site != ""
 	for i := range m.items {
 		v, ok := m.val(i, cAside)
-		if !ok || v == "shop" && known {
+		if !ok || v == "shop" && (known || m.is(i+1, cItem, "")) { // "bringing the prv down to 57"
 			continue
 		}
 		s := m.items[i].sent

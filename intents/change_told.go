@@ -6,6 +6,8 @@ var (
 	listPutIt    = listOf("put it")
 	listPuts     = listOf("puts by hand")
 	listWent     = listOf("went")
+	listStopsAt  = listOf("stops at setting")
+	listToStop   = listOf("to where it stops")
 )
 
 // A change of a setting told without a word of setting: "prv down to 58", "retuned the
@@ -41,6 +43,9 @@ func (m *message) putTo(i int) (role, string, bool) {
 	}
 	if r, why, ok := m.putIt(i); ok {
 		return r, why, ok
+	}
+	if prv := m.stoppedOn(i); prv > 0 {
+		return m.settledAt(prv, i, roleTo, "stopped at")
 	}
 	k := i - 1
 	loose := false // "at", "on": only a word of putting says that it was put there
@@ -91,6 +96,25 @@ func (m *message) putTo(i int) (role, string, bool) {
 		return roleIgnored, "planned or wanted", true
 	}
 	return m.settledAt(k, i, roleTo, "put to")
+}
+
+// stoppedOn returns the regulator on which somebody stopped at the number at i: "I only went to 62 on the prv",
+// "settled for 58 on the reg"; -1 for none.
+func (m *message) stoppedOn(i int) int {
+	k := i + 1
+	if !m.is(k, cHint, "withit") && !m.says(k, "on", "at", "en", "de") {
+		return -1
+	}
+	for k++; m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive"); k++ {
+	}
+	from := i - 1
+	for m.towards(from) || m.inList(from, listToStop) {
+		from--
+	}
+	if !m.is(k, cItem, "prv") || !m.closes(k) || !m.inList(from, listStopsAt) || m.left(from, 2, false, m.pointAt) >= 0 || m.openDenied(m.items[i].sent, i) {
+		return -1
+	}
+	return k
 }
 
 // settingLike tells whether the number at i can be what a regulator is set to.

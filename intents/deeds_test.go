@@ -219,6 +219,10 @@ func TestWhatWasDone(t *testing.T) {
 		{"turned prv down 20, rear 63", "set_prv; 63 rear_bibb"},
 		{"raised the prv 5 psi, 60 kitchen", "set_prv; 60 kitchen"},
 		{"down to 60 with the prv, was 88 at rear bib now 61", "set_prv to 60; 88 rear_bibb before; 61 rear_bibb after"},
+		{"kitchen was 110, dropped it to 60, now 61", "110 kitchen before; set_prv to 60; 61 kitchen after"},
+		{"she wanted 80, I only went to 62 on the prv. kitchen 63 after", "set_prv to 62; 63 kitchen after"},
+		{"he asked for 80 but I stopped at 65 on the regulator", "set_prv to 65"},
+		{"aiming for 50, best I got was bringing the prv from 90 down to 57", "set_prv to 57 from 90"},
 	})
 }
 
@@ -274,5 +278,7 @@ func TestWhatWasNotDone(t *testing.T) {
 		{"replaced the garbage disposal, 66 front", "66 front_bibb"},
 		{"changed gauges, 66 front", "66 front_bibb"},
 		{"cleaned the aerator, 66 kitchen", "66 kitchen"},
+		{"kitchen 62, tub running dropped it to 44", "62 kitchen; 44 kitchen flowing"},
+		{"laundry went to 62 on the new prv", "62 laundry"},
 	})
 }

@@ -430,5 +430,11 @@ func TestPeakAndWhen(t *testing.T) {
 		{"seventeen not seventy at the kitchen", "kitchen 17"},
 		{"I had 86 in the shower to begin with, tweaked the prv, finished up with 58 in the shower", "bath 86 before; bath 58 after"},
 		{"following the regulator rebuild, laundry 57", "laundry 57 after"},
+		{"ahead of any work the tub was at 119. put in a new prv. tub reads 63 since", "bath 119 before; bath 63 after"},
+		{"turned the regulator down, and the tub reads 63 since", "bath 63 after"},
+		{"swapped the exp tank. before that: laundry 88. since then: laundry 64", "laundry 88 before; laundry 64 after"},
+		{"put in a new tank. prior to that: rear 90. since: rear 65", "rear_bibb 90 before; rear_bibb 65 after"},
+		{"ktchn 60 rr bb 61 aftr i ws dn", "kitchen 60 after; rear_bibb 61 after"},
+		{"kitchen 60, rear 61 when i finished", "kitchen 60 after; rear_bibb 61 after"},
 	})
 }

@@ -37,7 +37,23 @@ func (m *message) judge(v *verb) {
 
 // fell tells whether by a verb the pressure dropped, and nobody dropped it.
 func (m *message) fell(v *verb) bool {
-	return m.says(v.at, "dropped", "moved", "dropped it") && v.object != "prv" && !(m.text(v.at) == "dropped it" && m.has(cItem, "prv"))
+	return m.says(v.at, "dropped", "moved", "dropped it") && v.object != "prv" &&
+		!(m.text(v.at) == "dropped it" && (m.has(cItem, "prv") || m.weDropped(v.at)))
+}
+
+// weDropped tells whether who writes dropped the pressure to a number at item i, and no tap that ran: "kitchen
+// was 110, dropped it to 60".
+func (m *message) weDropped(i int) bool {
+	if m.clauseStart(i) != i && !m.says(i-1, "i", "we", "then", "and") || !m.says(i+1, "to", "down to", "back to") || !m.isNum(i+2) {
+		return false
+	}
+	s := &m.sents[m.items[i].sent]
+	for k := s.from; k < s.to; k++ {
+		if m.meets(k, setOf(cFlowing, cTurns, cOpened, cState)) || m.isAny(k, cHint, "opens", "uses") || m.is(k, cSym, "") || m.is(k, cItem, "") {
+			return false
+		}
+	}
+	return true
 }
 
 // mood says how work is told.

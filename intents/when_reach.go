@@ -366,8 +366,8 @@ func (m *message) closesList(at, lo, hi int) bool {
 	switch {
 	case m.inList(at, listListTimes):
 		return true
-	case m.says(at, "before", "after", "antes", "despues"):
-		// "shower 58, kit 58 after"
+	case m.says(at, "before", "after", "antes", "despues", "since", "since then", "ever since") || m.is(at, cAfter, "") && m.afterWork(at):
+		// "shower 58, kit 58 after", "ktchn 60 rr bb 61 aftr i ws dn"
 		for k := lo + 1; k < hi; k++ {
 			if m.readings[k-1].When != "" || !m.plainList(m.readings[k-1].at, m.readings[k].at) {
 				return false

@@ -18,7 +18,7 @@ var (
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
-	"had", "till", "til", "until", "once",
+	"had", "till", "til", "until", "once", "since",
 }, lists: []list{listArrives, listDeparts, listLeavesAt}}
 
 // timeWord tells whether item i places a reading before or after work: weak
@@ -37,6 +37,8 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.After // "dialed the reg til the kitchen read 60"
 	case t == "once" && worked && m.says(i+1, "i", "we", "ive", "weve"):
 		return assess.After // "once I backed the prv off kitchen was 62"
+	case t == "since" && worked && !m.is(i-1, cNeg, "") && (m.stopAt(i+1) && m.clauseStart(i) != i || m.isMark(i+1, ":")) && m.workedBetween(-1, i):
+		return assess.After // "turned it down, tub reads 63 since"
 	case worked && m.visitEnds(i) != "":
 		return m.visitEnds(i)
 	case m.text(i) == "was at" && !m.isNum(i+1):
