@@ -280,5 +280,9 @@ func TestWhatWasNotDone(t *testing.T) {
 		{"cleaned the aerator, 66 kitchen", "66 kitchen"},
 		{"kitchen 62, tub running dropped it to 44", "62 kitchen; 44 kitchen flowing"},
 		{"laundry went to 62 on the new prv", "62 laundry"},
+		{"no le moví a la reguladora, viene puesta en 58", "prv set 58"},
+		{"no le movi a la reguladora, esta en 58", "prv set 58"},
+		{"left the prv alone, it's at 58", "prv set 58"},
+		{"la reguladora estaba en 58, asi la deje", "prv set 58"},
 	})
 }

@@ -298,8 +298,8 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 func (m *message) allShut(i int) bool {
 	heats := func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }
 	for k := i - 1; k >= 0 && k >= i-5 && m.items[k].sent == m.items[i].sent; k-- {
-		if m.items[k].num != nil || m.items[k].mark || heats(k) {
-			return false
+		if m.items[k].num != nil || m.items[k].mark || heats(k) || m.text(k) == "so" && k < i-1 {
+			return false // "held no air at all so I took it off"
 		}
 		switch {
 		case m.text(k) == "every":

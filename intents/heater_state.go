@@ -214,6 +214,9 @@ func (m *message) leadsOn(i int) bool {
 	if t == "on" && m.is(i-1, cPart, "thermostat") && !m.closes(i) {
 		return true // "heater thermostat on hot"
 	}
+	if t == "on" && (months[m.text(i+1)] > 0 || m.numIs(i+1, roleDate)) {
+		return true // "I will flush it on July 1"
+	}
 	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "") || m.is(i+1, cRelief, "")) {
 		return true // "heater idle on all of these"
 	}

@@ -73,6 +73,9 @@ func (m *message) pressureRole(i int) (role, string) {
 	if why := m.notMeasured(i); why != "" {
 		return roleIgnored, why
 	}
+	if m.untouchedAt(i) {
+		return roleSetting, "found so and left so"
+	}
 	if m.ofRegulatorAlone(i) {
 		if m.leftSo(i) {
 			return roleSetting, "found so and left so"

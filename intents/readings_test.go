@@ -338,6 +338,7 @@ func TestHeaterState(t *testing.T) {
 		{"heater's been off all week, 66 front", "front_bibb 66 idle"},
 		{"66 front, no fire in the heater", "front_bibb 66 idle"},
 		{"66 front, tank heater heating", "front_bibb 66 firing"},
+		{"kitchen 55. heater is a 50 gal. I will flush it on July 1.", "kitchen 55"},
 	})
 }
 
@@ -385,6 +386,8 @@ func TestFlow(t *testing.T) {
 		{"no more knocking. Front 61, kitchen 60", "front_bibb 61; kitchen 60"},
 		{"shut the water off at the curb. front 119", "front_bibb 119"},
 		{"washer hose is dripping, front 119", "front_bibb 119"},
+		{"held nothing at all so I took it off. rear bib 61", "rear_bibb 61"},
+		{"everything in the house off, rear 61", "rear_bibb 61 static"},
 	})
 }
 

@@ -120,6 +120,22 @@ func (m *message) leftSo(i int) bool {
 	}) >= 0
 }
 
+// untouchedAt tells whether the number at i is told behind a regulator that nobody touched: "didn't touch the
+// prv, it's at 58", "no le moví a la reguladora, está en 58".
+func (m *message) untouchedAt(i int) bool {
+	k := i - 1
+	for m.inList(k, listRegulatorReads) || m.inList(k, listLinks) || m.says(k, "it", "its", "is at", "its at", "set", "puesta") {
+		k--
+	}
+	if k == i-1 || !m.isMark(k, ",") || !m.settingLike(i) || !m.closes(i) {
+		return false
+	}
+	prv := m.left(k, 6, false, func(k int) bool { return m.is(k, cItem, "prv") })
+	return prv >= 0 && m.left(k, 8, false, func(k int) bool {
+		return m.inList(k, listUntouched) && (m.says(k, "alone", "untouched") || m.is(k-1, cNeg, "") || m.is(k-2, cNeg, "") || m.says(k-1, "sin"))
+	}) >= 0
+}
+
 // leftAt tells whether the words before the number at i say what a thing was left
 // at: "quedó en 62", "quedó set at 62".
 func (m *message) leftAt(i int) bool {

@@ -240,6 +240,14 @@ func (m *message) leakOver(i int) bool {
 	return false
 }
 
+// dryNow tells whether what is dry at item i is a part that was put in or mended in its sentence, so that it
+// leaks no more: "put on a new supply line and it's dry".
+func (m *message) dryNow(i int) bool {
+	return m.left(i, 12, false, func(k int) bool {
+		return m.is(k, cDid, "") || m.is(k, cPart, "new") || m.isAny(k, cHint, "puts", "wentin", "newone")
+	}) >= 0
+}
+
 // leakPart tells whether a deed at item at is the mending of a leak: a washer, a
 // flapper, a fitting or a line that leaked or burst, told here or, of "it", before.
 func (m *message) leakPart(at int) bool {
@@ -253,8 +261,8 @@ func (m *message) leakPart(at int) bool {
 	}
 	leak, part, sure := false, false, m.is(at, cFitting, "sure")
 	for k := from; k < min(s.to, at+15); k++ {
-		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k)
-		if k < at+9 && m.is(k, cFitting, "part") || k < at+9 && m.is(k, cFitting, "sure") {
+		leak = leak || m.is(k, cSym, "leak") || m.is(k, cFitting, "burst") || m.toilet(k) || k > at && k < at+9 && m.is(k, cDry, "")
+		if k < at+9 && (m.is(k, cFitting, "part") || m.is(k, cFitting, "sure")) {
 			part = true
 			leak = leak || k > at && m.leakedBefore(from)
 			if k > at && k <= at+2 || k < at && (k >= at-2 || k >= at-5 && m.pronoun(at)) {

@@ -200,7 +200,7 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 				continue // "the heater runs on gas"
 			}
 			if r.name == assess.NoWater &&
-				(m.is(x.at, cDry, "") && m.reliefNear(x.at) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.isAny(x.at-1, cSym, "dark_water", "rusty_water") || m.text(x.at-1) == "has" ||
+				(m.is(x.at, cDry, "") && (m.reliefNear(x.at) || m.dryNow(x.at)) || m.leakIn(m.items[x.at].seg, m.items[x.at].sent) || m.isAny(x.at-1, cSym, "dark_water", "rusty_water") || m.text(x.at-1) == "has" ||
 					m.is(x.at, cCond, "") && (m.isItemNear(x.at) || m.ofThing(x.at)) || m.text(x.at+1) == "at" && m.isNum(x.at+2)) {
 				continue // "the drip at the faucet quit", "house gauge is dead", "the needle at the tap stopped at 62"
 			}

@@ -149,7 +149,7 @@ func (m *message) noLeak(i int) bool {
 func (m *message) lowFlow(i int) assess.SymptomName {
 	t := m.text(i)
 	ofItem := m.is(i, cCond, "") && (m.isItemNear(i) || m.itemIn(m.items[i].sent) != "" && !m.pressureNear(i))
-	if m.is(i-1, cClaim, "says") && m.closes(i) {
+	if m.is(i-1, cClaim, "says") && m.closes(i) || m.weakAsTold(i) {
 		ofItem = false // "no expansion tank, she said weak"
 	}
 	switch {
@@ -169,6 +169,23 @@ func (m *message) lowFlow(i int) assess.SymptomName {
 		return noSymptom // "no pressure creep"
 	}
 	return assess.LowFlow
+}
+
+// weakAsTold tells whether what is weak at item i is the water of which somebody spoke in a clause that names
+// no part: "set the prv to 65, she said upstairs was weak".
+func (m *message) weakAsTold(i int) bool {
+	seg, told, it := m.items[i].seg, false, false
+	for k := m.sents[m.items[i].sent].from; k < m.sents[m.items[i].sent].to; k++ {
+		if m.items[k].seg != seg || m.items[k].mark {
+			continue
+		}
+		if m.is(k, cItem, "") || m.items[k].num != nil {
+			return false
+		}
+		told = told || k < i && (m.is(k, cClaim, "says") || m.is(k, cHint, "runsout"))
+		it = it || k < i && m.says(k, "it", "its")
+	}
+	return told && (!it || m.inList(i+1, listWhereWeak))
 }
 
 // rustOn tells whether the rust at item i is seen on a thing, not in its water: "rust down the seam",

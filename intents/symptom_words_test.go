@@ -193,6 +193,10 @@ func TestSymptomsInManyWords(t *testing.T) {
 		{"no le llega arriba casi nada", "low_flow"},
 		{"shwr gs wk thn strng thn wk", "swings"},
 		{"sale fuerte luego debil luego fuerte", "swings"},
+		{"set prv to 65, she said upstairs was weak", "set_prv to 65; low_flow"},
+		{"ajuste la reguladora a 65, la señora decia que salia debil", "set_prv to 65; low_flow"},
+		{"replaced the angle stop and it's dry", "repaired_leak"},
+		{"put on a new supply line and it's dry", "repaired_leak"},
 	})
 }
 

@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listComesSet  = listOf("comes set")
 	listBeforeSet = listOf("before set")
 	listKeeps     = listOf("keeps")
 	listSomebody  = listOf("somebody")
@@ -144,7 +145,7 @@ func (m *message) setState(v *verb) {
 		if at >= 0 && !m.verbBefore(at, v.at) && !m.objectRight(v.at) {
 			v.state, v.object, v.objAt = true, topic, at
 		}
-	case m.p.lex.inList(last, listLinks), strings.HasPrefix(last, "it "):
+	case m.p.lex.inList(last, listLinks), m.p.lex.inList(last, listComesSet), strings.HasPrefix(last, "it "):
 		v.state, v.object = true, ""
 		m.ofTopic(v)
 	case oneOf(last, "which is", "thats", "that is"), last == "and" && (m.fuelSize(v.at-2) || m.itemIs(at, v.at) || m.datedBefore(at, v.at)):
