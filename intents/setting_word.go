@@ -98,6 +98,9 @@ func (m *message) ofRegulatorAlone(i int) bool {
 	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == regulatorsOwn {
 		return true // "prv 90/60"
 	}
+	if m.text(i-1) == "en" && !m.closes(i) {
+		return false // "la reguladora estaba en 90 la bajé a 60"
+	}
 	k := i - 1
 	for m.inList(k, listRegulatorReads) || m.inList(k, listLinks) ||
 		m.isMark(k, ":", "=", "(") {
