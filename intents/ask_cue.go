@@ -117,7 +117,7 @@ var recipes = []recipe{
 	// "what did Marco find at 14 Maple", "anything recorded there"
 	{
 		about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)},
-		bars: cues(cueReading, cueForeign, cueErrand),
+		bars: cues(cueReading, cueForeign, cueErrand, cueKeep),
 	},
 	// "prior numbers 14 Maple", "old results, 14 Maple"
 	{
@@ -127,7 +127,7 @@ var recipes = []recipe{
 	// "does 14 Maple have a tank?"
 	{
 		about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant),
+		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cueKeep),
 	},
 	// "does 14 Maple have a prv", "what kind of heater is at 14 Maple"
 	{

@@ -226,7 +226,7 @@ func (m *message) asksFormula(s int, first bool) bool {
 		m.addAsk(i, f.about)
 		se.asking, se.question = true, se.question || f.about == AskHistory || f.about == AskDue || f.about == AskTrend
 		se.asksDue = se.asksDue || f.about != AskHistory
-		se.tells = m.readingLike(s)
+		se.tells = f.about == AskCorrect || m.readingLike(s)
 		se.aside = !se.tells
 		if se.snoozes = f.about == AskSnooze; se.snoozes {
 			m.snoozeDays(s)

@@ -75,6 +75,17 @@ var (
 	listFChart       = listOf("asking chart itself")
 	listFAgain       = listOf("asking asks again")
 	listFFill        = listOf("asking says little")
+	listFRightWay    = listOf("asking right way")
+	listFTellIt      = listOf("asking to tell it")
+	listFLastSent    = listOf("asking last sent")
+	listFPullBack    = listOf("asking pulls back")
+	listFGotDone     = listOf("asking got done")
+	listFDoneWith    = listOf("asking done with")
+	listFStopBugging = listOf("asking stops bugging")
+	listFItIsDone    = listOf("asking it is done")
+	listFPutDown     = listOf("asking put down")
+	listFInLast      = listOf("asking in last")
+	listFButWas      = listOf("asking but was")
 )
 
 // formulas are tried in turn at the beginning of a clause.
@@ -143,6 +154,23 @@ var formulas = inTheirPlaces([]formula{
 	{about: AskSnooze, first: true, steps: []step{some(listFThe), one(listFFollowUp), one(listFPushed)}, time: timed},
 	// "not tmrw, mv to +3 wks"
 	{about: AskSnooze, first: true, steps: []step{one(listFNotThat), gap(1), anyMark, one(listFMoveTo)}, time: timed},
+
+	// "whats the right way to tell you the heater was running"
+	{about: AskHelp, first: true, steps: []step{one(listFRightWay), gap(1), one(listFTellIt)}, time: anyTime},
+	// "what i just posted, pull it back"
+	{about: AskUndo, first: true, steps: []step{one(listFLastSent), gap(1), anyMark, one(listFPullBack)}, time: anyTime},
+	// "I put kitchen on the last report but no, it was the shower"
+	{about: AskCorrect, first: true, steps: []step{one(listFPutDown), gap(3), one(listFInLast), gap(4), anyMark, one(listFButWas)}, time: anyTime},
+	{about: AskCorrect, first: true, steps: []step{one(listFInLast), one(listFPutDown), gap(4), anyMark, one(listFButWas)}, time: anyTime},
+
+	// "the recheck is out of the way", "got the follow up behind me"
+	{about: AskDone, first: true, steps: []step{some(listFThe), one(listFFollowUp), one(listFDoneWith)}, time: anyTime},
+	{about: AskDone, first: true, steps: []step{some(listFThe), one(listFFollowUp), gap(1), house, one(listFDoneWith)}, time: anyTime},
+	{about: AskDone, first: true, steps: []step{one(listFGotDone), some(listFThe), one(listFFollowUp), one(listFDoneWith)}, time: anyTime},
+	// "did the recheck, you can stop nagging"
+	{about: AskDone, first: true, steps: []step{one(listFGotDone), some(listFThe), one(listFFollowUp), gap(2), anyMark, one(listFStopBugging)}, time: anyTime},
+	// "you can quit bugging me about it, it's done"
+	{about: AskDone, first: true, steps: []step{one(listFStopBugging), gap(4), anyMark, one(listFItIsDone)}, time: anyTime},
 
 	// "call off the recheck", "please drop the 12 Elm follow up"
 	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), one(listFFollowUp)}},

@@ -75,6 +75,9 @@ func (m *message) prefaced(se sentence) int {
 		case i == se.from || !m.says(i, ",", "/", "|", "-"):
 			return 0
 		}
+		if m.opensFormula(se.from, se.to) {
+			return 0 // "what I just posted, pull it back"
+		}
 		next := &m.items[i+1]
 		if removes && i == se.from+1 && se.from == 0 || next.kinds.has(cAsk) || !next.mark && m.wordCues(next.tok).has(cueWh) {
 			return i

@@ -20,7 +20,7 @@ const (
 	cueSmall                // words that add nothing: the, for, please
 	cueRemove               // takes away: delete, erase
 	cueTake                 // takes away only beside a report: drop, toss
-	cueKeep                 // "don't forget"
+	cueKeep                 // "don't forget", "note that"
 	cueLast                 // the last one
 	cueSent                 // what was sent, posted, logged
 	cueEntry                // a report: report, reading, entry
