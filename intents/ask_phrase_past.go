@@ -14,6 +14,7 @@ var (
 	listPutsOff        = listOf("puts off")
 	listPutsOffTo      = listOf("puts off to")
 	listWeakHelp       = listOf("weak help")
+	listWillNot        = listOf("will not")
 )
 
 // askUndo weighs a phrase that may take the last report back.
@@ -176,7 +177,7 @@ func (m *message) askSnooze(p askPhrase) {
 	switch {
 	case m.inList(i, listNotYet) && p.begins && m.onlyTime(i+1):
 		// "later. ten days"
-	case p.reading || m.negLeft(i, 1) && t != "ahorita no" && t != "not now":
+	case p.reading || (m.negLeft(i, 1) || m.unwilling(i)) && t != "ahorita no" && t != "not now":
 		return
 	case !m.followUpNoun(p.s) && (m.is(i+1, cItem, "prv") || m.is(i+2, cItem, "prv")) && m.sentenceSays(p.s, "up", "down", "back down"):
 		return // "bump the prv down Friday"
@@ -202,6 +203,15 @@ func (m *message) askSnooze(p askPhrase) {
 	}
 	m.noteAsk(p, AskSnooze)
 	m.sents[p.s].snoozes = true
+}
+
+// unwilling tells whether the deed at item i is one that somebody would not do: "didn't want to push it".
+func (m *message) unwilling(i int) bool {
+	k := i - 1
+	if m.is(k, cWill, "") || m.says(k, "to") {
+		k--
+	}
+	return m.inList(k, listWillNot) || m.is(k, cNeg, "") && m.items[k].sent == m.items[i].sent
 }
 
 // onlyTime tells whether the message goes on from item i with a time and nothing else.

@@ -92,7 +92,8 @@
 //	built_for                      what a part bears, and can be set to
 //	pressure reading_led           pressures, and what leads to them
 //	setting setting_word setting_deed
-//	change change_told charge      what regulators and tanks were set to
+//	change change_told change_on charge
+//	                               what regulators and tanks were set to
 //	heater_dial heater_size        thermostats, gallons
 //	age age_same age_unknown       how old a thing is
 //	year year_house                the year of a thing, of the house

@@ -37,6 +37,9 @@ func cutInTwo(toks []token, out []chunk) []chunk {
 	if before := &toks[c.from-1]; before.kind != word || leadsToHouse(before.text) || toks[c.to].kind != word {
 		return out
 	}
+	if year(c.value) && !streetFollows(toks, c.to) {
+		return out // "tank was put in twenty sixteen customer says ..."
+	}
 	first, k := two(toks, c.from, c.to)
 	second, l := two(toks, c.from+k, c.to)
 	if k == 0 || l == 0 || c.from+k+l != c.to || first < 20 || second < 10 {

@@ -122,7 +122,8 @@ func (p *Parser) doesNext(toks []token, i int) bool {
 		return toks[i+1].text == "that"
 	case "i", "we":
 		node, n := p.lex.find(toks, i+1, min(i+4, len(toks)))
-		return n > 0 && prev.kind == number && !oneOf(toks[i+2].text, "it", "her", "him", "them", "that") && p.lex.kinds(node).meets(didOrMoved)
+		return n > 0 && prev.kind == number && !oneOf(toks[i+2].text, "it", "her", "him", "them", "that", "at", "on", "from") &&
+			p.lex.kinds(node).meets(didOrMoved) // but "the 88 I took at the tub"
 	}
 	return false
 }

@@ -120,6 +120,9 @@ func (m *message) ofPartRole(i int) (role, string, bool) {
 	if r, why, ok := m.dialled(i); ok {
 		return r, why, true
 	}
+	if r, why, ok := m.onPart(i); ok {
+		return r, why, true
+	}
 	if settings {
 		if r, why, ok := m.fromTo(i); ok {
 			return r, why, true

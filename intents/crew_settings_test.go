@@ -1,0 +1,40 @@
+package intents
+
+import "testing"
+
+func TestASettingToldBeforeItsRegulator(t *testing.T) {
+	says(t, [][2]string{
+		{"soft copper, so we only went up to 58 on the regulator, tub 59 after", "set_prv to 58; 59 bath after"},
+		{"took it to 57 on the regulator, laundry 58", "set_prv to 57; 58 laundry"},
+		{"settled on 62 at the prv, front bib 62", "set_prv to 62; 62 front_bibb"},
+		{"came down to 60 on the prv, hose bib 61", "set_prv to 60; 61 bibb"},
+		{"went no higher than 55 on the prv, kitchen 56", "set_prv to 55; 56 kitchen"},
+		{"went from 92 to 61 on the prv, kitchen 62", "set_prv to 61 from 92; 62 kitchen"},
+		{"went with 60 on the prv", "set_prv to 60"},
+		{"have it at 60 on the prv, kitchen 61", "prv set 60; 61 kitchen"},
+		{"left it at 63 on the regulator, kitchen 64", "prv set 63; 64 kitchen"},
+		{"60 on the prv, kitchen 61", "61 kitchen"},
+		{"didn't go to 60 on the prv, kitchen 75", "75 kitchen"},
+		{"kitchen went to 62 with the new prv", "62 kitchen"},
+		{"got 72 on the prv", "ask none"},
+		{"didn't want to push it so I went up to 65 on the regulator", "set_prv to 65"},
+		{"wouldn't push it, pipes are old. tub 66", "66 bath"},
+	})
+}
+
+func TestANumberWhoseTakingIsToldBetweenItAndItsTap(t *testing.T) {
+	says(t, [][2]string{
+		{"washer manual says max 100 so the 112 I just got at the laundry is too much", "112 laundry"},
+		{"the 88 I took at the tub is out of range", "88 bath"},
+		{"the 91 we read on the rear bib is high", "91 rear_bibb"},
+		{"fill valve is rated 125 so the 131 we got at the hose bib explains it", "131 bibb"},
+	})
+}
+
+func TestASpokenYearIsNotCutInTwo(t *testing.T) {
+	says(t, [][2]string{
+		{"regulator was installed twenty nineteen customer says the kitchen is weak", "prv year 2019; low_flow"},
+		{"they put the tank in twenty fifteen she says the shower goes up and down", "expansion_tank year 2015; swings"},
+		{"check valve put in twenty twenty two and the shower whistles", "check_valve year 2022; noise"},
+	})
+}
