@@ -114,7 +114,23 @@ func (m *message) heaterStates(all []mention) []mention {
 		}
 		all = append(all, mention{at: i, state: st})
 	}
+	if len(all) > 1 && m.hasAsk(AskCorrect) {
+		all = m.withoutSlips(all)
+	}
 	return all
+}
+
+// withoutSlips leaves out the states that a correction tells to have been sent by mistake, where another
+// is told: "the heater was firing, I'd written idle".
+func (m *message) withoutSlips(all []mention) []mention {
+	slip := func(a mention) bool {
+		k := m.left(a.at, 4, false, func(k int) bool { return m.is(k, cHint, "slip") || m.heaterTag(k) != "" })
+		return m.is(k, cHint, "slip") && m.items[k].seg == m.items[a.at].seg
+	}
+	if !slices.ContainsFunc(all, func(a mention) bool { return !slip(a) }) {
+		return all
+	}
+	return slices.DeleteFunc(all, slip)
 }
 
 // stateOfRelief tells whether what may be the heater's state at item i is that of its relief valve,

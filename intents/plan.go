@@ -101,7 +101,7 @@ func (m *message) planSentence(s int) {
 		if !m.mayAct(i) {
 			continue
 		}
-		if a, ok := m.actionAt(i, s); ok {
+		if a, ok := m.actionAt(i, s); ok && !m.putsReportRight(a, se) {
 			acts = append(acts, a)
 		}
 	}
@@ -114,6 +114,12 @@ func (m *message) planSentence(s int) {
 	}
 	m.secondPlan(se)
 	m.planUndated(s, acts, len(whens) > 0)
+}
+
+// putsReportRight tells whether what is to be done is done to the last report: "my last one needs to be
+// fixed, kitchen was 66".
+func (m *message) putsReportRight(a action, se *sentence) bool {
+	return a.code == assess.OtherAction && se.asking && m.hasAsk(AskCorrect) && len(m.daysOf(se)) == 0
 }
 
 // daysOf returns the days to come that a sentence tells, without those taken back or denied.

@@ -182,16 +182,19 @@ func (m *message) samePlaceBefore(i, k int) int {
 // notInSpanish tells whether "no" before number i denies it, as it does in Spanish behind a
 // reading whose place is told: "71 en la cocina, no 17". In English it takes back the other.
 func (m *message) notInSpanish(i int) bool {
-	if m.text(i-1) != "no" || !m.isMark(i-2, ",") || !m.closes(i) || !m.spanish() {
+	if m.text(i-1) != "no" || !m.closes(i) || !m.spanish() {
 		return false
 	}
 	k := m.left(i, 7, true, m.isNum)
-	if k < 0 {
+	if k < 0 || m.items[k].role != roleReading {
 		return false
 	}
-	for j := k + 1; j < i-1; j++ {
+	if m.pointInClause(k) && (k == i-2 || k == i-3 && m.isMark(i-2, ",")) {
+		return true // "corrige lo que puse: tina 67, no 76"
+	}
+	for j := k + 1; m.isMark(i-2, ",") && j < i-1; j++ {
 		if m.items[j].point != "" {
-			return m.items[k].role == roleReading
+			return true
 		}
 	}
 	return false
@@ -291,7 +294,11 @@ func (m *message) fatFingeredAt(i int) bool {
 		func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
 		return false // "> kitchen 58" "fat fingered that, it's 85"
 	}
-	if m.prevNum(i) < 0 && m.nextNum(i) < 0 && (m.items[max(i-1, 0)].mark || m.says(i-1, "its", "it was", "it is", "to type", "to say", "to put")) {
+	led := i - 1
+	for led > 0 && (m.items[led].point != "" || m.is(led, cDeterminer, "")) {
+		led-- // "cambia lo que puse: tina 67"
+	}
+	if m.prevNum(i) < 0 && m.nextNum(i) < 0 && (m.items[max(led, 0)].mark || m.says(i-1, "its", "it was", "it is", "to type", "to say", "to put")) {
 		return false // "misread, 67"
 	}
 	if t := m.text(i - 1); t == "should be" || t == "should have been" || t == "supposed to be" || t == "should read" {
@@ -299,6 +306,9 @@ func (m *message) fatFingeredAt(i int) bool {
 	}
 	if m.is(i-1, cHint, "rightly") && !m.is(i-1, cHint, "slip") {
 		return false // "lo que puse está mal, eran 58 y escribí 85"
+	}
+	if m.againstNext(i) && m.left(i, 4, false, func(k int) bool { return m.isMark(k, ":", ",", "-", "\n") }) >= 0 {
+		return false // "fix what I entered last: tub 67, not 76"
 	}
 	return m.toldBehind(i) || m.left(i, 4, false, func(k int) bool {
 		if m.items[k].seg != m.items[i].seg && m.is(k, cHint, "slip") && m.inList(m.nextNum(i)-1, listNotWhatWasSent) {
@@ -309,6 +319,15 @@ func (m *message) fatFingeredAt(i int) bool {
 		}
 		return (m.is(k, cHint, "slip") || m.is(k, cHint, "insteadof")) && !(m.isNum(k-1) && m.toldBehind(k-1))
 	}) >= 0
+}
+
+// againstNext tells whether the number at i is told against the next one: "67, not 76", "67 y no 76".
+func (m *message) againstNext(i int) bool {
+	k := i + 1
+	for m.isMark(k, ",") || m.says(k, "and", "y") {
+		k++
+	}
+	return m.inList(k, listNotThat) && m.isNum(k+1)
 }
 
 // toldBehind tells whether the number at i is one that the words behind it tell to

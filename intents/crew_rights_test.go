@@ -1,0 +1,29 @@
+package intents
+
+import "testing"
+
+func TestTheRightNumberOfACorrectionIsKept(t *testing.T) {
+	says(t, [][2]string{
+		{"Please correct what I sent last: kitchen 62, not 26", "62 kitchen; ask correct"},
+		{"fix the last thing I sent: laundry 58 not 85", "58 laundry; ask correct"},
+		{"corrige lo que puse: regadera 71, no 17", "71 bath; ask correct"},
+		{"me equivoque, la cocina trae 67, no 76", "67 kitchen; ask correct"},
+		{"cambia lo que puse: cocina 64", "64 kitchen; ask correct"},
+	})
+}
+
+func TestTheHeatersStateOfACorrection(t *testing.T) {
+	says(t, [][2]string{
+		{"last entry needs fixing, heater was idle, I wrote firing. kitchen 77 is right", "77 kitchen idle; ask correct"},
+		{"fix my last, I'd typed idle but the heater was firing. rear 88 stands", "88 rear_bibb firing; ask correct"},
+		{"correct my last: I marked it idle, heater was firing. 88 rear", "88 rear_bibb firing; ask correct"},
+	})
+}
+
+func TestAReportThatNeedsAFixIsNoJob(t *testing.T) {
+	says(t, [][2]string{
+		{"Last report needs a fix, tub was 66", "66 bath; ask correct"},
+		{"last reading needs to be fixed, tub was 66 not 88", "66 bath; ask correct"},
+		{"tub faucet needs to be fixed Friday, kitchen 66", "66 kitchen; plan other in 4"},
+	})
+}
