@@ -9,6 +9,7 @@ var (
 	listWornOff     = listOf("worn off")
 	listNotKnown    = listOf("not known")
 	listDateAgreed  = listOf("date agreed")
+	listDateless    = listOf("planned with no date")
 	listKnows       = listOf("knows")
 	listAsksWhen    = listOf("asks when")
 	listNobodyKnows = listOf("nobody knows")
@@ -98,12 +99,21 @@ func (m *message) ageSaidUnknown(i int) bool {
 	case m.says(i, "age", "edad"):
 		return true
 	case m.inList(i, listDatedMarks):
-		return !m.inList(i+1, listDateAgreed) && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
+		return !m.inList(i+1, listDateAgreed) && !m.dateOfPlan(i) && m.left(i, 4, true, func(k int) bool { return m.dateDenied(k, i) }) >= 0
 	}
 	return m.left(i, 6, true, func(k int) bool {
 		return m.text(k) == "no se" || m.text(k) == "se" && m.text(k-1) == "no" ||
 			m.inList(k, listKnows)
 	}) >= 0
+}
+
+// dateOfPlan tells whether the date at item i is the day of what was quoted or is to be done, and no mark of
+// a part: "quoted a new regulator, no date".
+func (m *message) dateOfPlan(i int) bool {
+	if m.text(i) != "date" || !m.closes(i) || !m.isMark(i-2, ",", "-", "(") && !m.is(i-2, cHint, "quoted") {
+		return false
+	}
+	return m.left(i, 10, true, func(k int) bool { return m.is(k, cHint, "quoted") || m.is(k, cWill, "") || m.inList(k, listDateless) }) >= 0
 }
 
 // dateDenied tells whether item k denies that the date at item i was read: "no date", "couldn't

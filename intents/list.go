@@ -48,6 +48,7 @@ var (
 	listStops          = listOf("stops")
 	listRefersBack     = listOf("refers back")
 	listPays           = listOf("pays")
+	listAccounts       = listOf("accounts")
 	listTomorrow       = listOf("tomorrow")
 	listOne            = listOf("one")
 	listSlipShould     = listOf("slip should")

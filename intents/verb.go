@@ -230,9 +230,12 @@ func (m *message) turnsWorth(i int) bool {
 
 // chargesFee tells whether "charged" at item i is about money: "charged her 90 for the call".
 func (m *message) chargesFee(i int) bool {
-	money := func(k int) bool { return m.isNum(k) && m.items[k].num.money }
+	money := func(k int) bool { return m.isNum(k) && (m.items[k].num.money || m.items[k].unit == "money") }
 	if m.isNum(i+1) && (m.text(i+2) == "for" || m.text(i+2) == "to" && m.text(i+3) == "come") {
 		return true
+	}
+	if m.isNum(i+1) && m.says(i+2, "to", "on") && m.right(i+2, 2, false, func(k int) bool { return m.inList(k, listAccounts) }) >= 0 {
+		return true // "charged 40 to the card"
 	}
 	return money(i+1) || money(i+2) || m.inList(i+1, listPays)
 }
