@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var (
 	listItHasBeen  = listOf("it has been")
@@ -8,6 +10,7 @@ var (
 	listUsedTo     = listOf("used to")
 	listNextDoor   = listOf("next door")
 	listKeepsOn    = listOf("keeps on")
+	listItOfRelief = listOf("it of relief")
 	listToRelief   = listOf("to relief")
 	listVessel     = listOf("vessel")
 	listOfPressure = listOf("of pressure")
@@ -100,8 +103,33 @@ func (m *message) goesOn(k, i int) bool {
 // valve dumps at night. It's not capped".
 func (m *message) blocksRelief(i int) bool {
 	s := m.items[i].sent
+	if !m.is(i, cBlocked, "") || s == 0 || !m.lastIsRelief(s-1) {
+		return false
+	}
 	from := m.sents[s].from
-	return m.is(i, cBlocked, "") && i <= from+5 && s > 0 && m.says(from, "its", "it", "it is") && m.sentenceIs(s-1, cRelief, "")
+	if other := m.left(i, i-from, true, func(k int) bool { return m.is(k, cItem, "") || m.is(k, cBibb, "") }); other >= 0 {
+		return false // "T&P good. tank has a cap on it"
+	}
+	if i <= from+5 && m.says(from, "its", "it", "it is") || strings.HasSuffix(m.text(i), " it") || strings.HasPrefix(m.text(i), "le ") {
+		return true // "there is a cap on it"
+	}
+	k := m.right(i, 5, false, func(k int) bool {
+		return m.inList(k, listItOfRelief) || m.is(k, cItem, "") || m.pointAt(k) || m.is(k, cFitting, "")
+	})
+	return m.inList(k, listItOfRelief) && m.text(k+1) != "in" // "somebody screwed a cap on the end of its pipe"
+}
+
+// lastIsRelief tells whether the relief is what sentence s names last, but for the heater that it is on.
+func (m *message) lastIsRelief(s int) bool {
+	for k := m.sents[s].to - 1; k >= m.sents[s].from; k-- {
+		switch {
+		case m.is(k, cRelief, ""):
+			return true
+		case m.is(k, cItem, "") && !m.is(k, cItem, "heater"), m.is(k, cBibb, ""), m.pointAt(k) && !m.items[k].weak:
+			return false
+		}
+	}
+	return false
 }
 
 // reliefBehind tells whether the relief follows item i: "dripping out of the relief".

@@ -108,7 +108,7 @@ func (m *message) symptomOfRelief(i int) (assess.SymptomName, bool) {
 // dumping, somebody had valved off the exp tank".
 func (m *message) shutsOther(i int) bool {
 	k := m.right(i, 3, false, func(k int) bool { return m.is(k, cItem, "") && !m.is(k, cItem, "heater") })
-	return k >= 0 && m.items[k].seg == m.items[i].seg
+	return k >= 0 && m.items[k].seg == m.items[i].seg && !m.inList(k-1, listItOfRelief) // not "a plug into its drain"
 }
 
 // saysOfReliefPipe tells whether item i tells of the relief's pipe or its rating, no discharge.

@@ -140,3 +140,15 @@ func TestFactsInOtherWords(t *testing.T) {
 		{"exp tank is a 2021, 2 gal, good", "expansion_tank year 2021 2 gal good"},
 	})
 }
+
+func TestAReliefCappedInTheSentenceBehindIt(t *testing.T) {
+	says(t, [][2]string{
+		{"T&P is fine. somebody threaded a plug in the end of its pipe", "relief_blocked"},
+		{"heater relief: last guy threaded a plug into its drain", "relief_blocked"},
+		{"relief valve is rated 150. there is a cap on it", "relief_blocked"},
+		{"the t&p is on the side. someone plugged it", "relief_blocked"},
+		{"relief dumps in the pan. no cap on it", "relief_discharge; no relief_blocked"},
+		{"la valvula de alivio es de 150. alguien le puso un tapon", "relief_blocked"},
+		{"T&P good. tank has a cap on it", "expansion_tank"},
+	})
+}

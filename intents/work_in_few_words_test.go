@@ -61,3 +61,21 @@ func TestDaysThoughtAloud(t *testing.T) {
 		{"when do I come back, friday? no monday", "ask due"},
 	})
 }
+
+func TestAFeeIsNoChargeOfTheTank(t *testing.T) {
+	says(t, [][2]string{
+		{"there's an expansion tank of 3 gallons. Charged 85 dollars, she owes 40 from April", "expansion_tank 3 gal"},
+		{"tank good, charged 40 to the card", "expansion_tank good"},
+		{"expansion tank is a 2 gallon. Charged a hundred dollars", "expansion_tank 2 gal"},
+		{"exp tank 2 gal, charged 60", "expansion_tank 2 gal; charged_tank to 60"},
+	})
+}
+
+func TestTheDayOfAPlanIsNoMarkOfThePart(t *testing.T) {
+	says(t, [][2]string{
+		{"prv from 2008, worn. quoted a new one, no date", "prv year 2008 suspect; plan replace_prv"},
+		{"I promised them a new regulator, no date", "plan replace_prv"},
+		{"prv 2011 needs replacing, no date given", "prv year 2011; plan replace_prv"},
+		{"regulator is corroded, no date", "prv age unknown suspect"},
+	})
+}
