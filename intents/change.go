@@ -393,7 +393,7 @@ func (m *message) setNow(at, i int) bool {
 			return false
 		}
 	}
-	return m.left(i, i-start, true, func(k int) bool { return m.is(k, cNow, "") }) >= 0
+	return m.is(i+1, cNow, "") || m.left(i, i-start, true, func(k int) bool { return m.is(k, cNow, "") }) >= 0
 }
 
 // othersSetting: what somebody else had set a regulator to belongs to the deed that set it

@@ -38,3 +38,22 @@ func TestASpokenYearIsNotCutInTwo(t *testing.T) {
 		{"check valve put in twenty twenty two and the shower whistles", "check_valve year 2022; noise"},
 	})
 }
+
+func TestWhatTheRegulatorWasDialledToBefore(t *testing.T) {
+	says(t, [][2]string{
+		{"backed the regulator off, it was dialed at 90, dialed at 65 when I left", "set_prv to 65 from 90"},
+		{"eased the prv down, it was cranked to 100, sits at 62 now by the dial", "set_prv to 62 from 100"},
+		{"lowered the reg, had been dialed at 88, it's dialed at 60 now", "set_prv to 60 from 88"},
+		{"cranked the prv back, found it dialed at 110, left it dialed at 70", "set_prv to 70 from 110"},
+		{"reg turned down, somebody had it dialed up to 95, kitchen 61 now", "set_prv from 95; 61 kitchen after"},
+	})
+}
+
+func TestWaterShutOffPartsNoPressures(t *testing.T) {
+	says(t, [][2]string{
+		{"Shut the water off at the main. The tub gauge had 118", "shut_off; 118 bath"},
+		{"shut it off at the curb, kitchen was 126", "shut_off; 126 kitchen"},
+		{"kitchen had 126 before I shut the water off", "126 kitchen before; shut_off"},
+		{"replaced the prv. The kitchen had 126", "replaced_prv; 126 kitchen before"},
+	})
+}

@@ -92,7 +92,7 @@
 //	built_for                      what a part bears, and can be set to
 //	pressure reading_led           pressures, and what leads to them
 //	setting setting_word setting_deed
-//	change change_told change_on charge
+//	change change_told change_on change_was charge
 //	                               what regulators and tanks were set to
 //	heater_dial heater_size        thermostats, gallons
 //	age age_same age_unknown       how old a thing is

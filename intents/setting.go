@@ -15,6 +15,9 @@ var (
 // fromTo reads "from 85 to 60" beside a word of setting or charging.
 func (m *message) fromTo(i int) (role, string, bool) {
 	prev := m.text(i - 1)
+	if r, why, ok := m.wasDialled(i); ok {
+		return r, why, true
+	}
 	if r, why, ok := m.foundThenLeft(i); ok {
 		return r, why, true
 	}

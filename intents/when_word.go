@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -26,6 +27,9 @@ var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"
 func (m *message) timeWord(i int, worked bool) assess.When {
 	if !m.begins(i, keyTime) || m.items[i].point != "" && !m.cameIn(i) || m.items[i].mark || m.noTimeWord(i) {
 		return ""
+	}
+	if (m.text(i) == "had" || m.pastTense(i)) && m.onlyShutOff() {
+		return "" // "I turned the water off at the curb. The kitchen had 126"
 	}
 	switch t := m.text(i); {
 	case t == "had" && worked && m.isNum(i+1) && m.right(i, 8, true, func(k int) bool { return m.is(k, cNow, "") && (m.isNum(k+1) || m.isNum(k-1)) }) > 0:
@@ -58,6 +62,12 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return assess.After
 	}
 	return ""
+}
+
+// onlyShutOff tells whether no more was done than to shut the water off, which parts no pressure before it
+// from one after it.
+func (m *message) onlyShutOff() bool {
+	return len(m.work) > 0 && !slices.ContainsFunc(m.work, func(w workDone) bool { return w.Action != assess.ShutOff })
 }
 
 // afterWork tells whether item i says that a reading was taken after work, though not after which: "lndry
