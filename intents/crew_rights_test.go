@@ -27,3 +27,11 @@ func TestAReportThatNeedsAFixIsNoJob(t *testing.T) {
 		{"tub faucet needs to be fixed Friday, kitchen 66", "66 kitchen; plan other in 4"},
 	})
 }
+
+func TestAHouseNumberThatHappensToBeThePressure(t *testing.T) {
+	says(t, [][2]string{
+		{"94 at the front and it's house 94 too, 94 Oak Ct", "94 front_bibb"},
+		{"tub 77 (house is 77 also) 77 Fir Ct", "77 bath"},
+		{"50 lbs in the tank but the house is 72 at the kitchen. 72 Mason", "expansion_tank set 50; 72 kitchen"},
+	})
+}

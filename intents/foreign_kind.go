@@ -66,7 +66,18 @@ func (m *message) anotherKind(i int) string {
 // house number too".
 func (m *message) houseNumberTold(i int) bool {
 	at := m.items[i].tok
-	return m.p.houseTold(m.toks, at) || m.p.houseToldBehind(m.toks, at+m.items[i].n) > 0
+	return m.p.houseTold(m.toks, at) || m.p.houseToldBehind(m.toks, at+m.items[i].n) > 0 || m.numberOfSite(i)
+}
+
+// numberOfSite tells whether the number at i is said to be the house's, and is: "yes the house is 90 too, 90
+// Elder Ct".
+func (m *message) numberOfSite(i int) bool {
+	k := i - 1
+	for m.inList(k, listLinks) || m.says(k, "also", "too", "no", "number", "the", "at") {
+		k--
+	}
+	too := m.says(i+1, "too", "also", "as", "as well", "tambien") || m.says(i-1, "also", "too")
+	return m.site != nil && too && m.says(k, "house", "casa", "address", "place") && strings.HasPrefix(m.site.line, m.items[i].num.digits+" ")
 }
 
 // presetSomewhere reads what a thing that is no regulator of the house came set to.
