@@ -105,7 +105,7 @@ func (m *message) aThing(i int) bool {
 	if v := m.items[i].value; (v == 90 || v == 45) && m.is(i+1, cFitting, "part") && !m.pointInClause(i) {
 		return true // "90 elbow"
 	}
-	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2) // "14 gauge wire"
+	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2)                         // "14 gauge wire"
 	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ") // "the 134 I just got at the kitchen"
 	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken
 }

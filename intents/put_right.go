@@ -225,4 +225,6 @@ func (c *putRight) after(number int, words ...int) bool {
 }
 
 // weak tells whether the words may as well report another pressure.
-func (c *putRight) weak(void int) bool { return (void < 0 || c.house) && c.change < 0 && c.sent < 0 && !c.wrong }
+func (c *putRight) weak(void int) bool {
+	return (void < 0 || c.house) && c.change < 0 && c.sent < 0 && !c.wrong
+}

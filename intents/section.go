@@ -214,7 +214,7 @@ func (m *message) samePoint(lo, hi int) bool {
 // columnHeads reads a line that names columns and nothing else but what the rows are.
 func (m *message) columnHeads(s int) []column {
 	se := &m.sents[s]
-	if m.text(se.to-1) != "\n" || se.to-se.from > 12 {
+	if m.text(se.to-1) != "\n" || m.isMark(se.to-2, ".") || se.to-se.from > 12 {
 		return nil
 	}
 	var cols []column
@@ -249,6 +249,9 @@ func (m *message) columnHeads(s int) []column {
 				return nil
 			}
 		}
+	}
+	if len(cols) == 2 && cols[0] == cols[1] {
+		return nil // "went back to finish it"
 	}
 	return cols
 }

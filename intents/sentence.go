@@ -44,7 +44,7 @@ func (m *message) cut() {
 	line, seg := 0, 0
 	start := 0
 	close := func(end int, q bool) {
-		if end > start {
+		if end > start+1 || end > start && !m.isMark(start, "\n") {
 			m.sents = append(m.sents, sentence{from: start, to: end, line: line, question: q, header: -1})
 		}
 	}
@@ -72,10 +72,14 @@ func (m *message) cut() {
 				seg++
 				continue
 			}
-			if i == start && i > 0 && m.isMark(i, "!", "?", ".") && m.isMark(i-1, "!", "?") {
-				last := len(m.sents) - 1 // "hit 140!! laundry": more marks end no sentence of their own
+			if i == start && len(m.sents) > 0 && (it.text == "\n" || m.isMark(i, "!", "?", ".") && m.isMark(i-1, "!", "?")) {
+				last := len(m.sents) - 1 // "hit 140!! laundry", the end of a line: a second mark ends no sentence of its own
 				m.sents[last].to, m.sents[last].question = i+1, m.sents[last].question || it.text == "?"
 				it.sent, start = last, i+1
+				if it.text == "\n" {
+					seg++
+					line++
+				}
 				continue
 			}
 			close(i+1, it.text == "?")

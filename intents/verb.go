@@ -165,7 +165,7 @@ func (m *message) noDeed(i int, what string) bool {
 		return m.switchesPower(i)
 	case "set":
 		return m.turnsRound(i) || m.booked(i) || m.adjustsFrom(i) || m.turnsOffer(i) || m.turnsWorth(i) || // "prv swap set for june 24"
-			m.dropsNewIn(i) || m.setsReminder(i) || m.leftSo(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
+			m.dropsNewIn(i) || m.setsReminder(i) || m.leftAsItWas(i) || m.text(i) == "set a" && !m.isNum(i+1) // "set a new one", but "cambié el prv, set a 58"
 	case "shut":
 		return m.opensIt(i) // "somebody closed the main so I opened it"
 	case "fixed":
@@ -205,8 +205,8 @@ func (m *message) turnsOffer(i int) bool {
 	return down && offer
 }
 
-// leftSo tells whether the regulator was left as it is by the words at item i: "así la dejé".
-func (m *message) leftSo(i int) bool {
+// leftAsItWas tells whether the regulator was left as it is by the words at item i: "así la dejé".
+func (m *message) leftAsItWas(i int) bool {
 	return m.says(i-1, "asi", "ahi") && !m.isNum(i+2) && m.is(i, cHint, "leftat")
 }
 
