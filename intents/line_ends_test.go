@@ -11,3 +11,12 @@ func TestALineThatEndsWithAFullStopIsOneSentence(t *testing.T) {
 		{"Went back to finish it\nBefore: kitchen 98, kitchen 121\nReplaced PRV\nAfter: kitchen 60", "98 kitchen before; 121 kitchen before; replaced_prv; 60 kitchen after"},
 	})
 }
+
+func TestThePartInItsPlaceIsAfterTheWork(t *testing.T) {
+	says(t, [][2]string{
+		{"Put in a new regulator. Found the kitchen at 104. Regulator in, kitchen 62", "replaced_prv; 104 kitchen before; 62 kitchen after"},
+		{"changed the prv. got there and laundry was 99. with the prv changed, laundry 60", "replaced_prv; 99 laundry before; 60 laundry after"},
+		{"hung the tank. 88 on arrival at the tub. Tank charged and tied in: tub 80", "installed_tank; 88 bath before; 80 bath after"},
+		{"rebuilt the prv. kitchen 100 when I got there. Back together, kitchen 64", "rebuilt_prv; 100 kitchen before; 64 kitchen after"},
+	})
+}

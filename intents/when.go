@@ -11,6 +11,7 @@ var (
 	listPastBe      = listOf("past be")
 	listBeforeShort = listOf("before short")
 	listLeadsTo     = listOf("leads to")
+	listInPlace     = listOf("in place now")
 	listComesFrom   = listOf("comes from")
 )
 
@@ -165,8 +166,13 @@ func (m *message) spelledAgain(a, b int) bool {
 // sinceTheDeed places a pressure that is told after the work at a point whose pressure
 // before it was told: "88 before I did anything at the front, turned the prv down and got 62".
 func (m *message) sinceTheDeed() {
+	found := m.anyFoundBefore()
 	for k := range m.readings {
 		r := &m.readings[k]
+		if found && r.When == "" && !r.Peak && m.partInPlace(r) {
+			r.When = assess.After
+			continue
+		}
 		gave := func(k int) bool { return m.is(k, cClaim, "has") && m.text(k) != "at" && m.text(k) != "had" }
 		if r.When == "" && !r.Peak && m.wentThere(r) {
 			continue
@@ -181,6 +187,25 @@ func (m *message) sinceTheDeed() {
 			}
 		}
 	}
+}
+
+// partInPlace tells whether the sentence of a reading opens with the part that was worked on being in its place:
+// "heat pump hooked up, every tap closed: laundry 77".
+func (m *message) partInPlace(r *reading) bool {
+	first := m.firstOf(r.sent)
+	k := first
+	for k < r.at && !m.items[k].mark && !m.pointAt(k) {
+		k++
+	}
+	if k == first || !m.items[k].mark || !m.workedBetween(-1, first) {
+		return false
+	}
+	for k--; m.says(k, "and", "again", "now", "up"); k-- {
+	}
+	part := func(j int) bool {
+		return m.meets(j, setOf(cItem, cFuel)) || m.is(j, cHint, "newone") || m.is(j, cPart, "new") || m.says(j, "it", "all", "everything")
+	}
+	return m.inList(k, listInPlace) && (k == first || m.left(k, k-first, true, part) >= 0)
 }
 
 // wentThere places a pressure that a tap went to by a setting told just before it: "I set
