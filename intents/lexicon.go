@@ -41,24 +41,28 @@ type lexicon struct {
 	lists    []phraseSet           // words that a rule knows by their letters
 	starts   map[string][]*formula // by word: the formulas that may begin with it
 	opens    map[string]bool       // by word: a question for an opinion may begin with it
+	gaz      *gazetteer            // the postal tables
 	trie
 }
 
-// About how many nodes the phrases grow into, and how many words there are. To make room as
-// they come would take a third of the time that the program takes to start.
+// About how many nodes the phrases grow into, how many letters each adds, and how many words there
+// are. To make room as they come would take half of the time that the program takes to start.
 const (
-	nodes   = 200_000
-	entries = 16_000
+	nodes   = 600_000
+	spelt   = 20
+	entries = 20_000
 )
 
 // newLexicon returns an empty lexicon.
 func newLexicon() *lexicon {
-	return &lexicon{
+	l := &lexicon{
 		skeleton: map[string][]int32{}, toward: map[string]bool{},
 		alias: map[string][]int32{}, suffixes: map[string]string{}, sounds: map[string]string{}, short: map[string]string{},
 		entries: make(map[string]*entry, 2*entries), // half empty, so that a word is found at once
 		trie:    newTrie(), lists: make([]phraseSet, len(listNames)),
 	}
+	l.spells.Grow(spelt * nodes)
+	return l
 }
 
 // load reads every data file of the lexicon folder.
@@ -227,8 +231,12 @@ func alternatives(phrase string, defs map[string][]string) ([][]string, error) {
 func (l *lexicon) add(alts [][]string, t tag) {
 	c := t.class
 	term := c != cAsk && c != cQuestion && c != cSkip && c != cTarget && c != cMemory && c != cWill && c != cWord && c != cUnit && c < cWhose
-	choices := l.choices(alts, term, make([][][]int32, len(alts)))
-	l.grow(choices, t, 0)
+	choices := make([][][]int32, len(alts))
+	for i := range alts {
+		choices[i] = make([][]int32, 0, len(alts[i]))
+	}
+	l.choices(alts, term, choices)
+	l.grow(choices, l.number(t), 0)
 	if c == cHint && oneOf(t.value, "denies", "insteadof") {
 		for _, ids := range slices.Concat(choices...) {
 			for _, id := range ids {
@@ -240,9 +248,9 @@ func (l *lexicon) add(alts [][]string, t tag) {
 
 // choices turns alternatives into words of the vocabulary, in the order in which the phrases
 // come to them. A choice of no word is "_".
-func (l *lexicon) choices(alts [][]string, term bool, into [][][]int32) [][][]int32 {
+func (l *lexicon) choices(alts [][]string, term bool, into [][][]int32) {
 	if len(alts) == 0 {
-		return into
+		return
 	}
 	at := len(into) - len(alts)
 	for k, w := range alts[0] {
@@ -259,7 +267,6 @@ func (l *lexicon) choices(alts [][]string, term bool, into [][][]int32) [][][]in
 			l.choices(alts[1:], term, into)
 		}
 	}
-	return into
 }
 
 // word returns a word of the vocabulary, a new one for a new word.
@@ -280,7 +287,7 @@ func (l *lexicon) id(w string) (int32, bool) {
 
 // index prepares the look-up of words written short or wrong.
 func (l *lexicon) index() {
-	l.grown(l.words)
+	l.grown()
 	l.enter()
 	for id, w := range l.words {
 		if s := consonants(w); len(s) >= 2 && s != w {
@@ -289,12 +296,12 @@ func (l *lexicon) index() {
 		if len(w) >= 5 {
 			for k := range w {
 				if k == 0 || w[k] != w[k-1] {
-					l.deletes = append(l.deletes, deletion{lessOne(w, k), int32(id)})
+					l.deletes = append(l.deletes, deletion(lessOne(w, k))<<32|deletion(id))
 				}
 			}
 		}
 	}
-	slices.SortFunc(l.deletes, func(a, b deletion) int { return cmp.Or(cmp.Compare(a.word, b.word), cmp.Compare(a.id, b.id)) })
+	slices.Sort(l.deletes)
 	l.deletes = slices.Clip(l.deletes)
 	for w := range numberWords {
 		l.sounds[sound(w)] = w

@@ -27,29 +27,48 @@ type Word struct {
 // New returns a parser that knows the built-in words and the shop's own. It
 // fails on a word whose meaning is not a code it knows.
 func New(words ...Word) (*Parser, error) {
+	learn := builtIn
+	if len(words) > 0 {
+		learn = func() (*lexicon, error) { return readLexicon(words) }
+	}
+	lex, err := learn()
+	if err != nil {
+		return nil, err
+	}
+	p := &Parser{lex: lex, gaz: lex.gaz}
+	p.scratches.New = func() any { return new(scratch) }
+	return p, nil
+}
+
+// builtIn is what every parser knows that was given no word of a shop's: the files that it is read from are
+// part of the program and nothing changes it once it is read, so that all of them share one.
+var builtIn = sync.OnceValues(func() (*lexicon, error) { return readLexicon(nil) })
+
+// readLexicon reads all files of the lexicon, behind a shop's own words.
+func readLexicon(words []Word) (*lexicon, error) {
 	gaz, err := newGazetteer()
 	if err != nil {
 		return nil, err
 	}
-	p := &Parser{lex: newLexicon(), gaz: gaz}
+	l := newLexicon()
+	l.gaz = gaz
 	for _, w := range words {
-		if err := p.lex.addShopWord(w); err != nil {
+		if err := l.addShopWord(w); err != nil {
 			return nil, err
 		}
 	}
-	if err := p.lex.loadLists(); err != nil {
+	if err := l.loadLists(); err != nil {
 		return nil, err
 	}
-	gaz.enter(p.lex)
-	ring := newKeyring(p.lex)
-	ring.enter(p.lex)
-	if err := p.lex.load(); err != nil {
+	gaz.enter(l)
+	ring := newKeyring(l)
+	ring.enter(l)
+	if err := l.load(); err != nil {
 		return nil, err
 	}
-	gaz.enterWritten(p.lex)
-	p.lex.open(ring)
-	p.scratches.New = func() any { return new(scratch) }
-	return p, nil
+	gaz.enterWritten(l)
+	l.open(ring)
+	return l, nil
 }
 
 // shopClasses are the classes whose codes a shop may give words of its own.

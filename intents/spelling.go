@@ -1,7 +1,6 @@
 package intents
 
 import (
-	"cmp"
 	"slices"
 
 	"github.com/agnivade/levenshtein"
@@ -213,11 +212,9 @@ func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 	return into
 }
 
-// deletion is a word, by its hash, that a word of the vocabulary is with one letter left out.
-type deletion struct {
-	word uint32
-	id   int32
-}
+// deletion is a word that a word of the vocabulary is with one letter left out: its hash, and in the lower
+// half the other's number, so that they sort by both.
+type deletion uint64
 
 // hashOf returns the hash of a word. Words that share one are told apart by their distance.
 func hashOf(w string) uint32 {
@@ -233,9 +230,9 @@ func lessOne(w string, k int) uint32 { return hashOf(w[:k] + w[k+1:]) }
 
 // lessOne tries the words that are one of a hash with one letter left out.
 func (l *lexicon) lessOne(hash uint32, try func(id int32)) {
-	k, _ := slices.BinarySearchFunc(l.deletes, hash, func(d deletion, h uint32) int { return cmp.Compare(d.word, h) })
-	for ; k < len(l.deletes) && l.deletes[k].word == hash; k++ {
-		try(l.deletes[k].id)
+	k, _ := slices.BinarySearch(l.deletes, deletion(hash)<<32)
+	for ; k < len(l.deletes) && uint32(l.deletes[k]>>32) == hash; k++ {
+		try(int32(l.deletes[k]))
 	}
 }
 

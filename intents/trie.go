@@ -14,8 +14,11 @@ type trie struct {
 	senses   []sense
 	opened   []opened
 
-	sprouts []sprout         // while it grows
-	joined  map[joint]uint16 // likewise: a sense with one meaning more
+	sprouts  []sprout         // while it grows
+	spells   strings.Builder  // likewise: the spelling
+	meanings []tag            // likewise
+	numbers  map[tag]uint16   // likewise: where each stands among them
+	joined   map[joint]uint16 // likewise: a sense with one meaning more
 }
 
 // node is a place in the trie. Its phrase has a sense, or it only leads on to others.
@@ -44,29 +47,25 @@ type opened struct {
 	lists *listSet
 }
 
-// joint is a sense and one meaning more.
-type joint struct {
-	sense uint16
-	tag   tag
-}
+// joint is a sense and one meaning more, by their numbers: hundreds of thousands of phrases ask for one.
+type joint struct{ sense, meaning uint16 }
 
-// sprout is a node of the growing trie: its own word, where it grows, its first branch and
-// the next one beside it.
-type sprout struct{ word, from, first, next int32 }
+// sprout is a node of the growing trie: its own word, its first branch and the next one beside it.
+type sprout struct{ word, first, next int32 }
 
 // newTrie returns an empty trie with room for all phrases.
 func newTrie() trie {
 	return trie{
 		nodes: make([]node, 1, nodes), sprouts: make([]sprout, 1, nodes),
-		senses: make([]sense, 1), opened: make([]opened, 1), joined: map[joint]uint16{},
+		senses: make([]sense, 1), opened: make([]opened, 1), numbers: map[tag]uint16{}, joined: map[joint]uint16{},
 	}
 }
 
-// grow gives a meaning to the phrases of some choices of words, from a node on.
-func (l *lexicon) grow(choices [][][]int32, t tag, from int32) {
+// grow gives a meaning, by its number, to the phrases of some choices of words, from a node on.
+func (l *lexicon) grow(choices [][][]int32, meaning uint16, from int32) {
 	if len(choices) == 0 {
 		if from != 0 {
-			l.nodes[from].sense = l.with(l.nodes[from].sense, t)
+			l.nodes[from].sense = l.with(l.nodes[from].sense, meaning)
 		}
 		return
 	}
@@ -75,18 +74,28 @@ func (l *lexicon) grow(choices [][][]int32, t tag, from int32) {
 		for _, w := range words {
 			n = l.step(n, w)
 		}
-		l.grow(choices[1:], t, n)
+		l.grow(choices[1:], meaning, n)
 	}
 }
 
+// number returns the number of a meaning, a new one for a new meaning.
+func (l *trie) number(t tag) uint16 {
+	n, ok := l.numbers[t]
+	if !ok {
+		n = uint16(len(l.meanings))
+		l.meanings, l.numbers[t] = append(l.meanings, t), n
+	}
+	return n
+}
+
 // with returns a sense with one meaning more.
-func (l *trie) with(s uint16, t tag) uint16 {
-	j := joint{s, t}
+func (l *trie) with(s, meaning uint16) uint16 {
+	j := joint{s, meaning}
 	if to, ok := l.joined[j]; ok {
 		return to
 	}
 	to := s
-	if tags := l.senses[s].tags; !slices.Contains(tags, t) {
+	if t, tags := l.meanings[meaning], l.senses[s].tags; !slices.Contains(tags, t) {
 		to = uint16(len(l.senses))
 		tags = append(slices.Clone(tags), t)
 		l.senses = append(l.senses, sense{tags: tags, kinds: classesOf(tags), values: valuesOf(tags)})
@@ -111,18 +120,29 @@ func (l *lexicon) step(from, word int32) int32 {
 	return l.sprout(from, word)
 }
 
-// sprout adds a node that a word leads to.
-func (l *trie) sprout(from, word int32) int32 {
+// sprout adds a node that a word leads to, and spells its phrase.
+func (l *lexicon) sprout(from, word int32) int32 {
 	n := int32(len(l.nodes))
-	l.nodes = append(l.nodes, node{})
-	l.sprouts = append(l.sprouts, sprout{word: word, from: from, next: l.sprouts[from].first})
+	at := l.spells.Len()
+	if from != 0 {
+		// right behind the phrase of the node that it grows from, that need only go on
+		if before := l.nodes[from]; at == int(before.at)+int(before.n) {
+			at = int(before.at)
+		} else {
+			l.spells.WriteString(l.spells.String()[before.at:][:before.n])
+		}
+		l.spells.WriteByte(' ')
+	}
+	l.spells.WriteString(l.words[word])
+	l.nodes = append(l.nodes, node{at: uint32(at), n: uint16(l.spells.Len() - at)})
+	l.sprouts = append(l.sprouts, sprout{word: word, next: l.sprouts[from].first})
 	l.sprouts[from].first = n
 	return n
 }
 
 // grown lays the trie out for looking: the branches of a node stand side by side, in
-// the order of their words, and every phrase is spelt. Most nodes have none or one.
-func (l *trie) grown(words []string) {
+// the order of their words. Most nodes have none or one.
+func (l *trie) grown() {
 	l.branches = make([]branch, 0, len(l.nodes))
 	for n := range l.nodes {
 		from := len(l.branches)
@@ -133,29 +153,13 @@ func (l *trie) grown(words []string) {
 		for k := l.sprouts[n].first; k != 0; k = l.sprouts[k].next {
 			l.branches = append(l.branches, branch{l.sprouts[k].word, k})
 		}
-		slices.SortFunc(l.branches[from:], func(a, b branch) int { return int(a.word - b.word) })
+		if some := l.branches[from:]; len(some) > 1 {
+			slices.SortFunc(some, func(a, b branch) int { return int(a.word - b.word) })
+		}
 	}
 	l.nodes = append(l.nodes, node{kids: int32(len(l.branches))})
-	var b strings.Builder
-	b.Grow(17 * len(l.nodes))
-	for n := 1; n < len(l.nodes)-1; n++ {
-		// the node that it grows from is spelt already; right before, it need only go on
-		s, before := l.sprouts[n], l.nodes[l.sprouts[n].from]
-		at := b.Len()
-		if s.from != 0 {
-			if at == int(before.at)+int(before.n) {
-				at = int(before.at)
-			} else {
-				b.WriteString(b.String()[before.at:][:before.n])
-			}
-			b.WriteByte(' ')
-		}
-		b.WriteString(words[s.word])
-		l.nodes[n].at, l.nodes[n].n = uint32(at), uint16(b.Len()-at)
-	}
-	l.spelling = b.String()
-	l.nodes = slices.Clip(l.nodes)
-	l.sprouts, l.joined = nil, nil
+	l.spelling = l.spells.String()
+	l.sprouts, l.meanings, l.numbers, l.joined = nil, nil, nil, nil
 }
 
 // tags returns the meanings of the phrase of a node.
