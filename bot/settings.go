@@ -35,8 +35,7 @@ func (p *program) settings() (config.Config, error) {
 func settingChecks() map[string]func(string) error {
 	checks := map[string]func(string) error{
 		"words": func(means string) error {
-			_, err := intents.New(intents.Word{Says: "a word", Means: means})
-			return err
+			return intents.Word{Says: "a word", Means: means}.Check()
 		},
 		"alerts.raise":        config.OneOf(assess.FindingCodes()...),
 		"pressure.base_rates": config.OneOf(causes()...),

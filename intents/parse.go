@@ -2,6 +2,7 @@ package intents
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 	"sync"
@@ -86,42 +87,47 @@ var shopClasses = map[string][]string{
 	"peak":     {"peak"},
 }
 
+// Check tells what keeps a parser from knowing the word, nil if nothing does.
+func (w Word) Check() error {
+	_, _, err := w.meaning()
+	return err
+}
+
 // addShopWord checks a word of the shop's and adds it.
 func (l *lexicon) addShopWord(w Word) error {
-	says := strings.Fields(fold(w.Says))
-	if len(says) == 0 {
-		return fmt.Errorf("a word for %q is empty: write what people type", w.Means)
+	alts, t, err := w.meaning()
+	if err == nil {
+		l.add(alts, t)
 	}
-	for _, s := range says {
-		for _, r := range s {
+	return err
+}
+
+// meaning returns the words that people type and what they mean.
+func (w Word) meaning() (alts [][]string, t tag, err error) {
+	for says := range strings.FieldsSeq(fold(w.Says)) {
+		for _, r := range says {
 			if r >= '0' && r <= '9' {
-				return fmt.Errorf("the word %q holds a digit: numbers cannot be words", w.Says)
+				return nil, tag{}, fmt.Errorf("the word %q holds a digit: numbers cannot be words", w.Says)
 			}
 		}
+		alts = append(alts, []string{contraction(says)})
 	}
+	if len(alts) == 0 {
+		return nil, tag{}, fmt.Errorf("a word for %q is empty: write what people type", w.Means)
+	}
+	var all []string
 	for cls, codes := range shopClasses {
-		for _, code := range codes {
-			if code != w.Means {
-				continue
-			}
-			value := code
+		if slices.Contains(codes, w.Means) {
+			value := w.Means
 			if cls == "static" || cls == "flowing" || cls == "peak" {
 				value = "-"
 			}
-			alts := make([][]string, len(says))
-			for i, s := range says {
-				alts[i] = []string{contraction(s)}
-			}
-			l.add(alts, tag{class: classNames[cls], value: value})
-			return nil
+			return alts, tag{class: classNames[cls], value: value}, nil
 		}
-	}
-	var all []string
-	for _, codes := range shopClasses {
 		all = append(all, codes...)
 	}
 	sort.Strings(all)
-	return fmt.Errorf("the word %q is to mean %q, which is no code: choose one of %s", w.Says, w.Means, strings.Join(all, ", "))
+	return nil, tag{}, fmt.Errorf("the word %q is to mean %q, which is no code: choose one of %s", w.Says, w.Means, strings.Join(all, ", "))
 }
 
 // longest is the longest message that is read, in bytes. No visit note comes near
