@@ -171,10 +171,35 @@ func hooksOf(first bool) (all cueSet) {
 
 var askHooks, firstHooks = hooksOf(false), hooksOf(true)
 
+// cuesMayAsk tells whether the words of sentence s lend what any recipe needs, or any of those that are looked
+// for first.
+func (m *message) cuesMayAsk(s int, first bool) bool {
+	hooks := askHooks
+	if first {
+		hooks = firstHooks
+	}
+	if m.cues&hooks == 0 || m.cuesIn(s)&hooks == 0 {
+		return false
+	}
+	set := m.cuesIn(s) | derived&^cues(cueAsks, cueOrders) | cues(cueCrew) // "the 5 of us": a number lends it
+	if set&cues(cueWh, cueAux, cueHow, cueMark) != 0 {
+		set |= cues(cueAsks)
+	}
+	if set&cues(cueShow, cueWant, cueMake, cueShift) != 0 {
+		set |= cues(cueOrders)
+	}
+	for k := range recipes {
+		if r := &recipes[k]; (r.first || !first) && meets(set, r.needs) {
+			return true
+		}
+	}
+	return m.allKeys != 0
+}
+
 // askFirst asks what a whole sentence without a number wants where cues are surer
 // than the phrases in it: "take my report on 9 Elm back" asks for no report.
 func (m *message) askFirst(s int) bool {
-	if m.cues&firstHooks == 0 || m.cuesIn(s)&firstHooks == 0 {
+	if !m.cuesMayAsk(s, true) {
 		return false
 	}
 	se := &m.sents[s]
@@ -203,7 +228,7 @@ func (m *message) askFirst(s int) bool {
 
 // askByCues asks what a sentence without any known phrase wants, clause by clause.
 func (m *message) askByCues(s int) {
-	if m.cues&askHooks == 0 || m.cuesIn(s)&askHooks == 0 {
+	if !m.cuesMayAsk(s, false) {
 		return
 	}
 	se := &m.sents[s]
@@ -298,7 +323,8 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		set |= cues(cueSite)
 	}
 	reminds := !m.shut(remindGate) && m.remindsToDo(s)
-	for _, r := range recipes {
+	for k := range recipes {
+		r := &recipes[k]
 		if reminds && r.about != AskSnooze {
 			continue // "could you remind me in a month to recheck 12 Elm?"
 		}

@@ -115,25 +115,21 @@ func (p *phraseAt) house() bool {
 	return false
 }
 
-// startsWithHouse stands for a street line among the words that formulas begin with.
-const startsWithHouse = "«house»"
-
-// formulaStarts returns by word which formulas may begin with it: none for a word that only stands before one.
-func (l *lexicon) formulaStarts() map[string][]*formula {
-	starts := map[string][]*formula{}
+// formulaStarts gives the words that formulas may begin with those formulas, and the lexicon those that may begin with
+// a street line.
+func (l *lexicon) formulaStarts() {
 	for w := range l.firstWords(listBeforeOpinion) {
-		starts[w] = nil
+		l.entry(w).mayStart = true
 	}
 	for k := range formulas {
 		f := &formulas[k]
 		for _, s := range f.steps {
 			if s.kind == stepHouse {
-				starts[startsWithHouse] = append(starts[startsWithHouse], f)
+				l.house = append(l.house, f)
 			}
-			for phrase := range l.lists[s.list] {
-				w, _, _ := strings.Cut(phrase, " ")
-				if all := starts[w]; s.list != 0 && (len(all) == 0 || all[len(all)-1] != f) {
-					starts[w] = append(all, f)
+			for w := range l.firstWords(s.list) {
+				if e := l.entry(w); s.list != 0 && !slices.Contains(e.starts, f) {
+					e.starts, e.mayStart = append(e.starts, f), true
 				}
 			}
 			if s.kind != stepSome {
@@ -141,7 +137,6 @@ func (l *lexicon) formulaStarts() map[string][]*formula {
 			}
 		}
 	}
-	return starts
 }
 
 // firstWords returns the words that the phrases of some lists begin with.
@@ -161,14 +156,17 @@ func (m *message) formulasFrom(i, to int) ([]*formula, phraseAt) {
 	if m.items[i].mark {
 		return nil, phraseAt{}
 	}
-	if _, may := m.p.lex.starts[m.toks[m.items[i].tok].text]; !may && !m.items[i].site {
+	if m.items[i].site {
+		return m.p.lex.house, m.phraseFrom(i, to)
+	}
+	if !m.entryOf(i).mayStart {
 		return nil, phraseAt{}
 	}
 	p := m.phraseFrom(i, to)
-	if m.items[i].site {
-		return m.p.lex.starts[startsWithHouse], p
+	if p.word() == "" {
+		return nil, p
 	}
-	return m.p.lex.starts[p.word()], p
+	return m.p.lex.of(&m.toks[p.at]).starts, p
 }
 
 // fits tells whether the words from here on fill the places of a formula.
@@ -191,7 +189,7 @@ func (p phraseAt) holds(l list) bool {
 func (m *message) formulaAt(i, s int, first bool) *formula {
 	may, p := m.formulasFrom(i, m.sents[s].to)
 	for _, f := range may {
-		if f.first == first && m.held.holds(formulaNeeds[f.at]) && p.fits(f) && (f.time == anyTime || m.tellsTime(s) == (f.time == timed)) {
+		if f.first == first && m.held.holds(&formulaNeeds[f.at]) && p.fits(f) && (f.time == anyTime || m.tellsTime(s) == (f.time == timed)) {
 			return f
 		}
 	}
@@ -205,7 +203,7 @@ func (m *message) opensFormula(i, to int) bool {
 	}
 	may, p := m.formulasFrom(i, to)
 	return slices.ContainsFunc(may, func(f *formula) bool {
-		return f.about != AskSnooze && f.about != AskCancel && m.held.holds(formulaNeeds[f.at]) && p.fits(f)
+		return f.about != AskSnooze && f.about != AskCancel && m.held.holds(&formulaNeeds[f.at]) && p.fits(f)
 	})
 }
 

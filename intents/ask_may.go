@@ -3,16 +3,16 @@ package intents
 import "strings"
 
 // Most messages ask nothing: whether the words are there at all without which no formula and no question
-// for an opinion can be is found once a message, from the words alone.
+// for an opinion can be is found once a message, when its words are looked up.
 
 // askSet is a set of the lists that formulas and opinions cannot do without, one bit each.
 type askSet [2]uint64
 
 // join adds the lists of another set.
-func (s *askSet) join(t askSet) { s[0], s[1] = s[0]|t[0], s[1]|t[1] }
+func (s *askSet) join(t *askSet) { s[0], s[1] = s[0]|t[0], s[1]|t[1] }
 
 // holds tells whether all lists of another set are in it.
-func (s askSet) holds(t askSet) bool { return t[0]&^s[0]|t[1]&^s[1] == 0 }
+func (s *askSet) holds(t *askSet) bool { return t[0]&^s[0]|t[1]&^s[1] == 0 }
 
 // opinions are, by way of asking for an opinion, the lists that it cannot do without; the last one needs a
 // question mark as well.
@@ -70,42 +70,51 @@ var formulaNeeds = func() []askSet {
 	for k := range formulas {
 		for _, s := range formulas[k].steps {
 			if s.kind == stepOne {
-				needs[k].join(setOfLists(s.list))
+				set := setOfLists(s.list)
+				needs[k].join(&set)
 			}
 		}
 	}
 	return needs
 }()
 
-// enterAsks gives the words of those lists, and those that begin a phrase of one, the lists that they stand in.
+// enterAsks gives the words of those lists the lists that they stand in. A phrase is known by its longest word, which
+// stands in fewer messages than the others.
 func (l *lexicon) enterAsks() {
 	for x := range needed {
 		set := setOfLists(x)
 		for phrase := range l.lists[x] {
-			w, _, _ := strings.Cut(phrase, " ")
-			l.entry(w).asks.join(set)
+			longest := ""
+			for w := range strings.SplitSeq(phrase, " ") {
+				if len(w) > len(longest) {
+					longest = w
+				}
+			}
+			l.entry(longest).asks.join(&set)
 		}
 	}
 }
 
-// hear finds which of those lists the words of the message stand in or lead to, and so whether it can ask
-// by a formula or for an opinion at all.
+// hear finds whether the message can ask by a formula or for an opinion at all.
 func (m *message) hear() {
 	if m.heard {
 		return
 	}
-	m.heard = true
-	asked := false
-	for k := range m.toks {
-		m.held.join(m.p.lex.of(&m.toks[k]).asks)
-		asked = asked || m.toks[k].kind == mark && m.toks[k].text == "?"
+	if m.heard = true; m.held == (askSet{}) {
+		return
 	}
 	for k := range opinionNeeds {
-		m.mayOpine = m.mayOpine || (asked || k < len(opinions)-1) && m.held.holds(opinionNeeds[k])
+		if m.held.holds(&opinionNeeds[k]) && (k < len(opinions)-1 || m.cues.has(cueMark)) {
+			m.mayOpine = true
+			break
+		}
 	}
 	for k := range formulaNeeds {
-		if m.held.holds(formulaNeeds[k]) {
-			m.mayAsk, m.mayAskFirst = true, m.mayAskFirst || formulas[k].first
+		if m.held.holds(&formulaNeeds[k]) {
+			if m.mayAsk = true; formulas[k].first {
+				m.mayAskFirst = true
+				break
+			}
 		}
 	}
 }

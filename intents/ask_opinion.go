@@ -119,14 +119,19 @@ func (m *message) phraseFrom(i, to int) phraseAt {
 	return p
 }
 
-// opinionStarts returns the words that a question for an opinion may begin with.
-func (l *lexicon) opinionStarts() map[string]bool {
-	return l.firstWords(listBeforeOpinion, listThinksIt, listIsIt, listToldFair, listRatherFair, listFair, listSurelyFair,
-		listMayCause, listCantBe, listShallTest, listWhichProbe)
+// opinionStarts marks the words that a question for an opinion may begin with.
+func (l *lexicon) opinionStarts() {
+	for w := range l.firstWords(listBeforeOpinion, listThinksIt, listIsIt, listToldFair, listRatherFair, listFair, listSurelyFair,
+		listMayCause, listCantBe, listShallTest, listWhichProbe) {
+		l.entry(w).opines = true
+	}
 }
 
 // asksOpinion tells whether sentence s asks what to think of a pressure or what to do about it.
 func (m *message) asksOpinion(s int) bool {
+	if m.hear(); !m.mayOpine {
+		return false
+	}
 	se := &m.sents[s]
 	told := m.reporting()
 	if se.to <= se.from || m.tellsTime(s) || s > 0 && (!told || m.sentenceLists(s-1, listOfPrices)) || !m.opinionAt(se.from, se.to, told) {
@@ -150,7 +155,7 @@ func (m *message) sentenceLists(s int, l list) bool {
 // opinionAt tells whether a question that asks for an opinion begins at item i; told, that the message reports
 // something beside it.
 func (m *message) opinionAt(i, to int, told bool) bool {
-	if m.hear(); !m.mayOpine || m.items[i].mark || m.items[i].site || !m.p.lex.opens[m.toks[m.items[i].tok].text] {
+	if m.hear(); !m.mayOpine || m.items[i].mark || m.items[i].site || !m.entryOf(i).opines {
 		return false
 	}
 	p := m.phraseFrom(i, to)

@@ -174,7 +174,7 @@ func (m *message) opensOpinion(se sentence) bool {
 		return false
 	}
 	for i := se.from + 1; i < se.to; i++ {
-		if !m.items[i].mark && m.p.lex.opens[m.toks[m.items[i].tok].text] {
+		if !m.items[i].mark && m.entryOf(i).opines {
 			return true
 		}
 	}

@@ -38,7 +38,9 @@ func (m *message) lookUp() {
 	ids := slices.Grow(m.scratch.words[:0], len(m.toks)*2)
 	for i := range m.toks {
 		t := &m.toks[i]
-		m.cues |= p.lex.of(t).cues
+		e := p.lex.of(t)
+		m.cues |= e.cues
+		m.held.join(&e.asks)
 		if t.kind != word || m.endsOrdinal(i) {
 			continue
 		}
@@ -48,7 +50,7 @@ func (m *message) lookUp() {
 				ids = append(ids, id)
 			}
 		}
-		if e := p.lex.of(t); e.id >= 0 {
+		if e.id >= 0 {
 			ids = append(ids, e.id)
 		} else if len(t.text) > 2 && e.suffix == "" && vowelless(t.text) {
 			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
@@ -106,6 +108,7 @@ func (m *message) lookUpRest(inSite []int) {
 				e := p.lex.of(t)
 				ids = append(ids, e.id)
 				m.cues |= e.cues
+				m.held.join(&e.asks)
 				t.cand = ids[at:len(ids):len(ids)]
 				continue
 			}

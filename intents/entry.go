@@ -12,8 +12,12 @@ type entry struct {
 	opens
 	typed key // the rules that may begin where it was typed for another word
 	lists *listSet
-	asks  askSet   // the lists of formulas and opinions among those two
+	asks  askSet   // the lists of formulas and opinions that cannot be taken without it
 	leads *listSet // the lists that hold a phrase of more words which begins with it
+
+	starts   []*formula // the formulas that may begin with it
+	mayStart bool       // it may begin one, or stand before one
+	opines   bool       // a question for an opinion may begin with it
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 
@@ -111,7 +115,8 @@ func (l *lexicon) of(t *token) *entry {
 
 // enter completes the entries when all words are read.
 func (l *lexicon) enter() {
-	l.starts, l.opens = l.formulaStarts(), l.opinionStarts()
+	l.formulaStarts()
+	l.opinionStarts()
 	for w := range numberWords {
 		l.entry(w).number = true
 	}

@@ -59,7 +59,7 @@ func (m *message) shut(g gate) bool { return !m.open.has(g) }
 
 // openAll opens all gates, and makes every rule try every item.
 func (m *message) openAll() {
-	m.allKeys, m.cues = ^key(0), ^cueSet(0)
+	m.allKeys, m.cues, m.held = ^key(0), ^cueSet(0), askSet{^uint64(0), ^uint64(0)}
 	for i := range m.open {
 		m.open[i] = ^uint64(0)
 	}

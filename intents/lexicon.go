@@ -25,23 +25,22 @@ type tag struct {
 
 // lexicon holds phrases in a trie over words. Read-only once built.
 type lexicon struct {
-	words    []string              // the vocabulary: the words of phrases
-	spelt    []bool                // by word: it may be misspelt, a term of the trade
-	first    []int32               // by word: the node it leads to from the root; 0 for none
-	skeleton map[string][]int32    // consonants of a word -> words
-	deletes  []deletion            // a word less one letter -> words
-	toward   map[string]bool       // words that a house is told after: "leaving", "visited"
-	alias    map[string][]int32    // what is written for a word and is not it with letters left out: "blk"
-	suffixes map[string]string     // what is written for a street's suffix beside the tables: "blv"
-	sounds   map[string]string     // the sound of a word in Spanish -> the word
-	short    map[string]string     // what is texted short in Spanish -> the whole word
-	entries  map[string]*entry     // by word: all that is known of it
-	letters  [256]*entry           // the same, of letters, figures and marks alone
-	byID     []*entry              // the same, by word of the vocabulary
-	lists    []phraseSet           // words that a rule knows by their letters
-	starts   map[string][]*formula // by word: the formulas that may begin with it
-	opens    map[string]bool       // by word: a question for an opinion may begin with it
-	gaz      *gazetteer            // the postal tables
+	words    []string           // the vocabulary: the words of phrases
+	spelt    []bool             // by word: it may be misspelt, a term of the trade
+	first    []int32            // by word: the node it leads to from the root; 0 for none
+	skeleton map[string][]int32 // consonants of a word -> words
+	deletes  []deletion         // a word less one letter -> words
+	toward   map[string]bool    // words that a house is told after: "leaving", "visited"
+	alias    map[string][]int32 // what is written for a word and is not it with letters left out: "blk"
+	suffixes map[string]string  // what is written for a street's suffix beside the tables: "blv"
+	sounds   map[string]string  // the sound of a word in Spanish -> the word
+	short    map[string]string  // what is texted short in Spanish -> the whole word
+	entries  map[string]*entry  // by word: all that is known of it
+	letters  [256]*entry        // the same, of letters, figures and marks alone
+	byID     []*entry           // the same, by word of the vocabulary
+	lists    []phraseSet        // words that a rule knows by their letters
+	house    []*formula         // the formulas that may begin with a street line
+	gaz      *gazetteer         // the postal tables
 	trie
 }
 

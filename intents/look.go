@@ -35,6 +35,9 @@ func (m *message) text(i int) string {
 	return m.items[i].text
 }
 
+// entryOf returns the entry of the first word of item i, as it was typed.
+func (m *message) entryOf(i int) *entry { return m.p.lex.of(&m.toks[m.items[i].tok]) }
+
 // isNum tells whether item i is a number.
 func (m *message) isNum(i int) bool { return i >= 0 && i < len(m.items) && m.items[i].num != nil }
 

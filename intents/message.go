@@ -15,7 +15,7 @@ type message struct {
 	open    gateSet  // the gates that what it holds opens
 	held    askSet   // the lists of questions that its words stand in
 
-	heard               bool   // held is known
+	heard               bool   // the next are known
 	mayOpine            bool   // it holds what no question for an opinion can do without
 	mayAsk, mayAskFirst bool   // what no formula, no sure one can do without
 	cues                cueSet // what its words may lend to its clauses
