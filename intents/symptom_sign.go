@@ -185,10 +185,10 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 				continue // "64 kitchen, reg is rusted"
 			}
 			by, ok := r.met(seen, k)
-			if r.name == assess.ReliefBlocked && m.right(x.at, 3, false, func(k int) bool {
+			if other := func(k int) bool {
 				return m.is(k, cItem, "") && !m.is(k, cItem, "heater") && m.items[k].seg == m.items[x.at].seg
-			}) >= 0 {
-				continue // "somebody had valved off the exp tank"
+			}; r.name == assess.ReliefBlocked && (m.right(x.at, 3, false, other) >= 0 || other(x.at-1)) {
+				continue // "somebody had valved off the exp tank", "T&P dripping, drain valve seized"
 			}
 			if r.name == assess.ReliefDischarge && m.reliefTried(x.at) {
 				continue // "relief lifts fine and reseats"

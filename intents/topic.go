@@ -89,11 +89,20 @@ func (m *message) itemCode(k int, v string) string {
 // apartFromTank tells whether item j says nothing of the tank at item k: a tank that is denied is no heater
 // of what stands before its comma or behind it, and a clause that names a heater tells of that.
 func (m *message) apartFromTank(j, k int) bool {
+	small := func(n int) bool {
+		return n >= 0 && m.items[n].seg == m.items[k].seg && m.items[n].num != nil && m.items[n].unit == "gal" && m.items[n].value < 20
+	}
+	if small(k-1) || m.right(k, 4, true, small) >= 0 {
+		return true // "2 gal tank, 40 gal gas"
+	}
 	if m.says(k-1, "no", "without") && (j > k || m.isMark(k-2, ",") && j < k-2) {
 		return true // "instantaneous water heater, no tank", "no tank, 50 gal gas"
 	}
 	if m.items[j].seg == m.items[k].seg {
 		return false
+	}
+	if j < k && m.text(k-1) != "sin" {
+		return true // "40 gal gas, tank 2019"
 	}
 	for h := j; h < len(m.items) && m.items[h].seg == m.items[j].seg; h++ {
 		if m.is(h, cItem, "heater") {

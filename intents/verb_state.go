@@ -219,7 +219,8 @@ func (m *message) listsCharge(v *verb) (tank int, ok bool) {
 // "2 gal tank charged to 60, flat". Nobody leaves one so.
 func (m *message) foundBad(i int) bool {
 	k := m.right(i, 6, true, func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") })
-	return k > 0 && m.itemBetween(i, k) < 0
+	other := func(k int) bool { return m.is(k, cItem, "") || m.meets(k, leakyThings) }
+	return k > 0 && m.left(k, k-i-1, true, other) < 0
 }
 
 // itemBetween returns the equipment named between two items, -1 for none.
