@@ -40,3 +40,81 @@ func TestTheOtherStateOfATapIsOfTheSameTime(t *testing.T) {
 		{"swapped the prv. kitchen 60 after static, 52 flowing", "52 kitchen flowing after; 60 kitchen static after; replaced_prv"},
 	})
 }
+
+func TestAnotherFactBeginsWithoutAMark(t *testing.T) {
+	says(t, [][2]string{
+		{"heater never flushed prv age unknown", "heater never maintained; prv age unknown"},
+		{"prv is shot relief valve weeping", "prv failed; relief_discharge"},
+		{"relief valve plugged has a softener", "relief_blocked; softener"},
+		{"40 gal gas 2015 prv is stuck", "heater year 2015 40 gal gas; prv failed"},
+		{"heater never flushed toilet runs", "heater never maintained; leak"},
+		{"2015 heater 2018 prv", "heater year 2015; prv year 2018"},
+		{"drain valve seized swapped the prv", "drain_valve failed; replaced_prv"},
+	})
+}
+
+func TestATankOfItsOwnSize(t *testing.T) {
+	says(t, [][2]string{
+		{"heater is 40 gal gas, tank 2019", "expansion_tank year 2019; heater 40 gal gas"},
+		{"2 gal tank, heat pump water heater", "expansion_tank 2 gal; heater heat_pump"},
+		{"50 gal electric heater 2 gal tank", "expansion_tank 2 gal; heater 50 gal electric"},
+	})
+}
+
+func TestSeizedOrWeepingTogetherWithOtherThings(t *testing.T) {
+	says(t, [][2]string{
+		{"t&p dripping, drain valve seized", "drain_valve failed; relief_discharge"},
+		{"tank charged to 60, relief valve weeping", "charged_tank to 60; relief_discharge"},
+		{"relief valve is not dripping and there are no leaks", "no leak; no relief_discharge"},
+		{"banging when the shower shuts: none", "no hammer"},
+		{"no pressure problem found, 65 kitchen", "65 kitchen"},
+		{"two toilets that keep running, 66 kitchen", "66 kitchen; leak"},
+		{"replaced a supply line on the powder room toilet, it had been spraying", "repaired_leak"},
+		{"relief valve has a rust trail and drips", "relief_discharge"},
+		{"bang on it and it's full top to bottom", "ask none"},
+		{"66 kitchen, ignore the noise it's my truck", "66 kitchen"},
+	})
+}
+
+func TestWaterThatRunsIsToldFirst(t *testing.T) {
+	says(t, [][2]string{
+		{"with the tub running kitchen 57 and laundry 58", "57 kitchen flowing; 58 laundry flowing"},
+		{"with nothing running kitchen 57, laundry 58", "57 kitchen static; 58 laundry static"},
+		{"with the tub running kitchen 57, 66 shut", "57 kitchen flowing; 66 kitchen static"},
+		{"rear 72 static, 55 dynamic (3 sprinkler heads on)", "55 rear_bibb flowing; 72 rear_bibb static"},
+		{"two guys on site, laundry 104", "104 laundry"},
+		{"kitchen went down 25 when I opened the tub, left 48 at the side bib", "48 side_bibb flowing"},
+	})
+}
+
+func TestDialsOfHeaters(t *testing.T) {
+	says(t, [][2]string{
+		{"120 degrees on the heater dial, 66 kitchen", "66 kitchen; heater 120 F"},
+		{"thermostat on the 52 gal electric is at 140", "heater 52 gal electric 140 F"},
+		{"the dial on the 50 gal is at 120", "heater 50 gal 120 F"},
+	})
+}
+
+func TestRemindersAndDaysOfOthers(t *testing.T) {
+	says(t, [][2]string{
+		{"set me a reminder in 10 days to replace the prv", "plan replace_prv in 10"},
+		{"set a reminder to replace the prv in 10 days", "plan replace_prv in 10"},
+		{"check at 12 Elm, the sale is on the 30th. kitchen 61", "61 kitchen"},
+		{"I'll put a tank in on June 24 and recheck in 45 days", "plan install_tank in 9; plan recheck in 45"},
+		{"had to clean the prv strainer, 62 kitchen", "62 kitchen; rebuilt_prv"},
+		{"kitchen read 118 before I shut the house off at the main", "118 kitchen before; shut_off"},
+	})
+}
+
+func TestAskedBesidesOrForAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"pull up 12 Elm and plot it", "ask history; ask trend"},
+		{"past visits at 12 Elm, the chart, and the customer sheet", "ask history; ask report; ask trend"},
+		{"tech says 115 at the meter and wants to know what to test next", "115 street; ask next_check"},
+		{"how many meters is 64 psi", "ask convert"},
+		{"do i text the address first or the number", "ask help"},
+		{"how do I look up an old house in here?", "ask help"},
+		{"wrong, 74 rear", "74 rear_bibb; ask correct"},
+		{"my last message should say 66", "66; ask correct"},
+	})
+}
