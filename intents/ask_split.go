@@ -209,7 +209,7 @@ func (m *message) timeSpan(k int) bool {
 
 // partsClauses tells whether item i may end a clause: a comma, "and".
 func (m *message) partsClauses(i int) bool {
-	return m.says(i, ",", "/", "|", "-") || m.said(i, keyJoins)
+	return m.isMark(i, ",", "/", "|", "-") || m.said(i, keyJoins)
 }
 
 // ordersSheet tells whether a clause that begins at item i orders the customer's sheet: "send

@@ -240,10 +240,11 @@ func (p *Parser) givesWay(node int32, n int, next int32, k int) bool {
 // add appends an item of n tokens, a word as it is typed.
 func (m *message) add(tok, n int) *item {
 	t := &m.toks[tok]
-	m.items = append(m.items, item{tok: tok, n: n, text: t.text})
-	it := &m.items[len(m.items)-1]
 	e := m.p.lex.of(t)
-	it.lists = e.lists
+	m.items = slices.Grow(m.items, 1)[:len(m.items)+1]
+	it := &m.items[len(m.items)-1]
+	*it = item{} // in its place: an item is large
+	it.tok, it.n, it.text, it.lists = tok, n, t.text, e.lists
 	m.open.join(&e.gates)
 	if n == 1 && t.kind == word {
 		it.keys = e.keys | e.typed

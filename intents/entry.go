@@ -106,11 +106,18 @@ func (l *lexicon) look(w string) *entry {
 // of returns the entry of a token, which keeps it.
 func (l *lexicon) of(t *token) *entry {
 	if t.entry == nil {
-		if t.entry = stranger; t.kind != number || len(t.text) == 1 {
-			t.entry = l.look(t.text)
-		}
+		l.lookUp(t)
 	}
 	return t.entry
+}
+
+// lookUp gives a token its entry. It is out of line, as of is asked at hundreds of places.
+//
+//go:noinline
+func (l *lexicon) lookUp(t *token) {
+	if t.entry = stranger; t.kind != number || len(t.text) == 1 {
+		t.entry = l.look(t.text)
+	}
 }
 
 // enter completes the entries when all words are read.

@@ -146,7 +146,7 @@ func (m *message) has(c class, value string) bool {
 		return false
 	}
 	for k := range m.items {
-		if m.is(k, c, value) {
+		if m.items[k].kinds.has(c) && m.is(k, c, value) {
 			return true
 		}
 	}

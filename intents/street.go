@@ -192,13 +192,33 @@ func core(std string) bool {
 	return false
 }
 
+// longestName is how many tokens the name of a street has at most, its suffix among them.
+const longestName = 7
+
+// suffixAhead tells whether any word that may end the name is a suffix; the first may only behind a directional.
+func (w *streetWalk) suffixAhead() bool {
+	k := w.name
+	if w.dir == "" {
+		k++
+	}
+	for ; k < len(w.toks) && k < w.name+longestName; k++ {
+		if w.p.lex.of(&w.toks[k]).suffix != "" {
+			return true
+		}
+	}
+	return false
+}
+
 // suffixed reads a name that ends with a suffix: "Copper King Rd".
 func (w *streetWalk) suffixed() (street, bool) {
+	if !w.suffixAhead() {
+		return street{}, false
+	}
 	toks := w.toks
 	best := street{score: -99}
 	last, words, caps, cost := -1, 0, 0, 0.0
 walk:
-	for k := w.name; k < len(toks) && k-w.name < 7; k++ {
+	for k := w.name; k < len(toks) && k-w.name < longestName; k++ {
 		t := &toks[k]
 		switch {
 		case t.quoted != toks[w.from].quoted:

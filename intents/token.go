@@ -87,8 +87,10 @@ type tokenizer struct {
 
 // put adds a token.
 func (z *tokenizer) put(k kind, text string, from, to int) *token {
-	z.toks = append(z.toks, token{kind: k, text: text, raw: z.s[from:to], span: span{from, to}, glued: from == z.end})
+	z.toks = slices.Grow(z.toks, 1)[:len(z.toks)+1]
 	t := &z.toks[len(z.toks)-1]
+	*t = token{} // in its place: a token is large
+	t.kind, t.text, t.raw, t.span, t.glued = k, text, z.s[from:to], span{from, to}, from == z.end
 	if len(z.quotes) > 0 {
 		for len(z.quotes) > 0 && from >= z.quotes[0].to {
 			z.quotes = z.quotes[1:]
