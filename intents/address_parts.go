@@ -3,8 +3,11 @@ package intents
 // Street lines whose parts were told apart: the house number behind the street, the
 // unit at the other end of the message.
 
-// listBeforeHouse are words between "house number" and the number.
-var listBeforeHouse = listOf("before house")
+// Lists of the lexicon that these rules know.
+var (
+	listNamesHouse  = listOf("names house number")
+	listBeforeHouse = listOf("before house")
+)
 
 // streetFirst reads a street told before its house number: "last house on Bell Buoy
 // Rd, 1288", "the juniper st job, number 40". A suffix makes the street one, and the
@@ -80,7 +83,7 @@ func (p *Parser) houseTold(toks []token, i int) bool {
 		k--
 	}
 	switch {
-	case k < 0:
+	case k < 0 || !p.lex.of(&toks[k]).lists.has(listNamesHouse):
 		return false
 	case toks[k].text == "house":
 		return sign
@@ -98,7 +101,7 @@ func (p *Parser) houseToldBehind(toks []token, j int) int {
 		k++
 	}
 	switch {
-	case k >= len(toks) || !oneOf(toks[j].text, "is", "s", "was"): // "59 the address is 4207 Sandpiper"
+	case k == j || k >= len(toks) || !oneOf(toks[j].text, "is", "s", "was"): // "59 the address is 4207 Sandpiper"
 		return 0
 	case oneOf(toks[k].text, "address", "addr"):
 		k++

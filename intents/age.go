@@ -14,6 +14,9 @@ var (
 // calledAge tells whether the word age leads to a bare number: "heater age 14", "PRV age:
 // 9". The number may be any part's, of the house's, never a person's.
 func (m *message) calledAge(i int) bool {
+	if n := m.items[i].num; !n.integer || n.words || m.items[i].value >= 60 {
+		return false
+	}
 	k := i - 1
 	for k > 0 && k > i-3 && (m.isMark(k, ":", "=", "-") || m.says(k, "is", "about", "aprox", "approx")) {
 		k--
@@ -21,8 +24,7 @@ func (m *message) calledAge(i int) bool {
 	if m.is(k, cItem, "") && m.says(k-1, "age", "edad", "age of") {
 		k-- // "Age PRV: 6"
 	}
-	return m.says(k, "age", "edad", "age of") && m.items[i].num.integer && m.items[i].value < 60 &&
-		!m.items[i].num.words && m.itemIn(m.items[i].sent) != "" &&
+	return m.says(k, "age", "edad", "age of") && m.itemIn(m.items[i].sent) != "" &&
 		m.left(k, 3, false, func(j int) bool { return m.inList(j, listPeople) || m.is(j, cWhose, "person") }) < 0
 }
 

@@ -152,6 +152,9 @@ func (m *message) absentAfter(i int) bool {
 
 // plugInstead reads "where the tank ought to be there's a plug, so none".
 func (m *message) plugInstead(i int) bool {
+	if !m.kinds.has(cAbsent) {
+		return false
+	}
 	none := m.right(i, 14, true, func(k int) bool { return m.is(k, cAbsent, "") && strings.HasPrefix(m.text(k), "so n") })
 	return none >= 0 && m.right(i, none-i, true, func(k int) bool { return m.is(k, cItem, "") && k < none }) < 0
 }

@@ -62,7 +62,7 @@ func (m *message) foreign(i int) (string, bool) {
 			return "a temperature", true
 		case m.inYear(i):
 			return "a year or a time", true
-		case m.says(i-1, "and", "y", ",") && m.isNum(i-2) && strings.HasPrefix(m.items[i-2].why, "name after") && !m.points(i):
+		case m.isNum(i-2) && m.says(i-1, "and", "y", ",") && strings.HasPrefix(m.items[i-2].why, "name after") && !m.points(i):
 			return "name after another", true // "photo 62 and 63"
 		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true

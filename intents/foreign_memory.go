@@ -383,7 +383,7 @@ func (m *message) inYearGone(i int) bool {
 	if u, ok := m.val(k, cUnit); ok && pressureUnit(u) {
 		k++
 	}
-	if !m.says(k, "in", "back in", "en") || !m.isNum(k+1) || !m.items[k+1].fullYear() {
+	if !m.isNum(k+1) || !m.items[k+1].fullYear() || !m.says(k, "in", "back in", "en") {
 		return false
 	}
 	behind := k + 2

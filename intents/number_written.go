@@ -189,7 +189,7 @@ func (m *message) vagueRole(i int) (role, string) {
 
 // vague tells whether a number is tens, or half heard: "60s", "8 5 psi", "ninety ate".
 func (m *message) vague(i int) bool {
-	tens := m.says(i+1, "s", "o") && m.toks[m.items[i+1].tok].glued
+	tens := i+1 < len(m.items) && m.toks[m.items[i+1].tok].glued && m.says(i+1, "s", "o")
 	return tens || m.items[i].num.integer && (m.digitsApart(i) || m.oddCount(i)) || m.halfHeard(i)
 }
 
@@ -212,7 +212,7 @@ func (m *message) noneRole(i int) (role, string) {
 		return roleIgnored, "none of it" // "zero expansion tank"
 	case m.text(i+1) == "to" && m.text(i+2) == "go" && m.closes(i+2), m.text(i+1) == "to go" && m.closes(i+1):
 		return roleIgnored, "what is left" // "no gauge yet, 20 to go"
-	case (m.text(i+1) == "left" && m.closes(i+1) || m.says(i+1, "to") && m.text(i+2) == "go") && m.inList(i-1, listHaveNone):
+	case (m.text(i+1) == "left" && m.closes(i+1) || m.text(i+1) == "to" && m.text(i+2) == "go") && m.inList(i-1, listHaveNone):
 		return roleIgnored, "what is left" // "got 30 left"
 	}
 	return roleNone, ""

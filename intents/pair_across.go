@@ -373,6 +373,9 @@ func (m *message) placeNamed(i int) string {
 	return ""
 }
 
+// ofSameGauge are the classes of words that tell two readings of one gauge apart.
+var ofSameGauge = setOf(cNow, cAfter, cBefore, cPeak, cState, cStatic, cFlowing, cOn, cOff, cBurner)
+
 // sameGauge tells whether two numbers of a sentence are of one gauge: a state or
 // a time differs between them, or nothing at all is said of the second.
 func (m *message) sameGauge(a, b int) bool {
@@ -394,10 +397,8 @@ func (m *message) sameGauge(a, b int) bool {
 		}
 	}
 	for k := max(se.from, a-6); k < min(se.to, b+7); k++ {
-		for _, c := range []class{cNow, cAfter, cBefore, cPeak, cState, cStatic, cFlowing, cOn, cOff, cBurner} {
-			if m.is(k, c, "") {
-				return true
-			}
+		if m.items[k].kinds.meets(ofSameGauge) {
+			return true
 		}
 		if m.typed(k) == "res" || m.typed(k) == "fl" {
 			return true // "kitchen stat 70 res 52"

@@ -9,6 +9,8 @@ var (
 	listBeforeSecond = listOf("before second")
 	listPlaceJoins   = listOf("place joins")
 	listTapReads     = listOf("tap reads")
+	listBeforeTap    = listOf("before tap")
+	listBeforeNumber = listOf("before number")
 	listSaysOfTap    = listOf("says of tap")
 )
 
@@ -245,12 +247,11 @@ func (m *message) cost(a, b *event) float64 {
 			}
 		case t == "and" || t == "y" || t == "but" || t == "then" || t == "pero" || t == "while":
 			c += 2
-		case oneOf(t, "at", "on", "en", "in", "from", "off", "n", "out of", "@", "del", "de", "for"):
+		case m.inList(k, listBeforeTap):
 			if !b.num {
 				c -= 0.4
 			}
-		case oneOf(t, "is", "was", "reads", "read", "shows", "marca", "showed", "has", "es", "got", "gave", "had", "at", "reading",
-			"rds", "registers", "da"):
+		case m.inList(k, listBeforeNumber):
 			if b.num {
 				c -= 0.4
 			} else {

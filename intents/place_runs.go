@@ -66,7 +66,7 @@ func (m *message) opensAgainst(i int) bool {
 	for m.is(k, cDeterminer, "") {
 		k--
 	}
-	if k <= 0 || !m.says(k, "with", "w/", "w", "con") || !m.isNum(i+1) || m.items[i+1].value < leastPSI || !m.has(cStatic, "") {
+	if k <= 0 || !m.isNum(i+1) || m.items[i+1].value < leastPSI || !m.says(k, "with", "w/", "w", "con") || !m.has(cStatic, "") {
 		return false
 	}
 	p := m.prevNum(k)

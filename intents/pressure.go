@@ -279,7 +279,7 @@ func (m *message) afterItsTap(i int) bool {
 // toCome tells whether the number at i is what something is to be brought to: "will pump
 // the tank up to 60 Thursday".
 func (m *message) toCome(i int) bool {
-	if m.says(i-1, "hit", "reach", "make") && m.text(i-2) == "to" {
+	if m.text(i-2) == "to" && m.says(i-1, "hit", "reach", "make") {
 		need := func(k int) bool { return m.is(k, cWill, "") || m.says(k, "need", "needs", "short") }
 		return m.left(i, 8, true, need) >= 0 // "need 1 more to hit 60"
 	}

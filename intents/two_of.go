@@ -44,7 +44,7 @@ func (m *message) twoSettings() {
 func (m *message) partedByName(item string) bool {
 	first := ""
 	for k := range m.items {
-		if !m.is(k, cItem, item) {
+		if !m.items[k].kinds.has(cItem) || !m.is(k, cItem, item) {
 			continue
 		}
 		name := ""
