@@ -3,6 +3,7 @@ package intents
 // entry is all that the lexicon knows of one word. A token looks for its entry once;
 // what any rule wants to know of the word is then at hand.
 type entry struct {
+	word   string
 	id     int32 // in the vocabulary, where it is a word of some phrase; else -1
 	cue    lends[cueSet]
 	cues   cueSet   // all that it may lend, alone or with others
@@ -86,8 +87,9 @@ func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
 func (l *lexicon) entry(w string) *entry {
 	e := l.entries[w]
 	if e == nil {
-		e = &entry{id: -1}
+		e = &entry{word: w, id: -1}
 		l.entries[w] = e
+		l.bags.add(w)
 	}
 	return e
 }
@@ -101,6 +103,23 @@ func (l *lexicon) look(w string) *entry {
 		return e
 	}
 	return stranger
+}
+
+// inSmall returns the entry of a word that stands in the lexicon with small letters, as "PRV" and "At" do; nil
+// for none. What most words with capitals are need not be made anew.
+func (l *lexicon) inSmall(w string) *entry {
+	var room [24]byte
+	if len(w) < 2 || len(w) > len(room) {
+		return nil
+	}
+	for i := range len(w) {
+		small := w[i] | ('a' - 'A') // a letter's small one
+		if small < 'a' || small > 'z' {
+			return nil
+		}
+		room[i] = small
+	}
+	return l.entries[string(room[:len(w)])]
 }
 
 // of returns the entry of a token, which keeps it.

@@ -75,7 +75,7 @@ func (m *message) spanish() bool {
 // answered in.
 func (p *Parser) Language(text string) assess.Lang {
 	d := p.scratches.Get().(*scratch)
-	spanish := p.lex.speaksSpanish(tokenize(undo(text, d), d))
+	spanish := p.lex.speaksSpanish(p.lex.tokenize(undo(text, d), d))
 	d.clear()
 	p.scratches.Put(d)
 	if spanish {

@@ -37,6 +37,7 @@ type lexicon struct {
 	short    map[string]string  // what is texted short in Spanish -> the whole word
 	entries  map[string]*entry  // by word: all that is known of it
 	letters  [256]*entry        // the same, of letters, figures and marks alone
+	bags     bagSet             // of those words
 	byID     []*entry           // the same, by word of the vocabulary
 	lists    []phraseSet        // words that a rule knows by their letters
 	house    []*formula         // the formulas that may begin with a street line

@@ -27,7 +27,7 @@ func (p *Parser) Names(text string) []Named {
 	}
 	d := p.scratches.Get().(*scratch)
 	defer func() { d.clear(); p.scratches.Put(d) }()
-	toks := tokenize(undo(text, d), d)
+	toks := p.lex.tokenize(undo(text, d), d)
 	for _, a := range p.addresses(toks, nil) {
 		if a.score >= 0 && !a.quoted {
 			return nil
@@ -301,7 +301,7 @@ func (p *Parser) bySuffix(toks []token, fit []string, n Named) ([]string, Named)
 func (p *Parser) spellOut(text string, lines []string, d *scratch) string {
 	defer d.clear()
 	m := &message{p: p, raw: text, clean: undo(text, d)}
-	m.toks = tokenize(m.clean, d)
+	m.toks = p.lex.tokenize(m.clean, d)
 	for _, a := range p.addresses(m.toks, nil) {
 		if a.score >= 0 && !a.quoted {
 			return text

@@ -163,7 +163,7 @@ func (p *Parser) read(text string, ctx Context, d *scratch, explain bool) *messa
 	m := &d.msg
 	m.p, m.scratch, m.ctx, m.raw, m.explain = p, d, ctx, text, explain
 	m.clean = undo(text, d)
-	m.toks = tokenize(m.clean, d)
+	m.toks = p.lex.tokenize(m.clean, d)
 	if tooLong {
 		m.tooLong()
 		return m

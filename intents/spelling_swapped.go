@@ -22,7 +22,7 @@ const shortestSwapped = 5
 // first in its place; "" for none. Words that rules know come before everyday ones.
 func (l *lexicon) swappedFrom(w string) string {
 	var b [24]byte
-	if len(w) > len(b) {
+	if len(w) > len(b) || !l.bags.has(w) {
 		return ""
 	}
 	letters := b[:copy(b[:], w)]
@@ -64,3 +64,20 @@ func (l *lexicon) lacksLetter(w string) bool {
 	})
 	return lacks
 }
+
+// bagSet tells of most words that no known word has the same letters in another order: one bit for each sum
+// of letters. To look each order up took longer than all else that is asked of a street's name.
+type bagSet [1 << 16 / 64]uint64
+
+// bagOf returns the bit of a word: whatever the order of its letters, it is one.
+func bagOf(w string) (sum uint16) {
+	for _, b := range []byte(w) {
+		n := uint16(b)
+		sum += n * n * n
+	}
+	return sum
+}
+
+func (s *bagSet) add(w string) { s[bagOf(w)>>6] |= 1 << (bagOf(w) & 63) }
+
+func (s *bagSet) has(w string) bool { return s[bagOf(w)>>6]>>(bagOf(w)&63)&1 != 0 }

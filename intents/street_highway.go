@@ -60,24 +60,24 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		}
 		return ""
 	}
-	way := wayOf(at(j + 1))
+	way := func() string { return wayOf(at(j + 1)) }
 	switch a := at(j); a {
 	case "county", "co", "cnty", "cty", "cnt":
 		k := pastMark(toks, j+1, ".")
-		if way = wayOf(at(k)); way != "" {
-			return "County " + way, k + 1
+		if w := wayOf(at(k)); w != "" {
+			return "County " + w, k + 1
 		}
 	case "state":
-		if way != "" {
-			return "State " + way, j + 2
+		if w := way(); w != "" {
+			return "State " + w, j + 2
 		}
 	case "st":
-		if way == "Highway" || way == "Route" {
-			return "State " + way, j + 2
+		if w := way(); w == "Highway" || w == "Route" {
+			return "State " + w, j + 2
 		}
 	case "us":
-		if way == "Highway" || way == "Route" {
-			return "US " + way, j + 2
+		if w := way(); w == "Highway" || w == "Route" {
+			return "US " + w, j + 2
 		}
 		return "US Highway", j + 1
 	case "cr":
@@ -98,8 +98,8 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		if w := wayOf(a); w == "Highway" || w == "Route" {
 			return w, j + 1
 		}
-		if way == "Road" && roadOwners[a] != "" {
-			return roadOwners[a], j + 2
+		if road := roadOwners[a]; road != "" && way() == "Road" {
+			return road, j + 2
 		}
 		if a == "farm" && at(j+1) == "to" && at(j+2) == "market" {
 			if wayOf(at(j+3)) == "Road" {

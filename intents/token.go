@@ -57,8 +57,8 @@ func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 func isLetter(b byte) bool { return b >= 'a' && b <= 'z' || b >= 'A' && b <= 'Z' }
 
 // tokenize cuts clean text into tokens.
-func tokenize(c clean, d *scratch) []token {
-	z := tokenizer{s: c.text, d: d, toks: slices.Grow(d.toks[:0], len(c.text)/4+4), quotes: c.quoted, end: -1}
+func (l *lexicon) tokenize(c clean, d *scratch) []token {
+	z := tokenizer{s: c.text, l: l, d: d, toks: slices.Grow(d.toks[:0], len(c.text)/4+4), quotes: c.quoted, end: -1}
 	for i := 0; i < len(z.s); {
 		switch b := z.s[i]; {
 		case b == ' ':
@@ -79,6 +79,7 @@ func tokenize(c clean, d *scratch) []token {
 // return where they end.
 type tokenizer struct {
 	s      string
+	l      *lexicon
 	d      *scratch
 	toks   []token
 	quotes []span // those not behind yet
@@ -118,7 +119,12 @@ func (z *tokenizer) word(i int) int {
 		return n
 	}
 	n = i + letters(s, i)
-	t := z.put(word, contraction(fold(s[i:n])), i, n)
+	t := z.put(word, "", i, n)
+	if t.entry = z.l.inSmall(s[i:n]); t.entry != nil {
+		t.text = t.entry.word
+	} else {
+		t.text = contraction(fold(s[i:n]))
+	}
 	switch b := s[i]; {
 	case b < utf8.RuneSelf:
 		t.caps = b >= 'A' && b <= 'Z'
