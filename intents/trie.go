@@ -19,6 +19,8 @@ type trie struct {
 	meanings []tag            // likewise
 	numbers  map[tag]uint16   // likewise: where each stands among them
 	joined   map[joint]uint16 // likewise: a sense with one meaning more
+	last     joint            // likewise: the one asked for last, and its sense
+	lastTo   uint16
 }
 
 // node is a place in the trie. Its phrase has a sense, or it only leads on to others.
@@ -47,7 +49,8 @@ type opened struct {
 	lists *listSet
 }
 
-// joint is a sense and one meaning more, by their numbers: hundreds of thousands of phrases ask for one.
+// joint is a sense and one meaning more, by their numbers, the meaning's from 1 on: hundreds of thousands of
+// phrases ask for one.
 type joint struct{ sense, meaning uint16 }
 
 // sprout is a node of the growing trie: its own word, its first branch and the next one beside it.
@@ -57,7 +60,7 @@ type sprout struct{ word, first, next int32 }
 func newTrie() trie {
 	return trie{
 		nodes: make([]node, 1, nodes), sprouts: make([]sprout, 1, nodes),
-		senses: make([]sense, 1), opened: make([]opened, 1), numbers: map[tag]uint16{}, joined: map[joint]uint16{},
+		senses: make([]sense, 1), opened: make([]opened, 1), meanings: make([]tag, 1), numbers: map[tag]uint16{}, joined: map[joint]uint16{},
 	}
 }
 
@@ -91,16 +94,26 @@ func (l *trie) number(t tag) uint16 {
 // with returns a sense with one meaning more.
 func (l *trie) with(s, meaning uint16) uint16 {
 	j := joint{s, meaning}
-	if to, ok := l.joined[j]; ok {
-		return to
+	if j == l.last {
+		return l.lastTo // the phrases of a line mostly ask for the same
 	}
+	to, ok := l.joined[j]
+	if !ok {
+		to = l.join(s, meaning)
+		l.joined[j] = to
+	}
+	l.last, l.lastTo = j, to
+	return to
+}
+
+// join adds a sense that has one meaning more, unless the meaning is in it already.
+func (l *trie) join(s, meaning uint16) uint16 {
 	to := s
 	if t, tags := l.meanings[meaning], l.senses[s].tags; !slices.Contains(tags, t) {
 		to = uint16(len(l.senses))
 		tags = append(slices.Clone(tags), t)
 		l.senses = append(l.senses, sense{tags: tags, kinds: classesOf(tags), values: valuesOf(tags)})
 	}
-	l.joined[j] = to
 	return to
 }
 
@@ -154,6 +167,7 @@ func (l *trie) grown() {
 			l.branches = append(l.branches, branch{l.sprouts[k].word, k})
 		}
 		if some := l.branches[from:]; len(some) > 1 {
+			slices.Reverse(some) // the oldest first: most are in order then
 			slices.SortFunc(some, func(a, b branch) int { return int(a.word - b.word) })
 		}
 	}
