@@ -17,7 +17,7 @@ var (
 // inRows pairs a row of points with a row of as many numbers, one by one, when
 // nothing but separators stands within the rows.
 func (m *message) inRows(evs []event) []event {
-	for a := 0; a < len(evs); {
+	for a := 0; a < len(evs) && len(evs) > 2; { // a point and its number are no row
 		b := m.rowEnd(evs, a)
 		if b == len(evs) {
 			break
