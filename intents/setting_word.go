@@ -126,6 +126,9 @@ func (m *message) leftSo(i int) bool {
 // untouchedAt tells whether the number at i is told behind a regulator that nobody touched: "didn't touch the
 // prv, it's at 58", "no le moví a la reguladora, está en 58".
 func (m *message) untouchedAt(i int) bool {
+	if !m.kinds.has(cItem) {
+		return false
+	}
 	k := i - 1
 	for m.inList(k, listRegulatorReads) || m.inList(k, listLinks) || m.says(k, "it", "its", "is at", "its at", "set", "puesta") {
 		k--
