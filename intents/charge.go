@@ -11,6 +11,7 @@ var (
 	listAbout         = listOf("about")
 	listOnTank        = listOf("on tank")
 	listAgainst       = listOf("against")
+	listTireGauge     = listOf("tire gauge")
 )
 
 // changedTo reads the charge of a tank where "changed" was written for "charged":
@@ -29,6 +30,7 @@ func (m *message) changedTo(i int) (role, string, bool) {
 
 // chargeRules tell in turn whether a number is the air of the expansion tank.
 var chargeRules = [...]func(m *message, i int) (role, string, bool){
+	(*message).tireGauged,
 	(*message).airAdded,
 	(*message).airWas,
 	(*message).chargedTo,
@@ -52,6 +54,35 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		}
 	}
 	return roleNone, "", false
+}
+
+// tireGauged reads the air of a tank as a tire gauge shows it: "put the tire gauge on the tank and got 18". What
+// the gauge was put on was not put in.
+func (m *message) tireGauged(i int) (role, string, bool) {
+	if !m.holdsKey(keyTank) || m.items[i].unit != "" && !pressureUnit(m.items[i].unit) || m.points(i) {
+		return roleNone, "", false
+	}
+	s, tank, gauge := &m.sents[m.items[i].sent], false, -1
+	for k := s.from; k < s.to; k++ {
+		if c, ok := m.val(k, cItem); ok && m.itemCode(k, c) == "expansion_tank" {
+			tank = true
+		}
+		if m.inList(k, listTireGauge) {
+			gauge = k
+		}
+		if k < i && m.isNum(k) {
+			return roleNone, "", false // what a sticker says behind it is another
+		}
+	}
+	if !tank || gauge < 0 {
+		return roleNone, "", false
+	}
+	for k := range m.verbs {
+		if v := &m.verbs[k]; v.at >= s.from && v.at < i && (v.what == "installed" || v.what == "charged") {
+			v.done, v.negated = false, true
+		}
+	}
+	return roleCharge, "shown by a tire gauge", true
 }
 
 // airAdded reads by how much the air of a tank was raised, no pressure of its own: "added 5 psi to

@@ -284,5 +284,9 @@ func TestWhatWasNotDone(t *testing.T) {
 		{"no le movi a la reguladora, esta en 58", "prv set 58"},
 		{"left the prv alone, it's at 58", "prv set 58"},
 		{"la reguladora estaba en 58, asi la deje", "prv set 58"},
+		{"put the tire gauge on the expansion tank and got 18", "expansion_tank set 18"},
+		{"put a tire gauge on the exp tank, 18", "expansion_tank set 18"},
+		{"checked the tank with a tire gauge, got 18", "expansion_tank set 18"},
+		{"got 18 on the tank with a tire gauge, sticker says 40 from the factory", "expansion_tank set 18"},
 	})
 }

@@ -16,6 +16,7 @@ var (
 	listNoneThere   = listOf("none there")
 	listAnswersNone = listOf("answers none")
 	listChangesPart = listOf("changes part")
+	listTakesGrowth = listOf("takes growth")
 )
 
 // itemAbsent tells whether the message says that there is no such thing: "no exp
@@ -52,7 +53,7 @@ func (m *message) lackedBeside(i int) bool {
 // regulator setting marked", "no reg swap for us here", "no htr firing".
 func (m *message) onlyPartDenied(i int) bool {
 	return m.inList(i+1, listOfPart) ||
-		m.text(i+1) == "to" && !m.says(i+2, "speak", "be") || // "no tank to spare", but "no tank to speak of"
+		m.text(i+1) == "to" && !m.inList(i+2, listTakesGrowth) || // "no tank to spare", but "no tank to speak of"
 		m.is(i+1, cHint, "jobnoun") || m.is(i+1, cState, "") || m.says(i+1, "firing", "fired")
 }
 

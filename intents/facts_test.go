@@ -337,6 +337,8 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"prv 2004, 60 front", "prv year 2004; 60 front_bibb"},
 		{"new gauge, 60 front", "60 front_bibb"},
 		{"heater in attic, 60 front", "60 front_bibb"},
+		{"no tank to take it up, 83 laundry", "83 laundry; expansion_tank none"},
+		{"there's no tank to take the expansion", "expansion_tank none"},
 	})
 }
 

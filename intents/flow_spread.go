@@ -167,7 +167,8 @@ func (m *message) leadsToList(a mention, here []reading) bool {
 // allOfItBefore tells whether "all of it" leads to the flow at item i, which ends its sentence:
 // "street 114, after PRV 66 / tub 65, all of it with nothing running".
 func (m *message) allOfItBefore(i int) bool {
-	return m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") }) >= 0 && m.closes(i)
+	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cHint, "allofit") })
+	return k >= 0 && m.closes(i) && !m.inList(k-1, listTellsWhen) // "58 once all of it was closed" is that one's
 }
 
 // flowOfRest gives a flow to all readings that have none.

@@ -339,6 +339,9 @@ func TestHeaterState(t *testing.T) {
 		{"66 front, no fire in the heater", "front_bibb 66 idle"},
 		{"66 front, tank heater heating", "front_bibb 66 firing"},
 		{"kitchen 55. heater is a 50 gal. I will flush it on July 1.", "kitchen 55"},
+		{"laundry 66, gas cock to the heater shut all visit", "laundry 66 idle"},
+		{"gas shut to the heater. curb side 104", "street 104 idle"},
+		{"heater breaker pulled, kitchen 60", "kitchen 60 idle"},
 	})
 }
 
@@ -388,6 +391,7 @@ func TestFlow(t *testing.T) {
 		{"washer hose is dripping, front 119", "front_bibb 119"},
 		{"held nothing at all so I took it off. rear bib 61", "rear_bibb 61"},
 		{"everything in the house off, rear 61", "rear_bibb 61 static"},
+		{"meter 98. kitchen 49 with the tub running. kitchen 58 once all of it was closed", "street 98; kitchen 49 flowing; kitchen 58 static"},
 	})
 }
 
