@@ -332,7 +332,8 @@ func (m *message) noneBefore(item string) bool {
 	last := ""
 	for k := range m.items {
 		named, ok := m.val(k, cItem)
-		if ok && named != "gauge" && !m.taken(k) {
+		beside := named == "heater" && m.is(k-1, cDeterminer, "") && m.says(k-2, "over", "above", "by", "near", "at", "beside", "on", "off")
+		if ok && named != "gauge" && !m.taken(k) && !beside {
 			last = m.itemCode(k, named)
 		}
 		switch {
@@ -347,9 +348,15 @@ func (m *message) noneBefore(item string) bool {
 			if v, ok := m.val(k+1, cItem); ok && m.itemCode(k+1, v) == item {
 				return true
 			}
-		case last == item && m.is(k, cAbsent, ""):
+		case last == item && (m.is(k, cAbsent, "") || m.firstHere(k)):
 			return true
 		}
 	}
 	return false
+}
+
+// firstHere tells whether the words from item k on say that a thing is the first of its kind in the house:
+// "first one this house ever had", "first one here".
+func (m *message) firstHere(k int) bool {
+	return m.is(k, cHint, "firstone") && m.right(k, 6, true, func(j int) bool { return m.says(j, "ever", "here", "has had", "in this", "aqui") }) > 0
 }

@@ -109,6 +109,11 @@ func (m *message) givesPart(i int) bool {
 	if t := m.text(i); t != "gave" && t != "gave it" && !strings.HasSuffix(t, " gave") && t != "le di" && !got {
 		return false
 	}
+	if k := m.oneOfThem(i + 1); k > 0 && !got {
+		if o := m.lackedBefore(k); o != "" {
+			return m.tellsDeed(i, "installed", o, k) // "they had no tank so I gave em one, 2 gal"
+		}
+	}
 	fresh := false
 	for k := i + 1; k <= i+6 && k < len(m.items) && !m.items[k].mark; k++ {
 		if fresh = fresh || m.is(k, cPart, "new"); m.is(k, cFitting, "sure") {
@@ -125,6 +130,21 @@ func (m *message) givesPart(i int) bool {
 		}
 	}
 	return false
+}
+
+// oneOfThem returns the item at which "one" or a size stands for the thing given to somebody from item k on:
+// "em one", "them a 4.4"; -1 for none.
+func (m *message) oneOfThem(k int) int {
+	for m.says(k, "em", "them", "him", "her", "it", "the", "house") || m.inList(k, listPeople) {
+		k++
+	}
+	if m.text(k) == "one" {
+		return k
+	}
+	if m.is(k, cDeterminer, "") && m.isNum(k+1) && (m.items[k+1].unit == "gal" || m.items[k+1].decimal()) {
+		return k + 1
+	}
+	return -1
 }
 
 var givesFlushGate = onlyWith(cHint, "flushnoun")

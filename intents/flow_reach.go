@@ -198,7 +198,7 @@ func (m *message) isTwo(k int) bool {
 // two taps open" after a blank line, or with a word of when.
 func (m *message) heading(s int) bool {
 	se := &m.sents[s]
-	if m.text(se.to-1) != "\n" || s+1 >= len(m.sents) {
+	if m.text(se.to-1) != "\n" || m.isMark(se.to-2, ".") || s+1 >= len(m.sents) {
 		return false
 	}
 	if lo, hi := m.readingsOf(s + 1); lo >= hi {

@@ -135,5 +135,9 @@ func TestFirstOfItsKind(t *testing.T) {
 		{"exp tank above the heater, 2 gallon, installed 2020, air at 58", "expansion_tank year 2020 2 gal set 58"},
 		{"tank feels full when I knock on it", "expansion_tank failed"},
 		{"pressed the schrader and water squirted out", "expansion_tank failed"},
+		{"hung a new expansion tank over the heater, first one this house ever had", "installed_tank"},
+		{"put a new exp tank above the heater, first one here", "installed_tank"},
+		{"they had no tank so I gave em one, 2 gal, 55 in it", "installed_tank to 55; expansion_tank 2 gal"},
+		{"there was no prv so I gave em one, set to 60", "installed_prv to 60"},
 	})
 }

@@ -443,5 +443,10 @@ func TestPeakAndWhen(t *testing.T) {
 		{"put in a new tank. prior to that: rear 90. since: rear 65", "rear_bibb 90 before; rear_bibb 65 after"},
 		{"ktchn 60 rr bb 61 aftr i ws dn", "kitchen 60 after; rear_bibb 61 after"},
 		{"kitchen 60, rear 61 when i finished", "kitchen 60 after; rear_bibb 61 after"},
+		{"When I arrived the shower had 6 bar.\nI have changed the regulator.\nThen the shower had 3.9 bar.", "bath 87 before; bath 56.6 after"},
+		{"Went back to finish this one.\nBefore: kitchen 98, kitchen 121\nReplaced PRV\nAfter: kitchen 60", "kitchen 98 before; kitchen 121 before; kitchen 60 after"},
+		{"swapped the heater. washer box 74 before. everything back together: washer box 74, shower 72", "laundry 74 before; laundry 74 after; bath 72 after"},
+		{"swapped the prv. rear 99 on arrival. with the new one running: rear 60", "rear_bibb 99 before; rear_bibb 60 after"},
+		{"cambie la reguladora. luego la cocina tenia 60", "kitchen 60 after"},
 	})
 }

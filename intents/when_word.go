@@ -16,6 +16,7 @@ var (
 	listSits          = listOf("sits")
 	listAfterWork     = listOf("after work")
 	listWorkEnds      = listOf("work ends")
+	listNextThen      = listOf("next then")
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
@@ -47,6 +48,8 @@ func (m *message) timeWord(i int, worked bool) assess.When {
 		return m.visitEnds(i)
 	case m.text(i) == "was at" && !m.isNum(i+1):
 		return "" // "swapped the tank while I was at it"
+	case m.is(i, cBefore, "") && (m.pastTense(i) || m.says(i, "tenia", "traia", "marcaba")) && m.inList(m.firstOf(m.items[i].sent), listNextThen) && m.workedBetween(-1, i):
+		return assess.After // "cambié la reguladora. Luego la cocina tenía 60"
 	case m.is(i, cBefore, ""):
 		if m.tellsOfBefore(i, worked) {
 			return assess.Before
