@@ -223,6 +223,8 @@ func TestWhatWasDone(t *testing.T) {
 		{"she wanted 80, I only went to 62 on the prv. kitchen 63 after", "set_prv to 62; 63 kitchen after"},
 		{"he asked for 80 but I stopped at 65 on the regulator", "set_prv to 65"},
 		{"aiming for 50, best I got was bringing the prv from 90 down to 57", "set_prv to 57 from 90"},
+		{"chnagd prv, st it 2 60", "replaced_prv to 60"},
+		{"rplcd prv, st it 2 55", "replaced_prv to 55"},
 	})
 }
 

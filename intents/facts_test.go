@@ -339,6 +339,9 @@ func TestWhatIsInstalled(t *testing.T) {
 		{"heater in attic, 60 front", "60 front_bibb"},
 		{"no tank to take it up, 83 laundry", "83 laundry; expansion_tank none"},
 		{"there's no tank to take the expansion", "expansion_tank none"},
+		{"kitchen 58, WH ht pump 65g", "58 kitchen; heater 65 gal heat_pump"},
+		{"heater is electric, and I couldn't find out how old", "heater age unknown electric"},
+		{"prv 8 yrs old, sticking. new prv quoted, no date", "prv year 2018 suspect; plan replace_prv"},
 	})
 }
 

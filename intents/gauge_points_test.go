@@ -166,5 +166,8 @@ func TestPlacesOfTheGauge(t *testing.T) {
 		{"grdn tp bck f hs 75", "rear_bibb 75"},
 		{"spgt frnt f hs 72", "front_bibb 72"},
 		{"spigot on side of house 88", "side_bibb 88"},
+		{"85 s/HB", "side_bibb 85"},
+		{"104 r/hb, 61 f/hb", "rear_bibb 104; front_bibb 61"},
+		{"rr/hb 71", "rear_bibb 71"},
 	})
 }

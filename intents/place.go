@@ -170,10 +170,10 @@ func (m *message) placeTurnedBack(i int) (int, bool) {
 // placeShort reads points written by a letter or two: "f HB 61#", "K 58".
 func (m *message) placeShort(i int) (int, bool) {
 	it := &m.items[i]
-	if m.is(i+1, cBibb, "") && it.n == 1 && len(it.text) == 1 {
+	if k := m.bibbBehind(i); k > 0 && it.n == 1 && len(it.text) == 1 {
 		if v, ok := m.val(i, cInitial); ok && strings.HasSuffix(v, "_bibb") {
-			it.point, m.items[i+1].role = v, roleTaken
-			return i + 1, true
+			it.point, m.items[k].role = v, roleTaken
+			return k, true
 		}
 	}
 	if m.streetSide(i) {
@@ -193,6 +193,19 @@ func (m *message) placeShort(i int) (int, bool) {
 		return i, true
 	}
 	return i, false
+}
+
+// bibbBehind returns the bibb that stands behind the letter or the side at item i, a stroke between them or
+// none: "f HB", "s/HB"; -1 for none.
+func (m *message) bibbBehind(i int) int {
+	k := i + 1
+	if m.isMark(k, "/") && m.toks[m.items[k].tok].glued {
+		k++
+	}
+	if !m.is(k, cBibb, "") {
+		return -1
+	}
+	return k
 }
 
 // placeByRegulator reads the heater's drain, the house's side of a regulator, and "in" and
@@ -350,7 +363,11 @@ func (m *message) placeOfSideBibb(i int) (int, bool) {
 		return i, true
 	}
 	it := &m.items[i]
-	if k := m.ahead(i, cBibb, 4, listPlaceToBibb); k > 0 {
+	k := m.bibbBehind(i)
+	if k < 0 {
+		k = m.ahead(i, cBibb, 4, listPlaceToBibb)
+	}
+	if k > 0 {
 		if m.runs(k) && !m.numNear(i) {
 			return k, true
 		}

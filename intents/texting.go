@@ -123,7 +123,8 @@ func (p *Parser) twoForTo(toks []token, i int) bool {
 	}
 	if next.kind == number {
 		return next.num.value >= 20 && next.num.value <= 150 &&
-			(prev.text == "dn" || prev.text == "dwn" || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set"))
+			(oneOf(prev.text, "dn", "dwn", "st", "it", "her") || p.means(prev.text, cHint, "particle") || p.means(prev.text, cDid, "set") ||
+				p.means(prev.text, cDid, "charged"))
 	}
 	return weekdays[prev.text] > 0 && p.means(next.text, cDo, "") || p.means(prev.text, cHint, "wants") && p.means(next.text, cDo, "")
 }
