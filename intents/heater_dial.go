@@ -4,11 +4,12 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listDialledAt = listOf("dialled at")
-	listMovesDial = listOf("moves dial")
-	listDialNow   = listOf("dial now")
-	listCelsius   = listOf("celsius")
-	listHotTaps   = listOf("hot taps")
+	listDialledAt   = listOf("dialled at")
+	listMovesDial   = listOf("moves dial")
+	listWhereHeater = listOf("where a heater is")
+	listDialNow     = listOf("dial now")
+	listCelsius     = listOf("celsius")
+	listHotTaps     = listOf("hot taps")
 )
 
 const oldDial = "old setting of the heater"
@@ -39,6 +40,9 @@ func (m *message) dialled(i int) (role, string, bool) {
 	case m.says(i+1, "on", "en", "per") && m.rightTag(i, 4, cPart, "thermostat") >= 0 && it.within(100, 160) &&
 		m.heaterIn(it.sent) && !m.pointInClause(i):
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
+	}
+	if round && it.within(110, 160) && m.closes(i) && !m.pointInClause(i) && m.heaterStandsAt(i) {
+		return roleTemp, "the heater is at", true
 	}
 	topic, at := m.dialTopic(i)
 	if topic == "" {
@@ -83,6 +87,28 @@ func (m *message) dialOnHeater(i int) bool {
 		to--
 	}
 	return m.heaterFacts(on, to)
+}
+
+// heaterStandsAt tells whether the number at i is where a heater named before it stands, with no more
+// between than its facts and where it is: "gas heater down there is at 130", "wh 50 gal elec at 120".
+func (m *message) heaterStandsAt(i int) bool {
+	k := i - 1
+	if !m.inList(k, listDialledAt) && !m.says(k, "on", "@") {
+		return false
+	}
+	for k--; k >= m.sents[m.items[i].sent].from; k-- {
+		switch {
+		case m.is(k, cItem, "heater"):
+			return true
+		case m.heaterAnd(k, "on", "down", "up") && m.says(k+1, "there", "there is", "in", "here"):
+			m.say(k, "heater")
+			return true
+		case m.heaterFact(k), m.isMark(k, ",", "-", "("), m.inList(k, listLinks), m.is(k, cDeterminer, ""), m.inList(k, listWhereHeater):
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // dialTopic finds what the words before the number at i are about, and where: also a heater that

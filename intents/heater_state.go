@@ -321,6 +321,9 @@ func (m *message) burnerNear(i int) bool {
 		if t := m.text(k); t == "of" || t == "from" || t == "de" || t == "del" || t == "one" || m.is(k, cDeterminer, "") || m.is(k, cUnit, "") {
 			continue // "a gas one of 40 gallons from 2006, cold"
 		}
+		if m.text(i) != "hot" && m.is(k, cDid, "set") && (m.numIs(k+1, roleTemp) || m.numIs(k+2, roleTemp)) {
+			continue // "set at 120, and running"
+		}
 		if other++; other > 5 || other > 3 && m.text(i) == "out" {
 			return false
 		}
