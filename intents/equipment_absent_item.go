@@ -40,6 +40,9 @@ func (m *message) lackedBeside(i int) bool {
 	if m.isNum(i-1) && m.items[i-1].value == 0 && m.items[i-1].unit == "" {
 		return true // "zero expansion tank"
 	}
+	if m.kinds.has(cNeg) && m.theyLack(i) {
+		return true
+	}
 	if m.shut(lackedGate) {
 		return false
 	}
@@ -47,6 +50,26 @@ func (m *message) lackedBeside(i int) bool {
 		return absent
 	}
 	return m.absentAfter(i)
+}
+
+// theyLack tells whether the words behind item i say that the house has it not: "an expansion tank they
+// don't have", "softener, they never had".
+func (m *message) theyLack(i int) bool {
+	k := i + 1
+	for m.isMark(k, ",") || m.says(k, "that") {
+		k++
+	}
+	if !m.inList(k, listPeople) && !m.is(k, cWhose, "person") && !m.says(k, "they", "it", "we", "house", "this house") {
+		return false
+	}
+	for k++; m.says(k, "do", "does", "did", "just"); k++ {
+	}
+	if !m.is(k, cNeg, "") || m.items[k].seg != m.items[k-1].seg {
+		return false
+	}
+	for k++; m.says(k, "have", "had", "got", "own", "even", "ever"); k++ {
+	}
+	return m.stopAt(k)
 }
 
 // onlyPartDenied tells whether what is denied is something of item i, not the thing: "no
@@ -134,6 +157,7 @@ func (m *message) absentAfter(i int) bool {
 		switch t := m.text(k); {
 		case m.is(k, cAbsent, ""):
 			return !m.meets(k+1, lacked) // "el boiler no tiene fugas"
+		case m.says(k, "a", "en", "at", "for") && k+1 < len(m.items) && m.items[k+1].site: // "tanque a 8 Ciruelo Ct porque no tiene"
 		case m.inList(k, listToAbsent), m.timeWordAt(k), m.items[k].site, m.isMark(k, ":", "=", "-", "?", "|"):
 		case t == "n":
 			return m.closes(k) // "ET N"
