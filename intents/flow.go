@@ -203,9 +203,35 @@ func (m *message) quantified(i int) bool {
 	return false
 }
 
+// tapWithList tells whether the "with" at item i stands behind a tap whose pressure follows the taps that
+// run: "kitchen w/ the hose plus two showers: 38".
+func (m *message) tapWithList(i int) bool {
+	if !m.pointAt(i-1) || !m.says(i, "with", "w/", "w", "con") {
+		return false
+	}
+	k, open := i+1, 0
+	for ; m.meets(k, taps) || m.smallCount(k) || m.inList(k, listAmongTaps) || m.is(k, cDeterminer, "") || m.is(k, cPlace, ""); k++ {
+		if m.meets(k, taps) || m.isNum(k) && m.items[k].unit == "other" {
+			open++ // "2 showers"
+		}
+	}
+	if m.isMark(k, ":", "=", ",", "-") {
+		k++
+	}
+	return open > 0 && m.isNum(k) && m.items[k].value >= leastPSI && m.items[k].role != roleIgnored
+}
+
+// smallCount tells whether item k counts taps.
+func (m *message) smallCount(k int) bool {
+	return m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6
+}
+
 // withList tells whether only taps follow the "with" at item i, which stands behind a
 // number: "44 with hose and tub".
 func (m *message) withList(i int) bool {
+	if m.tapWithList(i) {
+		return true
+	}
 	n := i - 1
 	if m.is(n, cPoint, "") && !m.is(n, cBibb, "") {
 		n-- // "48 kitchen w/ shower"
@@ -218,7 +244,7 @@ func (m *message) withList(i int) bool {
 		switch {
 		case open > 0 && (m.is(k, cFlowing, "") || m.inList(k, listOpen)):
 			run = true // "61 with the tub and kitchen wide open"
-		case m.meets(k, taps), m.isNum(k) && m.items[k].unit == "other" && m.items[k].value <= 6:
+		case m.meets(k, taps), m.smallCount(k):
 			open++ // "48 w 2 showers"
 		case m.text(k) == "and" || m.text(k) == "y" || m.is(k, cDeterminer, "") || m.text(k) == "both" || m.is(k, cPlace, ""):
 		default:

@@ -16,6 +16,7 @@ var (
 	listEverything    = listOf("everything")
 	listOnFile        = listOf("on file")
 	listDeniesRunning = listOf("denies running")
+	listAmongTaps     = listOf("among taps")
 	listOpen          = listOf("open")
 	listShut          = listOf("shut")
 	listStatIsPut     = listOf("stat is put")

@@ -20,3 +20,20 @@ func TestThePartInItsPlaceIsAfterTheWork(t *testing.T) {
 		{"rebuilt the prv. kitchen 100 when I got there. Back together, kitchen 64", "rebuilt_prv; 100 kitchen before; 64 kitchen after"},
 	})
 }
+
+func TestATapWithOthersThatRun(t *testing.T) {
+	says(t, [][2]string{
+		{"kitchen w/ the hose plus two showers: 38", "38 kitchen flowing"},
+		{"tub with the washer and the hose: 44", "44 bath flowing"},
+		{"kitchen w/ 2 showers: 38", "38 kitchen flowing"},
+		{"laundry w/ dishwasher 51", "51 laundry flowing"},
+		{"kitchen with sprayer: 60", "60 kitchen"},
+	})
+}
+
+func TestAReasonIsNoTimeGoneBy(t *testing.T) {
+	says(t, [][2]string{
+		{"installing a tank Monday since there isn't one, kitchen 79", "plan install_tank in 7; expansion_tank none; 79 kitchen"},
+		{"replacing the prv tomorrow since it's shot", "plan replace_prv in 1; prv failed"},
+	})
+}

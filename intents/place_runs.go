@@ -116,7 +116,7 @@ func (m *message) onlyFlowsThere(i int) bool {
 
 // withTaps tells whether item i is one of the taps of "44 with hose and tub".
 func (m *message) withTaps(i int) bool {
-	for k := i - 1; k > 0 && k >= i-6 && !m.items[k].mark && m.items[k].num == nil; k-- {
+	for k := i - 1; k > 0 && k >= i-6 && !m.items[k].mark && (m.items[k].num == nil || m.smallCount(k)); k-- {
 		if m.withList(k) {
 			return true
 		}

@@ -22,7 +22,7 @@ func (m *message) past(w moment) bool {
 	if w.at > 0 && m.items[w.at-1].why == sumEachTime {
 		return true // "she pays 110 a month for water"
 	}
-	if strings.HasPrefix(m.text(w.end), "since") {
+	if w.span && strings.HasPrefix(m.text(w.end), "since") { // not "a tank Monday since there isn't one"
 		return true // "30 days since the new reg"
 	}
 	opens := m.items[w.at].sent == 0 && w.at <= m.sents[0].from+4
