@@ -152,3 +152,12 @@ func TestAReliefCappedInTheSentenceBehindIt(t *testing.T) {
 		{"T&P good. tank has a cap on it", "expansion_tank"},
 	})
 }
+
+func TestAGaugeThatDidNotClimb(t *testing.T) {
+	says(t, [][2]string{
+		{"every tap shut: 57, watched it ten minutes, it did not climb", "57 static; no creep"},
+		{"tub 60 and did not rise in ten minutes", "60 bath; no creep"},
+		{"kitchen 57, it would not climb", "57 kitchen; no creep"},
+		{"laundry 57, the needle did not go up", "57 laundry; no creep"},
+	})
+}

@@ -120,7 +120,12 @@ func (m *message) deniedShort(i int) bool {
 		return false
 	}
 	ofGauge := m.is(i-1, cItem, "gauge") || m.is(i-1, cHint, "needle") // "gauge doesn't climb"
-	return !m.closes(i) || !ofGauge && !(m.clauseStart(i) == i && m.left(i, 4, true, m.isNum) >= 0)
+	first := i
+	for m.says(first-1, "it", "she", "just", "still") {
+		first-- // "watched it ten minutes, it did not climb"
+	}
+	timed := m.says(i+1, "in", "over", "for", "after") && (m.isNum(i+2) || m.isNum(i+3)) // "did not rise in ten minutes"
+	return !m.closes(i) && !timed || !ofGauge && !(m.clauseStart(first) == first && m.left(first, 4, true, m.isNum) >= 0)
 }
 
 // noLeak tells whether a word of leaking at item i tells none that is there.
