@@ -11,6 +11,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listWholeHouse = listOf("whole house")
+	listHouseHas   = listOf("house has")
 )
 
 // leastPSI is the least number, zero apart, that is taken for a pressure when no
@@ -128,7 +129,7 @@ func (m *message) ofTheHouse(r *reading) bool {
 		return true // "complaint was poor pressure but I get 74 psi"
 	case known && !others && m.hardlyMore(r.sent) && (it.unit != "" || m.shown(r.at)):
 		return true
-	case m.underPeak(r), m.otherInBrackets(r.at):
+	case m.underPeak(r), m.otherInBrackets(r.at), !others && m.houseShows(r.at):
 		return true
 	case known && !others && m.leftByWork(r):
 		r.When = assess.After
@@ -148,6 +149,17 @@ func (m *message) ofTheHouse(r *reading) bool {
 		}
 	}
 	return false
+}
+
+// houseShows tells whether a clause says no more than what the house that it names shows: "630 Canela Ct trae
+// 112, piloto apagado".
+func (m *message) houseShows(i int) bool {
+	k, led := i-1, m.ledByShowing(i)
+	for ; k > 0 && !m.items[k].mark && !m.items[k].site && (m.besideShown(k) || m.inList(k, listHouseHas)); k-- {
+		led = led || m.inList(k, listHouseHas) || m.inList(k, listLinks)
+	}
+	said := m.right(i, 6, true, func(k int) bool { return m.is(k, cClaim, "says") || m.says(k, "dice", "dijo", "segun", "says", "said") })
+	return led && said < 0 && k >= 0 && m.items[k].site && m.closes(i)
 }
 
 // leftByWork tells whether a reading is a number alone that closes a sentence of work on the regulator:

@@ -113,3 +113,13 @@ func TestAGuessIsNoReading(t *testing.T) {
 		}
 	}
 }
+
+func TestAHouseThatShowsAPressure(t *testing.T) {
+	says(t, [][2]string{
+		{"630 canela ct trae ciento doce, piloto apagado, la señora anda enojada", "112 idle"},
+		{"12 elm ct shows 112, pilot out", "112 idle"},
+		{"12 Elm Ct is at 62, prv good", "62; prv good"},
+		{"en 12 elm ct hay noventa, boiler apagado", "90 idle"},
+		{"12 elm ct should be 60, heater off", "ask none"},
+	})
+}
