@@ -21,7 +21,11 @@ func (m *message) likewise(items []mentionOf) {
 	m.sameAge(items)
 	for k := 1; k < len(items); k++ {
 		x := items[k]
-		same := m.left(x.at, 4, false, func(k int) bool { return m.inList(k, listSoIs) }) >= 0 && m.left(x.at, 3, false,
+		own := x.at // "so is his 2 gallon tank"
+		for m.numIs(own-1, roleSize) || m.is(own-1, cUnit, "") || m.meets(own-1, setOf(cFuel, cDeterminer)) || m.is(own-1, cHint, "possessive") {
+			own--
+		}
+		same := m.left(own, 4, false, func(k int) bool { return m.inList(k, listSoIs) }) >= 0 && m.left(own, 3, false,
 			func(k int) bool {
 				return m.inList(k, listLinks) || strings.HasPrefix(m.text(k), "did") || m.says(k, "igual", "does", "do")
 			}) >= 0
@@ -67,7 +71,7 @@ func (m *message) saidToo(i int) bool {
 	switch {
 	case m.text(first-1) == "ditto":
 		return m.closes(i)
-	case !m.items[max(first-1, 0)].mark:
+	case !m.items[max(first-1, 0)].mark && !m.says(first-1, "and", "y"):
 		return false
 	case m.text(i+1) == "as" && m.text(i+2) == "well":
 		return m.closes(i + 2)

@@ -12,3 +12,11 @@ func TestAThingThatSomebodyHasNot(t *testing.T) {
 		{"mañana le pongo tanque a 8 Ciruelo Ct porque no tiene, la casa anda en 79", "expansion_tank none; plan install_tank in 1; 79"},
 	})
 }
+
+func TestAThingThatIsSoToo(t *testing.T) {
+	says(t, [][2]string{
+		{"regulator is fine and so is his 2 gallon expansion tank", "prv good; expansion_tank 2 gal good"},
+		{"the prv is good and the softener as well", "prv good; softener good"},
+		{"la reguladora esta bien y el tanque tambien", "prv good; expansion_tank good"},
+	})
+}
