@@ -70,8 +70,8 @@ func (m *message) snoozeDays(s int) {
 				break
 			}
 			for _, w := range m.moments {
-				if w.at == i && !w.span && m.spanAfter(i, sn) {
-					continue // "push the Friday one off a week"
+				if w.at == i && (!w.span && m.spanAfter(i, sn) || m.deniedDay(w) && m.momentAfter(i, sn)) {
+					continue // "push the Friday one off a week", "not tmrw, mv to +3 wks"
 				}
 				if w.at == i {
 					d := w.days

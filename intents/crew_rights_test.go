@@ -35,3 +35,13 @@ func TestAHouseNumberThatHappensToBeThePressure(t *testing.T) {
 		{"50 lbs in the tank but the house is 72 at the kitchen. 72 Mason", "expansion_tank set 50; 72 kitchen"},
 	})
 }
+
+func TestWhatAFollowUpIsFor(t *testing.T) {
+	says(t, [][2]string{
+		{"f/u Mon: order 3/4 unions for 12 Hatch St", "plan other in 7"},
+		{"follow up Friday: pick up a prv for 12 Elm Ct", "plan other in 4"},
+		{"f/u Fri: recheck 12 Elm Ct", "plan recheck in 4"},
+		{"parts order 4410 lands Tuesday, use dock 2", "ask none"},
+		{"that prv reminder can go, handled it Friday", "ask done"},
+	})
+}

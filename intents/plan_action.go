@@ -15,6 +15,8 @@ var (
 	listTurns       = listOf("turns")
 
 	listBringsRecheck = listOf("brings recheck")
+	listOrderOf       = listOf("order of")
+	listComesIn       = listOf("comes in")
 )
 
 // What the rules of actions begin at.
@@ -249,6 +251,9 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 	if !told {
 		return action{}, refuted
 	}
+	if m.is(i, cHint, "followup") && m.errandBehind(i) {
+		return action{at: i, code: assess.OtherAction, needed: true}, found // "f/u Fri: order unions"
+	}
 	return action{at: i, code: assess.Recheck, needed: needed}, found
 }
 
@@ -352,7 +357,7 @@ func (m *message) noJob(i int, value string) bool {
 
 // otherAt reads any other thing to do: "to do: flush heater".
 func (m *message) otherAt(i, s int, d doing) (action, outcome) {
-	if d.done || m.refused(i) || m.visitByItsSpan(i, s) {
+	if d.done || m.refused(i) || m.visitByItsSpan(i, s) || m.orderComes(i) {
 		return action{}, passed
 	}
 	if m.headerPlan(s) && i == m.sents[s].header+1 && m.gearNear(i) || m.serviceNeeded(i) {
@@ -362,6 +367,12 @@ func (m *message) otherAt(i, s int, d doing) (action, outcome) {
 		return action{}, passed
 	}
 	return action{at: i, code: assess.OtherAction, other: true, needed: true}, found
+}
+
+// orderComes tells whether the "order" at item i is one that was placed: "parts order lands Tuesday".
+func (m *message) orderComes(i int) bool {
+	return m.text(i) == "order" && (m.is(i-1, cDeterminer, "") || m.inList(i-1, listOrderOf)) &&
+		m.right(i, 4, true, func(k int) bool { return m.inList(k, listComesIn) }) >= 0
 }
 
 // itemWanted reads "needs a prv", "quoted a tank".

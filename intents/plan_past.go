@@ -8,6 +8,7 @@ var (
 	listFormer         = listOf("former")
 	listFills          = listOf("fills")
 	listBeforePastSpan = listOf("before past span")
+	listDealtWith      = listOf("dealt with")
 	listWentThere      = listOf("went there")
 	listFixesDate      = listOf("fixes date")
 )
@@ -43,6 +44,9 @@ func (m *message) past(w moment) bool {
 	}
 	if m.inList(w.at-1, listWentThere) || m.is(w.at-1, cDeterminer, "") && m.inList(w.at-2, listWentThere) {
 		return true // "fui el lunes y no había nadie"
+	}
+	if k := w.at - 1; strings.Contains(m.text(k), " ") && m.inList(k, listDealtWith) || m.says(k, "it", "that", "this", "them", "those") && m.inList(k-1, listDealtWith) {
+		return !w.span // "that reminder can go, handled it Friday"
 	}
 	if m.inList(w.at-1, listBeforePastSpan) {
 		return m.text(w.at-1) != "for" || w.span && !m.setsDate(w.at-1) && !m.fromToday(w.end)
