@@ -86,6 +86,21 @@ var (
 	listFPutDown     = listOf("asking put down")
 	listFInLast      = listOf("asking in last")
 	listFButWas      = listOf("asking but was")
+	listFAlready     = listOf("asking already")
+	listFSeenTo      = listOf("asking seen to")
+	listFTakes       = listOf("asking takes it")
+	listFOffList     = listOf("asking off the list")
+	listFMistaken    = listOf("asking sent in error")
+	listFSets        = listOf("asking sets it")
+	listFThatOne     = listOf("asking one to close")
+	listFAsDone      = listOf("asking as done")
+	listFMustI       = listOf("asking must i")
+	listFWritesIt    = listOf("asking writes it down")
+	listFWrites      = listOf("asking writes")
+	listFPartOfIt    = listOf("asking part of a message")
+	listFInOrder     = listOf("asking in what order")
+	listFGoes        = listOf("asking goes where")
+	listFWhichFirst  = listOf("asking which goes first")
 )
 
 // formulas are tried in turn at the beginning of a clause.
@@ -171,6 +186,17 @@ var formulas = inTheirPlaces([]formula{
 	{about: AskDone, first: true, steps: []step{one(listFGotDone), some(listFThe), one(listFFollowUp), gap(2), anyMark, one(listFStopBugging)}, time: anyTime},
 	// "you can quit bugging me about it, it's done"
 	{about: AskDone, first: true, steps: []step{one(listFStopBugging), gap(4), anyMark, one(listFItIsDone)}, time: anyTime},
+	// "already phoned the city about this one so take it off the list", "take it off my list, i went by yesterday"
+	{about: AskDone, first: true, steps: []step{some(listFAlready), one(listFSeenTo), gap(9), anyMark, gap(2), one(listFOffList)}, time: anyTime, bars: listFMistaken},
+	{about: AskDone, first: true, steps: []step{one(listFTakes), gap(3), one(listFOffList), anyMark, some(listFAlready), one(listFSeenTo)}, time: anyTime, bars: listFMistaken},
+	// "set the 6 month one to complete"
+	{about: AskDone, first: true, steps: []step{one(listFSets), gap(4), one(listFThatOne), one(listFAsDone)}, time: anyTime},
+
+	// "do i put the address first or the numbers"
+	{about: AskHelp, first: true, steps: []step{one(listFMustI), some(listFWritesIt), some(listFWrites), one(listFPartOfIt), some(listFGoes), one(listFInOrder)}},
+	// "what order do i write it in", "which goes first, the address or the number"
+	{about: AskHelp, first: true, steps: []step{one(listFWhichFirst), gap(3), one(listFWritesIt)}},
+	{about: AskHelp, first: true, steps: []step{one(listFWhichFirst), anyMark, gap(1), one(listFPartOfIt)}},
 
 	// "call off the recheck", "please drop the 12 Elm follow up"
 	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), one(listFFollowUp)}},

@@ -1,6 +1,10 @@
 package intents
 
-import "testing"
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+)
 
 // Requests in the rarer words of crews, English and Spanish. The messages are our own.
 func TestAsksBySynonyms(t *testing.T) {
@@ -41,5 +45,50 @@ func TestAsksBySynonyms(t *testing.T) {
 		{"cómo meto una lectura", "ask help"},
 		{"cómo cerró la semana", "ask summary"},
 		{"71 en la cocina, no 17", "71 kitchen"},
+	})
+}
+
+// The size of a tank, asked behind what is to be quoted, and for so many gallons of water.
+func TestASizeIsAskedBehindWhatIsToBeQuoted(t *testing.T) {
+	says(t, [][2]string{
+		{"need to quote an expansion tank, how big with 50 gal, 80 degree rise and 70 psi", "ask tank_size"},
+		{"gotta quote an exp tank for 12 Elm St, what size with a 40 gallon, 60 psi, 90 rise", "ask tank_size"},
+		{"need a tank for 12 Elm St, how big for 40 gal 60 psi", "ask tank_size"},
+		{"tengo que cotizar un tanque de expansion en 12 Elm St, que tamaño con 50 galones y 70 psi", "ask tank_size"},
+		{"need to replace the exp tank at 12 Elm St, 50 gal gas heater, kitchen 62", "heater 50 gal gas; 62 kitchen; plan replace_tank"},
+	})
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range [][2]string{
+		{"tank size? 80 gallons of water, rise of 75 degrees, 72 psi", `"size_gal":80,"rise_f":75,"psi":72`},
+		{"size a tank for me, 40 gal of water warmed by 90 degrees, 60 psi", `"size_gal":40,"rise_f":90,"psi":60`},
+		{"cotizar tanque de expansion para 40 galones, 90 grados de aumento, 60 psi, de que tamaño", `"size_gal":40,"rise_f":90,"psi":60`},
+	} {
+		b, err := json.Marshal(p.Parse(c[0], Context{}))
+		if want := `[{"kind":"ask","about":"tank_size",` + c[1] + `}]`; err != nil || !strings.Contains(string(b), want) {
+			t.Errorf("%q gave %s, want %s", c[0], b, want)
+		}
+	}
+}
+
+// A follow-up that was seen to, and how a message is written.
+func TestWhatWasSeenToLeavesTheList(t *testing.T) {
+	says(t, [][2]string{
+		{"called the city on that one already, take it off the list", "ask done"},
+		{"already emailed the landlord so cross it off the list", "ask done"},
+		{"take that one off the list, i went by yesterday", "ask done"},
+		{"ya le hablé a la compañía del agua, quítalo de la lista", "ask done"},
+		{"take it off the list, posted by mistake", "ask undo"},
+		{"put the 6 month one as done", "ask done"},
+		{"change the 30 day one to completed", "ask done"},
+		{"3 month follow up? complete", "ask done"},
+		{"3 month follow up for 12 Elm St", "plan recheck in 90"},
+		{"do i type the address before or after the reading", "ask help"},
+		{"which goes first, the address or the number", "ask help"},
+		{"va primero la dirección o la lectura", "ask help"},
+		{"in what order should I go about this", "ask next_check"},
+		{"can i get the weekly wrapup for the whole crew, 5 techs", "ask summary"},
 	})
 }

@@ -285,10 +285,11 @@ func (m *message) sizeDoes(s int) bool {
 func (m *message) sizingAsked(s int) bool {
 	se := &m.sents[s]
 	gallons, sizing, wh, psi := m.givesSizing(s, s+1), s > 0 && m.shortSentence(s-1, 4) && m.sizingWord(s-1), false, false
+	toCome, how := false, false
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {
-		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cWill) && !wh && !se.question, it.kinds.has(cLacks):
+		case it.kinds.has(cDid) && m.text(i) != "set", it.kinds.has(cLacks):
 			return false
 		case it.point != "" && !it.weak && (m.isNum(i+1) || m.isNum(i-1)) && m.labelAt(i) == 0:
 			return false
@@ -300,9 +301,19 @@ func (m *message) sizingAsked(s int) bool {
 			continue
 		}
 		set := m.wordCues(it.tok)
+		toCome = toCome || it.kinds.has(cWill) && !wh && !se.question
+		how = how || m.asksHowBig(i)
 		wh = wh || set.has(cueWh) && !m.tellsMore(i) && (i == se.from || m.items[i-1].mark || m.wordCues(m.items[i-1].tok).has(cueSmall))
 	}
+	if toCome {
+		return gallons && how // "need to quote a tank, how big with 40 gal"
+	}
 	return gallons && (sizing || wh || m.sizingWord(s) || psi && se.question)
+}
+
+// asksHowBig tells whether a question for a size begins at item i, behind a mark: ", how big", ", what size".
+func (m *message) asksHowBig(i int) bool {
+	return i > 0 && m.items[i-1].mark && (m.is(i, cAsk, "tank_size") || m.wordCues(m.items[i].tok).has(cueWh) && m.inList(i+1, listSizes))
 }
 
 // tellsMore tells whether the "which" at item i tells more of the thing before it: "tank, which is in good

@@ -19,6 +19,7 @@ var (
 	listTankDay     = listOf("tank day")
 	listThisHouse   = listOf("this house")
 	listHouseSystem = listOf("house system")
+	listLackedOne   = listOf("lacked one")
 )
 
 // named records items that the house may lack, and those said to be absent.
@@ -153,11 +154,11 @@ func (m *message) putThere(i int) bool {
 // "looked for a tank and there isn't one", "tank goes in Friday. none there now",
 // "next door has a regulator. this place don't".
 func (m *message) lackedLater(items []mentionOf) {
-	if !m.kinds.has(cAbsent) && !m.kinds.has(cNeg) {
+	if !m.kinds.has(cAbsent) && !m.kinds.has(cNeg) && !m.kinds.has(cLacks) {
 		return
 	}
 	for i := range m.items {
-		if !(m.is(i, cAbsent, "") && refersBack(m.text(i)) || m.bareDont(i)) || m.sents[m.items[i].sent].asking {
+		if !(m.is(i, cAbsent, "") && refersBack(m.text(i)) || m.bareDont(i) || m.bareLack(i)) || m.sents[m.items[i].sent].asking {
 			continue
 		}
 		if m.isMark(i-1, ":") && i > 1 && m.items[i-2].num == nil && !m.is(i-2, cItem, "") {
@@ -177,6 +178,20 @@ func (m *message) lackedLater(items []mentionOf) {
 			break
 		}
 	}
+}
+
+// bareLack tells whether item i ends a clause in which no thing is named with a word of lack alone: "mañana le
+// pongo tanque, no tiene", "house lacks one".
+func (m *message) bareLack(i int) bool {
+	if !m.is(i, cLacks, "") || m.says(i, "no", "sin", "without", "missing") {
+		return false
+	}
+	end := i
+	if m.inList(i+1, listLackedOne) {
+		end++
+	}
+	named := func(k int) bool { return m.is(k, cItem, "") && m.items[k].seg == m.items[i].seg }
+	return m.closes(end) && m.left(i, longestSentence, true, named) < 0
 }
 
 // bareDont tells whether item i ends a clause about this house with a bare denial:
@@ -206,7 +221,7 @@ func (m *message) aboutThing(from, to int) bool {
 			return true
 		}
 		switch m.text(k + 1) {
-		case "on", "of", "for", "from":
+		case "on", "of", "for", "from", "de", "del", "en":
 			if m.signsOf(k).has(signThing) {
 				return true
 			}

@@ -162,7 +162,7 @@ func (m *message) absentAfter(i int) bool {
 		case t == "n":
 			return m.closes(k) // "ET N"
 		case t == ",":
-			return m.noneAt(k + 1)
+			return m.noneAt(k+1) && !m.aboutThing(max(i-4, m.sents[m.items[i].sent].from), i)
 		case t == "no":
 			return m.stopAt(k+1) || m.noThereIs(k)
 		case t == "not":

@@ -372,3 +372,24 @@ func TestWhatWasWrittenByMistakeIsNotStored(t *testing.T) {
 		{"my last one is wrong, it was 58 in the kitchen and I typed 85", "58 kitchen; ask correct"},
 	})
 }
+
+func TestSoManyOfThemAreCounted(t *testing.T) {
+	says(t, [][2]string{
+		{"photos from the kitchen, 45 of them. kitchen 70", "70 kitchen"},
+		{"about 60 of em in the box by the meter. meter 95", "95 street"},
+		{"contaron los escalones hasta el medidor, 80 de ellos. medidor 95", "95 street"},
+		{"lazy hd 144# / live 81#, front HB", "144 front_bibb peak; 81 front_bibb"},
+		{"max hnd 140 live 66 rear bib", "140 rear_bibb peak; 66 rear_bibb"},
+	})
+}
+
+func TestALackIsOfTheThingNamedBefore(t *testing.T) {
+	says(t, [][2]string{
+		{"mañana le pongo tanque de expansión a 12 Elm St, no tiene", "expansion_tank none; plan install_tank in 1"},
+		{"going to install an expansion tank, house lacks one", "expansion_tank none; plan install_tank"},
+		{"ocupa tanque de expansion, no le pusieron", "expansion_tank none; plan install_tank"},
+		{"customer asks about a softener, house lacks one", "softener none"},
+		{"la edad del tanque de expansion, no tiene", "expansion_tank"},
+		{"busque fecha en la reguladora, no tiene. 80 atras", "80 rear_bibb"},
+	})
+}

@@ -235,7 +235,8 @@ func (m *message) doingAt(i int) (d doing, negated bool) {
 
 // recheckAt reads a word of coming again to look: "recheck", "follow up", "check".
 func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
-	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.isMark(i+1, ":") && m.readingLike(s) && !m.momentIn(s) || m.leftOut(i) || m.cameTo(i) || m.showedThen(i) || m.lookDenied(i) {
+	if d.done || m.doneWords(s) && !m.nextAfterDone(s, i) || m.headsVisit(i, s) || m.isMark(i+1, ":") && m.readingLike(s) && !m.momentIn(s) || m.leftOut(i) || m.cameTo(i) || m.showedThen(i) ||
+		m.lookDenied(i) || m.visitByItsSpan(i, s) {
 		return action{}, refuted
 	}
 	told, needed := true, false

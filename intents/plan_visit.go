@@ -41,7 +41,8 @@ func (m *message) headsVisit(i, s int) bool {
 // visitByItsSpan tells whether the visit at item i is called by the span after which it was due, at the
 // head of the message, so that no other is planned: "Six month visit to 12 Elm. Rear bib 77".
 func (m *message) visitByItsSpan(i, s int) bool {
-	if s != 0 || !m.inList(i, listVisits) || m.planish(s) {
+	toCome := func(k int) bool { return k != i && m.is(k, cWill, "") }
+	if s != 0 || !m.inList(i, listVisits) || m.anyIn(s, toCome, setOf(cWill)) {
 		return false
 	}
 	first := m.firstOf(s)

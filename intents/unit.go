@@ -1,8 +1,11 @@
 package intents
 
+import "slices"
+
 // Lists of the lexicon that these rules know.
 var (
-	listOdd = listOf("odd")
+	listOdd       = listOf("odd")
+	listGallonsOf = listOf("gallons of")
 )
 
 // psiPer holds the factors to psi. NIST SP 811 (2008), appendix B.8: psi 6.894757
@@ -112,6 +115,9 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 		}
 	}
 	u, ok := m.p.value(n.tags, cUnit)
+	if !ok && m.gallonsToSize(next) {
+		u, ok = "gal", true
+	}
 	if !ok || !m.unitFits(out, it, n, next, glued) {
 		return 0
 	}
@@ -128,6 +134,15 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 		return 2
 	}
 	return 1 // "12 yrs old": words beyond the unit stay
+}
+
+// gallonsToSize tells whether item i counts the gallons of water that a tank is to be sized for: "tank size
+// for 75 gallons of water".
+func (m *message) gallonsToSize(i int) bool {
+	if m.cues&cues(cueSizing, cueWh) == 0 || !m.inList(i, listGallonsOf) || !m.is(i+1, cWater, "") {
+		return false
+	}
+	return m.holdsKey(keyTank) || slices.ContainsFunc(m.items, func(it item) bool { return m.p.has(it.tags, cAsk, "tank_size") })
 }
 
 // headUnits takes metres and feet for heads of water where one of them is, or is what the gauge
