@@ -393,3 +393,14 @@ func TestALackIsOfTheThingNamedBefore(t *testing.T) {
 		{"busque fecha en la reguladora, no tiene. 80 atras", "80 rear_bibb"},
 	})
 }
+
+func TestBeforeAndAfterTheJobAreTimesThoughNoWorkIsTold(t *testing.T) {
+	says(t, [][2]string{
+		{"aftr th jb kitchen 60", "60 kitchen after"},
+		{"kitchen 60 after the swap", "60 kitchen after"},
+		{"rear 100 before the job, after the job 60", "100 rear_bibb before; 60 rear_bibb after"},
+		{"antes del cambio 100 atras, despues del cambio 60", "100 rear_bibb before; 60 rear_bibb after"},
+		{"rear 70, lunch after the job", "70 rear_bibb"},
+		{"job 60 is at the corner, rear 70", "70 rear_bibb"},
+	})
+}

@@ -135,7 +135,7 @@ func (m *message) namedNumber(i int) bool {
 	if m.says(i+1, "said", "says") && m.items[i].num.integer && m.is(i-1, cWhose, "") && m.nextNum(i) > 0 {
 		return true // "city guy 14 said"
 	}
-	if m.nounBefore(i-1) && (prev != "no" || m.nounBefore(i-2)) && !m.is(i-1, cPoint, "") {
+	if m.nounBefore(i-1) && (prev != "no" || m.nounBefore(i-2)) && !m.is(i-1, cPoint, "") && (i < 3 || m.jobOfTime(i-3) != i-1) {
 		return !m.ordered(i - 1)
 	}
 	if prev != ":" || !m.nounBefore(i-2) || m.is(i-2, cPoint, "") || oneOf(noun, "reading", "readings", "test", "unit") {

@@ -122,7 +122,7 @@ func (m *message) besideShown(k int) bool {
 	switch {
 	case m.inList(k, listNeverShown):
 		return false
-	case it.mark, it.site, it.point != "", it.role == roleTaken:
+	case it.mark, it.site, it.point != "", it.role == roleTaken, m.jobOfTime(k-1) == k+1, m.jobOfTime(k-2) == k:
 		return true
 	case it.num != nil:
 		return it.role == roleReading || it.unit != "" || it.num.time || it.value <= 12 && m.says(k-1, "at", "las", "a las")

@@ -17,6 +17,7 @@ var (
 	listAfterWork     = listOf("after work")
 	listWorkEnds      = listOf("work ends")
 	listNextThen      = listOf("next then")
+	listJobTimes      = listOf("job times")
 )
 
 var timeOpener = opener{classes: setOf(cBefore, cAfter, cNow), hints: []string{"leaving", "enters"}, words: []string{
@@ -76,12 +77,41 @@ func (m *message) onlyShutOff() bool {
 // afterWork tells whether item i says that a reading was taken after work, though not after which: "lndry
 // 64 aftr i fnshd th wrk", "kitchen 61 once I was done".
 func (m *message) afterWork(i int) bool {
+	if m.jobOfTime(i) >= 0 {
+		return m.besideJob(i)
+	}
 	first, rest, _ := strings.Cut(m.text(i), " ")
 	if !m.p.lex.inList(first, listAfterWork) || !beginsWith(rest, "i ", "we ", "the ") {
 		return false
 	}
 	last := rest[strings.LastIndexByte(rest, ' ')+1:]
 	return m.p.lex.inList(last, listWorkEnds) && (m.stopAt(i+1) || m.isNum(i+1) || m.items[min(i+1, len(m.items)-1)].point != "")
+}
+
+// besideJob tells whether the time at item i is that of the job, told of the reading behind it or before it:
+// "after the job kitchen 60", "rear 100 before the swap".
+func (m *message) besideJob(i int) bool {
+	end := m.jobOfTime(i)
+	if end < 0 || m.clauseStart(i) < i && m.left(i, longestSentence, true, func(k int) bool {
+		return m.items[k].seg == m.items[i].seg && (m.isNum(k) || m.items[k].point != "")
+	}) < 0 {
+		return false // "rear 70, lunch after the job"
+	}
+	next := min(end+1, len(m.items)-1)
+	return m.stopAt(end+1) || m.isNum(next) || m.items[next].point != ""
+}
+
+// jobOfTime returns the last item of a time before or after the job that item i begins, -1 where it begins
+// none: "after the job", "antes del cambio".
+func (m *message) jobOfTime(i int) int {
+	switch {
+	case !m.is(i, cBefore, "") && !m.is(i, cAfter, ""):
+	case m.says(i+1, "the", "this", "our", "el", "la", "del") && m.inList(i+2, listJobTimes):
+		return i + 2
+	case m.p.lex.inList(m.text(i)[strings.LastIndexByte(m.text(i), ' ')+1:], listJobTimes):
+		return i
+	}
+	return -1
 }
 
 // leadsToSetting tells whether what follows item i is what a part was set or charged to: "quedó en 60" of
@@ -132,7 +162,7 @@ func (m *message) tellsOfBefore(i int, worked bool) bool {
 			return false
 		}
 	}
-	return worked || m.touched(i) // "before the kitchen remodel" is an occasion
+	return worked || m.besideJob(i) || m.touched(i) // "before the kitchen remodel" is an occasion
 }
 
 // neverBefore reads "no prv before, put one in".
