@@ -12,6 +12,8 @@ var (
 	listGaugeShows = listOf("gauge shows")
 	listSinceThen  = listOf("since then")
 	listCallsSo    = listOf("calls so")
+	listInsteadOf  = listOf("instead of")
+	listWasFailing = listOf("was failing")
 )
 
 // give finds the owner of an attribute and writes it down.
@@ -48,9 +50,8 @@ func (m *message) give(a attribute, items []mentionOf) {
 			return
 		}
 	case "material":
-		if m.says(a.at-1, "old", "viejo", "vieja") && strings.HasSuffix(m.text(a.at), " one") &&
-			m.left(a.at, 8, true, func(k int) bool { return m.is(k, cMaterial, "") }) >= 0 {
-			return // "Brass drain valve installed, old plastic one broke"
+		if m.materialOfOld(a.at, owner) {
+			return
 		}
 	}
 	f := m.equipment.get(owner, a.at)
@@ -65,6 +66,24 @@ func (m *message) give(a attribute, items []mentionOf) {
 	if a.what == "year" || a.what == "cond" || a.what == "age" {
 		m.shared(a, owner, items)
 	}
+}
+
+// materialOfOld tells whether the material at item i, told behind another, is that of the part that came out:
+// "Brass drain valve installed, old plastic one broke", "a brass one, as the plastic one had seized".
+func (m *message) materialOfOld(i int, owner string) bool {
+	v, _ := m.val(i, cMaterial)
+	f := m.equipment.find(owner)
+	if f == nil || f.Material == "" || string(f.Material) == v {
+		return false
+	}
+	if m.says(i-1, "de") {
+		return m.says(i-2, "el", "la", "viejo", "vieja") // but "por uno de bronce"
+	}
+	if strings.HasSuffix(m.text(i), " one") {
+		failed := m.meets(i+1, setOf(cCond, cSym)) || m.inList(i+1, listWasFailing)
+		return m.says(i-1, "the", "that", "old", "their", "his", "her") || m.text(i-1) != "a" && failed
+	}
+	return m.inList(i-1, listInsteadOf)
 }
 
 // write writes an attribute down, unless something better is known; it tells whether what

@@ -404,3 +404,25 @@ func TestBeforeAndAfterTheJobAreTimesThoughNoWorkIsTold(t *testing.T) {
 		{"job 60 is at the corner, rear 70", "70 rear_bibb"},
 	})
 }
+
+func TestATapThatWasWatchedForATimeIsWhereTheGaugeSits(t *testing.T) {
+	says(t, [][2]string{
+		{"Half an hour on the kitchen tap. Nothing running. At the start 60, at the end 71.", "60 kitchen static; 71 kitchen static"},
+		{"Twenty minutes on the back spigot at 12 Elm St. At the start 62, at the end 63.", "62 rear_bibb; 63 rear_bibb"},
+		{"an hour on the front at 12 Elm St. nothing open. started 60, ended 72", "60 front_bibb static; 72 front_bibb static"},
+		{"Una hora en la llave de atrás. Nadie usó agua. Al principio 60, al final 66.", "60 rear_bibb static; 66 rear_bibb static"},
+		{"spent an hour in the kitchen. 60 dollars", "ask none"},
+		{"spent 20 min at the kitchen sink fixing the drip. they have 60 people in there", "leak"},
+	})
+}
+
+func TestTheMaterialOfADrainIsThatOfTheNewOne(t *testing.T) {
+	says(t, [][2]string{
+		{"put a brass drain on the heater, the plastic one was stuck", "drain_valve brass; replaced_drain_valve"},
+		{"new brass drain valve, plastic one snapped off", "drain_valve brass"},
+		{"changed the heater drain, brass now instead of plastic", "drain_valve brass; replaced_drain_valve"},
+		{"cambié el dren del boiler por uno de bronce, el de plástico estaba pegado", "drain_valve brass; replaced_drain_valve"},
+		{"el dren era de plástico, le puse de bronce", "drain_valve brass; replaced_drain_valve"},
+		{"swapped plastic drain valve for brass", "drain_valve brass; replaced_drain_valve"},
+	})
+}

@@ -245,7 +245,7 @@ func (m *message) pointOfGauge(j int, pts []string) string {
 // point with no number beside it: "gauge is on the back", "points: front and back", "Back.".
 func (m *message) weakPointCounts(j, i int) bool {
 	s := &m.sents[j]
-	return m.sentenceIs(j, cGauged, "") || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
+	return m.sentenceIs(j, cGauged, "") || m.watchedAt(i) || s.header >= 0 && s.header < i || s.to-s.from <= 2 || m.text(i+1) == "one" && s.to-s.from <= 4
 }
 
 // onlyNumber tells whether sentence s is a number and no more: "… found the back bib, it
@@ -267,11 +267,30 @@ func (m *message) onlyNumber(s int) bool {
 // gaugeTalk tells whether a sentence says where a gauge sits.
 func (m *message) gaugeTalk(s int) bool {
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
-		if m.is(i, cGauged, "") || m.is(i, cItem, "gauge") || m.text(i) == "lazy hand" {
+		if m.is(i, cGauged, "") || m.is(i, cItem, "gauge") || m.text(i) == "lazy hand" || m.watchedAt(i) {
 			return true
 		}
 	}
 	return m.sents[s].header >= 0
+}
+
+// watchedAt tells whether a gauge was watched for a time at the test point of item i: "half an hour on the
+// kitchen tap".
+func (m *message) watchedAt(i int) bool {
+	if m.items[i].point == "" || m.items[i].role == roleTaken {
+		return false
+	}
+	k := i - 1
+	if m.is(k, cDeterminer, "") {
+		k--
+	}
+	switch {
+	case beginsWith(m.text(i), "on ", "at ", "en "):
+		k++ // "on the back" is one item
+	case !m.says(k, "on", "at", "en", "off"):
+		return false
+	}
+	return m.isNum(k-1) && m.items[k-1].unit == "hour" || m.is(k-1, cUnit, "hour")
 }
 
 // troubled are classes of words whose place is no test point of a pressure told before them.
