@@ -426,3 +426,11 @@ func TestTheMaterialOfADrainIsThatOfTheNewOne(t *testing.T) {
 		{"swapped plastic drain valve for brass", "drain_valve brass; replaced_drain_valve"},
 	})
 }
+
+func TestWhatIsReadOnItIsReadAtTheTapThatWasMended(t *testing.T) {
+	says(t, [][2]string{
+		{"fixed the rear hose bib, was dripping. 66 on it now", "66 rear_bibb after; repaired_leak"},
+		{"repacked the side spigot, it was dripping. 80 off it after", "80 side_bibb after; repaired_leak"},
+		{"replaced the prv. 66 on it after", "66 after; replaced_prv"},
+	})
+}

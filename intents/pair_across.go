@@ -196,6 +196,9 @@ func (m *message) headPoint(s int) string {
 		if len(pts) >= 1 && m.gaugeTalk(j) {
 			return m.pointOfGauge(j, pts)
 		}
+		if len(pts) == 1 && j == s-1 && m.readAtIt(s) && !m.sentenceIs(j, cItem, "") {
+			return pts[0]
+		}
 		if len(pts) == 1 && (!m.tellsTrouble(j) || j == s-1 && m.text(m.sents[s].from) == "there") &&
 			(m.sents[j].to-m.sents[j].from <= 4 || m.headWords(j) <= 3 || m.sentenceIs(j, cRetract, "") || m.sentenceIs(j, cHint, "reported") || m.text(m.sents[s].from) == "there" ||
 				j == s-1 && m.onlyNumber(s)) {
@@ -203,6 +206,16 @@ func (m *message) headPoint(s int) string {
 		}
 	}
 	return ""
+}
+
+// readAtIt tells whether sentence s tells a pressure at the tap that was spoken of: "80 on it after", "62 at it".
+func (m *message) readAtIt(s int) bool {
+	for i := m.sents[s].from; i+2 < m.sents[s].to; i++ {
+		if m.pressed(i) && m.says(i+1, "on", "at", "off", "from", "out of", "en") && m.says(i+2, "it", "that", "that one", "there", "esa", "ella") {
+			return true
+		}
+	}
+	return false
 }
 
 // headWords counts the words of sentence j besides its house and the state of heater and water:
