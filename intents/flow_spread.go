@@ -9,6 +9,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listReadOff = listOf("read off")
+	listLaterOn = listOf("later on")
 )
 
 // flowWithin spreads a flow over the readings lo..hi of its own sentence.
@@ -53,6 +54,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	}
 	if a.flow == assess.Static {
 		m.flowRestedWith(here, a)
+		m.restsOn(here)
 	}
 	// "street 114, after PRV 66 / tub 65, all of it with nothing running", "66 / lav 65, all static"
 	if after && (m.allOfIt(a.at) || len(here) == 1 && m.allSo(a.at)) {
@@ -84,6 +86,32 @@ func (m *message) flowOfList(here []reading, flow assess.Flow) {
 		}
 		here[k].Flow = flow
 	}
+}
+
+// restsOn lets resting water go on to what the same gauge showed later: "with all shut it read 60 and then 74".
+func (m *message) restsOn(here []reading) {
+	for k := 1; k < len(here); k++ {
+		a, b := &here[k-1], &here[k]
+		told := func(k int) bool { return m.flowTag(k) != "" && m.items[k].seg == m.items[b.at].seg }
+		if a.Flow == assess.Static && b.Flow == "" && m.laterOnIt(a.at, b.at) && m.right(b.at, 9, true, told) < 0 {
+			b.Flow = assess.Static
+		}
+	}
+}
+
+// laterOnIt tells whether only words of time stand between two pressures, so that the gauge stayed where it was
+// and the water as it was: "60 and then 74", "60 y luego 74".
+func (m *message) laterOnIt(a, b int) bool {
+	then := false
+	for k := a + 1; k < b; k++ {
+		switch {
+		case m.inList(k, listLaterOn):
+			then = true
+		case !m.isMark(k, ",") && !m.says(k, "and", "y", "it", "to", "a", "at", "it was", "was"):
+			return false
+		}
+	}
+	return then
 }
 
 // fellFrom tells whether two readings are what a pressure fell from and what it fell to.

@@ -434,3 +434,14 @@ func TestWhatIsReadOnItIsReadAtTheTapThatWasMended(t *testing.T) {
 		{"replaced the prv. 66 on it after", "66 after; replaced_prv"},
 	})
 }
+
+func TestRestingWaterGoesOnToWhatTheGaugeShowedLater(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge on the laundry, with all shut it read 60 and then 74", "60 laundry static; 74 laundry static"},
+		{"con todas las llaves cerradas 60 y luego 74 atras", "60 rear_bibb static; 74 rear_bibb static"},
+		{"with nothing running 60 and then 45 with the tub on, rear bib", "60 rear_bibb static; 45 rear_bibb flowing"},
+		{"no hay agua corriendo, 66 atras", "66 rear_bibb static"},
+		{"no hay agua. cocina 0", "no_water; 0 kitchen"},
+		{"black spex in the watr, tub 60", "dark_water; 60 bath"},
+	})
+}
