@@ -341,8 +341,11 @@ func showsInFlow(name assess.SymptomName) bool {
 // shut and it climbs. 62 at first, then 75".
 func (m *message) rowFollows(s int) bool {
 	first := slices.IndexFunc(m.readings, func(r reading) bool { return r.sent > s })
-	if first < 0 || first+1 == len(m.readings) || m.readings[first].sent > s+1 {
+	if first < 0 || first+1 == len(m.readings) {
 		return false
+	}
+	if next := m.readings[first].sent; next > s+2 || next == s+2 && m.lonePoint(s+1) == "" {
+		return false // but "everything shut and it climbs. it's on the kitchen tap. 58, then 67"
 	}
 	a, b := &m.readings[first], &m.readings[first+1]
 	return a.PSI <= b.PSI && (b.inherit || len(a.points) == 0 || len(b.points) == 0 || a.points[0] == b.points[0])

@@ -445,3 +445,12 @@ func TestRestingWaterGoesOnToWhatTheGaugeShowedLater(t *testing.T) {
 		{"black spex in the watr, tub 60", "dark_water; 60 bath"},
 	})
 }
+
+func TestTheTapMayBeToldBetweenRestingWaterAndItsRow(t *testing.T) {
+	says(t, [][2]string{
+		{"no water in use and the gauge climbs\nit's on the kitchen faucet\n9:10 58\n9:20 67", "creep; 58 kitchen static; 67 kitchen static"},
+		{"everything off and the needle climbs\ntub spout\n60 then 74", "creep; 60 bath static; 74 bath static"},
+		{"laundry says 122. 12 Elm St, ring the bell", "122 laundry"},
+		{"does 12 Elm St ring a bell", "ask history"},
+	})
+}
