@@ -454,3 +454,12 @@ func TestTheTapMayBeToldBetweenRestingWaterAndItsRow(t *testing.T) {
 		{"does 12 Elm St ring a bell", "ask history"},
 	})
 }
+
+func TestPressuresAtBareHoursAreASeries(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge on the rear bib. 60 at 9, 66 at 10", "60 rear_bibb; 66 rear_bibb"},
+		{"gauge on the tub. 60 a las 9, 66 a las 10", "60 bath; 66 bath"},
+		{"rear bib, 60 at nine and 66 at ten", "60 rear_bibb; 66 rear_bibb"},
+		{"rear bib 60 at 9, back tomorrow at 10", "60 rear_bibb; plan other in 1"},
+	})
+}

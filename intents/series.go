@@ -24,14 +24,25 @@ func (m *message) timeBeside(i int) bool {
 		_, next := weekdays[m.text(i+1)]
 		return next || m.closes(i) // "mon 62, tue 69, wed 78"
 	}
-	return m.left(i, 5, true, m.clock) >= 0 || (m.text(i+1) == "at" || m.text(i+1) == "@") && i+2 < len(m.items) && m.clock(i+2)
+	if m.text(i+1) == "a" && m.text(i+2) == "las" && i+3 < len(m.items) && m.clock(i+3) {
+		return true
+	}
+	return m.left(i, 5, true, m.clock) >= 0 || m.says(i+1, "at", "@", "a las") && i+2 < len(m.items) && m.clock(i+2)
+}
+
+// beforeClock returns the item before the words that lead to the time at item k: "67 at 9", "67 a las 9".
+func (m *message) beforeClock(k int) int {
+	if m.text(k-1) == "las" && m.text(k-2) == "a" {
+		return k - 3
+	}
+	return k - 2
 }
 
 // clock tells whether item k is a time of day or a number of minutes.
 func (m *message) clock(k int) bool {
 	it := &m.items[k]
-	if it.num != nil && m.text(k-1) == "at" && it.unit == "" && it.num.integer && it.value <= 12 && m.isNum(k+1) {
-		return true // "at 9 67, at 10 74"
+	if it.num != nil && m.says(k-1, "at", "las", "a las") && it.unit == "" && it.num.integer && it.within(1, 12) && (m.isNum(k+1) || m.isNum(m.beforeClock(k))) {
+		return true // "at 9 67, at 10 74", "67 at 9, 74 at 10"
 	}
 	return it.num != nil && (it.num.time || it.unit == "hour" || m.text(k-1) == "min" && !m.sentenceIs(it.sent, cPeak, "") ||
 		m.text(k-1) == "minute" || m.text(k-1) == "minuto")
