@@ -161,7 +161,7 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 
 // asksToConvert tells whether item i asks what something is in another unit.
 func (m *message) asksToConvert(i int, se *sentence) bool {
-	if m.inList(i, listEquals) {
+	if m.inList(i, listEquals) || strings.HasPrefix(m.text(i), "how high ") || strings.HasPrefix(m.text(i), "how tall ") {
 		return true
 	}
 	if m.is(i, cAsk, "convert") || i == se.from && m.says(i, "say", "put", "write") && m.isNum(i+1) || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||

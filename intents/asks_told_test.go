@@ -202,5 +202,9 @@ func TestFurtherWordingsOfAsks(t *testing.T) {
 		{"I put kitchen in the last report but no, it was the shower", "ask correct"},
 		{"can you make a note that the tank at 12 Elm has to be replaced", "plan replace_tank"},
 		{"Would you note that the regulator at 12 Elm has to be replaced?", "plan replace_prv"},
+		{"75 psi, how high would that push water? in ft", "ask convert"},
+		{"how tall a column does 70 psi hold", "ask convert"},
+		{"fix my last one please, el medidor marca 119 no 199", "119 street; ask correct"},
+		{"trailer spare was at 40 lbs, pump it to 65 before tomorrow", "ask none"},
 	})
 }

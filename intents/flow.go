@@ -41,6 +41,7 @@ func (m *message) flows() {
 	if len(all) == 0 || len(m.readings) == 0 {
 		return
 	}
+	all = m.flowsPutRight(all)
 	if m.flowRow(all) {
 		return
 	}
@@ -77,6 +78,35 @@ func (m *message) flows() {
 	}
 	m.closedThem(all)
 	m.ranAndFell(all)
+}
+
+// flowsPutRight drops what was told of the water where the opposite is told behind it with a word that takes
+// it back, and no reading between: "laundry 70 nothing running.. sorry the tub WAS running".
+func (m *message) flowsPutRight(all []mention) []mention {
+	if !m.kinds.has(cRetract) {
+		return all
+	}
+	for k := 1; k < len(all); k++ {
+		a, b := &all[k-1], &all[k]
+		back := func(j int) bool { return m.is(j, cRetract, "") }
+		numbers := m.pressed
+		if a.flow == b.flow || m.items[b.at].sent > m.items[a.at].sent+1 || !m.anyItem(a.at, b.at, back) || m.anyItem(a.at, b.at, numbers) {
+			continue
+		}
+		a.flow = b.flow
+		return slices.Delete(all, k, k+1)
+	}
+	return all
+}
+
+// anyItem tells whether one of the items between a and b is as asked.
+func (m *message) anyItem(a, b int, ok func(k int) bool) bool {
+	for k := a + 1; k < b; k++ {
+		if ok(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // ranAndFell gives running water told between two pressures of a gauge to the second, where words of falling

@@ -392,6 +392,8 @@ func TestFlow(t *testing.T) {
 		{"held nothing at all so I took it off. rear bib 61", "rear_bibb 61"},
 		{"everything in the house off, rear 61", "rear_bibb 61 static"},
 		{"meter 98. kitchen 49 with the tub running. kitchen 58 once all of it was closed", "street 98; kitchen 49 flowing; kitchen 58 static"},
+		{"laundry 70 nothing running.. sorry the tub WAS running", "laundry 70 flowing"},
+		{"kitchen 58 static, sorry hose was on", "kitchen 58 flowing"},
 	})
 }
 

@@ -11,6 +11,7 @@ import (
 var (
 	listHereToday   = listOf("here today")
 	listAsksSymptom = listOf("asks symptom")
+	listDripsNot    = listOf("drips not")
 )
 
 // symptomSeen is a symptom on its way to a statement.
@@ -55,6 +56,22 @@ func (m *message) findSymptoms() {
 	}
 	m.readSigns()
 	m.blockedOnly()
+	m.reliefDryAgain()
+}
+
+// reliefDryAgain drops the leak that is denied in the clause behind a dry relief valve, which only says so
+// again: "válvula de alivio seca, no gotea". "No leaks" is of the house.
+func (m *message) reliefDryAgain() {
+	for _, r := range m.symptoms {
+		if r.Symptom.Symptom != assess.ReliefDischarge || !r.Absent {
+			continue
+		}
+		m.symptoms = slices.DeleteFunc(m.symptoms, func(d symptomSeen) bool {
+			return d.Symptom.Symptom == assess.Leak && d.Absent && d.at > r.at && d.at <= r.at+4 && m.items[d.at].sent == m.items[r.at].sent &&
+				m.inList(d.at, listDripsNot) && m.clauseEnd(d.at)-m.clauseStart(d.at) <= 2
+		})
+		return
+	}
 }
 
 // onlyAsked tells whether the symptom at item i is all that a question holds which nobody answers

@@ -197,6 +197,8 @@ func TestSymptomsInManyWords(t *testing.T) {
 		{"ajuste la reguladora a 65, la señora decia que salia debil", "set_prv to 65; low_flow"},
 		{"replaced the angle stop and it's dry", "repaired_leak"},
 		{"put on a new supply line and it's dry", "repaired_leak"},
+		{"valvula de alivio seca, no gotea", "no relief_discharge"},
+		{"relief valve dry, no leaks", "no relief_discharge; no leak"},
 	})
 }
 

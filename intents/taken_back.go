@@ -75,7 +75,7 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 		return "taken back", true
 	case m.notInSpanish(i):
 		return "taken back", true
-	case m.text(i+1) == "no" && m.isNum(i+2) && (m.says(i-1, "era", "eran") || correct && m.is(i-1, cHint, "rightly")):
+	case m.text(i+1) == "no" && m.isNum(i+2) && (m.says(i-1, "era", "eran") || correct && (m.is(i-1, cHint, "rightly") || m.closes(i+2))):
 		return "", true // the next one is taken back
 	case m.eitherOr(i):
 		return "", true
