@@ -183,8 +183,8 @@ func (m *message) lackedLater(items []mentionOf) {
 // bareLack tells whether item i ends a clause in which no thing is named with a word of lack alone: "mañana le
 // pongo tanque, no tiene", "house lacks one".
 func (m *message) bareLack(i int) bool {
-	if !m.is(i, cLacks, "") || m.says(i, "no", "sin", "without", "missing") {
-		return false
+	if !m.is(i, cLacks, "") || m.says(i, "no", "sin", "without", "missing", "no traia", "no tenia") {
+		return false // "quería cambiarlo pero no traía": the writer had none with him
 	}
 	end := i
 	if m.inList(i+1, listLackedOne) {
