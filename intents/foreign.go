@@ -64,7 +64,8 @@ func (m *message) foreign(i int) (string, bool) {
 			return "a year or a time", true
 		case m.isNum(i-2) && m.says(i-1, "and", "y", ",") && strings.HasPrefix(m.items[i-2].why, "name after") && !m.points(i):
 			return "name after another", true // "photo 62 and 63"
-		case m.is(i+1, cHint, "counted") || m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
+		case m.is(i+1, cHint, "counted") && !(m.gaugeInHand() && m.ledByShowing(i)) || // "got 20 of them" is asked about
+			m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
 		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") &&
 			!(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):

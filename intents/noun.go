@@ -25,6 +25,9 @@ var sidelong = setOf(cWhose, cNamed, cInitial, cHint)
 
 // unknownNoun tells whether item i is a word that the number before it may count.
 func (m *message) unknownNoun(i int) bool {
+	if m.is(i, cHint, "counted") && beginsWith(m.text(i), "of ", "de ") {
+		return false // "20 of them"
+	}
 	if i >= len(m.items) {
 		return false
 	}
