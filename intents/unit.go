@@ -142,7 +142,9 @@ func (m *message) gallonsToSize(i int) bool {
 	if m.cues&cues(cueSizing, cueWh) == 0 || !m.inList(i, listGallonsOf) || !m.is(i+1, cWater, "") {
 		return false
 	}
-	return m.holdsKey(keyTank) || slices.ContainsFunc(m.items, func(it item) bool { return m.p.has(it.tags, cAsk, "tank_size") })
+	return slices.ContainsFunc(m.items, func(it item) bool {
+		return m.p.has(it.tags, cAsk, "tank_size") || m.p.has(it.tags, cItem, "tank") || m.p.has(it.tags, cItem, "expansion_tank") || it.text == "expansion"
+	})
 }
 
 // headUnits takes metres and feet for heads of water where one of them is, or is what the gauge
