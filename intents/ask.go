@@ -300,11 +300,24 @@ func (m *message) otherAsk(s int, not About) bool {
 // asked of: "pull up 12 Elm and plot it", "past visits at 12 Elm, the chart".
 func (m *message) listedBeside(i int) bool {
 	k := i - 1
-	for m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") || m.says(k, "also", "then", "tambien", "me") {
+	for m.is(k, cDeterminer, "") || m.is(k, cHint, "possessive") || m.is(k, cAsk, string(AskTrend)) || m.says(k, "also", "then", "tambien", "me") {
 		k--
 	}
-	house := func(k int) bool { return m.items[k].site }
-	return m.says(k, ",", "and", "y", "&", "+", "plus", "mas") && m.left(k, k, true, house) >= 0
+	return m.says(k, ",", "and", "y", "&", "+", "plus", "mas") && m.left(k, k, true, m.siteAt) >= 0
+}
+
+// siteAt tells whether item k is the street line.
+func (m *message) siteAt(k int) bool { return m.items[k].site }
+
+// trendBesides tells whether sentence s asks for the trend with "and", behind the house that something else is
+// asked of.
+func (m *message) trendBesides(s int) bool {
+	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
+		if m.is(i, cAsk, string(AskTrend)) && m.listedBeside(i) && !m.isMark(i-1, ",") && !m.isMark(i-2, ",") {
+			return true
+		}
+	}
+	return false
 }
 
 // shortSentence tells whether sentence s has at most n words beside marks and the street line.

@@ -89,6 +89,16 @@ func (m *message) asksHowMuch(s, i int) bool {
 	return m.says(k+1, "is", "would", "does") && i <= k+3 && u != "" && u != "psi" && (pressure || !oneOf(m.items[i].unit, "feet", "metre"))
 }
 
+// unitNamed returns the item of sentence s that names a unit of pressure by itself, -1 for none.
+func (m *message) unitNamed(s int) int {
+	for i := m.sents[s].from; i < m.sents[s].to; i++ {
+		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" {
+			return i
+		}
+	}
+	return -1
+}
+
 // loneUnit returns the unit of pressure that sentence s names, when it holds no number and no test
 // point: "inspector wants bar".
 func (m *message) loneUnit(s int) (unit string) {
@@ -242,8 +252,9 @@ const longQuestion = 9
 // spokenOf returns the one pressure of the sentence before s that is not in unit
 // to, when s asks for no more than "what is it in psi"; else -1.
 func (m *message) spokenOf(s int, to string) int {
-	if s == 0 || to == "" || !m.shortSentence(s, 6) && !(m.sents[s].question && m.shortSentence(s, longQuestion)) ||
-		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that", "would that be") && !m.onlyAsksUnit(s) {
+	asks := m.is(m.firstOf(s), cQuestion, "") && m.inList(m.unitNamed(s)-1, listIntoUnit)
+	if s == 0 || to == "" || !m.shortSentence(s, 6) && !((m.sents[s].question || asks) && m.shortSentence(s, longQuestion)) ||
+		!m.sentenceSays(s, "it", "that", "eso", "what is it", "whats that", "what is that", "would that be") && !m.onlyAsksUnit(s) && !asks {
 		return -1
 	}
 	at := -1

@@ -101,7 +101,11 @@ func (m *message) cuesAround(p askPhrase) cueSet {
 func (m *message) askHistory(p askPhrase) {
 	se, t := &m.sents[p.s], p.text
 	if m.p.lex.inList(t, listPulls) {
-		if !p.request || m.otherAsk(p.s, AskHistory) || m.cuesAround(p)&cues(cueTrend, cueOwed, cueErrand) != 0 {
+		cue := m.cuesAround(p)
+		if m.trendBesides(p.s) {
+			cue &^= cues(cueTrend)
+		}
+		if !p.request || m.otherAsk(p.s, AskHistory) || cue&cues(cueTrend, cueOwed, cueErrand) != 0 {
 			return
 		}
 		if t == "pull" && m.text(p.at+1) != "up" && (m.site == nil || !p.begins) || t == "show" && m.text(p.at+1) == "up" {
@@ -112,7 +116,7 @@ func (m *message) askHistory(p askPhrase) {
 		return // "cuando le cambiaron la reguladora bajó a 60"
 	}
 	opening, _, more := strings.Cut(t, " ")
-	request := p.request || m.p.lex.inList(t, listAsksPast) || more && m.p.lex.inList(opening, listAsksPastFirst)
+	request := p.request || m.isMark(p.at-1, ":") && m.right(p.at, 3, false, m.siteAt) >= 0 || m.p.lex.inList(t, listAsksPast) || more && m.p.lex.inList(opening, listAsksPastFirst)
 	switch {
 	case m.p.lex.inList(t, listWhoHas) && (m.site == nil || !m.shortSentence(p.s, 1)):
 		return // "who has the ladder", "who's got 14 Maple this afternoon"

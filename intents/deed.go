@@ -94,7 +94,8 @@ func (m *message) newPartIn(i int) bool {
 // oldTank tells whether the message speaks of a tank that was there before: of an old one, one
 // that failed, or of changing it. A house may as well have had none.
 func (m *message) oldTank() bool {
-	return m.failedTank() || m.has(cPart, "old") || m.has(cDid, "replaced") || m.has(cBase, "replaced") || m.has(cHint, "jobnoun")
+	old := func(k int) bool { return m.is(k, cPart, "old") && !m.is(k, cHint, "original") } // "the prv is original"
+	return m.failedTank() || m.kinds.has(cPart) && m.anyItem(-1, len(m.items), old) || m.has(cDid, "replaced") || m.has(cBase, "replaced") || m.has(cHint, "jobnoun")
 }
 
 // baseDone reads a verb in its base form at item i with words that say it was done.

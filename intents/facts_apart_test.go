@@ -118,3 +118,31 @@ func TestAskedBesidesOrForAnother(t *testing.T) {
 		{"my last message should say 66", "66; ask correct"},
 	})
 }
+
+func TestWhatWasAimedForOrSaidIsNoPressure(t *testing.T) {
+	says(t, [][2]string{
+		{"It was the tub, 47. aimed for 60 on the prv, changed my mind and set it to 65", "47 bath; set_prv to 65"},
+		{"Shut water off at curb. heater thermostat is at 140, she did that herself, I said 120", "shut_off; heater 140 F"},
+		{"rear 88. shower runs 118 on the thermometer", "88 rear_bibb"},
+		{"unas 72 libras más o menos en el lavabo con el boiler prendido", "72 bath firing"},
+		{"new tank on, charged 62. house built in 1978 and the prv is original", "installed_tank to 62; prv year 1978"},
+		{"PRV from 2014, 55 on the dial", "prv year 2014 set 55"},
+	})
+}
+
+func TestWhatIsQuotedIsPutRight(t *testing.T) {
+	says(t, [][2]string{
+		{"> kitchen 28\nno no, 82 at the kitchen, mine was backwards", "82 kitchen; ask correct"},
+		{"> laundry 90 heater idle\nfix mine, laundry 90 but heater firing", "90 laundry firing; ask correct"},
+		{"> kitchen 28\nthanks, kitchen 66 here", "66 kitchen"},
+	})
+}
+
+func TestTheChartIsAskedForBesides(t *testing.T) {
+	says(t, [][2]string{
+		{"pull whatever we have on 830 Gannet Cove and plot it too", "ask history; ask trend"},
+		{"Before I call her back: past visits at 66 Gull Harbor, the chart, and the customer sheet", "ask history; ask report; ask trend"},
+		{"show me how 16 Halyard Ln has been going, a chart would be good", "ask trend"},
+		{"350 kpa on this sticker, what do i tell the lady in psi", "ask convert"},
+	})
+}

@@ -126,6 +126,9 @@ func (m *message) flowNamed(i int) assess.Flow {
 		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "heater") || m.is(k, cBurner, "") }) >= 0 {
 		return "" // "the water heater going full blast"
 	}
+	if strings.HasSuffix(m.text(i), " runs") && m.isNum(i+1) {
+		return "" // "shower runs 118 on the thermometer"
+	}
 	near := 2
 	if m.says(i, "corriendo", "flowing", "running water") {
 		near = 3

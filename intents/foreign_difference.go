@@ -90,6 +90,9 @@ func (m *message) isGone(i int) bool {
 // differenceBehind tells whether the word behind the number at i makes it a difference: "12 psi
 // less", "a 20 lb drop".
 func (m *message) differenceBehind(i int) bool {
+	if m.says(i+1, "mas") && m.says(i+2, "o") && m.says(i+3, "menos") {
+		return false // "unas 72 libras más o menos"
+	}
 	switch strings.TrimSuffix(m.text(i+1), " than") {
 	case "off":
 		return pressureUnit(m.items[i].unit) &&

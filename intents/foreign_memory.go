@@ -311,6 +311,9 @@ func (m *message) saidBy(i int) bool {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.said(k, keySays) })
+	if p := m.prevNum(i); (m.text(i-1) == "i said" || k >= 0 && m.text(k-1) == "i") && p >= 0 && m.items[p].sent == m.items[i].sent && m.numIs(p, roleTemp, roleSetting, roleTo) {
+		return !m.points(i) // "thermostat is at 140, she did that, I said 120"
+	}
 	return k >= 0 && (m.inList(k-1, listPeople) || m.inList(k-2, listPeople)) && m.items[k].seg == m.items[i].seg && !m.points(i)
 }
 

@@ -28,6 +28,26 @@ func (m *message) quotedPoint() string {
 	return point
 }
 
+// rightsQuoted tells whether sentence s begins with a word of a slip under a line that is quoted, and tells a
+// pressure behind it: "> kitchen 28" over "no no, 82 at the kitchen".
+func (m *message) rightsQuoted(s int) bool {
+	if len(m.clean.quoted) == 0 || !m.readingLike(s) {
+		return false
+	}
+	from := m.sents[s].from
+	for k := 0; k < from; k++ {
+		if !m.items[k].mark && !m.items[k].site {
+			return false // no more than the quoted house stands before
+		}
+	}
+	for i := from; i < min(from+3, m.sents[s].to) && m.items[i].num == nil && m.items[i].point == ""; i++ {
+		if m.inList(i, listSlipSorry) || m.inList(i, listOwnsUp) || m.says(i, "no") && m.says(i+1, "no") {
+			return true
+		}
+	}
+	return false
+}
+
 // ownQuote tells whether quoted lines are the writer's own note, set off from its head or
 // without any word beside them: a line that answers somebody comes after what it quotes.
 func ownQuote(text string, quoted []span) bool {
