@@ -106,9 +106,9 @@ func (p *phraseAt) house() bool {
 	if p.m.site == nil || p.at >= p.end {
 		return false
 	}
-	for i := range p.m.items {
-		if it := &p.m.items[i]; it.site && it.tok == p.at {
-			p.at = it.tok + it.n
+	for k := range p.m.sites {
+		if a := &p.m.sites[k]; a.from == p.at && a.score >= 0 {
+			p.at = a.to
 			return true
 		}
 	}
