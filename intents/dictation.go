@@ -257,8 +257,18 @@ func letterBelow(digit string) string {
 	return ""
 }
 
+// soundsLikeNumber tells whether w spells a spoken number by its sound: "qince".
+func soundsLikeNumber(w string) bool {
+	for n := range numberWords {
+		if sound(n) == sound(w) {
+			return true
+		}
+	}
+	return false
+}
+
 // joinSlips makes one word of a word with a digit hit in place of the letter
-// above it: "fr0nt", "k1tchen". Its digit is no number.
+// above it: "fr0nt", "k1tchen". Its digit is no number. No number is made of one.
 func joinSlips(toks []token) []token {
 	first := 1
 	for first < len(toks) && (toks[first].kind != number || !toks[first].glued) {
@@ -272,7 +282,8 @@ func joinSlips(toks []token) []token {
 		t := toks[i]
 		if n := len(out); n > 0 && i+1 < len(toks) && t.kind == number && t.glued && out[n-1].kind == word && toks[i+1].kind == word &&
 			toks[i+1].glued {
-			if l := letterBelow(t.num.digits); l != "" && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 {
+			if l := letterBelow(t.num.digits); l != "" && isLetter(out[n-1].raw[0]) && len(out[n-1].text)+len(toks[i+1].text) >= 3 &&
+				!soundsLikeNumber(out[n-1].text+l+toks[i+1].text) {
 				w := &out[n-1]
 				w.becomes(word, w.text+l+toks[i+1].text)
 				w.raw += t.raw + toks[i+1].raw
