@@ -66,6 +66,8 @@ func TestSeizedOrWeepingTogetherWithOtherThings(t *testing.T) {
 		{"t&p dripping, drain valve seized", "drain_valve failed; relief_discharge"},
 		{"tank charged to 60, relief valve weeping", "charged_tank to 60; relief_discharge"},
 		{"relief valve is not dripping and there are no leaks", "no leak; no relief_discharge"},
+		{"t&p dry and no leaks", "no leak; no relief_discharge"},
+		{"t&p dripping and no leaks", "no leak; relief_discharge"},
 		{"banging when the shower shuts: none", "no hammer"},
 		{"no pressure problem found, 65 kitchen", "65 kitchen"},
 		{"two toilets that keep running, 66 kitchen", "66 kitchen; leak"},

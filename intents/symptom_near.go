@@ -72,8 +72,8 @@ func (m *message) reliefBefore(i int) bool {
 		switch {
 		case m.is(k, cRelief, ""):
 			return true
-		case m.is(k, cNeg, "") && k < i && m.meets(k-1, setOf(cDischarge, cDry, cBlocked)):
-			return false // "no relief discharge no leaks", "T&P dry no leaks"
+		case m.is(k, cNeg, "") && k < i && m.meets(m.pastAnd(k-1), setOf(cDischarge, cDry, cBlocked)):
+			return false // "no relief discharge no leaks", "T&P dry and no leaks"
 		case m.is(k, cPresent, "") && m.is(k+1, cNeg, "") && m.says(k-1, "and", "but", "y", "pero"):
 			return false // "the relief is dry and there are no leaks"
 		case m.isMark(k, "(", ")", ":", "=", "-"), m.items[k].num != nil && m.factual(k):
@@ -85,6 +85,14 @@ func (m *message) reliefBefore(i int) bool {
 		}
 	}
 	return false
+}
+
+// pastAnd returns the item before the "and" at item k, or k where none stands there.
+func (m *message) pastAnd(k int) int {
+	if m.says(k, "and", "y", "&") {
+		return k - 1
+	}
+	return k
 }
 
 // goesOn tells whether a clause that begins at item k tells on about the last one with the verb
