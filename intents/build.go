@@ -125,7 +125,11 @@ func (m *message) lookUpRest(inSite []int) {
 func (m *message) layItems(inSite []int) {
 	m.items = slices.Grow(m.scratch.items[:0], len(m.toks))
 	m.open.add(alwaysOpen)
+	stop := 0 // where the words from i on end, at a street line or with the message
 	for i := 0; i < len(m.toks); {
+		for stop = max(stop, i); stop < len(m.toks) && inSite[stop] == 0; {
+			stop++
+		}
 		t := &m.toks[i]
 		switch k := inSite[i]; {
 		case k > 0:
@@ -143,16 +147,16 @@ func (m *message) layItems(inSite []int) {
 			it.num, it.value = t.num, t.num.value
 			i++
 		default:
-			i += m.addWords(i, inSite)
+			i += m.addWords(i, stop)
 		}
 	}
 	m.scratch.items = m.items
 }
 
 // addWords makes an item of the phrase that begins at token i, or two of a word that was
-// written for two; it returns how many tokens they take.
-func (m *message) addWords(i int, inSite []int) int {
-	node, n := m.phraseAt(i, inSite)
+// written for two; it returns how many tokens they take. The words end at stop.
+func (m *message) addWords(i, stop int) int {
+	node, n := m.phraseAt(i, stop)
 	if n > 0 {
 		if it := m.add(i, n); node != 0 {
 			m.means(it, node)
@@ -170,15 +174,18 @@ func (m *message) addWords(i int, inSite []int) int {
 	return 1
 }
 
+// longestPhrase is how many words a phrase has at most.
+const longestPhrase = 9
+
 // phraseAt finds the longest phrase that begins at token i, its node and how many tokens it
-// takes; a node of 0 is a word by itself. What follows may claim the end of a phrase.
-func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
-	p, end := m.p, i+1
-	for end < len(m.toks) && inSite[end] == 0 && end < i+9 {
-		end++
+// takes; a node of 0 is a word by itself. What follows may claim the end of a phrase. The
+// words end at stop.
+func (m *message) phraseAt(i, stop int) (node int32, n int) {
+	p, end := m.p, min(i+longestPhrase, stop)
+	if node, n = p.lex.find(m.toks, i, end); n < 2 {
+		return node, n
 	}
-	node, n = p.lex.find(m.toks, i, end)
-	if n >= 2 && i+n < len(m.toks) && inSite[i+n] > 0 && p.lex.kinds(node).has(cTarget) {
+	if i+n == stop && stop < len(m.toks) && p.lex.kinds(node).has(cTarget) {
 		// "prv's shot for 12 Elm": nothing is aimed at
 		if nd, k := p.lex.find(m.toks, i, i+n-1); k > 0 {
 			node, n = nd, k
@@ -197,7 +204,7 @@ func (m *message) phraseAt(i int, inSite []int) (node int32, n int) {
 	}
 	last := i + n - 1
 	next, k := p.lex.find(m.toks, last, min(end+2, len(m.toks)))
-	if k < 2 || inSite[min(last+k-1, len(m.toks)-1)] > 0 || !p.givesWay(node, n, next, k) {
+	if k < 2 || last+k > stop || !p.givesWay(node, n, next, k) {
 		return node, n
 	}
 	if node, n = p.lex.find(m.toks, i, last); n == 0 {

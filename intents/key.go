@@ -211,7 +211,7 @@ func (m *message) holdsKey(k key) bool { return (m.keys|m.allKeys)&k != 0 }
 
 // said tells whether item i is one of a list of words.
 func (m *message) said(i int, k key) bool {
-	return i >= 0 && i < len(m.items) && m.items[i].keys&k != 0
+	return uint(i) < uint(len(m.items)) && m.items[i].keys&k != 0
 }
 
 // wordsOf returns the words of a table.

@@ -21,7 +21,7 @@ func (m *message) is(i int, c class, value string) bool {
 //
 //go:noinline
 func (m *message) val(i int, c class) (string, bool) {
-	if i < 0 || i >= len(m.items) || !m.items[i].kinds.has(c) {
+	if uint(i) >= uint(len(m.items)) || !m.items[i].kinds.has(c) {
 		return "", false
 	}
 	return m.p.value(m.items[i].tags, c)
@@ -29,7 +29,7 @@ func (m *message) val(i int, c class) (string, bool) {
 
 // text returns the words of item i as the lexicon spells them; "" beyond the message.
 func (m *message) text(i int) string {
-	if i < 0 || i >= len(m.items) {
+	if uint(i) >= uint(len(m.items)) {
 		return ""
 	}
 	return m.items[i].text
@@ -39,7 +39,7 @@ func (m *message) text(i int) string {
 func (m *message) entryOf(i int) *entry { return m.p.lex.of(&m.toks[m.items[i].tok]) }
 
 // isNum tells whether item i is a number.
-func (m *message) isNum(i int) bool { return i >= 0 && i < len(m.items) && m.items[i].num != nil }
+func (m *message) isNum(i int) bool { return uint(i) < uint(len(m.items)) && m.items[i].num != nil }
 
 // span returns the message's own words of items from..to.
 func (m *message) span(from, to int) string {
@@ -53,7 +53,9 @@ func (m *message) span(from, to int) string {
 // says tells whether item i reads as one of some words.
 //
 //go:noinline
-func (m *message) says(i int, words ...string) bool { return oneOf(m.text(i), words...) }
+func (m *message) says(i int, words ...string) bool {
+	return uint(i) < uint(len(m.items)) && among(m.items[i].text, words)
+}
 
 // isAny tells whether item i has one of some values of a class.
 //
@@ -69,11 +71,11 @@ func (m *message) isAny(i int, c class, values ...string) bool {
 
 // meets tells whether item i has one of some classes.
 func (m *message) meets(i int, classes classSet) bool {
-	return i >= 0 && i < len(m.items) && m.items[i].kinds.meets(classes)
+	return uint(i) < uint(len(m.items)) && m.items[i].kinds.meets(classes)
 }
 
 // pointAt tells whether item i names a test point.
-func (m *message) pointAt(i int) bool { return i >= 0 && i < len(m.items) && m.items[i].point != "" }
+func (m *message) pointAt(i int) bool { return uint(i) < uint(len(m.items)) && m.items[i].point != "" }
 
 // stopAt tells whether a mark stands at i, or nothing more.
 func (m *message) stopAt(i int) bool { return i >= len(m.items) || i >= 0 && m.items[i].mark }
@@ -168,17 +170,11 @@ func (m *message) clauseEnd(i int) int {
 	return k
 }
 
+// isMark tells whether item i is one of some marks.
+//
 //go:noinline
 func (m *message) isMark(i int, marks ...string) bool {
-	if i < 0 || i >= len(m.items) || !m.items[i].mark {
-		return false
-	}
-	for _, x := range marks {
-		if m.items[i].text == x {
-			return true
-		}
-	}
-	return false
+	return uint(i) < uint(len(m.items)) && m.items[i].mark && among(m.items[i].text, marks)
 }
 
 func (m *message) taken(k int) bool { return m.items[k].role == roleTaken }

@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // phraseSet is a table of words and phrases that one rule knows by their letters, as the
 // lexicon spells them. What means the same to many rules is a class of the lexicon.
@@ -28,9 +31,15 @@ func beginsWith(s string, stems ...string) bool {
 // oneOf tells whether s is one of some words.
 //
 //go:noinline
-func oneOf(s string, words ...string) bool {
+func oneOf(s string, words ...string) bool { return among(s, words) }
+
+// among tells whether s is one of some words. Most differ from it in their length or in their first letter.
+func among(s string, words []string) bool {
+	if s == "" {
+		return slices.Contains(words, "")
+	}
 	for _, w := range words {
-		if s == w {
+		if len(w) == len(s) && w[0] == s[0] && w == s {
 			return true
 		}
 	}

@@ -29,8 +29,12 @@ type node struct {
 	n      uint16 // how long it is
 	sense  uint16 // 0 for none
 	opened uint16 // what its letters say, an index; 0 for nothing
+	leads  uint16 // the words that it leads on by, a bit each by their last digits
 	kids   int32  // where its branches begin
 }
+
+// mayLead tells whether a word may lead on from a node; where it does not, surely none does.
+func (n *node) mayLead(word int32) bool { return n.leads>>(word&15)&1 != 0 }
 
 // branch leads from a node of the trie by a word to the next node.
 type branch struct{ word, node int32 }
@@ -165,6 +169,7 @@ func (l *trie) grown() {
 		}
 		for k := l.sprouts[n].first; k != 0; k = l.sprouts[k].next {
 			l.branches = append(l.branches, branch{l.sprouts[k].word, k})
+			l.nodes[n].leads |= 1 << (l.sprouts[k].word & 15)
 		}
 		if some := l.branches[from:]; len(some) > 1 {
 			slices.Reverse(some) // the oldest first: most are in order then
@@ -231,13 +236,23 @@ func (l *lexicon) match(toks []token, i, end int) (tags []tag, n int) {
 	return l.tags(node), n
 }
 
-// find is match, with the node of the trie in place of its tags.
+// find is match, with the node of the trie in place of its tags. Most words begin no phrase, or
+// one that is a word long.
 func (l *lexicon) find(toks []token, i, end int) (node int32, n int) {
-	return l.walk(toks, i, i, end, 0)
+	if i >= end || toks[i].kind == mark {
+		return 0, 0
+	}
+	for _, id := range toks[i].cand {
+		if first := l.first[id]; first != 0 {
+			if b, m := l.walk(toks, i, i+1, end, first); m > n {
+				node, n = b, m
+			}
+		}
+	}
+	return node, n
 }
 
-// after returns the node that a word leads to from a node. Most words begin no
-// phrase, so the first step is a look into a table.
+// after returns the node that a word leads to from a node.
 func (l *lexicon) after(node, word int32) (int32, bool) {
 	if node == 0 {
 		n := l.first[word]
@@ -259,17 +274,19 @@ func (l *lexicon) after(node, word int32) (int32, bool) {
 	return 0, false
 }
 
-// walk goes on with the phrase that began at start: the longest one found, its node and how many tokens it takes.
+// walk goes on with the phrase that began at start and has come to a node: the longest one found, its node and how many
+// tokens it takes.
 func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32, n int) {
-	if node != 0 && l.nodes[node].sense != 0 {
+	at := &l.nodes[node]
+	if at.sense != 0 {
 		best, n = node, i-start
 	}
-	if i >= end {
+	if i >= end || at.leads == 0 {
 		return best, n
 	}
 	t := &toks[i]
 	if t.kind == mark {
-		if node != 0 && t.text == "-" && i+1 < end {
+		if t.text == "-" && i+1 < end {
 			if b, m := l.walk(toks, start, i+1, end, node); m > n+1 {
 				return b, m
 			}
@@ -277,6 +294,9 @@ func (l *lexicon) walk(toks []token, start, i, end int, node int32) (best int32,
 		return best, n
 	}
 	for _, id := range t.cand {
+		if !at.mayLead(id) {
+			continue
+		}
 		if nx, ok := l.after(node, id); ok {
 			if b, m := l.walk(toks, start, i+1, end, nx); m > n {
 				best, n = b, m
