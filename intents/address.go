@@ -298,9 +298,12 @@ func allCaps(toks []token) bool {
 
 // nameOf writes toks[from:to] as a street's name.
 func (p *Parser) nameOf(toks []token, from, to int) string {
+	if to == from+1 && toks[from].kind == word {
+		return title(toks[from].raw)
+	}
 	var b strings.Builder
 	for k := from; k < to; k++ {
-		t := toks[k]
+		t := &toks[k]
 		if t.kind == mark {
 			if t.text == "-" {
 				b.WriteString("-")

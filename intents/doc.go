@@ -39,7 +39,8 @@
 //
 // Words are looked up:
 //
-//	lexicon trie entry class       the phrases of folder lexicon and what they mean
+//	lexicon trie entry entry_table class
+//	                               the phrases of folder lexicon and what they mean
 //	conjugate conjugate_english    the forms of verbs
 //	spelling spelling_joined       slips of the keyboard, blanks left out
 //	list phrases                   words that one rule knows by their letters, in lexicon/lists_*.txt

@@ -85,10 +85,10 @@ func (l *lends[S]) none() bool { return l.alone == 0 && len(l.pairs) == 0 }
 
 // entry returns the entry of a word, a new one for a new word.
 func (l *lexicon) entry(w string) *entry {
-	e := l.entries[w]
+	e := l.entries.find(w)
 	if e == nil {
 		e = &entry{word: w, id: -1}
-		l.entries[w] = e
+		l.entries.add(e)
 		l.bags.add(w)
 	}
 	return e
@@ -99,7 +99,7 @@ func (l *lexicon) look(w string) *entry {
 	if len(w) == 1 {
 		return l.letters[w[0]]
 	}
-	if e := l.entries[w]; e != nil {
+	if e := l.entries.find(w); e != nil {
 		return e
 	}
 	return stranger
@@ -119,7 +119,7 @@ func (l *lexicon) inSmall(w string) *entry {
 		}
 		room[i] = small
 	}
-	return l.entries[string(room[:len(w)])]
+	return l.entries.find(string(room[:len(w)]))
 }
 
 // of returns the entry of a token, which keeps it.
@@ -156,7 +156,8 @@ func (l *lexicon) enter() {
 	for w := range l.lists[listSpanishStreets] {
 		l.entry(w).calle = true
 	}
-	for w, e := range l.entries {
+	for e := range l.entries.all() {
+		w := e.word
 		e.bare = vowelless(w)
 		e.cues = e.cue.any()
 		for _, p := range e.parted {
@@ -166,16 +167,16 @@ func (l *lexicon) enter() {
 			e.cues |= cues(cueAux)
 		}
 		if n := len(w) - 1; n > 2 && w[n] == 's' {
-			e.one = l.entries[w[:n]]
+			e.one = l.entries.find(w[:n])
 		}
 	}
 	for b := range l.letters {
-		if l.letters[b] = l.entries[string([]byte{byte(b)})]; l.letters[b] == nil {
+		if l.letters[b] = l.entries.find(string([]byte{byte(b)})); l.letters[b] == nil {
 			l.letters[b] = stranger
 		}
 	}
 	l.byID = make([]*entry, len(l.words))
 	for id, w := range l.words {
-		l.byID[id] = l.entries[w]
+		l.byID[id] = l.entries.find(w)
 	}
 }

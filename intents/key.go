@@ -197,7 +197,7 @@ func (r *keyring) enter(l *lexicon) {
 	l.enterLeads()
 	l.enterAsks()
 	for b := range l.letters {
-		if e := l.entries[string([]byte{byte(b)})]; e != nil {
+		if e := l.entries.find(string([]byte{byte(b)})); e != nil {
 			l.letters[b] = e
 		}
 	}

@@ -35,7 +35,7 @@ type lexicon struct {
 	suffixes map[string]string  // what is written for a street's suffix beside the tables: "blv"
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
-	entries  map[string]*entry  // by word: all that is known of it
+	entries  entryTable         // by word: all that is known of it
 	letters  [256]*entry        // the same, of letters, figures and marks alone
 	bags     bagSet             // of those words
 	byID     []*entry           // the same, by word of the vocabulary
@@ -58,7 +58,7 @@ func newLexicon() *lexicon {
 	l := &lexicon{
 		skeleton: map[string][]int32{}, toward: map[string]bool{},
 		alias: map[string][]int32{}, suffixes: map[string]string{}, sounds: map[string]string{}, short: map[string]string{},
-		entries: make(map[string]*entry, 2*entries), // half empty, so that a word is found at once
+		entries: newEntryTable(entries),
 		trie:    newTrie(), lists: make([]phraseSet, len(listNames)),
 	}
 	l.spells.Grow(spelt * nodes)

@@ -74,13 +74,8 @@ func (d *scratch) candidates(l *lexicon, w string) []int32 {
 	return ids
 }
 
-// clear forgets the message, keeping the room.
+// clear forgets the message, keeping the room; what stands there is written over by the next one.
 func (d *scratch) clear() {
-	clear(d.toks)
-	clear(d.items)
-	clear(d.sites)
-	clear(d.points)
-	clear(d.said)
 	d.nums, d.points, d.at, d.said = d.nums[:0], d.points[:0], d.at[:0], d.said[:0]
 	d.reset()
 }

@@ -30,7 +30,7 @@ func (l *lexicon) swappedFrom(w string) string {
 	at, others := 0, 0
 	for i := 1; i+1 < len(letters); i++ {
 		letters[i], letters[i+1] = letters[i+1], letters[i]
-		if e := l.entries[string(letters)]; e != nil && letters[i] != letters[i+1] {
+		if e := l.entries.find(string(letters)); e != nil && letters[i] != letters[i+1] {
 			switch {
 			case found == nil || e.known() && !found.known():
 				found, at, others = e, i, 0

@@ -18,7 +18,7 @@ type street struct {
 
 // street reads a street's name at toks[j]; spoken tells that the house number was.
 func (p *Parser) street(toks []token, j int, spoken bool) (street, bool) {
-	if j >= len(toks) {
+	if j >= len(toks) || toks[j].kind == mark {
 		return street{}, false
 	}
 	switch toks[j].text {

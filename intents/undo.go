@@ -151,14 +151,26 @@ func (u *undoer) step(i int) int {
 	case b < ' ' || b == 0x7f:
 		u.put(" ", i)
 	case b < utf8.RuneSelf:
-		u.out = append(u.out, b)
-		u.off = append(u.off, int32(i))
+		return u.keep(i)
 	default:
 		r, n := utf8.DecodeRuneInString(u.raw[i:])
 		u.rune(r, i, n)
 		return n
 	}
 	return 1
+}
+
+// keep writes the bytes from i on up to the next that may be undone, as they are.
+func (u *undoer) keep(i int) int {
+	end := i + 1
+	for end < len(u.raw) && asItIs[u.raw[end]] {
+		end++
+	}
+	u.out = append(u.out, u.raw[i:end]...)
+	for k := i; k < end; k++ {
+		u.off = append(u.off, int32(k))
+	}
+	return end - i
 }
 
 // colon undoes the name of a picture, ":wrench:", of which only a tick says something.
