@@ -175,7 +175,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		return true
 	}
 	if m.is(i, cAsk, "convert") || i == se.from && m.says(i, "say", "put", "write") && m.isNum(i+1) || m.is(i, cAsk, "") && strings.HasPrefix(m.text(i), "what") ||
-		i <= se.from+1 && (i == se.from || m.inList(se.from, listFillers)) && m.wordCues(m.items[i].tok)&cues(cueWant, cueShow) != 0 {
+		i <= se.from+1 && (i == se.from || m.inList(se.from, listFillers)) && m.wordCues(m.items[i].tok)&(cueWant|cueShow) != 0 {
 		return true
 	}
 	if m.is(i, cQuestion, "") && m.says(i-1, "is", "es", "makes", "son") && (m.closes(i) || m.inList(i+1, listIntoUnit)) {

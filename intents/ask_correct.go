@@ -102,7 +102,7 @@ func (m *message) reportTalk(s int) bool {
 }
 
 // amends are the cues of words that put a report right.
-var amends = cues(cueFalse, cueMistake, cueAmend)
+var amends = cueFalse | cueMistake | cueAmend
 
 // airInTank tells whether sentence s speaks of the air in an expansion tank, and of no test point: "air charge in the
 // tank came up 18, should have been 62".
@@ -130,12 +130,12 @@ func (m *message) correctsByCues(s int) bool {
 		return false
 	}
 	set := m.cuesOf(s, se.from, se.to)
-	if set.has(cueFalse) && set&cues(cueSent, cueEntry, cueLast) != 0 {
+	if set.has(cueFalse) && set&(cueSent|cueEntry|cueLast) != 0 {
 		return s == 0 || !m.readingBefore(se.from)
 	}
 	opener, amending := true, false
 	// "correct the last one. it was 68 at the kitchen"
-	bare := se.numbers == 0 && set&cues(cueSent, cueLast) != 0 && set&cues(cueItem, cueFollow, cueSite) == 0
+	bare := se.numbers == 0 && set&(cueSent|cueLast) != 0 && set&(cueItem|cueFollow|cueSite) == 0
 	for i := se.from; i < se.to; i++ {
 		it := &m.items[i]
 		switch {

@@ -24,128 +24,127 @@ type recipe struct {
 var recipes = []recipe{
 	// "yank the report I just posted", "no guardes lo último"
 	{
-		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueLast, cueSent, cueEntry)},
-		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueFollow, cueHow), first: true,
+		about: AskUndo, needs: []cueSet{cueRemove, cueLast | cueSent | cueEntry},
+		bars: cueKeep | cueForeign | cueErrand | cueWh | cueAux | cueReading | cueFollow | cueHow, first: true,
 	},
 	{
-		about: AskUndo, needs: []cueSet{cues(cueTake), cues(cueLast, cueSent), cues(cueEntry, cueSent)},
-		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueFollow, cueReading),
+		about: AskUndo, needs: []cueSet{cueTake, cueLast | cueSent, cueEntry | cueSent},
+		bars: cueKeep | cueForeign | cueErrand | cueWh | cueAux | cueFollow | cueReading,
 	},
 	// "delete!", alone
-	{about: AskUndo, needs: []cueSet{cues(cueRemove)},
-		bars: ^cues(cueRemove, cueTake, cueSmall, cueGreet, cueClose, cueFinish, cueOrders), first: true},
+	{about: AskUndo, needs: []cueSet{cueRemove},
+		bars: ^(cueRemove | cueTake | cueSmall | cueGreet | cueClose | cueFinish | cueOrders), first: true},
 	{
-		about: AskUndo, needs: []cueSet{cues(cueRemove), cues(cueThat)},
-		bars: cues(cueKeep, cueForeign, cueErrand, cueWh, cueAux, cueReading, cueSite, cueItem, cueOther, cueSpan, cueClosed),
+		about: AskUndo, needs: []cueSet{cueRemove, cueThat},
+		bars: cueKeep | cueForeign | cueErrand | cueWh | cueAux | cueReading | cueSite | cueItem | cueOther | cueSpan | cueClosed,
 	},
 	// "didn't mean to send that", "sent that to the wrong apartment"
-	{about: AskUndo, needs: []cueSet{cues(cueUnmeant), cues(cueSent, cueEntry)}, bars: cues(cueReading, cueWh)},
-	{about: AskUndo, needs: []cueSet{cues(cueMisplaced), cues(cueSent, cueLast, cueEntry, cueRemove)}, bars: cues(cueReading, cueWh, cueItem)},
+	{about: AskUndo, needs: []cueSet{cueUnmeant, cueSent | cueEntry}, bars: cueReading | cueWh},
+	{about: AskUndo, needs: []cueSet{cueMisplaced, cueSent | cueLast | cueEntry | cueRemove}, bars: cueReading | cueWh | cueItem},
 	// "give me an example of a message", "how do I take one back", "qué te puedo preguntar"
 	{
-		about: AskHelp, needs: []cueSet{cues(cueHowTo), cues(cueShow, cueWant, cueWh, cueAux), cues(cueBot, cueTell)},
-		bars: cues(cueSite, cueReading, cuePerson, cueErrand, cueItem), first: true,
+		about: AskHelp, needs: []cueSet{cueHowTo, cueShow | cueWant | cueWh | cueAux, cueBot | cueTell},
+		bars: cueSite | cueReading | cuePerson | cueErrand | cueItem, first: true,
 	},
 	{
-		about: AskHelp, needs: []cueSet{cues(cueHow, cueWh), cues(cueTell), cues(cueBot)},
-		bars: cues(cueSite, cueReading, cuePast, cueForeign, cueErrand, cuePerson),
+		about: AskHelp, needs: []cueSet{cueHow | cueWh, cueTell, cueBot},
+		bars: cueSite | cueReading | cuePast | cueForeign | cueErrand | cuePerson,
 	},
 	// "what have I promised people", "who needs a recheck this week"
 	{
-		about: AskDue, needs: []cueSet{cues(cueWh, cueShow, cueMark, cueAux), cues(cueOwed)},
-		bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueItem, cueKeep),
+		about: AskDue, needs: []cueSet{cueWh | cueShow | cueMark | cueAux, cueOwed},
+		bars: cueReading | cueShift | cueForeign | cueErrand | cuePaper | cuePuzzle | cueItem | cueKeep,
 	},
 	{
-		about: AskDue, needs: []cueSet{cues(cueWh), cues(cueOwed), cues(cuePeriod)},
-		bars: cues(cueReading, cueShift, cueForeign, cueErrand, cuePaper, cuePuzzle, cueKeep, cueSite),
+		about: AskDue, needs: []cueSet{cueWh, cueOwed, cuePeriod},
+		bars: cueReading | cueShift | cueForeign | cueErrand | cuePaper | cuePuzzle | cueKeep | cueSite,
 	},
 	{
-		about: AskDue, needs: []cueSet{cues(cueWh, cueShow), cues(cueFollow)},
-		bars: cues(cueReading, cueShift, cueClose, cueForeign, cuePast, cueFinish, cueDefer),
+		about: AskDue, needs: []cueSet{cueWh | cueShow, cueFollow},
+		bars: cueReading | cueShift | cueClose | cueForeign | cuePast | cueFinish | cueDefer,
 	},
 	// "pressures at 14 Maple as a line"
 	{
-		about: AskTrend, needs: []cueSet{cues(cueTrend), cues(cueRecord), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueOther, cueItem, cueErrand, cueIt, cueThat),
+		about: AskTrend, needs: []cueSet{cueTrend, cueRecord, cueSite},
+		bars: cueReading | cueForeign | cueOther | cueItem | cueErrand | cueIt | cueThat,
 	},
-	{about: AskTrend, needs: []cueSet{cues(cueAsks), cues(cueTrend), cues(cueSite, cueHere, cueRecord)},
-		bars: cues(cueReading, cueForeign, cueOther), amid: true},
+	{about: AskTrend, needs: []cueSet{cueAsks, cueTrend, cueSite | cueHere | cueRecord},
+		bars: cueReading | cueForeign | cueOther, amid: true},
 	// "draw the pressure over the last year", "has it been drifting"
-	{about: AskTrend, needs: []cueSet{cues(cueAsks, cueOrders), cues(cueTrend), cues(cueSite, cueHere, cueRecord)},
-		bars: cues(cueReading, cueForeign)},
+	{about: AskTrend, needs: []cueSet{cueAsks | cueOrders, cueTrend, cueSite | cueHere | cueRecord},
+		bars: cueReading | cueForeign},
 	// "owner would like the paperwork"
-	{about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cuePerson)},
-		bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh), amid: true},
+	{about: AskReport, needs: []cueSet{cueShow | cueWant | cueMake, cuePaper, cuePerson},
+		bars: cueOffice | cueForeign | cueSent | cueReading | cueWh, amid: true},
 	{
-		about: AskReport, needs: []cueSet{cues(cueShow, cueWant, cueMake), cues(cuePaper), cues(cueSite, cueHere)},
-		bars: cues(cueOffice, cueForeign, cueSent, cueReading, cueWh),
+		about: AskReport, needs: []cueSet{cueShow | cueWant | cueMake, cuePaper, cueSite | cueHere},
+		bars: cueOffice | cueForeign | cueSent | cueReading | cueWh,
 	},
 	{
-		about: AskReport, needs: []cueSet{cues(cueMake), cues(cueOrders), cues(cuePerson)},
-		bars: cues(cueOffice, cueForeign, cueSent, cueOther, cueReading, cueSpan),
+		about: AskReport, needs: []cueSet{cueMake, cueOrders, cuePerson},
+		bars: cueOffice | cueForeign | cueSent | cueOther | cueReading | cueSpan,
 	},
 	// "how busy was the crew this month"
 	{
-		about: AskSummary, needs: []cueSet{cues(cueWh, cueShow), cues(cueCrew), cues(cuePeriod), cues(cueResult)},
-		bars: cues(cueSite, cueReading, cueForeign, cueErrand),
+		about: AskSummary, needs: []cueSet{cueWh | cueShow, cueCrew, cuePeriod, cueResult},
+		bars: cueSite | cueReading | cueForeign | cueErrand,
 	},
-	{about: AskSummary, needs: []cueSet{cues(cueSumUp), cues(cuePeriod, cueCrew)}, bars: cues(cueSite, cueReading)},
+	{about: AskSummary, needs: []cueSet{cueSumUp, cuePeriod | cueCrew}, bars: cueSite | cueReading},
 	// "let 14 Maple wait another week"
 	{
-		about: AskSnooze, needs: []cueSet{cues(cueShift), cues(cueOrders), cues(cueSpan), cues(cueSite, cueFollow, cueThat, cueIt, cueHere)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueMark),
+		about: AskSnooze, needs: []cueSet{cueShift, cueOrders, cueSpan, cueSite | cueFollow | cueThat | cueIt | cueHere},
+		bars: cueReading | cueForeign | cueErrand | cueItem | cueMark,
 	},
 	// "park the follow-up for six weeks", "put this recheck off a while"
 	{
-		about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueFollow)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueItem, cueWh, cueOwed), first: true,
+		about: AskSnooze, needs: []cueSet{cueDefer, cueFollow},
+		bars: cueReading | cueForeign | cueErrand | cueItem | cueWh | cueOwed, first: true,
 	},
 	{
-		about: AskSnooze, needs: []cueSet{cues(cueDefer), cues(cueSpan), cues(cueSite, cueHere, cueThat, cueIt)},
-		bars: cues(cueReading, cueForeign, cueItem, cueWh, cuePerson), first: true,
+		about: AskSnooze, needs: []cueSet{cueDefer, cueSpan, cueSite | cueHere | cueThat | cueIt},
+		bars: cueReading | cueForeign | cueItem | cueWh | cuePerson, first: true,
 	},
 	// "tick the follow-up", "callback closed at 14 Maple"
 	{
-		about: AskDone, needs: []cueSet{cues(cueFinish), cues(cueFollow)},
-		bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh, cueSpan, cueShift, cueDefer, cueWant), first: true,
+		about: AskDone, needs: []cueSet{cueFinish, cueFollow},
+		bars: cueReading | cueForeign | cueItem | cueMark | cueWh | cueSpan | cueShift | cueDefer | cueWant, first: true,
 	},
 	// "take 14 Maple off my list", "went back to 14 Maple, close it"
 	{
-		about: AskDone, needs: []cueSet{cues(cueClose), cues(cueClosed), cues(cueSite, cueFollow, cueHere)},
-		bars: cues(cueReading, cueForeign, cueItem, cueMark, cueWh), first: true,
+		about: AskDone, needs: []cueSet{cueClose, cueClosed, cueSite | cueFollow | cueHere},
+		bars: cueReading | cueForeign | cueItem | cueMark | cueWh, first: true,
 	},
 	// "what did Marco find at 14 Maple", "anything recorded there"
 	{
-		about: AskHistory, needs: []cueSet{cues(cueAsks, cueOrders), cues(cuePast, cueRecord), cues(cueSite, cueHere)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueKeep),
+		about: AskHistory, needs: []cueSet{cueAsks | cueOrders, cuePast | cueRecord, cueSite | cueHere},
+		bars: cueReading | cueForeign | cueErrand | cueKeep,
 	},
 	// "prior numbers 14 Maple", "old results, 14 Maple"
 	{
-		about: AskHistory, needs: []cueSet{cues(cuePast), cues(cueRecord), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueItem, cueSent, cueFollow, cuePerson, cueThat, cueIt, cueMistake),
+		about: AskHistory, needs: []cueSet{cuePast, cueRecord, cueSite},
+		bars: cueReading | cueForeign | cueErrand | cueOther | cueItem | cueSent | cueFollow | cuePerson | cueThat | cueIt | cueMistake,
 	},
 	// "does 14 Maple have a tank?"
 	{
-		about: AskHistory, needs: []cueSet{cues(cueMark), cues(cueAux), cues(cueItem), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cueKeep),
+		about: AskHistory, needs: []cueSet{cueMark, cueAux, cueItem, cueSite},
+		bars: cueReading | cueForeign | cueErrand | cueGallons | cueWant | cueKeep,
 	},
 	// "does 14 Maple have a prv", "what kind of heater is at 14 Maple"
 	{
-		about: AskHistory, needs: []cueSet{cues(cueWh), cues(cueItem), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueGallons, cueWant, cuePuzzle, cueOwed, cueEnough, cueShift, cuePaper, cueSizing,
-			cueSpan, cueOther),
+		about: AskHistory, needs: []cueSet{cueWh, cueItem, cueSite},
+		bars: cueReading | cueForeign | cueErrand | cueGallons | cueWant | cuePuzzle | cueOwed | cueEnough | cueShift | cuePaper | cueSizing | cueSpan | cueOther,
 	},
 	// "gimme 14 Maple"
 	{
-		about: AskHistory, needs: []cueSet{cues(cueShow), cues(cueOrders), cues(cueSite)},
-		bars: cues(cueReading, cueForeign, cueErrand, cueOther, cueSpan, cueItem, cuePerson),
+		about: AskHistory, needs: []cueSet{cueShow, cueOrders, cueSite},
+		bars: cueReading | cueForeign | cueErrand | cueOther | cueSpan | cueItem | cuePerson,
 	},
 	// "what's the likely culprit"
-	{about: AskNextCheck, needs: []cueSet{cues(cueAsks), cues(cuePuzzle)}, bars: cues(cueForeign, cueErrand, cueTell, cuePaper), amid: true},
+	{about: AskNextCheck, needs: []cueSet{cueAsks, cuePuzzle}, bars: cueForeign | cueErrand | cueTell | cuePaper, amid: true},
 }
 
 // derived are the cues that no word lends.
-var derived = cues(cueSite, cueItem, cueGallons, cueReading, cueSpan, cueAsks, cueOrders, cueOther)
+var derived = cueSite | cueItem | cueGallons | cueReading | cueSpan | cueAsks | cueOrders | cueOther
 
 // hook returns the rarest cues that a recipe cannot do without.
 func (r *recipe) hook() cueSet {
@@ -181,12 +180,12 @@ func (m *message) cuesMayAsk(s int, first bool) bool {
 	if m.cues&hooks == 0 || m.cuesIn(s)&hooks == 0 {
 		return false
 	}
-	set := m.cuesIn(s) | derived&^cues(cueAsks, cueOrders) | cues(cueCrew) // "the 5 of us": a number lends it
-	if set&cues(cueWh, cueAux, cueHow, cueMark) != 0 {
-		set |= cues(cueAsks)
+	set := m.cuesIn(s) | derived&^(cueAsks|cueOrders) | cueCrew // "the 5 of us": a number lends it
+	if set&(cueWh|cueAux|cueHow|cueMark) != 0 {
+		set |= cueAsks
 	}
-	if set&cues(cueShow, cueWant, cueMake, cueShift) != 0 {
-		set |= cues(cueOrders)
+	if set&(cueShow|cueWant|cueMake|cueShift) != 0 {
+		set |= cueOrders
 	}
 	for k := range recipes {
 		if r := &recipes[k]; (r.first || !first) && meets(set, r.needs) {
@@ -290,7 +289,7 @@ func (m *message) opensClause(i, to int) bool {
 	}
 	if m.inList(i, listBeforeClause) {
 		set := m.wordCues(m.items[i+1].tok)
-		if set&cues(cueWh, cueShow, cueShift) != 0 {
+		if set&(cueWh|cueShow|cueShift) != 0 {
 			return true
 		}
 		// "and has anybody been there", not "and has never been flushed"
@@ -320,7 +319,7 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 	amid := m.reporting()
 	alone := s > 0 && from == se.from && to == se.to // a sentence beside the report
 	if !amid && m.site != nil {
-		set |= cues(cueSite)
+		set |= cueSite
 	}
 	reminds := !m.shut(remindGate) && m.remindsToDo(s)
 	for k := range recipes {
@@ -334,20 +333,20 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskDone && (m.sentenceIs(s, cBase, "shut") || m.sentenceIs(s, cDid, "shut")) && !set.has(cueFollow) {
 			continue // "had to close off the water at 12 Elm"
 		}
-		if r.about == AskDone && set&cues(cueFollow, cueHere) == 0 && m.kinds.meets(besides) && !m.sentenceNamesSite(s) {
+		if r.about == AskDone && set&(cueFollow|cueHere) == 0 && m.kinds.meets(besides) && !m.sentenceNamesSite(s) {
 			continue // "Just finished up. prv is stuck, 20 Old Post Rd"
 		}
 		about := m.text(se.from) == "como" && m.isNum(se.from+1) // "como 80 atrás, …"
 		if r.about == AskNextCheck && amid && !set.has(cueMark) && (about || !set.has(cueWh)) && m.tellsTrouble(s) {
 			continue // "got 88 atrás, el manómetro anda mal"
 		}
-		if r.about == AskNextCheck && m.text(from) == "got" && set&cues(cueMark, cueWh) == 0 {
+		if r.about == AskNextCheck && m.text(from) == "got" && set&(cueMark|cueWh) == 0 {
 			continue // "got the gauge on the washer box"
 		}
 		if r.about == AskHistory && !set.has(cueMark) && m.shrugs(s) {
 			continue // "quién sabe de qué año será la válvula"
 		}
-		if r.about == AskHistory && (set&cues(cueMark, cueAsks) == 0 && m.momentIn(s) || !set.has(cueMark) && m.tellsNeed(from)) {
+		if r.about == AskHistory && (set&(cueMark|cueAsks) == 0 && m.momentIn(s) || !set.has(cueMark) && m.tellsNeed(from)) {
 			continue // "quieren que les suba la reguladora, paso el jueves"
 		}
 		if r.about == AskSnooze && m.sentenceIs(s, cHint, "remind") && m.errandBehind(from) {
@@ -437,5 +436,5 @@ func (m *message) opensQuestionAt(i int) bool {
 
 // opensQuestion tells whether a word begins a question or an order: "what", "show".
 func (p *Parser) opensQuestion(word string) bool {
-	return p.lex.look(word).cue.alone&cues(cueWh, cueShow) != 0
+	return p.lex.look(word).cue.alone&(cueWh|cueShow) != 0
 }

@@ -91,7 +91,7 @@ func (m *message) asksThing(s int) bool {
 }
 
 // holdsCue tells whether a word of item i has a cue.
-func (m *message) holdsCue(i int, c cue) bool {
+func (m *message) holdsCue(i int, c cueSet) bool {
 	it := &m.items[i]
 	for k := it.tok; k < it.tok+it.n; k++ {
 		if m.toks[k].kind == word && m.wordCues(k).has(c) {

@@ -103,9 +103,9 @@ func (m *message) askHistory(p askPhrase) {
 	if m.p.lex.inList(t, listPulls) {
 		cue := m.cuesAround(p)
 		if m.trendBesides(p.s) {
-			cue &^= cues(cueTrend)
+			cue &^= cueTrend
 		}
-		if !p.request || m.otherAsk(p.s, AskHistory) || cue&cues(cueTrend, cueOwed, cueErrand) != 0 {
+		if !p.request || m.otherAsk(p.s, AskHistory) || cue&(cueTrend|cueOwed|cueErrand) != 0 {
 			return
 		}
 		if t == "pull" && m.text(p.at+1) != "up" && (m.site == nil || !p.begins) || t == "show" && m.text(p.at+1) == "up" {
@@ -167,7 +167,7 @@ func (m *message) askDue(p askPhrase, first int) {
 		return
 	case p.reading || m.otherAsk(p.s, AskDue) && !m.p.lex.inList(t, listDuesAgain):
 		return
-	case t == "due" && (m.cuesAround(p)&cues(cueErrand, cueForeign, cueOffice) != 0 || m.text(p.at+1) == "to" || m.is(p.at+1, cUnit, "")):
+	case t == "due" && (m.cuesAround(p)&(cueErrand|cueForeign|cueOffice) != 0 || m.text(p.at+1) == "to" || m.is(p.at+1, cUnit, "")):
 		return
 	case m.p.lex.inList(t, listPlainDues) && (m.sentenceIs(p.s, cAsk, "done") || m.is(first, cAsk, "snooze")):
 		return

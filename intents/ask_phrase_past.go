@@ -24,7 +24,7 @@ func (m *message) askUndo(p askPhrase) {
 		return
 	case m.hasAsk(AskDone) || m.negLeft(p.at, 2) && p.text != "never mind that":
 		return
-	case p.begins && m.cuesAround(p)&cues(cueForeign, cueErrand) != 0:
+	case p.begins && m.cuesAround(p)&(cueForeign|cueErrand) != 0:
 		return
 	case (m.p.lex.inList(p.text, listTakesBackNow) || m.is(p.at, cRetract, "")) && m.midNumbers(p.at):
 		return

@@ -60,7 +60,7 @@ func (m *message) splitQuestions() {
 // "not today, remind me again tmrw", "morning bot / what falls on the 18th"; and that behind a
 // lone order to take back: "unsend, gauge wasn't even on the tap". It returns 0 for none.
 func (m *message) prefaced(se sentence) int {
-	if !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueRemove) == 0 {
+	if !m.kinds.has(cAsk) && m.cues&(cueWh|cueRemove) == 0 {
 		return 0
 	}
 	removes := false
@@ -91,7 +91,7 @@ func (m *message) prefaced(se sentence) int {
 var factual = setOf(cItem, cSym, cColor, cDid, cDo, cState, cStatic, cFlowing, cAsk)
 
 // ordering are the cues of words that ask or order.
-var ordering = cues(cueWh, cueShow, cueMake, cueTrend)
+var ordering = cueWh | cueShow | cueMake | cueTrend
 
 // asksFirst tells whether the first word of a sentence that adds something asks
 // or orders, and whether it is a question word.
@@ -119,7 +119,7 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	if m.hear(); !m.kinds.has(cAsk) && m.cues&cues(cueWh, cueShow, cueAux, cueWant, cueMake, cuePaper) == 0 && !m.opensOpinion(se) {
+	if m.hear(); !m.kinds.has(cAsk) && m.cues&(cueWh|cueShow|cueAux|cueWant|cueMake|cuePaper) == 0 && !m.opensOpinion(se) {
 		return 0
 	}
 	opinions := m.mayOpine && !m.opinionAt(se.from, se.to, true)
@@ -217,7 +217,7 @@ func (m *message) partsClauses(i int) bool {
 func (m *message) ordersSheet(i, to int) bool {
 	for k := i; k < to && k < i+5 && !m.items[k].mark; k++ {
 		if m.is(k, cAsk, "report") {
-			return k == i || m.is(i, cDeterminer, "") || m.wordCues(m.items[i].tok)&cues(cueShow, cueMake) != 0
+			return k == i || m.is(i, cDeterminer, "") || m.wordCues(m.items[i].tok)&(cueShow|cueMake) != 0
 		}
 	}
 	return false
@@ -227,7 +227,7 @@ func (m *message) ordersSheet(i, to int) bool {
 // get there before", not "what size".
 func (m *message) asksPast(i, to int) bool {
 	for k := i; k < to; k++ {
-		if m.wordCues(m.items[k].tok)&cues(cuePast, cueRecord) != 0 || m.is(k, cAsk, "history") || m.is(k, cAsk, "next_check") {
+		if m.wordCues(m.items[k].tok)&(cuePast|cueRecord) != 0 || m.is(k, cAsk, "history") || m.is(k, cAsk, "next_check") {
 			return true
 		}
 	}
@@ -332,7 +332,7 @@ func (m *message) asksAgain(i int) bool {
 	set := m.wordCues(next.tok)
 	switch m.text(i) {
 	case "and", "y", "&":
-		return set&cues(cueWh, cueShow, cueMake, cueFinish) != 0 || m.text(i+1) == "mark"
+		return set&(cueWh|cueShow|cueMake|cueFinish) != 0 || m.text(i+1) == "mark"
 	case ",":
 		return set.has(cueWh)
 	}

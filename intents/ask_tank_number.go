@@ -8,7 +8,7 @@ func (m *message) psiOfNext(i int) bool {
 		return false
 	}
 	label, _ := m.labelOf(i, -1)
-	return label&cues(cueDial, cueInlet, cueRise) != 0 || m.items[i].value >= 100 && m.nearWord(i, 2, "hot", "set", "out", "to")
+	return label&(cueDial|cueInlet|cueRise) != 0 || m.items[i].value >= 100 && m.nearWord(i, 2, "hot", "set", "out", "to")
 }
 
 // heaterByNumber tells whether number i names a heater by its gallons alone: "on a 50".

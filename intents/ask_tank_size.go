@@ -124,7 +124,7 @@ func (m *message) heaterGallons(i int) bool {
 func (m *message) labelOf(i, led int) (cueSet, int) {
 	it := &m.items[i]
 	if t := m.text(i + 1); (t == "to" || t == "a") && m.isNum(i+2) && !pressureUnit(m.items[i+2].unit) {
-		return cues(cueInlet), i // "55 to 130"
+		return cueInlet, i // "55 to 130"
 	}
 	var loose cueSet
 	for k := i - 1; k > led && k >= i-4 && m.items[k].seg == it.seg && m.items[k].num == nil; k-- {

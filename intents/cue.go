@@ -5,64 +5,65 @@ import (
 	"strings"
 )
 
-// cue is what a single word, or a pair of words, lends to a clause that may ask
+// cueSet is what a single word, or a pair of words, lends to a clause that may ask
 // for something: "owe" speaks of follow-ups, "yank" of taking away. Cues carry
-// requests worded in ways that no phrase of the lexicon foresees.
-type cue uint8
+// requests worded in ways that no phrase of the lexicon foresees. Each is a bit of
+// the set.
+type cueSet uint64
 
 // Cues of words; the lines "cue NAME: …" of the lexicon list the words.
 const (
-	cueWh        cue = iota // opens a question: what, who, cuál
-	cueAux                  // opens a question that wants yes or no: did, has, any
-	cueShow                 // wants to be shown: show, send, dig up
-	cueWant                 // wants something: need, would like
-	cueMake                 // wants something made for somebody: print, write
-	cueSmall                // words that add nothing: the, for, please
-	cueRemove               // takes away: delete, erase
-	cueTake                 // takes away only beside a report: drop, toss
-	cueKeep                 // "don't forget", "note that"
-	cueLast                 // the last one
-	cueSent                 // what was sent, posted, logged
-	cueEntry                // a report: report, reading, entry
-	cueUnmeant              // not meant: "didn't mean"
-	cueMisplaced            // another house than meant: "wrong yard"
-	cueMistake              // a number told wrong: "my mistake"
-	cueAmend                // puts a number right: change, edit
-	cuePast                 // what was found or done before
-	cueRecord               // what is on record: notes, numbers, visits
-	cueOwed                 // what is still to be done: owe, overdue
-	cueFollow               // a follow-up: recheck, reminder
-	cueTrend                // a course over time: drifting, "over the years"
-	cueEnough               // whether a size will do: enough, "big enough"
-	cuePuzzle               // what may be wrong: culprit, "next move"
-	cuePaper                // a sheet for the customer: sheet, paperwork
-	cuePerson               // a customer: owner, lady, buyers
-	cueOffice               // who is no customer: office, city
-	cueCrew                 // the shop's people: crew, everybody, we
-	cuePeriod               // a stretch of work: week, month
-	cueResult               // what came of it: busy, done
-	cueSumUp                // adds up: "sum up"
-	cueClose                // closes a follow-up: cross, close
-	cueClosed               // as closed: off, done
-	cueShift                // puts off: push, wait
-	cueHow                  // the way to do something: how
-	cueTell                 // tells the bot: log, type
-	cueBot                  // the bot and its things: you, reading
-	cueErrand               // the way there, keys, prices: no question of the record
-	cueForeign              // a thing of no house: truck, coffee, compressor
-	cueHail                 // greets: hey, buenas
-	cuePreface              // opens a message when a mark follows: "Update:", "ok so,"
-	cuePlain                // a pair whose first word lends nothing of its own here: "before noon"
-	cueFinish               // closes a follow-up, and nothing else: tick, wrap up
-	cueDefer                // puts a follow-up off, and nothing else: park, stall
-	cueHowTo                // shows how the bot is used: example, instructions
-	cueFalse                // of a report: mistaken, incorrect
-	cueSizing               // asks for a size: size, calc, smallest
-	cueRise                 // leads to degrees of a rise
-	cueInlet                // leads to the degrees of the cold water
-	cueDial                 // leads to the degrees of a thermostat
-	cueStatic               // leads to the pressure of a question
-	cueLoose                // a small word that leads to a number only where no other does: at, in
+	cueWh        cueSet = 1 << iota // opens a question: what, who, cuál
+	cueAux                          // opens a question that wants yes or no: did, has, any
+	cueShow                         // wants to be shown: show, send, dig up
+	cueWant                         // wants something: need, would like
+	cueMake                         // wants something made for somebody: print, write
+	cueSmall                        // words that add nothing: the, for, please
+	cueRemove                       // takes away: delete, erase
+	cueTake                         // takes away only beside a report: drop, toss
+	cueKeep                         // "don't forget", "note that"
+	cueLast                         // the last one
+	cueSent                         // what was sent, posted, logged
+	cueEntry                        // a report: report, reading, entry
+	cueUnmeant                      // not meant: "didn't mean"
+	cueMisplaced                    // another house than meant: "wrong yard"
+	cueMistake                      // a number told wrong: "my mistake"
+	cueAmend                        // puts a number right: change, edit
+	cuePast                         // what was found or done before
+	cueRecord                       // what is on record: notes, numbers, visits
+	cueOwed                         // what is still to be done: owe, overdue
+	cueFollow                       // a follow-up: recheck, reminder
+	cueTrend                        // a course over time: drifting, "over the years"
+	cueEnough                       // whether a size will do: enough, "big enough"
+	cuePuzzle                       // what may be wrong: culprit, "next move"
+	cuePaper                        // a sheet for the customer: sheet, paperwork
+	cuePerson                       // a customer: owner, lady, buyers
+	cueOffice                       // who is no customer: office, city
+	cueCrew                         // the shop's people: crew, everybody, we
+	cuePeriod                       // a stretch of work: week, month
+	cueResult                       // what came of it: busy, done
+	cueSumUp                        // adds up: "sum up"
+	cueClose                        // closes a follow-up: cross, close
+	cueClosed                       // as closed: off, done
+	cueShift                        // puts off: push, wait
+	cueHow                          // the way to do something: how
+	cueTell                         // tells the bot: log, type
+	cueBot                          // the bot and its things: you, reading
+	cueErrand                       // the way there, keys, prices: no question of the record
+	cueForeign                      // a thing of no house: truck, coffee, compressor
+	cueHail                         // greets: hey, buenas
+	cuePreface                      // opens a message when a mark follows: "Update:", "ok so,"
+	cuePlain                        // a pair whose first word lends nothing of its own here: "before noon"
+	cueFinish                       // closes a follow-up, and nothing else: tick, wrap up
+	cueDefer                        // puts a follow-up off, and nothing else: park, stall
+	cueHowTo                        // shows how the bot is used: example, instructions
+	cueFalse                        // of a report: mistaken, incorrect
+	cueSizing                       // asks for a size: size, calc, smallest
+	cueRise                         // leads to degrees of a rise
+	cueInlet                        // leads to the degrees of the cold water
+	cueDial                         // leads to the degrees of a thermostat
+	cueStatic                       // leads to the pressure of a question
+	cueLoose                        // a small word that leads to a number only where no other does: at, in
 	// Cues of what the rules know already.
 	cueSite
 	cueThat  // that, this
@@ -79,7 +80,7 @@ const (
 	cueOther  // a word that no cue knows
 )
 
-var cueNames = map[string]cue{
+var cueNames = map[string]cueSet{
 	"wh": cueWh, "aux": cueAux, "show": cueShow, "want": cueWant, "make": cueMake, "small": cueSmall, "remove": cueRemove,
 	"take": cueTake, "keep": cueKeep, "last": cueLast, "sent": cueSent, "entry": cueEntry, "unmeant": cueUnmeant,
 	"misplaced": cueMisplaced, "mistake": cueMistake, "amend": cueAmend, "past": cuePast, "record": cueRecord, "owed": cueOwed,
@@ -94,23 +95,9 @@ var cueNames = map[string]cue{
 
 // leading are the cues that say what a number of a question is; they lend a clause
 // nothing.
-var leading = cues(cueRise, cueInlet, cueDial, cueStatic, cueLoose)
+const leading = cueRise | cueInlet | cueDial | cueStatic | cueLoose
 
-// cueSet is a set of cues, one bit each.
-type cueSet uint64
-
-const _ = uint(63 - cueOther) // a bit for each cue
-
-// cues returns the set of some cues.
-func cues(cs ...cue) cueSet {
-	var s cueSet
-	for _, c := range cs {
-		s |= 1 << c
-	}
-	return s
-}
-
-func (s cueSet) has(c cue) bool { return s>>c&1 != 0 }
+func (s cueSet) has(c cueSet) bool { return s&c != 0 }
 
 // addCue keeps a word or a pair of words of a cue line.
 func (l *lexicon) addCue(name, body string) error {
@@ -123,11 +110,11 @@ func (l *lexicon) addCue(name, body string) error {
 		switch {
 		case len(w) == 3 && w[1] == "...":
 			e := l.entry(w[0])
-			e.parted = append(e.parted, parted{w[2], cues(c)})
+			e.parted = append(e.parted, parted{w[2], c})
 		case len(w) == 1:
-			l.entry(w[0]).cue.alone |= cues(c)
+			l.entry(w[0]).cue.alone |= c
 		case len(w) == 2:
-			l.entry(w[0]).cue.pair(l.entry(w[1]), cues(c))
+			l.entry(w[0]).cue.pair(l.entry(w[1]), c)
 		default:
 			return fmt.Errorf("the cue %q is not one word or two, nor a verb and its particle with ... between them", phrase)
 		}
@@ -158,7 +145,7 @@ func (m *message) cuesIn(s int) cueSet {
 		case it.site || it.num != nil:
 		case it.mark:
 			if it.text == "?" {
-				se.cues |= cues(cueMark)
+				se.cues |= cueMark
 			}
 		default:
 			for k := it.tok; k < it.tok+it.n; k++ {
@@ -181,27 +168,27 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 		it := &m.items[i]
 		switch {
 		case it.site:
-			set |= cues(cueSite)
+			set |= cueSite
 			continue
 		case it.num != nil:
 			if unitDays(it.unit) > 0 {
-				set |= cues(cueSpan)
+				set |= cueSpan
 			}
 			if it.unit == "gal" || it.unit == "litre" {
-				set |= cues(cueGallons)
+				set |= cueGallons
 			}
 			for k := it.tok + 1; it.unit == "other" && i+1 < len(m.items) && k < m.items[i+1].tok; k++ {
-				set |= m.wordCues(k) & cues(cueCrew) // "the 5 of us"
+				set |= m.wordCues(k) & cueCrew // "the 5 of us"
 			}
 			continue
 		case it.mark:
 			if it.text == "?" {
-				set |= cues(cueMark, cueAsks)
+				set |= cueMark | cueAsks
 			}
 			continue
 		}
 		if it.kinds.has(cItem) {
-			set |= cues(cueItem)
+			set |= cueItem
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			if m.toks[k].kind != word {
@@ -209,50 +196,50 @@ func (m *message) cuesOf(s, from, to int) cueSet {
 			}
 			here := m.wordCues(k)
 			if m.toks[k].text == "mejor" && set.has(cueSpan) {
-				here &^= cues(cueDefer) // "recheck en 2 semanas, no, mejor en 3" puts the plan right
+				here &^= cueDefer // "recheck en 2 semanas, no, mejor en 3" puts the plan right
 			}
 			if m.toks[k].text == "did" && i+2 < to && m.items[i+1].site && (m.items[i+2].mark && m.text(i+2) != "?" || m.is(i+2, cDid, "")) {
-				here &^= cues(cueAux) // "did 606 N Thrasher St. flushed heater" tells of a visit
+				here &^= cueAux // "did 606 N Thrasher St. flushed heater" tells of a visit
 			}
 			if it.kinds.has(cWill) && m.toks[k].text == "hay" {
 				here = 0 // "hay que volver" asks nothing
 			}
 			if here&^leading == 0 && !m.paired(k) && !it.kinds.has(cItem) && !it.kinds.has(cAsk) && !m.timeWordAt(i) {
-				here = cues(cueOther)
+				here = cueOther
 			}
 			promised = promised || opener == 0 && m.promises(k)
 			// what opens a clause says how it is meant, after words that add nothing
 			switch {
 			case opener != 0:
-				here &^= cues(cueWh, cueAux, cueHow, cueShow)
+				here &^= cueWh | cueAux | cueHow | cueShow
 			case !here.has(cueSmall) || here.has(cueWh) || here.has(cueAux) && m.asksOf(i):
 				if told {
-					here &^= cues(cueAux)
+					here &^= cueAux
 				}
-				opener = here | cues(cueSmall)
+				opener = here | cueSmall
 			default:
 				told = told || !here.has(cueGreet)
-				here &^= cues(cueWh, cueAux, cueHow)
+				here &^= cueWh | cueAux | cueHow
 			}
 			set |= here
 		}
 	}
-	if opener&cues(cueWh, cueAux, cueHow) != 0 {
-		set |= cues(cueAsks)
+	if opener&(cueWh|cueAux|cueHow) != 0 {
+		set |= cueAsks
 	}
 	if promised {
-		opener &^= cues(cueShow, cueMake)
+		opener &^= cueShow | cueMake
 	}
-	if opener&cues(cueShow, cueWant, cueMake, cueShift) != 0 {
-		set |= cues(cueOrders)
+	if opener&(cueShow|cueWant|cueMake|cueShift) != 0 {
+		set |= cueOrders
 	}
 	for _, w := range m.moments {
 		if w.at >= from && w.at < to {
-			set |= cues(cueSpan)
+			set |= cueSpan
 		}
 	}
 	if m.readingAmong(s, from, to) {
-		set |= cues(cueReading)
+		set |= cueReading
 	}
 	return set
 }
@@ -305,7 +292,7 @@ func (m *message) asksOf(i int) bool {
 		return false
 	}
 	next := &m.items[i+1]
-	return next.site || !next.mark && next.num == nil && m.wordCues(next.tok)&cues(cueIt, cueThat, cueHere) != 0
+	return next.site || !next.mark && next.num == nil && m.wordCues(next.tok)&(cueIt|cueThat|cueHere) != 0
 }
 
 // paired tells whether the word before token k has cues together with it.

@@ -151,7 +151,7 @@ func (l *lexicon) enter() {
 			l.entry(w).tells = lang
 		}
 	}
-	l.entry("?").cue.alone |= cues(cueMark)
+	l.entry("?").cue.alone |= cueMark
 	l.enterGlances()
 	for w := range l.lists[listSpanishStreets] {
 		l.entry(w).calle = true
@@ -164,7 +164,7 @@ func (l *lexicon) enter() {
 			e.cues |= p.cues
 		}
 		if e.lists.has(listAskingVerbs) {
-			e.cues |= cues(cueAux)
+			e.cues |= cueAux
 		}
 		if n := len(w) - 1; n > 2 && w[n] == 's' {
 			e.one = l.entries.find(w[:n])

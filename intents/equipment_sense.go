@@ -132,10 +132,10 @@ func (m *message) ofSeen(i int) bool {
 		ofItem := func(k int) bool { return m.is(k, cItem, "") }
 		return m.inList(i+1, listSeenWhere) && m.right(i, 4, true, ofItem) < 0
 	case "fine":
-		return m.signsOf(i+1)&signs(signDark, signRust, signBits) != 0 // "fine black grit"
+		return m.signsOf(i+1)&(signDark|signRust|signBits) != 0 // "fine black grit"
 	case "rusty", "a little rusty", "a bit rusty":
 		// "rusty specks", "rusty on the first draw", "rusty out of the hot side"
-		return m.signsOf(i+1)&signs(signBits, signTint, signDark, signRust) != 0 ||
+		return m.signsOf(i+1)&(signBits|signTint|signDark|signRust) != 0 ||
 			m.inList(i+1, listRustyWhere) && m.right(i+1, 3, true, func(k int) bool { return m.inList(k, listRustyDraw) }) >= 0
 	}
 	return false

@@ -145,7 +145,7 @@ func (m *message) troubled(i int) bool {
 
 // troubleSigns are the signs of water that comes weak: "second bath dies to
 // nothing when someone flushes".
-var troubleSigns = signs(signFaint, signPoor, signBarely)
+var troubleSigns = signFaint | signPoor | signBarely
 
 // ofDrop tells whether the clause of item i tells by how much a pressure fell and none that was
 // read then, so that running water is only the occasion: "meter 108, dropped 15 when somebody ran the tub".

@@ -64,7 +64,7 @@ func (m *message) looksSo(i int) bool {
 	if m.toks[m.items[i].tok].text != "lks" || m.is(i-1, cNeg, "") {
 		return false
 	}
-	const coloured = 1<<signDark | 1<<signRust | 1<<signDarkly | 1<<signRustly | 1<<signLike
+	const coloured = signDark | signRust | signDarkly | signRustly | signLike
 	return m.is(i+1, cColor, "") || m.signsOf(i+1)&coloured != 0 || m.text(i+1) == "lk" || m.is(i+1, cCond, "")
 }
 

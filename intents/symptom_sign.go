@@ -100,25 +100,25 @@ func (m *message) signsOf(i int) signSet {
 		return 0
 	}
 	if it.kinds.has(cRelief) {
-		return signs(signRelief)
+		return signRelief
 	}
 	if it.n > 1 && it.kinds.meets(pointers) {
 		return 0 // "black needle"
 	}
 	if v, ok := m.val(i, cItem); ok {
 		if v == "gauge" {
-			return signs(signGauge)
+			return signGauge
 		} else if v == "drain_valve" {
-			return signs(signDrain)
+			return signDrain
 		}
 		return 0
 	}
 	if it.kinds.has(cStatic) {
-		return signs(signShut)
+		return signShut
 	}
 	var set signSet
 	if it.kinds.has(cNeg) {
-		set |= signs(signDeny)
+		set |= signDeny
 	}
 	for k := it.tok; k < it.tok+it.n; k++ {
 		t := &m.toks[k]
@@ -172,7 +172,7 @@ func (m *message) signsTell(rules []symptomSign, seen []seenSign, whole bool) bo
 			continue
 		}
 		for k, x := range seen {
-			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&signs(signDark, signRust, signGone) != 0 && m.coloursThing(x.at) {
+			if x.set&r.says == 0 || m.is(x.at, cSym, "") || x.set&r.says&(signDark|signRust|signGone) != 0 && m.coloursThing(x.at) {
 				continue
 			}
 			if (r.name == assess.DarkWater || r.name == assess.RustyWater) && (m.heardLike(x.at) || x.set.has(signRust) && m.is(x.at, cCond, "") && m.is(x.at-1, cItem, "")) {
@@ -228,7 +228,7 @@ func (m *message) coloursThing(i int) bool {
 	if m.howLong(n) {
 		return false
 	}
-	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && m.signsOf(n)&signs(signBits, signTint) == 0 {
+	if m.is(i-1, cDeterminer, "") && !m.isNum(i-1) && m.text(i-1) != "some" && m.signsOf(n)&(signBits|signTint) == 0 {
 		return true // "la negra 72", but "that gray stuff"
 	}
 	if n >= len(m.items) || m.items[n].sent != m.items[i].sent || m.items[n].mark && m.text(n) != "-" || m.items[n].num != nil ||
@@ -237,10 +237,10 @@ func (m *message) coloursThing(i int) bool {
 	}
 	set := m.signsOf(n)
 	if set == 0 {
-		ofWater := m.says(n, "el", "la", "los") && m.signsOf(n+1)&signs(signWater, signTap, signAfter) != 0 // "cae negra el agua"
+		ofWater := m.says(n, "el", "la", "los") && m.signsOf(n+1)&(signWater|signTap|signAfter) != 0 // "cae negra el agua"
 		return !m.items[n].mark && !ofWater
 	}
-	return set&signs(signWater, signBits, signDark, signRust, signTurns, signAfter, signLike, signTint, signGone, signDeny) == 0
+	return set&(signWater|signBits|signDark|signRust|signTurns|signAfter|signLike|signTint|signGone|signDeny) == 0
 }
 
 // heardLike tells whether what is likened at item i is a sound.
@@ -289,7 +289,7 @@ func (m *message) supposed(i int) bool {
 // no other clause between, or by one that ends the clause.
 func (m *message) signDenied(seen []seenSign, k int) bool {
 	at := seen[k].at
-	if seen[k].set.has(signDeny) && seen[k].set&signs(signNone, signEndless, signFaint, signPoor, signCantRun, signBarely) == 0 {
+	if seen[k].set.has(signDeny) && seen[k].set&(signNone|signEndless|signFaint|signPoor|signCantRun|signBarely) == 0 {
 		return true
 	}
 	for j := k - 1; j >= 0 && seen[j].at >= at-7; j-- {
@@ -336,7 +336,7 @@ func (m *message) leakIn(seg, s int) bool {
 }
 
 // signInClause tells whether the clause of item i holds a sign.
-func (m *message) signInClause(i int, x sign) bool {
+func (m *message) signInClause(i int, x signSet) bool {
 	for k := m.clauseStart(i); k < m.clauseEnd(i); k++ {
 		if m.signsOf(k).has(x) {
 			return true
@@ -346,7 +346,7 @@ func (m *message) signInClause(i int, x sign) bool {
 }
 
 // signIn tells whether the sentence of item i holds a sign.
-func (m *message) signIn(i int, x sign) bool {
+func (m *message) signIn(i int, x signSet) bool {
 	s := &m.sents[m.items[i].sent]
 	for k := s.from; k < s.to; k++ {
 		if m.signsOf(k).has(x) {

@@ -320,7 +320,7 @@ func (m *message) ofSupply(i int) bool {
 		if m.is(k, cRelief, "") {
 			return false
 		}
-		supply = supply || k != i && (m.signsOf(k)&signs(signTap, signSupply) != 0 || m.is(k, cWhose, "person"))
+		supply = supply || k != i && (m.signsOf(k)&(signTap|signSupply) != 0 || m.is(k, cWhose, "person"))
 	}
 	return supply
 }

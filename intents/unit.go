@@ -139,7 +139,7 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 // gallonsToSize tells whether item i counts the gallons of water that a tank is to be sized for: "tank size
 // for 75 gallons of water".
 func (m *message) gallonsToSize(i int) bool {
-	if m.cues&cues(cueSizing, cueWh) == 0 || !m.inList(i, listGallonsOf) || !m.is(i+1, cWater, "") {
+	if m.cues&(cueSizing|cueWh) == 0 || !m.inList(i, listGallonsOf) || !m.is(i+1, cWater, "") {
 		return false
 	}
 	return slices.ContainsFunc(m.items, func(it item) bool {
