@@ -213,7 +213,7 @@ func (m *message) askNextCheck(p askPhrase) {
 	}
 	m.noteTold(p, AskNextCheck)
 	se.question = se.question || p.begins && beginsWith(t, "should", "how do")
-	if w := t[strings.LastIndexByte(t, ' ')+1:]; w != "next" && w != "nxt" && w != "now" && w != "first" {
+	if w := lastWord(t); w != "next" && w != "nxt" && w != "now" && w != "first" {
 		se.askAt = p.at + 1 // "what should I test next front bib is 98" ends before its report
 	}
 }

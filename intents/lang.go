@@ -35,7 +35,7 @@ var smallWords = map[tongue][]string{
 // spanishVerb tells whether a deed is told by a Spanish verb, which "no" right
 // before it denies: "no cambié"; in English "no" never stands there.
 func spanishVerb(s string) bool {
-	last := s[strings.LastIndexByte(s, ' ')+1:]
+	last := lastWord(s)
 	for _, e := range [...]string{"e", "i", "o", "mos", "aron", "ieron", "ado", "ido"} {
 		if strings.HasSuffix(last, e) && len(last) > len(e)+1 {
 			return true

@@ -18,6 +18,9 @@ func phrases(list string) phraseSet {
 	return set
 }
 
+// lastWord is the last word of a phrase.
+func lastWord(t string) string { return t[strings.LastIndexByte(t, ' ')+1:] }
+
 // beginsWith tells whether s begins with one of the stems: "pospon", "aplaza".
 func beginsWith(s string, stems ...string) bool {
 	for _, stem := range stems {

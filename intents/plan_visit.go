@@ -128,5 +128,5 @@ func (m *message) againAtEnd(w moment) bool {
 		return false
 	}
 	last := m.text(k - 1)
-	return m.p.lex.inList(last[strings.LastIndexByte(last, ' ')+1:], listEndsVisit) && !beginsWith(last, "no ", "not ") && !m.denied(k-1)
+	return m.p.lex.inList(lastWord(last), listEndsVisit) && !beginsWith(last, "no ", "not ") && !m.denied(k-1)
 }

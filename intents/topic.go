@@ -122,7 +122,7 @@ func (m *message) feminine(i int) (string, int) {
 		v, ok := m.val(k, cItem)
 		name, _, _ := strings.Cut(m.text(k), " ")
 		if !ok {
-			name = m.text(k)[strings.LastIndexByte(m.text(k), ' ')+1:] // "cerré la llave"
+			name = lastWord(m.text(k)) // "cerré la llave"
 		}
 		if !m.p.lex.inList(name, listFeminine) || m.taken(k) || m.onlyPlaces(k) {
 			continue

@@ -135,7 +135,7 @@ func (m *message) passiveOf(at int) int {
 		}
 		k--
 	}
-	if !m.namesPart(k) || m.carriesRelief(k) || !pastForm(m.text(at)[strings.LastIndexByte(m.text(at), ' ')+1:]) {
+	if !m.namesPart(k) || m.carriesRelief(k) || !pastForm(lastWord(m.text(at))) {
 		return -1
 	}
 	return k

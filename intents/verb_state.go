@@ -85,7 +85,7 @@ func (m *message) gotSet(v *verb) bool {
 // isThere tells whether a word of installing says that a part is there, and since when, not that it
 // was put in today: "an expansion tank is fitted, its age is not known", "there is a tank mounted".
 func (m *message) isThere(v *verb) bool {
-	if v.objAt < 0 || v.objAt >= v.at || !pastForm(m.text(v.at)[strings.LastIndexByte(m.text(v.at), ' ')+1:]) || m.is(v.objAt-1, cPart, "new") {
+	if v.objAt < 0 || v.objAt >= v.at || !pastForm(lastWord(m.text(v.at))) || m.is(v.objAt-1, cPart, "new") {
 		return false
 	}
 	clause := m.clauseStart(v.objAt)

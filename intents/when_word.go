@@ -84,7 +84,7 @@ func (m *message) afterWork(i int) bool {
 	if !m.p.lex.inList(first, listAfterWork) || !beginsWith(rest, "i ", "we ", "the ") {
 		return false
 	}
-	last := rest[strings.LastIndexByte(rest, ' ')+1:]
+	last := lastWord(rest)
 	return m.p.lex.inList(last, listWorkEnds) && (m.stopAt(i+1) || m.isNum(i+1) || m.items[min(i+1, len(m.items)-1)].point != "")
 }
 
@@ -108,7 +108,7 @@ func (m *message) jobOfTime(i int) int {
 	case !m.is(i, cBefore, "") && !m.is(i, cAfter, ""):
 	case m.says(i+1, "the", "this", "our", "el", "la", "del") && m.inList(i+2, listJobTimes):
 		return i + 2
-	case m.p.lex.inList(m.text(i)[strings.LastIndexByte(m.text(i), ' ')+1:], listJobTimes):
+	case m.p.lex.inList(lastWord(m.text(i)), listJobTimes):
 		return i
 	}
 	return -1
