@@ -190,6 +190,11 @@ func (m *message) askSentence(s int) {
 	if m.asksFormula(s, true) {
 		return
 	}
+	if m.rightsHeld(s) {
+		m.addAsk(se.from, AskCorrect)
+		se.asking, se.tells = true, true
+		return
+	}
 	if (m.tankTalk(s) || m.comparesTank(s)) && m.askOfTank(s) || m.askByRules(s) {
 		return
 	}

@@ -161,8 +161,10 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 		c.cue = c.cue || m.asksToConvert(i, se)
 		if u, ok := m.val(i, cUnit); ok && convertible(u) != "" && m.text(i) != "kg" &&
 			!(m.text(i) == "meter" && !m.says(i-1, "in", "to", "many", "much")) {
-			if c.to == "" || m.inList(i-1, listIntoUnit) {
+			if into := m.inList(i-1, listIntoUnit); c.to == "" || into {
 				c.from, c.to = c.to, convertible(u)
+				// "gonna need 700 kPa in psi, the drawings came from overseas"
+				c.cue = c.cue || into && m.isNum(i-2) && convertible(m.items[i-2].unit) != "" && convertible(m.items[i-2].unit) != c.to && !m.readingCueWords(s)
 			}
 		}
 	}

@@ -167,7 +167,7 @@ func (m *message) jotsDown(k int) bool {
 // told you kitchen 61, it's 51", "puse 76 en la cocina pero son 67".
 func (m *message) retells(s int) bool {
 	se := &m.sents[s]
-	told, num := m.opensReported(s), false
+	told, num, first := m.opensReported(s), false, -1
 	if !told && m.shut(reportedGate) {
 		return false
 	}
@@ -181,13 +181,13 @@ func (m *message) retells(s int) bool {
 		case it.value < 15 || it.unit != "" && !pressureUnit(it.unit) || it.num.time:
 			return false
 		case !num && m.toldBehind(i):
-			told, num = true, true // "ignore the 95 I sent, kitchen is 59"
+			told, num, first = true, true, i // "ignore the 95 I sent, kitchen is 59"
 		case !told:
 			return false
 		case !num:
-			num = true
+			num, first = true, i
 		default:
-			return m.left(i, 3, false, func(k int) bool { return m.is(k, cHint, "rightly") }) >= 0
+			return m.ledRightly(i) && m.putRightLast(first, i)
 		}
 	}
 	return false

@@ -10,6 +10,9 @@ var (
 	listSentBefore        = listOf("sent before")
 	listBesideWhatWasSent = listOf("beside what was sent")
 	listBeforeDeniedTap   = listOf("before denied tap")
+	listBotHolds          = listOf("bot holds")
+	listPapers            = listOf("papers")
+	listPaperSays         = listOf("paper says")
 )
 
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
@@ -142,4 +145,77 @@ func (m *message) retellsTap(s int) bool {
 		}
 	}
 	return false
+}
+
+// heldNumber returns the pressure that sentence s begins by saying the bot has on record, -1 for none: "you've got 112
+// front for 16 Bollard St …", "your log says 71 laundry".
+func (m *message) heldNumber(s int) int {
+	se := &m.sents[s]
+	first := se.from
+	for first < se.to && m.items[first].mark {
+		first++
+	}
+	if first >= se.to || m.items[first].num != nil || se.question {
+		return -1
+	}
+	p := m.phraseFrom(first, se.to)
+	if !p.take(listBotHolds) {
+		return -1
+	}
+	for i := first; i < min(se.to, first+8); i++ {
+		switch it := &m.items[i]; {
+		case it.tok+it.n <= p.at: // of the phrase
+		case it.mark, it.kinds.has(cItem) && !m.is(i, cItem, "gauge"):
+			return -1
+		case it.num != nil && m.mayBePressure(i):
+			return i
+		case it.num != nil:
+			return -1
+		}
+	}
+	return -1
+}
+
+// mayBePressure tells whether the number at i may be a pressure by its unit and its size.
+func (m *message) mayBePressure(i int) bool {
+	it := &m.items[i]
+	return it.value >= 15 && (it.unit == "" || pressureUnit(it.unit)) && !it.num.time && !it.num.money && (it.role == roleNone || it.role == roleReading)
+}
+
+// rightsHeld tells whether sentence s says what the bot has on record and what is right: "you've got 112 front for
+// 16 Bollard St, that's wrong, make it 102".
+func (m *message) rightsHeld(s int) bool {
+	held := m.heldNumber(s)
+	if held < 0 {
+		return false
+	}
+	wrong := false
+	for i := held + 1; i < m.sents[s].to; i++ {
+		switch it := &m.items[i]; {
+		case m.is(i, cHint, "wrong"), m.is(i, cRetract, ""):
+			wrong = true
+		case it.num != nil:
+			return m.mayBePressure(i) && (wrong || m.ledRightly(i)) && m.putRightLast(held, i)
+		}
+	}
+	return wrong
+}
+
+// putRightLast makes the number at i the right one of the last report in the place of that at wrong, where no other
+// follows in its sentence; it is always true.
+func (m *message) putRightLast(wrong, i int) bool {
+	if m.nextNum(i) < 0 {
+		m.setRole(i, roleReading, putRightAlone)
+		if !m.points(i) {
+			m.items[i].inherits, m.items[i].takesOver = wrong, true
+		}
+	}
+	return true
+}
+
+// ledRightly tells whether words before the number at i say that it is what was read: "it's 67", "the paper says 67".
+func (m *message) ledRightly(i int) bool {
+	return m.left(i, 4, false, func(k int) bool {
+		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k)
+	}) >= 0
 }

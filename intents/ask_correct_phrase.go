@@ -176,7 +176,8 @@ func (m *message) noSlip(i int) bool {
 
 // typedWrong tells whether what was typed is said to be wrong, or told anew.
 func (c *correctTalk) typedWrong() bool {
-	return (c.sent() || c.reportTalk(c.s)) &&
+	the68 := c.isNum(c.at-1) && c.inList(c.at-2, listThatNumber) // "the 68 I typed is wrong"
+	return (c.sent() || the68 || c.reportTalk(c.s)) &&
 		(c.after || c.anyIn(c.s, func(k int) bool { return c.is(k, cHint, "wrong") }, setOf(cHint)))
 }
 

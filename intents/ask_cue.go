@@ -29,7 +29,7 @@ var recipes = []recipe{
 	},
 	{
 		about: AskUndo, needs: []cueSet{cueTake, cueLast | cueSent, cueEntry | cueSent},
-		bars: cueKeep | cueForeign | cueErrand | cueWh | cueAux | cueFollow | cueReading,
+		bars: cueKeep | cueForeign | cueErrand | cueWh | cueAux | cueFollow | cueReading | cueSpan, // not "send Ben back to 12 Elm in a week"
 	},
 	// "delete!", alone
 	{about: AskUndo, needs: []cueSet{cueRemove},
@@ -352,7 +352,7 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskSnooze && m.sentenceIs(s, cHint, "remind") && m.errandBehind(from) {
 			return false // "nudge me in 4 days, get basement key"
 		}
-		if r.about == AskDue && (m.settlesTime(s) || !set.has(cueMark) && m.tellsNeed(from)) {
+		if r.about == AskDue && (m.settlesTime(s) || m.bringsVisit(s) || !set.has(cueMark) && m.tellsNeed(from)) {
 			continue // "do I come back in 2 weeks, nah make it a month", "tenemos que volver a medir"
 		}
 		if r.about == AskDone && m.thenRecheck(from, to) {

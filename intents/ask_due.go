@@ -2,6 +2,13 @@ package intents
 
 import "strings"
 
+// Lists of the lexicon that these rules know.
+var (
+	listOneVisit = listOf("one visit")
+	listAsksIf   = listOf("asks if any")
+	listGoesBack = listOf("goes back")
+)
+
 // What asks nothing of what is due, though it has the words of such a question.
 
 // tellsNeed tells whether the words from item i begin with what must be done: "tenemos que".
@@ -39,4 +46,24 @@ func (m *message) anyDo(from, to int) bool {
 		}
 	}
 	return false
+}
+
+// bringsVisit tells whether sentence s orders a visit of its own for a day, where a question would be after those
+// that stand: "get a recheck of 12 Elm on the calendar for Friday", "send Ben to recheck 12 Elm tomorrow", "look at
+// it again in a month, recheck".
+func (m *message) bringsVisit(s int) bool {
+	se := &m.sents[s]
+	if se.question || m.cuesIn(s)&(cueWh|cueMark) != 0 || !m.momentIn(s) {
+		return false
+	}
+	visit := false
+	for i := se.from; i < se.to; i++ {
+		if m.inList(i, listAsksIf) {
+			return false // "see if 12 Elm has a recheck Friday"
+		}
+		visit = visit || m.looksAgain(i) || m.is(i, cDo, "recheck") && strings.HasSuffix(m.text(i), " again") ||
+			m.namesFollowUp(i) && i > se.from && m.p.lex.inList(lastWord(m.text(i-1)), listOneVisit) ||
+			m.is(i, cWill, "") && m.inList(i+1, listGoesBack)
+	}
+	return visit
 }

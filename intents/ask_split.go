@@ -10,6 +10,7 @@ var (
 	listComplainers = listOf("complainers")
 	listAskingVerbs = listOf("asking verbs")
 	listAskedWhom   = listOf("asked whom")
+	listJoinsAsk    = listOf("joins ask")
 )
 
 // splitQuestions parts a sentence that asks for two things, so that each is read
@@ -194,7 +195,7 @@ func (m *message) doneThenNext(se sentence) int {
 			m.right(i, se.to, true, m.timeSpan) >= 0 {
 			return i
 		}
-		if next := &m.items[i+1]; done && m.isMark(i, ",", "/", "-") && !next.mark && m.wordCues(next.tok).has(cueWh) {
+		if next := &m.items[i+1]; done && m.isMark(i, ",", "/", "-") && !next.mark && m.wordCues(next.tok).has(cueWh) || done && m.asksAgain(i) {
 			return i // "mark the one at 12 Elm done, what else is due"
 		}
 	}
@@ -323,18 +324,28 @@ func (m *message) turnsToAsk(i int) bool {
 }
 
 // asksAgain tells whether item i joins another question or order to what stands
-// before it.
+// before it: "and show me what's due", "then print the sheet", "plus what to test next".
 func (m *message) asksAgain(i int) bool {
 	next := &m.items[i+1]
 	if next.mark || next.site || next.num != nil {
 		return false
 	}
 	set := m.wordCues(next.tok)
-	switch m.text(i) {
-	case "and", "y", "&":
-		return set&(cueWh|cueShow|cueMake|cueFinish) != 0 || m.text(i+1) == "mark"
-	case ",":
+	switch {
+	case m.isMark(i, ","):
 		return set.has(cueWh)
+	case m.inList(i, listJoinsAsk):
+		return set&(cueWh|cueShow|cueMake|cueFinish) != 0 || next.kinds.has(cAsk) && !m.says(i, "and", "y", "&") || m.text(i+1) == "mark" || m.asksForThing(i+1)
 	}
 	return false
+}
+
+// asksForThing tells whether what the bot is asked for is named from item i on: "the team summary", "the list of
+// what is due".
+func (m *message) asksForThing(i int) bool {
+	k := i
+	for k < i+4 && k < len(m.items) && (m.is(k, cDeterminer, "") || m.says(k, "the list", "list of", "list", "of", "la lista", "lista de", "lista", "de")) {
+		k++
+	}
+	return k > i && (m.isAny(k, cAsk, string(AskSummary), string(AskReport), string(AskDue)) || k > i+1 && !m.stopAt(k) && m.wordCues(m.items[k].tok).has(cueWh))
 }

@@ -208,3 +208,97 @@ func TestFurtherWordingsOfAsks(t *testing.T) {
 		{"trailer spare was at 40 lbs, pump it to 65 before tomorrow", "ask none"},
 	})
 }
+
+// A second order is joined by more than "and".
+func TestAnotherOrderIsJoinedToOne(t *testing.T) {
+	says(t, [][2]string{
+		{"make the customer sheet for 45 Halyard Way and then show me the follow-ups due", "ask report; ask due"},
+		{"print the sheet for 45 Halyard Way, then list what is due tomorrow", "ask report; ask due"},
+		{"tell me what's due today, then pull up 45 Halyard Way", "ask due; ask history"},
+		{"pull up 45 Halyard Way: past visits, plus what he should test next", "ask history; ask next_check"},
+		{"give me the weekly summary and then the list of what is due", "ask summary; ask due"},
+		{"what's due this week plus the team summary", "ask due; ask summary"},
+		{"mark the recheck at 45 Halyard Way done and then show me the chart", "ask done; ask trend"},
+		{"undo my last report and then show me the history for 45 Halyard Way", "ask undo; ask history"},
+		{"push the 45 Halyard Way recheck a week and then show me what's due", "ask due; ask snooze"},
+		{"convert 4 bar to psi and then tell me what's due today", "ask convert; ask due"},
+		{"rear 84 at 45 Halyard Way. what should i test next and then print the sheet", "84 rear_bibb; ask next_check; ask report"},
+		{"saca la hoja de 45 Halyard Way y luego dime qué hay pendiente", "ask report; ask due"},
+		{"print the sheet and then call the customer", "ask report"},
+		{"what's due this week and who's taking it", "ask due"},
+	})
+}
+
+// A visit that is ordered for a day is no question after those that stand.
+func TestAVisitOrderedForADayIsPlanned(t *testing.T) {
+	says(t, [][2]string{
+		{"Please get a recheck of 71 Halyard Way # 4 on the calendar, June 29 between 9 and 11", "plan recheck in 14"},
+		{"get me a recheck of 12 Elm on the books for Friday", "plan recheck in 4"},
+		{"please get somebody out to 12 Elm for a recheck next week", "plan recheck in 7"},
+		{"send Ben to 12 Elm tomorrow to recheck", "plan recheck in 1"},
+		{"look at it again in a month, recheck", "plan recheck in 30"},
+		{"gotta get back to the owner in a week about the quote, 12 Elm", "plan other in 7"},
+		{"send someone back to 12 Elm in 2 weeks", "plan other in 14"},
+		{"tell me who needs a recheck by Friday", "ask due"},
+		{"see if there's a recheck for Friday at 12 Elm", "ask due"},
+		{"get me the rechecks for tomorrow", "ask due"},
+		{"do we have a recheck on the books for Friday", "ask due"},
+	})
+}
+
+// Who is booked may be called like a word of the trade.
+func TestANameThatIsBookedSaysNothingElse(t *testing.T) {
+	says(t, [][2]string{
+		{"Book Hollis for a recheck at 9 Halyard Way on Friday at 2", "plan recheck in 4"},
+		{"Schedule Rusty for a prv swap at 12 Elm Thursday", "plan replace_prv in 3"},
+		{"Send Dale to 12 Elm tomorrow to swap the prv", "plan replace_prv in 1"},
+		{"Put Drip on 12 Elm for a recheck Friday", "plan recheck in 4"},
+		{"please book a recheck with Hollis, 12 Elm, Friday 2 pm", "plan recheck in 4"},
+		{"Get Rusty Water at 12 Elm", "rusty_water"},
+	})
+}
+
+// A number in one unit "in" another asks for it, whatever is told besides.
+func TestANumberInAnotherUnitIsConverted(t *testing.T) {
+	says(t, [][2]string{
+		{"gonna need 700 kPa in psi, the drawings came from overseas", "ask convert"},
+		{"the inspector is asking for 62 psi in bar on his form", "ask convert"},
+		{"por favor 5 bar en libras, el plano es de fuera", "ask convert"},
+		{"got 4 bar in psi units on the gauge", "ask none"},
+	})
+}
+
+// What the bot has on record is called wrong, or set against the paper.
+func TestWhatTheBotHoldsIsPutRight(t *testing.T) {
+	says(t, [][2]string{
+		{"you've got 112 front for 16 Halyard Way under my name, that's wrong, make it 102 front", "ask correct; 102 front_bibb"},
+		{"you have me down for 112 front at 16 Halyard Way, that's wrong, it's 102", "ask correct; 102 front_bibb"},
+		{"you got 88 kitchen at 12 Elm from me, should be 68", "ask correct; 68 kitchen"},
+		{"you show 95 rear at 12 Elm, wrong, it was 59", "ask correct; 59 rear_bibb"},
+		{"the record has 112 front for 16 Halyard Way, make that 102", "ask correct; 102 front_bibb"},
+		{"the sheet says 68 kitchen, should be 86", "ask correct; 86 kitchen"},
+		{"you wrote down 96 at the rear, I told you 69", "ask correct; 69 rear_bibb"},
+		{"anotaste 58 en la tina, eran 85", "ask correct; 85 bath"},
+		{"I typed 68 for the kitchen and the paper says 86. Kitchen is 86.", "ask correct; 86 kitchen"},
+		{"I entered 68 at the kitchen, paper says 86", "ask correct; 86 kitchen"},
+		{"the 68 I typed for the kitchen is wrong. Kitchen is 86.", "ask correct; 86 kitchen"},
+		{"puse 58 en la cocina y la libreta dice 85", "ask correct; 85 kitchen"},
+		{"you have 92 at the kitchen, 61 at the tub", "92 kitchen; 61 bath"},
+		{"you've got 112 front, so the prv is off", "112 front_bibb"},
+		{"I put in a prv, gauge says 62 at the kitchen", "installed_prv; 62 kitchen"},
+		{"I put the gauge on the tub, it says 62", "62 bath"},
+	})
+}
+
+// Who is asked to write a number down is told it.
+func TestANumberToBeWrittenDownIsAReading(t *testing.T) {
+	says(t, [][2]string{
+		{"Would you enter 94 psi at 8 Halyard Way? It is the rear spigot, and the elements were on.", "94 rear_bibb firing"},
+		{"would you put down 66 laundry for 12 Elm?", "66 laundry"},
+		{"will you mark 66 at the laundry, 12 Elm?", "66 laundry"},
+		{"would you please record 58 at the tub?", "58 bath"},
+		{"would you believe 140 at the kitchen?", "ask none"},
+		{"would you put in a prv at 84 rear?", "plan replace_prv"},
+		{"would you put 60 on the prv?", "ask none"},
+	})
+}

@@ -20,6 +20,7 @@ var (
 	listAsksOfReading    = listOf("asks of reading")
 	listDoubtsReading    = listOf("doubts reading")
 	listOpensDoubt       = listOf("opens doubt")
+	listWritesReading    = listOf("writes reading")
 	listBesideOtherHouse = listOf("beside other house")
 )
 
@@ -143,7 +144,20 @@ func (m *message) askedAbout(i int) bool {
 	if m.inList(first, listDoubtsReading) || m.inList(first, listOpensDoubt) && m.doubtsInTwo(first) {
 		return true
 	}
-	return s.question && m.inList(first, listAsksOfReading)
+	return s.question && m.inList(first, listAsksOfReading) && !m.asksToWrite(first, i)
+}
+
+// asksToWrite tells whether a clause that begins at item first asks for the number at i to be written down: "would you
+// enter 94 psi at 12 Elm?", but not "would you put in a prv at 94?".
+func (m *message) asksToWrite(first, i int) bool {
+	if m.text(first+1) != "you" && m.text(first+1) != "u" {
+		return false
+	}
+	k := first + 2
+	for m.says(k, "please", "pls", "plz", "also", "just", "go ahead and") {
+		k++
+	}
+	return m.inList(k, listWritesReading) && m.right(k, i-k, true, func(j int) bool { return m.is(j, cItem, "") && !m.is(j, cItem, "gauge") }) < 0
 }
 
 // doubtsInTwo tells whether item i doubts a reading together with the one or two words behind it.

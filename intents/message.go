@@ -55,6 +55,7 @@ func (m *message) understand() {
 	m.fromRecord()
 	m.houseAgain()
 	m.hands()
+	m.crewBooked()
 	m.reliefWeeps()
 	m.places()
 	m.pointedBack()

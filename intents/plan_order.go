@@ -4,6 +4,30 @@ import "strings"
 
 // What is ordered, or written down to be done.
 
+// Lists of the lexicon that these rules know.
+var (
+	listBooksCrew    = listOf("books crew")
+	listBehindBooked = listOf("behind booked")
+)
+
+// crewBooked takes the meaning from a name that is written like a word of the trade, of the one who is
+// booked for a visit: "Book Rusty for a recheck at 12 Elm", "Send Dale to 12 Elm".
+func (m *message) crewBooked() {
+	for s := range m.sents {
+		i := m.firstOf(s)
+		if i+2 >= m.sents[s].to || !m.inList(i, listBooksCrew) || !m.inList(i+2, listBehindBooked) {
+			continue
+		}
+		it := &m.items[i+1]
+		if it.mark || it.num != nil || it.site || it.n > 1 || it.kinds.meets(setOf(cItem, cDo, cDid, cBase)) ||
+			!m.toks[it.tok].caps || m.toks[it.tok+1].caps || m.isAny(i+1, cAsk, "report", "trend", "history", "summary") {
+			continue
+		}
+		m.toks[it.tok].cued, m.toks[it.tok].cues = true, 0
+		m.call(i+1, "somebody")
+	}
+}
+
 // orders tells whether the word at i begins its sentence as an order, with a day named in
 // it: "Replace it within the month, put it down for 30 days", or follows one that puts the house on
 // the list of a day: "pon 18 Plover para el viernes, cambiar tanque".

@@ -90,6 +90,8 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 		return "sent before", true
 	case m.fatFingered(i):
 		return slipTold, true
+	case correct && m.heldNumber(m.items[i].sent) == i:
+		return "on record", true
 	}
 	return "", false
 }

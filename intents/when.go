@@ -107,6 +107,9 @@ func (m *message) sameAgain(a, b *reading) bool {
 		}
 		return true
 	}
+	if m.hasAsk(AskCorrect) && a.Reading == b.Reading && samePlace(a, b) && b.sent <= a.sent+1 {
+		return true // "I typed 68 for the kitchen, the paper says 86. Kitchen is 86."
+	}
 	if a.Reading != b.Reading || !samePlace(a, b) || b.sent > a.sent+1 || !a.inherit && !b.inherit && !m.items[a.at].takesOver {
 		return false
 	}
