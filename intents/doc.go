@@ -29,6 +29,7 @@
 //	halting day_decided ellipsis   "the, um, regulator"; a day thought aloud; dots for a comma
 //	texting                        "2" for "two", "q" for "que"
 //	dictation pause                spoken marks, and pauses that have none
+//	facts_apart                    where one fact ends and another begins, in a message without marks
 //	counting                       "half a dozen", "a decade old"
 //	number number_value            spoken numbers
 //	number_group number_fraction   "twelve oh eight", "58 and a half"

@@ -57,7 +57,7 @@ func (m *message) planOn(i int) bool {
 				return true
 			}
 		case assess.OtherAction:
-			if abs(p.at-i) <= 6 {
+			if abs(p.at-i) <= 6 && m.items[p.at].seg == m.items[i].seg {
 				return true
 			}
 		}

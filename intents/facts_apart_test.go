@@ -53,6 +53,63 @@ func TestAnotherFactBeginsWithoutAMark(t *testing.T) {
 	})
 }
 
+func TestFactsWithoutMarksAreHeardApart(t *testing.T) {
+	says(t, [][2]string{
+		{"no exp tank rusty water", "expansion_tank none; rusty_water"},
+		{"no softener low flow upstairs", "low_flow; softener none"},
+		{"no exp tank burner off 64 kit", "64 kitchen idle; expansion_tank none"},
+		{"swapped the tank t&p dry", "no relief_discharge; replaced_tank"},
+		{"swapped the tank heater 9 yrs old", "heater year 2017; replaced_tank"},
+		{"put in a 2 gal tank heater never flushed", "expansion_tank 2 gal; heater never maintained; installed_tank"},
+		{"prv 12 yrs old recheck in 6 months", "plan recheck in 180; prv year 2014"},
+		{"recheck in 6 months set prv to 60", "plan recheck in 180; set_prv to 60"},
+		{"call the owner back in 3 days check valve at meter", "check_valve; plan other in 3"},
+		{"kitchen 64 call the owner back in 3 days", "64 kitchen; plan other in 3"},
+		{"laundry 58 lazy hand 131 rear", "131 rear_bibb peak; 58 laundry"},
+		{"lazy hand 131 rear kitchen 64", "131 rear_bibb peak; 64 kitchen"},
+		{"brass drain valve rear bib 72", "72 rear_bibb; drain_valve brass"},
+		{"rear bib 72 dark water at the tub", "72 rear_bibb; dark_water"},
+		{"rear bib 72 tank air 40", "72 rear_bibb; expansion_tank set 40"},
+		{"rusty water heater idle 66 kit", "66 kitchen idle; rusty_water"},
+		{"heater 50 gal gas gauge creeps", "creep; heater 50 gal gas"},
+		{"no prv here so I put one in heater idle", "installed_prv"},
+		{"heater flushed last year replaced the prv", "heater maintained 2025; replaced_prv"},
+		// and what belongs together stays so
+		{"no heater firing 64 kit", "64 kitchen idle"},
+		{"tank heater firing 64 kit", "64 kitchen firing"},
+		{"new expansion tank goes on in three days", "plan replace_tank in 3"},
+		{"no leaks low flow or noise", "no leak; no low_flow; no noise"},
+	})
+}
+
+// What is told without a mark is read as with a comma, whatever fact stands before and behind.
+func TestEveryFactWithoutAMarkIsReadAsWithAComma(t *testing.T) {
+	p, err := oneParser()
+	if err != nil {
+		t.Fatal(err)
+	}
+	first := []string{
+		"heater never flushed", "heater flushed last year", "heater from 2011", "heater 9 yrs old", "heater 50 gal gas", "prv set to 60", "prv is shot",
+		"prv age unknown", "exp tank waterlogged", "no exp tank", "no check valve", "no softener", "brass drain valve", "recirc pump",
+		"swapped the tank", "replaced the prv", "put in a 2 gal tank", "swapped the drain valve", "set prv to 62", "shut the water off",
+		"no prv here so I put one in", "needs a tank", "needs a new prv", "recheck in 6 months", "recheck in a week", "replace prv next week",
+		"call the owner back in 3 days", "no leaks", "no hammer", "lazy hand 131 rear",
+	}
+	behind := []string{
+		"t&p dripping", "t&p dry", "relief valve is capped", "toilet runs", "pipes bang", "low flow upstairs", "water is black in the morning",
+		"smells gas", "shut the water off", "set prv to 62", "swapped the tank", "recheck in 6 months", "replace prv next week", "needs a new prv",
+		"exp tank good", "no check valve", "heater firing", "lazy hand 128 side bib", "kitchen 64", "heater never flushed",
+	}
+	for _, a := range first {
+		for _, b := range behind {
+			got, want := inWords(p.Parse(a+" "+b, Context{})), inWords(p.Parse(a+", "+b, Context{}))
+			if got != want {
+				t.Errorf("%q\n got %s\nwant %s", a+" "+b, got, want)
+			}
+		}
+	}
+}
+
 func TestATankOfItsOwnSize(t *testing.T) {
 	says(t, [][2]string{
 		{"heater is 40 gal gas, tank 2019", "expansion_tank year 2019; heater 40 gal gas"},

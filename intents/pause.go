@@ -55,75 +55,6 @@ func pauseAt(toks []token, i int, text string) []token {
 	return slices.Insert(toks, i, token{kind: mark, text: text, raw: text, span: span{end, end}})
 }
 
-// factsApart puts a comma where somebody goes on to something else right behind a fact of a thing: "heater never
-// flushed | prv age unknown", "no tank | heater is a 2015", "prv is shot | pipes bang".
-func (p *Parser) factsApart(toks []token) []token {
-	f := factEnd{thing: -1, end: -1}
-	for i := 0; i < len(toks); {
-		if toks[i].kind == number {
-			f.date(p, toks, i)
-			i++
-			continue
-		}
-		node, n := p.lex.find(toks, i, min(i+5, len(toks)))
-		kinds := p.lex.kinds(node)
-		n = max(n, 1)
-		named := kinds.meets(namesThing)
-		switch {
-		case n == 1 && f.end >= 0 && (toks[i].text == "no" || kinds.meets(leadsToThing)):
-			i++
-			continue // leads to what is named next
-		case f.end > 0 && (named || !f.lacks && kinds.meets(beginsFact)):
-			toks = pauseAt(toks, f.end, ",")
-			i++
-			f.end = -1
-		}
-		switch {
-		case named:
-			f.thing, f.lacks, f.end = i+n, i > 0 && toks[i-1].text == "no", -1
-			if f.lacks {
-				f.end = f.thing
-			}
-		case f.thing < 0:
-		case kinds.meets(setOf(cUnknown)), kinds.meets(tellsHow) && (f.thing == i || p.lex.of(&toks[i-1]).lists.has(listLinks)):
-			f.end, f.lacks = i+n, false
-		case toks[i].text == "never" && i+1 < len(toks) && p.lex.of(&toks[i+1]).lists.has(listServices):
-			n = 2
-			f.end, f.lacks = i+n, false
-		default:
-			f.end = -1
-		}
-		i += n
-	}
-	return toks
-}
-
-// factEnd is what is known of the facts of a message without marks, up to a token.
-type factEnd struct {
-	thing      int  // where the name of the last thing ends, -1 for none
-	end        int  // where a fact of it ended, -1 where none did right here
-	lacks      bool // the fact is that there is none: "no tank"
-	datesFirst bool // "2015 heater 2018 prv"
-}
-
-// date weighs the number at i, which may be the year of the last thing.
-func (f *factEnd) date(p *Parser, toks []token, i int) {
-	ours := year(toks[i].num.value)
-	f.datesFirst = f.datesFirst || ours && f.thing < 0
-	f.end = -1
-	if ours && f.thing >= 0 && !f.datesFirst && (f.thing == i || p.lex.of(&toks[i-1]).lists.has(listLeadsToDate)) {
-		f.end, f.lacks = i+1, false
-	}
-}
-
-// The classes of words that name a thing, that begin another fact behind one, and that tell how a thing is.
-var (
-	namesThing   = setOf(cItem, cRelief, cFuel)
-	beginsFact   = setOf(cSym, cDid, cFixture)
-	tellsHow     = setOf(cCond, cDry, cBlocked)
-	leadsToThing = setOf(cDeterminer, cPresent)
-)
-
 // saysAt tells whether the word at i tells what somebody says: "customer says upstairs is weak".
 func (p *Parser) saysAt(toks []token, i int) bool {
 	if toks[i].kind != word {
@@ -171,6 +102,9 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 	if p.lex.of(prev).suffix != "" && (i < 2 || toks[i-2].text != "the") {
 		return false
 	}
+	if p.peakBefore(toks, i) {
+		return false
+	}
 	node, n := p.lex.find(toks, i-1, i)
 	kinds := p.lex.kinds(node)
 	if n > 0 && kinds.meets(setOf(cPoint, cPlace, cBibb)) {
@@ -182,6 +116,16 @@ func (p *Parser) breathBefore(toks []token, i int) bool {
 		return false
 	}
 	return n == 0 || !kinds.meets(setOf(cClaim, cGauged, cNow, cBefore, cAfter, cPeak, cNeg, cDid, cMove, cStatic, cFlowing, cUnit))
+}
+
+// peakBefore tells whether a phrase of more words that names the highest pressure ends before i: "lazy hand".
+func (p *Parser) peakBefore(toks []token, i int) bool {
+	for k := max(i-4, 0); k < i-1; k++ {
+		if node, n := p.lex.find(toks, k, i); n == i-k && p.lex.kinds(node).meets(setOf(cPeak)) {
+			return true
+		}
+	}
+	return false
 }
 
 // doesNext tells whether somebody begins to tell at i, behind a pressure, what they did or what
