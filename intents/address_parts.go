@@ -14,7 +14,9 @@ var (
 // word "number", or a number that is no pressure's, the house. Where no word leads to the street it
 // takes the word.
 func (p *Parser) streetFirst(toks []token, i int, led bool) (address, bool) {
-	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
+	if !p.suffixSoon(toks, i) {
+		return address{}, false
+	}
 	k, std := i, ""
 	for k < len(toks) && k < i+5 && p.mayName(toks, k) {
 		if s := p.lex.of(&toks[k]).suffix; k > i && core(s) {
@@ -24,7 +26,7 @@ func (p *Parser) streetFirst(toks []token, i int, led bool) (address, bool) {
 		k++
 	}
 	if std == "" || k+1 >= len(toks) {
-		return a, false
+		return address{}, false
 	}
 	name, plain := p.nameOf(toks, i, k), toks[k].caps || !p.lex.inList(toks[k].text, listAmbiguousSuffixes)
 	if k++; placeWord(toks[k].text) {
@@ -39,17 +41,27 @@ func (p *Parser) streetFirst(toks []token, i int, led bool) (address, bool) {
 	}
 	told := k > from
 	if !told && !led {
-		return a, false
+		return address{}, false
 	}
 	if k >= len(toks) || toks[k].kind != number || !houseNumber(&toks[k]) ||
 		!told && (!plain || toks[k].num.value <= highestPressure || year(toks[k].num.value)) {
-		return a, false
+		return address{}, false
 	}
 	if k+1 < len(toks) && toks[k+1].kind != mark || k+1 < len(toks) && toks[k+1].glued && toks[k+1].text == "#" {
-		return a, false
+		return address{}, false
 	}
-	a.house, a.line, a.to = k, toks[k].num.digits+" "+name+" "+std, k+1
-	return a, true
+	line := toks[k].num.digits + " " + name + " " + std
+	return address{from: i, to: k + 1, house: k, line: line, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}, true
+}
+
+// suffixSoon tells whether the suffix of a street stands among the words right behind token i.
+func (p *Parser) suffixSoon(toks []token, i int) bool {
+	for k := i + 1; k < len(toks) && k < i+5 && toks[k].kind == word; k++ {
+		if core(p.lex.of(&toks[k]).suffix) {
+			return true
+		}
+	}
+	return false
 }
 
 // mayName tells whether the word at k may stand in a street's name that comes before its
@@ -130,7 +142,7 @@ func toStreet(toks []token, j int) int {
 // 59 psi kitchen, 1800 Campus Blvd". A second one leaves it open which is meant.
 func (m *message) unitApart() {
 	a := m.site
-	if a.unitFrom >= 0 {
+	if a.unitFrom >= 0 || !m.flats {
 		return
 	}
 	found := ""

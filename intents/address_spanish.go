@@ -161,7 +161,9 @@ func (g *gazetteer) plainUnit(toks []token, k int) bool {
 // speakers write it: "Vista Grande 1105". Only capital letters and a number that can
 // be neither a pressure nor a year make it one.
 func (p *Parser) numberLast(toks []token, i int) (address, bool) {
-	a := address{from: i, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
+	if n := i + 1; n >= len(toks) || toks[n].kind == word && !toks[n].caps && !p.lex.of(&toks[i]).heads && !p.lex.of(&toks[n]).lists.has(listLinking) {
+		return address{}, false
+	}
 	k, caps := i, 0
 	for k < len(toks) && k < i+5 && toks[k].kind == word {
 		t := &toks[k]
@@ -169,18 +171,18 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 		case p.lex.of(t).lists.has(listLinking) && k > i:
 		case !t.caps && !p.lex.of(&toks[i]).heads || p.term(toks, k) || p.lex.of(t).keys&keyNoun != 0 || p.lex.of(t).lists.has(listNoStreets) ||
 			t.raw == strings.ToUpper(t.raw) && !allCaps(toks) || len(t.text) < 3:
-			return a, false
+			return address{}, false
 		default:
 			caps++
 		}
 		k++
 	}
 	if k == i+1 && !toks[i].caps {
-		return a, false
+		return address{}, false
 	}
 	if k >= len(toks) || caps < 2 &&
 		!(caps == 1 && i > 0 && (toks[i-1].text == "en" || toks[i-1].text == "domicilio" || toks[i-1].text == "direccion")) {
-		return a, false
+		return address{}, false
 	}
 	nameEnd, sep := k, " "
 	if toks[k].text == "#" && k+1 < len(toks) {
@@ -189,17 +191,18 @@ func (p *Parser) numberLast(toks []token, i int) (address, bool) {
 	}
 	t := &toks[k]
 	if !p.lex.speaksSpanish(toks) {
-		return a, false
+		return address{}, false
 	}
 	if t.kind != number || !houseNumber(t) || t.num.words || t.glued && sep == " " || t.num.value <= 300 && sep == " " ||
 		year(t.num.value) && sep == " " {
-		return a, false
+		return address{}, false
 	}
 	if k+1 < len(toks) && !(toks[k+1].kind == mark) &&
 		!(toks[k+1].kind == word && (p.term(toks, k+1) || p.lex.of(&toks[k+1]).unit != "" || p.stop(toks, k+1))) {
-		return a, false
+		return address{}, false
 	}
-	a.house, a.line, a.to = k, p.nameOf(toks, i, nameEnd)+sep+t.num.digits, k+1
+	a := address{from: i, to: k + 1, house: k, unitFrom: -1, score: 5, suffixed: true, quoted: toks[i].quoted}
+	a.line = p.nameOf(toks, i, nameEnd) + sep + t.num.digits
 	a.unit(p, toks)
 	return a, true
 }

@@ -1,6 +1,10 @@
 package intents
 
-import "strings"
+import (
+	"iter"
+	"math/bits"
+	"strings"
+)
 
 // Most messages ask nothing: whether the words are there at all without which no formula and no question
 // for an opinion can be is found once a message, when its words are looked up.
@@ -13,6 +17,19 @@ func (s *askSet) join(t *askSet) { s[0], s[1] = s[0]|t[0], s[1]|t[1] }
 
 // holds tells whether all lists of another set are in it.
 func (s *askSet) holds(t *askSet) bool { return t[0]&^s[0]|t[1]&^s[1] == 0 }
+
+// all goes over the numbers of its lists.
+func (s *askSet) all() iter.Seq[int] {
+	return func(yield func(int) bool) {
+		for k, half := range s {
+			for ; half != 0; half &= half - 1 {
+				if !yield(k<<6 + bits.TrailingZeros64(half)) {
+					return
+				}
+			}
+		}
+	}
+}
 
 // opinions are, by way of asking for an opinion, the lists that it cannot do without; the last one needs a
 // question mark as well.
@@ -27,25 +44,25 @@ var opinions = [...][]list{
 
 // needed numbers the lists of formulas and opinions: at most as many as an askSet has bits.
 var needed = func() map[list]int {
-	bits := map[list]int{}
+	numbers := map[list]int{}
 	for _, lists := range opinions {
 		for _, l := range lists {
-			if _, ok := bits[l]; !ok {
-				bits[l] = len(bits)
+			if _, ok := numbers[l]; !ok {
+				numbers[l] = len(numbers)
 			}
 		}
 	}
 	for k := range formulas {
 		for _, s := range formulas[k].steps {
-			if _, ok := bits[s.list]; !ok && s.kind == stepOne {
-				bits[s.list] = len(bits)
+			if _, ok := numbers[s.list]; !ok && s.kind == stepOne {
+				numbers[s.list] = len(numbers)
 			}
 		}
 	}
-	if len(bits) > 128 {
+	if len(numbers) > 128 {
 		panic("there is no room for another list of formulas: widen askSet")
 	}
-	return bits
+	return numbers
 }()
 
 // setOfLists is the set of some of those lists.
@@ -76,6 +93,27 @@ var formulaNeeds = func() []askSet {
 		}
 	}
 	return needs
+}()
+
+// formulaHooks are, by list, the formulas that are looked at where a word of it is heard: each is hung up at the one
+// of its lists that the fewest formulas share.
+var formulaHooks = func() (hooks [128][]int) {
+	var shared [128]int
+	for k := range formulas {
+		for l := range formulaNeeds[k].all() {
+			shared[l]++
+		}
+	}
+	for k := range formulas {
+		hook := -1
+		for l := range formulaNeeds[k].all() {
+			if hook < 0 || shared[l] < shared[hook] {
+				hook = l
+			}
+		}
+		hooks[hook] = append(hooks[hook], k)
+	}
+	return hooks
 }()
 
 // enterAsks gives the words of those lists the lists that they stand in. A phrase is known by its longest word, which
@@ -109,11 +147,13 @@ func (m *message) hear() {
 			break
 		}
 	}
-	for k := range formulaNeeds {
-		if m.held.holds(&formulaNeeds[k]) {
-			if m.mayAsk = true; formulas[k].first {
-				m.mayAskFirst = true
-				break
+	for l := range m.held.all() {
+		for _, k := range formulaHooks[l] {
+			if m.held.holds(&formulaNeeds[k]) {
+				if m.mayAsk = true; formulas[k].first {
+					m.mayAskFirst = true
+					return
+				}
 			}
 		}
 	}

@@ -188,26 +188,30 @@ func (m *message) nearWord(i, n int, words ...string) bool {
 
 var volumeGate = onlyWith(cUnit, "gal", "litre")
 
+// sizeGate opens the question for a size whose volume is not told.
+var sizeGate = gateOf(opener{lists: []list{listSizes}, words: []string{"cuanto", "de cuanto", "de cuantos"}})
+
 // sizes tells whether a sentence asks for the size of an expansion tank.
 func (m *message) sizes(s int) bool {
-	if m.sizeTold(s) {
+	volume := !m.shut(volumeGate)
+	if !volume && m.shut(sizeGate) || m.sizeTold(s) {
 		return false
 	}
-	volume := !m.shut(volumeGate)
 	if volume && (m.sizeDoes(s) || m.sizingAsked(s) || m.tankFor(s)) {
 		return true
 	}
 	if m.readingLike(s) && !m.sentenceSays(s, "heater", "boiler", "calentador") {
 		return false
 	}
-	ask, size := m.sents[s].question || m.request(s), false
+	which := volume && m.whichTank(s)
+	if !which && m.shut(sizeGate) {
+		return false
+	}
+	ask, size := which || m.sents[s].question || m.request(s), which
 	for i := m.sents[s].from; i+1 < m.sents[s].to; i++ {
 		if t := m.text(i); oneOf(t, "which", "what", "how", "que") && m.says(i+1, "size", "big", "tamano") {
 			ask = true
 		}
-	}
-	if volume && m.whichTank(s) {
-		ask, size = true, true
 	}
 	for i := m.sents[s].from; i < m.sents[s].to; i++ {
 		switch {

@@ -95,13 +95,15 @@ func (m *message) hasNow(i int) string {
 // got one now".
 func (m *message) firstOne(i int) bool {
 	s := &m.sents[m.items[i].sent]
-	object := m.partAt(i)
 	if now := m.hasNow(i); now != "" && !s.question {
 		m.verbs = append(m.verbs, verb{at: i, what: "installed", done: true, object: now, objAt: i})
 		return true
 	}
-	if m.text(i) != "one" && object != "prv" && object != "expansion_tank" ||
-		m.shut(firstOneGate) || s.question || m.planish(m.items[i].sent) || m.momentSeg(i) {
+	if m.shut(firstOneGate) || s.question {
+		return false
+	}
+	object := m.partAt(i)
+	if m.text(i) != "one" && object != "prv" && object != "expansion_tank" || m.planish(m.items[i].sent) || m.momentSeg(i) {
 		return false
 	}
 	given := m.left(i, 6, true, func(k int) bool { return m.is(k, cHint, "given") }) >= 0

@@ -155,7 +155,7 @@ func (m *message) mentions(items []mentionOf) []mentionOf {
 // heatersByFacts appends the heaters that are told without their name.
 func (m *message) heatersByFacts(items []mentionOf) []mentionOf {
 	// "40 gal, propane, from 2003, scaled up": by its facts
-	for i := range m.items {
+	for i := 0; i < len(m.items) && m.gave(roleSize); i++ {
 		if m.items[i].role == roleSize && m.items[i].value >= 20 && !m.onTruck(i) && !m.heaterIn(m.items[i].sent) {
 			items = append(items, mentionOf{at: i, item: "heater"})
 		}

@@ -150,11 +150,14 @@ func (m *message) putThere(i int) bool {
 	})
 }
 
+// dontGate opens "don't" and "doesn't" that say no more.
+var dontGate = onlyWithWords("dont", "doesnt")
+
 // lackedLater reads what is told to be wanting in a clause or a sentence of its own:
 // "looked for a tank and there isn't one", "tank goes in Friday. none there now",
 // "next door has a regulator. this place don't".
 func (m *message) lackedLater(items []mentionOf) {
-	if !m.kinds.has(cAbsent) && !m.kinds.has(cNeg) && !m.kinds.has(cLacks) {
+	if !m.kinds.has(cAbsent) && !m.kinds.has(cLacks) && !(m.kinds.has(cNeg) && !m.shut(dontGate)) {
 		return
 	}
 	for i := range m.items {

@@ -11,6 +11,7 @@ type message struct {
 	items   []item
 	kinds   classSet // the classes of all items
 	keys    key      // the keys of all items
+	roles   uint32   // the roles that numbers were given, one bit each
 	allKeys key      // of every item, besides its own
 	open    gateSet  // the gates that what it holds opens
 	held    askSet   // the lists of questions that its words stand in
@@ -19,6 +20,7 @@ type message struct {
 	mayOpine            bool   // it holds what no question for an opinion can do without
 	mayAsk, mayAskFirst bool   // what no formula, no sure one can do without
 	cues                cueSet // what its words may lend to its clauses
+	flats               bool   // a word of it may name a flat
 	sents               []sentence
 	sites               []address
 	site                *address

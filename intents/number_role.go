@@ -32,8 +32,12 @@ var roleNames = [...]string{
 // setRole gives the number at item i a role, and keeps why.
 func (m *message) setRole(i int, r role, why string) {
 	m.items[i].role, m.items[i].why = r, why
+	m.roles |= 1 << r
 	m.note(i, roleNames[r], why)
 }
+
+// gave tells whether any number was given a role, which it may have lost again.
+func (m *message) gave(r role) bool { return m.roles>>r&1 != 0 }
 
 // numbers decides what each number means.
 func (m *message) numbers() {

@@ -41,8 +41,27 @@ type putRight struct {
 	house, state  bool // a house; a state of the heater
 }
 
+// rightGate opens what puts one number right, or a tap or a house, which has a word of a slip, of changing or for the last
+// report.
+var rightGate = gateOf(opener{
+	values: map[class][]string{cAsk: {"correct"}}, words: []string{"era", "eran"},
+	lists: []list{listSlipDenies, listSlipWrote, listSlipSorry, listOwnsUp, listSlipShould, listOught, listNumberSent, listChangesNumber},
+})
+
+// lone tells whether the message holds at most one number.
+func (m *message) lone() bool {
+	n := 0
+	for s := range m.sents {
+		n += m.sents[s].numbers
+	}
+	return n <= 1
+}
+
 // terseRight reads the right value of the last report where the message says no more than that.
 func (m *message) terseRight() bool {
+	if m.shut(rightGate) && m.lone() {
+		return false
+	}
 	c := putRight{first: -1, second: -1, denied: -1, ought: -1, wrote: -1, change: -1, to: -1, sorry: -1,
 		was: -1, moves: -1, sent: -1, it: -1, named: -1, denies: -1}
 	for i := range m.items {

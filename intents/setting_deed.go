@@ -71,7 +71,7 @@ func (m *message) setLast(v *verb, i int) bool {
 // fromBefore reads the setting that a regulator had before it was changed: "la
 // reguladora estaba en 95, la bajé a 60", "prv was at 95, lowered it to 60".
 func (m *message) fromBefore() {
-	for i := range m.items {
+	for i := 0; i < len(m.items) && m.gave(roleTo); i++ {
 		if m.items[i].num == nil || m.items[i].role != roleTo || m.items[i].owner == 0 {
 			continue
 		}

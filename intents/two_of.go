@@ -7,6 +7,9 @@ import "strings"
 
 // twoSettings takes back what two regulators of a house are set to where the settings differ.
 func (m *message) twoSettings() {
+	if !m.gave(roleTo) && !m.gave(roleSetting) {
+		return
+	}
 	var of []int
 	for i := range m.items {
 		if r := m.items[i].role; (r == roleTo || r == roleSetting) && m.settingLike(i) && m.ofRegulator(i) {
