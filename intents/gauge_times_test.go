@@ -57,3 +57,29 @@ func TestHighestEarlierAndRightedReadings(t *testing.T) {
 		{"DV on the heater reads 76#, burner on", "heater_drain 76 firing"},
 	})
 }
+
+func TestHoursWithALetter(t *testing.T) {
+	reads(t, [][2]string{
+		{"WM box o/n MAX 149#, 7a 68#, no ET", "laundry 149 peak; laundry 68"},
+		{"kitchen overnight high 138, 6a 66", "kitchen 138 peak; kitchen 66"},
+		{"laundry 7p 118, 7a 68", "laundry 118; laundry 68"},
+		{"k sink 9a 71, noon 73, 3p 75", "kitchen 71; kitchen 73; kitchen 75"},
+		{"rear 5p 102#", "rear_bibb 102"},
+		{"rr bib 82 4p 85 6p", "rear_bibb 82; rear_bibb 85"},
+		{"unit 3a kitchen 58", "kitchen 58"},
+		{"hi 127# since 4 pm, 71# live, lzy hnd on K faucet", "kitchen 127 peak; kitchen 71"},
+		{"high 131 at 3a laundry, 70 at 8a", "laundry 131 peak; laundry 70"},
+		{"hi 131 since noon, laundry 70 now", "laundry 131 peak; laundry 70"},
+		{"it's been high since noon, kitchen 92", "kitchen 92"},
+		{"high 66 at the kitchen", "kitchen 66"},
+	})
+}
+
+func TestAfterBehindANumberAndWorkBeforeIt(t *testing.T) {
+	reads(t, [][2]string{
+		{"rear bibb one twenty two before I turned the regulator down sixty five after", "rear_bibb 122 before; rear_bibb 65 after"},
+		{"kitchen 44 before I flushed the heater 46 after", "kitchen 44 before; kitchen 46 after"},
+		{"set the prv to fifty five and the kitchen came in at fifty six after", "kitchen 56 after"},
+		{"kitchen came in at 95, set the prv down, 60 after", "kitchen 95 before; kitchen 60 after"},
+	})
+}

@@ -201,7 +201,8 @@ func (m *message) sharePoints(evs []event, rs []reading) {
 // sharesPoint tells whether the number at i may have its neighbour's point: a unit or a
 // word says that it is a reading of its own, as water that runs or rests does: "rear bib 66, 48 hose running".
 func (m *message) sharesPoint(i int) bool {
-	return m.items[i].unit != "" || m.ledTo(i) || m.is(i+1, cFlowing, "") || m.is(i-1, cFlowing, "")
+	return m.items[i].unit != "" || m.ledTo(i) || m.is(i+1, cFlowing, "") || m.is(i-1, cFlowing, "") ||
+		m.is(i+1, cAfter, "") && m.closes(i+1) && m.leftOver(i, longestSentence, cBefore) // "122 before I turned the regulator down 65 after"
 }
 
 // bothThere gives the point of the last reading to those before it that have none: "118 at

@@ -289,14 +289,23 @@ func (m *message) highOfTwo(i int) bool {
 	if i > 0 && m.isNum(i-1) && (m.items[i-1].unit == "hour" || m.items[i-1].unit == "day") {
 		return true // "24 hour high 144"
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") && m.closes(i+1) && m.toldWithNow(i) {
-		return true // "high 139 / right now 74"
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") && (m.closes(i+1) && m.toldWithNow(i) || m.sinceTime(i+2)) {
+		return true // "high 139 / right now 74", "hi 127 since 4 pm"
 	}
 	if m.isMark(i+1, ":", "=") && m.isNum(i+2) && m.right(i, 8, true, func(k int) bool { return m.is(k, cNow, "") && m.isMark(k+1, ":", "=") }) > 0 {
 		return true // "hi: 137, now: 48"
 	}
 	low := func(k int) bool { return m.text(k) == "low" || m.text(k) == "lo" }
 	return m.right(i, 7, true, low) >= 0 || m.left(i, 7, true, low) >= 0
+}
+
+// sinceTime tells whether item k says since when the gauge hung, or at what time it showed what stands
+// before: "since 4 pm", "at 3 am", "since Tuesday".
+func (m *message) sinceTime(k int) bool {
+	if !m.says(k, "since", "desde", "at", "@") {
+		return false
+	}
+	return m.isNum(k+1) && m.clock(k+1) || m.is(k+1, cHint, "daytime") || weekdays[m.text(k+1)] > 0 && m.text(k) != "at"
 }
 
 // toldWithNow tells whether another pressure beside the number behind item i tells when it

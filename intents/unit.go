@@ -81,6 +81,9 @@ func (m *message) unitBehind(it *item, next int, out []item) (taken int) {
 		return 0 // "set the prv to 60 day after tomorrow"
 	}
 	switch {
+	case glued && it.num.integer && (it.num.time || it.within(1, 12)) && oneOf(n.text, "a", "p"):
+		it.unit = "hour" // "7a 68, 5p 74"
+		return 1
 	case n.mark && n.text == "#" && glued && !(next+1 < len(m.items) && m.items[next+1].num != nil && m.toks[m.items[next+1].tok].glued):
 		it.unit = "psi"
 		return 1

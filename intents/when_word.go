@@ -156,7 +156,8 @@ func (m *message) tellsOfBefore(i int, worked bool) bool {
 		return worked && !(t == "antes" && m.text(i+1) == "no" && m.says(i+2, "habia", "tenia", "tenian"))
 	case oneOf(t, "came in at", "coming in", "started at"):
 		// "afterwards the rear bib came in at 61"
-		return worked && m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) < 0
+		behind := m.isNum(i+1) && m.is(i+2, cAfter, "") && m.closes(i+2) // "came in at 56 after"
+		return worked && !behind && m.left(i, 8, false, func(k int) bool { return m.is(k, cAfter, "") }) < 0
 	case oneOf(t, "before", "bfr", "b4", "bef"):
 		if m.neverBefore(i) || m.inList(i+1, listOccasions) {
 			return false
