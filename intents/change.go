@@ -49,11 +49,11 @@ func (m *message) altered(i int) (role, string, bool) {
 		(it.unit == "" || m.items[j].unit == it.unit || it.unit == "psi" && m.items[j].unit == "" && m.text(i+1) == "->") {
 		at := i - 1
 		for at > 0 && (m.items[at].mark && m.text(at) == ":" || m.says(at, "from", "set", "setting", "air") ||
-			m.numIs(at, roleSize) || m.is(at, cPresent, "")) { // "Exp: yes 2 gal 40 -> 60"
+			m.numIs(at, roleSize) || m.is(at, cPresent, "") || m.is(at, cMove, "")) { // "Exp: yes 2 gal 40 -> 60"
 			at--
 		}
 		v := m.verbLeft(i, 7, "set", "charged")
-		if m.text(i+1) == "to" && at != i-1 && m.text(at+1) != ":" {
+		if m.text(i+1) == "to" && at != i-1 && m.text(at+1) != ":" && !m.partMoved(at, i) {
 			v, at = nil, -1 // "set the prv from 85 to 60" has rules of its own
 		}
 		if v != nil && (m.pointBetween(v.at, i) || m.pointInClause(i) || m.numsBetween(v.at, i) > 0) {
@@ -105,6 +105,13 @@ func (m *message) altered(i int) (role, string, bool) {
 		return roleFrom, "had been", true
 	}
 	return 0, "", false
+}
+
+// partMoved tells whether the part at item at was put from the number at i to the next, by a word of
+// setting that stands between them: "reg set 92 to 60", "prv brought 105 to 60". Two near numbers are a range.
+func (m *message) partMoved(at, i int) bool {
+	return at == i-2 && (m.text(i-1) == "set" || m.is(i-1, cMove, "")) && abs(int(m.items[i+2].value-m.items[i].value)) > farApart &&
+		!m.sentenceMeets(m.items[i].sent, setOf(cWhose, cWill))
 }
 
 // shifted tells whether a number is by how much a deed moved a setting: "turned the prv

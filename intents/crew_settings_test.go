@@ -57,3 +57,24 @@ func TestWaterShutOffPartsNoPressures(t *testing.T) {
 		{"replaced the prv. The kitchen had 126", "replaced_prv; 126 kitchen before"},
 	})
 }
+
+func TestAPartSetFromOneNumberToAnother(t *testing.T) {
+	says(t, [][2]string{
+		{"reg set 92 to 60, rr bib 61 after", "set_prv to 60 from 92; 61 rear_bibb after"},
+		{"prv set 45 to 60, kitchen 61", "set_prv to 60 from 45; 61 kitchen"},
+		{"prv brought 105 to 60, tub 62", "set_prv to 60 from 105; 62 bath"},
+		{"exp tank set 40 to 60, laundry 62", "charged_tank to 60 from 40; 62 laundry"},
+		{"reg set at 60 to match the tank, kitchen 61", "prv set 60; 61 kitchen"},
+		{"want the reg set 92 to 60", "plan set_prv"},
+		{"heater set 140 to 120, kitchen 61", "heater 120 F; 61 kitchen"},
+	})
+}
+
+func TestYearsThatThingsAreSpokenToBeFrom(t *testing.T) {
+	says(t, [][2]string{
+		{"prv is from ninety eight heater is from oh four side bib seventy seven", "prv year 1998; heater year 2004; 77 side_bibb"},
+		{"prv is from ninety eight side bib seventy seven", "prv year 1998; 77 side_bibb"},
+		{"heater is from oh nine kitchen sixty one", "heater year 2009; 61 kitchen"},
+		{"prv is from sixty to sixty five", "set_prv to 65 from 60"},
+	})
+}

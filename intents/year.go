@@ -13,7 +13,13 @@ var (
 // wh 15" beside one that begins with a zero, "put in twenty two".
 func (m *message) stampedYear(i int) bool {
 	it := &m.items[i]
-	if now := m.ctx.Today.Year % 100; int(it.value) > now && it.value < 70 || it.point != "" || m.points(i) {
+	if now := m.ctx.Today.Year % 100; int(it.value) > now && it.value < 70 || it.point != "" {
+		return false
+	}
+	if m.isFrom(i) {
+		return true
+	}
+	if m.points(i) {
 		return false
 	}
 	if m.is(i-1, cHint, "setting") {
@@ -42,6 +48,14 @@ func (m *message) stampedYear(i int) bool {
 		}
 	}
 	return false
+}
+
+// isFrom tells whether the spoken number at i is the year that a thing is said to be from, whatever is said
+// next without a pause: "prv is from ninety eight side bib seventy seven".
+func (m *message) isFrom(i int) bool {
+	n := m.items[i].num
+	return n.words && n.integer && len(n.digits) == 2 && m.items[i].unit == "" && m.text(i-1) == "from" &&
+		m.inList(i-2, listLinks) && m.is(i-3, cItem, "") && m.items[i-3].point == ""
 }
 
 // putInAt tells whether the number at i follows what tells an installation: "put in ninety
@@ -89,6 +103,9 @@ func (m *message) monthYear(i int) string {
 // spokenYear tells whether "oh nine" is a year: beside a thing or a house that was built,
 // where no pressure is told.
 func (m *message) spokenYear(i int) bool {
+	if m.isFrom(i) {
+		return true
+	}
 	if m.points(i) || m.items[i].point != "" || m.items[i].unit != "" {
 		return false
 	}
