@@ -346,7 +346,34 @@ func (m *message) placeOfBibb(i int) (int, bool) {
 func (m *message) bibbAtSide(i, n int) {
 	if k := m.ahead(i, cPlace, n, listBibbToPlace); k > 0 && !m.bibbFollows(k) {
 		m.joinSide(i, k)
+		return
 	}
+	if p := m.besideSite(i + 1); p != "" {
+		m.items[i].point = p
+	}
+}
+
+// besideSite returns the bibb of the side of the house that item k tells, where the house is called by its
+// street line: "behind 903 Millrace Parkway", "in front of 12 Elm".
+func (m *message) besideSite(k int) string {
+	p, front := "", false
+	switch {
+	case m.says(k, "behind", "detras de", "atras de", "in back of", "back of"):
+		p = string(assess.RearBibb)
+	case m.says(k, "in front of", "front of", "enfrente de", "frente a"):
+		front = true
+	case m.says(k, "in", "out", "on") && m.says(k+1, "front of", "back of"):
+		k++
+		front = m.text(k) == "front of"
+		p = string(assess.RearBibb)
+	}
+	if front {
+		p = string(assess.FrontBibb)
+	}
+	if k+1 >= len(m.items) || !m.items[k+1].site {
+		return ""
+	}
+	return p
 }
 
 // joinSide makes the bibb at i that of the side at k.

@@ -116,13 +116,32 @@ func (m *message) newlySet(i int) bool {
 
 // leadsOver tells whether "before it" leads to a deed and is no place: "71 before it lit".
 func (m *message) leadsOver(i int) bool {
-	if t := m.text(i); !strings.HasSuffix(t, " it") || i+1 >= len(m.items) {
+	if !strings.HasSuffix(m.text(i), " it") {
 		return false
 	}
-	if (m.has(cHint, "filter") || m.has(cItem, "softener")) && !m.has(cItem, "prv") {
+	if m.filterBefore(i) && !m.has(cItem, "prv") {
 		return true // "filter clogged: 71 before it, 33 after it"
 	}
+	if i+1 >= len(m.items) {
+		return false
+	}
 	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights") || m.inList(i+1, listSettledDown)
+}
+
+// filterBefore tells whether a filter or a softener was the talk before item i, and no regulator since.
+func (m *message) filterBefore(i int) bool {
+	if !m.has(cHint, "filter") && !m.has(cItem, "softener") {
+		return false
+	}
+	for k := i - 1; k >= 0; k-- {
+		switch t := m.text(k); {
+		case m.is(k, cHint, "filter"), m.is(k, cItem, "softener"):
+			return true
+		case m.is(k, cPoint, "") && (strings.Contains(t, "prv") || strings.Contains(t, "reg")):
+			return false // "118 before the prv, 65 after it"
+		}
+	}
+	return false
 }
 
 // turnedBack tells whether "back" belongs to a verb: "dialed the reg back".

@@ -124,6 +124,9 @@ func (w *streetWalk) strEnds(k int) bool {
 	if k++; k < len(w.toks) && w.toks[k].text == "." {
 		k++
 	}
+	if k+1 < len(w.toks) && w.toks[k].text == "#" && w.toks[k+1].kind == number && len(w.toks[k+1].text) < 3 {
+		return true // "2015 Tilbury Str #2": its unit
+	}
 	return k >= len(w.toks) || w.toks[k].kind == word || w.toks[k].kind == mark && !oneOf(w.toks[k].text, ":", "=", "#", "@")
 }
 
