@@ -154,7 +154,8 @@ func (m *message) ofDrop(i int) bool {
 	for k := s.from; k < s.to; k++ {
 		switch it := &m.items[k]; {
 		case it.num == nil:
-		case it.role == roleReading && (it.seg == seg || k > i):
+		case it.role == roleReading && it.seg != seg && (k < i || m.eachTime(i)):
+		case it.role == roleReading:
 			return false // "dropped 12 when I opened the tub, 58" was read with it open
 		case it.seg != seg:
 		case it.role == roleIgnored && it.why == "a difference":
@@ -162,6 +163,11 @@ func (m *message) ofDrop(i int) bool {
 		}
 	}
 	return fell
+}
+
+// eachTime tells whether water that runs at item i is told as what always happens: "whenever the hose runs".
+func (m *message) eachTime(i int) bool {
+	return m.left(i, 4, true, func(k int) bool { return m.is(k, cHint, "whenever") && !m.says(k, "when", "whn") }) >= 0
 }
 
 // tap tells whether item k is what water comes out of.

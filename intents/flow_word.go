@@ -57,7 +57,7 @@ func (m *message) flowTag(i int) assess.Flow {
 	if m.moreOpen(i) {
 		return assess.Flowing
 	}
-	if m.noFlow(i) || m.troubleWhen(i) {
+	if m.noFlow(i) || m.troubleWhen(i) || m.inList(i, listOpen) && m.ofDrop(i) {
 		return ""
 	}
 	switch {

@@ -68,7 +68,8 @@ func (m *message) foreign(i int) (string, bool) {
 			m.text(i+1) == "more" && m.is(i+2, cHint, "counted"):
 			return "a count of " + m.text(i+1), true
 		case m.is(i-1, cNamed, "") && !m.is(i-2, cHint, "thatone") &&
-			!(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""):
+			!(m.text(i-1) == "min" && m.sentenceIs(m.items[i].sent, cPeak, "")) || m.isMark(i-1, "#", ":") && m.is(i-2, cNamed, ""),
+			m.items[i].ranged && m.isNum(i-2) && m.is(i-3, cNamed, "") && m.text(i-3) != "min": // "shelf 60 to 75"
 			return "name after " + m.text(i-1), true
 		}
 	}

@@ -8,7 +8,11 @@ var (
 	listCallsIt   = listOf("calls it")
 	listAverages  = listOf("averages")
 	listByAnother = listOf("by another")
+	listOnceItRan = listOf("once it ran")
 )
+
+// wayGate is that of rules of how far a pressure went up or down.
+var wayGate = onlyWith(cHint, "shift", "way")
 
 // Numbers that say by how much a pressure differs, what it should be or is no more.
 
@@ -26,7 +30,8 @@ var differences = []numberRule{
 	{(*message).called, "what it is called", onlyWithList(listCallsIt)},
 	{(*message).averaged, "an average", onlyWithList(listAverages)},
 	{(*message).byAnother, "a difference", onlyWithList(listByAnother)},
-	{(*message).shifted, "a difference", onlyWith(cHint, "shift", "way")},
+	{(*message).shifted, "a difference", wayGate},
+	{(*message).downOnce, "a difference", wayGate},
 	{(*message).afterFall, "a difference", onlyWithList(listFalls)},
 	{(*message).gainsEachTime, "a rise", onlyWithList(listGains)},
 	{(*message).swingsBy, "a difference", onlyWith(cSym, "swings")},
@@ -39,6 +44,42 @@ var differences = []numberRule{
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
 func (m *message) dropOrTarget(i int) string { return m.reason(differences, i) }
+
+// mostOfDrop is how many psi a pressure is told to have gone down by at most, so that what stands behind
+// "down" is not where it went.
+const mostOfDrop = 40
+
+// downOnce tells whether the number at i is by how much a pressure goes down on an occasion, or from
+// another one: "down 30 psi as soon as the irrigation kicks in", "side bib down 18 psi from 76", "20 psi
+// down once the neighbors water".
+func (m *message) downOnce(i int) bool {
+	it := &m.items[i]
+	if it.unit != "" && !pressureUnit(it.unit) || it.value == 0 || toPSI(it.value, it.unit) > mostOfDrop {
+		return false
+	}
+	if m.text(i+1) == "down" {
+		return it.unit != "" && m.occasionAt(i+2)
+	}
+	k := i - 1
+	for m.is(k, cHint, "hedge") || m.text(k) == "by" || m.isMark(k, ",") {
+		k--
+	}
+	if !m.says(k, "down", "off") {
+		return false
+	}
+	for j := k - 1; j >= m.clauseStart(k) && m.items[j].num == nil; j-- {
+		if !m.pointAt(j) && !m.is(j, cBibb, "") && !m.taken(j) && !m.inList(j, listRefersBack) && !m.is(j, cHint, "moves") && !m.inList(j, listLinks) && !m.says(j, "goes") {
+			return false
+		}
+	}
+	return m.occasionAt(i+1) && !m.says(i+2, "of") || m.text(i+1) == "from" && m.isNum(i+2) && m.items[i+2].value > it.value
+}
+
+// occasionAt tells whether item k begins to say on what occasion a pressure changes: "whenever the tub
+// runs", "the moment a zone opens".
+func (m *message) occasionAt(k int) bool {
+	return m.is(k, cHint, "whenever") || m.inList(k, listOnceItRan) || m.is(k, cFlowing, "") && m.saysWhen(k) || m.is(k, cDeterminer, "") && m.inList(k+1, listOnceItRan)
+}
 
 // worthSoMuch reads what a turn does: "a turn is worth about 6 psi".
 func (m *message) worthSoMuch(i int) bool {

@@ -53,3 +53,43 @@ func TestBeforeAndAfterInARow(t *testing.T) {
 		{"cambie la reguladora, antes y despues atras 118 y 61", "rear_bibb 118 before; rear_bibb 61 after"},
 	})
 }
+
+func TestHowFarAPressureGoesDownIsNoReading(t *testing.T) {
+	says(t, [][2]string{
+		{"down 30 psi as soon as the irrigation kicks in, side bib 78 all closed", "78 side_bibb static"},
+		{"down 20 when the sprinklers start, front 74 static", "74 front_bibb static"},
+		{"off 25 lbs whenever the tub runs, kitchen 70", "70 kitchen"},
+		{"down by 22 psi the moment the toilet flushes, rear bib 70", "70 rear_bibb"},
+		{"side bib 76, down 18 once the irrigation is on", "76 side_bibb"},
+		{"side bib down 18 psi from 76", "76 side_bibb"},
+		{"20 psi down once the neighbors water, front 64", "64 front_bibb"},
+		{"front 74 down 20 psi once the washer fills", "74 front_bibb"},
+		{"kitchen loses 15 psi whenever the hose runs, 61 with it shut", "61 kitchen static"},
+		{"front bib down to 30 as soon as the irrigation kicks in", "30 front_bibb"},
+		{"kitchen down 38 as of this morning", "38 kitchen"},
+		{"heater off 38 rear", "38 rear_bibb idle"},
+		{"front 38 as soon as the tub opens", "38 front_bibb flowing"},
+		{"dropped 12 when I opened the tub, 58", "ask none"},
+	})
+}
+
+func TestARangeOfNamesIsNoPressure(t *testing.T) {
+	says(t, [][2]string{
+		{"supply house changed their parking, rows 60 to 75 now, not by the street side", "ask none"},
+		{"bays 61 to 70 are ours, the ones on the street side", "ask none"},
+		{"shelf 60 to 75 is where the meter parts are", "ask none"},
+		{"between rows 60 and 75 by the street", "ask none"},
+		{"rooms 60 to 64 are on the street side, front bib 66", "66 front_bibb"},
+		{"kitchen hovers 60 to 62", "61 kitchen"},
+		{"laundry reading 60 to 62", "61 laundry"},
+	})
+}
+
+func TestWhatIsNotInTheUnitOfTheMessage(t *testing.T) {
+	reads(t, [][2]string{
+		{"4.6 bar back yard spigot. replaced a 3/8 supply line on the powder room toilet", "rear_bibb 66.7"},
+		{"schedule the tank swap for June 24, between 1 and 3. turned it down to 4 bar on the regulator dial", ""},
+		{"gauge in bar: rear 4 to 5, kitchen between 4 and 5", "rear_bibb 58; kitchen 65.3"},
+		{"rear 4.2 bar, kitchen 4", "rear_bibb 60.9; kitchen 58"},
+	})
+}

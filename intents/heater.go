@@ -254,7 +254,7 @@ func (m *message) heaterTurned(all []mention) bool {
 	turn, last := a.at, m.readings[len(m.readings)-1].at
 	switch {
 	case m.left(a.at, 3, false, func(k int) bool { return m.is(k, cBefore, "") || m.says(k, "till", "until") }) >= 0:
-	case m.readings[0].at < a.at && last > a.at:
+	case m.readings[0].at < a.at && last > a.at && m.readAfter(a.at):
 	case m.readings[1].at < a.at &&
 		m.left(a.at, 2, false, func(k int) bool { return m.inList(k, listWhenTurned) }) >= 0:
 		turn = last // "70, climbed to 91 when it fired"
@@ -269,6 +269,18 @@ func (m *message) heaterTurned(all []mention) bool {
 		}
 	}
 	return true
+}
+
+// readAfter tells whether the first pressure behind the turn at item i may be what the gauge went to, and is
+// no number told of a tank or a regulator: "81 side bib, burner's lit. the tank called for 55".
+func (m *message) readAfter(i int) bool {
+	for k := range m.readings {
+		if r := &m.readings[k]; r.at > i {
+			part := func(j int) bool { return m.noGauge(j) && !m.is(j, cItem, "heater") }
+			return len(r.points) > 0 || r.sent == m.items[i].sent || !m.anyIn(r.sent, part, setOf(cItem))
+		}
+	}
+	return false
 }
 
 // untilTurned turns round a state that is told as one to come: "66 before the burner lit",

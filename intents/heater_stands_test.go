@@ -21,3 +21,34 @@ func TestAHeaterThatWasOffAllTheTime(t *testing.T) {
 		{"heater set at 140, way too hot. kitchen 59", "heater 140 F; 59 kitchen"},
 	})
 }
+
+func TestADialBesideTheWarmthOfTheWater(t *testing.T) {
+	says(t, [][2]string{
+		{"electric 50 gal, dial says 125 but only 99 degrees gets to the lav", "heater 50 gal electric 125 F"},
+		{"dial says 140 but only 110 degrees at the tub", "heater 140 F"},
+		{"dial at 125, only 99 deg gets to the tub", "heater 125 F"},
+		{"heater set at 125 but only 99 F reaches the lav, laundry 64", "heater 125 F; 64 laundry"},
+		{"99 degrees is all the lav gets with the dial on 125", "heater 125 F"},
+		{"only 101 degrees makes it to the tub, kitchen 62", "62 kitchen"},
+		{"dial says 125 on the front bib", "125 front_bibb"},
+		{"dial on 125 at the side bib, gas heater idle", "125 side_bibb idle; heater gas"},
+		{"gas 40 gal dial says 78 at the front bib", "heater 40 gal gas; 78 front_bibb"},
+	})
+}
+
+func TestTheGasCompanyIsNoBurner(t *testing.T) {
+	says(t, [][2]string{
+		{"gas heater 48 gal, gas co was out at 9. no gas smell. 62 kit", "heater 48 gal gas; no gas_smell; 62 kitchen"},
+		{"gas heater, gas man was out this morning, kitchen 62", "heater gas; 62 kitchen"},
+		{"gas heater 48 gal was out when I got here, kitchen 62", "heater 48 gal gas; 62 kitchen idle"},
+	})
+}
+
+func TestABurnerThatIsLitBesideANumberOfATank(t *testing.T) {
+	says(t, [][2]string{
+		{"81 on the side faucet, burner lit. tank called for 55", "81 side_bibb firing; expansion_tank"},
+		{"81 on the side faucet, burner's lit. air in the xp tank 12, plan called for 55", "81 side_bibb firing; expansion_tank set 12"},
+		{"laundry 70, heater kicked on, went to 91", "70 laundry idle; 91 laundry firing"},
+		{"80 on the rear bib, 80 gal electric heater. new fill valve in the hall toilet, it quit running", "80 rear_bibb; heater 80 gal electric; repaired_leak"},
+	})
+}

@@ -20,6 +20,7 @@ var (
 	listStandsWhere = listOf("stands where")
 	listColdThings  = listOf("cold things")
 	listPilots      = listOf("pilots")
+	listGasPeople   = listOf("gas people")
 )
 
 // What tells that a heater rests or fires.
@@ -279,7 +280,7 @@ func (m *message) heaterTold(i int) bool {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") || m.is(k, cState, "") {
 			return true
 		}
-		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") || m.is(k, cRelief, "") {
+		if m.is(k, cItem, "") && !m.is(k, cItem, "gauge") || m.is(k, cFlowing, "") || m.is(k, cRelief, "") || namesToilet(m.text(k)) {
 			return false
 		}
 	}
@@ -313,6 +314,9 @@ func (m *message) burnerNear(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-14 && m.items[k].sent == m.items[i].sent; k-- {
 		if m.is(k, cItem, "heater") || m.is(k, cBurner, "") {
 			return true
+		}
+		if m.is(k, cFuel, "gas") && m.inList(k+1, listGasPeople) {
+			return false // "gas co was out at 9"
 		}
 		// "heater 30 gal electric 2009, off": its facts lie between
 		if m.heaterFact(k) || m.says(k, ",", "-", ")") && m.factsBefore(k) || m.text(k) == "(" && m.is(k-1, cItem, "heater") {

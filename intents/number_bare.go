@@ -97,6 +97,9 @@ func (m *message) bareYearRole(i int) (role, string) {
 // nameRole passes over a number that names something or is somebody's: "gate code 4412",
 // "owner is 82".
 func (m *message) nameRole(i int) (role, string) {
+	if m.items[i].ranged && m.isNum(i-2) {
+		i -= 2 // "rows 60 to 75"
+	}
 	prev := m.text(i - 1)
 	switch {
 	case m.holdsKey(keyNoun|keySays) && m.namedNumber(i) && !oneOf(prev, "reading", "readings", "test") && !m.landmark(i-1) &&

@@ -7,6 +7,7 @@ var (
 	listDial       = listOf("dial")
 	listWarmBehind = listOf("warm behind")
 	listWarmBefore = listOf("warm before")
+	listComesTo    = listOf("comes to")
 )
 
 // tempRole tells a thermostat's setting from the temperature of water.
@@ -24,7 +25,7 @@ func (m *message) tempRole(i int) (role, string) {
 	asking := m.sents[it.sent].asking
 	heater, water := m.warmAround(i)
 	switch {
-	case !asking && m.atTapBehind(i) && !m.heaterIn(it.sent):
+	case !asking && m.atTapBehind(i) && (!m.heaterIn(it.sent) || !m.says(i+1, "at", "en")):
 		return roleIgnored, "temperature of water" // "water temp 118F at the lav"
 	case water >= 0 && (heater < 0 || water < heater) && !asking:
 		return roleIgnored, "temperature of water or air"
@@ -39,13 +40,18 @@ func (m *message) tempRole(i int) (role, string) {
 	return roleTemp, "degrees"
 }
 
-// atTapBehind tells whether the degrees at item i are said to be measured at a tap: "118 F at the lav".
+// atTapBehind tells whether the degrees at item i are said to be measured at a tap or to come to it: "118
+// F at the lav", "only 99 degrees gets to the tub".
 func (m *message) atTapBehind(i int) bool {
-	k := i + 2
+	k := i + 1
+	for m.inList(k, listComesTo) {
+		k++
+	}
+	led := k > i+1
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return m.says(i+1, "at", "en") && k < len(m.items) && m.items[k].point != ""
+	return led && k < len(m.items) && m.items[k].point != ""
 }
 
 // ownSubject tells whether a sentence begins with a noun of its own that is no equipment.

@@ -338,7 +338,7 @@ func (m *message) thermostatRole(i int) (role, string, bool) {
 			m.text(k) == "dial" && m.text(i+1) == "on" && m.has(cItem, "heater")
 	})
 	before := m.left(i, 3, false, func(k int) bool { return m.inList(k, listDialNames) })
-	if m.onDial(i) {
+	if m.onDial(i) || m.dialBesideWarmth(i) {
 		return roleTemp, "on the dial", true
 	}
 	// not "92 at the drain valve - the thermostat is at 55 C"
@@ -355,6 +355,31 @@ func (m *message) onDial(i int) bool {
 	for k--; m.inList(k, listLinks) || m.says(k, "set", "still"); k-- {
 	}
 	return m.text(k) == "dial" && m.closes(i)
+}
+
+// dialBesideWarmth tells whether the number at i is what a dial shows that is a heater's, since its sentence
+// tells of a heater or of degrees besides: "electric 50 gal, dial says 125 but only 99 degrees gets to the lav".
+func (m *message) dialBesideWarmth(i int) bool {
+	if !m.holdsKey(keyDial) || !m.items[i].within(105, 160) || int(m.items[i].value)%5 != 0 {
+		return false
+	}
+	k := i - 1
+	for m.says(k, "on", "at", "still") || m.is(k, cClaim, "") || m.inList(k, listLinks) {
+		k--
+	}
+	after := i + 1
+	for m.says(after, "at", "on") || m.is(after, cDeterminer, "") {
+		after++
+	}
+	if m.text(k) != "dial" || k == i-1 || m.pointAt(after) {
+		return false // "dial says 125 on the front bib"
+	}
+	for j := m.sents[m.items[i].sent].from; j < m.sents[m.items[i].sent].to; j++ {
+		if m.ofHeater(j) && j != k && !m.is(j, cPart, "thermostat") || m.isNum(j) && oneOf(m.items[j].unit, "deg", "degf", "degc") {
+			return true
+		}
+	}
+	return false
 }
 
 // screwRole reads "la reguladora está en 65 según el tornillo", "PRV 55 psi set."
