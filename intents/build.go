@@ -57,7 +57,9 @@ func (m *message) lookUp() {
 			ids = append(ids, m.scratch.candidates(p.lex, t.text)...) // "htr": no part of a street's name
 		}
 		if t.short {
-			if id, ok := p.lex.id(fold(t.raw)); ok {
+			if w := fold(t.raw); p.lex.look(w).sees.has(seesVowelless) && !e.plain {
+				ids = append(ids, m.scratch.candidates(p.lex, w)...)
+			} else if id, ok := p.lex.id(w); ok {
 				ids = append(ids, id)
 			}
 		}

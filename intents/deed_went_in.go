@@ -164,7 +164,7 @@ func (m *message) pastAt(k int) bool {
 	if n := m.items[k].num; n != nil {
 		return n.apos || len(n.digits) == 4 && year(n.value)
 	}
-	return m.is(k, cMemory, "") || m.says(k, "ago", "last year", "this year")
+	return m.is(k, cMemory, "") || m.inList(k, listThisSeason) || m.says(k, "ago", "last year")
 }
 
 // outAndIn reads what came out and what went in under two heads: "Out: a gas 40 that rusted through.

@@ -27,6 +27,7 @@
 //	glance                         what a message holds that the next ones mend
 //	spelling_swapped               two letters typed in the other order
 //	halting day_decided ellipsis   "the, um, regulator"; a day thought aloud; dots for a comma
+//	vowels                         "nthng" for "nothing"
 //	texting                        "2" for "two", "q" for "que"
 //	dictation pause                spoken marks, and pauses that have none
 //	facts_apart                    where one fact ends and another begins, in a message without marks

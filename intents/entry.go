@@ -9,7 +9,9 @@ type entry struct {
 	cues   cueSet   // all that it may lend, alone or with others
 	parted []parted // particles that part from this verb
 	sign   lends[signSet]
-	one    *entry // of a plural: the thing in the singular
+	one    *entry        // of a plural: the thing in the singular
+	whole  string        // the word that it is without its vowels
+	beside []wroteBeside // the words that it is beside some others
 	opens
 	typed key // the rules that may begin where it was typed for another word
 	lists *listSet

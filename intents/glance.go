@@ -6,17 +6,18 @@ package intents
 type glance uint16
 
 const (
-	seesGlued    glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
-	seesArrow                       // ">", "->"
-	seesDictated                    // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
-	seesOh                          // "oh"
-	seesTens                        // "sixty", or the letter o
-	seesForTo                       // "2" or "t" for to, "0" or "n" for no, "bt" for but
-	seesCount                       // "dozen", "decade"; "...", a lone point or a question mark
-	seesSpoken                      // a number told in words, or a fraction
-	seesList                        // "1)", "1.", "a)"
-	seesLines                       // several lines
-	seesHalting                     // "um", "whats the word", a pause behind "the"
+	seesGlued     glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
+	seesArrow                        // ">", "->"
+	seesDictated                     // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
+	seesOh                           // "oh"
+	seesTens                         // "sixty", or the letter o
+	seesForTo                        // "2" or "t" for to, "0" or "n" for no, "bt" for but
+	seesCount                        // "dozen", "decade"; "...", a lone point or a question mark
+	seesSpoken                       // a number told in words, or a fraction
+	seesList                         // "1)", "1.", "a)"
+	seesLines                        // several lines
+	seesHalting                      // "um", "whats the word", a pause behind "the"
+	seesVowelless                    // "nthng": a word without its vowels
 )
 
 // seesAll has every step try.
@@ -138,6 +139,9 @@ func (m *message) putRight(toks []token) []token {
 	p := m.p
 	p.unswap(toks)
 	g := p.glance(toks)
+	if g.has(seesVowelless) && p.writeOut(toks) {
+		g = seesAll
+	}
 	if g.has(seesHalting) {
 		toks = halted(toks)
 	}

@@ -35,6 +35,7 @@ type lexicon struct {
 	suffixes map[string]string  // what is written for a street's suffix beside the tables: "blv"
 	sounds   map[string]string  // the sound of a word in Spanish -> the word
 	short    map[string]string  // what is texted short in Spanish -> the whole word
+	whole    []string           // words that are written out where their vowels were left out
 	entries  entryTable         // by word: all that is known of it
 	letters  [256]*entry        // the same, of letters, figures and marks alone
 	bags     bagSet             // of those words
@@ -50,7 +51,7 @@ type lexicon struct {
 const (
 	nodes   = 600_000
 	spelt   = 20
-	entries = 20_000
+	entries = 24_000
 )
 
 // newLexicon returns an empty lexicon.
@@ -170,6 +171,7 @@ var wordKinds = map[string]func(l *lexicon, w, of string){
 	"toward": func(l *lexicon, w, _ string) { l.toward[w] = true },
 	"column": func(l *lexicon, w, of string) { l.entry(w).column = headNames[of] },
 	"short":  func(l *lexicon, w, of string) { l.short[w] = fold(of) },
+	"whole":  func(l *lexicon, w, _ string) { l.whole = append(l.whole, w) },
 	"alias":  func(l *lexicon, w, of string) { l.alias[w] = append(l.alias[w], l.word(fold(of))) },
 	"suffix": func(l *lexicon, w, of string) { l.suffixes[w] = of },
 }
@@ -181,6 +183,7 @@ var phraseKinds = map[string]func(l *lexicon, name, body string) error{
 	"verb":  (*lexicon).addVerb,
 	"cue":   (*lexicon).addCue,
 	"sign":  (*lexicon).addSigns,
+	"wrote": (*lexicon).addWrote,
 }
 
 // alternatives splits "[a b _] word $def" into the words possible at each place;
@@ -288,6 +291,7 @@ func (l *lexicon) id(w string) (int32, bool) {
 // index prepares the look-up of words written short or wrong.
 func (l *lexicon) index() {
 	l.grown()
+	l.enterVowelless()
 	l.enter()
 	for id, w := range l.words {
 		if s := consonants(w); len(s) >= 2 && s != w {

@@ -89,7 +89,7 @@ func (p *Parser) nForNo(toks []token, i int) bool {
 		return false
 	}
 	k, none, symptom := i+1, false, false
-	for k < len(toks) && k <= i+3 && toks[k].kind == word && vowelless(toks[k].text) && toks[k].text != "n" {
+	for k < len(toks) && k <= i+3 && toks[k].kind == word && vowelless(fold(toks[k].raw)) && toks[k].text != "n" {
 		symptom = p.spells(toks[k].text, cSym, "")
 		none = symptom || p.spells(toks[k].text, cHint, "nonesuch")
 		k++

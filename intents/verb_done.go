@@ -69,13 +69,26 @@ const (
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
 	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at) ||
-		v.what == "flushed" && (m.servedSoLongAgo(v.at) || m.everyYear(v.at))
+		v.what == "flushed" && (m.servedSoLongAgo(v.at) || m.everyYear(v.at)) || m.doneLately(v.at)
 	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v) || m.slipOfTense(v.at)
 }
 
 // everyYear tells whether the deed at item i is one of each year: "been flushed every year".
 func (m *message) everyYear(i int) bool {
 	return m.right(i, 2, true, func(k int) bool { return m.says(k, "every", "each", "yearly", "annually", "regularly") }) >= 0
+}
+
+// doneLately tells whether the deed at item i is one of the year or the season, and none of this visit: "heater
+// 2015, flushed this year", "swapped the prv this spring".
+func (m *message) doneLately(i int) bool {
+	k := m.right(i, 4, false, func(k int) bool { return m.inList(k, listThisSeason) })
+	if k < 0 || m.items[k].seg != m.items[i].seg {
+		return false
+	}
+	if m.says(k-1, "earlier", "back", "already") {
+		k--
+	}
+	return m.onlyObject(i, k)
 }
 
 // slipOfTense tells whether what is told as done at item i is done on a day that can only be to come:
