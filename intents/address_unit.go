@@ -4,6 +4,7 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listEndsTown = listOf("ends town")
 	listJobSlips = listOf("job slips")
 )
 
@@ -143,12 +144,16 @@ func (a *address) townAfter(p *Parser, toks []token) {
 	} else if !(toks[k].kind == number && len(toks[k].num.digits) == 5) {
 		return
 	}
+	if n := p.townEnding(toks, k); n > 0 {
+		k += n
+		a.town, a.to = p.nameOf(toks, k-n, k), k
+	}
 	from := k
-	for k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) &&
+	for a.town == "" && k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) &&
 		!p.stop(toks, k) && !p.lex.known(toks[k].text) {
 		k++
 	}
-	if k > from && (k >= len(toks) || toks[k].kind == mark || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {
+	if a.town == "" && k > from && (k >= len(toks) || toks[k].kind == mark || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {
 		last := k
 		if last-from > 1 && states[toks[last-1].text] {
 			last--
@@ -171,6 +176,21 @@ func (a *address) townAfter(p *Parser, toks []token) {
 		a.postcode = toks[k].num.digits
 		a.to = k + 1
 	}
+}
+
+// townEnding returns how many words from k on, behind "in", are the name of a town that ends with a
+// word of its own, which would be read as another thing: "in Linden Falls is 91 psi".
+func (p *Parser) townEnding(toks []token, k int) int {
+	name := func(k int) bool { return k < len(toks) && toks[k].kind == word && toks[k].caps && !toks[k].glued }
+	if toks[k-1].text != "in" || !name(k) || !name(k+1) || p.term(toks, k) {
+		return 0
+	}
+	for n := 1; n <= 2 && name(k+n); n++ {
+		if p.lex.of(&toks[k+n]).lists.has(listEndsTown) && !name(k+n+1) && !allCaps(toks) {
+			return n + 1
+		}
+	}
+	return 0
 }
 
 var states = func() map[string]bool {

@@ -55,7 +55,7 @@ func TestPostalSuffixes(t *testing.T) {
 				got := p.Parse("72 psi in the kitchen, 1234 Quillback "+typed, intents.Context{}).Site
 				if got != want {
 					switch strings.ToLower(w) {
-					case "all", "is", "in", "ft", "frt", "mt", "br", "str", "un", "ps", "pr", "cp", "sta", "vis", "lf", "ml", "cent", "rad", "rst", "strm", "btm", "bot", "wl", "hbr", "vist":
+					case "all", "is", "in", "ft", "frt", "mt", "br", "str", "un", "ps", "pr", "cp", "sta", "vis", "lf", "ml", "cent", "rad", "rst", "strm", "btm", "bot", "wl", "hbr", "vist", "prts":
 						skipped++ // everyday words or the trade's own; see list "no suffixes"
 						continue
 					}

@@ -9,6 +9,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listNoMoreOfStreet = listOf("no more of street")
+	listEverydayStreet = listOf("everyday street")
 )
 
 // Streets whose names have no suffix: "12 Alder".
@@ -101,7 +102,7 @@ func (w *streetWalk) strange(end int) (score float64) {
 	if end >= len(w.toks) || w.toks[end].text == "\n" {
 		score += 0.5
 	}
-	unknown := w.toks[w.name].text == "main" // "72 main kitchen 64"
+	unknown := w.toks[w.name].text == "main" || w.everydayName(w.name) // "72 main kitchen 64", "250 hope kitchen 63"
 	for k := w.name; k < end; k++ {
 		t := &w.toks[k]
 		unknown = unknown || k == w.name && t.kind == word && len(t.text) > 2 && !w.p.lex.known(t.text) && !w.p.lex.common(t.text)
@@ -109,7 +110,7 @@ func (w *streetWalk) strange(end int) (score float64) {
 		case k > w.name:
 		case w.p.lex.of(t).heads:
 			score++
-		case w.p.lex.of(t).right:
+		case w.p.lex.of(t).right && !w.everydayName(k):
 			score -= 1.5
 		}
 	}
@@ -155,7 +156,8 @@ func (w *streetWalk) pointNumber(k int) bool {
 // then is its pressure: "kitchen 66 amigo", where "66 rear 27 hemlock" has two.
 func (w *streetWalk) measured() bool {
 	k := w.from - 2
-	if k < 0 || w.toks[k].kind != word || w.tall() || !w.p.placedAt(w.toks, k) {
+	n := w.toks[w.from-1].num
+	if k < 0 || w.toks[k].kind != word || w.tall() || n != nil && n.value < leastPSI || !w.p.placedAt(w.toks, k) {
 		return false
 	}
 	for k >= 0 && w.toks[k].kind == word && (w.p.term(w.toks, k) || w.p.lex.of(&w.toks[k]).lists.has(listLinking)) {
@@ -245,6 +247,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 		node, _ := p.lex.find(w.toks, k, k+1)
 		return p.lex.kinds(node).meets(terms) || p.lex.kinds(node).meets(requests)
 	}
+	if words == 0 && w.everydayName(k) {
+		return true
+	}
 	if p.stop(w.toks, k) {
 		return words > 0 && (k+1 >= len(w.toks) || w.toks[k+1].text == "\n" || p.lex.of(&w.toks[k+1]).never) && !p.lex.of(t).lists.has(listLinking) &&
 			len(t.text) > 3 && !meaning()
@@ -270,6 +275,18 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	term, _ := p.joined(t.text)
 	return term == 0 && (words == 0 && w.tall() || !p.slipOfTerm(t.text)) // "66 frontbib", "67 befor"
+}
+
+// everydayName tells whether the word at k is one of every day that many streets are named after, and stands
+// as a name does: at the end of its clause, before a tap with its pressure, or behind a long number before
+// what is told of the house: "kitchen 63, 12 hope", "250 hope kitchen 63", "250 pecan has no tank".
+func (w *streetWalk) everydayName(k int) bool {
+	if !w.p.lex.of(&w.toks[k]).lists.has(listEverydayStreet) {
+		return false
+	}
+	n := w.toks[w.from-1].num
+	return k+1 >= len(w.toks) || w.toks[k+1].kind == mark || w.pointNumber(k+1) ||
+		n != nil && len(n.digits) > 2 && w.toldOf(k+1)
 }
 
 // inCapitals tells whether words with capitals, up to three, fill the clause from k on,
