@@ -37,6 +37,12 @@ func (m *message) askUndo(p askPhrase) {
 	}
 }
 
+// reckons tells whether the words at item i are somebody's for what a gauge shows: "I make it 57 psi in the
+// kitchen".
+func (m *message) reckons(i int) bool {
+	return m.says(i, "make it", "make that") && m.says(i-1, "i", "we") && !m.is(i-2, cQuestion, "") && !m.inList(i-2, listNotSeen) && !m.says(i-2, "can")
+}
+
 // askCorrect weighs one that may put it right.
 func (m *message) askCorrect(p askPhrase) {
 	switch {
@@ -46,6 +52,8 @@ func (m *message) askCorrect(p askPhrase) {
 		return // "meant to call you"
 	case m.says(p.at, "make it", "make that") && m.isNum(p.at+1) && m.items[p.at+1].unit == "other":
 		return // "make it 2 coffees"
+	case m.reckons(p.at):
+		return
 	case m.rightsFact(p.at), m.airInTank(p.s) && m.numIs(m.prevNum(p.at), roleCharge), m.numberBefore(p.at) && m.rightsPlace(p.at):
 		return
 	case m.text(p.at-1) == "(" && m.text(p.at+1) == ")":

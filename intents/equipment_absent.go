@@ -260,10 +260,25 @@ func (m *message) plainNo(i int) bool {
 	return m.inList(i-1, listPlainNo)
 }
 
-// symptomOf tells whether a symptom is told of item i: "no tank leak", but "no tank pipes bang".
+// symptomOf tells whether a symptom is told of item i: "no tank leak", but "no tank pipes bang", "no tank
+// rusty water".
 func (m *message) symptomOf(i int) bool {
 	subject, _, _ := strings.Cut(m.text(i+1), " ")
-	return m.is(i+1, cSym, "") && !m.p.lex.inList(subject, listPipework)
+	if k := m.pastPlace(i + 2); m.is(i+1, cSym, "leak") && k > i+2 && !m.is(k-1, cItem, "") {
+		return false // "no tank leak at the kitchen faucet"
+	}
+	return m.is(i+1, cSym, "") && !m.p.lex.inList(subject, listPipework) && !m.isAny(i+1, cSym, ofHouse...) && !m.isAny(i+1, cColor, ofHouse...)
+}
+
+// ofHouse are the symptoms that are told of the house and its water, and of no part.
+var ofHouse = symptomNames(assess.Hammer, assess.RustyWater, assess.DarkWater, assess.LowFlow, assess.NoWater, assess.GasSmell, assess.ReliefDischarge)
+
+// symptomNames are the names of symptoms as the lexicon writes them.
+func symptomNames(names ...assess.SymptomName) (out []string) {
+	for _, n := range names {
+		out = append(out, string(n))
+	}
+	return out
 }
 
 // deniedDeed tells whether a deed is told of a thing that there is none of: "no expansion

@@ -69,8 +69,15 @@ func (m *message) headTalk(i int) bool {
 	return false
 }
 
-// headOfWater tells whether metres are a head of water at a test point: "35 m at the tub".
+// mostHead is the highest head of water at a tap, in metres.
+const mostHead = 150
+
+// headOfWater tells whether a length is a head of water at a test point: "35 m at the tub", "head at the
+// meter 180 ft".
 func (m *message) headOfWater(i int) bool {
 	v := m.items[i].value
-	return v >= 10 && v <= 150 && (m.pointNear(i) || m.headTalk(i)) && !m.inList(i+1, listAway)
+	if m.items[i].unit == "feet" {
+		v *= psiPer["ft"] / psiPer["m"]
+	}
+	return v >= 10 && v <= mostHead && (m.pointNear(i) || m.headTalk(i)) && !m.inList(i+1, listAway)
 }

@@ -69,7 +69,7 @@ func (m *message) qualifies(a, b int) bool {
 // pair matches points and numbers of a sentence at the least cost; only
 // neighbours in the order told can go together.
 func (m *message) pair(s int) {
-	evs := m.events(s)
+	evs := m.sidesLast(m.events(s))
 	if len(evs) == 0 {
 		return
 	}

@@ -1,6 +1,11 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+
+	"lazyhand/assess"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -303,4 +308,36 @@ func (m *message) putsPlaceRight(i int) bool {
 		}
 	}
 	return false
+}
+
+// sidesLast drops a hose bibb that is named before its pressure where the side of the house that it is on is
+// told behind: "garden tap 102 back of house", "hose bib 88 front 92 rear".
+func (m *message) sidesLast(evs []event) []event {
+	for k := range evs {
+		if evs[k].num || len(evs[k].points) != 1 || evs[k].points[0] != string(assess.Bibb) {
+			continue
+		}
+		next := k + 1
+		for next+1 < len(evs) && m.sideBehind(&evs[next], &evs[next+1]) {
+			next += 2
+		}
+		if next > k+1 && (next == len(evs) || !evs[next].num) && m.closes(evs[next-1].end) {
+			return slices.Delete(evs, k, k+1)
+		}
+	}
+	return evs
+}
+
+// sideBehind tells whether one number is followed by a side of the house, with no more than small words or a
+// mark between.
+func (m *message) sideBehind(num, side *event) bool {
+	if !num.num || len(num.nums) != 1 || side.num || len(side.points) != 1 || !sided(side.points[0]) {
+		return false
+	}
+	for k := num.end + 1; k < side.at; k++ {
+		if !m.isMark(k, ",", "(") && !m.is(k, cDeterminer, "") && !m.is(k, cUnit, "") && !m.says(k, "at", "in", "on", "out", "around", "over", "en", "de") {
+			return false
+		}
+	}
+	return true
 }

@@ -219,6 +219,9 @@ func (m *message) highLeads(i int) int {
 			return i + 2
 		}
 	}
+	if m.isNum(i+1) && m.isNum(i-1) && m.is(i-2, cNow, "") && !m.is(i+2, cNow, "") {
+		return i + 1 // "now 81 max 126"
+	}
 	if strings.HasSuffix(m.text(i), " of") && m.isNum(i+1) {
 		return i + 1 // "62 with a peak of 118"
 	}

@@ -3,10 +3,13 @@ package intents
 import (
 	"slices"
 	"strings"
+
+	"lazyhand/assess"
 )
 
 // Lists of the lexicon that these rules know.
 var (
+	listCountedTaps      = listOf("counted taps")
 	listWantsPressure    = listOf("wants pressure")
 	listTyreTalk         = listOf("tyre talk")
 	listBehindItsTap     = listOf("behind its tap")
@@ -370,10 +373,26 @@ func (m *message) readingCue(i int) bool {
 	if m.highBehind(i+1) == i {
 		return true
 	}
+	if m.tapsRunBehind(i) || m.reckons(i-1) {
+		return true
+	}
 	r := m.right(i, 3, false, func(k int) bool {
 		return m.meets(k, measured) || m.is(k, cState, "") || k == i+1 && m.is(k, cHint, "all")
 	})
 	return r >= 0
+}
+
+// tapsRunBehind tells whether so many taps are said to run right behind the number at i: "49 with 2 hoses
+// running".
+func (m *message) tapsRunBehind(i int) bool {
+	k := i + 1
+	if m.says(k, "with", "w/", "w", "con", "while", "when") {
+		k++
+	}
+	if k+1 >= len(m.items) || !m.smallCount(k) {
+		return false
+	}
+	return m.p.lex.of(&m.toks[m.items[k].tok+1]).lists.has(listCountedTaps) && m.flowTag(k+1) == assess.Flowing
 }
 
 // showsNumber tells whether item k announces what a gauge shows.

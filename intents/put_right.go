@@ -118,7 +118,7 @@ func (m *message) rightWord(c *putRight, i int) bool {
 		c.moves = i
 	}
 	switch {
-	case it.text == "?" || it.text == "/":
+	case it.text == "?", it.text == "/", m.reckons(i):
 		return false
 	case it.mark:
 	case it.site:

@@ -58,7 +58,7 @@ func (m *message) ledByShowing(i int) bool {
 	for m.inList(k, listToShown) || m.inList(k, listWentTo) || m.is(k, cHint, "hedge") || m.is(k, cHint, "particle") || m.text(k) == "it" {
 		k--
 	}
-	return m.isAny(k, cHint, "moves", "found") || m.inList(k, listShows) || m.inList(k, listShowsThen) || m.is(k, cClaim, "says")
+	return m.isAny(k, cHint, "moves", "found") || m.inList(k, listShows) || m.inList(k, listShowsThen) || m.is(k, cClaim, "says") || m.reckons(k)
 }
 
 // showsNext tells whether the words beside the number at i say that a gauge in hand shows it now, and
@@ -126,6 +126,8 @@ func (m *message) besideShown(k int) bool {
 		return true
 	case it.num != nil:
 		return it.role == roleReading || it.unit != "" || it.num.time || it.value <= 12 && m.says(k-1, "at", "las", "a las")
+	case m.reckons(k), m.reckons(k + 1):
+		return true // "I make it 62"
 	case m.says(k, "from", "desde", "de") && m.isNum(k+1) && m.inList(k+2, listWentTo):
 		return true // "crept from 60 up to 75"
 	}

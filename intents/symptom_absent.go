@@ -285,7 +285,7 @@ func (m *message) deniedBefore(i int) bool {
 			return false // "couldn't fix the leak"
 		case m.inList(k, listDenies), m.is(k, cLacks, ""), m.is(k, cNeg, "") && strings.Contains(it.text, " "):
 			return !m.inList(k, listStops) && !m.stopDenied(k, i) // "no deja de gotear"
-		case it.kinds.meets(symptomTalk), k == i-1 && m.is(k, cItem, "") && m.is(i, cSym, "leak") && m.text(k-1) == "no" && m.closes(i): // "no tank leaks"
+		case it.kinds.meets(symptomTalk), k == i-1 && m.is(k, cItem, "") && m.isAny(i, cSym, "leak", "noise") && m.text(k-1) == "no" && m.closes(i): // "no tank leaks"
 		case it.mark, it.num != nil, m.is(k, cItem, ""), it.point != "", i-k > 3:
 			return false
 		}

@@ -268,7 +268,7 @@ func (m *message) otherBang(i int) bool {
 	if m.itemIn(m.items[i].sent) == "expansion_tank" {
 		// "tank's full of water, thunks like a log"
 		likened := m.text(i+1) == "like" || m.text(i+1) == "when" && m.is(i, cCond, "")
-		if likened || m.text(i-1) == "it" || m.is(i-1, cItem, "") {
+		if likened || m.text(i-1) == "it" || m.is(i-1, cItem, "") && !m.plainNo(i-1) {
 			return true
 		}
 	}

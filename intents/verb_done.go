@@ -137,9 +137,9 @@ func (m *message) moodBefore(v *verb) mood {
 			return moodTold
 		case near <= 2 && (strings.HasPrefix(m.text(k), "since") || m.says(k, "ever since", "desde que")):
 			return moodTold // "no more banging since I set the prv at 60"
-		case m.says(k, "and", "y"):
-			if near > 1 {
-				return moodTold // "didn't touch the prv and set …": another clause
+		case m.says(k, "and", "y", "n"):
+			if near > 1 || m.says(k-1, "any", "none") {
+				return moodTold // "didn't touch the prv and set …", "where there wasn't any and pumped it up": another clause
 			}
 		case m.deniesWork(k, v):
 			return moodDenied

@@ -1,0 +1,121 @@
+package intents
+
+import "testing"
+
+// Messages of few words in which a word stands beside another that takes it for its own. The day is
+// 15 June 2026; the messages are our own.
+
+// A town is named by a word that tells elsewhere what a gauge does.
+func TestATownNamedLikeAFallIsNone(t *testing.T) {
+	says(t, [][2]string{
+		{"The pressure at 1412 Ashgrove Circle in Linden Falls is 91 psi. I measured it at the garden hose tap, and the heater was not firing.", "91 bibb idle"},
+		{"The pressure at 12 Elm St in Mill Springs is 74 psi.", "74"},
+		{"I measured 91 psi at 12 Elm St in Linden Falls, kitchen tap.", "91 kitchen"},
+		{"12 Elm St in Cedar Falls: laundry 55, rear 60", "55 laundry; 60 rear_bibb"},
+		{"the kitchen at 12 Elm St in Linden drops to 40", "40 kitchen"},
+	})
+}
+
+// What befalls the house and its water is no trouble of the thing that it lacks.
+func TestATroubleOfTheHouseBesideALackedThing(t *testing.T) {
+	says(t, [][2]string{
+		{"no exp tank hammer when washer shuts off", "expansion_tank none; hammer"},
+		{"no tank banging when the washer stops", "expansion_tank none; hammer"},
+		{"no exp tank rusty water", "expansion_tank none; rusty_water"},
+		{"no softener brown water at the tub", "rusty_water; softener none"},
+		{"no exp tank low flow upstairs", "expansion_tank none; low_flow"},
+		{"no prv hammer when washer stops", "hammer; prv none"},
+		{"no exp tank leak at the kitchen faucet", "expansion_tank none; leak"},
+		{"no tank leak", "expansion_tank; no leak"},
+		{"no prv leak", "no leak"},
+		{"no prv noise", "no noise"},
+		{"no tank no hammer", "expansion_tank none; no hammer"},
+		{"tank full of water thunks like a log", "expansion_tank failed"},
+	})
+}
+
+// Feet are a head of water where the head is told at a tap, however high.
+func TestHeadOfWaterInFeet(t *testing.T) {
+	says(t, [][2]string{
+		{"head at the meter 180 ft, nothing running", "78 street static"},
+		{"head at kitchen 161 ft burner off", "69.8 kitchen idle"},
+		{"pressure head at the back spigot was 170 feet", "73.7 rear_bibb"},
+		{"head at the curb 33 m", "46.9 street"},
+		{"head of the driveway, meter is 180 ft away", "ask none"},
+		{"shower head is 80 ft from the meter", "ask none"},
+	})
+}
+
+// "I make it" tells what somebody reads; "make it" alone puts the last report right.
+func TestWhatSomebodyMakesOfAGauge(t *testing.T) {
+	says(t, [][2]string{
+		{"I make it 57 psi in the kitchen", "57 kitchen"},
+		{"I make it 57 or 58 psi in the kitchen", "57.5 kitchen"},
+		{"we make it 62 at the laundry", "62 laundry"},
+		{"make it 57", "57; ask correct"},
+		{"make that 57 at the kitchen", "57 kitchen; ask correct"},
+		{"I make it two weeks", "ask none"},
+	})
+}
+
+// Taps that are counted and run tell how the number before them was shown; people do not.
+func TestPressureWhileCountedTapsRun(t *testing.T) {
+	says(t, [][2]string{
+		{"49 with 2 hoses running. 66 everything shut", "49 flowing; 66 static"},
+		{"49 with two showers going", "49 flowing"},
+		{"49 with three heads running", "49 flowing"},
+		{"49 w/ 2 zones on", "49 flowing"},
+		{"49 2 hoses running", "49 flowing"},
+		{"49 with 2 guys here", "ask none"},
+	})
+}
+
+// What there was none of denies no deed told behind it.
+func TestPutInWhereThereWasNone(t *testing.T) {
+	says(t, [][2]string{
+		{"hung a 2 gal exp tank where there wasn't any n pumped it up to 52", "expansion_tank 2 gal; installed_tank to 52"},
+		{"hung a 2 gal exp tank where there weren't none and pumped it up to 52", "expansion_tank 2 gal; installed_tank to 52"},
+		{"put a prv in where there wasnt any n set it to 58", "installed_prv to 58"},
+		{"didnt swap it n set it to 58", "ask none"},
+	})
+}
+
+// The highest of a time and what the gauge shows as this is written.
+func TestTopsAndAsILookAtIt(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge on the heater drain, 121 was tops over the weekend. 64 as i look at it", "121 heater_drain peak; 64 heater_drain"},
+		{"121 was the top over the weekend at the laundry, 64 at the moment", "121 laundry peak; 64 laundry"},
+		{"rear 118 tops overnight, 66 as i'm looking at it", "118 rear_bibb peak; 66 rear_bibb"},
+		{"ldry box: lz hnd 126 since Thu, cur 81", "126 laundry peak; 81 laundry"},
+		{"ktchn 118 lz hnd", "118 kitchen peak"},
+		{"now 81 max 126 laundry", "126 laundry peak; 81 laundry"},
+		{"laundry: max 126 cur 81", "126 laundry peak; 81 laundry"},
+	})
+}
+
+// The side of the house may be told behind the pressure of a bibb that was named before it.
+func TestTheSideOfABibbBehindItsPressure(t *testing.T) {
+	says(t, [][2]string{
+		{"garden tap 102 back of house", "102 rear_bibb"},
+		{"grdn tp 102 bck of hse", "102 rear_bibb"},
+		{"spigot 77 around back", "77 rear_bibb"},
+		{"bibb 77 (rear)", "77 rear_bibb"},
+		{"hose bib 77, front yard", "77 front_bibb"},
+		{"hose bib 88 front of house 92 back of house", "88 front_bibb; 92 rear_bibb"},
+		{"bibb 66 front 68", "66 bibb; 68 front_bibb"},
+		{"hose bib 77 back tomorrow", "77 bibb; plan other in 1"},
+		{"spigot 77, back flow preventer", "77 bibb; check_valve"},
+	})
+}
+
+// "passed" is texted for "past", and "ct" for the city.
+func TestSidesOfTheRegulatorMisspelt(t *testing.T) {
+	says(t, [][2]string{
+		{"at the meter 122 and passed the prv 65", "122 street; 65 after_prv"},
+		{"65 passed the reg", "65 after_prv"},
+		{"inspector passed the prv, kitchen 65", "65 kitchen"},
+		{"prv passed inspection, kitchen 65", "65 kitchen"},
+		{"ct sd 128 hs sd 77", "128 street; 77 after_prv"},
+		{"12 elm ct sd 60", "60 side_bibb"},
+	})
+}
