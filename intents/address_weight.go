@@ -83,7 +83,7 @@ func (p *Parser) leadWeight(toks []token, i, end int) float64 {
 	case p.lex.of(&toks[i-1]).lists.has(listNumbersNoStreet):
 		return -4
 	case afterNumber && oneOf(prev, "its", "thats") && (end >= len(toks) || toks[end].kind == mark && oneOf(toks[end].text, ".", "\n")):
-		return 1.5 // "laundry 67 its 2 ridge"
+		return 2 // "laundry 67 its 2 ridge"
 	default:
 		if p.asksAt(toks, i-1) || p.lex.toward[prev] {
 			return 1.5 // "snooze 19 aldine"

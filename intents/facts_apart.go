@@ -46,7 +46,7 @@ var (
 	beginsFact   = setOf(cSym, cDid, cFixture)
 	tellsHow     = setOf(cCond, cDry, cBlocked)
 	leadsToThing = setOf(cDeterminer, cPresent)
-	ofHouse      = setOf(cFixture, cPipe, cBurner, cState)
+	inHouse      = setOf(cFixture, cPipe, cBurner, cState)
 	ofTaps       = setOf(cStatic, cFlowing)
 	namesTap     = setOf(cPoint, cPlace, cBibb)
 	ofObject     = setOf(cDeterminer, cPart, cFuel, cMaterial, cUnit)
@@ -105,7 +105,7 @@ func (f *factScan) begins(i, n int, node int32) bool {
 	case toldState:
 		return kinds.meets(namesThing) || kinds.meets(beginsFact) || kinds.meets(ofTaps)
 	case toldLack:
-		return kinds.meets(namesThing) || kinds.meets(ofHouse) || f.water(node) || f.of(i).meets(setOf(cPipe, cFixture))
+		return kinds.meets(namesThing) || kinds.meets(inHouse) || f.water(node) || f.of(i).meets(setOf(cPipe, cFixture))
 	case toldBuild:
 		return f.tapNext(i) || f.heater && (f.water(node) || f.of(i).meets(setOf(cPipe, cFixture)) || f.tankAir(i, n, kinds) ||
 			f.p.has(f.p.lex.tags(node), cItem, "gauge"))

@@ -41,6 +41,7 @@ func TestHeadOfWaterInFeet(t *testing.T) {
 		{"head at kitchen 161 ft burner off", "69.8 kitchen idle"},
 		{"pressure head at the back spigot was 170 feet", "73.7 rear_bibb"},
 		{"head at the curb 33 m", "46.9 street"},
+		{"gauge is in feet of head, 175 ft on the rear bib. put 55 of air in the exp tank, was 31", "75.9 rear_bibb; charged_tank to 55 from 31"},
 		{"head of the driveway, meter is 180 ft away", "ask none"},
 		{"shower head is 80 ft from the meter", "ask none"},
 	})
@@ -113,6 +114,7 @@ func TestSidesOfTheRegulatorMisspelt(t *testing.T) {
 	says(t, [][2]string{
 		{"at the meter 122 and passed the prv 65", "122 street; 65 after_prv"},
 		{"65 passed the reg", "65 after_prv"},
+		{"118 before the prv, 65 after it. has a softener", "118 street; 65 after_prv; softener"},
 		{"inspector passed the prv, kitchen 65", "65 kitchen"},
 		{"prv passed inspection, kitchen 65", "65 kitchen"},
 		{"ct sd 128 hs sd 77", "128 street; 77 after_prv"},

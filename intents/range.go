@@ -429,6 +429,9 @@ func (m *message) atTap(i int, u string) bool {
 	if n := m.items[i].num; strings.Contains(n.digits, "/") || n.integer && m.sentenceIs(m.items[i].sent, cBetween, "") && !m.pointInClause(i) {
 		return false // "a 3/8 supply line", "between 1 and 3"
 	}
+	if m.airInTank(m.items[i].sent) && !m.points(i) {
+		return false // "put 55 of air in the tank, was 31"
+	}
 	if m.closes(i) && (m.ledByShowing(i) || m.showsNumber(i-1) || m.clauseStart(i) == i) {
 		return true
 	}

@@ -23,6 +23,7 @@ func TestStreetLinesInSmallLetters(t *testing.T) {
 		{"no exp tank 71 quince st", "71 Quince St"},
 		{"250 hope ktchn snk hldng 63 ths am", "250 Hope"},
 		{"kitchen 63, 12 love", "12 Love"},
+		{"laundry 67 its 2 ridge. tank good", "2 Ridge"},
 		{"250 market has no exp tank", "250 Market"},
 		{"66 at the rear bib burner's on right now 410 pecan", "410 Pecan"},
 		{"81 now, 126 max, laundry 8 elm", "8 Elm"},
