@@ -8,6 +8,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listLastSent = listOf("last sent")
+	listNewsOf   = listOf("news of")
 	listReports  = listOf("reports")
 )
 
@@ -146,6 +147,9 @@ func (m *message) correctsByCues(s int) bool {
 		}
 		for k := it.tok; k < it.tok+it.n; k++ {
 			c := m.wordCues(k)
+			if m.announces(i) {
+				return false
+			}
 			if c.has(cueMistake) && !m.noSlip(i) || opener && c.has(cueAmend) && bare ||
 				opener && c.has(cueAmend) && m.readingLike(s) && (!it.kinds.has(cDid) || set.has(cueSent)) && m.amends(i, se.to) {
 				return s == 0 || !m.readingBefore(se.from)
@@ -155,6 +159,12 @@ func (m *message) correctsByCues(s int) bool {
 		}
 	}
 	return false
+}
+
+// announces tells whether item i heads a report as the latest of its house, and changes none: "update on
+// 12 Elm, kitchen 66".
+func (m *message) announces(i int) bool {
+	return m.says(i, "update", "updates") && m.inList(i+1, listNewsOf) && m.right(i+1, 2, true, m.siteAt) >= 0
 }
 
 // jotsDown tells whether the token at k and the next write a number down, which puts one

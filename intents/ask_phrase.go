@@ -8,6 +8,7 @@ var (
 	listAsksPast      = listOf("asks past")
 	listAsksPastFirst = listOf("asks past first")
 	listLastVisits    = listOf("last visits")
+	listVisitsAsked   = listOf("visits asked")
 	listDuesAgain     = listOf("dues again")
 	listPlainDues     = listOf("plain dues")
 	listToldAsWell    = listOf("told as well")
@@ -133,7 +134,7 @@ func (m *message) askHistory(p askPhrase) {
 		return
 	case !request || p.reading && !se.question:
 		return
-	case m.otherAsk(p.s, AskHistory) && t != "history" && t != "historial" && t != "hx" && !strings.HasPrefix(t, "everything"):
+	case m.otherAsk(p.s, AskHistory) && t != "history" && t != "historial" && t != "hx" && !strings.HasPrefix(t, "everything") && !m.askedTogether(p):
 		return
 	case m.p.lex.inList(t, listLastVisits) && !se.question && !p.begins && m.site == nil:
 		return
@@ -141,6 +142,27 @@ func (m *message) askHistory(p askPhrase) {
 		return // "last reading should be 67"
 	}
 	m.noteAsk(p, AskHistory)
+}
+
+// askedTogether tells whether a phrase for the visits is joined to another one: "past visits and pressure graph",
+// not "graph of the past visits".
+func (m *message) askedTogether(p askPhrase) bool {
+	if !m.inList(p.at, listVisitsAsked) {
+		return false
+	}
+	beside := func(k, step int) bool {
+		if !m.said(k, keyJoins) && !m.says(k, ",", "plus", "&", "+", "mas") {
+			return false
+		}
+		for k += step; m.said(k, keyJoins) || m.is(k, cDeterminer, "") || m.says(k, "pressure", "customer"); k += step {
+		}
+		return m.is(k, cAsk, string(AskTrend)) || m.is(k, cAsk, string(AskReport))
+	}
+	at := p.at - 1
+	for m.is(at, cDeterminer, "") {
+		at--
+	}
+	return beside(p.at+1, 1) || beside(at, -1)
 }
 
 // tellsAt tells whether item i is a number, a comma, or a word of what was seen or done.

@@ -169,6 +169,13 @@ func TestAskedBesidesOrForAnother(t *testing.T) {
 	says(t, [][2]string{
 		{"pull up 12 Elm and plot it", "ask history; ask trend"},
 		{"past visits at 12 Elm, the chart, and the customer sheet", "ask history; ask report; ask trend"},
+		{"past visits and pressure graph, 90 Cannon Branch Rd", "ask history; ask trend"},
+		{"pressure graph and past visits, 90 Cannon Branch Rd", "ask history; ask trend"},
+		{"previous readings plus the trend for 12 Elm St", "ask history; ask trend"},
+		{"past visits and the customer sheet, 90 Cannon Branch Rd", "ask history; ask report"},
+		{"visitas anteriores y la gráfica de 12 Elm St", "ask history; ask trend"},
+		{"graph of the past readings at 12 Elm St", "ask trend"},
+		{"past readings as a graph, 12 Elm St", "ask trend"},
 		{"tech says 115 at the meter and wants to know what to test next", "115 street; ask next_check"},
 		{"how many meters is 64 psi", "ask convert"},
 		{"do i text the address first or the number", "ask help"},
