@@ -32,6 +32,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 			return 0, "", false
 		}
 		m.unsay(i - 1)
+		m.say(i-1, "heater") // "gas water heater on 115": the fuel is told of it
 		return roleTemp, "heater on", true
 	case i-1 == m.sents[it.sent].from && strings.HasPrefix(prev, "left ") && m.carried(it.sent) == "heater" && it.within(105, 150):
 		return roleTemp, "the heater left at", true // "Replaced heater. Left it at 120."
@@ -45,7 +46,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 		m.heaterIn(it.sent) && !m.pointInClause(i):
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
 	}
-	if round && it.within(110, 160) && m.closes(i) && !m.pointInClause(i) && m.heaterStandsAt(i) {
+	if round && it.within(110, 160) && m.closesWell(i) && !m.pointInClause(i) && m.heaterStandsAt(i) {
 		return roleTemp, "the heater is at", true
 	}
 	topic, at := m.dialTopic(i)

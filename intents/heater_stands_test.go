@@ -10,6 +10,24 @@ func TestWhatAHeaterStandsAt(t *testing.T) {
 		{"water heater's up at 140", "heater 140 F"},
 		{"heater in the garage, 120 at the rear bib", "120 rear_bibb"},
 		{"heater drain at 120", "120 heater_drain"},
+		{"gas water heater on 115", "heater gas 115 F"},
+		{"gas water heater on, 115 in the kitchen", "115 kitchen firing"},
+		{"gas heater on 92 front", "92 front_bibb firing"},
+		{"gas heater at 120 and the kitchen reads 61", "heater gas 120 F; 61 kitchen"},
+		{"heater on 120, kitchen 62", "heater 120 F; 62 kitchen"},
+	})
+}
+
+// The warmth of a tap is no heater's setting, and no pressure.
+func TestAHeaterSetHotterThanATapRuns(t *testing.T) {
+	says(t, [][2]string{
+		{"electric heater set at 140, tub runs 118 degrees at best", "heater electric 140 F"},
+		{"tub runs 118 degrees at best, electric heater set at 140", "heater electric 140 F"},
+		{"gas water heater on 115, the kitchen tap only gets to 101 degrees", "heater gas 115 F"},
+		{"electric heater at 125 and the tub gets to 108 degrees tops", "heater electric 125 F"},
+		{"shower running hits 118 degrees, heater is set to 120 degrees", "heater 120 F"},
+		{"heater at 120 degrees, measured 118 degrees at the tub, kitchen 62 psi", "heater 120 F; 62 kitchen"},
+		{"with the tub running heater is set at 125 degrees", "heater 125 F"},
 	})
 }
 

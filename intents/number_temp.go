@@ -79,7 +79,7 @@ func (m *message) warmAround(i int) (heater, water int) {
 		if heater < 0 && m.ofHeater(k) {
 			heater = i - k
 		}
-		if water < 0 && (m.inList(k, listWarmBefore) || m.items[k].point != "") {
+		if water < 0 && (m.inList(k, listWarmBefore) || m.items[k].point != "" || m.items[k].kinds.meets(setOf(cFixture, cFlowing))) { // "tub runs 118 degrees"
 			water = i - k
 		}
 	}
