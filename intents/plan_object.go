@@ -146,7 +146,9 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 			continue // "tank on the heater needs replacing"
 		}
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) && v != "gauge" {
-			obj = m.itemCode(k, v)
+			if obj = m.itemCode(k, v); m.clauseStart(k) != m.clauseStart(i) {
+				obj = m.orOtherFailed(obj, what, k)
+			}
 		}
 	}
 	if relief := func(k int) bool { return m.is(k, cRelief, "") }; obj == "" && m.kinds.has(cRelief) && m.left(i, i-from, true, relief) >= 0 {
@@ -165,7 +167,36 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 	if obj = m.lastFailed(from); obj == "" {
 		obj = m.carried(s)
 	}
+	obj = m.orOtherFailed(obj, what, from)
 	return obj, obj != "" || what == "set"
+}
+
+// orOtherFailed returns what a new one before item at is for where the thing named last is a tank that the house
+// lacks: "check valve failed. no exp tank. back in 2 days w/ a new one".
+func (m *message) orOtherFailed(obj, what string, at int) string {
+	if obj == "expansion_tank" && what == "replace" && m.noTank() {
+		if c := m.otherFailed(at); c != "" {
+			return c
+		}
+	}
+	return obj
+}
+
+// otherFailed returns the last thing before item at, no regulator and no tank, that is said to have failed or to
+// leak in the clause that names it; "" for none.
+func (m *message) otherFailed(at int) string {
+	for k := at - 1; k >= 0; k-- {
+		v, ok := m.val(k, cItem)
+		if !ok || m.taken(k) || oneOf(m.itemCode(k, v), "", "prv", "expansion_tank", "gauge") {
+			continue
+		}
+		for j := m.clauseStart(k); j < m.clauseEnd(k); j++ {
+			if (m.isAny(j, cCond, "failed", "suspect") || m.is(j, cSym, "leak")) && !m.is(j-1, cNeg, "") {
+				return m.itemCode(k, v)
+			}
+		}
+	}
+	return ""
 }
 
 // objectAhead finds the thing named behind the word of doing at item i. Behind a pronoun, "and"

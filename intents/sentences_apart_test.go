@@ -96,6 +96,11 @@ func TestSentencesOfANoteStayApart(t *testing.T) {
 func TestSentencesKeepTheirOwnThings(t *testing.T) {
 	says(t, [][2]string{
 		{"prv is set at 60. wants the relief valve changed, I'm coming back Wednesday for it", "prv set 60; plan other in 2"},
+		{"check valve at meter failed. heater electric 30 gal 2011. no exp tank. back in 2 days w/ a new one.", "check_valve failed; heater year 2011 30 gal electric; expansion_tank none; plan other in 2"},
+		{"softener is shot, no exp tank, back in 2 days with a new one", "softener failed; expansion_tank none; plan other in 2"},
+		{"drain valve leaking. no tank. back tomorrow with a new one", "leak; expansion_tank none; plan other in 1"},
+		{"prv failed. no exp tank. back in 2 days w/ a new one", "prv failed; expansion_tank none; plan replace_prv in 2"},
+		{"no leaks at the heater, no exp tank, new one in 2 days", "no leak; expansion_tank none; plan install_tank in 2"},
 		{"regulator's in great shape. T&P capped off with a plug, back tomorrow with a new one", "relief_blocked; prv good; plan other in 1"},
 		{"exp tank holds 2 gal, from 2015. friday we're putting in the new regulator", "expansion_tank year 2015 2 gal; plan replace_prv in 4"},
 		{"remind me wed to drop the spare key at 300 Prior Rd. prv set 55", "prv set 55; plan other in 2"},
