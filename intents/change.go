@@ -100,7 +100,7 @@ func (m *message) altered(i int) (role, string, bool) {
 		}
 	}
 	// "charged it to 55; it had been at 31"
-	if p := m.lastTo(i); p >= 0 && m.was(p+1, i) && !m.points(i) && !m.pointInClause(i) {
+	if p := m.lastTo(i); p >= 0 && m.was(p+1, i) && (!m.points(i) && !m.pointInClause(i) || m.tapsBehindHaveTheirs(p, i)) {
 		it.owner = m.items[p].owner
 		return roleFrom, "had been", true
 	}
@@ -170,6 +170,28 @@ func (m *message) lastTo(i int) int {
 		}
 	}
 	return -1
+}
+
+// tapsBehindHaveTheirs tells whether the number at i is told with what the part was set to at item p, no tap between
+// them, and each tap told behind it goes before a number of its own: "charged tank to 60 was 38 laundry 61".
+func (m *message) tapsBehindHaveTheirs(p, i int) bool {
+	if m.pointBetween(m.clauseStart(p), i) {
+		return false
+	}
+	for k := i + 1; k < m.clauseEnd(i); k++ {
+		if m.items[k].point == "" {
+			continue
+		}
+		if m.says(k-1, "at", "in", "on", "en") || m.is(k-1, cDeterminer, "") {
+			return false
+		}
+		for k++; m.pointAt(k) || m.says(k, "now", "at", "is", "reads"); k++ {
+		}
+		if !m.isNum(k) {
+			return false
+		}
+	}
+	return true
 }
 
 // deedAfter finds the next deed after item i within its sentence, when it has a

@@ -84,10 +84,10 @@ func (m *message) putWord(i int) settingVerb {
 		k--
 	}
 	if m.inList(k, listSettingNotPast) {
+		k--
+	}
+	for m.inList(k+1, listSettingNotPast) && m.says(k, "no", "any") {
 		k-- // "went no higher than 55"
-		for m.says(k, "no", "any") {
-			k--
-		}
 	}
 	switch {
 	case k < 0 || m.items[k].seg != m.items[i].seg:

@@ -301,7 +301,7 @@ func (m *message) movedBeside(part, i, j int) (role, string, bool) {
 	switch {
 	case m.text(i-1) == "from" && m.towards(j-1):
 		return roleFrom, foundAt, true
-	case m.towards(i-1) && m.text(j-1) == "from":
+	case m.towards(i-1) && (m.text(j-1) == "from" || m.inList(j-1, listUsedToBe)):
 		return roleTo, "left, and told what it was", true
 	}
 	return 0, "", false

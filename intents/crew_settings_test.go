@@ -22,6 +22,41 @@ func TestASettingToldBeforeItsRegulator(t *testing.T) {
 	})
 }
 
+func TestASettingToldLast(t *testing.T) {
+	says(t, [][2]string{
+		{"I set the regulator lower, to 400 kPa", "set_prv to 58"},
+		{"I have set the reducing valve lower, at 4.0 bar", "set_prv to 58"},
+		{"set the prv down, to 58", "set_prv to 58"},
+		{"adjusted the prv lower, to 55", "set_prv to 55"},
+		{"turned the prv lower to 60", "set_prv to 60"},
+		{"put the regulator lower to 55", "set_prv to 55"},
+		{"pumped up the tank, to 60", "charged_tank to 60"},
+		{"le bajé a la reguladora, a 58", "set_prv to 58"},
+		{"I will set the regulator lower, to 58", "plan set_prv"},
+		{"did not set the regulator lower, to 58", "ask none"},
+		{"set the prv lower, front bib to 58", "set_prv; 58 front_bibb"},
+		{"set the regulator lower, the laundry dropped, to 58", "set_prv; 58 laundry"},
+		{"kitchen went lower, to 58", "58 kitchen"},
+	})
+}
+
+// Without a comma a tap behind what a setting was may be the next number's.
+func TestWhatASettingWasAndATapBehindIt(t *testing.T) {
+	says(t, [][2]string{
+		{"chrgd tnk to 60 was 38 lndry 61", "charged_tank to 60 from 38; 61 laundry"},
+		{"charged tank to 60 was 38 laundry 61 no leaks", "charged_tank to 60 from 38; 61 laundry; no leak"},
+		{"pumped tank up to 60 psi was 38 psi kitchen 61 psi", "charged_tank to 60 from 38; 61 kitchen"},
+		{"set prv to 60 was 85 kitchen 61", "set_prv to 60 from 85; 61 kitchen"},
+		{"set prv to 60 it was 85 static kitchen 61", "set_prv to 60 from 85; 61 kitchen static"},
+		{"tank to 60 was 38, kitchen 61", "charged_tank to 60 from 38; 61 kitchen"},
+		{"bajé la reguladora a 60 estaba en 85 cocina 61", "set_prv to 60 from 85; 61 kitchen"},
+		{"set prv to 60 was 85 kitchen", "set_prv to 60; 85 kitchen before"},
+		{"set prv to 60 was 85 at the kitchen", "set_prv to 60; 85 kitchen before"},
+		{"set prv to 60 kitchen was 85 laundry 61", "set_prv to 60; 85 kitchen before; 61 laundry before"},
+		{"charged tank to 60, kitchen was 58 now 61", "charged_tank to 60; 58 kitchen before; 61 kitchen after"},
+	})
+}
+
 func TestANumberWhoseTakingIsToldBetweenItAndItsTap(t *testing.T) {
 	says(t, [][2]string{
 		{"washer manual says max 100 so the 112 I just got at the laundry is too much", "112 laundry"},

@@ -141,7 +141,7 @@ func (m *message) noCondition(i int, owner string) bool {
 	t := m.text(i)
 	sent := m.items[i].sent
 	switch {
-	case oneOf(t, "stuck", "holding", "working") && m.says(i+1, "the", "my", "a"): // "stuck the gauge on …"
+	case oneOf(t, "stuck", "holding", "working") && (m.says(i+1, "the", "my", "a") || beginsWith(m.text(i+1), "my ")): // "stuck my gauge on …"
 	case m.says(i+1, "my", "your", "our") || m.says(i, "works", "working") && m.inList(i-1, listPeople): // "wore out my knees", "owner works nights"
 	case m.says(i-1, "it", "this", "that") && m.inList(i-2, listCallsSo): // "customer calls it weak": the water
 	case owner != "gauge" && strings.HasSuffix(t, "grain of salt"): // said of the number

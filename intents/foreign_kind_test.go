@@ -2,6 +2,28 @@ package intents
 
 import "testing"
 
+// The corners of a car are told as the sides of a house are.
+func TestTyresToldByTheirCorner(t *testing.T) {
+	says(t, [][2]string{
+		{"left front on van 2 was down to 18 psi this morning, theres a nail in it", "ask none"},
+		{"right rear on the truck is at 22", "ask none"},
+		{"front left on van 2 is low, 18 psi", "ask none"},
+		{"van 2: left front 18, right rear 32", "ask none"},
+		{"truck 3: LF 20, RF 32", "ask none"},
+		{"van 2 RR at 18 psi nail in it", "ask none"},
+		{"passenger rear was 19, put it back to 35", "ask none"},
+		{"drivers side front at 28, needs air", "ask none"},
+		{"18 psi in the left front of van 2", "ask none"},
+		{"aired up the right rear on truck 2 from 18 to 40", "ask none"},
+		{"van 2 right rear is at 20, rear spigot 66", "66 rear_bibb"},
+		{"left front spigot was down to 18 psi this morning", "18 front_bibb"},
+		{"left front spigot 66, truck is in the drive", "66 front_bibb"},
+		{"right front 66 and right rear 68, van is acting up", "66 front_bibb; 68 rear_bibb"},
+		{"left the van out front, front was 66 psi", "66 front_bibb"},
+		{"rr bb 77, van 2 is down", "77 rear_bibb"},
+	})
+}
+
 // Numbers that are measured, paid or counted and are no pressure of the house, and
 // pressures that stand beside them.
 func TestNumbersOfAnotherKind(t *testing.T) {

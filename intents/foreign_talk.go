@@ -7,6 +7,11 @@ var (
 	listScrews    = listOf("screws")
 	listSaysAgain = listOf("says again")
 	listTyres     = listOf("tyres")
+	listVehicles  = listOf("vehicles")
+	listWheelSide = listOf("wheel side")
+	listSeats     = listOf("seats")
+	listWheelEnd  = listOf("wheel end")
+	listCorners   = listOf("wheel corners")
 )
 
 // Numbers of everyday talk beside a report: weights, lengths, waits, prices, rooms and what is
@@ -112,6 +117,9 @@ func (m *message) aThing(i int) bool {
 
 // ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.
 func (m *message) ofTyres(i int) bool {
+	if m.ofWheel(i) || m.secondTyre(i) {
+		return true
+	}
 	if !m.holdsKey(keyTyre) {
 		return false
 	}
@@ -124,12 +132,81 @@ func (m *message) ofTyres(i int) bool {
 			return false // "truck 3 just phoned in 98 at the rear bib"
 		}
 		return m.said(k, keyTyre) && !m.pointBetween(k, i) && !(m.text(k) == "tire" && m.is(k+1, cItem, "gauge"))
-	}) >= 0 && !m.points(i) || m.secondTyre(i)
+	}) >= 0 && !m.points(i)
 }
+
+// ofWheel tells whether the number at i is told of a wheel by its corner, as no tap is: "left front on van 2
+// was down to 18 psi", "passenger rear at 22".
+func (m *message) ofWheel(i int) bool {
+	if !m.holdsKey(keyPlace) {
+		return false
+	}
+	k := m.left(i, 9, true, m.wheelAt)
+	if k < 0 {
+		k = m.right(i, 4, false, m.wheelAt)
+	}
+	if k < 0 {
+		return false
+	}
+	for j := min(k, i) + 1; j < max(k, i); j++ {
+		if m.items[j].point != "" && !m.items[j].weak || m.items[j].num != nil && !m.vehicleAt(j-1) {
+			return false // "left front spigot at 66"
+		}
+	}
+	for j := range m.verbs {
+		if v := &m.verbs[j]; v.what == "charged" && v.object == "" && m.items[v.at].sent == m.items[i].sent {
+			v.done, v.negated = false, true // "aired up the right rear on truck 2"
+		}
+	}
+	return true
+}
+
+// wheelAt tells whether item k is the end of a car that a wheel is at, told with its side and with whom it
+// sits under or what it drives: "rear passenger side", "truck 3: left rear", "front right on the trailer".
+func (m *message) wheelAt(k int) bool {
+	corner := m.inList(k, listCorners)
+	if !corner && !m.inList(k, listWheelEnd) || m.is(k+1, cHint, "tapword") {
+		return false
+	}
+	from, to := k, k
+	switch {
+	case corner:
+	case m.inList(k-1, listSeats) || m.inList(k+1, listSeats) || m.text(k-1) == "side" && m.inList(k-2, listSeats):
+		return true
+	case m.inList(k-1, listWheelSide):
+		from--
+	case m.inList(k+1, listWheelSide):
+		to++
+	default:
+		return false
+	}
+	if m.is(to+1, cHint, "tapword") {
+		return false
+	}
+	on := to + 1
+	for m.says(on, "on", "of", "in", "tire") || m.is(on, cDeterminer, "") || m.is(on, cHint, "possessive") {
+		on++
+	}
+	if on > to+1 && m.vehicleAt(on) || m.vehicleAt(to+1) {
+		return true
+	}
+	for from--; m.isNum(from) || m.isMark(from, ":", ",", "-"); from-- {
+	}
+	return m.vehicleAt(from)
+}
+
+// wheelNext tells whether a corner is named right before the number at i, as of wheels told in a row: "left
+// front 20, right rear 32".
+func (m *message) wheelNext(i int) bool {
+	return m.inList(i-1, listCorners) || m.inList(i-1, listWheelEnd) && m.inList(i-2, listWheelSide)
+}
+
+// vehicleAt tells whether item k is what the crew drives.
+func (m *message) vehicleAt(k int) bool { return m.inList(k, listVehicles) || m.is(k, cAside, "ours") }
 
 // secondTyre tells whether a number follows another one of tyres: "truck 2 front left is
 // at 22 psi, rear right 30".
 func (m *message) secondTyre(i int) bool {
 	p := m.prevNum(i)
-	return p >= 0 && m.items[p].sent == m.items[i].sent && m.items[p].why == "tyres" && (m.text(i-1) == "left" || m.text(i-1) == "right")
+	return p >= 0 && m.items[p].sent == m.items[i].sent && m.items[p].why == "tyres" && (m.text(i-1) == "left" || m.text(i-1) == "right" || m.towards(i-1) || m.wheelNext(i))
 }

@@ -300,10 +300,10 @@ func (m *message) setsPressure(at, i int) bool {
 	}) >= 0
 }
 
-// setLastRole reads the setting told last of a new part.
+// setLastRole reads the setting told last of a new part, or of one that was set: "set the regulator lower, to 58".
 func (m *message) setLastRole(i int) (role, string, bool) {
-	v := m.verbLeft(i, 16, "replaced", "installed")
-	if v == nil || !v.done || !m.setLast(v, i) {
+	v := m.verbLeft(i, 16, "replaced", "installed", "set", "charged")
+	if v == nil || !v.done || v.negated || v.planned || !m.setLast(v, i) {
 		return roleNone, "", false
 	}
 	return m.ofDeed(v, i, roleTo, v.what+", at")

@@ -58,7 +58,7 @@ func (m *message) onlyFound(at, i int) bool {
 // the deed v was set to: "le puse la reguladora nueva a la señora, a 58 libras",
 // "installed an exp tank, 2 gal, at 60 psi".
 func (m *message) setLast(v *verb, i int) bool {
-	if t := m.text(i - 1); t != "a" && t != "at" && t != "en" || !m.isMark(i-2, ",") || v.object != "prv" && v.object != "expansion_tank" {
+	if t := m.text(i - 1); t != "a" && t != "at" && t != "en" && t != "to" || !m.isMark(i-2, ",") || v.object != "prv" && v.object != "expansion_tank" {
 		return false
 	}
 	end := i
