@@ -101,7 +101,7 @@ func (m *message) peaks() {
 			}
 		}
 		if best >= 0 {
-			if m.nowNear(best) && !(t == "lazy hand" || t == "peak" || t == "max") && !(m.is(i, cHint, "needle") && m.shownBy(i, best)) {
+			if m.nowNear(best) && (m.peakToldBefore(best) || !(t == "lazy hand" || t == "peak" || t == "max") && !(m.is(i, cHint, "needle") && m.shownBy(i, best))) {
 				continue
 			}
 			m.readings[best].Peak = true
@@ -116,6 +116,12 @@ func (m *message) peaks() {
 			m.readings[lo].Peak = true
 		}
 	}
+}
+
+// peakToldBefore tells whether a highest pressure stands before reading k in its sentence: "hi 127 since 4 pm, 71 live,
+// lazy hand on the kitchen faucet".
+func (m *message) peakToldBefore(k int) bool {
+	return k > 0 && m.readings[k-1].Peak && m.readings[k-1].sent == m.readings[k].sent
 }
 
 var reachedGate = onlyWithList(listReached)
