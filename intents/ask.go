@@ -159,11 +159,13 @@ var askRules = [...]askRule{
 	{asks: (*message).asksLog, about: AskLog, question: true},
 }
 
+var askIndex = byGate(len(askRules), func(k int) gate { return askRules[k].gate })
+
 // askByRules asks what sentence s wants by the first of those rules that reads it.
 func (m *message) askByRules(s int) bool {
-	for k := range askRules {
-		r := &askRules[k]
-		if m.shut(r.gate) || !r.asks(m, s) {
+	for open := askIndex.open(m.open[:]...); open != 0; {
+		r := &askRules[open.next()]
+		if !r.asks(m, s) {
 			continue
 		}
 		se := &m.sents[s]

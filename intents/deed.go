@@ -65,6 +65,8 @@ var deedRules = [...]struct {
 	{keyDid, (*message).didAt},
 }
 
+var deedIndex = byKey(len(deedRules), func(k int) key { return deedRules[k].opens })
+
 // deedKeys returns the keys of the rules that may read a deed at item i.
 func (m *message) deedKeys(i int) key {
 	k := (m.items[i].keys | m.allKeys) & keysDeed

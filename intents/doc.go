@@ -165,5 +165,6 @@
 //
 //	room                           a message works on the room of the last one
 //	gate                           rules pass over messages without their words
+//	rule_index                     the rules of a table that a message opens
 //	key                            a word carries a bit for every rule that it opens
 package intents

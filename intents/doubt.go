@@ -30,7 +30,7 @@ var (
 // nothing against them.
 
 // doubts tell that a number was not measured on this visit.
-var doubts = []numberRule{
+var doubts = numberRulesOf([]numberRule{
 	{(*message).notShown, "denied", onlyWithClass(cNeg)},
 	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight, listGuesses)},
 	{(*message).wouldBe, "what somebody wants", onlyWithList(listWouldBe)},
@@ -45,7 +45,7 @@ var doubts = []numberRule{
 	{(*message).isAnother, "is said to be another number", onlyWithList(listIsReally, listLinks)},
 	{(*message).oneOfTwo, "one of two numbers", alwaysOpen},
 	{(*message).behindSerial, "may go on a number that is a name", gateOf(nounWords)},
-}
+})
 
 // notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
 func (m *message) notMeasured(i int) string { return m.reason(doubts, i) }

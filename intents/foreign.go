@@ -24,7 +24,7 @@ const (
 var gaugeGate = onlyWith(cItem, "gauge")
 
 // others tell that a number is not one that was measured on this visit, or no pressure.
-var others = []numberRule{
+var others = numberRulesOf([]numberRule{
 	{(*message).fraction, "a fraction of an inch", onlyWithWords("/")},
 	{(*message).converts, "a conversion", onlyWithList(listUnitLed)},
 	{(*message).rating, "a rating", gateOf(opener{classes: setOf(cRelief), items: []string{"gauge"}, hints: []string{"rated"}, words: []string{"-"}})},
@@ -34,7 +34,7 @@ var others = []numberRule{
 	{(*message).plannedValue, "planned", onlyWithList(listToPlanned)},
 	{(*message).advised, "advice", gateOf(opener{values: map[class][]string{cClaim: {"says"}}, hints: []string{"needs"}})},
 	{(*message).lineTest, "a test of pipes", onlyWith(cHint, "linetest")},
-}
+})
 
 // foreign tells whose number item i is when it is not a pressure measured on
 // this visit, and whether it is one at all.

@@ -17,7 +17,7 @@ var wayGate = onlyWith(cHint, "shift", "way")
 // Numbers that say by how much a pressure differs, what it should be or is no more.
 
 // differences tell that a number is a difference, a limit or a value from memory.
-var differences = []numberRule{
+var differences = numberRulesOf([]numberRule{
 	{(*message).differenceBehind, "a difference", alwaysOpen},
 	{(*message).relative, "a difference", onlyWithList(listRelativeTo)},
 	{(*message).worthSoMuch, "a difference", onlyWithWords("worth")},
@@ -40,7 +40,7 @@ var differences = []numberRule{
 	{(*message).targeted, "a target or a limit", limitGate},
 	{(*message).limitBehind, "a limit", onlyWithList(listLimitBehind, listAtMost)},
 	{(*message).remembered, "from memory", alwaysOpen},
-}
+})
 
 // dropOrTarget tells a difference, a limit or a value from memory from a reading.
 func (m *message) dropOrTarget(i int) string { return m.reason(differences, i) }

@@ -18,7 +18,7 @@ var (
 // otherKinds tell that a number measures something else, whatever its unit, and barely so that
 // one without a unit does.
 var (
-	otherKinds = []numberRule{
+	otherKinds = numberRulesOf([]numberRule{
 		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
 		{(*message).reliefSet, "what a relief valve opens at", onlyWithClass(cRelief)},
 		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}, words: []string{"-"}})},
@@ -30,8 +30,8 @@ var (
 		{(*message).acrossFilter, "before or behind a filter", gateOf(opener{items: []string{"softener"}, hints: []string{"filter"}})},
 		{(*message).byScrew, "a mark of a regulator's screw", onlyWithList(listScrews)},
 		{(*message).ofHeating, "of a heating system", gateOf(opener{hints: []string{"heating"}, words: []string{"boiler"}})},
-	}
-	otherKindsBare = []numberRule{
+	})
+	otherKindsBare = numberRulesOf([]numberRule{
 		{(*message).otherMeasure, "measured, but no pressure", onlyWith(cHint, "otherkind")},
 		{(*message).strangersDial, "measured, but no pressure", onlyWithWords("set")},
 		{(*message).roomWarmth, "a temperature", onlyWith(cPart, "thermostat")},
@@ -49,7 +49,7 @@ var (
 		{(*message).lengthOf, "a length", gateOf(opener{hints: []string{"lengthways"}, words: []string{"back", "of", "by", "from", "de"}})},
 		{(*message).farFrom, "a length", gateOf(opener{classes: setOf(cDeterminer), lists: []list{listAboveBelow}})},
 		{(*message).beside, "a difference", gateOf(opener{words: []string{"up", "down"}, lists: []list{listOffBy}})},
-	}
+	})
 )
 
 // anotherKind tells what item i counts when its clause says that it measures something

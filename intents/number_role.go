@@ -83,10 +83,21 @@ type numberRule struct {
 	gate  gate // what it cannot do without
 }
 
+// numberRules are such rules, asked in turn.
+type numberRules struct {
+	rules []numberRule
+	ruleIndex
+}
+
+// numberRulesOf makes a table of such rules.
+func numberRulesOf(rules []numberRule) *numberRules {
+	return &numberRules{rules, byGate(len(rules), func(k int) gate { return rules[k].gate })}
+}
+
 // reason returns why the number at i is no pressure by the first rule that tells, "" for none.
-func (m *message) reason(rules []numberRule, i int) string {
-	for k := range rules {
-		if r := &rules[k]; !m.shut(r.gate) && r.tells(m, i) {
+func (m *message) reason(t *numberRules, i int) string {
+	for open := t.open(m.open[:]...); open != 0; {
+		if r := &t.rules[open.next()]; r.tells(m, i) {
 			return r.why
 		}
 	}

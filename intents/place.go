@@ -64,6 +64,8 @@ var placeRules = [...]struct {
 	{0, (*message).placeOfSideBibb},
 }
 
+var placeIndex = byKey(len(placeRules), func(k int) key { return placeRules[k].opens })
+
 // places joins a side of the house and a hose bibb into one test point, and
 // takes fixtures that merely run, or that a phrase is about, out of the points.
 func (m *message) places() {
@@ -72,12 +74,8 @@ func (m *message) places() {
 		if !m.begins(i, keyPlace|keyUpstairs) && !slip && !(m.isNum(i+2) && strings.HasSuffix(m.items[i].text, "s")) {
 			continue
 		}
-		for k := range placeRules {
-			r := &placeRules[k]
-			if r.opens != 0 && !m.begins(i, r.opens) {
-				continue
-			}
-			if last, decided := r.reads(m, i); decided {
+		for open := placeIndex.open(uint64(m.items[i].keys | m.allKeys)); open != 0; {
+			if last, decided := placeRules[open.next()].reads(m, i); decided {
 				if m.valveMoved(i) {
 					m.items[i].point = ""
 				}

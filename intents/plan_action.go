@@ -44,6 +44,8 @@ var actionRules = [...]struct {
 	{0, (*message).plannedDeed},
 }
 
+var actionIndex = byKey(len(actionRules), func(k int) key { return actionRules[k].opens })
+
 // mayAct tells whether item i may be a word of something to do.
 func (m *message) mayAct(i int) bool {
 	return m.begins(i, keysAction) || len(m.verbs) > 0 && m.deedKeys(i) != 0
@@ -52,12 +54,8 @@ func (m *message) mayAct(i int) bool {
 // actionAt reads a word of something to do at item i.
 func (m *message) actionAt(i, s int) (action, bool) {
 	it := &m.items[i]
-	for k := range actionRules {
-		r := &actionRules[k]
-		if r.opens != 0 && !m.begins(i, r.opens) {
-			continue
-		}
-		if a, ok := r.reads(m, i, s); ok {
+	for open := actionIndex.open(uint64(it.keys | m.allKeys)); open != 0; {
+		if a, ok := actionRules[open.next()].reads(m, i, s); ok {
 			return a, true
 		}
 	}

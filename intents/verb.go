@@ -55,8 +55,8 @@ func (m *message) verbsAt(i int, keys key) {
 	if m.typed(i) == "st" && !m.shortSet(i) {
 		return
 	}
-	for k := range deedRules {
-		if r := &deedRules[k]; keys&r.opens != 0 && r.reads(m, i) {
+	for open := deedIndex.open(uint64(keys)); open != 0; {
+		if deedRules[open.next()].reads(m, i) {
 			return
 		}
 	}
