@@ -157,12 +157,20 @@ func (r *recipe) hook() cueSet {
 	return best
 }
 
+// recipeHooks are the hooks of the recipes.
+var recipeHooks = func() (hooks []cueSet) {
+	for k := range recipes {
+		hooks = append(hooks, recipes[k].hook())
+	}
+	return hooks
+}()
+
 // hooksOf joins the hooks of all recipes, or of those that are looked for first: a
 // sentence with none of them asks in none of these ways.
 func hooksOf(first bool) (all cueSet) {
-	for k := range recipes {
-		if r := &recipes[k]; r.first || !first {
-			all |= r.hook()
+	for k, hook := range recipeHooks {
+		if recipes[k].first || !first {
+			all |= hook
 		}
 	}
 	return all
@@ -173,26 +181,39 @@ var askHooks, firstHooks = hooksOf(false), hooksOf(true)
 // cuesMayAsk tells whether the words of sentence s lend what any recipe needs, or any of those that are looked
 // for first.
 func (m *message) cuesMayAsk(s int, first bool) bool {
-	hooks := askHooks
+	m.hear()
+	hooks, may := askHooks, m.mayCue
 	if first {
-		hooks = firstHooks
+		hooks, may = firstHooks, m.mayCueFirst
 	}
-	if m.cues&hooks == 0 || m.cuesIn(s)&hooks == 0 {
+	if !may || m.cuesIn(s)&hooks == 0 {
 		return false
 	}
-	set := m.cuesIn(s) | derived&^(cueAsks|cueOrders) | cueCrew // "the 5 of us": a number lends it
+	some, sure := cuesMeet(m.cuesIn(s))
+	return sure || some && !first || m.allKeys != 0
+}
+
+// cuesMeet tells whether the cues of some words are all that any recipe needs, and all that one of those needs that are
+// looked for first. What a number or the clause itself may lend is taken as lent.
+func cuesMeet(words cueSet) (some, sure bool) {
+	set := words | derived&^(cueAsks|cueOrders) | cueCrew // "the 5 of us": a number lends it
 	if set&(cueWh|cueAux|cueHow|cueMark) != 0 {
 		set |= cueAsks
 	}
 	if set&(cueShow|cueWant|cueMake|cueShift) != 0 {
 		set |= cueOrders
 	}
-	for k := range recipes {
-		if r := &recipes[k]; (r.first || !first) && meets(set, r.needs) {
-			return true
+	for k, hook := range recipeHooks {
+		if set&hook == 0 {
+			continue
+		}
+		if r := &recipes[k]; (r.first || !some) && meets(set, r.needs) {
+			if some = true; r.first {
+				return true, true
+			}
 		}
 	}
-	return m.allKeys != 0
+	return some, false
 }
 
 // askFirst asks what a whole sentence without a number wants where cues are surer

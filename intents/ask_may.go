@@ -133,12 +133,16 @@ func (l *lexicon) enterAsks() {
 	}
 }
 
-// hear finds whether the message can ask by a formula or for an opinion at all.
+// hear finds whether the message can ask by cues, by a formula or for an opinion at all.
 func (m *message) hear() {
 	if m.heard {
 		return
 	}
-	if m.heard = true; m.held == (askSet{}) {
+	m.heard = true
+	if m.mayCue = m.cues&askHooks != 0; m.mayCue {
+		m.mayCue, m.mayCueFirst = cuesMeet(m.cues)
+	}
+	if m.held == (askSet{}) {
 		return
 	}
 	for k := range opinionNeeds {

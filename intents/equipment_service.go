@@ -189,7 +189,10 @@ func (m *message) rebuiltThen(i int) bool {
 // servicedInMonth tells whether item i is the month, without a day or a year, of a service
 // that was done: "tankless, 2019, serviced in march".
 func (m *message) servicedInMonth(i int) bool {
-	if _, ok := months[m.text(i)]; !ok || !m.inList(i-1, listInMonth) {
+	if !m.inList(i-1, listInMonth) {
+		return false
+	}
+	if _, ok := months[m.text(i)]; !ok {
 		return false
 	}
 	if m.isNum(i+1) || m.isMark(i+1, ",") && m.isNum(i+2) && year(m.items[i+2].value) {

@@ -79,6 +79,9 @@ func (m *message) saidInUnits(i int) bool {
 	return first-again < 0.03*first && again-first < 0.03*first
 }
 
+// weighsGate is that of what is said to weigh so much.
+var weighsGate = onlyWith(cHint, "weighs")
+
 // weighed reads a weight: "the tank weighs 40 lbs", "says the heater weighs 140", "a 60 lb bag".
 func (m *message) weighed(i int) bool {
 	if it := &m.items[i]; it.unit == "psi" && it.tok+1 < len(m.toks) {
@@ -88,7 +91,7 @@ func (m *message) weighed(i int) bool {
 			return true
 		}
 	}
-	return m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0
+	return !m.shut(weighsGate) && (m.is(i-1, cHint, "weighs") || m.items[i].unit == "psi" && m.hintBefore(i, 3, false, "weighs") >= 0)
 }
 
 // minutesIn reads "rear in 20": nobody is told a pressure so.

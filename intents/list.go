@@ -122,7 +122,7 @@ func (l *lexicon) enterLeads() {
 }
 
 // inList tells whether a word or a phrase that is no item reads as one of a list.
-func (l *lexicon) inList(s string, x list) bool { return l.lists[x][s] }
+func (l *lexicon) inList(s string, x list) bool { return s != "" && l.look(s).lists.has(x) }
 
 // inList tells whether item i reads as one of a list.
 //

@@ -19,6 +19,7 @@ type message struct {
 	heard               bool   // the next are known
 	mayOpine            bool   // it holds what no question for an opinion can do without
 	mayAsk, mayAskFirst bool   // what no formula, no sure one can do without
+	mayCue, mayCueFirst bool   // what no recipe of cues, no sure one can do without
 	cues                cueSet // what its words may lend to its clauses
 	flats               bool   // a word of it may name a flat
 	sents               []sentence

@@ -98,8 +98,8 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		if w := wayOf(a); w == "Highway" || w == "Route" {
 			return w, j + 1
 		}
-		if road := roadOwners[a]; road != "" && way() == "Road" {
-			return road, j + 2
+		if way() == "Road" && roadOwners[a] != "" {
+			return roadOwners[a], j + 2
 		}
 		if a == "farm" && at(j+1) == "to" && at(j+2) == "market" {
 			if wayOf(at(j+3)) == "Road" {
