@@ -121,3 +121,27 @@ func TestSidesOfTheRegulatorMisspelt(t *testing.T) {
 		{"12 elm ct sd 60", "60 side_bibb"},
 	})
 }
+
+// A point that only says where a check valve is leaves the number behind it to the tap that has no other.
+func TestANumberBetweenACheckValvesPlaceAndATap(t *testing.T) {
+	says(t, [][2]string{
+		{"no sftnr bfp at mtr 74 sd bb", "74 side_bibb; check_valve; softener none"},
+		{"bfp at meter 74 rear", "74 rear_bibb; check_valve"},
+		{"no check valve at meter 74 laundry", "74 laundry; check_valve none"},
+		{"bfp at meter 110 rear 60", "110 street; 60 rear_bibb; check_valve"},
+		{"at meter 74 rear bib 60", "60 rear_bibb; 74 street"},
+	})
+}
+
+// What opens a door is no pressure, and trucks are the crew where somebody asks how they did.
+func TestBuzzersAndTrucks(t *testing.T) {
+	says(t, [][2]string{
+		{"2nd floor buzzer at 255 Wabash is 76", "ask none"},
+		{"intercom is 76 at 255 Wabash", "ask none"},
+		{"buzzer 76, kitchen 64", "64 kitchen"},
+		{"how did all 4 trucks do since monday", "ask summary"},
+		{"how are the 3 vans doing this week", "ask summary"},
+		{"how did the truck do on the highway", "ask none"},
+		{"the trucks are in the lot", "ask none"},
+	})
+}

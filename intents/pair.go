@@ -62,7 +62,7 @@ func (m *message) events(s int) []event {
 				continue
 			}
 		}
-		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i) || m.shutThere(i)) && !m.ownNumber(i) || m.cameIn(i) {
+		if it.point == "" || it.role == roleTaken || (m.placesItem(i) || m.changedPart(i) || m.shutThere(i)) && (!m.ownNumber(i) || m.numberOfNext(i)) || m.cameIn(i) {
 			continue
 		}
 		if n := len(evs); n > 0 && !evs[n-1].num && !m.eachOwn(evs, i) {
@@ -215,6 +215,23 @@ func (m *message) placesItem(i int) bool {
 		}
 	}
 	return false
+}
+
+// numberOfNext tells whether the number right behind the point at i is that of the tap behind it, which has
+// no other, since the point only places a thing: "bfp at mtr 74 sd bb".
+func (m *message) numberOfNext(i int) bool {
+	next := i + 2
+	if m.is(next, cUnit, "") {
+		next++
+	}
+	if !m.placesItem(i) || !m.isNum(i+1) || !m.pointAt(next) || m.items[next].point == m.items[i].point {
+		return false
+	}
+	end := next
+	for m.pointAt(end+1) || m.is(end+1, cBibb, "") {
+		end++
+	}
+	return m.closes(end) || !m.ownNumber(end)
 }
 
 // changedPart tells whether the drain at item i is what was changed, not where a gauge was:

@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listBeginsTap   = listOf("begins tap")
+	listGardenTap   = listOf("garden tap")
 	listAbbreviated = listOf("abbreviated")
 	listBehindPoint = listOf("behind point")
 )
@@ -108,10 +110,22 @@ func (w *streetWalk) suffix(k, words int) string {
 	if words == 1 && w.p.lex.of(&w.toks[k-1]).lists.has(listLinking) || w.toks[k-1].text == "the" && words > 1 && !w.proper(k) {
 		return "" // "19 The Green"
 	}
+	if words > 0 && !w.proper(k) && w.p.lex.of(t).lists.has(listBeginsTap) && w.beginsTap(k) {
+		return "" // "407 bristol garden tap 55"
+	}
 	if (t.text == "exp" || t.text == "expr" || t.text == "vst") && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return "" // "exp tank", "2nd vst arrived"
 	}
 	return std
+}
+
+// beginsTap tells whether the word at k is the first of several that name a test point.
+func (w *streetWalk) beginsTap(k int) bool {
+	if w.p.lex.of(&w.toks[k]).suffix == "Gdn" {
+		return k+1 < len(w.toks) && w.p.lex.of(&w.toks[k+1]).lists.has(listGardenTap) // "grdn tp"
+	}
+	node, n := w.p.lex.find(w.toks, k, min(k+4, len(w.toks)))
+	return n > 1 && w.p.lex.kinds(node).meets(setOf(cPoint, cBibb))
 }
 
 // strEnds tells whether "str" at k ends a street's name: behind a word that is no term of the
@@ -124,8 +138,9 @@ func (w *streetWalk) strEnds(k int) bool {
 	if k++; k < len(w.toks) && w.toks[k].text == "." {
 		k++
 	}
-	if k+1 < len(w.toks) && w.toks[k].text == "#" && w.toks[k+1].kind == number && len(w.toks[k+1].text) < 3 {
-		return true // "2015 Tilbury Str #2": its unit
+	if k+1 < len(w.toks) && w.toks[k].text == "#" {
+		id, _ := unitID(w.toks, k+1)
+		return id != "" && len(id) < 3 // "41 Oak Str #B", but "Oak str #118"
 	}
 	return k >= len(w.toks) || w.toks[k].kind == word || w.toks[k].kind == mark && !oneOf(w.toks[k].text, ":", "=", "#", "@")
 }

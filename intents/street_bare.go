@@ -61,7 +61,7 @@ func (w *streetWalk) bare() (street, bool) {
 	switch last := toks[end-1].text; {
 	case caps == words:
 		sc += 1.5
-	case w.dir == "" && (words == 1 && plural(last) && !w.tall() || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
+	case w.dir == "" && (words == 1 && (plural(last) || w.p.lex.inList(last, listPeople)) && !w.tall() || toks[w.from-1].num != nil && toks[w.from-1].num.value == 1):
 		sc -= 2
 	default:
 		sc += w.strange(end)
@@ -91,6 +91,9 @@ func (w *streetWalk) unknownAfter(end int) bool {
 	t := &w.toks[end]
 	if t.kind != word || w.p.lex.known(t.text) || w.p.stop(w.toks, end) || w.p.term(w.toks, end) {
 		return false
+	}
+	if len(t.text) > 2 && vowelless(t.text) && !strings.Contains(t.text, "y") && (w.p.lex.of(t).suffix == "" || w.beginsTap(end)) && (w.tall() || len(w.toks[w.name].text) > 3) {
+		return false // "407 bristol lwn sprnklr": a word written short, no more of the name
 	}
 	return w.p.lex.of(t).unit == "" || w.p.gaz.plainUnit(w.toks, end)
 }
