@@ -18,6 +18,7 @@ const (
 	seesLines                        // several lines
 	seesHalting                      // "um", "whats the word", a pause behind "the"
 	seesVowelless                    // "nthng": a word without its vowels
+	seesSpanish                      // a small word of Spanish
 )
 
 // seesAll has every step try.
@@ -89,6 +90,9 @@ func (l *lexicon) enterGlances() {
 		for _, w := range words {
 			l.entry(w).sees |= g
 		}
+	}
+	for _, w := range smallWords[tellsSpanish] {
+		l.entry(w).sees |= seesSpanish
 	}
 	for w, n := range numberWords {
 		e := l.entry(w)
@@ -170,7 +174,7 @@ func (m *message) putRight(toks []token) []token {
 	if g.has(seesForTo) {
 		p.figuresForWords(toks)
 	}
-	if p.texted(toks) {
+	if g.has(seesSpanish) && p.texted(toks) {
 		g = seesAll
 	}
 	if g.has(seesCount | seesDictated) {

@@ -70,10 +70,9 @@ func (m *message) itemCode(k int, v string) string {
 		return v
 	}
 	for j := max(0, k-3); j < min(len(m.items), k+3); j++ {
-		if m.items[j].sent != m.items[k].sent || m.apartFromTank(j, k) {
-			continue
-		}
-		if m.is(j, cFuel, "") || m.items[j].num != nil && (m.items[j].unit == "gal" || m.items[j].unit == "litre") && m.items[j].value >= 20 {
+		it := &m.items[j]
+		large := it.num != nil && (it.unit == "gal" || it.unit == "litre") && it.value >= 20
+		if it.sent == m.items[k].sent && (large || it.kinds.has(cFuel)) && !m.apartFromTank(j, k) {
 			return "heater"
 		}
 	}

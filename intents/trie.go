@@ -243,7 +243,13 @@ func (l *lexicon) find(toks []token, i, end int) (node int32, n int) {
 		return 0, 0
 	}
 	for _, id := range toks[i].cand {
-		if first := l.first[id]; first != 0 {
+		switch first := l.first[id]; {
+		case first == 0:
+		case i+1 == end || l.nodes[first].leads == 0:
+			if n == 0 && l.nodes[first].sense != 0 {
+				node, n = first, 1
+			}
+		default:
 			if b, m := l.walk(toks, i, i+1, end, first); m > n {
 				node, n = b, m
 			}
