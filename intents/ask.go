@@ -147,6 +147,7 @@ var askRules = [...]askRule{
 	{asks: (*message).asksAir, about: AskCharge, gate: onlyWithList(listAsksHowMuch), question: true},
 	{asks: (*message).asksChargeFor, gate: onlyWithList(listAirFor), question: true},
 	{asks: (*message).asksHelp, about: AskHelp, gate: onlyWithList(listHow)},
+	{asks: (*message).asksOfMessages, about: AskHelp, gate: onlyWithList(listInOneMessage), question: true},
 	{asks: (*message).asksCancel, about: AskCancel, gate: onlyWithList(listCancels), dues: true},
 	{asks: (*message).asksOfItem, about: AskHistory, gate: onlyWithWords("?"), question: true},
 	{asks: (*message).asksThing, about: AskHistory, question: true},

@@ -123,7 +123,7 @@ func (m *message) correctsByCues(s int) bool {
 		return true
 	}
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) ||
-		!se.question && se.numbers == 1 && (m.deniesTap(s) || m.retellsTap(s)) {
+		!se.question && se.numbers == 1 && (m.deniesTap(s) || m.retellsTap(s) || m.movesTap(s)) {
 		return true
 	}
 	if se.question || m.cues&amends == 0 || m.cuesIn(s)&amends == 0 ||

@@ -3,6 +3,7 @@ package intents
 import (
 	"slices"
 	"strconv"
+	"strings"
 )
 
 // Lists of the lexicon that these rules know.
@@ -11,6 +12,8 @@ var (
 	listBesideWhatWasSent = listOf("beside what was sent")
 	listBeforeDeniedTap   = listOf("before denied tap")
 	listBotHolds          = listOf("bot holds")
+	listMovesTap          = listOf("moves tap")
+	listToNewTap          = listOf("to new tap")
 	listPapers            = listOf("papers")
 	listPaperSays         = listOf("paper says")
 )
@@ -218,4 +221,31 @@ func (m *message) ledRightly(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
 		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k)
 	}) >= 0
+}
+
+// movesTap tells whether a sentence gives another tap to the number that was sent: "the 70 I sent belongs to the
+// washer box", "that 72 should be under laundry", "put that 72 under laundry instead of kitchen".
+func (m *message) movesTap(s int) bool {
+	se := &m.sents[s]
+	n := m.nextNum(se.from)
+	if m.isNum(se.from) || n < 1 || n > se.from+4 || se.numbers != 1 || !m.mayBePressure(n) || !m.p.lex.inList(lastWord(m.text(n-1)), listBeforeDeniedTap) && m.text(n-1) != "last" {
+		return false
+	}
+	verb, _, _ := strings.Cut(m.text(m.firstOf(s)), " ")
+	moved := m.p.lex.inList(verb, listChangesNumber) || verb == "move" || verb == "put"
+	for i := n + 1; i < se.to; i++ {
+		switch it := &m.items[i]; {
+		case it.point != "":
+			if moved && (m.closes(i) || m.inList(i+1, listNotWhatWasSent) || m.is(i+1, cHint, "insteadof") || m.meets(i+1, pointClasses) && m.closes(i+1)) {
+				m.setRole(n, roleReading, putRightAlone)
+				return true
+			}
+			return false
+		case m.inList(i, listMovesTap), m.reported(i), m.text(i) == "i" && m.is(i+1, cHint, "reported"):
+			moved = true
+		case !m.inList(i, listToNewTap) && !m.inList(i, listLinks) && !m.is(i, cDeterminer, "") && !m.is(i, cHint, "reported"):
+			return false
+		}
+	}
+	return false
 }

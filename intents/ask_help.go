@@ -8,6 +8,10 @@ var (
 	listWrites    = listOf("writes")
 	listHow       = listOf("how")
 	listToldToBot = listOf("told to bot")
+
+	listMayI         = listOf("may i")
+	listInOneMessage = listOf("in one message")
+	listThingsTold   = listOf("things told")
 )
 
 // botTalk tells whether "how do I" is about the bot.
@@ -42,6 +46,32 @@ func (m *message) asksHelp(s int) bool {
 		}
 	}
 	return how && write && thing && (m.sents[s].question || m.sentenceSays(s, "bot", "know", "show me", "saber"))
+}
+
+// asksOfMessages tells whether a sentence asks what may stand in a message: "can i put 3 taps in one post or do you
+// want em separate", "can 1 msg have 3 taps in it".
+func (m *message) asksOfMessages(s int) bool {
+	se := &m.sents[s]
+	if m.site != nil || m.readingLike(s) || se.to-se.from > 20 {
+		return false
+	}
+	may, one, thing := false, false, false
+	for i := se.from; i < se.to; i++ {
+		may = may || i < se.from+4 && m.inList(i, listMayI)
+		one = one || m.inList(i, listInOneMessage)
+		thing = thing || m.inList(i, listThingsTold)
+		if it := &m.items[i]; it.kinds.has(cItem) && !m.is(i, cItem, "gauge") || m.p.lex.inList(lastWord(m.text(i)), listPeople) || m.says(i, "me", "her", "him", "send me") {
+			return false // "can you send me the numbers together"
+		}
+		if m.items[i].num == nil || i+1 >= se.to {
+			continue
+		}
+		for k := m.items[i].tok + 1; k < m.items[i+1].tok; k++ {
+			e := m.p.lex.of(&m.toks[k])
+			one, thing = one || e.lists.has(listInOneMessage), thing || e.lists.has(listThingsTold) // "3 taps"
+		}
+	}
+	return may && one && thing
 }
 
 // wants tells whether a sentence tells that somebody wants something.

@@ -5,6 +5,7 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listErrands        = listOf("errands")
+	listDoneOn         = listOf("done on")
 	listNotYet         = listOf("not yet")
 	listTakesBackWhole = listOf("takes back whole")
 	listWeakLater      = listOf("weak later")
@@ -152,7 +153,16 @@ func (m *message) thenRecheck(from, to int) bool {
 
 // pointsAtOne tells whether a phrase says by itself which follow-up is done: "that one is done", alone.
 func (m *message) pointsAtOne(p askPhrase) bool {
-	return m.is(p.at, cHint, "thatdone") && len(m.sents) == 1 && m.shortSentence(p.s, 2)
+	if !m.is(p.at, cHint, "thatdone") || len(m.sents) > 1 {
+		return false
+	}
+	words := 0
+	for i := range m.items {
+		if !m.items[i].mark && !m.items[i].site && !m.timeWordAt(i) && !m.inList(i, listDoneOn) {
+			words++
+		}
+	}
+	return words <= 2
 }
 
 // closesSomething tells whether there is a follow-up that a phrase says to be done: its

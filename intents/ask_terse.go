@@ -153,23 +153,25 @@ func (m *message) putsInPlace(good, void int) {
 
 // terseWait reads an order that lets a house wait: "another week on 12 Elm", "hold 12 Elm for a week".
 func (m *message) terseWait() bool {
-	if m.site == nil || len(m.sents) > 1 || len(m.moments) > 1 {
+	if len(m.sents) > 1 || len(m.moments) > 1 {
 		return false
 	}
-	waits, span := false, false
+	waits, span, named := false, false, m.site != nil
 	for i := range m.items {
 		it := &m.items[i]
 		switch {
 		case m.timeSpan(i) || unitDays(it.unit) > 0:
-			span = true
+			span, waits = true, waits || m.moreOf(i)
+		case m.namesFollowUp(i) && (span && waits || i == 1 && m.is(0, cDeterminer, "")):
+			named = true // "2 more weeks on that recheck", "that recheck, one more month"
 		case m.inList(i, listTerseWaits):
 			waits = true
-		case it.site, it.mark, it.num != nil, it.lists.has(listFillers), m.says(i, "for", "on", "at", "por", "que", "se", "en", "a", "un", "una", "give", "let", "few", "a few", "couple", "this"):
+		case it.site, it.mark, it.num != nil, it.lists.has(listFillers), m.says(i, "for", "on", "at", "por", "que", "se", "en", "a", "un", "una", "give", "let", "few", "a few", "couple", "this", "that", "of", "tank", "one"):
 		default:
 			return false
 		}
 	}
-	if waits && span {
+	if waits && span && named {
 		m.addAsk(0, AskSnooze)
 		m.sents[0].asking, m.sents[0].snoozes = true, true
 		m.snoozeDays(0)
@@ -180,7 +182,21 @@ func (m *message) terseWait() bool {
 			}
 		}
 	}
-	return waits && span
+	return waits && span && named
+}
+
+// moreOf tells whether the number of days or longer spans at item i is told as so many more: "2 more weeks".
+func (m *message) moreOf(i int) bool {
+	to := len(m.toks)
+	if i+1 < len(m.items) {
+		to = m.items[i+1].tok
+	}
+	for k := m.items[i].tok + 1; k < to; k++ {
+		if m.p.lex.of(&m.toks[k]).lists.has(listTerseWaits) {
+			return true
+		}
+	}
+	return false
 }
 
 // terseDone reads "done 12 Alder", "mark 12 Alder done".

@@ -265,11 +265,12 @@ func TestANameThatIsBookedSaysNothingElse(t *testing.T) {
 
 // A number in one unit "in" another asks for it, whatever is told besides.
 func TestANumberInAnotherUnitIsConverted(t *testing.T) {
-	says(t, [][2]string{
-		{"gonna need 700 kPa in psi, the drawings came from overseas", "ask convert"},
-		{"the inspector is asking for 62 psi in bar on his form", "ask convert"},
-		{"por favor 5 bar en libras, el plano es de fuera", "ask convert"},
-		{"got 4 bar in psi units on the gauge", "ask none"},
+	alone := []string{"{}"}
+	readGrids(t, []grid{
+		{oneEach("gonna need 700 kPa in psi, the drawings came from overseas"), alone, "ask convert 700 kpa psi"},
+		{oneEach("the inspector is asking for 62 psi in bar on his form"), alone, "ask convert 62 psi bar"},
+		{oneEach("por favor 5 bar en libras, el plano es de fuera"), alone, "ask convert 5 bar psi"},
+		{oneEach("got 4 bar in psi units on the gauge"), alone, "ask none"},
 	})
 }
 
@@ -305,5 +306,70 @@ func TestANumberToBeWrittenDownIsAReading(t *testing.T) {
 		{"would you believe 140 at the kitchen?", "ask none"},
 		{"would you put in a prv at 84 rear?", "plan replace_prv"},
 		{"would you put 60 on the prv?", "ask none"},
+	})
+}
+
+// A number that was sent is given another tap.
+func TestANumberSentIsGivenAnotherTap(t *testing.T) {
+	says(t, [][2]string{
+		{"Wrong tap on my last report, the 72 belongs to the laundry, not the kitchen", "ask correct; 72 laundry"},
+		{"the 70 I sent belongs to the washer box, change it", "ask correct; 70 laundry"},
+		{"that 61 I logged was at the tub", "ask correct; 61 bath"},
+		{"the 72 should be under laundry, not kitchen", "ask correct; 72 laundry"},
+		{"put that 72 under laundry instead of kitchen", "ask correct; 72 laundry"},
+		{"move that 72 to the laundry", "ask correct; 72 laundry"},
+		{"el 72 que mandé es de la lavadora, no de la cocina", "ask correct; 72 laundry"},
+		{"the 72 belongs to the neighbor", "ask none"},
+		{"the 40 belongs at 12 Elm, it's a 40 gal heater", "heater 40 gal"},
+		{"the 134 I just got at the kitchen", "134 kitchen"},
+	})
+}
+
+// What may stand in one message is asked of the bot.
+func TestWhatAMessageMayHoldIsAsked(t *testing.T) {
+	says(t, [][2]string{
+		{"can i put 3 taps in one post or do you want em separate", "ask help"},
+		{"can 1 msg have 3 taps in it", "ask help"},
+		{"can I put two houses in one message", "ask help"},
+		{"do you want each reading in its own message", "ask help"},
+		{"should i send the taps separate or together", "ask help"},
+		{"puedo mandar dos lecturas en un mensaje", "ask help"},
+		{"could someone post the addresses for tomorrow", "ask none"},
+		{"can you get me the message from the owner", "ask none"},
+	})
+}
+
+// A follow-up is given more time, put off for a customer, or said to be seen to on a day gone by.
+func TestAFollowUpGetsMoreTime(t *testing.T) {
+	alone := []string{"{}", "{} please"}
+	readGrids(t, []grid{
+		{oneEach("1 more month on that recheck|that recheck, one more month|another month on the recheck"), alone, "ask snooze 30"},
+		{oneEach("2 more weeks on that follow-up|another two weeks on the callback|put her off 2 weeks"), alone, "ask snooze 14"},
+		{oneEach("one more week on the recheck|another week on that reminder|put her off a week|put him off until monday"), alone, "ask snooze 7"},
+		{oneEach("3 more weeks on 12 Elm St|3 more weeks for the 12 Elm St follow up"), alone, "12 Elm St | ask snooze 21"},
+		{oneEach("put her off til after the holiday"), alone, "ask snooze"},
+		{oneEach("one more recheck in 2 weeks"), alone, "plan recheck 14"},
+		{oneEach("one more week then recheck"), alone, "plan recheck 7"},
+		{oneEach("took care of it Friday|already handled that on Tuesday|handled it yesterday"), []string{"{}"}, "ask done"},
+		{oneEach("that price put her off"), []string{"{}"}, "ask none"},
+		{oneEach("took care of the leak Friday"), []string{"{}"}, "repaired_leak"},
+	})
+}
+
+// Who is away comes back to no house, and what is said of the odds asks nothing.
+func TestTalkOfTheCrewsDays(t *testing.T) {
+	says(t, [][2]string{
+		{"hey all I'm out sick tomorrow, back Thurs", "ask none"},
+		{"I'm off tomorrow, back Monday", "ask none"},
+		{"call off the meeting tomorrow", "ask none"},
+		{"owner out sick tomorrow, recheck Thursday at 12 Elm", "plan recheck in 3"},
+		{"12 Elm, 62 kitchen. I'm off tomorrow so recheck Thursday", "62 kitchen; plan recheck in 3"},
+		{"I'm out at 12 Elm, 62 kitchen", "62 kitchen"},
+		{"kitchen 100, what are the odds", "100 kitchen"},
+		{"what are the odds it's the prv", "ask next_check"},
+		{"boss wants to see how the whole team did this month", "ask summary"},
+		{"Recheck 5 Halyard Way this Wednesday ok? needle at the laundry box creeps up", "plan recheck in 2; creep"},
+		{"Swap the prv at 12 Elm Friday, ok? 92 rear", "plan replace_prv in 4; 92 rear_bibb"},
+		{"nd t cll ownr bck n 3 dys abt th prmt 608 s linden", "plan other in 3"},
 	})
 }

@@ -115,7 +115,8 @@ func (m *message) aThing(i int) bool {
 	}
 	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2)                         // "14 gauge wire"
 	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ") // "the 134 I just got at the kitchen"
-	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken
+	moved := m.hasAsk(AskCorrect) && m.inList(i+1, listMovesTap)              // "wrong tap on my last, the 72 belongs to the laundry"
+	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken && !moved
 }
 
 // ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.

@@ -82,7 +82,7 @@ func (m *message) cut() {
 				}
 				continue
 			}
-			close(i+1, it.text == "?")
+			close(i+1, it.text == "?" && !m.ordersOK(start, i))
 			start = i + 1
 			seg++
 			if it.text == "\n" {
@@ -113,6 +113,22 @@ func (m *message) cut() {
 			}
 		}
 	}
+}
+
+// ordersOK tells whether the sentence from item start to the mark at i is an order that only ends in "ok?": "recheck
+// 12 Elm this Wednesday ok? …".
+func (m *message) ordersOK(start, i int) bool {
+	if !m.says(i-1, "ok", "okay", "k") {
+		return false
+	}
+	for m.items[start].mark && start < i {
+		start++
+	}
+	if !m.is(start, cDo, "") || m.is(start, cDo, "set") || !orderForm(m.text(start)) || m.items[start].kinds.has(cItem) {
+		return false
+	}
+	m.unsay(i - 1) // it is no condition
+	return true
 }
 
 // tapsInOrder tells whether the mark at item i only parts a row of numbers from their taps, as many

@@ -109,6 +109,9 @@ func (p *Parser) spells(w string, c class, value string) bool {
 
 // tForTo tells whether a "t" that stands alone at i is texted for "to": not after "aftr".
 func tForTo(toks []token, i int) bool {
+	if toks[i].kind == word && !toks[i].glued && toks[i+1].kind == word && oneOf(toks[i-1].text, "nd", "nds", "need", "needs", "hv", "hve", "wnt", "wnts", "gt", "gotta") {
+		return true // "nd t cll ownr bck"
+	}
 	if toks[i].kind != word || toks[i].glued || toks[i+1].kind != number || toks[i+1].glued {
 		return false
 	}
