@@ -370,6 +370,18 @@ func TestTalkOfTheCrewsDays(t *testing.T) {
 		{"boss wants to see how the whole team did this month", "ask summary"},
 		{"Recheck 5 Halyard Way this Wednesday ok? needle at the laundry box creeps up", "plan recheck in 2; creep"},
 		{"Swap the prv at 12 Elm Friday, ok? 92 rear", "plan replace_prv in 4; 92 rear_bibb"},
+		{"return tmrw w/ a new check", "plan other in 1"},
+		{"back Friday with a new check for 12 Elm", "plan other in 4"},
+		{"check again Friday at 12 Elm", "plan recheck in 4"},
 		{"nd t cll ownr bck n 3 dys abt th prmt 608 s linden", "plan other in 3"},
+	})
+}
+
+// The size of a pipe takes no unit from the pressures told beside it.
+func TestAPipesSizeIsNoPressureInBar(t *testing.T) {
+	says(t, [][2]string{
+		{"4 bar at the kitchen. put in a ball valve, 3/4, 20 min", "58 kitchen"},
+		{"4.5 bar kitchen, 4 1/2 laundry", "65.3 kitchen; 65.3 laundry"},
+		{"medio bar en la cocina", "7.3 kitchen"},
 	})
 }

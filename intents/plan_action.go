@@ -239,6 +239,8 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 	}
 	told, needed := true, false
 	switch {
+	case m.text(i) == "check" && m.is(i-1, cPart, "new") && m.left(i, 4, true, func(k int) bool { return m.says(k, "with", "w/", "w", "con", "bringing") }) >= 0:
+		told = false // "back tomorrow w/ a new check" brings a valve
 	case m.inList(i, listBareChecks):
 		told = !m.is(i, cItem, "") && (d.will || m.momentIn(s))
 	case m.is(i, cHint, "followup"):

@@ -415,6 +415,7 @@ func (m *message) declare() {
 	for i := range m.items {
 		it := &m.items[i]
 		if it.num != nil && it.role == roleNone && it.unit == "" && !it.num.time && !it.num.money && m.atTap(i, u) &&
+			!(it.value < 1 && strings.Contains(it.num.digits, "/")) && // "4 bar at the kitchen. put in a ball valve, 3/4"
 			!(it.num.integer && it.value <= 6 && m.is(i+1, cFixture, "") && strings.HasSuffix(m.text(i+1), "s")) &&
 			(u == "bar" && it.value < 15 || u == "kpa" && it.value >= 100 || u == "ft" && it.value >= 20 || u == "m" && it.value >= 7) {
 			it.unit = u
