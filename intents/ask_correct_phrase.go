@@ -45,7 +45,7 @@ var correctRules = phraseRules{
 	},
 	"should say|shouldve said|should of been|shoulda been|shoud of been|shud of been|shld have been|should of said|shoulda said|" +
 		"should have said|should have been|shouldve been|debe decir|deberia decir|debio ser|that should be|" +
-		"that should have been|that was supposed to be": always,
+		"that should have been|that was supposed to be": func(c *correctTalk) bool { return !c.airTold(c.at) },
 	"should read": func(c *correctTalk) bool { // "should read 60 and reads 95"
 		return c.sent() || c.begins && !c.numbersAfter(c.s, c.at, 2) ||
 			c.cuesOf(c.s, c.sents[c.s].from, c.at).has(cueEntry) && !c.before

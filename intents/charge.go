@@ -30,6 +30,7 @@ func (m *message) changedTo(i int) (role, string, bool) {
 
 // chargeRules tell in turn whether a number is the air of the expansion tank.
 var chargeRules = [...]func(m *message, i int) (role, string, bool){
+	(*message).airOught,
 	(*message).tireGauged,
 	(*message).airAdded,
 	(*message).airWas,
@@ -54,6 +55,22 @@ func (m *message) chargeRole(i int) (role, string, bool) {
 		}
 	}
 	return roleNone, "", false
+}
+
+// airOught passes over what the air of a tank should be, behind what it is: "air came up 18, should have been 62".
+func (m *message) airOught(i int) (role, string, bool) {
+	return roleIgnored, "what its air should be", m.inList(i-1, listOught) && m.airTold(i-1)
+}
+
+// airTold tells whether the last number before item i, in its sentence, is the air of a tank.
+func (m *message) airTold(i int) bool {
+	p := m.prevNum(i)
+	if p < 0 || m.pointBetween(p, i) {
+		return false
+	}
+	air := func(k int) bool { return m.is(k, cPart, "air") || m.isAny(k, cItem, "tank", "expansion_tank") }
+	k := m.left(p, 6, true, air)
+	return (k >= 0 || air(p+1) || air(p+2)) && !m.pointBetween(max(k, 0), p)
 }
 
 // tireGauged reads the air of a tank as a tire gauge shows it: "put the tire gauge on the tank and got 18". What

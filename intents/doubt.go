@@ -22,6 +22,8 @@ var (
 	listOpensDoubt       = listOf("opens doubt")
 	listWritesReading    = listOf("writes reading")
 	listBesideOtherHouse = listOf("beside other house")
+	listAgo              = listOf("ago")
+	listFeasts           = listOf("feasts")
 )
 
 // Words that make a number no pressure that was measured, although a test point stands beside it
@@ -37,6 +39,8 @@ var doubts = numberRulesOf([]numberRule{
 	{(*message).askedAbout, "asked about", onlyWithList(listDoubtsReading, listOpensDoubt, listAsksOfReading)},
 	{(*message).ofFace, "a gauge's range", gaugeGate},
 	{(*message).inMonthPast, "from memory", gateOf(opener{words: wordsOf(months)})},
+	{(*message).readAgo, "from memory", onlyWithList(listAgo, listFeasts)},
+	{(*message).leftByInstall, "what it was installed at", onlyWith(cDid, "installed", "replaced")},
 	{(*message).besideOther, othersNumber, onlyWith(cWhose, "other")},
 	{(*message).ofHydrant, othersNumber, onlyWithClass(cWhose, cSkip)},
 	{(*message).answersQuoted, "says yes to a quoted line", alwaysOpen},
@@ -49,6 +53,42 @@ var doubts = numberRulesOf([]numberRule{
 
 // notMeasured tells why the number at i was not measured on this visit, "" when nothing says so.
 func (m *message) notMeasured(i int) string { return m.reason(doubts, i) }
+
+// readAgo tells whether the clause of the number at i tells a pressure of months or years gone by: "two years
+// ago it read 88", "it was 88 before Christmas". What the tech read days ago is put down late.
+func (m *message) readAgo(i int) bool {
+	from, to := m.clauseStart(i), m.clauseEnd(i)
+	gone := false
+	for k := from; k < to; k++ {
+		switch {
+		case m.meets(k, setOf(cDid, cNow)) || m.noGauge(k) || m.says(k, "i", "we", "ive", "weve"):
+			return false
+		case m.inList(k, listAgo):
+			gone = gone || m.countsMonths(k-1) || m.text(k) == "hace" && m.countsMonths(k+1)
+		case m.inList(k, listFeasts) && k > i:
+			gone = gone || m.says(k-1, "before", "b4", "until", "till") && m.pastVerb(i)
+		}
+	}
+	return gone
+}
+
+// countsMonths tells whether item k is a number of months or years, or names such a time: "2 years", "years".
+func (m *message) countsMonths(k int) bool {
+	u, ok := m.val(k, cUnit)
+	if m.isNum(k) {
+		u, ok = m.items[k].unit, true
+	}
+	return ok && (u == "month" || u == "year")
+}
+
+// leftByInstall tells whether the number at i is what a part was set to when it was put in, years before:
+// "installed in '14 at 60, kitchen 72 now".
+func (m *message) leftByInstall(i int) bool {
+	if !m.says(i-1, "at", "@") || !m.numIs(i-2, roleYear) || !m.closes(i) {
+		return false
+	}
+	return m.left(i-2, 4, true, func(k int) bool { return m.isAny(k, cDid, "installed", "replaced") || m.is(k, cHint, "wentin") }) >= 0
+}
 
 // longestHalt is how many minutes somebody asks another to wait for at most.
 const longestHalt = 30

@@ -9,6 +9,7 @@ var (
 	listAverages  = listOf("averages")
 	listByAnother = listOf("by another")
 	listOnceItRan = listOf("once it ran")
+	listCounts    = listOf("counts")
 )
 
 // wayGate is that of rules of how far a pressure went up or down.
@@ -28,6 +29,7 @@ var differences = numberRulesOf([]numberRule{
 	{(*message).whereStuck, "where the gauge sticks", gateOf(opener{hints: []string{"sticks"}, values: map[class][]string{cCond: {"failed"}}})},
 	{(*message).ofInterstate, "a highway", onlyWithWords("i")},
 	{(*message).called, "what it is called", onlyWithList(listCallsIt)},
+	{(*message).countedOut, "a count", onlyWithList(listCounts)},
 	{(*message).averaged, "an average", onlyWithList(listAverages)},
 	{(*message).byAnother, "a difference", onlyWithList(listByAnother)},
 	{(*message).shifted, "a difference", wayGate},
@@ -95,6 +97,15 @@ func (m *message) ofInterstate(i int) bool { return m.text(i-1) == "-" && m.text
 // called reads what a pressure between two is called: "81 and 83 at the rear. Calling it 82".
 func (m *message) called(i int) bool {
 	return m.text(i-1) == "it" && m.inList(i-2, listCallsIt) && !m.pointInClause(i) && m.items[i].unit == ""
+}
+
+// countedOut tells whether the number at i is what somebody counted: "he counted my steps to the meter box, 140".
+func (m *message) countedOut(i int) bool {
+	if m.items[i].unit != "" || m.points(i) {
+		return false
+	}
+	k := m.left(i, 12, true, func(k int) bool { return m.inList(k, listCounts) })
+	return k >= 0 && m.numsBetween(k, i) == 0
 }
 
 // averaged tells whether the number at i is said to be an average.

@@ -5,6 +5,8 @@ import "strings"
 // Lists of the lexicon that these rules know.
 var (
 	listHeatsFast = listOf("heats fast")
+	listTurnsCold = listOf("turns cold")
+	listGetsWarm  = listOf("gets warm")
 )
 
 // hotTap tells whether the number at i may be how warm the water of a tap is: "tub came out 121",
@@ -25,8 +27,9 @@ func (m *message) hotTap(i int) bool {
 		}
 		p := m.items[k].point
 		tap = tap || p == "kitchen" || p == "bath"
-		hot = hot || hotWord(m.text(k)) && abs(k-i) <= 4 || k < i && i-k <= 5 && m.says(k, "water", "waters", "agua")
+		hot = hot || hotWord(m.text(k)) && (k < i || k-i <= 4) || k < i && i-k <= 5 && m.says(k, "water", "waters", "agua")
 	}
+	hot = hot || m.heaterShownBeside(i) || m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "cold") && m.inList(k-1, listTurnsCold) }) >= 0
 	if !hot && m.isMark(to, ",") { // "140 out of the tub, way too hot"
 		hot = m.closes(to+2) && hotWord(m.text(to+2)) || m.closes(to+3) && hotWord(m.text(to+3)) && m.text(to+2) == "too"
 	}
@@ -42,9 +45,15 @@ func (m *message) hotTap(i int) bool {
 // hotAndCold tells whether the number at i is the warmth of hot or cold water told with that of the
 // other: "hot 118 cold 58".
 func (m *message) hotAndCold(i int) bool {
-	hot := func(k int) bool { return m.isNum(k) && hotWord(m.text(k-1)) && m.items[k].within(95, 160) }
+	side := func(k int) int {
+		for k--; m.is(k, cHint, "runsout") || m.inList(k, listLinks) || m.says(k, "at", "side"); k-- {
+		}
+		return k
+	}
+	hot := func(k int) bool { return m.isNum(k) && hotWord(m.text(side(k))) && m.items[k].within(95, 160) }
 	cold := func(k int) bool {
-		return m.isNum(k) && (m.inList(k-1, listColdSide) || m.is(k-1, cHint, "cold")) && m.items[k].within(35, 85)
+		j := side(max(k, 0))
+		return m.isNum(k) && (m.inList(j, listColdSide) || m.is(j, cHint, "cold")) && m.items[k].within(35, 85)
 	}
 	if !hot(i) && !cold(i) {
 		return false
@@ -52,6 +61,19 @@ func (m *message) hotAndCold(i int) bool {
 	return m.left(i, 6, true, func(k int) bool { return hot(k) && cold(i) || cold(k) && hot(i) }) >= 0 ||
 		m.right(i, 6, true, func(k int) bool { return hot(k) && cold(i) || cold(k) && hot(i) }) >= 0
 }
+
+// heaterShownBeside tells whether the sentence of the number at i tells first what a heater is set to, a
+// little more, and then how warm the water comes: "heater display 122, actual at the shower 116".
+func (m *message) heaterShownBeside(i int) bool {
+	p := m.prevNum(i)
+	if p < 0 || !m.numIs(p, roleTemp) || m.items[p].value < m.items[i].value || m.items[p].value > m.items[i].value+mostCooled {
+		return false
+	}
+	return m.right(p, i-p-1, true, func(k int) bool { return m.inList(k, listGetsWarm) }) >= 0
+}
+
+// mostCooled is how many degrees water cools at most on its way from a heater to a tap that it is told of.
+const mostCooled = 25
 
 // runsWarm tells whether item k leads from a tap to what comes out of it.
 func (m *message) runsWarm(k int) bool {

@@ -115,3 +115,50 @@ func TestWhatIsNotInTheUnitOfTheMessage(t *testing.T) {
 		{"rear 4.2 bar, kitchen 4", "rear_bibb 60.9; kitchen 58"},
 	})
 }
+
+func TestTheWarmthOfATapIsAskedAbout(t *testing.T) {
+	says(t, [][2]string{
+		{"hot at the lav maxes at 104, laundry box 66", "66 laundry"},
+		{"kitchen hot runs 121, cold 58, pressure 64", "64 kitchen"},
+		{"they get 105 at the shower then it goes cold, kitchen 60", "60 kitchen"},
+		{"heater display 122, actual at the shower 116", "heater 122 F"},
+		{"heater set at 130, tub only gets 118", "heater 130 F"},
+		{"heater set at 130, tub 118", "heater 130 F; 118 bath"},
+		{"heater dial 140, peak 131 at the kitchen", "heater 140 F; 131 kitchen peak"},
+		{"hot side 66 cold side 68 at the kitchen", "66 kitchen; 68 kitchen"},
+		{"stat in the hall 72, kitchen 64", "64 kitchen"},
+		{"stat 72 kitchen, res 50", "72 kitchen static; 50 kitchen flowing"},
+	})
+}
+
+func TestNumbersThatArePastOrCounted(t *testing.T) {
+	says(t, [][2]string{
+		{"two years ago it read 88, kitchen 62 now", "62 kitchen"},
+		{"years ago it was 88, kitchen 62", "62 kitchen"},
+		{"it was 88 before christmas, kitchen 62", "62 kitchen"},
+		{"la cocina marcaba 88 hace dos años, hoy 62", "62 kitchen"},
+		{"prv put in 2 years ago, kitchen 62", "prv year 2024; 62 kitchen"},
+		{"installed in '14 at 60, kitchen 72 now", "72 kitchen"},
+		{"customer counted my steps to the meter box, 140", "ask none"},
+		{"counted 3 taps open, kitchen 58", "58 kitchen flowing"},
+		{"meter box lid says 88, street side 104", "104 street"},
+		{"after 15 it was 71, kitchen", "71 kitchen"},
+		{"62 at the kitchen, after 20 it was up to 70", "62 kitchen; 70 kitchen"},
+		{"kitchen 58 before, after 60", "58 kitchen before; 60 kitchen after"},
+		{"fire riser gauge 110, kitchen 64", "64 kitchen"},
+		{"booster 80 in 110 out, kitchen 64", "64 kitchen"},
+		{"city gauge 88 mine 91 at the meter", "91 street"},
+		{"swings 50 to 80 at the kitchen", "swings"},
+		{"kitchen surges 48-75", "swings"},
+		{"washer is 12, kitchen 68", "68 kitchen"},
+	})
+}
+
+func TestWhatTheAirOfATankShouldBe(t *testing.T) {
+	says(t, [][2]string{
+		{"air charge came up 18, should have been 62", "expansion_tank set 18"},
+		{"air in the tank is 18, should've been 60", "expansion_tank set 18"},
+		{"18 air in the tank, should have been 60, kitchen 62", "expansion_tank set 18; 62 kitchen"},
+		{"laundry should have been 62 not 26", "ask correct; 62 laundry"},
+	})
+}

@@ -16,6 +16,9 @@ var (
 
 // Roles of a number without a unit.
 
+// oldestWasher is how old a washing machine is at most that is told of.
+const oldestWasher = 30
+
 // bareAgeRole reads a span of time, an age or a size told without its unit: "tank is 12",
 // "gas 40".
 func (m *message) bareAgeRole(i int) (role, string) {
@@ -29,6 +32,8 @@ func (m *message) bareAgeRole(i int) (role, string) {
 		return roleYear, "a heater's year in two digits"
 	case m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0:
 		return roleIgnored, "a person's age"
+	case m.says(i-1, "is", "was") && m.says(i-2, "washer", "dryer") && m.items[i].within(0, oldestWasher) && m.closes(i):
+		return roleIgnored, "a washer's age"
 	case m.bareAge(i), m.turnsAge(i), m.calledAge(i):
 		return roleAge, "years of a thing"
 	case m.heaterSize(i):

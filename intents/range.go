@@ -103,7 +103,7 @@ func (m *message) ranges() {
 		lo, hi := a.value, b.value
 		switch near := hi-lo <= 0.34*hi || hi-lo <= 6; {
 		case b.num.time || b.num.phone || b.num.negative || a.unit != "" && b.unit != "" && a.unit != b.unit:
-		case m.is(i-1, cBetween, "") && !near:
+		case (m.is(i-1, cBetween, "") || m.swingsOver(i, join)) && !near:
 			m.setRole(i, roleIgnored, "one end of a swing") // "sube y baja entre 50 y 80"
 			m.setRole(join, roleIgnored, "one end of a swing")
 		case lo == hi || lo < hi && !near || lo > hi+6:
@@ -112,6 +112,16 @@ func (m *message) ranges() {
 			m.middle(i, join)
 		}
 	}
+}
+
+// swingsOver tells whether the pressure is said to swing between the numbers at i and join: "swings 50 to 80 at
+// the kitchen", "kitchen surges 48-75".
+func (m *message) swingsOver(i, join int) bool {
+	k := i - 1
+	for m.says(k, "from", "de", "anywhere from") {
+		k--
+	}
+	return m.is(k, cSym, "swings") && m.items[join].value > m.items[i].value
 }
 
 // middle makes the numbers at i and join one, in their middle.

@@ -56,7 +56,7 @@ func (m *message) afterTime(i int) bool {
 		return false
 	}
 	k := m.left(i, 9, true, func(k int) bool { return m.clock(k) && m.text(k-1) == t })
-	return m.isNum(i-2) && (k >= 0 || m.minutesAfter(i))
+	return m.isNum(i-2) && k >= 0 || (i < 2 || m.isNum(i-2) || m.items[i-2].mark) && m.minutesAfter(i)
 }
 
 // minutesAfter tells whether the number at i is the minutes that a gauge was watched, their unit not
@@ -64,8 +64,13 @@ func (m *message) afterTime(i int) bool {
 func (m *message) minutesAfter(i int) bool {
 	const hour, step = 60, 5
 	v := m.items[i].value
-	return m.says(i-1, "after", "tras") && v <= hour && int(v)%step == 0 && m.closes(i) && !m.kinds.has(cBefore) && !m.kinds.has(cDid) &&
-		m.left(i-2, 8, true, m.isNum) >= 0
+	if !m.says(i-1, "after", "tras") || v > hour || int(v)%step != 0 || m.kinds.has(cDid) {
+		return false
+	}
+	if m.says(i+1, "it", "its", "it was", "it is", "it read", "i", "the") && m.clauseStart(i) == i-1 {
+		return m.nextNum(i) > 0 // "after 15 it was 71"
+	}
+	return m.closes(i) && !m.kinds.has(cBefore) && m.left(i-2, 8, true, m.isNum) >= 0
 }
 
 // afterDay tells whether the number at i is the time of a day to come: "tomorrow at 8".
