@@ -83,3 +83,14 @@ func TestAfterBehindANumberAndWorkBeforeIt(t *testing.T) {
 		{"kitchen came in at 95, set the prv down, 60 after", "kitchen 95 before; kitchen 60 after"},
 	})
 }
+
+func TestHeadsAboveReadings(t *testing.T) {
+	reads(t, [][2]string{
+		{"side bib, nothing open for any of these\n8:00 heater idle 64\n8:20 heater firing 89", "side_bibb 64 idle static; side_bibb 89 firing static"},
+		{"kitchen tap, heater off for each of these\n8:00 64\n8:20 71", "kitchen 64 idle; kitchen 71 idle"},
+		{"came in: front 98, kitchen 97\nturned the reg down a turn and a half\nleft at: front 64", "front_bibb 98 before; kitchen 97 before; front_bibb 64 after"},
+		{"came in: front 98, kitchen 97", "front_bibb 98; kitchen 97"},
+		{"tub cracked open: test port after the reg 50", "after_prv 50 flowing"},
+		{"gate valve cracked open, kitchen 50", "kitchen 50"},
+	})
+}

@@ -223,7 +223,7 @@ func (m *message) readAtIt(s int) bool {
 func (m *message) headWords(j int) int {
 	n := 0
 	for i := m.sents[j].from; i < m.sents[j].to; i++ {
-		if it := &m.items[i]; !it.mark && !it.site && !it.kinds.meets(setOf(cState, cStatic, cFlowing)) {
+		if it := &m.items[i]; !it.mark && !it.site && !it.kinds.meets(setOf(cState, cStatic, cFlowing)) && it.role != roleTaken && !m.says(i, "for", "any", "of", "these", "all", "each", "them", "those") {
 			n++
 		}
 	}

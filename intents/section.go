@@ -31,6 +31,9 @@ func (m *message) findSections() {
 		for i < m.sents[s].to && m.items[i].mark && m.text(i) != "\n" {
 			i++
 		}
+		if m.cameHead(i) {
+			i++
+		}
 		sec, ok := m.sectionAt(i)
 		if !ok {
 			if n := len(m.sections); n > 0 && (m.sents[s].header >= 0 || m.text(i) == "\n") && m.sections[n-1].to == i && m.sections[n-1].job {
@@ -46,6 +49,11 @@ func (m *message) findSections() {
 		m.sections = append(m.sections, sec)
 	}
 	m.pairHeads()
+}
+
+// cameHead tells whether the head at item i says how things came in: "came in: front 98".
+func (m *message) cameHead(i int) bool {
+	return m.text(i) == "came" && m.text(i+1) == "in" && m.isMark(i+2, ":", "-", "=", "\n")
 }
 
 // sectionAt reads the head at item i.
@@ -82,7 +90,7 @@ func (m *message) pairHeads() {
 	}
 	kept := m.sections[:0]
 	for _, x := range m.sections {
-		if x.job || m.is(x.head, cBefore, "") || m.is(x.head, cAfter, "") {
+		if x.job || m.is(x.head, cBefore, "") || m.is(x.head, cAfter, "") || m.cameHead(x.head-1) {
 			kept = append(kept, x)
 		}
 	}
