@@ -146,6 +146,8 @@ func TestNumbersThatArePastOrCounted(t *testing.T) {
 		{"62 at the kitchen, after 20 it was up to 70", "62 kitchen; 70 kitchen"},
 		{"kitchen 58 before, after 60", "58 kitchen before; 60 kitchen after"},
 		{"fire riser gauge 110, kitchen 64", "64 kitchen"},
+		{"the app says 71, gauge says 66 kitchen", "66 kitchen"},
+		{"logged on the app kitchen 66", "66 kitchen"},
 		{"booster 80 in 110 out, kitchen 64", "64 kitchen"},
 		{"city gauge 88 mine 91 at the meter", "91 street"},
 		{"swings 50 to 80 at the kitchen", "swings"},
