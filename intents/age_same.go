@@ -34,7 +34,7 @@ func (m *message) likewise(items []mentionOf) {
 		}) >= 0 {
 			same = true // "no idea how old the prv is, same for the heater"
 		}
-		if m.items[items[k-1].at].sent == m.items[x.at].sent && m.saidToo(x.at) {
+		if m.items[items[k-1].at].sent == m.items[x.at].sent && m.saidToo(x.at) || m.sameNumberToo(x.at) {
 			same = true // "heater's a 2014, tank too"
 		}
 		if !same {
@@ -77,6 +77,24 @@ func (m *message) saidToo(i int) bool {
 		return m.closes(i + 2)
 	}
 	return m.closes(i+1) && (m.inList(i+1, listLikewise) || m.inList(i+1, listSame) && m.conditionLast(i))
+}
+
+// sameNumberToo tells whether the thing at item i is said to be as old as the one before by its number: "heater 12
+// yrs old. prv 12 too".
+func (m *message) sameNumberToo(i int) bool {
+	k := i + 1
+	if m.inList(k, listLikewise) || m.inList(k, listLinks) {
+		k++
+	}
+	if !m.isNum(k) || !m.inList(i+1, listLikewise) && !m.inList(k+1, listLikewise) && !(m.text(k+1) == "as" && m.text(k+2) == "well") {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-20; j-- {
+		if m.numIs(j, roleAge) && m.items[j].value == m.items[k].value {
+			return true
+		}
+	}
+	return false
 }
 
 // conditionLast tells whether a condition, not an age, is the last thing told before item i, which is said

@@ -206,6 +206,9 @@ func (m *message) phraseAt(i, stop int) (node int32, n int) {
 		return node, n
 	}
 	last := i + n - 1
+	if m.toks[last].text == "no" && p.lex.kinds(node).has(cSkip) && !m.numbered(last) {
+		return p.lex.find(m.toks, i, last) // "chk vlv n mtr no tank"
+	}
 	next, k := p.lex.find(m.toks, last, min(end+2, len(m.toks)))
 	if k < 2 || last+k > stop || !p.givesWay(node, n, next, k) {
 		return node, n
@@ -214,6 +217,15 @@ func (m *message) phraseAt(i, stop int) (node int32, n int) {
 		return 0, 1
 	}
 	return node, n
+}
+
+// numbered tells whether the "no" at token i is that of a number: "mtr no 4471", "meter no. K-12".
+func (m *message) numbered(i int) bool {
+	if i+1 == len(m.toks) {
+		return true
+	}
+	next := &m.toks[i+1]
+	return next.kind != word || next.caps || len(next.raw) == 1
 }
 
 // readHere tells whether a number is said to be read at what token i begins: "31 psi at the".

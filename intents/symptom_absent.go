@@ -106,6 +106,9 @@ func (m *message) deniedBehind(i int) bool {
 		m.is(k, cItem, "") && m.text(m.prepOf(k)) == "at") {
 		k++ // "dripping relief: none", "golpes en la tubería: no", "noise at the prv: none"
 	}
+	if m.noHay(k) {
+		return true
+	}
 	k = m.pastOccasion(k)
 	from := k
 	for m.says(k, ":", "=", "-", "/", "?", "at all", "is") {
@@ -115,6 +118,18 @@ func (m *message) deniedBehind(i int) bool {
 		return false
 	}
 	return k > from || m.text(k) == "absent" && m.closes(k) || !m.says(k, "no", "absent")
+}
+
+// noHay tells whether the words from item k on close their clause by saying in Spanish that there is none: "fugas no
+// hay", "golpeteo ya no hay", "golpes ya no se oyen".
+func (m *message) noHay(k int) bool {
+	if m.text(k) == "ya" {
+		k++
+	}
+	if !m.is(k, cNeg, "") {
+		return false
+	}
+	return m.text(k) == "no" && m.says(k+1, "hay", "existe", "existen") && m.closes(k+1) || strings.HasPrefix(m.text(k), "no se ") && m.closes(k)
 }
 
 // pastOccasion returns the colon behind the occasion of a symptom that begins at item k, or k where none
@@ -304,6 +319,8 @@ func (m *message) deniesAhead(k, i int) bool {
 		return false
 	case m.text(k) == "no se" && !m.inList(k+1, listDenialGoes): // "no sé si hay golpes", but "no se ven fugas"
 		return false
+	case m.says(k, "never", "not", "hasnt") && k+1 < i && (m.isService(k+1) || m.isService(k+2) && k+2 < i):
+		return false // "never flushed, rusty water"
 	case m.text(k) == "zero" && m.isNum(k):
 		return m.only(k+1, i, symptomTalk) // "zero relief discharge"
 	}

@@ -182,6 +182,8 @@ func (u *undoer) colon(i int) int {
 		return 1
 	case strings.Contains(u.raw[i:i+n], "check_mark"):
 		u.put(" "+ticked+" ", i)
+	case oneOf(u.raw[i:i+n], ":no_entry:", ":no_entry_sign:"):
+		u.forbidden(i, n)
 	default:
 		u.put(" ", i)
 	}

@@ -1,6 +1,7 @@
 package intents
 
 import (
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -41,6 +42,10 @@ func (u *undoer) rune(r rune, at, size int) {
 		u.put(form, at)
 		return
 	}
+	if r == '🚫' || r == '⛔' {
+		u.forbidden(at, size)
+		return
+	}
 	if form, ok := fractions[r]; ok {
 		if n := len(u.out); n > 0 && isDigit(u.out[n-1]) {
 			form = " " + form
@@ -59,6 +64,26 @@ func (u *undoer) rune(r rune, at, size int) {
 		u.put(string(r), at)
 	default:
 		u.put(norm.NFKC.String(string(r)), at)
+	}
+}
+
+// forbidden writes the picture of n bytes that crosses out what follows, "🚫 exp tank", or the last word of its
+// clause, "exp tank 🚫". Between two words nobody knows which of them it crosses out.
+func (u *undoer) forbidden(at, n int) {
+	k := len(u.out)
+	for k > 0 && u.out[k-1] == ' ' {
+		k--
+	}
+	word := k > 0 && isLetter(u.out[k-1])
+	rest := strings.TrimLeft(u.raw[at+n:], " \ufe0f")
+	follows := rest != "" && isLetter(rest[0])
+	switch {
+	case follows && !word:
+		u.put(" no ", at)
+	case word && !follows:
+		u.put(": no", at)
+	default:
+		u.put(" ", at)
 	}
 }
 

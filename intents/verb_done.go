@@ -194,7 +194,7 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	if near == 1 && v.what != "shut" && strings.HasPrefix(m.text(k), "some") && m.is(k, cHint, "someone") {
 		return true // "somebody swapped the prv before us"
 	}
-	return m.is(k, cNeg, "") && near <= 4
+	return m.is(k, cNeg, "") && (near <= 4 || near <= 6 && m.says(k+1, "once", "ever"))
 }
 
 // plansWork tells whether item k before a verb says that its work is to be done, or asks for it.
