@@ -45,6 +45,8 @@ func (m *message) takenBefore(i int, want string) string {
 			if o := m.partTaken(k); o != "" && (want == "" || o == want) {
 				return o
 			}
+		case m.is(k, cState, "idle") && strings.HasSuffix(m.text(k), "heater out") && m.closes(k) && (want == "" || want == "heater"):
+			return "heater" // "old tank heater out, heat pump heater in": no burner is out
 		case m.text(k) == "off" || m.text(k) == "out":
 			if m.isMark(k+1, ":", "-", "=") {
 				for j := k + 2; j <= k+5 && j < i; j++ {
@@ -143,7 +145,7 @@ func (m *message) partAt(k int) string {
 var putPartGate = gateOf(opener{
 	classes: setOf(cMaterial, cOff),
 	hints:   []string{"inplace", "newone", "wentin", "puts"},
-	values:  map[class][]string{cPart: {"new"}, cDid: {"installed"}},
+	values:  map[class][]string{cPart: {"new"}, cDid: {"installed"}, cState: {"idle"}},
 })
 
 // putPart returns the part that a word at i puts in and where it is named, "" when it is
@@ -167,7 +169,9 @@ func (m *message) putPart(i int) (part string, at int, ok bool) {
 	case m.says(i, "on", "in") && m.closes(i) && m.materialBefore(i) >= 0:
 		return "drain_valve", m.materialBefore(i), true // "brass ball valve on"
 	case m.says(i, "on", "in") && m.closes(i) && m.partAt(i-1) != "":
-		return m.partAt(i - 1), i - 1, true // "old tank out, a 2 gal in"
+		for at = i - 1; m.is(at-1, cFuel, ""); at-- {
+		}
+		return m.partAt(i - 1), at, true // "old tank out, a 2 gal in", "heat pump heater in"
 	case m.is(i, cHint, "newone") && m.text(i) != "one":
 		if n := len(m.verbs); n > 0 && m.verbs[n-1].renews && i-m.verbs[n-1].at <= 4 {
 			return "", -1, false // "put a fresh one in"

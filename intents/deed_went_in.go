@@ -40,11 +40,14 @@ func (m *message) wentIn(i int) bool {
 	fresh := m.left(i, 4, true, func(k int) bool { return m.is(k, cPart, "new") }) >= 0
 	switch t := m.text(one); {
 	case m.is(one, cHint, "newone") || t == "new":
-		fresh = fresh || t != "one"
+		other := t == "one" && m.meets(one-1, setOf(cMaterial, cFuel)) // "so a brass one went in"
+		fresh = fresh || t != "one" || other
 		if v.object = m.carriedTo(i); v.object == "" || !fresh {
 			return false
 		}
-		v.what = "replaced"
+		if v.what = "replaced"; other {
+			v.renews, v.objAt = true, one-1 // what is told from there on is of the new one
+		}
 	default:
 		// "first PRV this place has ever had went in today"
 		for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-6 && !m.items[k].mark && v.object == ""; k-- {

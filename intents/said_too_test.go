@@ -58,3 +58,16 @@ func TestWhatAHouseLacksInShort(t *testing.T) {
 		{"ET chrgd 45#", "charged_tank to 45"},
 	})
 }
+
+func TestAnotherOfItsKindWentIn(t *testing.T) {
+	says(t, [][2]string{
+		{"plastic drain valve snapped in my hand so a brass one went in instead", "replaced_drain_valve; drain_valve brass"},
+		{"drain valve leaked so a brass one went in", "replaced_drain_valve; drain_valve brass"},
+		{"electric heater died so a gas one went in, 50 gal", "replaced_heater; heater 50 gal gas"},
+		{"drain valve is plastic, a brass one went in last year", "drain_valve year 2025 brass"},
+		{"drain valve is plastic, a brass one goes in Friday", "drain_valve plastic; plan other in 4"},
+		{"old tank heater out, heat pump heater in, 65 gal", "replaced_heater; heater 65 gal heat_pump"},
+		{"tank heater out, tankless in", "replaced_heater; heater tankless"},
+		{"heater out, 60 laundry", "60 laundry idle"},
+	})
+}
