@@ -8,6 +8,8 @@ var (
 	listEquals       = listOf("equals")
 	listAsksFirst    = listOf("asks first")
 	listTellsReading = listOf("tells reading")
+	listAmountsTo    = listOf("amounts to")
+	listTurnsInto    = listOf("turns into")
 )
 
 // A conversion needs a unit other than psi.
@@ -47,8 +49,8 @@ func (m *message) convert(s int) bool {
 		m.says(first, "whats", "what is", "cuanto es", "cuanto son") && c.nums[0] == first+1 {
 		c.to, c.cue = "psi", true // "whats 4.2 bar"
 	}
-	if c.to == "" && len(c.nums) == 1 && m.asksHowMuch(s, c.nums[0]) {
-		c.to, c.cue = "psi", true // "how much is 6 bar"
+	if c.to == "" && len(c.nums) == 1 && (m.asksHowMuch(s, c.nums[0]) || m.asksWorth(c.nums[0]) && m.items[c.nums[0]].unit != "psi") {
+		c.to, c.cue = "psi", true // "how much is 6 bar", "what does 6 bar come to"
 	}
 	if n := len(c.nums); n >= 3 && (c.to == "" || c.to == convertible(m.items[c.nums[n-1]].unit)) &&
 		m.items[c.nums[n-1]].unit == m.items[c.nums[0]].unit {
@@ -87,6 +89,26 @@ func (m *message) asksHowMuch(s, i int) bool {
 	}
 	u := convertible(m.items[i].unit)
 	return m.says(k+1, "is", "would", "does") && i <= k+3 && u != "" && u != "psi" && (pressure || !oneOf(m.items[i].unit, "feet", "metre"))
+}
+
+// asksWorth tells whether a question asks what the number at i comes to: "what does 5.5 bar come to", "what
+// would 620 kPa be".
+func (m *message) asksWorth(i int) bool {
+	k := i - 1
+	if m.says(k, "does", "would", "do", "is") {
+		k--
+	}
+	return m.says(k, "what", "whats", "what does", "what would", "what is", "what do") && m.inList(i+1, listAmountsTo)
+}
+
+// turnedInto tells whether the unit at item i is what somebody asks to have a number turned into: "can you
+// turn that into psi", "change it to bar".
+func (m *message) turnedInto(i int) bool {
+	t := m.items[i].tok
+	if t > 0 && m.p.lex.of(&m.toks[t-1]).lists.has(listIntoUnit) {
+		t--
+	}
+	return t > 1 && oneOf(m.toks[t-1].text, "that", "it", "this", "those", "them") && m.p.lex.of(&m.toks[t-2]).lists.has(listTurnsInto)
 }
 
 // unitNamed returns the item of sentence s that names a unit of pressure by itself, -1 for none.
@@ -148,6 +170,7 @@ func (m *message) conversionIn(s int) (c conversion, ok bool) {
 		if it.num != nil {
 			if convertible(it.unit) != "" {
 				c.nums = append(c.nums, i)
+				c.cue = c.cue || m.items[i].unit != "psi" && m.asksWorth(i)
 			}
 			continue
 		}
@@ -187,7 +210,7 @@ func (m *message) asksToConvert(i int, se *sentence) bool {
 		!m.inList(i, listAsksFirst) {
 		return true
 	}
-	return m.is(i, cUnit, "") && m.text(i+1) == "for" && m.isNum(i+2) // "psi for 310 kpa"
+	return m.is(i, cUnit, "") && (m.text(i+1) == "for" && m.isNum(i+2) || m.turnedInto(i)) // "psi for 310 kpa"
 }
 
 // unitMeant finds the number that a conversion means when none has a unit beside it.

@@ -145,3 +145,41 @@ func TestBuzzersAndTrucks(t *testing.T) {
 		{"the trucks are in the lot", "ask none"},
 	})
 }
+
+// A sum that is asked for in other words, of a number that another sheet holds.
+func TestAskedToTurnAPressureIntoPsi(t *testing.T) {
+	says(t, [][2]string{
+		{"the builder's paperwork says 620 kPa, can you turn that into psi", "ask convert"},
+		{"spec says 620 kPa, turn that to psi for me", "ask convert"},
+		{"if 1 bar is 14.5 psi what does 5.5 bar come to", "ask convert"},
+		{"what would 620 kpa be", "ask convert"},
+		{"what does 35 m make", "ask convert"},
+		{"what does the prv come to", "ask none"},
+		{"can you turn the prv into 60 psi", "ask none"},
+		{"turned that into a mess, 60 psi kitchen", "60 kitchen; set_prv"},
+	})
+}
+
+// Spanish that is said with respect, and a swing told of times gone by.
+func TestSpanishSaidWithRespect(t *testing.T) {
+	says(t, [][2]string{
+		{"Elimine el último reporte que subí, fue un error. Gracias", "ask undo"},
+		{"borre mi último reporte", "ask undo"},
+		{"elimine lo que mandé", "ask undo"},
+		{"elimine la fuga de la cocina", "repaired_leak"},
+		{"decía el señor que la presión subía y bajaba, cambié la reguladora y la dejé en 58", "replaced_prv to 58; swings"},
+		{"se quejaba de que la presión bajaba y subía", "swings"},
+	})
+}
+
+// Resting water told behind the time of a list is that of the list, and a word of time belongs to what it
+// stands behind.
+func TestWhatLeadsToAListAndWhatEndsOne(t *testing.T) {
+	says(t, [][2]string{
+		{"before i touched it kitchen was 69. after the swap w/ no water running kitchen 70 shower 69", "69 bath static after; 69 kitchen before; 70 kitchen static after"},
+		{"after the swap with the tub running kitchen 50 shower 49", "49 bath flowing after; 50 kitchen flowing after"},
+		{"kitchen 62 with the tub running shower 50", "50 bath; 62 kitchen flowing"},
+		{"installed tank charged 55 front bibb 57 t&p dry now", "57 front_bibb; installed_tank to 55; no relief_discharge"},
+		{"swapped prv front 57 now", "57 front_bibb after; replaced_prv"},
+	})
+}

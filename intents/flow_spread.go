@@ -67,7 +67,11 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 // opensWith tells whether the sentence of the flow at item i begins with it: "with the tub running kitchen 57".
 func (m *message) opensWith(i int) bool {
 	from := m.sents[m.items[i].sent].from
-	if !m.says(from, "with", "w/", "w", "while", "con") {
+	with := func(k int) bool { return m.says(k, "with", "w/", "w", "while", "con") }
+	if k := m.left(i, 5, false, with); k > from && m.timeBefore(from, k) {
+		from = k // "after the swap w/ no water running kitchen 70 shower 69"
+	}
+	if !with(from) {
 		return false
 	}
 	for k := from + 1; k < i; k++ {
@@ -76,6 +80,18 @@ func (m *message) opensWith(i int) bool {
 		}
 	}
 	return true
+}
+
+// timeBefore tells whether items from..to tell only when it was, by what was done: "after the swap".
+func (m *message) timeBefore(from, to int) bool {
+	told := false
+	for k := from; k < to; k++ {
+		if m.isNum(k) || m.items[k].point != "" {
+			return false
+		}
+		told = told || m.is(k, cAfter, "") || m.is(k, cBefore, "")
+	}
+	return told
 }
 
 // flowOfList gives a flow to the first reading and to those that go on from it with taps of their own.

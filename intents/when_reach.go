@@ -378,6 +378,9 @@ func (m *message) closesList(at, lo, hi int) bool {
 	return m.touched(at)
 }
 
+// stateNow are the classes of what a clause may say that something is now, which is no pressure.
+var stateNow = setOf(cDry, cSym, cCond, cDischarge)
+
 // whenApplies tells whether a time word at i speaks of readings at all: "now" of
 // "no hammer now", "was" of "pilot was out" do not.
 func (m *message) whenApplies(i int) bool {
@@ -385,6 +388,9 @@ func (m *message) whenApplies(i int) bool {
 	lo, hi := m.readingsOf(m.items[i].sent)
 	if m.symptomInClause(i) && !m.readIn(m.items[i].sent, m.items[i].seg) {
 		return false // "the T&P was weeping when I walked in, 96 with the burner lit"
+	}
+	if m.is(i, cNow, "") && m.closes(i) && m.meets(i-1, stateNow) && !m.isNum(i-1) {
+		return false // "front bibb 57 t&p dry now"
 	}
 	if !m.weakTime(i) || t == "left" && m.isMark(i-1, "(") && m.isMark(i+1, ")") && m.isNum(i-2) {
 		// "after I cranked the prv down", "before i closed anything"
