@@ -284,12 +284,35 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 // as a name does: at the end of its clause, before a tap with its pressure, or behind a long number before
 // what is told of the house: "kitchen 63, 12 hope", "250 hope kitchen 63", "250 pecan has no tank".
 func (w *streetWalk) everydayName(k int) bool {
+	if w.behindTap(k) {
+		return true
+	}
 	if !w.p.lex.of(&w.toks[k]).lists.has(listEverydayStreet) {
 		return false
 	}
 	n := w.toks[w.from-1].num
 	return k+1 >= len(w.toks) || w.toks[k+1].kind == mark || w.pointNumber(k+1) ||
 		n != nil && len(n.digits) > 2 && w.toldOf(k+1)
+}
+
+// behindTap tells whether the word at k, which nobody uses at work, ends a line behind a tap that has a
+// pressure of its own, or behind a comma after such a pressure, or heads a line: "58-62 kitchen 44 levee",
+// "66 kitchen, 44 levee", "44 levee: 120 in".
+func (w *streetWalk) behindTap(k int) bool {
+	t, before := &w.toks[k], w.from-2
+	if k != w.name || !w.p.lex.of(t).right || w.p.lex.known(t.text) || len(t.text) < 4 || plural(t.text) {
+		return false
+	}
+	if before < 0 {
+		return k+1 < len(w.toks) && w.toks[k+1].text == ":"
+	}
+	if k+1 < len(w.toks) && !oneOf(w.toks[k+1].text, "\n", ".") {
+		return false
+	}
+	if w.toks[before].text == "," {
+		return before > 1 && (w.toks[before-1].kind == number || w.toks[before-2].kind == number)
+	}
+	return w.toks[before].kind == word && w.p.placedAt(w.toks, before) && !w.measured()
 }
 
 // inCapitals tells whether words with capitals, up to three, fill the clause from k on,
