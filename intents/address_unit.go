@@ -149,11 +149,11 @@ func (a *address) townAfter(p *Parser, toks []token) {
 		a.town, a.to = p.nameOf(toks, k-n, k), k
 	}
 	from := k
-	for a.town == "" && k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !p.term(toks, k) &&
+	for a.town == "" && k < len(toks) && k-from < 3 && toks[k].kind == word && toks[k].caps && !toks[k].glued && !tells(&toks[k]) && !p.term(toks, k) &&
 		!p.stop(toks, k) && !p.lex.known(toks[k].text) {
 		k++
 	}
-	if a.town == "" && k > from && (k >= len(toks) || toks[k].kind == mark || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {
+	if a.town == "" && k > from && (k >= len(toks) || toks[k].kind == mark || tells(&toks[k]) || toks[k].kind == number && len(toks[k].num.digits) == 5) && !allCaps(toks) {
 		last := k
 		if last-from > 1 && states[toks[last-1].text] {
 			last--
@@ -181,7 +181,7 @@ func (a *address) townAfter(p *Parser, toks []token) {
 // townEnding returns how many words from k on, behind "in", are the name of a town that ends with a
 // word of its own, which would be read as another thing: "in Linden Falls is 91 psi".
 func (p *Parser) townEnding(toks []token, k int) int {
-	name := func(k int) bool { return k < len(toks) && toks[k].kind == word && toks[k].caps && !toks[k].glued }
+	name := func(k int) bool { return k < len(toks) && toks[k].kind == word && toks[k].caps && !toks[k].glued && !tells(&toks[k]) }
 	if toks[k-1].text != "in" || !name(k) || !name(k+1) || p.term(toks, k) {
 		return 0
 	}
@@ -192,6 +192,9 @@ func (p *Parser) townEnding(toks []token, k int) int {
 	}
 	return 0
 }
+
+// tells tells whether a token is who did or found what a sentence goes on to tell: "in Corbin Falls I measured".
+func tells(t *token) bool { return oneOf(t.text, "i", "we", "he", "she", "they", "ive", "weve") }
 
 var states = func() map[string]bool {
 	m := map[string]bool{}

@@ -108,6 +108,11 @@ func TestStreetLines(t *testing.T) {
 		{"14 st hwy 88, front 66", "14 State Highway 88"},
 		{"950 US 30, front 66", "950 US Highway 30"},
 		{"950 hwy 9 front 66", "950 Highway 9"},
+		{"6600 Old Highway 20 kitchen 66", "6600 Old Highway 20"},
+		{"4410 Old US Highway 41, rear 88", "4410 Old US Highway 41"},
+		{"310 Old Co Rd 12 kitchen 66", "310 Old County Road 12"},
+		{"310 Old County Rd kitchen 66", "310 Old County Rd"},
+		{"12 Old Highway, kitchen 66", "12 Old Hwy"},
 		{"27 N County Line Rd, front 66", "27 N County Line Rd"},
 		{"54 W 60th St front 66", "54 W 60th St"},
 		// units before, after, on lines of their own

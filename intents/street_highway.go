@@ -52,6 +52,11 @@ func wayOf(word string) string {
 // roadOwners are whose a numbered road can be: "Forest Road 12".
 var roadOwners = map[string]string{"township": "Township Road", "ranch": "Ranch Road", "forest": "Forest Road", "farm": "Farm Road"}
 
+// wayOrOwner tells whether a word begins the name of a numbered way that stands on its own: "highway", "county".
+func wayOrOwner(word string) bool {
+	return wayOf(word) != "" || oneOf(word, "state", "us", "county", "co", "cnty", "cr", "sh", "sr")
+}
+
 // highwayKind reads the kind of a numbered way, "" for none; next is the token behind it.
 func highwayKind(toks []token, j int) (kind string, next int) {
 	at := func(k int) string {
@@ -88,6 +93,11 @@ func highwayKind(toks []token, j int) (kind string, next int) {
 		return "State Route", j + 1
 	case "fm":
 		return "FM", j + 1
+	case "old":
+		if kind, next = highwayKind(toks, j+1); kind != "" && wayOrOwner(at(j+1)) {
+			return "Old " + kind, next // "6600 Old Highway 20"
+		}
+		return "", j
 	case "interstate":
 		return "Interstate", j + 1
 	case "i":
