@@ -181,7 +181,9 @@ func (a *address) townAfter(p *Parser, toks []token) {
 // townEnding returns how many words from k on, behind "in", are the name of a town that ends with a
 // word of its own, which would be read as another thing: "in Linden Falls is 91 psi".
 func (p *Parser) townEnding(toks []token, k int) int {
-	name := func(k int) bool { return k < len(toks) && toks[k].kind == word && toks[k].caps && !toks[k].glued && !tells(&toks[k]) }
+	name := func(k int) bool {
+		return k < len(toks) && toks[k].kind == word && toks[k].caps && !toks[k].glued && !tells(&toks[k])
+	}
 	if toks[k-1].text != "in" || !name(k) || !name(k+1) || p.term(toks, k) {
 		return 0
 	}

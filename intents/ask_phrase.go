@@ -125,7 +125,7 @@ func (m *message) askHistory(p askPhrase) {
 		return // "last reading at 12 Elm should be 82"
 	case m.hasAsk(AskHelp) || m.text(p.at+1) == "as" || m.text(p.at+1) == "of" && m.meets(p.at+2, symptomTalk):
 		return // "how do I look up a house", "history as a chart", "history of hammer"
-	case p.reading && se.header >= 0 && !se.question:
+	case p.reading && se.header >= 0 && !se.question, m.headsReadings(p):
 		return // "Readings for 14 Maple: front 73"
 	case t == "all readings" && m.says(p.at+1, "with", "were", "are", "taken"):
 		return // "all readings with the burner off"
@@ -142,6 +142,20 @@ func (m *message) askHistory(p askPhrase) {
 		return // "last reading should be 67"
 	}
 	m.noteAsk(p, AskHistory)
+}
+
+// headsReadings tells whether a phrase and its house head the readings that follow: "Readings at 7 Plover
+// Hollow" over a list.
+func (m *message) headsReadings(p askPhrase) bool {
+	if !p.begins || m.sents[p.s].question || !beginsWith(p.text, "readings ", "lecturas de", "lecturas en") {
+		return false
+	}
+	for k := p.at + 1; k < m.sents[p.s].to && !m.items[k].mark; k++ {
+		if !m.items[k].site {
+			return p.reading && m.items[k].point != ""
+		}
+	}
+	return p.reading || p.s+1 < len(m.sents) && m.readingLike(p.s+1)
 }
 
 // askedTogether tells whether a phrase for the visits is joined to another one: "past visits and pressure graph",

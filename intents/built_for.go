@@ -7,6 +7,7 @@ package intents
 var (
 	listAdjustsFrom = listOf("adjusts from")
 	listMostBorne   = listOf("most borne")
+	listOfStrength  = listOf("of a given strength")
 )
 
 var (
@@ -48,6 +49,8 @@ func (m *message) mostBorne(i int) bool {
 		return false
 	}
 	s := &m.sents[m.items[i].sent]
-	part := m.left(i, i-s.from, false, func(k int) bool { return m.isAny(k, cItem, "expansion_tank", "tank", "prv", "heater", "softener") })
+	part := m.left(i, i-s.from, false, func(k int) bool {
+		return m.isAny(k, cItem, "expansion_tank", "tank", "prv", "heater", "softener") || m.inList(k, listOfStrength)
+	})
 	return part >= 0 && !m.pointIn(m.items[i].seg, i) && m.left(i, i-part, false, m.pointAt) < 0
 }

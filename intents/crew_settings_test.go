@@ -62,6 +62,12 @@ func TestANumberWhoseTakingIsToldBetweenItAndItsTap(t *testing.T) {
 		{"washer manual says max 100 so the 112 I just got at the laundry is too much", "112 laundry"},
 		{"the 88 I took at the tub is out of range", "88 bath"},
 		{"the 91 we read on the rear bib is high", "91 rear_bibb"},
+		{"supply lines say 125 psi max on the tag.. left the gauge on the back spigot all weekend n it peaked at 142", "142 rear_bibb peak"},
+		{"supply line tag says 125 max. kitchen 88", "88 kitchen"},
+		{"faucet supply says 125 max.. laundry 88", "88 laundry"},
+		{"supply lines 125 max, kitchen 88", "88 kitchen"},
+		{"label on the dishwasher says 120 max. kitchen 88", "88 kitchen"},
+		{"hose bib hit 125 max overnight", "125 bibb peak"},
 		{"fill valve is rated 125 so the 131 we got at the hose bib explains it", "131 bibb"},
 	})
 }

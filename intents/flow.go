@@ -14,6 +14,7 @@ var (
 	listThenOpened = listOf("then opened")
 	listCountsBack = listOf("counts back")
 	listItsNow     = listOf("its now")
+	listRowHeads   = listOf("row heads")
 )
 
 // mention is a state told at an item.
@@ -374,11 +375,21 @@ func (m *message) rowFollows(s int) bool {
 	if first < 0 || first+1 == len(m.readings) {
 		return false
 	}
-	if next := m.readings[first].sent; next > s+2 || next == s+2 && m.lonePoint(s+1) == "" {
+	if next := m.readings[first].sent; next > s+2 || next == s+2 && m.lonePoint(s+1) == "" && !m.headsRow(s+1) {
 		return false // but "everything shut and it climbs. it's on the kitchen tap. 58, then 67"
 	}
 	a, b := &m.readings[first], &m.readings[first+1]
 	return a.PSI <= b.PSI && (b.inherit || len(a.points) == 0 || len(b.points) == 0 || a.points[0] == b.points[0])
+}
+
+// headsRow tells whether sentence s holds no more than the heads of a row: "time   psi".
+func (m *message) headsRow(s int) bool {
+	for k := m.sents[s].from; k < m.sents[s].to; k++ {
+		if !m.items[k].mark && !m.is(k, cUnit, "") && !m.inList(k, listRowHeads) {
+			return false
+		}
+	}
+	return true
 }
 
 // countsBack tells whether sentence s begins by counting the readings told before it: "all three with

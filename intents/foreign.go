@@ -127,6 +127,12 @@ func (m *message) labelled(i int) bool {
 		if m.own(k) || m.text(k) == "but" || m.text(k) == "pero" {
 			break
 		}
+		if m.is(k, cItem, "gauge") && (m.is(k-1, cGauged, "") || m.is(k-1, cDeterminer, "") && m.is(k-2, cGauged, "")) {
+			break // "125 psi max on the tag.. left the gauge on the back spigot"
+		}
+		if m.isNum(k) && m.meets(i-1, tapClasses) && m.text(i-2) != "to" {
+			break // "supply line tag says 125 max. kitchen 88"
+		}
 		if m.is(k, cWhose, "label") {
 			if m.items[k].seg == m.items[i].seg {
 				return !m.besideLabel(k, i)

@@ -2,6 +2,19 @@ package intents
 
 import "testing"
 
+// By how much a pressure falls is no pressure, and no complaint; a town may have the name of a fall.
+func TestFallsThatAreNoReadings(t *testing.T) {
+	says(t, [][2]string{
+		{"it falls off 25 psi when somebody showers. front spigot 73 w nothing running", "73 front_bibb static"},
+		{"pressure drops off by 25 psi when the tub runs. kitchen 66", "66 kitchen"},
+		{"dies down 20 when somebody showers, 70 front", "70 front_bibb"},
+		{"pressure falls off when somebody showers. front 73", "low_flow; 73 front_bibb"},
+		{"pressure falls off to 30 when the tub runs. kitchen 66", "low_flow; 66 kitchen"},
+		{"At 904 Windlass Avenue in Corbin Falls I measured 77 psi on the kitchen faucet.", "77 kitchen"},
+		{"at 904 Windlass Ave in Corbin Falls we got 77 at the kitchen", "77 kitchen"},
+	})
+}
+
 // The corners of a car are told as the sides of a house are.
 func TestTyresToldByTheirCorner(t *testing.T) {
 	says(t, [][2]string{

@@ -2,6 +2,22 @@ package intents
 
 import "testing"
 
+func TestAHandNamedByItsColourAndItsKind(t *testing.T) {
+	says(t, [][2]string{
+		{"71 front spigot this mornin. red drag needle topped out at 109", "71 front_bibb; 109 front_bibb peak"},
+		{"kitchen 66, red lazy hand at 131", "66 kitchen; 131 kitchen peak"},
+	})
+}
+
+func TestRestOverTheHeadsOfARow(t *testing.T) {
+	says(t, [][2]string{
+		{"gauge on kitchen tap\nall fixtures shut, elements off, gauge climbing on its own\ntime      psi\n9:10      58\n9:20      67",
+			"creep; 58 kitchen idle static; 67 kitchen idle static"},
+		{"gauge on kitchen tap\nall fixtures shut, gauge creeps\ntime  psi\n9:10  58\n9:20  67", "creep; 58 kitchen static; 67 kitchen static"},
+		{"kitchen 58\nshut everything 20 min, no creep\ntime psi\nlaundry 59", "no creep; 58 kitchen; 59 laundry"},
+	})
+}
+
 // One pressure among the other numbers of a day, in many words.
 func TestNumbersAmongNumbers(t *testing.T) {
 	reads(t, [][2]string{

@@ -60,7 +60,7 @@ func (m *message) symptomAt(i int) (assess.SymptomName, bool) {
 	if !m.begins(i, keySymptom|keyRefills) || m.headsCreepCheck(i) {
 		return noSymptom, false
 	}
-	if m.is(i, cRelief, "") && m.items[i].role != roleTaken {
+	if m.is(i, cRelief, "") && m.items[i].role != roleTaken || m.is(i, cSym, "low_flow") && m.bySoMuch(i) {
 		return noSymptom, false
 	}
 	for _, read := range symptomRules {

@@ -136,7 +136,20 @@ func (m *message) signsOf(i int) signSet {
 			set |= e.sign.with(m.p.lex.of(&m.toks[k+1]))
 		}
 	}
+	if set.has(signPoor) && m.bySoMuch(i) {
+		set &^= signPoor
+	}
 	return set
+}
+
+// bySoMuch tells whether a word of falling at item i says by how much, as no complaint does: "it falls off 25
+// psi when somebody showers".
+func (m *message) bySoMuch(i int) bool {
+	n := i + 1
+	for m.says(n, "off", "down", "by", "like", "way") || m.inList(n, listAbout) || m.is(n, cHint, "hedge") {
+		n++
+	}
+	return m.isNum(n) && m.numIs(n, roleIgnored) && (m.items[n].why == "a difference" || m.text(n-1) == "by")
 }
 
 // signedInstead finds a word with signs that stands behind a token of none: the

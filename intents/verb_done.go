@@ -194,7 +194,8 @@ func (m *message) deniesWork(k int, v *verb) bool {
 	if near == 1 && v.what != "shut" && strings.HasPrefix(m.text(k), "some") && m.is(k, cHint, "someone") {
 		return true // "somebody swapped the prv before us"
 	}
-	return m.is(k, cNeg, "") && (near <= 4 || near <= 6 && m.says(k+1, "once", "ever"))
+	// "never was flushed", "never once had it flushed"
+	return (m.is(k, cNeg, "") || m.inList(k, listNever)) && (near <= 4 || near <= 6 && m.says(k+1, "once", "ever"))
 }
 
 // plansWork tells whether item k before a verb says that its work is to be done, or asks for it.
@@ -234,7 +235,12 @@ func (m *message) plansWork(k int, v *verb) bool {
 // "installed sometime in the 90s".
 func (m *message) deniedAfter(at int) bool {
 	decade := m.nextNum(at)
+	never := at + 1
+	if m.isMark(never, "-", "=", "|") {
+		never++
+	}
 	return m.text(at+1) == ":" && m.says(at+2, "no", "n", "not", "never") ||
+		m.says(never, "never", "nunca") && m.closes(never) || // "heater flushed    never"
 		m.says(at+1, "sometime", "originally") ||
 		decade > 0 && decade <= at+4 && m.text(decade+1) == "s"
 }
