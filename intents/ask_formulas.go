@@ -95,6 +95,8 @@ var (
 	listFThatOne     = listOf("asking one to close")
 	listFAsDone      = listOf("asking as done")
 	listFMustI       = listOf("asking must i")
+	listFHowApart    = listOf("asking how apart")
+	listFDoYouWant   = listOf("asking do you want")
 	listFWritesIt    = listOf("asking writes it down")
 	listFWrites      = listOf("asking writes")
 	listFPartOfIt    = listOf("asking part of a message")
@@ -194,6 +196,9 @@ var formulas = inTheirPlaces([]formula{
 
 	// "do i put the address first or the numbers"
 	{about: AskHelp, first: true, steps: []step{one(listFMustI), some(listFWritesIt), some(listFWrites), one(listFPartOfIt), some(listFGoes), one(listFInOrder)}},
+	// "do i gotta type psi every time", "can i put three taps on one line"
+	{about: AskHelp, first: true, steps: []step{one(listFMustI), gap(1), one(listFWritesIt), gap(2), one(listFPartOfIt), gap(3), one(listFHowApart)}},
+	{about: AskHelp, first: true, steps: []step{one(listFDoYouWant), gap(2), one(listFPartOfIt), gap(1), one(listFHowApart)}},
 	// "what order do i write it in", "which goes first, the address or the number"
 	{about: AskHelp, first: true, steps: []step{one(listFWhichFirst), gap(3), one(listFWritesIt)}},
 	{about: AskHelp, first: true, steps: []step{one(listFWhichFirst), anyMark, gap(1), one(listFPartOfIt)}},

@@ -92,3 +92,34 @@ func TestWhatWasSeenToLeavesTheList(t *testing.T) {
 		{"can i get the weekly wrapup for the whole crew, 5 techs", "ask summary"},
 	})
 }
+
+// By how much water is warmed is its rise, to what it is warmed the heater's setting.
+func TestByHowMuchAndToWhatWaterIsWarmed(t *testing.T) {
+	p, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		text          string
+		rise, setting float64
+	}{
+		{"customer has a 40 gal heater, water gets warmed 80 degrees, house at 60 psi. which expansion tank do I order for that?", 80, 0},
+		{"50 gal gas, 80 degree rise, 58 psi, which expansion tank", 80, 0},
+		{"50 gal heater heats it to 130, 50 degree inlet, 58 psi, what size expansion tank", 0, 130},
+		{"50 gal, it is warmed up to 130 degrees, 58 psi, what size tank", 0, 130},
+	} {
+		var rise, setting float64
+		for _, s := range p.Parse(c.text, Context{}).Statements {
+			a, ok := s.(Ask)
+			if ok && a.RiseF != nil {
+				rise = *a.RiseF
+			}
+			if ok && a.SetpointF != nil {
+				setting = *a.SetpointF
+			}
+		}
+		if rise != c.rise || setting != c.setting {
+			t.Errorf("%q: rise %v, setting %v, want %v and %v", c.text, rise, setting, c.rise, c.setting)
+		}
+	}
+}

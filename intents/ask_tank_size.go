@@ -93,6 +93,8 @@ func (m *message) tankNumbers(s int, a *Ask) {
 					set(&a.InletF, v) // "50 in and 130 set"
 				case unit == "" && v >= 100 && v <= 180 && m.text(i+1) == "out":
 					set(&a.SetpointF, v) // "120 out 55 in"
+				case label.has(cueRise) && v >= 100 && m.says(i-1, "to", "up to", "a", "hasta"):
+					set(&a.SetpointF, v) // "gets heated to 125"
 				case label.has(cueRise):
 					set(&a.RiseF, v)
 				case label.has(cueInlet) && (unit != "" || v <= 90 || label.has(cueStatic)):
