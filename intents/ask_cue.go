@@ -412,7 +412,8 @@ func (m *message) remindsToDo(s int) bool {
 		k++
 	}
 	if m.says(k, "reminder", "recordatorio") {
-		return false // "the reminder for this house can go"
+		// "the reminder for this house can go", but "could you set me a reminder to recheck it in a month?"
+		return m.says(k+1, "to", "para") && m.is(k+2, cDo, "") && m.momentIn(s)
 	}
 	return k+1 < m.sents[s].to && (m.timeWordAt(k+1) || m.timeSpan(k+1) || m.inList(k+1, listRemindsOf))
 }

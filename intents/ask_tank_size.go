@@ -322,9 +322,12 @@ func (m *message) asksHowBig(i int) bool {
 	return i > 0 && m.items[i-1].mark && (m.is(i, cAsk, "tank_size") || m.wordCues(m.items[i].tok).has(cueWh) && m.inList(i+1, listSizes))
 }
 
-// tellsMore tells whether the "which" at item i tells more of the thing before it: "tank, which is in good
-// shape, holds two gallons".
+// tellsMore tells whether the "which" at item i tells more of the thing before it, "tank, which is in good shape,
+// holds two gallons", or leads to what is so: "what's bad is the tank, 2 gal".
 func (m *message) tellsMore(i int) bool {
+	if m.is(i+1, cCond, "") && m.inList(i+2, listLinks) {
+		return true
+	}
 	return m.text(i) == "which" && m.isMark(i-1, ",") && m.is(i-2, cItem, "") && !m.is(i+1, cItem, "") && !m.inList(i+1, listSizes)
 }
 

@@ -203,3 +203,6 @@ func (m *message) dayOfMonth(d int) assess.Date {
 	}
 	return day
 }
+
+// isWeekday tells whether a word names a day of the week.
+func isWeekday(w string) bool { _, ok := weekdays[w]; return ok }

@@ -66,6 +66,9 @@ func (f *factScan) step(i int) int {
 			node, n = alone, 1 // "heater 50 gal gas | gauge creeps"
 		}
 	}
+	if n > 1 && i > 0 && f.toks[i-1].text == "no" && f.tankOnly(i, n) == i+1 {
+		node, n = f.p.lex.find(f.toks, i, i+1) // "no tank | heater from 2011"
+	}
 	kinds := f.p.lex.kinds(node)
 	n = max(n, 1)
 	if f.end >= 0 && n == 1 && f.leadsOn(i, kinds) {
@@ -107,7 +110,10 @@ func (f *factScan) begins(i, n int, node int32) bool {
 	case toldLack:
 		return kinds.meets(namesThing) || kinds.meets(inHouse) || f.water(node) || f.of(i).meets(setOf(cPipe, cFixture))
 	case toldBuild:
-		return f.tapNext(i) || f.heater && (f.water(node) || f.of(i).meets(setOf(cPipe, cFixture)) || f.tankAir(i, n, kinds) ||
+		if f.tapNext(i) {
+			return !oneOf(f.toks[i].text, "at", "by", "on", "in", "en") // but "bfp at the meter 74"
+		}
+		return f.heater && (f.water(node) || f.of(i).meets(setOf(cPipe, cFixture)) || f.tankAir(i, n, kinds) ||
 			f.p.has(f.p.lex.tags(node), cItem, "gauge"))
 	case toldDeed, toldPlan:
 		return kinds.meets(setOf(cItem, cRelief)) && (i+n < len(f.toks) || f.lackable(node)) ||
@@ -191,11 +197,16 @@ func (f *factScan) toDo(i, n int, kinds classSet) bool {
 	return false
 }
 
+// service tells whether the word at i is a service of a heater: "flushed", "flshd".
+func (f *factScan) service(i int) bool {
+	return i < len(f.toks) && (f.p.lex.of(&f.toks[i]).lists.has(listServices) || f.p.has(f.tags(i), cDid, "flushed"))
+}
+
 // since tells where a service ends that the thing named right before i had in a year gone by, 0 for none: "heater
 // flushed last year".
 func (f *factScan) since(i int) int {
 	toks := f.toks
-	if f.thing != i || !f.p.lex.of(&toks[i]).lists.has(listServices) {
+	if f.thing != i || !f.service(i) {
 		return 0
 	}
 	if node, n := f.p.lex.find(toks, i+1, min(i+4, len(toks))); n > 1 && f.p.lex.kinds(node).meets(setOf(cMemory)) {
@@ -259,7 +270,7 @@ func (f *factScan) tankOnly(i, n int) int {
 		return i + n
 	}
 	next := &f.toks[i+n]
-	if next.kind == number || next.text == "never" || f.p.lex.of(next).lists.has(listLeadsToDate) || f.p.lex.of(next).lists.has(listServices) ||
+	if next.kind == number || next.text == "never" || f.p.lex.of(next).lists.has(listLeadsToDate) || f.service(i+n) ||
 		f.of(i+n).meets(setOf(cState, cFuel, cDid)) {
 		return i + 1
 	}
@@ -293,6 +304,23 @@ func (f *factScan) noDeedBehind(i int) bool {
 	}
 	node, n := f.p.lex.find(f.toks, i, i+1)
 	return n > 0 && f.p.lex.kinds(node).meets(setOf(cNeg, cWill))
+}
+
+// toDoIt returns where "to swap it" ends that may stand at i, behind a day, or i.
+func (f *factScan) toDoIt(i int) int {
+	if i+2 >= len(f.toks) || !oneOf(f.toks[i].text, "to", "and") {
+		return i
+	}
+	node, n := f.p.lex.find(f.toks, i+1, min(i+4, len(f.toks)))
+	if !f.p.lex.kinds(node).meets(setOf(cDo)) {
+		return i
+	}
+	for k := i + n; k <= i+1+n && k < len(f.toks); k++ { // "replace it" is a phrase
+		if oneOf(f.toks[k].text, "it", "that", "them") {
+			return k + 1
+		}
+	}
+	return i
 }
 
 // needs tells where a need of a thing ends that is told from i on, 0 for none: "needs a new prv".
@@ -370,8 +398,8 @@ func (f *factScan) weigh(i, n int, node int32) int {
 		return end
 	}
 	if end := f.span(i + n - 1); end > 0 && f.planned { // behind "back in" too
-		f.tell(toldPlan, end)
-		return end
+		f.tell(toldPlan, f.toDoIt(end))
+		return f.end
 	}
 	if end := f.since(i); end > 0 {
 		f.tell(toldState, end)
@@ -396,12 +424,12 @@ func (f *factScan) weigh(i, n int, node int32) int {
 		f.name(i, n, node)
 	case i > 0 && toks[i-1].text == "no" && kinds.meets(setOf(cSym)):
 		f.tell(toldDenied, i+n)
+	case toks[i].text == "never" && f.service(i+1):
+		n = 2
+		f.tell(toldState, i+n)
 	case f.thing < 0:
 		f.end = -1
 	case kinds.meets(setOf(cUnknown)), kinds.meets(tellsHow) && (f.thing == i || f.p.lex.of(&toks[i-1]).lists.has(listLinks)):
-		f.tell(toldState, i+n)
-	case toks[i].text == "never" && i+1 < len(toks) && f.p.lex.of(&toks[i+1]).lists.has(listServices):
-		n = 2
 		f.tell(toldState, i+n)
 	default:
 		f.end = -1
@@ -414,7 +442,7 @@ func (f *factScan) name(i, n int, node int32) {
 	kinds := f.p.lex.kinds(node)
 	lacks := f.toks[i].text == "no" || i > 0 && f.toks[i-1].text == "no"
 	build := i > 0 && f.toks[i-1].kind == word && f.of(i-1).meets(setOf(cMaterial, cFuel)) || kinds.meets(setOf(cFuel)) && f.heater && f.thing > 0
-	f.heater = kinds.meets(setOf(cFuel)) && f.heater || f.p.has(f.tags(i), cItem, "heater")
+	f.heater = kinds.meets(setOf(cFuel)) && f.heater || f.p.has(f.p.lex.tags(node), cItem, "heater")
 	f.thing, f.end = i+n, -1
 	switch {
 	case lacks && !f.heater: // but "no heater firing"
@@ -450,6 +478,8 @@ func (f *factScan) span(i int) int {
 	case e.lists.has(listNext) && days(i+1):
 		return i + 2
 	case e.lists.has(listTomorrow):
+		return i + 1
+	case isWeekday(toks[i].text):
 		return i + 1
 	case oneOf(toks[i].text, "in", "en") && i+1 < len(toks) && (toks[i+1].kind == number || f.p.lex.of(&toks[i+1]).lists.has(listOne)) && days(i+2):
 		return i + 3

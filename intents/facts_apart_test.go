@@ -74,7 +74,13 @@ func TestFactsWithoutMarksAreHeardApart(t *testing.T) {
 		{"heater 50 gal gas gauge creeps", "creep; heater 50 gal gas"},
 		{"no prv here so I put one in heater idle", "installed_prv"},
 		{"heater flushed last year replaced the prv", "heater maintained 2025; replaced_prv"},
+		{"no tank heater from 2011", "expansion_tank none; heater year 2011"},
+		{"htr 2011 nvr flshd lk undr ktchn snk", "heater year 2011 never maintained; leak"},
+		{"prv failed coming back in two days to replace it heater is 40 gal", "heater 40 gal; plan replace_prv in 2; prv failed"},
+		{"prv failed back friday to swap it heater is 40 gal", "heater 40 gal; plan replace_prv in 4; prv failed"},
 		// and what belongs together stays so
+		{"no tank heater here", "heater none"},
+		{"bfp at meter 74 rear", "74 rear_bibb; check_valve"},
 		{"no heater firing 64 kit", "64 kitchen idle"},
 		{"tank heater firing 64 kit", "64 kitchen firing"},
 		{"new expansion tank goes on in three days", "plan replace_tank in 3"},
@@ -108,6 +114,33 @@ func TestEveryFactWithoutAMarkIsReadAsWithAComma(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestThingsNamedBesideACallOrAnOrder(t *testing.T) {
+	says(t, [][2]string{
+		{"recirc pump, call owner tomorrow", "plan other in 1; recirc"},
+		{"call the city in 3 days, check valve at meter", "check_valve; plan other in 3"},
+		{"quote on a softener, due friday", "plan other in 4"},
+		{"want a softener, send quote tomorrow", "plan other in 1"},
+	})
+}
+
+func TestWhatIsSoIsNoQuestion(t *testing.T) {
+	says(t, [][2]string{
+		{"PRV looks good, what's bad is the expansion tank, waterlogged, 2 gal from 2009", "expansion_tank year 2009 2 gal failed; prv good"},
+		{"what's the tank for a 50 gal", "ask tank_size"},
+		{"could you set me a reminder to recheck 12 Elm in a month?", "plan recheck in 30"},
+		{"There is not expansion tank", "expansion_tank none"},
+		{"there is not enough pressure upstairs", "low_flow"},
+	})
+}
+
+func TestWordsOfTimeAroundTheWork(t *testing.T) {
+	says(t, [][2]string{
+		{"When I come: 88 kitchen. I turned down the prv to 60. After this kitchen 62", "62 kitchen after; 88 kitchen before; set_prv to 60"},
+		{"set the prv to 60. after it kitchen 61", "61 kitchen; set_prv to 60"},
+		{"prv is sticking. before it 118, after it 64", "118 street; 64 after_prv; prv suspect"},
+	})
 }
 
 func TestATankOfItsOwnSize(t *testing.T) {

@@ -125,6 +125,9 @@ func (m *message) leadsOver(i int) bool {
 	if i+1 >= len(m.items) {
 		return false
 	}
+	if m.kinds.has(cDid) && strings.HasPrefix(m.text(i), "after") && m.is(i+1, cPoint, "") && m.isNum(i+2) && i == m.clauseStart(i) {
+		return true // "lowered the prv to 60. after it kitchen 61"
+	}
 	return m.is(i+1, cState, "") || m.is(i+1, cOff, "") || m.is(i+1, cDid, "") || m.is(i+1, cHint, "lights") || m.inList(i+1, listSettledDown)
 }
 

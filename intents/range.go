@@ -437,7 +437,7 @@ func (m *message) declare() {
 // kitchen", or as one that counts nothing in the clause of one, "480 at the tub", or is what the gauge is
 // said to show: "gauge is in ft of water, reads 165".
 func (m *message) atTap(i int, u string) bool {
-	if n := m.items[i].num; strings.Contains(n.digits, "/") || n.integer && m.sentenceIs(m.items[i].sent, cBetween, "") && !m.pointInClause(i) {
+	if n := m.items[i].num; strings.Contains(n.digits, "/") && n.value < 1 || n.integer && m.sentenceIs(m.items[i].sent, cBetween, "") && !m.pointInClause(i) {
 		return false // "a 3/8 supply line", "between 1 and 3"
 	}
 	if m.airInTank(m.items[i].sent) && !m.points(i) {
