@@ -125,6 +125,13 @@ func TestThingsNamedBesideACallOrAnOrder(t *testing.T) {
 	})
 }
 
+func TestWhatSomebodyPays(t *testing.T) {
+	says(t, [][2]string{
+		{"64 kitchen idle, 12 Elm. put a new fill valve in the toilet and it quit, 85 for the lady", "64 kitchen idle; repaired_leak"},
+		{"64 kitchen. 66 for the customer's tub", "64 kitchen; 66 bath"},
+	})
+}
+
 func TestWhatIsSoIsNoQuestion(t *testing.T) {
 	says(t, [][2]string{
 		{"PRV looks good, what's bad is the expansion tank, waterlogged, 2 gal from 2009", "expansion_tank year 2009 2 gal failed; prv good"},

@@ -197,7 +197,7 @@ func besideFacts(messages []labelled) []change {
 			named := subjects(l.Frame)
 			for k := range 40 {
 				fact := facts[(n*37+k*101)%len(facts)]
-				if !shares(named, subjects(fact.Frame)) {
+				if of := subjects(fact.Frame); !shares(named, of) && !(of["work"] && named["reading"] && tensed.MatchString(l.Text)) {
 					l.Text = join(strings.TrimSpace(l.Text), strings.TrimSpace(fact.Text))
 					l.Frame.Statements = slices.Concat(l.Frame.Statements, fact.Frame.Statements)
 					return l, true
@@ -216,6 +216,9 @@ func besideFacts(messages []labelled) []change {
 // leansOn finds words that take their meaning from what stands before them, what would
 // lengthen a street line, and lines of their own.
 var leansOn = regexp.MustCompile(`(?i)^no,|^(it|its|it's|that|this|there|they|same|nope|yes|and|but|also)\b|\b(ones?|them|another|too|either|still|again|street|st|main)\b|[\n>]`)
+
+// tensed finds words by which a pressure is before or after the work that the same message tells.
+var tensed = regexp.MustCompile(`(?i)\b(was|were|now|nw|rn|live|cur|current|currently|present|settled)\b`)
 
 // onlyTells is whether a message tells something, asks nothing and needs no day or record
 // to be read.
