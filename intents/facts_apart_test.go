@@ -129,6 +129,9 @@ func TestWhatSomebodyPays(t *testing.T) {
 	says(t, [][2]string{
 		{"64 kitchen idle, 12 Elm. put a new fill valve in the toilet and it quit, 85 for the lady", "64 kitchen idle; repaired_leak"},
 		{"64 kitchen. 66 for the customer's tub", "64 kitchen; 66 bath"},
+		{"64 kitchen, 12 Elm, 25 parts, $60 labor", "64 kitchen"},
+		{"tank air is 20, should match the house at 62", "expansion_tank set 20"},
+		{"64 kit no heater on", "64 kitchen idle"},
 	})
 }
 

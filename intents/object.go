@@ -115,7 +115,14 @@ func (m *message) surely(w deed) bool { return !w.carried || m.pronoun(w.at) }
 // wrong with it: "Tank waterlogged. Replaced, charged 60."
 func (m *message) aloneSaid(w deed) bool {
 	s := m.items[w.at].sent
-	return w.carried && s > 0 && w.at == m.sents[s].from && m.closes(w.at) && m.itemIn(s-1) == w.obj && m.sentenceMeets(s-1, setOf(cCond, cSym))
+	return w.carried && s > 0 && w.at == m.sents[s].from && m.standsAlone(w.at) && m.itemIn(s-1) == w.obj && m.sentenceMeets(s-1, setOf(cCond, cSym))
+}
+
+// standsAlone tells whether the verb at item i has no object: its clause ends, or only what the new part was set to
+// follows, "replaced and charged to 60".
+func (m *message) standsAlone(i int) bool {
+	return m.closes(i) || m.says(i+1, "and", "n", "y", "&", "then") && (m.is(i+2, cDid, "set") || m.is(i+2, cDid, "charged")) &&
+		(m.isNum(i+3) || m.says(i+3, "to", "at", "a", "en") && m.isNum(i+4))
 }
 
 // wasBadSo tells whether a verb of replacing stands alone behind what was wrong with the part at item at:
@@ -125,7 +132,7 @@ func (m *message) wasBadSo(v *verb, at int) bool {
 	for first < v.at && (m.items[first].mark || m.says(first, "so", "and", "just", "i", "we")) {
 		first++
 	}
-	if v.what != "replaced" || first != v.at || !m.closes(v.at) || !pastForm(m.text(v.at)) && !spanishVerb(m.text(v.at)) || m.items[at].seg == m.items[v.at].seg {
+	if v.what != "replaced" || first != v.at || !m.standsAlone(v.at) || !pastForm(m.text(v.at)) && !spanishVerb(m.text(v.at)) || m.items[at].seg == m.items[v.at].seg {
 		return false
 	}
 	wrong := func(k int) bool { return m.isAny(k, cCond, "failed", "suspect") || m.is(k, cSym, "leak") }
