@@ -363,6 +363,16 @@ func (m *message) noTank() bool {
 	return false
 }
 
+// soundTank tells whether an expansion tank is there and said to be good.
+func (m *message) soundTank() bool {
+	for k := range m.items {
+		if v, ok := m.val(k, cItem); ok && m.itemCode(k, v) == "expansion_tank" && m.is(k+1, cCond, "good") {
+			return true
+		}
+	}
+	return false
+}
+
 // failedTank tells whether an expansion tank is there and said to be failing.
 func (m *message) failedTank() bool {
 	if m.noTank() {

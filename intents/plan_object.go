@@ -172,9 +172,9 @@ func (m *message) objectToDo(what string, i, s int) (obj string, ok bool) {
 }
 
 // orOtherFailed returns what a new one before item at is for where the thing named last is a tank that the house
-// lacks: "check valve failed. no exp tank. back in 2 days w/ a new one".
+// lacks, or that is good: "check valve failed. no exp tank. back in 2 days w/ a new one".
 func (m *message) orOtherFailed(obj, what string, at int) string {
-	if obj == "expansion_tank" && what == "replace" && m.noTank() {
+	if obj == "expansion_tank" && what == "replace" && (m.noTank() || m.soundTank()) {
 		if c := m.otherFailed(at); c != "" {
 			return c
 		}
@@ -182,12 +182,12 @@ func (m *message) orOtherFailed(obj, what string, at int) string {
 	return obj
 }
 
-// otherFailed returns the last thing before item at, no regulator and no tank, that is said to have failed or to
-// leak in the clause that names it; "" for none.
+// otherFailed returns the last thing before item at, no tank, and no regulator unless a tank is told to be good, that is
+// said to have failed or to leak in the clause that names it; "" for none.
 func (m *message) otherFailed(at int) string {
 	for k := at - 1; k >= 0; k-- {
 		v, ok := m.val(k, cItem)
-		if !ok || m.taken(k) || oneOf(m.itemCode(k, v), "", "prv", "expansion_tank", "gauge") {
+		if !ok || m.taken(k) || oneOf(m.itemCode(k, v), "", "expansion_tank", "gauge") || v == "prv" && !m.soundTank() {
 			continue
 		}
 		for j := m.clauseStart(k); j < m.clauseEnd(k); j++ {
