@@ -144,7 +144,7 @@ func (m *message) putRight(toks []token) []token {
 	p.unswap(toks)
 	g := p.glance(toks)
 	if g.has(seesVowelless) && p.writeOut(toks) {
-		g = seesAll
+		g = p.glance(toks)
 	}
 	if g.has(seesHalting) {
 		toks = halted(toks)
