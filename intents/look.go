@@ -102,10 +102,14 @@ func (it *item) within(low, high float64) bool {
 }
 
 // left returns the nearest item left of i in its sentence that ok accepts,
-// looking at most n items back and not past another number unless over; -1 for none.
+// looking at most n items back and not past another number unless over; -1 for none, as
+// where there is no item i.
 //
 //go:noinline
 func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
+	if uint(i) >= uint(len(m.items)) {
+		return -1
+	}
 	s := &m.sents[m.items[i].sent]
 	for k := i - 1; k >= s.from && k >= i-n; k-- {
 		if ok(k) {
@@ -122,6 +126,9 @@ func (m *message) left(i, n int, over bool, ok func(k int) bool) int {
 //
 //go:noinline
 func (m *message) right(i, n int, over bool, ok func(k int) bool) int {
+	if uint(i) >= uint(len(m.items)) {
+		return -1
+	}
 	s := &m.sents[m.items[i].sent]
 	for k := i + 1; k < s.to && k <= i+n; k++ {
 		if ok(k) {

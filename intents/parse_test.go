@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"reflect"
 	"regexp"
 	"strconv"
@@ -17,8 +18,8 @@ import (
 
 var digits = regexp.MustCompile(`\d+(?:[.,]\d+)?|\.\d+`)
 
-// stop finds a point that ends a word, no decimal one: "rear bibb.92".
-var stop = regexp.MustCompile(`(\pL)\.(\d)`)
+// stop finds a point that ends a word, no decimal one: "rear bibb.92", "laundry..92".
+var stop = regexp.MustCompile(`([\pL.])\.(\d)`)
 
 // struck finds a digit struck in place of a letter, as in "n1nety".
 var struck = regexp.MustCompile(`(?i)[a-z][013][a-z]`)
@@ -123,6 +124,38 @@ func TestBadInputIsNotStored(t *testing.T) {
 				break
 			}
 		}
+	}
+}
+
+// What breaks off, and words in any order, are read like other messages: no rule may look
+// for what stands before the first word or behind the last.
+func TestAnyPieceOfAMessageIsRead(t *testing.T) {
+	p, chance := newParser(t), rand.New(rand.NewPCG(1, 2))
+	var words []string
+	read := func(text string) {
+		defer func() {
+			if fault := recover(); fault != nil {
+				t.Errorf("%q: %v", text, fault)
+			}
+		}()
+		p.Parse(text, intents.Context{})
+	}
+	for _, file := range corpusFiles(t) {
+		for _, l := range readCorpus(t, file) {
+			told := strings.Fields(l.Text)
+			words = append(words, told...)
+			cut := chance.IntN(len(told) + 1)
+			read(strings.Join(told[:cut], " "))
+			read(strings.Join(told[cut:], " "))
+		}
+	}
+	read("after 60")
+	for range 50_000 {
+		var text []string
+		for range 1 + chance.IntN(6) {
+			text = append(text, words[chance.IntN(len(words))])
+		}
+		read(strings.Join(text, " "))
 	}
 }
 

@@ -138,8 +138,8 @@ func (u *undoer) step(i int) int {
 	case b == '*' && starsSlip(u.raw, i):
 		u.put(" i mean ", i) // "front 110 *101"
 	case b == '*' || b == '`':
-		// emphasis and code marks say nothing, but two numbers stay two
-		if i > 0 && i+1 < len(u.raw) && isDigit(u.raw[i-1]) && isDigit(u.raw[i+1]) {
+		// emphasis and code marks say nothing, but two numbers stay two, and "12*o" is no 120
+		if i > 0 && isDigit(u.raw[i-1]) && wordByte(u.raw, i+1) {
 			u.put(" ", i)
 		}
 	case b == '_':
