@@ -75,7 +75,7 @@ func (p *phraseAt) take(l list) bool {
 	if e.leads.has(l) {
 		var room [64]byte
 		text := append(room[:0], p.m.toks[p.at].text...)
-		for n := 1; n < longestListed && p.at+n < p.end && p.m.toks[p.at+n].kind == word; n++ {
+		for n := 1; n < longestListed && p.at+n < p.end && p.m.toks[p.at+n].kind == word && lex.of(&p.m.toks[p.at+n]).follows; n++ {
 			text = append(append(text, ' '), p.m.toks[p.at+n].text...)
 			if lex.lists[l][string(text)] {
 				found = n + 1

@@ -41,7 +41,7 @@ func (m *message) lookUp() {
 		e := p.lex.of(t)
 		m.cues |= e.cues
 		m.held.join(&e.asks)
-		m.flats = m.flats || e.unit != ""
+		m.flats = m.flats || e.flat
 		if t.kind != word || m.endsOrdinal(i) {
 			continue
 		}

@@ -260,8 +260,11 @@ func (m *message) wordCues(k int) cueSet {
 	if t.cued {
 		return t.cues
 	}
-	t.cued = true
 	w := m.p.lex.of(t)
+	if w.cues == 0 {
+		return 0
+	}
+	t.cued = true
 	t.cues = w.cue.alone
 	next := k + 1
 	if next+1 < len(m.toks) && m.toks[next].text == "-" && m.toks[next].glued && m.toks[next+1].glued {

@@ -1,41 +1,53 @@
 package intents
 
 // entry is all that the lexicon knows of one word. A token looks for its entry once;
-// what any rule wants to know of the word is then at hand.
+// what any rule wants to know of the word is then at hand. What is asked of every word
+// of a message stands first, so that two lines of the processor's cache hold it, and an
+// entry takes a whole number of such lines.
 type entry struct {
 	word   string
-	id     int32 // in the vocabulary, where it is a word of some phrase; else -1
-	cue    lends[cueSet]
-	cues   cueSet   // all that it may lend, alone or with others
-	parted []parted // particles that part from this verb
-	sign   lends[signSet]
-	one    *entry        // of a plural: the thing in the singular
-	whole  string        // the word that it is without its vowels
-	beside []wroteBeside // the words that it is beside some others
-	opens
-	typed key // the rules that may begin where it was typed for another word
+	id     int32  // in the vocabulary, where it is a word of some phrase; else -1
+	sees   glance // the steps that look for it
+	tells  tongue // the language that it tells, as a small word
+	column head   // what it says as the head of a table's column
+	flags
+	cues  cueSet // all that it may lend, alone or with others
+	asks  askSet // the lists of formulas and opinions that cannot be taken without it
 	lists *listSet
-	asks  askSet   // the lists of formulas and opinions that cannot be taken without it
-	leads *listSet // the lists that hold a phrase of more words which begins with it
+	opens
+	typed key    // the rules that may begin where it was typed for another word
+	one   *entry // of a plural: the thing in the singular
 
-	starts   []*formula // the formulas that may begin with it
-	mayStart bool       // it may begin one, or stand before one
-	opines   bool       // a question for an opinion may begin with it
+	cue    lends[cueSet]
+	sign   lends[signSet]
+	parted []parted // particles that part from this verb
 
 	suffix, unit, directional string // of the postal tables: what it is written as
 
-	plain  bool   // an everyday word that is no term and no street
-	right  bool   // stands as it is, never for a term misspelt
-	never  bool   // never inside a street's name
-	heads  bool   // begins a street's name of two words
-	calle  bool   // begins a street's name in Spanish
-	number bool   // stands in a number told in words
-	bare   bool   // it has no vowel
-	thanks bool   // a word of thanks that may end a message
-	denies bool   // a word of a phrase that denies what follows
-	tells  tongue // the language that it tells, as a small word
-	sees   glance // the steps that look for it
-	column head   // what it says as the head of a table's column
+	leads  *listSet      // the lists that hold a phrase of more words which begins with it
+	starts []*formula    // the formulas that may begin with it
+	whole  string        // the word that it is without its vowels
+	beside []wroteBeside // the words that it is beside some others
+
+	_ [48]byte
+}
+
+// flags are what is so of a word or not.
+type flags struct {
+	plain    bool // an everyday word that is no term and no street
+	right    bool // stands as it is, never for a term misspelt
+	never    bool // never inside a street's name
+	heads    bool // begins a street's name of two words
+	calle    bool // begins a street's name in Spanish
+	number   bool // stands in a number told in words
+	bare     bool // it has no vowel
+	thanks   bool // a word of thanks that may end a message
+	denies   bool // a word of a phrase that denies what follows
+	mayStart bool // it may begin a formula, or stand before one
+	opines   bool // a question for an opinion may begin with it
+	follows  bool // a phrase of a list goes on with it
+	signs    bool // it lends signs of a symptom
+	flat     bool // it names a flat, a floor and the like
 }
 
 // stranger is the entry of every word that the lexicon does not know.
@@ -160,7 +172,7 @@ func (l *lexicon) enter() {
 	}
 	for e := range l.entries.all() {
 		w := e.word
-		e.bare = vowelless(w)
+		e.bare, e.signs, e.flat = vowelless(w), !e.sign.none(), e.unit != ""
 		e.cues = e.cue.any()
 		for _, p := range e.parted {
 			e.cues |= p.cues

@@ -104,13 +104,17 @@ func listsOf(lists []phraseSet) map[string]*listSet {
 	return sets
 }
 
-// enterLeads gives the words that a phrase of two words or more begins with the lists that it stands in.
+// enterLeads gives the words that a phrase of two words or more begins with the lists that it stands in, and marks those
+// that go on with one.
 func (l *lexicon) enterLeads() {
 	for x, words := range l.lists {
 		for phrase := range words {
-			w, _, more := strings.Cut(phrase, " ")
+			w, rest, more := strings.Cut(phrase, " ")
 			if !more {
 				continue
+			}
+			for next := range strings.SplitSeq(rest, " ") {
+				l.entry(next).follows = true
 			}
 			e := l.entry(w)
 			if e.leads == nil {

@@ -216,6 +216,15 @@ func (l *lexicon) misspelt(w string, into []int32, at int) []int32 {
 // half the other's number, so that they sort by both. Words that share a hash are told apart by their distance.
 type deletion uint64
 
+// hashOf returns the hash of a word: FNV-1a.
+func hashOf(w string) uint32 {
+	h := uint32(2166136261)
+	for i := range len(w) {
+		h = (h ^ uint32(w[i])) * 16777619
+	}
+	return h
+}
+
 // lessOne returns the hash of a word without its letter k.
 func lessOne(w string, k int) uint32 { return hashOf(w[:k] + w[k+1:]) }
 

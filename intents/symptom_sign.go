@@ -126,10 +126,13 @@ func (m *message) signsOf(i int) signSet {
 			continue
 		}
 		e := m.p.lex.of(t)
-		if e.sign.none() && it.n == 1 && it.tags != nil && it.text != t.text {
+		if !e.signs && it.n == 1 && it.tags != nil && it.text != t.text {
 			e = m.p.lex.look(it.text) // "prt" is a port here, and no other word
-		} else if e.sign.none() {
+		} else if !e.signs {
 			e = m.signedInstead(t, e)
+		}
+		if !e.signs {
+			continue
 		}
 		set |= e.sign.alone
 		if len(e.sign.pairs) > 0 && k+1 < len(m.toks) && m.toks[k+1].kind == word {
@@ -155,15 +158,15 @@ func (m *message) bySoMuch(i int) bool {
 // signedInstead finds a word with signs that stands behind a token of none: the
 // singular, "the stickers gone", or what it is a misspelling of.
 func (m *message) signedInstead(t *token, e *entry) *entry {
-	if n := len(t.text) - 1; e.one != nil && !e.one.sign.none() {
+	if n := len(t.text) - 1; e.one != nil && e.one.signs {
 		return e.one
 	} else if e == stranger && n > 2 && t.text[n] == 's' {
-		if one := m.p.lex.look(t.text[:n]); !one.sign.none() {
+		if one := m.p.lex.look(t.text[:n]); one.signs {
 			return one
 		}
 	}
 	for _, id := range t.cand {
-		if w := m.p.lex.byID[id]; !w.sign.none() {
+		if w := m.p.lex.byID[id]; w.signs {
 			return w
 		}
 	}
