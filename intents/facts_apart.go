@@ -326,7 +326,9 @@ func (f *factScan) toDoIt(i int) int {
 // needs tells where a need of a thing ends that is told from i on, 0 for none: "needs a new prv".
 func (f *factScan) needs(i int) int {
 	toks := f.toks
-	if toks[i].kind != word || !oneOf(toks[i].text, "needs", "need", "necesita", "ocupa") {
+	switch toks[i].text {
+	case "needs", "need", "necesita", "ocupa":
+	default:
 		return 0
 	}
 	for k := i + 1; k < min(i+5, len(toks)) && toks[k].kind == word; {
@@ -479,7 +481,7 @@ func (f *factScan) span(i int) int {
 		return i + 2
 	case e.lists.has(listTomorrow):
 		return i + 1
-	case isWeekday(toks[i].text):
+	case e.keys&keyDay != 0 && isWeekday(toks[i].text):
 		return i + 1
 	case oneOf(toks[i].text, "in", "en") && i+1 < len(toks) && (toks[i+1].kind == number || f.p.lex.of(&toks[i+1]).lists.has(listOne)) && days(i+2):
 		return i + 3

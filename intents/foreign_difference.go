@@ -4,6 +4,8 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
+	listOffByThat = listOf("off by that much")
+	listThanThat  = listOf("off by that much with its unit")
 	listWishes    = listOf("wishes")
 	listCallsIt   = listOf("calls it")
 	listAverages  = listOf("averages")
@@ -19,7 +21,7 @@ var wayGate = onlyWith(cHint, "shift", "way")
 
 // differences tell that a number is a difference, a limit or a value from memory.
 var differences = numberRulesOf([]numberRule{
-	{(*message).differenceBehind, "a difference", alwaysOpen},
+	{(*message).differenceBehind, "a difference", gateOf(opener{words: []string{"off"}, lists: []list{listOffByThat, listThanThat}})},
 	{(*message).relative, "a difference", onlyWithList(listRelativeTo)},
 	{(*message).worthSoMuch, "a difference", onlyWithWords("worth")},
 	{(*message).wished, "what somebody wants", onlyWithWords("what")},
@@ -145,17 +147,14 @@ func (m *message) differenceBehind(i int) bool {
 	if m.says(i+1, "mas") && m.says(i+2, "o") && m.says(i+3, "menos") {
 		return false // "unas 72 libras más o menos"
 	}
-	switch strings.TrimSuffix(m.text(i+1), " than") {
-	case "off":
+	switch {
+	case m.text(i+1) == "off":
 		return pressureUnit(m.items[i].unit) &&
 			!strings.HasPrefix(m.text(i+2), "the") && !m.points(i+2) && !m.is(i+2, cPlace, "")
-	case "low", "high", "short", "more", "mas", "too":
+	case m.inList(i+1, listThanThat):
 		return pressureUnit(m.items[i].unit)
-	case "drop", "loss", "higher", "lower", "less", "difference", "apart", "swing", "jump", "increase", "decrease", "rise", "climb", "gain", "spread",
-		"menos", "increments", "shy", "difference between", "point drop":
-		return true
 	}
-	return false
+	return m.inList(i+1, listOffByThat)
 }
 
 // gaugeEnd tells whether the number at i is the highest that a gauge shows: "gauge only goes up

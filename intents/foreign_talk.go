@@ -119,8 +119,14 @@ func (m *message) aThing(i int) bool {
 	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken && !moved
 }
 
+// wheelGate is that of rules about a wheel told by its corner: with a seat beside it, or with what the crew drives.
+var wheelGate = gateOf(opener{values: map[class][]string{cAside: {"ours"}}, lists: []list{listSeats, listVehicles}})
+
 // ofTyres tells whether the number at i is the pressure of a tyre or of a bottle of gas.
 func (m *message) ofTyres(i int) bool {
+	if m.shut(wheelGate) && !m.holdsKey(keyTyre) {
+		return false
+	}
 	if m.ofWheel(i) || m.secondTyre(i) {
 		return true
 	}

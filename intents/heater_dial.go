@@ -18,7 +18,7 @@ const oldDial = "old setting of the heater"
 // 120", "turned the heater down from 140 to 120". The old setting is left out.
 func (m *message) dialled(i int) (role, string, bool) {
 	it := &m.items[i]
-	if it.unit == "" && it.within(20, 100) && m.says(i+1, "on", "en") && m.rightTag(i, 4, cPart, "thermostat") >= 0 &&
+	if m.kinds.has(cPart) && it.unit == "" && it.within(20, 100) && m.says(i+1, "on", "en") && m.rightTag(i, 4, cPart, "thermostat") >= 0 &&
 		m.sentenceIs(it.sent, cItem, "prv") && !m.heaterIn(it.sent) && !m.pointInClause(i) && m.verbLeft(i, 9, "set") == nil {
 		return roleSetting, "on the regulator's dial", true // "PRV from 2014, 55 on the dial"
 	}

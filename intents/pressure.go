@@ -279,9 +279,15 @@ func (m *message) afterItsTap(i int) bool {
 	return next == m.sents[s].to || m.meets(next, setOf(cSym, cStatic, cFlowing, cState)) || m.is(next, cItem, "heater") || m.flowTag(next) != ""
 }
 
+// toComeGate is that of what leads to a pressure still to come.
+var toComeGate = onlyWithWords("to", "up to", "down to", "back to")
+
 // toCome tells whether the number at i is what something is to be brought to: "will pump
 // the tank up to 60 Thursday".
 func (m *message) toCome(i int) bool {
+	if m.shut(toComeGate) {
+		return false
+	}
 	if m.text(i-2) == "to" && m.says(i-1, "hit", "reach", "make") {
 		need := func(k int) bool { return m.is(k, cWill, "") || m.says(k, "need", "needs", "short") }
 		return m.left(i, 8, true, need) >= 0 // "need 1 more to hit 60"

@@ -43,7 +43,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		return roleTo, "from … until", true
 	}
 	// "set the PRV to 60, was 95"
-	if m.wasBefore(i) {
+	if m.gave(roleTo) && m.wasBefore(i) {
 		p := m.prevNum(i)
 		if p >= i-9 && m.numIs(p, roleTo) && !m.houseNear(i) && !m.placeBetween(p, i) && !m.pointAt(i+1) && !m.pointIn(m.items[i].seg, i) {
 			m.items[i].owner = m.items[p].owner

@@ -89,10 +89,13 @@ func (m *message) labelBefore(i int) int {
 
 const regulatorsOwn = "a regulator's, set or measured"
 
+// regulatorGate is that of rules of a regulator by its name.
+var regulatorGate = onlyWith(cItem, "prv")
+
 // ofRegulatorAlone tells whether the number at i is told of a regulator and nothing says whether
 // it is what that is set to or what a gauge showed, and on which side: "prv 62", "reg reads 70".
 func (m *message) ofRegulatorAlone(i int) bool {
-	if !m.settingLike(i) || m.pointAt(i+1) {
+	if m.shut(regulatorGate) || !m.settingLike(i) || m.pointAt(i+1) {
 		return false
 	}
 	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == regulatorsOwn {
@@ -123,10 +126,13 @@ func (m *message) leftSo(i int) bool {
 	}) >= 0
 }
 
+// untouchedGate is that of what nobody touched.
+var untouchedGate = onlyWithList(listUntouched)
+
 // untouchedAt tells whether the number at i is told behind a regulator that nobody touched: "didn't touch the
 // prv, it's at 58", "no le moví a la reguladora, está en 58".
 func (m *message) untouchedAt(i int) bool {
-	if !m.kinds.has(cItem) {
+	if m.shut(untouchedGate) {
 		return false
 	}
 	k := i - 1

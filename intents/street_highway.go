@@ -2,8 +2,14 @@ package intents
 
 import "strings"
 
+// listNumberedWays are the words that highwayKind knows the name of a numbered way to begin with.
+var listNumberedWays = listOf("begins a numbered way")
+
 // highway reads "CR 119", "US Hwy 30", "State Highway 16".
 func (p *Parser) highway(toks []token, j int) (street, bool) {
+	if !p.lex.of(&toks[j]).lists.has(listNumberedWays) {
+		return street{}, false
+	}
 	kind, k := highwayKind(toks, j)
 	if kind == "" || k >= len(toks) {
 		return street{}, false

@@ -96,9 +96,15 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 	return "", false
 }
 
+// rewriteGate is that of numbers that are to be made others.
+var rewriteGate = gateOf(opener{words: []string{"make that", "change that", "my", "mi"}, lists: []list{listRewrites}})
+
 // rewritten tells whether the number at i, sent before, is told to be made the next one: "make my 83 a
 // 63, kitchen", "change the 83 to a 63".
 func (m *message) rewritten(i int) bool {
+	if m.shut(rewriteGate) && !m.hasAsk(AskCorrect) {
+		return false
+	}
 	k := i + 1
 	switch {
 	case m.says(i-1, "make that", "change that"):
