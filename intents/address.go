@@ -79,9 +79,9 @@ func (p *Parser) addresses(toks []token, out []address) []address {
 				out = append(out, a)
 				i = a.to - 1
 			}
-		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet)):
+		case t.kind == word && (t.caps || p.lex.of(t).heads || i > 0 && p.lex.of(&toks[i-1]).toStreet):
 			a, ok := p.numberLast(toks, i)
-			if led := i > 0 && p.lex.of(&toks[i-1]).lists.has(listBeforeStreet); !ok && (led || t.caps) {
+			if led := i > 0 && p.lex.of(&toks[i-1]).toStreet; !ok && (led || t.caps) {
 				a, ok = p.streetFirst(toks, i, led)
 			}
 			if ok {

@@ -161,6 +161,9 @@ func (m *message) heldNumber(s int) int {
 	if first >= se.to || m.items[first].num != nil || se.question {
 		return -1
 	}
+	if e := m.entryOf(first); !e.mayStart && !e.lists.has(listBotHolds) && !e.leads.has(listBotHolds) {
+		return -1
+	}
 	p := m.phraseFrom(first, se.to)
 	if !p.take(listBotHolds) {
 		return -1

@@ -38,8 +38,14 @@ func (m *message) turned(i int) bool {
 	return m.says(i-1, "up", "down") || !m.towards(i-1) && m.text(i-1) != "at"
 }
 
+// alteredGate is that of words of a change that lead to one of its numbers.
+var alteredGate = gateOf(opener{words: []string{"->", "to", "down to"}, lists: []list{listSetAt}})
+
 // altered reads the numbers of a change; ok when item i is one of them.
 func (m *message) altered(i int) (role, string, bool) {
+	if m.shut(alteredGate) && !m.gave(roleTo) {
+		return 0, "", false
+	}
 	it := &m.items[i]
 	if it.unit != "" && !pressureUnit(it.unit) || it.num.decimals == 0 && it.value < 10 && it.unit == "" {
 		return 0, "", false

@@ -6,10 +6,13 @@ var (
 	listUpAtN    = listOf("up at a setting")
 )
 
+// wasDialledGate is that of what something had been set to.
+var wasDialledGate = onlyWithList(listWasSet, listHadItSet)
+
 // wasDialled reads the number at i as what the regulator was set to before the deed told first:
 // "backed the prv off, it was dialed at 90", "eased it down, last guy had it cranked to 100".
 func (m *message) wasDialled(i int) (role, string, bool) {
-	if !m.settingLike(i) || m.pointInClause(i) {
+	if m.shut(wasDialledGate) || !m.settingLike(i) || m.pointInClause(i) {
 		return 0, "", false
 	}
 	k := i - 1

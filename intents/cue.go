@@ -149,7 +149,7 @@ func (m *message) cuesIn(s int) cueSet {
 			}
 		default:
 			for k := it.tok; k < it.tok+it.n; k++ {
-				if m.toks[k].kind == word {
+				if t := &m.toks[k]; t.kind == word && m.p.lex.of(t).cues != 0 {
 					se.cues |= m.wordCues(k)
 				}
 			}

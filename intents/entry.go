@@ -39,6 +39,7 @@ type flags struct {
 	never    bool // never inside a street's name
 	heads    bool // begins a street's name of two words
 	calle    bool // begins a street's name in Spanish
+	toStreet bool // may lead to a street's name
 	number   bool // stands in a number told in words
 	bare     bool // it has no vowel
 	thanks   bool // a word of thanks that may end a message
@@ -169,6 +170,9 @@ func (l *lexicon) enter() {
 	l.enterGlances()
 	for w := range l.lists[listSpanishStreets] {
 		l.entry(w).calle = true
+	}
+	for w := range l.lists[listBeforeStreet] {
+		l.entry(w).toStreet = true
 	}
 	for e := range l.entries.all() {
 		w := e.word

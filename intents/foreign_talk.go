@@ -61,6 +61,9 @@ func (m *message) ofHeating(i int) bool {
 // saidInUnits tells whether the number at i says the one before it again in another unit: "72 psi
 // (5 bar)", "420 kPa, that's 61".
 func (m *message) saidInUnits(i int) bool {
+	if !m.gave(roleReading) {
+		return false
+	}
 	p := m.prevNum(i)
 	if p < 0 || p < i-4 || !m.numIs(p, roleReading) || m.pointAt(i+1) {
 		return false

@@ -29,7 +29,7 @@ func (m *message) deniedSites() {
 // "instead of", "no era la".
 func (m *message) deniedFrom(i int) int {
 	k := i - 1
-	for k > 0 && oneOf(m.toks[k].text, "the", "at", "el", "la", "en") {
+	for k > 0 && articled(m.toks[k].text) {
 		k--
 	}
 	if k < 0 || !slices.ContainsFunc(m.toks[k].cand, func(id int32) bool { return m.p.lex.byID[id].denies }) {
@@ -132,6 +132,15 @@ func (m *message) movesReport() {
 	if len(m.asks)+len(m.readings)+len(m.work)+len(m.plans)+len(m.symptoms)+len(m.equipment) == 0 {
 		m.addAsk(0, AskCorrect)
 	}
+}
+
+// articled tells whether a word leads from a denial to the street line: "not at 24 Pine".
+func articled(w string) bool {
+	switch w {
+	case "the", "at", "el", "la", "en":
+		return true
+	}
+	return false
 }
 
 // houseRight tells whether the chosen street line is said to be the right one, in place of a

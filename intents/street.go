@@ -220,7 +220,11 @@ func (w *streetWalk) suffixAhead() bool {
 		k++
 	}
 	for ; k < len(w.toks) && k < w.name+longestName; k++ {
-		if w.p.lex.of(&w.toks[k]).suffix != "" {
+		t := &w.toks[k]
+		if t.kind == mark && !(t.glued && (t.text == "-" || t.text == ".")) {
+			return false // a name goes on behind no other
+		}
+		if w.p.lex.of(t).suffix != "" {
 			return true
 		}
 	}

@@ -199,6 +199,9 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	if p.lex.of(t).never {
 		return false
 	}
+	if words == 0 && !t.caps && !p.lex.of(t).heads && t.text != "main" && !saint(t.text) && p.term(w.toks, k) {
+		return false // "92 rear tap": so begin most words behind a number that is no house's
+	}
 	if words > 0 && p.lex.of(t).lists.has(listLinking) && p.lex.of(&w.toks[w.name]).heads && k+1 < len(w.toks) && w.toks[k+1].kind == word {
 		return true // "2019 vista del sol"
 	}
