@@ -129,7 +129,7 @@ func (t *turn) askedBefore(f intents.Frame, here store.SiteRecord) (s store.Site
 		return s, false, nil
 	}
 	before, found, err := t.tx.SaidBefore(t.m)
-	if err != nil || !found || before.Site == 0 || before.Frame == nil || t.m.At.Sub(before.At) > t.opt.Memory {
+	if err != nil || !found || before.State != store.Taken || before.Site == 0 || before.Frame == nil || t.m.At.Sub(before.At) > t.opt.Memory {
 		return s, false, err
 	}
 	var asked intents.Frame

@@ -280,6 +280,9 @@ func (t *turn) undoAgain(list []store.Message) error {
 		if site.ID == 0 {
 			continue
 		}
+		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
+			return err
+		}
 		if err := t.rejudge(site, m); err != nil {
 			return err
 		}

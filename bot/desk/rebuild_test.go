@@ -314,3 +314,26 @@ func TestARebuildKeepsWhatPeopleDecided(t *testing.T) {
 		t.Errorf("an alert that nobody touched and that no longer follows is still open:\n%s", after)
 	}
 }
+
+// Words that take a report back are about its house, also where their writer has just
+// put another one right.
+func TestAnUndoIsFiledWhereItsReportWas(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	s.says("ben", "61 laundry, heater idle, 123 Elm")
+	report := s.says("ana", "160 rear bibb, heater idle, 9 Oak Ct")
+	righted := s.says("ana", "make it 82")
+	s.edits(righted, "yes")
+	s.edits(report, "64 rear bibb, heater idle, 123 Elm")
+	s.says("ana", "scratch that")
+	before := s.derived()
+	if !strings.Contains(before, `message 6 taken site 1 by 0  {"site":null,"statements":[{"kind":"ask","about":"undo"}]}`) {
+		t.Errorf("the undo is filed elsewhere:\n%s", before)
+	}
+	if _, changes := s.rebuild(false); len(changes) > 0 {
+		t.Errorf("a rebuild makes different: %+v", changes)
+	}
+	if after := s.derived(); after != before {
+		t.Errorf("a rebuild changes\n%s\nto\n%s", before, after)
+	}
+}

@@ -155,6 +155,8 @@ func saysElsewhere(text string) bool {
 	return false
 }
 
+// takeBack takes back what a message reported. The message that does is about the
+// same house, wherever its writer has been since.
 func (t *turn) takeBack(m store.Message) error {
 	site, err := t.withdraw(m, store.Retracted)
 	if err != nil {
@@ -162,6 +164,9 @@ func (t *turn) takeBack(m store.Message) error {
 	}
 	if site.ID == 0 {
 		return t.say(Body{Lead: t.words().NothingToUndo})
+	}
+	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
+		return err
 	}
 	if err := t.rejudge(site, m); err != nil {
 		return err
