@@ -22,13 +22,9 @@ func RaisesAlert(f assess.Finding) bool {
 	return false
 }
 
-// alert raises the house's alert, brings more evidence to an open one, settles
-// it by a fair reading in the band, or ends it when the report that raised it
-// no longer says so.
-func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment, visit assess.Visit) error {
-	if t.opt.Dispatch == "" {
-		return nil
-	}
+// callsFor are the codes of the findings that call for a dispatcher, separated by
+// blanks, and how urgent they are.
+func (t *turn) callsFor(a assess.Assessment) (string, assess.Urgency) {
 	var codes []string
 	urgency := assess.Soon
 	for _, f := range a.Findings {
@@ -40,6 +36,17 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		}
 	}
 	slices.Sort(codes)
+	return strings.Join(codes, " "), urgency
+}
+
+// alert raises the house's alert, brings more evidence to an open one, settles
+// it by a fair reading in the band, or ends it when the report that raised it
+// no longer says so.
+func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment, visit assess.Visit) error {
+	if t.opt.Dispatch == "" {
+		return nil
+	}
+	codes, urgency := t.callsFor(a)
 	open, found, err := t.tx.OpenAlert(site.ID)
 	if err != nil {
 		return err
@@ -58,28 +65,13 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		gone = source.State != store.Taken || source.ID == m.ID
 	}
 	switch {
-	case len(codes) > 0 && !found:
-		return t.raise(store.Alert{Site: site.ID, Codes: strings.Join(codes, " "), Urgency: urgency, RaisedAt: t.m.At, Source: m.ID, State: "raised", Change: 1})
-	case len(codes) > 0:
-		worse := urgency == assess.Now && open.Urgency != assess.Now
-		told, err := t.told(open)
-		if err != nil {
-			return err
-		}
-		open.Codes, open.Urgency = strings.Join(codes, " "), urgency
+	case codes != "" && !found:
+		return t.raise(store.Alert{Site: site.ID, Codes: codes, Urgency: urgency, RaisedAt: t.m.At, Source: m.ID, State: "raised", Change: 1})
+	case codes != "":
 		if gone {
 			open.Source = m.ID
 		}
-		if err := t.changeAlert(open, "evidence", said); err != nil {
-			return err
-		}
-		switch {
-		case !told:
-			return t.tellInTime(open)
-		case worse:
-			return t.watchClaim(open, "now")
-		}
-		return nil
+		return t.bring(open, codes, urgency, said)
 	case found && gone:
 		return t.endWithdrawn(open, w.ReasonCorrected)
 	case found && a.Band == assess.BandIn && a.HousePSI != nil:
@@ -87,6 +79,26 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		return t.changeAlert(open, "settled", fmt.Sprintf(w.Settled, number(*a.HousePSI)))
 	case found:
 		return t.changeAlert(open, "evidence", said) // it calls for nobody by itself, and settles nothing
+	}
+	return nil
+}
+
+// bring brings an open alert up to what the house calls for now.
+func (t *turn) bring(open store.Alert, codes string, urgency assess.Urgency, said string) error {
+	worse := urgency == assess.Now && open.Urgency != assess.Now
+	told, err := t.told(open)
+	if err != nil {
+		return err
+	}
+	open.Codes, open.Urgency = codes, urgency
+	if err := t.changeAlert(open, "evidence", said); err != nil {
+		return err
+	}
+	switch {
+	case !told:
+		return t.tellInTime(open)
+	case worse:
+		return t.watchClaim(open, "now")
 	}
 	return nil
 }

@@ -211,21 +211,11 @@ func (t *turn) pressElsewhere(p press) error {
 
 // elsewhere takes a report off its house and asks for the right one.
 func (t *turn) elsewhere(m store.Message) error {
-	r, reported, err := t.tx.ReportOf(m.ID)
-	if err != nil || !reported {
+	gone, err := t.drop(m)
+	if err != nil || gone.Site == 0 {
 		return err
 	}
-	if _, err := t.tx.DropReport(m.ID); err != nil {
-		return err
-	}
-	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
-		return err
-	}
-	site, err := t.tx.Site(r.Site)
-	if err != nil {
-		return err
-	}
-	if err := t.rejudge(site, m); err != nil {
+	if err := t.rejudge(gone); err != nil {
 		return err
 	}
 	t.person.Site = 0

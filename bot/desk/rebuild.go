@@ -130,7 +130,7 @@ func (d *Desk) again(tx *store.Tx, r *store.Replay, m store.Message, out *Rebuil
 // editAgain takes back what an edit took the place of, does what the edit says,
 // and judges the houses anew that have lost a report.
 func (t *turn) editAgain(revised []store.Message, do func() error) error {
-	left := make([]store.SiteRecord, len(revised))
+	left := make([]store.Report, len(revised))
 	for i, was := range revised {
 		var err error
 		if left[i], err = t.withdraw(was, store.Replaced); err != nil {
@@ -140,11 +140,8 @@ func (t *turn) editAgain(revised []store.Message, do func() error) error {
 	if err := do(); err != nil {
 		return err
 	}
-	for i, site := range left {
-		if site.ID == 0 {
-			continue
-		}
-		if err := t.rejudge(site, revised[i]); err != nil {
+	for _, gone := range left {
+		if err := t.rejudge(gone); err != nil {
 			return err
 		}
 	}
@@ -210,7 +207,10 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err != nil {
 			return err
 		}
-		from := m.Site
+		old, _, err := t.tx.ReportOf(m.ID)
+		if err != nil {
+			return err
+		}
 		m.Frame = c.Frame
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
@@ -228,14 +228,10 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 			return err
 		}
-		if from == 0 || from == site.Named || from == site.ID {
+		if old.Site == site.Named && old.Day == f.Visit(t.dayOf(m)).Date {
 			continue
 		}
-		left, err := t.tx.Site(from)
-		if err != nil {
-			return err
-		}
-		if err := t.rejudge(left, m); err != nil {
+		if err := t.rejudge(old); err != nil {
 			return err
 		}
 	}
@@ -273,17 +269,21 @@ func (t *turn) undoAgain(list []store.Message) error {
 		return err
 	}
 	for _, m := range list {
-		site, err := t.withdraw(m, store.Retracted)
+		gone, err := t.withdraw(m, store.Retracted)
 		if err != nil {
 			return err
 		}
-		if site.ID == 0 {
+		if gone.Site == 0 {
 			continue
+		}
+		site, err := t.tx.Site(gone.Site)
+		if err != nil {
+			return err
 		}
 		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 			return err
 		}
-		if err := t.rejudge(site, m); err != nil {
+		if err := t.rejudge(gone); err != nil {
 			return err
 		}
 	}

@@ -15,14 +15,14 @@ func (t *turn) edited(about store.Message) error {
 	if about.ID == 0 {
 		return t.read()
 	}
-	site, err := t.withdraw(about, store.Replaced)
+	gone, err := t.withdraw(about, store.Replaced)
 	if err != nil {
 		return err
 	}
-	if err := t.read(); err != nil || site.ID == 0 {
+	if err := t.read(); err != nil {
 		return err
 	}
-	return t.rejudge(site, about)
+	return t.rejudge(gone)
 }
 
 // retract follows a deletion: the report goes, the words stay on record.
@@ -30,39 +30,43 @@ func (t *turn) retract(about store.Message) error {
 	if about.ID == 0 || about.Frame == nil {
 		return nil
 	}
-	site, err := t.withdraw(about, store.Retracted)
-	if err != nil || site.ID == 0 {
+	gone, err := t.withdraw(about, store.Retracted)
+	if err != nil || gone.Site == 0 {
 		return err
 	}
-	if err := t.rejudge(site, about); err != nil {
+	if err := t.rejudge(gone); err != nil {
+		return err
+	}
+	site, err := t.tx.Site(gone.Site)
+	if err != nil {
 		return err
 	}
 	return t.reword(Body{Lead: fmt.Sprintf(t.words().Undone, siteLine(site.Site))})
 }
 
-// withdraw takes back what a message reported, with the follow-ups that came
-// from it; it returns the house, without an id when nothing was reported.
-func (t *turn) withdraw(m store.Message, to store.MessageState) (site store.SiteRecord, err error) {
-	r, reported, err := t.tx.ReportOf(m.ID)
-	if err != nil {
-		return site, err
-	}
+// withdraw takes back what a message reported, with what followed from it; it
+// returns the report, without a house when there was none.
+func (t *turn) withdraw(m store.Message, to store.MessageState) (gone store.Report, err error) {
 	if err := t.tx.Revise(m.ID, to, t.m.ID); err != nil {
-		return site, err
+		return gone, err
 	}
-	if !reported {
-		return site, nil
+	return t.drop(m)
+}
+
+// drop takes a report off its house, with the follow-ups that came from it and
+// the end of the alert that it settled.
+func (t *turn) drop(m store.Message) (gone store.Report, err error) {
+	gone, reported, err := t.tx.ReportOf(m.ID)
+	if err != nil || !reported {
+		return store.Report{}, err
 	}
 	if _, err := t.tx.DropReport(m.ID); err != nil {
-		return site, err
+		return gone, err
 	}
 	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
-		return site, err
+		return gone, err
 	}
-	if err := t.reopen(m); err != nil {
-		return site, err
-	}
-	return t.tx.Site(r.Site)
+	return gone, t.reopen(m)
 }
 
 // reopen opens the alert again that m's report settled. It says nothing yet:
@@ -87,11 +91,18 @@ func (t *turn) reopen(m store.Message) error {
 	return nil
 }
 
-// rejudge judges a house anew from which m's report was withdrawn, and puts its
-// alert right: one that only that report called for ends, one that it settled
-// is open again.
-func (t *turn) rejudge(site store.SiteRecord, m store.Message) error {
-	a, _, err := t.judge(site, t.dayOf(m), true)
+// rejudge judges a house anew that has lost a report, and puts its alert right:
+// it says what the reports that are left call for, and ends when those that
+// called for it are gone; one that the lost report settled is open again.
+func (t *turn) rejudge(gone store.Report) error {
+	if gone.Site == 0 {
+		return nil
+	}
+	site, err := t.tx.Site(gone.Site)
+	if err != nil {
+		return err
+	}
+	a, _, err := t.judge(site, gone.Day, true)
 	if err != nil {
 		return err
 	}
@@ -99,22 +110,47 @@ func (t *turn) rejudge(site store.SiteRecord, m store.Message) error {
 	if err != nil || !found {
 		return err
 	}
+	stands, err := t.standsAt(open.Source, site)
+	if err != nil {
+		return err
+	}
+	codes, urgency := t.callsFor(a)
+	said := t.shopWords().ReportChanged
 	if open.ID == t.reopened {
-		return t.showAlert(open, t.shopWords().OpenAgain)
+		said = t.shopWords().OpenAgain
 	}
-	if open.Source != m.ID {
-		return nil
-	}
-	for _, f := range a.Findings {
-		if t.opt.Alerts(f) {
-			return t.showAlert(open, t.shopWords().ReportChanged)
+	switch {
+	case codes == "" && !stands:
+		why := t.shopWords().ReasonWithdrawn
+		if t.m.Kind == store.Edited {
+			why = t.shopWords().ReasonCorrected
 		}
+		return t.endWithdrawn(open, why)
+	case codes != "" && !stands:
+		left, found, err := t.tx.LastReport(site.ID)
+		if err != nil {
+			return err
+		}
+		if found {
+			open.Source = left.Message
+		}
+		return t.bring(open, codes, urgency, said)
+	case codes != "" && (codes != open.Codes || urgency != open.Urgency):
+		return t.bring(open, codes, urgency, said)
+	case open.ID == t.reopened:
+		return t.showAlert(open, said)
 	}
-	why := t.shopWords().ReasonWithdrawn
-	if t.m.Kind == store.Edited {
-		why = t.shopWords().ReasonCorrected
+	return nil
+}
+
+// standsAt tells whether a message still reports on a house.
+func (t *turn) standsAt(message int64, site store.SiteRecord) (bool, error) {
+	r, reported, err := t.tx.ReportOf(message)
+	if err != nil || !reported {
+		return false, err
 	}
-	return t.endWithdrawn(open, why)
+	at, err := t.tx.Site(r.Site)
+	return at.ID == site.ID, err
 }
 
 // undo takes back the report that the person means; with the words for another
@@ -158,17 +194,21 @@ func saysElsewhere(text string) bool {
 // takeBack takes back what a message reported. The message that does is about the
 // same house, wherever its writer has been since.
 func (t *turn) takeBack(m store.Message) error {
-	site, err := t.withdraw(m, store.Retracted)
+	gone, err := t.withdraw(m, store.Retracted)
 	if err != nil {
 		return err
 	}
-	if site.ID == 0 {
+	if gone.Site == 0 {
 		return t.say(Body{Lead: t.words().NothingToUndo})
+	}
+	site, err := t.tx.Site(gone.Site)
+	if err != nil {
+		return err
 	}
 	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
 		return err
 	}
-	if err := t.rejudge(site, m); err != nil {
+	if err := t.rejudge(gone); err != nil {
 		return err
 	}
 	if err := t.mark(m, MarkNone); err != nil {
@@ -258,12 +298,8 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 		t.changed = t.difference(t.dayOf(m), was, f, from, site)
 	}
 	m.Frame, m.Site = raw, siteID
-	if err := t.report(m, f, site, false); err != nil || !reported || old.Site == siteID {
+	if err := t.report(m, f, site, false); err != nil || !reported || old.Site == siteID && old.Day == f.Visit(t.dayOf(m)).Date {
 		return err
 	}
-	from, err := t.tx.Site(old.Site)
-	if err != nil {
-		return err
-	}
-	return t.rejudge(from, m)
+	return t.rejudge(old)
 }
