@@ -1,7 +1,9 @@
 package store
 
 import (
+	"encoding/json"
 	"errors"
+	"fmt"
 	"time"
 
 	"lazyhand/assess"
@@ -76,18 +78,122 @@ var keepFollowUp = `INSERT INTO follow_up (id, site, action, due, why, owner, so
 	ON CONFLICT (id) DO UPDATE SET was = CASE WHEN source <> excluded.source THEN ` + earlier + ` ELSE was END,
 		due = excluded.due, why = excluded.why, owner = excluded.owner, source = excluded.source, urgency = excluded.urgency, posted = '', stray = excluded.stray`
 
+// KeepSettled leaves a follow-up that a message asked for at a house done where
+// that message is put right, or another wording takes its place, and asks for it
+// anew by a day that is no sooner; kept is false when there is none.
+func (tx *Tx) KeepSettled(site int64, action assess.Action, was, now int64, due assess.Date) (kept bool, err error) {
+	n, err := tx.exec(keepSettled, site, action, was, now, due.String())
+	return n > 0, err
+}
+
+var keepSettled = `UPDATE follow_up SET source = ?4, stray = max((SELECT m.site FROM message m WHERE m.id = ?4) IS NOT site,
+		(SELECT m.site FROM message m WHERE m.id = ended_by) IS NOT site)
+	WHERE id = (SELECT max(f.id) FROM follow_up f WHERE ` + beside("f", "?1") + ` AND f.source = ?3 AND f.action = ?2 AND f.state = 'done' AND f.due <= ?5)`
+
 // TakeBackFollowUps undoes what a withdrawn message did: what it asked for
-// goes, what it moved goes back, what it settled is open again.
+// goes, what it moved goes back, what it settled is open again. Nothing goes back
+// to it, or is open again for it.
 func (tx *Tx) TakeBackFollowUps(message int64, at time.Time) error {
+	if err := tx.forgetReason(message); err != nil {
+		return err
+	}
 	if _, err := tx.exec(goBack, message); err != nil {
 		return err
 	}
 	if _, err := tx.exec(dropAsked, message, millis(at)); err != nil {
 		return err
 	}
-	_, err := tx.exec(openAgain, message)
-	return err
+	var again []int64
+	err := each(tx, func(scan func(...any) error) error {
+		var id int64
+		err := scan(&id)
+		again = append(again, id)
+		return err
+	}, openAgain, message)
+	if err != nil {
+		return err
+	}
+	for _, id := range again {
+		var source int64
+		gone, err := tx.one([]any{&source}, `SELECT f.source FROM follow_up f JOIN message m ON m.id = f.source WHERE f.id = ? AND m.state IN ('replaced', 'retracted')`, id)
+		if err != nil {
+			return err
+		}
+		if !gone {
+			continue
+		}
+		if _, err := tx.exec(goBack, source); err != nil {
+			return err
+		}
+		if _, err := tx.exec(dropAsked, source, millis(at)); err != nil {
+			return err
+		}
+	}
+	return nil
 }
+
+// reason is the state of a follow-up that a newer reason took the place of, see
+// earlier; Was is the one before that.
+type reason struct {
+	Due     string  `json:"due"`
+	Why     string  `json:"why"`
+	Owner   string  `json:"owner"`
+	Source  int64   `json:"source"`
+	Urgency string  `json:"urgency"`
+	Posted  string  `json:"posted"`
+	Was     *reason `json:"was"`
+}
+
+// without is the reasons but for those of a message.
+func (r *reason) without(message int64) (left *reason, changed bool) {
+	if r == nil {
+		return nil, false
+	}
+	r.Was, changed = r.Was.without(message)
+	if r.Source == message {
+		return r.Was, true
+	}
+	return r, changed
+}
+
+// forgetReason takes a message out of the reasons that follow-ups of its house
+// would go back to.
+func (tx *Tx) forgetReason(message int64) error {
+	type kept struct {
+		id  int64
+		was string
+	}
+	list, err := all(tx, func(scan func(...any) error) (k kept, err error) {
+		return k, scan(&k.id, &k.was)
+	}, reasonsBeside, message)
+	if err != nil {
+		return err
+	}
+	for _, k := range list {
+		var r *reason
+		if err := json.Unmarshal([]byte(k.was), &r); err != nil {
+			return fmt.Errorf("read the reasons of follow-up %d: %w", k.id, err)
+		}
+		left, changed := r.without(message)
+		if !changed {
+			continue
+		}
+		raw, err := json.Marshal(left)
+		if err != nil {
+			return err
+		}
+		if _, err := tx.exec(`UPDATE follow_up SET was = ? WHERE id = ?`, string(raw), k.id); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// reasonsBeside are the follow-ups with earlier reasons of the house that a message
+// is filed under, the first argument, under whichever of its names.
+var reasonsBeside = `SELECT f.id, f.was FROM message m JOIN site n ON n.id = m.site
+	JOIN site h ON h.id IN (SELECT ifnull(n.joined, n.id) UNION ALL SELECT id FROM site WHERE joined = ifnull(n.joined, n.id))
+	CROSS JOIN follow_up f ON ` + beside("f", "h.id") + ` WHERE m.id = ?1 AND f.was IS NOT NULL AND f.was <> 'null'`
 
 // What follows from a message, the first argument, stands beside the other
 // follow-ups of the house that it is filed under, or is known to be a stray.
@@ -99,7 +205,7 @@ var (
 	openAgain = `UPDATE follow_up SET state = 'open', ended = NULL, ended_by = NULL WHERE id IN
 		(SELECT f.id FROM message m JOIN follow_up f ON ` + beside("f", "m.site") + ` WHERE m.id = ?1 AND f.ended_by = ?1
 		UNION ALL SELECT f.id FROM follow_up f WHERE f.ended = (SELECT at FROM message WHERE id = ?1) AND f.ended_by = ?1 AND f.ended IS NOT NULL AND (f.ended_by IS NULL OR f.stray = 1))
-		AND state = 'done' AND NOT EXISTS (SELECT 1 FROM follow_up o WHERE ` + beside("o", "follow_up.site") + ` AND o.action = follow_up.action AND o.state = 'open')`
+		AND state = 'done' AND NOT EXISTS (SELECT 1 FROM follow_up o WHERE ` + beside("o", "follow_up.site") + ` AND o.action = follow_up.action AND o.state = 'open') RETURNING id`
 	askedBy1 = `(SELECT f.id FROM message m JOIN follow_up f ON ` + beside("f", "m.site") + ` WHERE m.id = ?1 AND f.source = ?1
 		UNION ALL SELECT f.id FROM follow_up f WHERE f.source = ?1 AND f.stray = 1)`
 )

@@ -44,6 +44,11 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 		if days < 0 || days > farthest {
 			continue // the reply says so
 		}
+		if settled, err := t.settledBefore(m, site, p.Action, day.AddDays(days)); err != nil {
+			return err
+		} else if settled {
+			continue
+		}
 		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: p.Action, Due: day.AddDays(days), Why: quote(m.Text), Owner: owner, Source: m.ID, Urgency: assess.Soon})
 		if err != nil {
 			return err
@@ -62,12 +67,40 @@ func (t *turn) plan(m store.Message, f intents.Frame, site store.SiteRecord, a a
 		if said[n.Action] || sooner {
 			continue
 		}
+		if settled, err := t.settledBefore(m, site, n.Action, due); err != nil {
+			return err
+		} else if settled {
+			continue
+		}
 		err := t.tx.KeepFollowUp(store.FollowUp{Site: site.ID, Action: n.Action, Due: due, Why: n.Why, Owner: m.Author, Source: m.ID, Urgency: urgency})
 		if err != nil {
 			return err
 		}
 	}
 	return t.dropSetting(a, open)
+}
+
+// settledBefore tells whether a follow-up that a report calls for was done already,
+// before the report was put right or worded anew: that opens nothing again.
+func (t *turn) settledBefore(m store.Message, site store.SiteRecord, action assess.Action, due assess.Date) (bool, error) {
+	was := []store.Message{m}
+	if m.About != 0 {
+		var err error
+		if was, err = t.tx.WordingsOf(m.About); err != nil {
+			return false, err
+		}
+	} else if m.ID == t.m.ID {
+		return false, nil // it has just been said
+	}
+	for _, w := range was {
+		if w.ID > m.ID {
+			continue
+		}
+		if kept, err := t.tx.KeepSettled(site.ID, action, w.ID, m.ID, due); err != nil || kept {
+			return kept, err
+		}
+	}
+	return false, nil
 }
 
 // renewsPRV tells whether a regulator is to be replaced, and not to be set.

@@ -140,12 +140,7 @@ func (t *turn) editAgain(revised []store.Message, do func() error) error {
 	if err := do(); err != nil {
 		return err
 	}
-	for _, gone := range left {
-		if err := t.rejudge(gone); err != nil {
-			return err
-		}
-	}
-	return nil
+	return t.rejudgeAll(left)
 }
 
 // hear parses the message for the record, without acting on it.
@@ -212,13 +207,13 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 			return err
 		}
 		m.Frame = c.Frame
-		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
-			return err
-		}
 		if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 			return err
 		}
 		if err := t.reopen(m); err != nil {
+			return err
+		}
+		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}
 		m.Site = site.Named

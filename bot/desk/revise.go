@@ -15,33 +15,68 @@ func (t *turn) edited(about store.Message) error {
 	if about.ID == 0 {
 		return t.read()
 	}
-	gone, err := t.withdraw(about, store.Replaced)
+	gone, err := t.withdrawAll(about, store.Replaced)
 	if err != nil {
 		return err
 	}
 	if err := t.read(); err != nil {
 		return err
 	}
-	return t.rejudge(gone)
+	return t.rejudgeAll(gone)
 }
 
 // retract follows a deletion: the report goes, the words stay on record.
 func (t *turn) retract(about store.Message) error {
-	if about.ID == 0 || about.Frame == nil {
+	if about.ID == 0 {
 		return nil
 	}
-	gone, err := t.withdraw(about, store.Retracted)
-	if err != nil || gone.Site == 0 {
+	gone, err := t.withdrawAll(about, store.Retracted)
+	if err != nil || len(gone) == 0 {
 		return err
 	}
-	if err := t.rejudge(gone); err != nil {
+	if err := t.rejudgeAll(gone); err != nil {
 		return err
 	}
-	site, err := t.tx.Site(gone.Site)
+	site, err := t.tx.Site(gone[0].Site)
 	if err != nil {
 		return err
 	}
 	return t.reword(Body{Lead: fmt.Sprintf(t.words().Undone, siteLine(site.Site))})
+}
+
+// withdrawAll takes back what a message reported in any wording: one that made us
+// fail has not taken the place of the one before it.
+func (t *turn) withdrawAll(about store.Message, to store.MessageState) (gone []store.Report, err error) {
+	root := about.ID
+	if about.About != 0 {
+		root = about.About
+	}
+	wordings, err := t.tx.WordingsOf(root)
+	if err != nil {
+		return nil, err
+	}
+	for _, m := range wordings {
+		if m.ID >= t.m.ID || m.State == store.Replaced || m.State == store.Retracted {
+			continue
+		}
+		r, err := t.withdraw(m, to)
+		if err != nil {
+			return nil, err
+		}
+		if r.Site != 0 {
+			gone = append(gone, r)
+		}
+	}
+	return gone, nil
+}
+
+func (t *turn) rejudgeAll(gone []store.Report) error {
+	for _, r := range gone {
+		if err := t.rejudge(r); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // withdraw takes back what a message reported, with what followed from it; it
@@ -53,15 +88,17 @@ func (t *turn) withdraw(m store.Message, to store.MessageState) (gone store.Repo
 	return t.drop(m)
 }
 
-// drop takes a report off its house, with the follow-ups that came from it and
-// the end of the alert that it settled.
+// drop takes a report off its house, with what followed from it: the follow-ups
+// that came of it and the end of those, and of the alert, that it settled.
 func (t *turn) drop(m store.Message) (gone store.Report, err error) {
 	gone, reported, err := t.tx.ReportOf(m.ID)
-	if err != nil || !reported {
-		return store.Report{}, err
-	}
-	if _, err := t.tx.DropReport(m.ID); err != nil {
+	if err != nil {
 		return gone, err
+	}
+	if reported {
+		if _, err := t.tx.DropReport(m.ID); err != nil {
+			return gone, err
+		}
 	}
 	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 		return gone, err

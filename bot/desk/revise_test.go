@@ -2,6 +2,9 @@ package desk_test
 
 import (
 	"context"
+	"database/sql"
+	"fmt"
+	"strings"
 	"testing"
 	"time"
 
@@ -10,8 +13,7 @@ import (
 	"lazyhand/store"
 )
 
-// stands tells how an alert stands, and checks that the messages alone give all
-// that is on record.
+// stands tells how an alert stands, and checks that a rebuild leaves it so.
 func (s *shop) stands(alert int64) store.Alert {
 	s.t.Helper()
 	var a store.Alert
@@ -19,6 +21,13 @@ func (s *shop) stands(alert int64) store.Alert {
 		a, _, err = tx.Alert(alert)
 		return err
 	})
+	s.sameRebuilt()
+	return a
+}
+
+// sameRebuilt checks that the messages alone give all that is on record.
+func (s *shop) sameRebuilt() {
+	s.t.Helper()
 	before := s.derived()
 	if _, changes := s.rebuild(false); len(changes) > 0 {
 		s.t.Fatalf("a rebuild makes different: %+v", changes)
@@ -26,7 +35,6 @@ func (s *shop) stands(alert int64) store.Alert {
 	if after := s.derived(); after != before {
 		s.t.Fatalf("a rebuild changes\n%s\nto\n%s", before, after)
 	}
-	return a
 }
 
 func (s *shop) read(do func(tx *store.Tx) error) {
@@ -99,5 +107,118 @@ func TestWhatIsLeftOfAnEarlierDayIsJudgedAnew(t *testing.T) {
 	s.deletes(other)
 	if p := pressure(); p == nil || *p != 61 {
 		t.Errorf("the reading that is left gives %v", p)
+	}
+}
+
+// followUps are the open follow-ups of all houses, a line each.
+func (s *shop) followUps() string {
+	s.t.Helper()
+	var out []string
+	s.read(func(tx *store.Tx) error {
+		list, err := tx.DueFollowUps(assess.Date{Year: 2099, Month: 1, Day: 1}, 0)
+		for _, f := range list {
+			out = append(out, fmt.Sprintf("%s %s %s", f.Line, f.Action, f.Due))
+		}
+		return err
+	})
+	return strings.Join(out, "; ")
+}
+
+// A follow-up that two reports called for goes with them, whichever is taken back first.
+func TestAFollowUpGoesWithTheReportsThatCalledForIt(t *testing.T) {
+	for _, later := range []int{0, 1} {
+		s := newShop(t, t.TempDir(), desk.Options{})
+		said := []desk.Message{s.says("ana", "recheck 12 Alder St in 2 weeks"), s.says("ben", "recheck 12 Alder St in 3 weeks")}
+		s.deletes(said[1-later])
+		want := []string{"12 Alder St recheck 2026-06-29", "12 Alder St recheck 2026-07-06"}[later]
+		if got := s.followUps(); got != want {
+			t.Errorf("with one left is open %q, want %q", got, want)
+		}
+		s.deletes(said[later])
+		if got := s.followUps(); got != "" {
+			t.Errorf("with none left is open %q", got)
+		}
+		s.sameRebuilt()
+		s.db.Close()
+	}
+}
+
+// What was done is open again when the word that it is done was of another house, but
+// not for a report that was taken back meanwhile.
+func TestDoneIsTakenBackWithItsWords(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	asked := s.says("ana", "recheck 12 Alder St in 2 weeks")
+	s.says("ana", "recheck 14 Alder St in 2 weeks")
+	done := s.says("ben", "done 12 Alder St")
+	s.edits(done, "done 14 Alder St")
+	if got := s.followUps(); got != "12 Alder St recheck 2026-06-29" {
+		t.Errorf("after the edit is open %q", got)
+	}
+	again := s.says("ben", "done 12 Alder St")
+	s.deletes(asked)
+	s.deletes(again)
+	if got := s.followUps(); got != "" {
+		t.Errorf("with nobody asking for it is open %q", got)
+	}
+	s.sameRebuilt()
+}
+
+// A report that is put right calls for nothing that was done since it was told, unless
+// it calls for it sooner.
+func TestWhatIsDoneStaysDoneWhenItsReportIsPutRight(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	asked := s.says("ana", "62 rear bibb, heater idle, 12 Alder St, recheck in 2 weeks")
+	s.says("ben", "done 12 Alder St")
+	s.edits(asked, "63 rear bibb, heater idle, 12 Alder St, recheck in 2 weeks")
+	if got := s.followUps(); got != "" {
+		t.Errorf("after an edit is open %q", got)
+	}
+	s.says("ana", "make it 64")
+	if got := s.followUps(); got != "" {
+		t.Errorf("after it was put right is open %q", got)
+	}
+	s.edits(asked, "63 rear bibb, heater idle, 12 Alder St, recheck in 1 week")
+	if got := s.followUps(); got != "12 Alder St recheck 2026-06-22" {
+		t.Errorf("called for sooner is open %q", got)
+	}
+	s.sameRebuilt()
+}
+
+// A wording that made the bot fail leaves the one before it in force, and the next
+// edit or the deletion takes that one's place.
+func TestNoEarlierWordingOutlivesADeletion(t *testing.T) {
+	for _, then := range []string{"62 rear bibb, heater idle, 12 Alder St", ""} {
+		s := newShop(t, t.TempDir(), desk.Options{})
+		said := s.says("ana", "82 rear bibb, heater idle, 12 Alder St")
+		raw, err := sql.Open("sqlite3", s.db.Path())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := raw.Exec(`INSERT INTO question (message, channel, thread, author, at, kind, body) VALUES (1, 'field', ?, 'ana', ?, 'unclear', 'no JSON')`,
+			said.Thread, s.now.UnixMilli()); err != nil {
+			t.Fatal(err)
+		}
+		s.edits(said, "72 rear bibb, heater idle, 12 Alder St")
+		waits := s.says("ana", "92 rear bibb, heater idle, 9 Oak Ct")
+		s.deletes(waits)
+		if _, err := raw.Exec(`DELETE FROM question`); err != nil {
+			t.Fatal(err)
+		}
+		raw.Close()
+		if then == "" {
+			s.deletes(said)
+		} else {
+			s.edits(said, then)
+		}
+		if err := s.desk.Tick(context.Background(), s.now.Add(time.Minute)); err != nil { // what waits is tried again
+			t.Fatal(err)
+		}
+		on := s.derived()
+		if reports := strings.Count(on, "  report of "); then == "" && reports != 0 || then != "" && reports != 1 || strings.Contains(on, "  report of 1 ") {
+			t.Errorf("after %q on record are\n%s", then, on)
+		}
+		s.db.Close()
 	}
 }
