@@ -82,17 +82,17 @@ func (tx *Tx) People() ([]Person, error) {
 }
 
 // LastReportIn returns the newest message of a thread that still reports
-// something; author limits it to one person's, empty does not.
-func (tx *Tx) LastReportIn(channel, thread, author string) (Message, bool, error) {
+// something, of those said before one; author limits it to one person's, empty does not.
+func (tx *Tx) LastReportIn(channel, thread, author string, before int64) (Message, bool, error) {
 	return first(tx.messages(`WHERE id = (SELECT r.message FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
-		WHERE m.id IN `+thread12+` AND (?3 = '' OR m.author = ?3) ORDER BY m.at DESC, m.id DESC LIMIT 1)`, channel, thread, author))
+		WHERE m.id IN `+thread12+` AND (?3 = '' OR m.author = ?3) AND `+place+` < ?4 ORDER BY m.at DESC, m.id DESC LIMIT 1)`, channel, thread, author, before))
 }
 
-// ReportsBy returns a person's newest reports, newest first; a few, of those
-// that are known as theirs.
-func (tx *Tx) ReportsBy(author string, limit int) ([]Report, error) {
+// ReportsBy returns a person's newest reports of those said before one, newest first; a
+// few, of those that are known as theirs.
+func (tx *Tx) ReportsBy(author string, before int64, limit int) ([]Report, error) {
 	return all(tx, scanReport, `SELECT `+reportColumns+`, m.frame FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
-		WHERE m.id IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT ?2`, author, limit)
+		WHERE m.id IN `+toldBy1+` AND r.author = ?1 AND `+place+` < ?2 ORDER BY r.at DESC, r.message DESC LIMIT ?3`, author, before, limit)
 }
 
 // WordingsOf returns a message and its edits, oldest first.

@@ -176,21 +176,29 @@ func (tx *Tx) Stuck(s MessageState, limit int) ([]Message, error) {
 // shortlyBefore is among how many messages the one that somebody said before is looked for.
 const shortlyBefore = 24
 
-// SaidBefore returns what the author of a message said in its channel just before it.
+// SaidBefore returns what the author of a message said in its channel just before it;
+// an edit has the place of its message.
 func (tx *Tx) SaidBefore(m Message) (Message, bool, error) {
+	place := m.ID
+	if m.Kind == Edited && m.About != 0 {
+		place = m.About
+	}
 	return first(tx.messages(`WHERE id < ?1 AND id >= ?1 - ?4 AND author = ?2 AND channel = ?3 AND kind = '`+string(Said)+`' ORDER BY id DESC LIMIT 1`,
-		m.ID, m.Author, m.Channel, shortlyBefore))
+		place, m.Author, m.Channel, shortlyBefore))
 }
 
 // LastReportBy returns the message of the author that still reports something
-// and was said or put right last; what the messages from before on put right does
-// not count.
+// and was said or put right last; what was said, or put right, by the messages from
+// before on does not count. An edit has the place of its message.
 func (tx *Tx) LastReportBy(author string, before int64) (Message, bool, error) {
 	return first(tx.messages(`WHERE id = (SELECT message FROM (
 			SELECT r.message, r.at, (SELECT max(c.by) FROM correction c WHERE c.message = r.message AND c.by < ?2) AS fixed FROM message m JOIN report r ON r.site = m.site AND r.message = m.id
-			WHERE m.id IN `+toldBy1+` AND r.author = ?1 ORDER BY r.at DESC, r.message DESC LIMIT 8)
+			WHERE m.id IN `+toldBy1+` AND r.author = ?1 AND `+place+` < ?2 ORDER BY r.at DESC, r.message DESC LIMIT 8)
 		ORDER BY max(at, ifnull((SELECT m.at FROM message m WHERE m.id = fixed), 0)) DESC, max(message, ifnull(fixed, 0)) DESC LIMIT 1)`, author, before))
 }
+
+// place is the number of a message m in the order in which it was first said.
+const place = `CASE WHEN m.kind = 'edited' THEN ifnull(m.about, m.id) ELSE m.id END`
 
 // toldBy1 are the numbers of the newest messages that reported something, or
 // did, of the person that is the query's first argument.
@@ -207,6 +215,13 @@ func (tx *Tx) ThreadSite(channel, thread string) (int64, error) {
 	var id int64
 	_, err := tx.one([]any{&id}, `SELECT site FROM message WHERE id IN `+thread12+` AND site IS NOT NULL ORDER BY id LIMIT 1`, channel, thread)
 	return id, err
+}
+
+// TakenBackBy returns the report that a message of the author has taken back, among
+// their newest and those of the message's thread.
+func (tx *Tx) TakenBackBy(m Message) (Message, bool, error) {
+	return first(tx.messages(`WHERE by = ?4 AND state = 'retracted' AND (id IN `+thread12+` OR id IN (SELECT value FROM json_each((SELECT told FROM person WHERE id = ?3)))) ORDER BY id DESC LIMIT 1`,
+		m.Channel, m.Thread, m.Author, m.ID))
 }
 
 // Correct keeps the frame that a person put right and holds it to be meant from

@@ -137,7 +137,7 @@ func TestWhatTheSecondVersionKeptInIndexesIsKnown(t *testing.T) {
 	}
 	defer db.Close()
 	write(t, db, func(tx *Tx) error {
-		list, err := tx.ReportsBy("ben", 10)
+		list, err := tx.ReportsBy("ben", 1<<62, 10)
 		if err != nil {
 			return err
 		}
@@ -154,7 +154,7 @@ func TestWhatTheSecondVersionKeptInIndexesIsKnown(t *testing.T) {
 		if site, err := tx.ThreadSite("field", "1781532000.000002"); err != nil || site != 3 {
 			t.Errorf("the thread of 123 Elm St is about %d (%v)", site, err)
 		}
-		if m, _, err := tx.LastReportIn("field", "1781536200.000010", ""); err != nil || m.ID != 8 { // only its edit reports
+		if m, _, err := tx.LastReportIn("field", "1781536200.000010", "", 1<<62); err != nil || m.ID != 8 { // only its edit reports
 			t.Errorf("the last report in the thread of 9 Oak Ct is %d (%v)", m.ID, err)
 		}
 		due, err := tx.DueFollowUps(assess.Date{Year: 2026, Month: 6, Day: 23}, 3)

@@ -139,7 +139,7 @@ func (t *turn) moveAll(list []store.Message, to intents.Frame, site store.SiteRe
 // ofOneVisit are the other reports of a person that hang together with one: those before it up to the
 // one that named the house, and those behind it that took the house from it.
 func (t *turn) ofOneVisit(m store.Message) ([]store.Message, error) {
-	list, err := t.tx.ReportsBy(m.Author, recentReports)
+	list, err := t.tx.ReportsBy(m.Author, t.m.ID, recentReports)
 	if err != nil {
 		return nil, err
 	}
@@ -221,7 +221,7 @@ func (t *turn) readAt(f intents.Frame, site store.SiteRecord) (m store.Message, 
 	if len(right) == 0 {
 		return m, false, nil
 	}
-	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	list, err := t.tx.ReportsBy(t.m.Author, t.place(), recentReports)
 	if err != nil {
 		return m, false, err
 	}

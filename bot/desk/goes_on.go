@@ -297,12 +297,12 @@ func namesTaps(f intents.Frame) bool {
 // toldHere are the last reports on the house in hand while they are fresh, newest
 // first: those of the writer, and before them the thread's last.
 func (t *turn) toldHere(site store.SiteRecord) ([]intents.Frame, error) {
-	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	list, err := t.tx.ReportsBy(t.m.Author, t.place(), recentReports)
 	if err != nil {
 		return nil, err
 	}
 	if t.m.Thread != t.m.TS {
-		m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
+		m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "", t.place())
 		if err != nil {
 			return nil, err
 		}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"math"
 	"time"
 
 	"lazyhand/assess"
@@ -62,7 +63,7 @@ func (t *turn) homeOfTech(h *Home) error {
 	}
 	h.FollowUps = Section{w.HomeFollowUps, t.followUpLines(mine), w.HomeNothing}
 	h.Reports = Section{Title: w.HomeReports, Empty: w.HomeNothing}
-	reports, err := t.tx.ReportsBy(h.Person, atHome)
+	reports, err := t.tx.ReportsBy(h.Person, math.MaxInt64, atHome)
 	if err != nil {
 		return err
 	}

@@ -193,6 +193,18 @@ func (t *turn) standsAt(message int64, site store.SiteRecord) (bool, error) {
 // undo takes back the report that the person means; with the words for another
 // house it moves the report there.
 func (t *turn) undo(named store.SiteRecord) error {
+	if m, done, err := t.tookBack(); err != nil {
+		return err
+	} else if done {
+		site, err := t.tx.Site(m.Site)
+		if err != nil {
+			return err
+		}
+		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
+			return err
+		}
+		return t.say(Body{Lead: fmt.Sprintf(t.words().Undone, siteLine(site.Site)), Heard: quote(m.Text)})
+	}
 	m, ok, err := t.meant()
 	if !ok || err != nil {
 		return err
@@ -215,6 +227,27 @@ func (t *turn) undo(named store.SiteRecord) error {
 		return t.elsewhere(m)
 	}
 	return t.takeBack(m)
+}
+
+// tookBack is the report that an edited message took back by its earlier words: that is
+// not done to another one by its new words.
+func (t *turn) tookBack() (m store.Message, found bool, err error) {
+	if t.m.Kind != store.Edited || t.m.About == 0 {
+		return m, false, nil
+	}
+	wordings, err := t.tx.WordingsOf(t.m.About)
+	if err != nil {
+		return m, false, err
+	}
+	for _, w := range wordings {
+		if w.ID >= t.m.ID {
+			break
+		}
+		if m, found, err = t.tx.TakenBackBy(w); err != nil || found {
+			return m, found, err
+		}
+	}
+	return m, false, nil
 }
 
 // saysElsewhere tells whether words take back only the house of a report.
@@ -258,20 +291,23 @@ func (t *turn) takeBack(m store.Message) error {
 // thread's last one, else the person's own. A tech who means somebody else's is
 // told that only they or a dispatcher may; then ok is false.
 func (t *turn) meant() (m store.Message, ok bool, err error) {
+	if _, done, err := t.tookBack(); err != nil || done {
+		return m, err == nil, err
+	}
 	own := t.m.Author
 	if t.role >= Dispatcher {
 		own = ""
 	}
-	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, own)
+	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, own, t.place())
 	if err != nil || found {
 		return m, true, err
 	}
-	if other, theirs, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, ""); err != nil {
+	if other, theirs, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, "", t.place()); err != nil {
 		return m, false, err
 	} else if theirs {
 		return m, false, t.say(Body{Lead: fmt.Sprintf(t.words().NotYours, t.who(other.Author))})
 	}
-	m, _, err = t.tx.LastReportBy(t.m.Author, t.m.ID)
+	m, _, err = t.tx.LastReportBy(t.m.Author, t.place())
 	return m, true, err
 }
 

@@ -374,6 +374,15 @@ func (t *turn) root() (post store.Post, ours bool, err error) {
 	return t.tx.PostByRef(t.m.Channel, t.m.Thread)
 }
 
+// place is the number of the message in the order in which it was first said: an edit
+// says what it says where its message stands.
+func (t *turn) place() int64 {
+	if t.m.Kind == store.Edited && t.m.About != 0 {
+		return t.m.About
+	}
+	return t.m.ID
+}
+
 // site returns the house that stands for one not named: that of our own post
 // whose thread this is, the thread's, else the one the person last reported
 // on, while that is fresh.

@@ -442,7 +442,7 @@ func (t *turn) aheadOfPRV(f intents.Frame, line string) (g intents.Frame, told b
 	if point == "" {
 		return f, false, nil
 	}
-	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	list, err := t.tx.ReportsBy(t.m.Author, t.place(), recentReports)
 	if err != nil {
 		return f, false, err
 	}
@@ -486,7 +486,7 @@ func (t *turn) stateOfEarlier(c intents.Context, site int64) (g intents.Frame, m
 	if strings.ContainsAny(t.m.Text, "0123456789") {
 		return g, m, nil
 	}
-	list, err := t.tx.ReportsBy(t.m.Author, recentReports)
+	list, err := t.tx.ReportsBy(t.m.Author, t.place(), recentReports)
 	if err != nil {
 		return g, m, err
 	}
@@ -526,16 +526,19 @@ func (t *turn) justTold(f intents.Frame, q *store.Question) (store.Message, bool
 	if q != nil && q.Kind == askRight {
 		return t.tx.Message(q.Message)
 	}
+	if _, done, err := t.tookBack(); err != nil || done {
+		return store.Message{}, false, err
+	}
 	if t.m.Thread == t.m.TS {
-		m, found, err := t.tx.LastReportBy(t.m.Author, t.m.ID)
+		m, found, err := t.tx.LastReportBy(t.m.Author, t.place())
 		return m, found && m.Channel == t.m.Channel && fresh(m), err
 	}
-	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, t.m.Author)
+	m, found, err := t.tx.LastReportIn(t.m.Channel, t.m.Thread, t.m.Author, t.place())
 	if err != nil || found && fresh(m) {
 		return m, found, err
 	}
 	// in the thread of an earlier correction of it
-	own, found, err := t.tx.LastReportBy(t.m.Author, t.m.ID)
+	own, found, err := t.tx.LastReportBy(t.m.Author, t.place())
 	if err != nil {
 		return m, false, err
 	}
@@ -547,7 +550,7 @@ func (t *turn) justTold(f intents.Frame, q *store.Question) (store.Message, bool
 	if isChatter(f) {
 		return m, false, nil
 	}
-	m, found, err = t.tx.LastReportIn(t.m.Channel, t.m.Thread, "")
+	m, found, err = t.tx.LastReportIn(t.m.Channel, t.m.Thread, "", t.place())
 	return m, found && fresh(m), err
 }
 

@@ -1,0 +1,78 @@
+package desk_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"lazyhand/bot/desk"
+	"lazyhand/store"
+)
+
+// readings are those that stand on record, a line each.
+func (s *shop) readings() string {
+	s.t.Helper()
+	var out []string
+	s.read(func(tx *store.Tx) error {
+		for id := int64(1); ; id++ {
+			site, err := tx.Site(id)
+			if err != nil {
+				return nil
+			}
+			list, err := tx.ReadingsOf(id)
+			if err != nil {
+				return err
+			}
+			for _, r := range list {
+				out = append(out, fmt.Sprintf("%s %g %s", site.Line, r.PSI, r.Point))
+			}
+		}
+	})
+	return strings.Join(out, "; ")
+}
+
+// TestAnEditSaysWhatItSaysWhereItsMessageStands plays conversations in which a message is
+// edited after others were said; the platform tells an edit with its message's time.
+func TestAnEditSaysWhatItSaysWhereItsMessageStands(t *testing.T) {
+	tests := []struct {
+		name   string
+		said   []string
+		edited int // which of them, from 1
+		anew   string
+		then   string
+		want   string
+	}{
+		{"what a message put right, its edit puts right", []string{"62 rear bibb, heater idle, 123 Elm St", "make it 63", "70 laundry, heater idle, 9 Oak Ct"}, 2, "make it 64", "",
+			"123 Elm St 64 rear_bibb; 9 Oak Ct 70 laundry"},
+		{"what a message took back, its edit takes back", []string{"62 rear bibb, heater idle, 123 Elm St", "70 laundry, heater idle, 9 Oak Ct", "scratch that", "71 laundry, heater idle, 12 Alder St"}, 3, "scratch that, sorry", "",
+			"123 Elm St 62 rear_bibb; 12 Alder St 71 laundry"},
+		{"nor does it put another one right", []string{"62 rear bibb, heater idle, 123 Elm St", "70 laundry, heater idle, 9 Oak Ct", "scratch that"}, 3, "make it 64", "",
+			"123 Elm St 62 rear_bibb"},
+		{"an undo that was no undo yet takes back what was said before it", []string{"62 rear bibb, heater idle, 123 Elm St", "hm", "70 laundry, heater idle, 9 Oak Ct"}, 2, "scratch that", "",
+			"9 Oak Ct 70 laundry"},
+		{"the same tap is that of the reading before", []string{"62 rear bibb, heater idle, 123 Elm St", "adjusted the prv, now 64", "58 laundry, heater idle"}, 2, "adjusted the prv, now 65", "",
+			"123 Elm St 62 rear_bibb; 123 Elm St 65 rear_bibb; 123 Elm St 58 laundry"},
+		{"the gauge is where it was said to be", []string{"62 rear bibb, heater idle, 123 Elm St", "gauge on the laundry", "says 71"}, 3, "says 72", "",
+			"123 Elm St 62 rear_bibb; 123 Elm St 72 laundry"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			s := newShop(t, t.TempDir(), desk.Options{})
+			defer s.db.Close()
+			var list []desk.Message
+			for _, text := range tt.said {
+				list = append(list, s.says("ana", text))
+			}
+			m := list[tt.edited-1]
+			m.Kind, m.About, m.Text, m.Key = store.Edited, m.Key, tt.anew, m.Key+"#edited:1"
+			s.take(m)
+			if tt.then != "" {
+				s.says("ana", tt.then)
+			}
+			if got := s.readings(); got != tt.want {
+				t.Errorf("on record are %q, want %q", got, tt.want)
+			}
+			s.sameRebuilt()
+		})
+	}
+}
