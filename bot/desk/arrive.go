@@ -106,7 +106,7 @@ func (t *turn) goesTo(f intents.Frame) error {
 	if !sure {
 		return t.askOneOf(t.m, f.Site, found)
 	}
-	if err := t.remember(found[0].ID); err != nil {
+	if err := t.remember(found[0].ID, t.m.At); err != nil {
 		return err
 	}
 	return t.tx.FileUnder(t.m.ID, found[0].Named)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"lazyhand/bot/desk"
 	"lazyhand/store"
@@ -54,6 +55,8 @@ func TestAnEditSaysWhatItSaysWhereItsMessageStands(t *testing.T) {
 			"123 Elm St 62 rear_bibb; 123 Elm St 65 rear_bibb; 123 Elm St 58 laundry"},
 		{"the gauge is where it was said to be", []string{"62 rear bibb, heater idle, 123 Elm St", "gauge on the laundry", "says 71"}, 3, "says 72", "",
 			"123 Elm St 62 rear_bibb; 123 Elm St 72 laundry"},
+		{"who has gone on stays there", []string{"62 rear bibb, heater idle, 123 Elm St", "70 laundry, heater idle, 9 Oak Ct"}, 1, "63 rear bibb, heater idle, 123 Elm St", "61 rear bibb",
+			"123 Elm St 63 rear_bibb; 9 Oak Ct 70 laundry; 9 Oak Ct 61 rear_bibb"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -75,4 +78,29 @@ func TestAnEditSaysWhatItSaysWhereItsMessageStands(t *testing.T) {
 			s.sameRebuilt()
 		})
 	}
+}
+
+// A report that is put right in its own thread does not bring its writer back to its house.
+func TestWhoHasGoneOnStaysThereWhenAnOlderReportIsPutRight(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	first := s.says("ana", "62 rear bibb, heater idle, 123 Elm St")
+	s.says("ana", "70 laundry, heater idle, 9 Oak Ct")
+	s.answers("ana", first, "make it 63")
+	s.says("ana", "61 rear bibb")
+	if got, want := s.readings(), "123 Elm St 63 rear_bibb; 9 Oak Ct 70 laundry; 9 Oak Ct 61 rear_bibb"; got != want {
+		t.Errorf("on record are %q, want %q", got, want)
+	}
+	s.sameRebuilt()
+}
+
+// answers lets somebody write in the thread of a message.
+func (s *shop) answers(who string, m desk.Message, text string) desk.Message {
+	s.t.Helper()
+	s.n++
+	s.now = s.now.Add(time.Minute)
+	ts := fmt.Sprintf("%d.%06d", s.now.Unix(), s.n)
+	a := desk.Message{Key: m.Channel + "/" + ts, Channel: m.Channel, TS: ts, Thread: m.Thread, Author: who, Name: who, At: s.now, Text: text}
+	s.take(a)
+	return a
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"lazyhand/assess"
 	"lazyhand/intents"
@@ -205,7 +206,11 @@ func (t *turn) put(m store.Message, f intents.Frame, site store.SiteRecord) (a a
 	if err := t.tells(m); err != nil {
 		return a, whole, err
 	}
-	if err := t.remember(site.ID); err != nil {
+	said, err := t.saidAt(m)
+	if err != nil {
+		return a, whole, err
+	}
+	if err := t.remember(site.ID, said); err != nil {
 		return a, whole, err
 	}
 	if a, whole, err = t.keepReport(m, f, site); err != nil {
@@ -326,10 +331,29 @@ func (t *turn) tells(m store.Message) error {
 	return t.tx.KeepTelling(m.Author, m.ID)
 }
 
-// remember notes the house that the person last reported on.
-func (t *turn) remember(site int64) error {
-	t.person.Site, t.person.SiteAt = site, t.m.At
-	return t.tx.KeepPerson(t.person)
+// remember notes the house that the person last reported on, or went to; said is when
+// they told it first. Who has gone on since stays there, whatever is put right or comes late.
+func (t *turn) remember(site int64, said time.Time) error {
+	p := &t.person
+	if p.Site == 0 || p.Site == site || !p.SiteAt.After(said) {
+		p.Site = site
+		if t.m.At.After(p.SiteAt) {
+			p.SiteAt = t.m.At
+		}
+	}
+	return t.tx.KeepPerson(*p)
+}
+
+// saidAt is when a message was said first, whatever its newest wording.
+func (t *turn) saidAt(m store.Message) (time.Time, error) {
+	if m.Kind != store.Edited || m.About == 0 {
+		return m.At, nil
+	}
+	first, found, err := t.tx.Message(m.About)
+	if err != nil || !found {
+		return m.At, err
+	}
+	return first.At, nil
 }
 
 // told is where the readings of a report stand among those of its visit.

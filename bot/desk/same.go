@@ -112,7 +112,7 @@ func (t *turn) join(stays, goes store.SiteRecord) error {
 	if _, _, err := t.judge(stays, t.day, true); err != nil {
 		return err
 	}
-	if err := t.remember(stays.ID); err != nil {
+	if err := t.remember(stays.ID, t.m.At); err != nil {
 		return err
 	}
 	return t.say(Body{Lead: fmt.Sprintf(t.words().OneHouse, siteLine(goes.Site), siteLine(stays.Site))})

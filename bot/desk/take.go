@@ -300,7 +300,7 @@ func (t *turn) chatter(f intents.Frame) error {
 	about := int64(0)
 	if sure {
 		about = found[0].Named
-		if err := t.remember(found[0].ID); err != nil {
+		if err := t.remember(found[0].ID, t.m.At); err != nil {
 			return err
 		}
 	}
