@@ -97,6 +97,19 @@ func (tx *Tx) EndQuestionsAbout(message int64, kinds ...string) error {
 	return nil
 }
 
+// DropQuestionsAbout closes the open questions about a message that is withdrawn, but
+// for those about houses, which are on record all the same.
+func (tx *Tx) DropQuestionsAbout(message int64) error {
+	_, err := tx.exec(`UPDATE question SET state = 'dropped' WHERE message = ? AND state = 'open' AND kind <> '`+SameHouse+`'`, message)
+	return err
+}
+
+// AnsweredAbout tells whether a question of a kind about a message was answered.
+func (tx *Tx) AnsweredAbout(message int64, kind string) (bool, error) {
+	var one int
+	return tx.one([]any{&one}, `SELECT 1 FROM question WHERE message = ? AND kind = ? AND state = 'answered' LIMIT 1`, message, kind)
+}
+
 // EndQuestion closes a question as "answered" or "dropped".
 func (tx *Tx) EndQuestion(id int64, state string) error {
 	_, err := tx.exec(`UPDATE question SET state = ? WHERE id = ? AND state = 'open'`, state, id)

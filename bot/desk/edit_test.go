@@ -57,6 +57,12 @@ func TestAnEditSaysWhatItSaysWhereItsMessageStands(t *testing.T) {
 			"123 Elm St 62 rear_bibb; 123 Elm St 72 laundry"},
 		{"who has gone on stays there", []string{"62 rear bibb, heater idle, 123 Elm St", "70 laundry, heater idle, 9 Oak Ct"}, 1, "63 rear bibb, heater idle, 123 Elm St", "61 rear bibb",
 			"123 Elm St 63 rear_bibb; 9 Oak Ct 70 laundry; 9 Oak Ct 61 rear_bibb"},
+		{"who was never there does not stay there", []string{"62 rear bibb, heater idle, 123 Elm St", "make it 63"}, 1, "63 rear bibb, heater idle, 14 Alder St", "61 laundry, heater idle",
+			"14 Alder St 63 rear_bibb; 14 Alder St 61 laundry"},
+		{"the answer to a question gives another house", []string{"62 rear bibb, heater idle", "12 Alder St"}, 2, "14 Alder St", "61 laundry, heater idle",
+			"14 Alder St 62 rear_bibb; 14 Alder St 61 laundry"},
+		{"what was asked about is answered by the edit", []string{"62 rear bibb, heater idle"}, 1, "62 rear bibb, heater idle, 12 Alder St", "14 Alder St\n61 laundry, heater idle",
+			"12 Alder St 62 rear_bibb; 14 Alder St 61 laundry"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -69,8 +75,8 @@ func TestAnEditSaysWhatItSaysWhereItsMessageStands(t *testing.T) {
 			m := list[tt.edited-1]
 			m.Kind, m.About, m.Text, m.Key = store.Edited, m.Key, tt.anew, m.Key+"#edited:1"
 			s.take(m)
-			if tt.then != "" {
-				s.says("ana", tt.then)
+			for text := range strings.SplitSeq(tt.then, "\n") {
+				s.says("ana", text)
 			}
 			if got := s.readings(); got != tt.want {
 				t.Errorf("on record are %q, want %q", got, tt.want)
@@ -103,4 +109,33 @@ func (s *shop) answers(who string, m desk.Message, text string) desk.Message {
 	a := desk.Message{Key: m.Channel + "/" + ts, Channel: m.Channel, TS: ts, Thread: m.Thread, Author: who, Name: who, At: s.now, Text: text}
 	s.take(a)
 	return a
+}
+
+// What was asked about a message that is deleted takes no answer any more.
+func TestAQuestionGoesWithItsMessage(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	asked := s.says("ana", "62 rear bibb, heater idle")
+	s.deletes(asked)
+	s.says("ana", "14 Alder St")
+	s.says("ana", "61 laundry, heater idle")
+	if got, want := s.readings(), "14 Alder St 61 laundry"; got != want {
+		t.Errorf("on record are %q, want %q", got, want)
+	}
+	s.sameRebuilt()
+}
+
+// A house that was never the right one is not in hand any more, however often its report
+// was put right before that was said.
+func TestTheHouseInHandGoesWithTheReportThatMovesOn(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	s.says("ana", "62 rear bibb, heater idle, 123 Elm St")
+	s.says("ana", "make it 63")
+	s.says("ana", "wrong house, 14 Alder St")
+	s.says("ana", "61 laundry, heater idle")
+	if got, want := s.readings(), "14 Alder St 63 rear_bibb; 14 Alder St 61 laundry"; got != want {
+		t.Errorf("on record are %q, want %q", got, want)
+	}
+	s.sameRebuilt()
 }

@@ -202,9 +202,14 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err != nil {
 			return err
 		}
-		old, _, err := t.tx.ReportOf(m.ID)
+		old, reported, err := t.tx.ReportOf(m.ID)
 		if err != nil {
 			return err
+		}
+		if reported {
+			if err := t.leaves(old); err != nil {
+				return err
+			}
 		}
 		m.Frame = c.Frame
 		if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {

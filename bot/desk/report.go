@@ -332,10 +332,11 @@ func (t *turn) tells(m store.Message) error {
 }
 
 // remember notes the house that the person last reported on, or went to; said is when
-// they told it first. Who has gone on since stays there, whatever is put right or comes late.
+// they told it first. Who has gone on since stays there, whatever is put right or comes late,
+// unless it was there that the report did not belong.
 func (t *turn) remember(site int64, said time.Time) error {
 	p := &t.person
-	if p.Site == 0 || p.Site == site || !p.SiteAt.After(said) {
+	if p.Site == 0 || p.Site == site || !p.SiteAt.After(said) || slices.Contains(t.left, p.Site) {
 		p.Site = site
 		if t.m.At.After(p.SiteAt) {
 			p.SiteAt = t.m.At

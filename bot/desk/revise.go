@@ -79,10 +79,14 @@ func (t *turn) rejudgeAll(gone []store.Report) error {
 	return nil
 }
 
-// withdraw takes back what a message reported, with what followed from it; it
+// withdraw takes back what a message reported, with what followed from it and what
+// was asked about it; it
 // returns the report, without a house when there was none.
 func (t *turn) withdraw(m store.Message, to store.MessageState) (gone store.Report, err error) {
 	if err := t.tx.Revise(m.ID, to, t.m.ID); err != nil {
+		return gone, err
+	}
+	if err := t.tx.DropQuestionsAbout(m.ID); err != nil {
 		return gone, err
 	}
 	return t.drop(m)
@@ -99,11 +103,21 @@ func (t *turn) drop(m store.Message) (gone store.Report, err error) {
 		if _, err := t.tx.DropReport(m.ID); err != nil {
 			return gone, err
 		}
+		if err := t.leaves(gone); err != nil {
+			return gone, err
+		}
 	}
 	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 		return gone, err
 	}
 	return gone, t.reopen(m)
+}
+
+// leaves notes the house that a report is taken off.
+func (t *turn) leaves(r store.Report) error {
+	site, err := t.tx.Site(r.Site)
+	t.left = append(t.left, site.ID)
+	return err
 }
 
 // reopen opens the alert again that m's report settled. It says nothing yet:
@@ -250,6 +264,50 @@ func (t *turn) tookBack() (m store.Message, found bool, err error) {
 	return m, false, nil
 }
 
+// answersAnew reads the new wording of a message that gave the house of a report, where
+// that was asked for, as giving another one.
+func (t *turn) answersAnew(f intents.Frame) (done bool, err error) {
+	if t.m.Kind != store.Edited || t.m.About == 0 || !namesOnly(f) || len(f.Unclear) > 0 {
+		return false, nil
+	}
+	was, err := t.tx.WordingBefore(t.m)
+	if err != nil || was.Site == 0 || was.Frame == nil {
+		return false, err
+	}
+	var told intents.Frame
+	if err := json.Unmarshal(was.Frame, &told); err != nil {
+		return false, fmt.Errorf("read the frame of message %d: %w", was.ID, err)
+	}
+	if !isChatter(told) {
+		return false, nil
+	}
+	list, err := t.tx.ReportsBy(t.m.Author, t.place(), recentReports)
+	if err != nil {
+		return false, err
+	}
+	for _, r := range list {
+		if r.Site != was.Site {
+			continue
+		}
+		for _, kind := range []string{askNoSite, askWhichSite} {
+			asked, err := t.tx.AnsweredAbout(r.Message, kind)
+			if err != nil {
+				return false, err
+			}
+			if !asked {
+				continue
+			}
+			m, found, err := t.tx.Message(r.Message)
+			if err != nil || !found || m.State != store.Taken {
+				return false, err
+			}
+			t.amended = m
+			return true, t.correct(t.m, f, store.SiteRecord{})
+		}
+	}
+	return false, nil
+}
+
 // saysElsewhere tells whether words take back only the house of a report.
 func saysElsewhere(text string) bool {
 	said := strings.Join(plainWords(text), " ")
@@ -341,6 +399,11 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 	old, reported, err := t.tx.ReportOf(m.ID)
 	if err != nil {
 		return err
+	}
+	if reported {
+		if err := t.leaves(old); err != nil {
+			return err
+		}
 	}
 	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 		return err

@@ -36,6 +36,7 @@ type turn struct {
 	ahead    *intents.Frame  // what it means when nothing is known beside its words, nil for not read yet
 	unkept   json.RawMessage // its frame, to be kept together with its house
 	reopened int64           // the alert that a withdrawn report had settled
+	left     []int64         // the houses that lost a report by it
 
 	which     *among             // the houses that the message may name
 	earlier   []assess.Statement // what was told before and asked about, now filed with it
@@ -263,6 +264,11 @@ func (t *turn) read() error {
 		if done, err := t.answer(question, frame); done || err != nil {
 			return err
 		}
+	}
+	if done, err := t.answersAnew(frame); err != nil {
+		return err
+	} else if done {
+		return t.file(t.m, 0)
 	}
 	if done, err := t.handOver(frame, site); err != nil {
 		return err
