@@ -222,3 +222,44 @@ func TestNoEarlierWordingOutlivesADeletion(t *testing.T) {
 		s.db.Close()
 	}
 }
+
+// Of the follow-ups of two records that are made one house the one due first stays open.
+func TestOfTwoFollowUpsOfOneHouseTheSoonerStays(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	s.says("ana", "160 rear bibb, heater idle, 123 Elm St")
+	s.says("ben", "62 laundry, heater idle, 123 Elm Ave")
+	if got, want := s.followUps(), "123 Elm St recheck 2026-06-16; 123 Elm Ave recheck 2027-06-15"; got != want {
+		t.Fatalf("of two houses are open %q, want %q", got, want)
+	}
+	s.says("ben", "yes")
+	if got, want := s.followUps(), "123 Elm St recheck 2026-06-16"; got != want {
+		t.Errorf("of one house is open %q, want %q", got, want)
+	}
+	s.sameRebuilt()
+}
+
+// What a house's own report called for while it was told under another is its own when
+// the two part again.
+func TestWhatAReportCalledForGoesWithItsHouse(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	s.says("ana", "62 rear bibb, heater idle, 123 Elm St")
+	s.says("ben", "61 laundry, heater idle, 123 Elm Ave")
+	s.says("ben", "yes")
+	s.now = s.now.Add(25 * time.Hour)
+	s.says("ben", "160 laundry, heater idle, 123 Elm Ave")
+	if a := s.stands(1); a.Site != 1 || a.State != "raised" {
+		t.Fatalf("of one house the alert is %+v", a)
+	}
+	s.says("ben", "not the same house")
+	if a := s.stands(1); a.State != "closed" {
+		t.Errorf("the house with no such reading has the alert %+v", a)
+	}
+	if a := s.stands(2); a.Site != 2 || a.State != "raised" || a.Urgency != assess.Now {
+		t.Errorf("the house of the reading has the alert %+v", a)
+	}
+	if got, want := s.followUps(), "123 Elm Ave recheck 2026-06-17"; got != want {
+		t.Errorf("open is %q, want %q", got, want)
+	}
+}

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"slices"
@@ -119,21 +120,22 @@ func (t *turn) join(stays, goes store.SiteRecord) error {
 }
 
 // once leaves of each kind of follow-up that both records of a house had open
-// the one that was called for last.
+// the one that is due first, of those of one day the one that was called for last.
 func (t *turn) once(site int64) error {
 	open, err := t.tx.OpenFollowUps(site)
 	if err != nil {
 		return err
 	}
-	newest := map[assess.Action]int64{}
+	slices.SortStableFunc(open, func(a, b store.FollowUp) int {
+		return cmp.Or(a.Due.Sub(b.Due), cmp.Compare(b.Source, a.Source))
+	})
+	soonest := map[assess.Action]bool{}
 	for _, f := range open {
-		newest[f.Action] = max(newest[f.Action], f.Source)
-	}
-	for _, f := range open {
-		if f.Source == newest[f.Action] {
+		if !soonest[f.Action] {
+			soonest[f.Action] = true
 			continue
 		}
-		if err := t.tx.EndFollowUp(f.ID, "done", t.m.At, t.m.ID); err != nil {
+		if err := t.tx.EndFollowUp(f.ID, "dropped", t.m.At, t.m.ID); err != nil {
 			return err
 		}
 	}
@@ -163,13 +165,75 @@ func (t *turn) part(id int64) error {
 	if err != nil {
 		return err
 	}
+	with.Named = with.ID
+	if err := t.followUpsOf(alone, with); err != nil {
+		return err
+	}
+	judged := map[int64]assess.Assessment{}
 	for _, s := range []store.SiteRecord{with, alone} {
 		s.Named = s.ID
-		if _, _, err := t.judge(s, t.day, true); err != nil {
+		if judged[s.ID], _, err = t.judge(s, t.day, true); err != nil {
 			return err
 		}
 	}
+	if err := t.alertOf(alone, with, judged); err != nil {
+		return err
+	}
 	return t.say(Body{Lead: fmt.Sprintf(t.words().TwoHouses, siteLine(alone.Site), siteLine(with.Site))})
+}
+
+// followUpsOf gives a house that is of its own again the open follow-ups that its own
+// messages called for while it was told under another.
+func (t *turn) followUpsOf(alone, with store.SiteRecord) error {
+	open, err := t.tx.OpenFollowUps(with.ID)
+	if err != nil {
+		return err
+	}
+	for _, f := range open {
+		source, found, err := t.tx.Message(f.Source)
+		if err != nil {
+			return err
+		}
+		if !found || source.Site != alone.ID {
+			continue
+		}
+		if err := t.tx.EndFollowUp(f.ID, "dropped", t.m.At, t.m.ID); err != nil {
+			return err
+		}
+		f.Site = alone.ID
+		if err := t.tx.KeepFollowUp(f); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// alertOf gives such a house the alert that its own report raised.
+func (t *turn) alertOf(alone, with store.SiteRecord, judged map[int64]assess.Assessment) error {
+	open, found, err := t.tx.OpenAlert(with.ID)
+	if err != nil || !found {
+		return err
+	}
+	if its, err := t.standsAt(open.Source, alone); err != nil || !its {
+		return err
+	}
+	if _, has, err := t.tx.OpenAlert(alone.ID); err != nil {
+		return err
+	} else if codes, urgency := t.callsFor(judged[alone.ID]); codes != "" && !has {
+		if err := t.raise(store.Alert{Site: alone.ID, Codes: codes, Urgency: urgency, RaisedAt: t.m.At, Source: open.Source, State: "raised", Change: 1}); err != nil {
+			return err
+		}
+	}
+	codes, urgency := t.callsFor(judged[with.ID])
+	left, found, err := t.tx.LastReport(with.ID)
+	if err != nil {
+		return err
+	}
+	if codes == "" || !found {
+		return t.endWithdrawn(open, t.shopWords().ReasonCorrected)
+	}
+	open.Source = left.Message
+	return t.bring(open, codes, urgency, t.shopWords().ReportChanged)
 }
 
 // houses reads words that join or part houses: "not the same house", "same
