@@ -32,6 +32,9 @@ func (m *message) convert(s int) bool {
 		return false
 	}
 	if len(c.nums) == 0 {
+		if c.from == "" && c.cue && c.to != "" && s > 0 {
+			c.from = m.loneUnit(s - 1) // "his gauge is all in bar. whats 5.5 in psi"
+		}
 		m.unitMeant(s, &c)
 	}
 	if c.to == "" && c.cue && len(c.nums) == 1 && s > 0 {
@@ -143,6 +146,23 @@ func (m *message) whatIsThat(s int) bool {
 				(m.text(i+1) == "that" && m.closes(i+1) || m.text(i+1) == "is" && m.text(i+2) == "that" && m.closes(i+2)) {
 			return true
 		}
+	}
+	return false
+}
+
+// asksItConverted tells whether a clause that begins at item i asks for what was told before it in a unit of
+// pressure: "whats that in psi", "how much would it be in bar".
+func (m *message) asksItConverted(i int) bool {
+	if m.shut(convertGate) || m.wordCues(m.items[i].tok)&cueWh == 0 {
+		return false
+	}
+	it := false
+	for k := i; k < min(i+5, len(m.items)) && !m.items[k].mark && m.items[k].num == nil; k++ {
+		if it && m.inList(k, listIntoUnit) {
+			u, ok := m.val(k+1, cUnit)
+			return ok && convertible(u) != ""
+		}
+		it = it || m.says(k, "it", "that", "eso", "whats that", "what is that", "what is it")
 	}
 	return false
 }

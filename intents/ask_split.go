@@ -124,7 +124,7 @@ func (m *message) toldThenAsked(se sentence) int {
 		return 0
 	}
 	opinions := m.mayOpine && !m.opinionAt(se.from, se.to, true)
-	tells, measured, at, tap, part, sized, some, tapped, degrees := false, false, false, false, false, false, false, false, false
+	tells, measured, at, tap, part, sized, some, tapped, degrees, inUnit := false, false, false, false, false, false, false, false, false, false
 	for i := se.from; i+1 < se.to; i++ {
 		it := &m.items[i]
 		switch {
@@ -143,7 +143,11 @@ func (m *message) toldThenAsked(se sentence) int {
 		case it.kinds.has(cSym), it.kinds.has(cColor):
 			tells = true
 		}
+		inUnit = inUnit || pressureUnit(it.unit)
 		some = some || it.kinds.has(cItem) || it.num != nil
+		if inUnit && (tap || part) && m.asksItConverted(i+1) {
+			return i // "88 psi at the side spigot whats that in bar"
+		}
 		if opinions && (tells || measured) && (it.mark || it.num != nil || m.said(i, keyJoins) || it.kinds.meets(pointClasses) || it.kinds.has(cState)) && m.opinionAt(i+1, se.to, true) {
 			return i // "95 laundry is that too high"
 		}

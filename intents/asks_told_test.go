@@ -385,3 +385,21 @@ func TestAPipesSizeIsNoPressureInBar(t *testing.T) {
 		{"medio bar en la cocina", "7.3 kitchen"},
 	})
 }
+
+func TestAConversionBehindAReport(t *testing.T) {
+	says(t, [][2]string{
+		{"88 psi at the side spigot whats that in bar", "88 side_bibb; ask convert"},
+		{"kitchen tap reads 5.5 bar whats that in psi", "79.8 kitchen; ask convert"},
+		{"kitchen tap reads 5.5 bar, whats that in psi", "79.8 kitchen; ask convert"},
+		{"sprinkler timer box says max 6 bar what is that in psi", "ask convert"},
+		{"new sprinkler box says max 690 kPa whats that in psi", "ask convert"},
+		{"new irrigation valve says 10 bar max, whats that in psi", "ask convert"},
+		{"washer hose says max 1000 kPa, whats that in psi", "ask convert"},
+		// the unit is told before the question
+		{"this guys gauge is all in bar lol. whats 5.5 in psi", "ask convert"},
+		{"gauge reads bar only. 4.2 in psi?", "ask convert"},
+		{"her papers are in bar. need 3.5 in psi", "ask convert"},
+		{"all in bar here. how much is 6 in psi", "ask convert"},
+		{"all in bar here. kitchen 4.2", "60.9 kitchen"},
+	})
+}

@@ -8,6 +8,7 @@ var (
 	listAdjustsFrom = listOf("adjusts from")
 	listMostBorne   = listOf("most borne")
 	listOfStrength  = listOf("of a given strength")
+	listTapParts    = listOf("parts at a tap")
 )
 
 var (
@@ -48,9 +49,22 @@ func (m *message) mostBorne(i int) bool {
 	if in := m.items[i].sent; m.sentenceIs(in, cNow, "") || m.sentenceIs(in, cHint, "needle") || !m.inList(i+1, listMostBorne) && !m.inList(i-1, listMostBorne) {
 		return false
 	}
+	if m.tapPartSays(i) {
+		return true
+	}
 	s := &m.sents[m.items[i].sent]
 	part := m.left(i, i-s.from, false, func(k int) bool {
 		return m.isAny(k, cItem, "expansion_tank", "tank", "prv", "heater", "softener") || m.inList(k, listOfStrength)
 	})
 	return part >= 0 && !m.pointIn(m.items[i].seg, i) && m.left(i, i-part, false, m.pointAt) < 0
+}
+
+// tapPartSays tells whether a part that is named after its tap says the number at i of itself: "new sprinkler box
+// says max 690 kPa". Only a gauge shows a pressure.
+func (m *message) tapPartSays(i int) bool {
+	k := i - 1
+	for m.inList(k, listMostBorne) {
+		k--
+	}
+	return (m.is(k, cClaim, "says") || m.says(k, "is")) && !m.sentenceIs(m.items[i].sent, cItem, "gauge") && m.p.lex.inList(lastWord(m.text(k-1)), listTapParts)
 }

@@ -15,6 +15,18 @@ func TestACompassLetterBeforeAPlainWordOfAStreet(t *testing.T) {
 		{"220 N Lake, 60 front", "220 N Lake", "60 front_bibb"},
 		{"12 n ave, 60 front", "12 N Ave", "60 front_bibb"},
 		{"main 160 n steady", "", "160 street"},
+		// a number of two digits before a name that nobody uses at work
+		{"weak pressure in hall bath customer says 4 weeks now 19 w aster", "19 W Aster", "low_flow"},
+		{"low pressure 2 months now 19 w aster", "19 W Aster", "low_flow"},
+		{"toilet runs 31 s aster", "31 S Aster", "leak"},
+		{"19 w aster low pressure", "19 W Aster", "low_flow"},
+		{"19 s willow weak shower", "19 S Willow", "low_flow"},
+		{"19 w aster kitchen 66", "19 W Aster", "66 kitchen"},
+		{"kitchen 62 n steady", "", "62 kitchen"},
+		{"rear 62 s creeping", "", "62 rear_bibb; creep"},
+		{"back bib now 58 n dropped", "", "58 rear_bibb"},
+		{"tub 62 w sponge", "", "62 bath"},
+		{"kitchen now 62 w tub running", "", "62 kitchen flowing"},
 	} {
 		f := p.Parse(c.text, Context{})
 		if got := inWords(f); f.Site != c.site || got != c.says {

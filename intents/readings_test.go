@@ -56,6 +56,11 @@ func reads(t *testing.T, table [][2]string) {
 func TestNumbersThatAreNoPressure(t *testing.T) {
 	reads(t, [][2]string{
 		{"prv tag: max inlet 300 psi", ""},
+		{"new shower valve says max 690 kPa", ""},
+		{"shower valve says max 125 psi on it", ""},
+		{"tub faucet says 150 max", ""},
+		{"sprinkler valve says 118 max overnight on the needle", "irrigation 118 peak"},
+		{"gauge at the sprinkler valve says max 125", "irrigation 125 peak"},
 		{"prv says 25-75 on the plate, front 103", "front_bibb 103"},
 		{"nameplate on the prv: 400 max inlet, 25 to 75 outlet. 88 rear", "rear_bibb 88"},
 		{"sticker on the exp tank says 150 max, tub 66", "bath 66"},

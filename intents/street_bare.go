@@ -175,12 +175,13 @@ func (w *streetWalk) tall() bool {
 	return n != nil && n.value > highestPressure && !(len(n.digits) == 4 && year(n.value))
 }
 
-// toward tells whether a letter of the compass stands between a house number of three
-// digits or more and the name: "212 n depot", where "118 n falling" goes on.
+// toward tells whether a letter of the compass stands between a house number and the name: "212 n
+// depot", where "118 n falling" goes on. A number of one or two digits has a name behind it that nobody
+// uses at work: "19 w aster".
 func (w *streetWalk) toward() bool {
-	n := w.toks[w.from-1].num // none behind the letter of "1A S Elm"
-	return w.dir != "" && n != nil && len(n.digits) > 2 && !w.measured() &&
-		len(w.toks[w.name].text) > 3 && !strings.HasSuffix(w.toks[w.name].text, "ing")
+	n, name := w.toks[w.from-1].num, &w.toks[w.name] // no number behind the letter of "1A S Elm"
+	return w.dir != "" && n != nil && (len(n.digits) > 2 || !w.p.lex.known(name.text) && !plural(name.text)) && !w.measured() &&
+		len(name.text) > 3 && !strings.HasSuffix(name.text, "ing")
 }
 
 // suffixAlone tells whether the word at k, right after the house number, is a suffix that is the whole name
@@ -268,7 +269,8 @@ func (w *streetWalk) bareWord(k, words int, proper bool) bool {
 	}
 	if p.lex.known(t.text) || p.lex.of(t).right {
 		// "14 heron gate", "812 otter", "212 n depot": a common word may end a name
-		return (words > 0 || w.tall() && p.lex.of(t).right || w.toward() || w.suffixAlone(k)) && !meaning() && ends
+		return (words > 0 || w.tall() && p.lex.of(t).right || w.toward() || w.suffixAlone(k)) && !meaning() &&
+			(ends || words == 0 && w.dir != "" && (w.toldOf(k+1) || w.pointNumber(k+1)))
 	}
 	if len(t.text) > 6 && strings.HasSuffix(t.text, "ly") {
 		return false // "set at 50 supposedly"
