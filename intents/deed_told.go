@@ -262,28 +262,6 @@ func (m *message) freshInside(i int) bool {
 	return false
 }
 
-// partThenDry tells whether behind the leak at item i a small part went in and the tap is dry: "tub spout
-// dripped, new washer in it, dry now", "valve leaked, new stem, no more drip".
-func (m *message) partThenDry(i int) bool {
-	s := m.items[i].sent
-	if m.sents[s].question || m.planish(s) {
-		return false
-	}
-	part := m.right(i, 8, true, func(k int) bool {
-		fits := m.is(k, cFitting, "") || m.is(k, cHint, "inside") || m.inList(k, listSmallParts)
-		put := m.left(k, 3, true, func(j int) bool {
-			return m.is(j, cPart, "new") || m.is(j, cHint, "puts") || m.is(j, cHint, "places") || m.is(j, cDid, "") || m.workedWord(j)
-		}) > i
-		return fits && put && m.clauseStart(k) > i
-	})
-	if part < 0 {
-		return false
-	}
-	return m.right(part, 9, true, func(k int) bool {
-		return m.is(k, cDry, "") && !m.is(k-1, cNeg, "") || m.is(k, cSym, "leak") && m.is(k-1, cNeg, "")
-	}) >= 0
-}
-
 // putOn tells whether something was put on the leak at item i: "put a clamp on the leak",
 // "le puse una abrazadera a la fuga".
 func (m *message) putOn(i int) bool {

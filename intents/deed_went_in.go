@@ -1,5 +1,7 @@
 package intents
 
+import "strings"
+
 // Lists of the lexicon that these rules know.
 var listHasOne = listOf("has one")
 
@@ -217,4 +219,50 @@ func (m *message) partUnder(i int) (string, int) {
 		}
 	}
 	return "", -1
+}
+
+// partThenDry tells whether behind the leak at item i, be it in one of the next two sentences, a small part went in and
+// the tap is dry or good again: "tub spout dripped, new washer in it, dry now", "valve leaked. new stem, no more drip".
+func (m *message) partThenDry(i int) bool {
+	to := i
+	for s := m.items[i].sent; s < min(m.items[i].sent+3, len(m.sents)) && !m.sents[s].question && !m.planish(s); s++ {
+		to = m.sents[s].to
+	}
+	part := -1
+	for k := i + 1; k < min(i+9, to) && part < 0; k++ {
+		if m.smallPartIn(k) && m.clauseStart(k) > i {
+			part = k
+		}
+	}
+	for k := part + 1; part > 0 && k < min(part+10, to); k++ {
+		if m.dryAgain(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// smallPartIn tells whether item k is a small part of a tap that is new or was put in: "new washer".
+func (m *message) smallPartIn(k int) bool {
+	if t := m.text(k); strings.HasPrefix(t, "new ") && m.p.lex.inList(lastWord(t), listSmallParts) {
+		return true // "new cartridge"
+	}
+	return (m.is(k, cFitting, "") || m.is(k, cHint, "inside") || m.inList(k, listSmallParts)) && m.left(k, 3, true, func(j int) bool {
+		return m.is(j, cPart, "new") || m.is(j, cHint, "puts") || m.is(j, cHint, "places") || m.is(j, cDid, "") || m.workedWord(j)
+	}) >= 0
+}
+
+// dryAgain tells whether item k says that what leaked is dry now, or good, and its clause names nothing else: "dry",
+// "no more drip", "good now", but "prv is good now".
+func (m *message) dryAgain(k int) bool {
+	dry := m.isAny(k, cHint, "cleared") || m.is(k, cDry, "")
+	if denied := m.is(k-1, cNeg, ""); denied == dry || !dry && !m.is(k, cSym, "leak") {
+		return false
+	}
+	for j := m.clauseStart(k); j < m.clauseEnd(k); j++ {
+		if m.items[j].kinds.meets(setOf(cItem, cRelief)) || dry && (m.items[j].num != nil || m.items[j].point != "") {
+			return false
+		}
+	}
+	return true
 }

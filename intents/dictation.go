@@ -4,6 +4,7 @@ package intents
 var (
 	listWordsWithPoints = listOf("words with points")
 	listPlaceInitials   = listOf("place initials")
+	listFigureWords     = listOf("figure words")
 	listShortTaps       = listOf("short taps")
 	listBehindNoun      = listOf("behind its noun")
 	listNounsWithPoints = listOf("nouns with points")
@@ -213,6 +214,28 @@ func endsNumber(toks []token, i int) bool {
 
 // digitWords are the digits as they are said.
 var digitWords = [...]string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"}
+
+// joinFigures makes one word of a figure that stands for its sound and of the letters behind it: "2morrow", "4get".
+// What lies "in 2days" ahead is counted.
+func (p *Parser) joinFigures(toks []token) []token {
+	out := toks[:0]
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
+		if figureBefore(toks, i) && p.lex.inList(t.text+toks[i+1].text, listFigureWords) && (i == 0 || !oneOf(toks[i-1].text, "in", "every", "en")) {
+			t.becomes(word, t.text+toks[i+1].text)
+			t.raw, t.span.to, t.num = t.text, toks[i+1].span.to, nil
+			i++
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// figureBefore tells whether a 2 or a 4 stands at i right before letters: "2day".
+func figureBefore(toks []token, i int) bool {
+	n := toks[i].num
+	return n != nil && (n.digits == "2" || n.digits == "4") && i+1 < len(toks) && toks[i+1].kind == word && toks[i+1].glued && len(toks[i+1].text) > 2
+}
 
 // joinBefore makes one word of "b4" and of "h2o", which are cut as letters and a number.
 func joinBefore(toks []token) []token {

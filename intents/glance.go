@@ -6,7 +6,7 @@ package intents
 type glance uint16
 
 const (
-	seesGlued     glance = 1 << iota // a number right behind a word: "k1tchen", "b4"
+	seesGlued     glance = 1 << iota // a number right behind or before a word: "k1tchen", "b4", "2morrow"
 	seesArrow                        // ">", "->"
 	seesDictated                     // "comma", "ish"; the point of an abbreviation, a hyphen right behind a word
 	seesOh                           // "oh"
@@ -127,6 +127,9 @@ func (p *Parser) glance(toks []token) glance {
 			if t.glued && i > 0 && toks[i-1].kind == word {
 				g |= seesGlued
 			}
+			if figureBefore(toks, i) {
+				g |= seesGlued // "2morrow"
+			}
 			if d := t.num.digits; d == "0" || d == "2" {
 				g |= seesForTo
 			}
@@ -163,7 +166,7 @@ func (m *message) putRight(toks []token) []token {
 	}
 	if g.has(seesGlued) {
 		n := len(toks)
-		if toks = joinSlips(joinBefore(toks)); len(toks) < n {
+		if toks = joinSlips(joinBefore(p.joinFigures(toks))); len(toks) < n {
 			g = seesAll // a word has become another
 		}
 	}

@@ -84,3 +84,55 @@ func TestTheDayOfAPlanIsNoMarkOfThePart(t *testing.T) {
 		{"regulator is corroded, no date", "prv age unknown suspect"},
 	})
 }
+
+func TestASmallPartAndTheTapIsGoodAgain(t *testing.T) {
+	says(t, [][2]string{
+		{"hose bib out back was leaking, new stem n packing, good now. 65 cash", "repaired_leak"},
+		{"hose bib out back was leaking, new washer, fine now", "repaired_leak"},
+		{"kitchen faucet was dripping, new cartridge, good now", "repaired_leak"},
+		{"shower drip - new cartridge - ok now", "repaired_leak"},
+		{"hose bib out back was leaking. new washer, good now", "repaired_leak"},
+		{"hose bib out back was leaking. new washer. dry", "repaired_leak"},
+		{"hose bib was leaking, new washer", "leak"},
+		{"hose bib leaking, new stem n packing wont help", "leak"},
+		// another thing is dry or good
+		{"hose bib out back was leaking. new washer. T&P dry", "leak; no relief_discharge"},
+		{"hose bib was leaking, new stem, prv is good now", "leak; prv good"},
+		{"tub drips. quoted new cartridge. heater good", "heater good; leak; plan other"},
+		{"patched the slab leak, 2 couplings, 1400 total", "repaired_leak"},
+	})
+}
+
+func TestNotToBeForgotten(t *testing.T) {
+	says(t, [][2]string{
+		{"tmrw drop gate key bk @ 83 Roadrunner Ln dont let me 4get", "plan other in 1"},
+		{"plz dont forget recheck tmrw 12 Elm St", "plan recheck in 1"},
+		{"dont 4get prv swap friday 12 Elm St", "plan replace_prv in 4"},
+		{"take the spare washer to 12 Elm St monday, dont forget", "plan other in 7"},
+		{"dont let me forget tues bring the long ladder to 12 Elm St", "plan other in 1"},
+		{"dont forget you owe me lunch", "ask none"},
+		{"dont forget 66 kitchen at 12 Elm St", "66 kitchen"},
+	})
+}
+
+func TestWordsWrittenWithAFigure(t *testing.T) {
+	says(t, [][2]string{
+		{"recheck 2morrow", "plan recheck in 1"},
+		{"gonna swap prv 2moro", "plan replace_prv in 1"},
+		{"swapped prv 2day", "replaced_prv"},
+		{"rear 66 2day", "66 rear_bibb"},
+		{"recheck in 2days", "plan recheck in 2"},
+		{"2gal tank", "expansion_tank 2 gal"},
+	})
+}
+
+func TestToiletsThatDoNotRun(t *testing.T) {
+	says(t, [][2]string{
+		{"RELIEF DRY, TOILETS NOT RUNNING, 71 SIDE BIB", "71 side_bibb; no leak; no relief_discharge"},
+		{"toilet not running now", "no leak"},
+		{"toilets aren't running", "no leak"},
+		{"60 kitchen, sprinklers not running", "60 kitchen static"},
+		{"water not running, kitchen 62", "62 kitchen static"},
+		{"heater not running 62 kitchen", "62 kitchen idle"},
+	})
+}
