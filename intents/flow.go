@@ -307,23 +307,7 @@ func (m *message) flowAcross(a mention, s int) {
 		}
 	}
 	if before >= 0 && (!forward || before+1 == len(m.readings)) {
-		// both of a pair, or the last one
-		n := 1
-		if m.quantified(a.at) || m.closing(a.at) || all || m.flowAlone(a, s) {
-			n = m.howMany(a.at)
-		}
-		last, many := m.readings[before].sent, n > 1
-		for k := before; k >= 0 && n > 0; k-- {
-			r := &m.readings[k]
-			if r.Flow != "" {
-				break
-			}
-			if !many && r.sent != last {
-				break
-			}
-			r.Flow = a.flow
-			n--
-		}
+		m.flowOver(a, before, all)
 		return
 	}
 	for k := before + 1; k < len(m.readings); k++ {
@@ -332,6 +316,23 @@ func (m *message) flowAcross(a mention, s int) {
 			break
 		}
 		r.Flow = a.flow
+	}
+}
+
+// flowOver gives a flow told in a sentence of its own to the readings before it, of which the last is number
+// last: running water to that one alone, unless it counts them; rest, which is the whole house's, to all that
+// were read since the work.
+func (m *message) flowOver(a mention, last int, all bool) {
+	n, counted := 1, all || m.quantified(a.at) || m.closing(a.at)
+	if counted || a.flow == assess.Static {
+		n = m.howMany(a.at)
+	}
+	for k := last; k >= 0 && n > 0 && m.readings[k].Flow == ""; k-- {
+		if !counted && m.workedBetween(m.readings[k].at, m.readings[last].at) {
+			return
+		}
+		m.readings[k].Flow = a.flow
+		n--
 	}
 }
 

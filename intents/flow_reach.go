@@ -220,28 +220,18 @@ func (m *message) headed(a, b int) bool {
 	return false
 }
 
-// flowAlone tells whether sentence s says nothing but that all water rested: "Nobody was
-// using water." Then it was so at all taps told before.
-func (m *message) flowAlone(a mention, s int) bool {
-	if a.flow != assess.Static || m.sents[s].header >= 0 && m.sents[s].to-m.sents[s].from > 8 {
-		return false
-	}
-	for k := m.sents[s].from; k < m.sents[s].to; k++ {
-		if m.items[k].point != "" || m.is(k, cItem, "") || m.is(k, cState, "") || m.items[k].num != nil {
-			return false
+// restedWith returns the word that joins the resting water at item i, told together with the heater's state,
+// to a list of taps, -1 for none: "rear 78 and side 79 with the heater off and everything shut".
+func (m *message) restedWith(i int) int {
+	state := func(k int) bool { return m.is(k, cState, "") || m.is(k, cOff, "") }
+	first := m.left(i, 5, true, state)
+	if first < 0 || !m.says(first+1, "and", "y", ",") {
+		first = i
+		if last := m.right(i, 6, true, state); last < 0 || m.left(last, last-i, true, func(k int) bool { return m.says(k, "and", "y", ",") }) < 0 {
+			return -1 // "with every tap shut and the burner off"
 		}
 	}
-	return m.sents[s].to-m.sents[s].from <= 8
-}
-
-// restedWith tells whether the resting water at item i is told together with the heater's
-// state, behind a list of taps: "rear 78 and side 79 with the heater off and everything shut".
-func (m *message) restedWith(i int) int {
-	state := m.left(i, 5, true, func(k int) bool { return m.is(k, cState, "") || m.is(k, cOff, "") })
-	if state < 0 || m.text(state+1) != "and" && !m.isMark(state+1, ",") {
-		return -1
-	}
-	return m.left(state, 4, true, func(k int) bool { return m.is(k, cHint, "whiles") || m.text(k) == "with" })
+	return m.left(first, 4, true, func(k int) bool { return m.is(k, cHint, "whiles") || m.says(k, "with", "w/", "w", "con") })
 }
 
 // flowSame gives a reading with a bare "same" behind it the flow of the one before: "lav

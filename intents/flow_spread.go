@@ -49,7 +49,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		m.flowBack(here, a, quantified)
 	case a.flow == assess.Flowing && beginsWith(m.text(a.at), "open", "abr") && !ahead && a.at < last.at && !quantified:
 		flowOfNext(here, a) // "68 with all off, opened the shower and it dropped to 51"
-	case quantified, a.flow == assess.Static && m.sentenceIs(first.sent, cSym, "creep"):
+	case quantified, a.flow == assess.Static && m.onlyFlow(a.at) && m.sentenceIs(first.sent, cSym, "creep"):
 		flowOfRest(here, a.flow)
 	}
 	if a.flow == assess.Static {
@@ -289,7 +289,7 @@ func (m *message) flowRestedWith(here []reading, a mention) {
 	w := m.restedWith(a.at)
 	for k := len(here) - 1; k >= 0 && w >= 0; k-- {
 		r := &here[k]
-		if r.at < w && r.Flow == "" && (k+1 == len(here) || here[k+1].at > w || m.chained(r.at, here[k+1].at)) {
+		if r.at < w && r.Flow == "" && (k+1 == len(here) || here[k+1].at > w || m.chained(r.at, here[k+1].at) || m.plainList(r.at, here[k+1].at)) {
 			r.Flow = a.flow
 		}
 	}
