@@ -3,7 +3,11 @@ package intents
 import "strings"
 
 // Lists of the lexicon that these rules know.
-var listHasOne = listOf("has one")
+var (
+	listHasOne   = listOf("has one")
+	listForOld   = listOf("in the old ones place")
+	listOldStood = listOf("where the old one stood")
+)
 
 var wentInGate = onlyWith(cHint, "wentin", "newone")
 
@@ -51,7 +55,21 @@ func (m *message) wentIn(i int) bool {
 			v.renews, v.objAt = true, one-1 // what is told from there on is of the new one
 		}
 	default:
-		// "first PRV this place has ever had went in today"
+		// "first PRV this place has ever had went in today", "tankless went in where the old heater was"
+		if m.text(i+1) == "renewed" {
+			v.what, v.renews, v.objAt = "replaced", true, m.clauseStart(i)
+			for k := v.objAt; k < i && v.object == ""; k++ {
+				if v.object = m.partAt(k); v.object == "" && m.is(k, cFuel, "") {
+					v.object = "heater"
+				}
+			}
+			if v.object == "" {
+				return false
+			}
+			m.unsay(i + 1)
+			m.verbs = append(m.verbs, v)
+			return true
+		}
 		for k := i - 1; k >= m.sents[m.items[i].sent].from && k >= i-6 && !m.items[k].mark && v.object == ""; k-- {
 			v.object, v.objAt = m.partAt(k), k
 		}
@@ -65,6 +83,41 @@ func (m *message) wentIn(i int) bool {
 	}
 	m.verbs = append(m.verbs, v)
 	return true
+}
+
+var forOldGate = onlyWith(cPart, "old")
+
+// oldTakenOut passes over what is told of an old part by which it is said where the new one went: "tankless
+// went in where the old 40 gal gas one used to be", "in place of the old one"; those words tell a replacement.
+func (m *message) oldTakenOut() {
+	if m.shut(forOldGate) {
+		return
+	}
+	for i := range m.items {
+		if !m.inList(i, listForOld) {
+			continue
+		}
+		old := i + 1
+		for m.is(old, cDeterminer, "") && !m.is(old, cPart, "old") {
+			old++
+		}
+		if !m.is(old, cPart, "old") {
+			continue
+		}
+		end := m.clauseEnd(old)
+		if m.says(i, "where") {
+			if end = m.right(old-1, 6, true, func(k int) bool { return m.inList(k, listOldStood) }); end < 0 || !m.stopAt(end+1) {
+				continue // "where the old one is leaking"
+			}
+			end++
+		}
+		for k := i + 1; k < end; k++ {
+			if m.unsay(k); m.isNum(k) {
+				m.setRole(k, roleIgnored, "of the part taken out")
+			}
+		}
+		m.say(i, "renewed")
+	}
 }
 
 var firstOneGate = onlyWith(cHint, "given", "firstone")

@@ -55,7 +55,7 @@ func (m *message) flows() {
 	for k := range m.readings {
 		r := &m.readings[k]
 		at := func(j int) int {
-			if a := &all[j]; a.at > r.at && m.thenRan(*a) {
+			if a := &all[j]; a.at > r.at && (m.thenRan(*a) || m.timeAnew(*a)) {
 				return -1
 			}
 			if a := &all[j]; a.flow != assess.Flowing || m.items[a.at].seg == m.items[r.at].seg || !m.saysElse(a.at) {

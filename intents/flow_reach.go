@@ -32,6 +32,18 @@ func (m *message) thenRan(a mention) bool {
 	return false
 }
 
+// timeAnew tells whether the flow at an item stands behind the word of time that leads to the next pressure, so
+// that it is not told of the one before: "before I began 74, afterwards, no water moving, 75".
+func (m *message) timeAnew(a mention) bool {
+	if !m.kinds.meets(setOf(cAfter, cNow)) || m.right(a.at, 14, true, m.pressed) < 0 {
+		return false
+	}
+	last := m.left(a.at, 14, true, m.pressed)
+	return last >= 0 && m.anyItem(last+1, a.at, func(k int) bool {
+		return m.meets(k, setOf(cAfter, cNow)) && (m.items[k-1].mark || m.says(k-1, "and", "y", "then"))
+	})
+}
+
 // setsRunning tells whether by the word at item k somebody set water running.
 func (m *message) setsRunning(k int) bool {
 	if m.inList(k, listSetsRunning) {

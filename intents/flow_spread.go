@@ -2,6 +2,7 @@ package intents
 
 import (
 	"slices"
+	"strings"
 
 	"lazyhand/assess"
 )
@@ -35,8 +36,18 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	case m.thenRan(a):
 		flowOfNext(here, a)
 		return
+	case m.timeAnew(a):
+		for k := range here {
+			if here[k].at > a.at {
+				m.flowOfList(here[k:], a.flow)
+				break
+			}
+		}
+		return
 	case ahead && (apart || m.headed(a.at, first.at) || m.leads(a.at) && !behind || m.leadsToList(a, here)):
 		flowOnward(here, a.flow)
+	case a.flow == assess.Static && m.onlyFlow(a.at) && m.sentenceIs(first.sent, cSym, "creep"):
+		flowOfRest(here, a.flow)
 	case ahead && m.opensWith(a.at):
 		m.flowOfList(here, a.flow)
 	case a.flow == assess.Static && after && !behind && m.rowOfNumbers(first.at, last.at):
@@ -49,7 +60,7 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 		m.flowBack(here, a, quantified)
 	case a.flow == assess.Flowing && beginsWith(m.text(a.at), "open", "abr") && !ahead && a.at < last.at && !quantified:
 		flowOfNext(here, a) // "68 with all off, opened the shower and it dropped to 51"
-	case quantified, a.flow == assess.Static && m.onlyFlow(a.at) && m.sentenceIs(first.sent, cSym, "creep"):
+	case quantified:
 		flowOfRest(here, a.flow)
 	}
 	if a.flow == assess.Static {
@@ -67,12 +78,22 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 // opensWith tells whether the sentence of the flow at item i begins with it: "with the tub running kitchen 57".
 func (m *message) opensWith(i int) bool {
 	from := m.sents[m.items[i].sent].from
-	with := func(k int) bool { return m.says(k, "with", "w/", "w", "while", "con") }
+	with := func(k int) bool {
+		return m.says(k, "with", "w/", "w", "while", "con") || strings.HasPrefix(m.text(k), "with ")
+	}
 	if k := m.left(i, 5, false, with); k > from && m.timeBefore(from, k) {
 		from = k // "after the swap w/ no water running kitchen 70 shower 69"
 	}
-	if !with(from) {
+	if !with(from) && with(i) {
+		from = i
+	} else if !with(from) {
+		from = m.left(i, 8, false, with) // "replaced the prv, with the new one in and nothing running kitchen is 60"
+	}
+	if from < 0 {
 		return false
+	}
+	if m.is(i, cStatic, "") && m.right(from, i-from-1, true, m.isNum) < 0 {
+		return true
 	}
 	for k := from + 1; k < i; k++ {
 		if !m.is(k, cDeterminer, "") && !m.is(k, cFixture, "") && m.items[k].point == "" && !(m.isNum(k) && m.items[k].value <= 6) {
@@ -97,11 +118,17 @@ func (m *message) timeBefore(from, to int) bool {
 // flowOfList gives a flow to the first reading and to those that go on from it with taps of their own.
 func (m *message) flowOfList(here []reading, flow assess.Flow) {
 	for k := range here {
-		if r := &here[k]; r.Flow != "" && r.Flow != flow || k > 0 && (len(r.points) == 0 || !m.plainList(here[k-1].at, r.at)) {
+		if r := &here[k]; r.Flow != "" && r.Flow != flow || k > 0 && (len(r.points) == 0 || !m.linkedList(here[k-1].at, r.at)) {
 			return
 		}
 		here[k].Flow = flow
 	}
+}
+
+// linkedList tells whether two numbers stand in a list of taps, which may say "is" of each: "the tub is 89 and
+// the kitchen is 90".
+func (m *message) linkedList(a, b int) bool {
+	return m.listedWith(a, b, func(k int) bool { return m.inList(k, listLinks) || m.inList(k, listReadAt) })
 }
 
 // restsOn lets resting water go on to what the same gauge showed later: "with all shut it read 60 and then 74".

@@ -283,6 +283,9 @@ func (m *message) openNext(i int) (f assess.Flow, told bool) {
 	if !m.says(i, "opened", "running", "turned on", "turn on", "cracked") {
 		return "", false
 	}
+	if m.is(i-2, cBefore, "") && m.is(i-1, cOwn, "") || m.says(i+1, "anything", "it up") {
+		return "", true // "before I opened anything the front was 74"
+	}
 	for k := i + 1; k < len(m.items) && k <= i+3; k++ {
 		switch {
 		case m.is(k, cPoint, "street"), m.is(k, cItem, ""), m.inList(k, listOpenedValves):

@@ -58,6 +58,7 @@ func (m *message) understand() {
 	m.fromRecord()
 	m.houseAgain()
 	m.hands()
+	m.oldTakenOut()
 	m.crewBooked()
 	m.reliefWeeps()
 	m.places()

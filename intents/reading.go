@@ -141,6 +141,11 @@ func (m *message) separates(k int) bool {
 // clauseBefore returns where the talk of the reading behind the separator at k begins: there, or
 // with the clause before it where that leads on, "62, then with the tub open, 55".
 func (m *message) clauseBefore(k, lo int) int {
+	for j := k - 1; j >= lo && m.kinds.has(cAfter); j-- {
+		if m.is(j, cAfter, "") && m.items[j-1].mark && m.inList(j, listPlainAfter) && (m.isMark(j+1, ",", ":") || m.says(j+1, "with", "w/")) {
+			return j // "74 before I began, afterwards, no water moving, it's 74"
+		}
+	}
 	for j := k - 1; m.items[k].mark && j > lo && !m.items[j].mark; j-- {
 		if m.inList(j, listBeginsOwnClause) &&
 			(m.items[j-1].mark || m.says(j-1, "and", "y")) {

@@ -345,8 +345,13 @@ var stateClasses = setOf(cState, cBurner, cStatic, cFlowing)
 // plainList tells whether only commas, the names of test points and what heater and water did lie between two
 // numbers: "Now kitchen 60, front bib 61", "60 idle, front bib 61 idle".
 func (m *message) plainList(a, b int) bool {
+	return m.listedWith(a, b, func(int) bool { return false })
+}
+
+// listedWith tells whether only what may stand in a plain list, or is as asked, lies between two numbers.
+func (m *message) listedWith(a, b int, also func(k int) bool) bool {
 	for k := a + 1; k < b; k++ {
-		if it := &m.items[k]; it.point == "" && it.role != roleTaken && !m.isMark(k, ",", "/") && !m.is(k, cDeterminer, "") &&
+		if it := &m.items[k]; it.point == "" && !also(k) && it.role != roleTaken && !m.isMark(k, ",", "/") && !m.is(k, cDeterminer, "") &&
 			!m.says(k, "and", "y", "en", "at") && !m.meets(k, stateClasses) {
 			return false
 		}

@@ -93,6 +93,9 @@ func (m *message) numberBeside(i int) bool {
 		return true
 	}
 	k := i + 1
+	for m.isMark(k, ",") && m.meets(k+1, stateClasses) {
+		k += 2 // "after, nothing running: 58"
+	}
 	if m.isMark(k, ":", "=", "-") {
 		k++
 	}
@@ -247,7 +250,7 @@ func (m *message) coversAsWell(i int, r *reading) bool {
 		other := func(k int) bool { return m.placesTime(k) && !m.pastTense(k) }
 		return i == m.firstOf(r.sent) && !m.workedBetween(i, r.at) && m.right(i, r.at-i-1, true, other) < 0 // "after that the tub was 59 and the front was 53"
 	}
-	return m.items[i].seg == m.items[r.at].seg || i == m.sents[r.sent].from
+	return m.items[i].seg == m.items[r.at].seg || i == m.sents[r.sent].from || i < r.at && m.inList(i, listPlainAfter)
 }
 
 // sameTime tells whether the time told at item at goes on from one reading to the next: both
