@@ -59,24 +59,36 @@ func (m *message) asideClauses() {
 			continue
 		}
 		seg := m.items[i].seg
-		ours := func(k int) bool { return m.items[k].seg == seg }
+		from, to := m.asideClause(i, v)
+		ours := func(k int) bool { return m.items[k].seg == seg && from <= k && k < to }
 		if v != "all" && (m.acts(s, ours) || m.anyIn(s, ours, denied)) {
 			continue // "put in the tank that was on my truck", "no part on the truck"
 		}
 		if v == "all" && known && m.siteIn(s, ours) {
 			continue // "heater at the tire shop, 14 Maple"
 		}
-		others := func(k int) bool { return m.items[k].seg != seg }
+		others := func(k int) bool { return !ours(k) }
 		whole := (v == "all" && !known && !m.measures(s, others) || !m.acts(s, others)) && !m.anyIn(s, others, reported) &&
 			!(m.anyIn(s, others, setOf(cColor)) && m.anyIn(s, others, setOf(cWater))) // "red dirt on my truck, orange water too"
 		whole = whole && !m.standsApart(s, others)
 		for k := se.from; k < se.to; k++ {
-			if whole || m.items[k].seg == seg {
+			if whole || ours(k) {
 				m.mute(k)
 			}
 		}
 		se.aside = se.aside || whole
 	}
+}
+
+// asideClause returns where the clause of an aside at item i begins and ends. One that is told behind "and", of a
+// thing of no house at all, is no part of what was measured before it: "front bib 66 and her blood pressure's 140".
+func (m *message) asideClause(i int, v string) (from, to int) {
+	s := m.items[i].sent
+	from, to = m.sents[s].from, m.sents[s].to
+	if begins := m.clauseStart(i); v == "all" && m.says(begins-1, "and", "y") && m.measures(s, func(k int) bool { return k < begins }) {
+		return begins, m.clauseEnd(i)
+	}
+	return from, to
 }
 
 // ofNoHouse tells whether the sentence of item i speaks of things that stand in no house, and the

@@ -16,6 +16,8 @@ var (
 	listToNewTap          = listOf("to new tap")
 	listPapers            = listOf("papers")
 	listPaperSays         = listOf("paper says")
+	listItHolds           = listOf("it holds")
+	listOfMine            = listOf("of mine")
 )
 
 // What is set against what was sent: "kitchen isn't 58, it's 68", "62 not 26", "that was
@@ -165,7 +167,7 @@ func (m *message) heldNumber(s int) int {
 		return -1
 	}
 	p := m.phraseFrom(first, se.to)
-	if !p.take(listBotHolds) {
+	if !p.take(listBotHolds) && !(m.ofMine(s) && p.take(listItHolds)) {
 		return -1
 	}
 	for i := first; i < min(se.to, first+8); i++ {
@@ -180,6 +182,16 @@ func (m *message) heldNumber(s int) int {
 		}
 	}
 	return -1
+}
+
+// ofMine tells whether sentence s speaks of what the writer sent: "under my name", "for my visit".
+func (m *message) ofMine(s int) bool {
+	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
+		if m.inList(i, listOfMine) && m.says(i-1, "my", "mi") {
+			return true
+		}
+	}
+	return false
 }
 
 // mayBePressure tells whether the number at i may be a pressure by its unit and its size.
@@ -219,10 +231,12 @@ func (m *message) putRightLast(wrong, i int) bool {
 	return true
 }
 
-// ledRightly tells whether words before the number at i say that it is what was read: "it's 67", "the paper says 67".
+// ledRightly tells whether words before the number at i say that it is what was read: "it's 67", "the paper says 67",
+// "I had 67".
 func (m *message) ledRightly(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k)
+		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k) || m.is(k, cHint, "found") || m.says(k, "i had", "we had") ||
+			(m.inList(k, listShows) || m.text(k) == "had") && m.says(k-1, "i", "we", "gauge", "mine")
 	}) >= 0
 }
 

@@ -100,7 +100,7 @@
 //	heater_dial heater_size        thermostats, gallons
 //	age age_same age_unknown       how old a thing is
 //	year year_house                the year of a thing, of the house
-//	foreign foreign_kind foreign_talk foreign_hot_tap foreign_memory
+//	foreign foreign_kind foreign_thing foreign_talk foreign_hot_tap foreign_memory
 //	foreign_difference doubt
 //	                               numbers that tell nothing of this house's water
 //	two_of                         two regulators or heaters that differ

@@ -34,7 +34,7 @@ var (
 // doubts tell that a number was not measured on this visit.
 var doubts = numberRulesOf([]numberRule{
 	{(*message).notShown, "denied", onlyWithClass(cNeg)},
-	{(*message).supposes, "supposed, not measured", onlyWithList(listSupposing, listMight, listGuesses)},
+	{(*message).supposes, "supposed, not measured", gateOf(opener{words: []string{"say"}, lists: []list{listSupposing, listMight, listGuesses}})},
 	{(*message).wouldBe, "what somebody wants", onlyWithList(listWouldBe)},
 	{(*message).askedAbout, "asked about", onlyWithList(listDoubtsReading, listOpensDoubt, listAsksOfReading)},
 	{(*message).ofFace, "a gauge's range", gaugeGate},
@@ -135,6 +135,8 @@ func (m *message) supposes(i int) bool {
 		case !m.items[i].ranged && (m.inList(k, listGuesses) || m.inList(k, listMight) && m.says(k+1, "be", "have")):
 			m.askGuess(i)
 			return true
+		case m.text(k) == "say" && k == m.clauseStart(i) && m.says(k+1, "its", "it is", "you have", "you got"):
+			return true // "say it's 100 at the street"
 		case m.inList(k, listMight):
 			return m.mayCome(k+1, i)
 		case m.inList(k, listReaches), m.inList(k, listAsHighAs), m.is(k, cHint, "hedge"):

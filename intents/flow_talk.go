@@ -108,7 +108,7 @@ func (m *message) nobodys(k int) bool {
 func (m *message) saysWhen(i int) bool {
 	first, _, _ := strings.Cut(m.text(i), " ")
 	switch first {
-	case "when", "while", "once", "if", "whenever", "as":
+	case "when", "while", "once", "if", "whenever", "as", "mientras", "cuando":
 		return true
 	}
 	return false

@@ -46,7 +46,7 @@ func (m *message) foreign(i int) (string, bool) {
 		switch {
 		case m.says(i-1, "turned", "turns", "turning") && (m.inList(i-2, listPeople) || m.is(i-2, cWhose, "person")):
 			return "a person's age", true
-		case m.is(i-1, cWhose, "person") && !m.pointNear(i):
+		case m.is(i-1, cWhose, "person") && (!m.pointNear(i) || m.says(i-1, "shes", "hes") && !m.tapInClause(i)), m.atAge(i):
 			return "a person's age", true
 		case m.is(i-1, cClaim, "says") && m.noEquipment(i-2) && (i < 3 || m.items[i-3].mark || m.is(i-3, cDeterminer, "")) && !m.pointNear(i):
 			return "shown by " + m.text(i-2), true // "tape says 62"
@@ -189,7 +189,7 @@ func (m *message) told(i int) bool {
 	}
 	it := &m.items[i]
 	s := &m.sents[it.sent]
-	claims, measures, has := false, false, false
+	claims, measures, has, was := false, false, false, false
 	for k := i - 1; k >= s.from && k >= i-9; k-- {
 		theirs := m.items[k].why == othersNumber && m.text(k-1) == "at"
 		if m.own(k) || m.items[k].seg != it.seg || m.is(k, cSym, "") || m.is(k, cColor, "") || m.isNum(k) && !theirs && m.pointNear(i) {
@@ -198,7 +198,7 @@ func (m *message) told(i int) bool {
 		v, whose := m.val(k, cWhose)
 		switch {
 		case whose && v == "other":
-			return claims || measures || has || m.right(i, 2, false, func(j int) bool { return m.is(j, cClaim, "") }) >= 0
+			return claims || measures || has || was || m.right(i, 2, false, func(j int) bool { return m.is(j, cClaim, "") }) >= 0
 		case whose && (v == "city" || v == "person"):
 			if claims || v == "person" && measures || v == "city" && (m.says(k-1, "by", "per") || m.is(k+1, cHint, "supplies") && !m.points(i)) {
 				return true // "city runs 90 psi on the east side"
@@ -208,6 +208,7 @@ func (m *message) told(i int) bool {
 				return true
 			}
 		}
+		was = was || m.says(k, "was", "were")
 		if c, ok := m.val(k, cClaim); ok {
 			switch c {
 			case "says":
@@ -262,6 +263,9 @@ func (m *message) advised(i int) bool {
 
 // lineTest reads the pressure that new pipes or gas were tested with.
 func (m *message) lineTest(i int) bool {
+	if m.inList(i-1, listWholeHouse) && m.items[i-1].seg > 0 && m.isMark(i-2, ",") {
+		return false // "gas test 15 psi held, house 62"
+	}
 	if r := m.right(i, 6, false, func(k int) bool { return m.is(k, cHint, "linetest") }); r >= 0 && !m.pointBetween(i, r) && !m.points(i) {
 		return true
 	}

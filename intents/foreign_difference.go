@@ -98,7 +98,7 @@ func (m *message) ofInterstate(i int) bool { return m.text(i-1) == "-" && m.text
 
 // called reads what a pressure between two is called: "81 and 83 at the rear. Calling it 82".
 func (m *message) called(i int) bool {
-	return m.text(i-1) == "it" && m.inList(i-2, listCallsIt) && !m.pointInClause(i) && m.items[i].unit == ""
+	return m.text(i-1) == "it" && m.inList(i-2, listCallsIt) && (!m.pointInClause(i) || m.says(i-3, "lets", "well", "ill")) && m.items[i].unit == ""
 }
 
 // countedOut tells whether the number at i is what somebody counted: "he counted my steps to the meter box, 140".

@@ -19,7 +19,7 @@ var (
 // one without a unit does.
 var (
 	otherKinds = numberRulesOf([]numberRule{
-		{(*message).ofPumpSwitch, pumpsNumber, onlyWith(cHint, "pumpswitch")},
+		{(*message).ofPumpSwitch, pumpsNumber, gateOf(opener{hints: []string{"pumpswitch"}, words: []string{"pump"}})},
 		{(*message).reliefSet, "what a relief valve opens at", onlyWithClass(cRelief)},
 		{(*message).scaleEnd, "a gauge's range", gateOf(opener{items: []string{"gauge"}, hints: []string{"pegged", "scaleend"}, words: []string{"-"}})},
 		{(*message).adjustsOver, "a regulator's range", adjustsGate},
@@ -29,6 +29,14 @@ var (
 		{(*message).saidInUnits, "said again in another unit", alwaysOpen},
 		{(*message).acrossFilter, "before or behind a filter", gateOf(opener{items: []string{"softener"}, hints: []string{"filter"}})},
 		{(*message).byScrew, "a mark of a regulator's screw", onlyWithList(listScrews)},
+		{(*message).needsPressure, "what something needs", onlyWithList(listTakes, listCallFor)},
+		{(*message).liked, "what somebody wants", onlyWithWords("like")},
+		{(*message).usual, "what houses usually have", onlyWithList(listUsual, listMostOf)},
+		{(*message).nextTime, "to be reached yet", gateOf(opener{words: []string{"next", "be", "will be", "wont be", "would be", "next month", "next week", "next year"}})},
+		{(*message).wouldItBe, "asked about", onlyWithList(listWould)},
+		{(*message).shouldSee, "what a gauge should show", gateOf(opener{words: []string{"should", "ought to", "supposed to"}, lists: []list{listShouldSee}})},
+		{(*message).inSeason, "from memory", onlyWithList(listSeasons)},
+		{(*message).saidTheirs, othersNumber, onlyWithList(listTheirs)},
 		{(*message).ofHeating, "of a heating system", gateOf(opener{hints: []string{"heating"}, words: []string{"boiler"}})},
 	})
 	otherKindsBare = numberRulesOf([]numberRule{
@@ -42,11 +50,27 @@ var (
 		{(*message).volts, "volts", onlyWithWords("v")},
 		{(*message).plusMinutes, "minutes", onlyWithWords("t")},
 		{(*message).minutesIn, "minutes to come", gateOf(opener{words: []string{"in", "en"}, lists: []list{listBackIn}})},
-		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash"}, lists: []list{listOneOfMoney}})},
+		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash", "/"}, lists: []list{listOneOfMoney}})},
 		{(*message).askedFor, "a price", onlyWith(cHint, "shopplace")},
 		{(*message).houseNumberTold, "a house number", onlyWithWords("house", "address", "addr")},
 		{(*message).aThing, "names a thing", gateOf(opener{classes: setOf(cFitting), items: []string{"gauge"}, words: []string{"a", "an", "the"}})},
-		{(*message).lengthOf, "a length", gateOf(opener{hints: []string{"lengthways"}, words: []string{"back", "of", "by", "from", "de"}})},
+		{(*message).countsThings, "a count", alwaysOpen},
+		{(*message).ofThingAtTap, "of another thing", alwaysOpen},
+		{(*message).ofOtherThing, "of another thing", alwaysOpen},
+		{(*message).farToStreet, "a length", onlyWithList(listStreetLine)},
+		{(*message).yearTold, "a year", onlyWithWords("from", "in")},
+		{(*message).personsToo, "a person's age", onlyWithList(listPeople)},
+		{(*message).clockToo, "time of day", onlyWithWords("at")},
+		{(*message).dug, "a length", onlyWithList(listDigs)},
+		{(*message).usedA, "names a thing", onlyWithList(listUses)},
+		{(*message).leftToDo, "what is left", onlyWithWords("left", "left at", "left in", "left on")},
+		{(*message).downDrain, "a length", onlyWithList(listInDrains)},
+		{(*message).outsideWarmth, "weather or minutes", onlyWithWords("out")},
+		{(*message).inchesOf, "a length", onlyWithWords("in")},
+		{(*message).paidFor, "a price", onlyWithList(listLaborParts, listSells)},
+		{(*message).warmHouse, "a temperature", onlyWithList(listHeatsRooms)},
+		{(*message).incomingWarmth, "a temperature", onlyWithList(listIncoming)},
+		{(*message).lengthOf, "a length", gateOf(opener{hints: []string{"lengthways"}, words: []string{"back", "of", "by", "x", "from", "de"}})},
 		{(*message).farFrom, "a length", gateOf(opener{classes: setOf(cDeterminer), lists: []list{listAboveBelow}})},
 		{(*message).beside, "a difference", gateOf(opener{words: []string{"up", "down"}, lists: []list{listOffBy}})},
 	})
@@ -110,6 +134,9 @@ func (m *message) ofPumpSwitch(i int) bool {
 	if m.isMark(i-1, "/", "-") && m.numIs(i-2, roleIgnored) && m.items[i-2].why == pumpsNumber {
 		return true
 	}
+	if m.text(i-1) == "pump" && m.isMark(i+1, "/", "-") && m.isNum(i+2) && m.items[i+2].value-m.items[i].value == 20 {
+		return true // "pump 40/60"
+	}
 	k := m.hintBefore(i, 7, true, "pumpswitch")
 	return k >= 0 && !m.pointBetween(k, i)
 }
@@ -154,11 +181,8 @@ func (m *message) volts(i int) bool {
 	if m.text(i+1) != "v" || m.isNum(i+2) {
 		return false
 	}
-	switch m.items[i].value {
-	case 12, 24, 110, 115, 120, 208, 220, 230, 240:
-		return true
-	}
-	return false
+	v := m.items[i].value
+	return v == 12 || 22 <= v && v <= 28 || 105 <= v && v <= 130 || 200 <= v && v <= 250
 }
 
 // ofScale tells whether the number at i is an end of a gauge's whole face: "gauge is 0-160 psi",

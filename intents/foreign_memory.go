@@ -174,6 +174,9 @@ func (m *message) limitBehind(i int) bool {
 		return true // "the tank holds 150 at most"
 	}
 	r := m.rightTag(last, 3, cTarget, "")
+	if r < 0 && m.is(last+1, cPeak, "") {
+		r = m.rightTag(last, 6, cTarget, "") // "80 max at the kitchen per code"
+	}
 	return r >= 0 && m.items[r].seg == m.items[i].seg && m.inList(r, listLimitBehind)
 }
 

@@ -20,7 +20,7 @@ func (m *message) lengthOf(i int) bool {
 		return true
 	case m.text(i+1) == "of" && (m.is(i+2, cHint, "pipestuff") || m.items[i].tok+2 < len(m.toks) && m.toks[m.items[i].tok+2].text == "hose"):
 		return true
-	case m.text(i+1) == "by" && m.isNum(i+2), m.text(i-1) == "by" && m.isNum(i-2):
+	case m.says(i+1, "by", "x") && m.isNum(i+2), m.says(i-1, "by", "x") && m.isNum(i-2):
 		return true
 	case m.text(i+1) == "from" && m.says(i+2, "the shop", "shop"),
 		m.says(i+1, "from", "de") && m.says(i+2, "the", "la") && m.is(i+3, cHint, "wholehouse"):

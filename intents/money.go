@@ -120,6 +120,9 @@ func (m *message) soManyFor(i int) bool {
 	if m.text(i+1) == "for" && m.is(i+2, cDeterminer, "") && (m.is(i+3, cHint, "bought") || m.inList(i+3, listPeople) && m.closes(i+3)) && !m.pointAt(i-1) {
 		return true // "took 45 for the part", "put a new fill valve in it, 85 for the lady"
 	}
+	if m.isMark(i+1, "/") && m.is(i+2, cUnit, "hour") && m.glued(i+2) {
+		return true // "95/hr"
+	}
 	fee := m.text(i+1) == "to" && m.says(i+2, "come", "come out", "show up") // "120 to come out"
 	if fee || m.text(i+1) == "cash" || m.inList(i-1, listOneOfMoney) {
 		return true // "a dollar 40"

@@ -32,7 +32,7 @@ func (m *message) bareAgeRole(i int) (role, string) {
 		return roleYear, "a heater's year in two digits"
 	case m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0:
 		return roleIgnored, "a person's age"
-	case m.says(i-1, "is", "was") && m.says(i-2, "washer", "dryer") && m.items[i].within(0, oldestWasher) && m.closes(i):
+	case (m.says(i-1, "is", "was") && m.says(i-2, "washer", "dryer") || m.contracted(i-1) && m.says(i-1, "washer", "dryer")) && m.items[i].within(0, oldestWasher) && m.closes(i):
 		return roleIgnored, "a washer's age"
 	case m.bareAge(i), m.turnsAge(i), m.calledAge(i):
 		return roleAge, "years of a thing"

@@ -300,7 +300,14 @@ func (m *message) toCome(i int) bool {
 			return true
 		}
 	}
-	return m.ordersPressure(m.items[i].sent) && m.items[i].seg == m.items[m.firstOf(m.items[i].sent)].seg
+	return (m.ordersPressure(m.items[i].sent) || m.bringIt(i)) && m.items[i].seg == m.items[m.firstOf(m.items[i].sent)].seg
+}
+
+// bringIt tells whether the sentence of the number at i orders it to be brought there: "bump it to 60 at the kitchen".
+func (m *message) bringIt(i int) bool {
+	first := m.firstOf(m.items[i].sent)
+	verb, it, _ := strings.Cut(m.text(first), " ")
+	return m.p.lex.inList(verb, listBringsPressure) && (it == "it" && first+2 == i || m.text(first+1) == "it" && first+3 == i)
 }
 
 // ordersPressure tells whether sentence s orders the pressure to be brought somewhere: "drop
