@@ -36,6 +36,9 @@ func (m *message) countsThings(i int) bool {
 		return true // "33 x 22"
 	}
 	next := i + 2
+	if m.pointAt(i-1) || !m.items[i].num.integer {
+		return false // "kitchen 64 yikes", "tub 72 and a half address 8 Elm Ct"
+	}
 	return m.countsStrange(i) && !m.inList(next, listLinks) && m.text(next) != "to" && !m.saysWhen(i+1) && !m.is(i+1, cHint, "all") && !m.says(i+1, "stands", "holds")
 }
 

@@ -40,6 +40,10 @@ func TestNumbersOfEverydayThings(t *testing.T) {
 		{"used a 24 on the meter nut", "ask none"},
 		{"used a new gauge, 66 kitchen", "66 kitchen"},
 		{"15 left at the kitchen then lunch", "ask none"},
+		{"kitchen 64 zamboggles", "64 kitchen"},
+		{"kitchen is at 64 yikes", "64 kitchen"},
+		{"kitchen has 12 cabinets", "ask none"},
+		{"the bath tub is seventy two and a half address ten oh eight Otter Creek Lane", "72.5 bath"},
 		{"full open on the hose, 47 left at the washer box", "47 laundry flowing"},
 	})
 }

@@ -44,7 +44,8 @@ func (m *message) countsStrange(i int) bool {
 	if m.inList(k, listOdd) || m.unknownNoun(k) && m.unknownNoun(k+1) && m.items[i].num.words {
 		k++ // "fifty wet dogs"
 	}
-	return m.unknownNoun(k) && len(m.text(k)) > 3 && strings.HasSuffix(m.text(k), "s")
+	t := m.text(k)
+	return m.unknownNoun(k) && len(t) > 3 && strings.HasSuffix(t, "s") && !strings.HasSuffix(t, "ss") // "address"
 }
 
 // foreignNoun tells whether the word at item i is a thing that the house's record does
