@@ -14,7 +14,7 @@ var (
 // calledAge tells whether the word age leads to a bare number: "heater age 14", "PRV age:
 // 9". The number may be any part's, of the house's, never a person's.
 func (m *message) calledAge(i int) bool {
-	if n := m.items[i].num; !n.integer || n.words || m.items[i].value >= 60 {
+	if n := m.items[i].num; m.shut(ageGate) || !n.integer || n.words || m.items[i].value >= 60 {
 		return false
 	}
 	k := i - 1

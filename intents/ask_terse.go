@@ -84,8 +84,14 @@ func (m *message) names(l list) bool {
 	return named
 }
 
+// terseNotGate is that of what sets the right value of the last report against the wrong one.
+var terseNotGate = onlyWithWords("era", "eran", "son", "ponle", "isnt", "wasnt", "instead of", "rather than", "no", "nope", "nah", "not")
+
 // terseCorrection reads the right value of the last report, alone in a message.
 func (m *message) terseCorrection() bool {
+	if m.shut(terseNotGate) {
+		return false
+	}
 	first, good, void, denies := true, -1, -1, false
 	was, no, sorry := false, false, false
 	for i := range m.items {
@@ -151,9 +157,12 @@ func (m *message) putsInPlace(good, void int) {
 	}
 }
 
+// waitGate is that of what waits for a time.
+var waitGate = onlyWith(cUnit, "day", "week", "month", "year")
+
 // terseWait reads an order that lets a house wait: "another week on 12 Elm", "hold 12 Elm for a week".
 func (m *message) terseWait() bool {
-	if len(m.sents) > 1 || len(m.moments) > 1 {
+	if m.shut(waitGate) || len(m.sents) > 1 || len(m.moments) > 1 {
 		return false
 	}
 	waits, span, named := false, false, m.site != nil

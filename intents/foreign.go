@@ -44,7 +44,7 @@ func (m *message) foreign(i int) (string, bool) {
 	}
 	if m.items[i].unit == "" {
 		switch {
-		case m.says(i-1, "turned", "turns", "turning") && (m.inList(i-2, listPeople) || m.is(i-2, cWhose, "person")):
+		case !m.shut(turnsGate) && m.says(i-1, "turned", "turns", "turning") && (m.inList(i-2, listPeople) || m.is(i-2, cWhose, "person")):
 			return "a person's age", true
 		case m.is(i-1, cWhose, "person") && (!m.pointNear(i) || m.says(i-1, "shes", "hes") && !m.tapInClause(i)), m.atAge(i):
 			return "a person's age", true

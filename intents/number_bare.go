@@ -19,6 +19,12 @@ var (
 // oldestWasher is how old a washing machine is at most that is told of.
 const oldestWasher = 30
 
+var (
+	turnsGate  = onlyWithWords("turns", "turned", "turning") // who turns so old
+	washerGate = onlyWithWords("washer", "dryer")
+	ageGate    = onlyWithWords("age", "edad", "age of")
+)
+
 // bareAgeRole reads a span of time, an age or a size told without its unit: "tank is 12",
 // "gas 40".
 func (m *message) bareAgeRole(i int) (role, string) {
@@ -30,9 +36,9 @@ func (m *message) bareAgeRole(i int) (role, string) {
 		return roleIgnored, "time of day"
 	case m.yearOfHeater(i):
 		return roleYear, "a heater's year in two digits"
-	case m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0:
+	case !m.shut(turnsGate) && m.says(i-1, "turns", "turned", "turning") && m.left(i, 4, false, someone) >= 0:
 		return roleIgnored, "a person's age"
-	case (m.says(i-1, "is", "was") && m.says(i-2, "washer", "dryer") || m.contracted(i-1) && m.says(i-1, "washer", "dryer")) && m.items[i].within(0, oldestWasher) && m.closes(i):
+	case !m.shut(washerGate) && m.afterWasher(i) && m.items[i].within(0, oldestWasher) && m.closes(i):
 		return roleIgnored, "a washer's age"
 	case m.bareAge(i), m.turnsAge(i), m.calledAge(i):
 		return roleAge, "years of a thing"
@@ -44,6 +50,11 @@ func (m *message) bareAgeRole(i int) (role, string) {
 		return roleSize, "size of an expansion tank"
 	}
 	return roleNone, ""
+}
+
+// afterWasher tells whether a washing machine is said to be the number at i: "the washer is 12", "washer's 20".
+func (m *message) afterWasher(i int) bool {
+	return m.says(i-1, "is", "was") && m.says(i-2, "washer", "dryer") || m.contracted(i-1) && m.says(i-1, "washer", "dryer")
 }
 
 // dateRole reads the parts of a date, and a fraction that is a pipe's: "6/2011", "3/4".

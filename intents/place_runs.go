@@ -16,8 +16,14 @@ var (
 
 // Fixtures that are named because water runs there, not because a gauge sits there.
 
+// runGate is that of taps that only run, or ran for what is told against a pressure at rest.
+var runGate = gateOf(opener{classes: setOf(cStatic), words: []string{"running", "run", "going"}, lists: []list{listRunningFixture, listOpening}})
+
 // runs tells whether the fixture at i is said to be running: then it is no test point.
 func (m *message) runs(i int) bool {
+	if m.shut(runGate) {
+		return false
+	}
 	k := i + 1
 	for k < len(m.items) && k <= i+3 {
 		if m.inList(k, listBeforeRunning) {
@@ -168,6 +174,9 @@ func (m *message) numNear(i int) bool {
 // runsInList tells whether the fixture at i is joined to others that run: "tub +
 // laundry open".
 func (m *message) runsInList(i int) bool {
+	if !m.kinds.has(cFlowing) {
+		return false
+	}
 	k := i + 1
 	for k < len(m.items) && k <= i+6 &&
 		(m.says(k, "and", "y", ",", "both", "all") || m.is(k, cDeterminer, "") || m.items[k].tags != nil && (m.is(k, cPoint, "") || m.is(k, cFixture, ""))) {

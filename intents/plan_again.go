@@ -106,7 +106,7 @@ func (m *message) laterIn(i int) bool {
 // spanOfPlan tells whether the number at i is the time of something to do, without its unit,
 // and asks for it: "swap tank in 4".
 func (m *message) spanOfPlan(i int) bool {
-	if !m.says(i-1, "in", "en") || m.items[i].value > 90 || m.text(i-1) == "en" && m.items[i].value > 12 ||
+	if prev := m.text(i - 1); prev != "in" && prev != "en" || m.items[i].value > 90 || m.text(i-1) == "en" && m.items[i].value > 12 ||
 		!m.items[i].num.integer || m.items[i].num.words || !m.closes(i) {
 		return false
 	}
