@@ -44,10 +44,13 @@ func (m *message) asksAfter(s int) bool {
 	return opened
 }
 
+// recordGate is that of what is on record of a house.
+var recordGate = gateOf(opener{words: []string{"average", "avg", "usual", "typical", "normal", "mean", "promedio"}, lists: []list{listOnRecord}})
+
 // namesRecord tells whether a message names what is on record of a house and says nothing
 // else: "pressure at 14 Maple", "presión en 14 Maple", "what's the average on 14 Maple".
 func (m *message) namesRecord(s int) bool {
-	if m.site == nil || len(m.sents) > 1 || !m.shortSentence(s, 5) {
+	if m.site == nil || m.shut(recordGate) || len(m.sents) > 1 || !m.shortSentence(s, 5) {
 		return false
 	}
 	named, usual := false, false

@@ -120,7 +120,10 @@ func (m *message) asksFirst(se sentence) (wh, asks bool) {
 // "82 at the back tap, did we get the same last visit?", "58 front / now the sheet for the
 // homeowner please", "61 at the tub and what did we get there before". It returns 0 for none.
 func (m *message) toldThenAsked(se sentence) int {
-	if m.hear(); !m.kinds.has(cAsk) && m.cues&(cueWh|cueShow|cueAux|cueWant|cueMake|cuePaper) == 0 && !m.opensOpinion(se) {
+	m.hear()
+	turns := m.kinds.has(cAsk) || m.cues&(cueWh|cueAux) != 0 || m.cues.has(cueShow) && m.cues&(cuePast|cueRecord) != 0
+	wishes := m.mayAsk && m.cues&(cueShow|cueWant|cueMake|cuePaper) != 0 // by a formula
+	if !turns && !wishes && !m.opensOpinion(se) {
 		return 0
 	}
 	opinions := m.mayOpine && !m.opinionAt(se.from, se.to, true)

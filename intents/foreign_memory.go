@@ -385,6 +385,9 @@ func (m *message) longAgo(i int) bool {
 // inYearGone tells whether a year gone by is all that is told of the number at i: "80 in 2021, 84 in
 // 2023, today 99".
 func (m *message) inYearGone(i int) bool {
+	if !m.isNum(i+2) && !m.isNum(i+3) {
+		return false
+	}
 	k := i + 1
 	if u, ok := m.val(k, cUnit); ok && pressureUnit(u) {
 		k++

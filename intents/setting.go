@@ -28,7 +28,7 @@ func (m *message) fromTo(i int) (role, string, bool) {
 		return r, why, true
 	}
 	// Y of X to Y
-	if oneOf(prev, "to", "a", "down to", "up to", "hasta", "->") && (m.isNum(i-2) || m.isNum(i-3)) {
+	if (m.isNum(i-2) || m.isNum(i-3)) && oneOf(prev, "to", "a", "down to", "up to", "hasta", "->") {
 		x := i - 2
 		if !m.isNum(x) {
 			x = i - 3
