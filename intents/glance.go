@@ -19,6 +19,7 @@ const (
 	seesHalting                      // "um", "whats the word", a pause behind "the"
 	seesVowelless                    // "nthng": a word without its vowels
 	seesSpanish                      // a small word of Spanish
+	seesStranger                     // a word that nobody knows
 )
 
 // seesAll has every step try.
@@ -113,7 +114,10 @@ func (p *Parser) glance(toks []token) glance {
 	for i := range toks {
 		switch t := &toks[i]; t.kind {
 		case word:
-			g |= p.lex.of(t).sees
+			e := p.lex.of(t)
+			if g |= e.sees; e == stranger {
+				g |= seesStranger
+			}
 			if i > 0 && t.text == toks[i-1].text && wantsNoun(t.text) {
 				g |= seesHalting // "the the regulator"
 			}
@@ -144,8 +148,10 @@ func (p *Parser) glance(toks []token) glance {
 // putRight undoes how a message was dictated, slipped and texted, and gathers its numbers.
 func (m *message) putRight(toks []token) []token {
 	p := m.p
-	p.unswap(toks)
 	g := p.glance(toks)
+	if g.has(seesStranger) && p.unswap(toks) {
+		g = p.glance(toks)
+	}
 	if g.has(seesVowelless) && p.writeOut(toks) {
 		g = p.glance(toks)
 	}

@@ -2,8 +2,9 @@ package intents
 
 // Quick thumbs type two letters in the other order: "Wednseday", "40 galoln", "two hudnred". A rule
 // that knows its words by their letters would miss them, and a term that is only alike would be
-// taken instead: "plaese" is no pulse. unswap gives such a word the spelling of the one word that it is.
-func (p *Parser) unswap(toks []token) {
+// taken instead: "plaese" is no pulse. unswap gives such a word the spelling of the one word that it is, and tells
+// whether there were any.
+func (p *Parser) unswap(toks []token) (some bool) {
 	for i := range toks {
 		t := &toks[i]
 		if t.kind != word || len(t.text) < shortestSwapped || t.quoted || p.lex.of(t) != stranger {
@@ -11,8 +12,10 @@ func (p *Parser) unswap(toks []token) {
 		}
 		if w := p.lex.swappedFrom(t.text); w != "" {
 			t.becomes(word, w)
+			some = true
 		}
 	}
+	return some
 }
 
 // shortestSwapped is how many letters a word must have to be known by when two of them are swapped.
