@@ -11,7 +11,9 @@ var (
 // put a fresh one in", "old tank is off the wall, new 2 gal on", "new reg is in".
 
 // takenOutGate is that of what was taken out before.
-var takenOutGate = gateOf(opener{hints: []string{"takesout"}, words: []string{"off", "out"}, values: map[class][]string{cPart: {"old"}, cState: {"idle"}}})
+var takenOutGate = gateOf(opener{
+	hints: []string{"takesout"}, words: []string{"off", "out"}, values: map[class][]string{cPart: {"old"}, cState: {"idle"}},
+})
 
 // exchanged reads a part put in at item i after its like was taken out.
 func (m *message) exchanged(i int) bool {
