@@ -72,6 +72,9 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 			open.Source = m.ID
 		}
 		return t.bring(open, codes, urgency, said)
+	case found && gone && t.callsAlone(visit):
+		open.Source = m.ID
+		return t.changeAlert(open, "evidence", said) // other readings do not agree with it
 	case found && gone:
 		return t.endWithdrawn(open, w.ReasonCorrected)
 	case found && a.Band == assess.BandIn && a.HousePSI != nil:
@@ -81,6 +84,13 @@ func (t *turn) alert(m store.Message, site store.SiteRecord, a assess.Assessment
 		return t.changeAlert(open, "evidence", said) // it calls for nobody by itself, and settles nothing
 	}
 	return nil
+}
+
+// callsAlone tells whether what one report says calls for a dispatcher, whatever the
+// others of its house say.
+func (t *turn) callsAlone(v assess.Visit) bool {
+	codes, _ := t.callsFor(assess.Assess(assess.Input{Today: t.day, Shop: t.opt.Shop, Lang: t.lang, Visits: []assess.Visit{v}}))
+	return codes != ""
 }
 
 // bring brings an open alert up to what the house calls for now.

@@ -414,6 +414,9 @@ func (t *turn) answerRight(q store.Question, f intents.Frame) (bool, error) {
 	if corrects(f) && len(readings(f)) > 0 && len(readings(was)) == 0 {
 		return false, nil // it puts a reading of another report right
 	}
+	if onlyPlans(f) && len(f.Amends) == 0 && !onlyPlans(was) {
+		return false, nil // a report of its own: what is to be done is not what was found
+	}
 	if len(f.Amends) == 0 && len(readings(f)) == 0 && len(readings(was)) > 0 && len(reports(f)) > 0 {
 		return false, nil // a report of its own: nothing in it can stand for a pressure
 	}

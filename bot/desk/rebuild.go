@@ -211,6 +211,9 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 				return err
 			}
 		}
+		if t.unsays, err = unsays(m, reported); err != nil {
+			return err
+		}
 		m.Frame = c.Frame
 		if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 			return err

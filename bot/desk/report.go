@@ -194,7 +194,7 @@ func (t *turn) report(m store.Message, f intents.Frame, site store.SiteRecord, r
 	if err := t.say(b); err != nil {
 		return err
 	}
-	if onlyPlans(told) && !t.righting && t.m.Kind != store.Edited {
+	if onlyPlans(told) && !t.unsays && t.m.Kind != store.Edited {
 		return nil // what is planned is no news of the house
 	}
 	return t.alert(m, site, a, visit) // the tech is answered first

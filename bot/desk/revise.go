@@ -3,6 +3,7 @@ package desk
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 
 	"lazyhand/assess"
@@ -172,6 +173,12 @@ func (t *turn) rejudge(gone store.Report) error {
 	}
 	switch {
 	case codes == "" && !stands:
+		if left, found, err := t.leftCalling(site); err != nil {
+			return err
+		} else if found {
+			open.Source = left
+			return t.changeAlert(open, "evidence", said)
+		}
 		why := t.shopWords().ReasonWithdrawn
 		if t.m.Kind == store.Edited {
 			why = t.shopWords().ReasonCorrected
@@ -192,6 +199,32 @@ func (t *turn) rejudge(gone store.Report) error {
 		return t.showAlert(open, said)
 	}
 	return nil
+}
+
+// leftCalling is the newest report of a house's last visit that calls for a dispatcher by
+// itself, where the others do not agree with it.
+func (t *turn) leftCalling(site store.SiteRecord) (message int64, found bool, err error) {
+	list, err := t.tx.Reports(site.ID)
+	if err != nil {
+		return 0, false, err
+	}
+	for _, r := range slices.Backward(list) {
+		if r.Day != list[len(list)-1].Day {
+			break
+		}
+		var f intents.Frame
+		if err := json.Unmarshal(r.Frame, &f); err != nil {
+			return 0, false, fmt.Errorf("read the frame of message %d: %w", r.Message, err)
+		}
+		v := assess.Visit{Date: r.Day}
+		for _, s := range f.Statements {
+			v.Add(s)
+		}
+		if t.callsAlone(v) {
+			return r.Message, true, nil
+		}
+	}
+	return 0, false, nil
 }
 
 // standsAt tells whether a message still reports on a house.
@@ -369,6 +402,19 @@ func (t *turn) meant() (m store.Message, ok bool, err error) {
 	return m, true, err
 }
 
+// unsays tells whether another frame in the place of a message's takes away more than
+// what is planned.
+func unsays(m store.Message, reported bool) (bool, error) {
+	var was intents.Frame
+	if !reported {
+		return false, nil
+	}
+	if err := json.Unmarshal(m.Frame, &was); err != nil {
+		return false, fmt.Errorf("read the frame of message %d: %w", m.ID, err)
+	}
+	return !onlyPlans(was), nil
+}
+
 // replace puts a person's frame in the place of what a message was understood
 // to say.
 func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
@@ -404,6 +450,9 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 		if err := t.leaves(old); err != nil {
 			return err
 		}
+	}
+	if t.unsays, err = unsays(m, reported); err != nil {
+		return err
 	}
 	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
 		return err

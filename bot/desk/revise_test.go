@@ -263,3 +263,47 @@ func TestWhatAReportCalledForGoesWithItsHouse(t *testing.T) {
 		t.Errorf("open is %q, want %q", got, want)
 	}
 }
+
+// A reading put right upwards does not end the alert that it raised, though another
+// reading of the day disagrees with it; nor does the loss of one of three that disagree.
+func TestReadingsThatDisagreeEndNoAlert(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	first := s.says("ana", "101 rear bibb, heater idle, 123 Elm St")
+	s.says("ben", "61 laundry, heater idle, 123 Elm St")
+	s.answers("ana", first, "make it 110")
+	if a := s.stands(1); a.State != "raised" {
+		t.Errorf("with 110 and 61 psi the alert is %+v", a)
+	}
+	s.answers("ana", first, "make it 60")
+	if a := s.stands(1); a.Open() {
+		t.Errorf("with 60 and 61 psi the alert is %+v", a)
+	}
+
+	gone := s.says("ana", "160 rear bibb, heater idle, 9 Oak Ct")
+	s.says("ben", "120 laundry, heater idle, 9 Oak Ct")
+	s.says("ben", "61 rear bibb, heater idle, 9 Oak Ct")
+	s.deletes(gone)
+	if a := s.stands(2); a.State != "raised" {
+		t.Errorf("with 120 and 61 psi left the alert is %+v", a)
+	}
+}
+
+// What is to be done is no right wording of what was found; where it is given as that,
+// the alert goes with what was found, and a rebuild has it so.
+func TestAPlanIsNoRightWordingOfAFinding(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	s.says("ana", "PRV 2006, dark water, 123 Elm St")
+	s.says("ben", "61 laundry, heater idle, 123 Elm St")
+	s.presses("ana", "correct", "1")
+	s.says("ana", "recheck 123 Elm St in 2 weeks")
+	if a := s.stands(1); a.State != "raised" || !strings.Contains(s.derived(), "dark_water") {
+		t.Errorf("after a plan the alert is %+v", a)
+	}
+	m := desk.Message{Key: "form/1", Kind: store.Pressed, Channel: "field", TS: "1", Author: "ana", Name: "ana", At: s.now, Button: "correct", Value: "1", Text: "recheck in 3 weeks"}
+	s.take(m)
+	if a := s.stands(1); a.Open() {
+		t.Errorf("with no finding left the alert is %+v", a)
+	}
+}

@@ -42,6 +42,7 @@ type turn struct {
 	earlier   []assess.Statement // what was told before and asked about, now filed with it
 	amended   store.Message      // the report that its frame puts right
 	righting  bool               // the reply says what was put right
+	unsays    bool               // the report that was put right told more than what is planned
 	replanned bool               // nothing but the day of what is planned was put right
 	changed   string             // what that is
 	unsaid    bool               // the reply is another report's
