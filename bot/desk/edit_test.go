@@ -141,3 +141,29 @@ func TestTheHouseInHandGoesWithTheReportThatMovesOn(t *testing.T) {
 	}
 	s.sameRebuilt()
 }
+
+// A report taken back in words, and then worded anew, stands in its new words; not so when
+// it was worded so before, or deleted since.
+func TestAReportTakenBackMayBeWordedAnew(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	said := s.says("ana", "92 rear bibb, heater idle, 123 Elm St")
+	early := said
+	early.Kind, early.About, early.Text, early.Key = store.Edited, said.Key, "62 rear bibb, heater idle, 123 Elm St", fmt.Sprintf("%s#edited:%d.000000", said.Key, s.now.Unix()+1)
+	s.says("ana", "scratch that")
+	s.take(early)
+	if got := s.readings(); got != "" {
+		t.Errorf("by an edit that came late are on record %q", got)
+	}
+	s.edits(said, "72 rear bibb, heater idle, 123 Elm St")
+	if got, want := s.readings(), "123 Elm St 72 rear_bibb"; got != want {
+		t.Errorf("on record are %q, want %q", got, want)
+	}
+	s.sameRebuilt()
+	s.deletes(said)
+	s.edits(said, "73 rear bibb, heater idle, 123 Elm St")
+	if got := s.readings(); got != "" {
+		t.Errorf("after the deletion are on record %q", got)
+	}
+	s.sameRebuilt()
+}

@@ -87,9 +87,11 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 				}
 				row.Kind = store.Said
 			}
-			late := about.State == store.Retracted || about.Kind == store.Edited && about.Key > row.Key
-			if found && row.Kind == store.Edited && (late || about.Text == row.Text) {
-				return nil // gone or said anew meanwhile, or nothing new
+			if found && row.Kind == store.Edited {
+				late, err := comesLate(tx, about, row)
+				if err != nil || late || about.Text == row.Text {
+					return err // gone or said anew meanwhile, or nothing new
+				}
 			}
 			if about.ID != 0 {
 				row.About = about.ID
@@ -105,6 +107,27 @@ func (d *Desk) Take(ctx context.Context, m Message) error {
 		row.ID, row.State = id, store.Taken
 		return d.handle(tx, row, about, m, ahead)
 	})
+}
+
+// comesLate tells whether an edit comes after what happened to its message later: a newer
+// edit, or its deletion. Who took a report back in words may well word it anew.
+func comesLate(tx *store.Tx, about, edit store.Message) (bool, error) {
+	if about.State != store.Retracted {
+		return about.Kind == store.Edited && about.Key > edit.Key, nil
+	}
+	by, found, err := tx.Message(about.By)
+	return !found || by.Kind == store.Deleted || moment(edit) < moment(by), err
+}
+
+// moment is when something was done, as the platform counts it.
+func moment(m store.Message) string {
+	if _, at, edited := strings.Cut(m.Key, "#edited:"); edited {
+		return at
+	}
+	if m.Kind == store.Pressed {
+		return m.Key[strings.LastIndexByte(m.Key, ':')+1:]
+	}
+	return m.TS
 }
 
 // readAhead reads a message before its turn in the record has come, so that
