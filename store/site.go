@@ -127,6 +127,12 @@ func (tx *Tx) FileUnder(message, site int64) error {
 	return err
 }
 
+// FileUnderNone notes that a message is about no house that is known.
+func (tx *Tx) FileUnderNone(message int64) error {
+	_, err := tx.exec(`UPDATE message SET site = NULL WHERE id = ? AND site IS NOT NULL`, message)
+	return err
+}
+
 // Join makes two records of one house one: what was said of either is told of
 // both, under the name of the one that stays. Part undoes it.
 func (tx *Tx) Join(stays, goes int64) error {

@@ -307,7 +307,7 @@ func (t *turn) finishEarlier(q store.Question, site store.SiteRecord) error {
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}
-		if f.Site != "" || len(reports(f)) == 0 {
+		if len(reports(f)) == 0 {
 			continue
 		}
 		if _, _, err := t.put(m, f, site); err != nil {

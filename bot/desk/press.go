@@ -218,6 +218,11 @@ func (t *turn) elsewhere(m store.Message) error {
 	if err := t.rejudge(gone); err != nil {
 		return err
 	}
+	for _, id := range []int64{m.ID, t.m.ID} { // what follows in the thread is not of that house either
+		if err := t.tx.FileUnderNone(id); err != nil {
+			return err
+		}
+	}
 	t.person.Site = 0
 	if err := t.tx.KeepPerson(t.person); err != nil {
 		return err

@@ -307,3 +307,21 @@ func TestAPlanIsNoRightWordingOfAFinding(t *testing.T) {
 		t.Errorf("with no finding left the alert is %+v", a)
 	}
 }
+
+// After "wrong house" no house is known in the thread: what follows is asked about, and
+// the answer is that of both.
+func TestAfterTheWrongHouseTheThreadHasNone(t *testing.T) {
+	s := newShop(t, t.TempDir(), desk.Options{})
+	defer s.db.Close()
+	first := s.says("ana", "62 rear bibb, heater idle, 123 Elm St")
+	s.answers("ana", first, "wrong house")
+	s.answers("ana", first, "64 laundry, heater idle")
+	if got := s.readings(); got != "" {
+		t.Errorf("before the house is named are on record %q", got)
+	}
+	s.answers("ana", first, "14 Alder St")
+	if got, want := s.readings(), "14 Alder St 62 rear_bibb; 14 Alder St 64 laundry"; got != want {
+		t.Errorf("on record are %q, want %q", got, want)
+	}
+	s.sameRebuilt()
+}
