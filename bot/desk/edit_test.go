@@ -167,3 +167,36 @@ func TestAReportTakenBackMayBeWordedAnew(t *testing.T) {
 	}
 	s.sameRebuilt()
 }
+
+// A correction goes with its words: the report says again what it said before, unless it
+// was put right since.
+func TestACorrectionGoesWithItsWords(t *testing.T) {
+	for _, anew := range []string{"", "lunch?"} {
+		s := newShop(t, t.TempDir(), desk.Options{})
+		first := s.says("ana", "92 rear bibb, heater idle, 123 Elm St")
+		fix := s.answers("ana", first, "make it 62")
+		fix2 := s.edits(fix, "make it 63")
+		if a := s.stands(1); a.Open() {
+			t.Errorf("with 63 psi the alert is %+v", a)
+		}
+		if anew == "" {
+			s.deletes(fix)
+		} else {
+			s.edits(fix, anew)
+		}
+		if got, want := s.readings(), "123 Elm St 92 rear_bibb"; got != want {
+			t.Errorf("after %q, then %q, on record are %q, want %q", fix2.Text, anew, got, want)
+		}
+		if a := s.stands(2); !a.Open() {
+			t.Errorf("with 92 psi the alert is %+v", a)
+		}
+		again := s.answers("ana", first, "make it 64")
+		s.answers("ana", first, "make it 65")
+		s.deletes(again)
+		if got, want := s.readings(), "123 Elm St 65 rear_bibb"; got != want {
+			t.Errorf("put right since, on record are %q, want %q", got, want)
+		}
+		s.sameRebuilt()
+		s.db.Close()
+	}
+}

@@ -133,7 +133,11 @@ func (t *turn) editAgain(revised []store.Message, do func() error) error {
 	left := make([]store.Report, len(revised))
 	for i, was := range revised {
 		var err error
-		if left[i], err = t.withdraw(was, store.Replaced); err != nil {
+		to := store.Replaced
+		if t.m.Kind == store.Deleted {
+			to = store.Retracted
+		}
+		if left[i], err = t.withdraw(was, to); err != nil {
 			return err
 		}
 	}
@@ -145,7 +149,7 @@ func (t *turn) editAgain(revised []store.Message, do func() error) error {
 
 // hear parses the message for the record, without acting on it.
 func (t *turn) hear() error {
-	if t.m.Kind == store.Pressed || t.m.Frame != nil {
+	if t.m.Kind == store.Pressed || t.m.Kind == store.Deleted || t.m.Frame != nil {
 		return nil
 	}
 	site, _, err := t.site()

@@ -1,7 +1,9 @@
 package desk
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -23,7 +25,10 @@ func (t *turn) edited(about store.Message) error {
 	if err := t.read(); err != nil {
 		return err
 	}
-	return t.rejudgeAll(gone)
+	if err := t.rejudgeAll(gone); err != nil {
+		return err
+	}
+	return t.putBack()
 }
 
 // retract follows a deletion: the report goes, the words stay on record.
@@ -32,8 +37,11 @@ func (t *turn) retract(about store.Message) error {
 		return nil
 	}
 	gone, err := t.withdrawAll(about, store.Retracted)
-	if err != nil || len(gone) == 0 {
+	if err != nil {
 		return err
+	}
+	if len(gone) == 0 {
+		return t.putBack()
 	}
 	if err := t.rejudgeAll(gone); err != nil {
 		return err
@@ -43,6 +51,69 @@ func (t *turn) retract(about store.Message) error {
 		return err
 	}
 	return t.reword(Body{Lead: fmt.Sprintf(t.words().Undone, siteLine(site.Site))})
+}
+
+// putBack gives reports that only the earlier words of a message had put right the wording
+// of before, unless they were put right again since or stand at another house.
+func (t *turn) putBack() error {
+	if _, reported, err := t.tx.ReportOf(t.m.ID); err != nil || reported {
+		return err
+	}
+	if own, err := t.tx.Corrections(t.m.ID); err != nil || len(own) > 0 {
+		return err
+	}
+	wordings, err := t.tx.WordingsOf(t.m.About)
+	if err != nil {
+		return err
+	}
+	before := map[int64]json.RawMessage{} // what each report was held to say
+	var order []int64
+	for _, w := range slices.Backward(wordings) {
+		if w.ID >= t.m.ID {
+			continue
+		}
+		list, err := t.tx.Corrections(w.ID)
+		if err != nil {
+			return err
+		}
+		for _, c := range list {
+			m, found, err := t.tx.Message(c.Message)
+			if err != nil {
+				return err
+			}
+			now, seen := before[c.Message]
+			if !seen {
+				now = m.Frame
+			}
+			if !found || m.State != store.Taken || !bytes.Equal(now, c.Frame) || len(c.Was) == 0 {
+				continue
+			}
+			if !seen {
+				order = append(order, c.Message)
+			}
+			before[c.Message] = c.Was
+		}
+	}
+	for _, id := range order {
+		m, _, err := t.tx.Message(id)
+		if err != nil {
+			return err
+		}
+		var was, now intents.Frame
+		if err := errors.Join(json.Unmarshal(before[id], &was), json.Unmarshal(m.Frame, &now)); err != nil {
+			return fmt.Errorf("read the frames of message %d: %w", id, err)
+		}
+		if _, reported, err := t.tx.ReportOf(id); err != nil {
+			return err
+		} else if !reported || was.Site != now.Site || len(reports(was)) == 0 {
+			continue
+		}
+		t.righting, t.reply = true, fmt.Sprintf("%s:back:%d", replyKey(t.m.ID), id)
+		if err := t.replace(m, was, m.Site); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // withdrawAll takes back what a message reported in any wording: one that made us
