@@ -133,6 +133,15 @@ func askEverything(t *testing.T, tx *Tx, p *planner) {
 				func() error { _, _, err := tx.FollowUp(1); return err },
 				func() error { return tx.EndFollowUp(1, "done", now, id) },
 				func() error { return tx.TakeBackFollowUps(id, now) },
+				func() error { _, err := tx.KeepSettled(1, assess.Recheck, 1, id, day); return err },
+				func() error { return tx.DropQuestionsAbout(id) },
+				func() error { _, err := tx.AnsweredAbout(id, NoHouse); return err },
+				func() error {
+					_, _, err := tx.TakenBackBy(Message{ID: id, Author: "ana", Channel: "field", Thread: "1"})
+					return err
+				},
+				func() error { _, err := tx.ReportsBy("ana", 1<<62, 8); return err },
+				func() error { _, _, err := tx.LastReportIn("field", "1", "", 1<<62); return err },
 				func() error { _, _, err := tx.OpenAlert(1); return err },
 				func() error {
 					_, err := tx.RaiseAlert(Alert{Site: 1, Source: id, RaisedAt: now, Urgency: assess.Now}, "ana")
