@@ -27,6 +27,9 @@ func (p *Parser) spanishName(toks []token, j int, dir string) (street, bool) {
 			end++
 			continue
 		}
+		if words > 0 && p.lex.of(t).unit != "" && !p.gaz.plainUnit(toks, end) {
+			break // "66 Camino Alto apto 5"
+		}
 		alone := words == 0 && (t.caps || end+1 >= len(toks) || toks[end+1].kind == mark) // "5120 Carretera Vieja"
 		if (p.stop(toks, end) || p.term(toks, end) && !t.caps) && !alone || words > 0 && p.lex.known(t.text) {
 			break
@@ -153,7 +156,11 @@ func (p *Parser) placedAt(toks []token, k int) bool {
 // plainUnit tells whether a word for a unit is part of a name here: no number or
 // letter of a unit follows it.
 func (g *gazetteer) plainUnit(toks []token, k int) bool {
-	_, n := unitID(toks, k+1)
+	id := k + 1
+	if id < len(toks) && (toks[id].text == "#" || toks[id].text == "." && oneOf(toks[k].text, "apt", "apto", "depto", "dpto", "ste", "bldg")) {
+		id++ // "apto. 5"
+	}
+	_, n := unitID(toks, id)
 	return n == 0
 }
 

@@ -442,7 +442,11 @@ func (f *factScan) weigh(i, n int, node int32) int {
 // name notes the thing that is named at i.
 func (f *factScan) name(i, n int, node int32) {
 	kinds := f.p.lex.kinds(node)
-	lacks := f.toks[i].text == "no" || i > 0 && f.toks[i-1].text == "no"
+	k := i
+	if k > 1 && oneOf(f.toks[k-1].text, "exp", "xp", "expn", "expan", "expansion") {
+		k-- // "no exp tnk"
+	}
+	lacks := f.toks[i].text == "no" || k > 0 && f.toks[k-1].text == "no"
 	build := i > 0 && f.toks[i-1].kind == word && f.of(i-1).meets(setOf(cMaterial, cFuel)) || kinds.meets(setOf(cFuel)) && f.heater && f.thing > 0
 	f.heater = kinds.meets(setOf(cFuel)) && f.heater || f.p.has(f.p.lex.tags(node), cItem, "heater")
 	f.thing, f.end = i+n, -1
