@@ -89,14 +89,14 @@ func (m *message) doneBy(i int) bool {
 	return m.is(k, cWhose, "other") || m.is(k, cHint, "someone") || m.inList(k, listPeople) || m.formerCrew(k)
 }
 
-// utilityBefore tells whether the clause of item i begins with the water supplier: "city shut
-// the main 9 to 11".
+// utilityBefore tells whether the clause of item i begins with the water supplier who did it: "city shut
+// the main 9 to 11", but "they want it changed".
 func (m *message) utilityBefore(i int) bool {
 	k := m.clauseStart(i)
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return k < i && (m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
+	return k < i && m.left(i, i-k, true, func(j int) bool { return m.is(j, cWill, "") }) < 0 && (m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

@@ -47,7 +47,7 @@ func (m *message) yearsRole(i int) (role, string) {
 		t := m.text(k)
 		return t == "in" || t == "en" || t == "dentro" || t == "every" || t == "cada" || t == "for" || t == "within" || t == "next"
 	}) >= 0 {
-		if t := m.text(i - 1); t == "every" || t == "cada" || t == "for" {
+		if t := m.text(i - 1); t == "every" || t == "cada" || t == "for" && !m.setsDate(i-1) {
 			return roleIgnored, t
 		}
 		return roleDuration, "time to come"

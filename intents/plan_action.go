@@ -313,7 +313,8 @@ func (m *message) jobAt(i, s int, value string, d doing) (action, outcome) {
 	if d.done && !d.will && !m.momentSeg(i) || d.deed && !d.will && pastForm(m.text(i)) {
 		return action{}, passed // "prv replaced Monday" is told, not planned
 	}
-	if !d.will && !m.momentSeg(i) && !m.headerPlan(s) && !m.orders(i, s) && !(m.is(i-1, cItem, "") && m.momentNext(i)) {
+	toCome := m.momentSeg(i) || m.happensTo(i) && m.momentIn(s) // "Thursday I go back, the prv gets replaced and a tank goes in"
+	if !d.will && !toCome && !m.headerPlan(s) && !m.orders(i, s) && !(m.is(i-1, cItem, "") && m.momentNext(i)) {
 		return action{}, passed
 	}
 	code, ok := m.planCode(value, i, s)

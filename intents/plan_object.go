@@ -71,13 +71,17 @@ func (m *message) joinedJobs(p planned, a *action, acts []action, only bool) {
 
 // joinsJobs tells whether "and" joins the jobs at items a and b, with no more between than what the
 // first is to be done to, and the day where it is the only one: "install a tank in 2 weeks and replace
-// the prv".
+// the prv", "the prv gets replaced friday and a tank goes in".
 func (m *message) joinsJobs(a, b int, only bool) bool {
-	if b > a+9 || !m.is(b, cBase, "") {
+	behind := m.happensTo(b)
+	if b > a+9 || !behind && !m.is(b, cBase, "") {
 		return false
 	}
 	k := b - 1
 	if m.says(k, "to", "also", "then") {
+		k--
+	}
+	for behind && k > a && (m.is(k, cItem, "") || m.is(k, cDeterminer, "") || m.is(k, cPart, "new") || m.says(k, "gets", "get")) {
 		k--
 	}
 	if !m.says(k, "and", "n", "&", "y", "and to", "and then", "and also") {
@@ -199,11 +203,13 @@ func (m *message) otherFailed(at int) string {
 	return ""
 }
 
-// objectAhead finds the thing named behind the word of doing at item i. Behind a pronoun, "and"
-// tells of something else: "I'm changing it tomorrow and there's no tank".
+// objectAhead finds the thing named behind the word of doing at item i. Behind a pronoun, and where the thing stands
+// before, "and" tells of something else: "I'm changing it tomorrow and there's no tank", "the prv gets swapped and a
+// tank goes in".
 func (m *message) objectAhead(i, s int) (obj string) {
 	t := m.text(i)
 	pronoun := m.text(i+1) == "it" || strings.HasSuffix(t, " it") || m.says(i-1, "la", "lo", "las", "los") || beginsWith(t, "la ", "lo ")
+	pronoun = pronoun || m.happensTo(i)
 	for k := i + 1; k < m.sents[s].to && k <= i+7 && obj == ""; k++ {
 		if v, ok := m.val(k, cItem); ok && !m.taken(k) {
 			if v == "gauge" {
@@ -218,6 +224,13 @@ func (m *message) objectAhead(i, s int) (obj string) {
 		}
 	}
 	return obj
+}
+
+// happensTo tells whether the word of doing at item i stands behind the thing that it is done to: "the prv gets
+// swapped", "a tank goes in".
+func (m *message) happensTo(i int) bool {
+	return (m.inList(i, listGoesIn) || pastForm(m.text(i)) && m.says(i-1, "gets", "get", "getting", "be", "being")) &&
+		m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") && m.items[k].seg == m.items[i].seg }) >= 0
 }
 
 // brings names the follow-up of coming back with a part, or to fit one: "back

@@ -21,3 +21,21 @@ func TestClosingLinesOfVisitNotes(t *testing.T) {
 		{"Ruido: no hay golpes", "no hammer"},
 	})
 }
+
+func TestJobsThatAreToHappenToThings(t *testing.T) {
+	says(t, [][2]string{
+		{"Thursday I go back, the regulator gets replaced and a tank goes in.", "plan install_tank in 3; plan replace_prv in 3"},
+		{"friday the regulator gets swapped and a tank goes in", "plan install_tank in 4; plan replace_prv in 4"},
+		{"friday a tank goes in and the regulator gets replaced", "plan install_tank in 4; plan replace_prv in 4"},
+		{"regulator gets replaced friday and a tank goes in", "plan install_tank in 4; plan replace_prv in 4"},
+		{"friday the regulator gets swapped and the heater flushed", "flushed_heater; plan replace_prv in 4"},
+		// what people want was done by nobody
+		{"Expansion tank is a 2015, getting weak, they want it changed in two weeks.", "expansion_tank year 2015 suspect; plan replace_tank in 14"},
+		{"prv is weak. They want it swapped friday", "plan replace_prv in 4; prv suspect"},
+		{"they changed the prv in 2015", "prv year 2015"},
+		{"Set a recheck for one year.", "plan recheck in 365"},
+		{"recheck for 1 yr", "plan recheck in 365"},
+		{"set a recheck for two years", "plan recheck in 730"},
+		{"ran the heater for one year", "ask none"},
+	})
+}
