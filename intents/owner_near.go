@@ -114,7 +114,7 @@ func (m *message) distance(x *mentionOf, a attribute, items []mentionOf) float64
 	from, to, behind := min(x.at, a.at), max(x.at, a.at), x.at > a.at
 	d := float64(to - from)
 	for j := from + 1; j < to; j++ {
-		if m.factual(j) || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") {
+		if m.factual(j) || m.is(j, cPresent, "") || m.is(j, cPart, "air") || m.is(j, cPart, "thermostat") || m.inList(j, listToo) || m.is(j, cHint, "too") {
 			d -= 0.8 // facts in a row are one thing's: "tank 2 gal, also 2013, good"
 		}
 	}
