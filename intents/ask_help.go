@@ -11,6 +11,7 @@ var (
 
 	listMayI         = listOf("may i")
 	listInOneMessage = listOf("in one message")
+	listSameMessage  = listOf("same message")
 	listThingsTold   = listOf("things told")
 )
 
@@ -55,12 +56,14 @@ func (m *message) asksOfMessages(s int) bool {
 	if m.site != nil || m.readingLike(s) || se.to-se.from > 20 {
 		return false
 	}
-	may, one, thing := false, false, false
+	may, one, thing, same, part := false, false, false, false, false
 	for i := se.from; i < se.to; i++ {
 		may = may || i < se.from+4 && m.inList(i, listMayI)
 		one = one || m.inList(i, listInOneMessage)
-		thing = thing || m.inList(i, listThingsTold)
-		if it := &m.items[i]; it.kinds.has(cItem) && !m.is(i, cItem, "gauge") || m.p.lex.inList(lastWord(m.text(i)), listPeople) || m.says(i, "me", "her", "him", "send me") {
+		same = same || m.inList(i, listInOneMessage) && m.inList(i-1, listSameMessage) // "in the same text"
+		thing = thing || m.inList(i, listThingsTold) || m.items[i].point != ""
+		part = part || m.items[i].kinds.has(cItem) && !m.is(i, cItem, "gauge")
+		if m.p.lex.inList(lastWord(m.text(i)), listPeople) || m.says(i, "me", "her", "him", "send me") {
 			return false // "can you send me the numbers together"
 		}
 		if m.items[i].num == nil || i+1 >= se.to {
@@ -71,7 +74,7 @@ func (m *message) asksOfMessages(s int) bool {
 			one, thing = one || e.lists.has(listInOneMessage), thing || e.lists.has(listThingsTold) // "3 taps"
 		}
 	}
-	return may && one && thing
+	return may && one && (thing && !part || part && same)
 }
 
 // wants tells whether a sentence tells that somebody wants something.

@@ -238,6 +238,9 @@ func (m *message) askNextCheck(p askPhrase) {
 	if strings.HasSuffix(t, " going on") && !se.question && m.text(p.at+1) == "at" && p.at+2 < len(m.items) && m.items[p.at+2].site && m.inList(p.at+3, listLinks) {
 		return // "what's going on at 256 Elm St is the pipes knock"
 	}
+	if !se.question && p.begins && m.headsAnswer(p) {
+		return
+	}
 	why := t == "how come" || beginsWith(t, "why", "por que", "porque")
 	switch {
 	case (why || m.p.lex.inList(t, listWeakChecks)) && !se.question && !p.begins && !(beginsWith(t, "any", "why so") && m.isMark(p.at-1, ",", "-", "\n") && m.closes(p.at)):
@@ -252,6 +255,16 @@ func (m *message) askNextCheck(p askPhrase) {
 	if w := lastWord(t); w != "next" && w != "nxt" && w != "now" && w != "first" {
 		se.askAt = p.at + 1 // "what should I test next front bib is 98" ends before its report
 	}
+}
+
+// headsAnswer tells whether a phrase of asking for a cause is the head of its answer: "why the pipes bang at 12 Elm:
+// no tank". What turns its words round asks, "why is it high: kitchen 99".
+func (m *message) headsAnswer(p askPhrase) bool {
+	if p.text != "why the" && p.text != "how come" && (p.text != "why" || !m.is(p.at+1, cDeterminer, "") && !m.is(p.at+1, cOwn, "")) {
+		return false
+	}
+	k := m.right(p.at, 14, true, func(k int) bool { return m.isMark(k, ":") })
+	return k > 0 && !m.closes(k)
 }
 
 // askReport weighs one that may ask for the customer's sheet.

@@ -45,3 +45,20 @@ func TestWhatAFollowUpIsFor(t *testing.T) {
 		{"that prv reminder can go, handled it Friday", "ask done"},
 	})
 }
+
+// What was sent by mistake is told with the slip that made it, on whichever side of the right number.
+func TestASlipToldWithWhatWasSent(t *testing.T) {
+	says(t, [][2]string{
+		{"Correction on that last report, rear bib is 114, I misheard him and put 141", "114 rear_bibb; ask correct"},
+		{"rear bib is 114, I misheard him and put 141", "114 rear_bibb; ask correct"},
+		{"I misheard him and put 141, rear bib is 114", "114 rear_bibb; ask correct"},
+		{"Correction on that last report, rear bib is 114, I misread it and sent 141", "114 rear_bibb; ask correct"},
+		{"Correction on that last report, rear bib is 114, he said it fast and I put in 141", "114 rear_bibb; ask correct"},
+		{"Correction: tub 66, I fat fingered it and put 99", "66 bath; ask correct"},
+		{"Correction on the last one, the tub is 58. I heard him wrong and put 85.", "58 bath; ask correct"},
+		{"correction to my last: meter 121, I must have heard 112", "121 street; ask correct"},
+		{"corrección, la de atrás es 114, le entendí mal y puse 141", "114 rear_bibb; ask correct"},
+		{"I put the gauge on the rear bib and it said 114", "114 rear_bibb"},
+		{"correction, kitchen 63, I pumped the tank and put 60 in it", "63 kitchen; ask correct; charged_tank to 60"},
+	})
+}

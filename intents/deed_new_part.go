@@ -138,9 +138,11 @@ func (m *message) toldNew(i, part int) bool {
 		n++
 	}
 	switch {
+	case m.oldOneBehind(part):
+		return !m.planish(m.items[i].sent)
 	case strings.HasPrefix(m.text(n), "in place of"):
 		return !m.planish(m.items[i].sent) // "new prv in place of the old one, dialed it to 52"
-	case m.is(n, cPart, "old"), m.newAt(n):
+	case m.is(n, cPart, "old") && m.oldOfItsKind(n, part), m.newAt(n):
 		return true // "new drain cock on the heater, old one snapped", "new prv @ 60"
 	case m.isMark(part+1, ",") && m.is(n, cPart, "new"):
 		return m.newPart(n) >= 0 // "new heater, new exp tank at 60"
@@ -148,6 +150,31 @@ func (m *message) toldNew(i, part int) bool {
 		return true // "new prv, was 92 now 58 at the laundry"
 	}
 	return m.isAny(n, cDid, "set", "charged", "installed")
+}
+
+// oldOneBehind tells whether behind the new part at item part, and what is told of it, stands what became of the
+// old one: "new drain valve brass, old plastic one crumbled", "new brass drain valve, the plastic one snapped".
+func (m *message) oldOneBehind(part int) bool {
+	n := part + 1
+	fact := func(k int) bool { return (m.sizeOrFact(k) || m.is(k, cMaterial, "")) && !m.is(k, cPart, "old") }
+	for fact(n) || m.isMark(n, ",") && fact(n+1) {
+		n++
+	}
+	if !m.isMark(n, ",", ".", ";", "-", "(") {
+		return false
+	}
+	if n++; m.is(n, cDeterminer, "") && !m.is(n, cPart, "old") {
+		n++
+	}
+	return m.is(n, cPart, "old") && m.oldOfItsKind(n, part) ||
+		m.is(n, cMaterial, "") && m.is(n-1, cDeterminer, "") && strings.HasSuffix(m.text(n), " one")
+}
+
+// oldOfItsKind tells whether the "old" at item n is not said of another thing than the new one at item part: "new
+// tank, old prv is fine".
+func (m *message) oldOfItsKind(n, part int) bool {
+	next := m.right(n, 3, true, func(k int) bool { return m.items[k].mark || m.partAt(k) != "" })
+	return next < 0 || m.items[next].mark || m.partAt(next) == m.partAt(part)
 }
 
 // toldBeforeAndAfter tells whether the message tells pressures of before and of after the work.

@@ -97,3 +97,78 @@ func TestNotesAndTangledMessages(t *testing.T) {
 		{"pilot is out and I left it off, kitchen 60", "60 kitchen idle"},
 	})
 }
+
+// The day of a visit in the head of its note is no day of another one.
+func TestTheDayInTheHeadOfANote(t *testing.T) {
+	says(t, [][2]string{
+		{"Sunday visit notes\nkitchen 66\nremind me thurs to chase him", "66 kitchen; plan other in 3"},
+		{"Sat visit notes: kitchen 66", "66 kitchen"},
+		{"Sunday visit report\nkitchen 66", "66 kitchen"},
+		{"Notes from Sunday's visit: kitchen 66", "66 kitchen"},
+		{"kitchen 66, visit notes from Sunday", "66 kitchen"},
+		{"Saturday visit, kitchen 66", "66 kitchen"},
+		{"kitchen 66. Sunday visit.", "66 kitchen; plan other in 6"},
+		{"schedule a Sunday visit for 12 Elm St", "plan other in 6"},
+	})
+}
+
+// Marks that a setting is read by, a house whose pressure falls with its floors, people who went south.
+func TestWordsThatTellNothingOfTheRegulator(t *testing.T) {
+	says(t, [][2]string{
+		{"brought the reg up from 42 to 55 by the scale on it, no gauge", "set_prv to 55 from 42"},
+		{"the prv has scale on it", "prv suspect"},
+		{"The pressure falls off going up, as it must. Kitchen 66", "66 kitchen"},
+		{"pressure drops going up the stairs, kitchen 66", "66 kitchen"},
+		{"pressure keeps going up with nothing on, kitchen 66", "66 kitchen static; creep"},
+		{"Heater was in vacation mode, they are gone south till fall. It is a heat pump, 80 gallons", "heater 80 gal heat_pump"},
+		{"prv gone south, kitchen 99", "99 kitchen; prv failed"},
+	})
+}
+
+// A tap is told behind its pressure, with what ran or burned meanwhile.
+func TestAPressureTakenWhile(t *testing.T) {
+	says(t, [][2]string{
+		{"The reading is 97.5 psi. It was taken at the side spigot while the heater was recovering.", "97.5 side_bibb firing"},
+		{"The reading is 97.5 psi. It was taken at the kitchen while the heater was off.", "97.5 kitchen idle"},
+		{"97.5 psi. Taken at the kitchen while the dishwasher ran", "97.5 kitchen flowing"},
+		{"The reading is 84. It dripped at the side spigot.", "84; leak"},
+	})
+}
+
+// A new part whose old one is told of is in, whatever is told of it between.
+func TestANewPartBesideItsOldOne(t *testing.T) {
+	says(t, [][2]string{
+		{"new drain valve brass, old plastic one crumbled in my hand", "drain_valve brass; replaced_drain_valve"},
+		{"New drain valve, brass. Old one broke off.", "drain_valve brass; replaced_drain_valve"},
+		{"new brass drain valve, the plastic one snapped", "drain_valve brass; replaced_drain_valve"},
+		{"new tank 2 gal - old one was flat", "expansion_tank 2 gal; replaced_tank"},
+		{"new tank, old prv is fine", "expansion_tank; prv good"},
+		{"need new drain valve, the plastic one is bad", "drain_valve plastic failed; plan other"},
+	})
+}
+
+// "Why the pipes bang" heads its answer; "why do they" asks.
+func TestACauseThatIsTold(t *testing.T) {
+	says(t, [][2]string{
+		{"why the pipes bang at 12 Elm: no tank. kitchen 99", "99 kitchen; expansion_tank none; hammer"},
+		{"how come the prv whistles: it's a 1998", "prv year 1998; noise"},
+		{"why the pipes bang at 12 Elm", "ask next_check; hammer"},
+		{"why is it high at 12 Elm: kitchen 99", "99 kitchen; ask next_check"},
+	})
+}
+
+func TestBothOfThemAreReplaced(t *testing.T) {
+	says(t, [][2]string{
+		{"prv bad, tank bad. Replacing the both of them Friday.", "expansion_tank failed; plan replace_prv in 4; plan replace_tank in 4; prv failed"},
+		{"prv bad, tank bad. swapping them both friday", "expansion_tank failed; plan replace_prv in 4; plan replace_tank in 4; prv failed"},
+		{"prv bad, tank bad, will replace the two of them monday", "expansion_tank failed; plan replace_prv in 7; plan replace_tank in 7; prv failed"},
+	})
+}
+
+func TestHighAndNowWithTheirTaps(t *testing.T) {
+	says(t, [][2]string{
+		{"night gauge\nhi 131 kitchen\nnow 66 kitchen", "131 kitchen peak; 66 kitchen"},
+		{"Overnight gauge\nhi 118 tub\nlo 61 tub", "118 bath peak; 61 bath"},
+		{"hi, 131 kitchen", "131 kitchen"},
+	})
+}

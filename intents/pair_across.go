@@ -318,6 +318,9 @@ func (m *message) lonePoint(s int) string {
 		if m.items[i].mark && m.text(i) == "," && p != "" && words <= 6 {
 			return p
 		}
+		if p != "" && m.is(i, cHint, "whiles") && m.sentenceIs(s, cGauged, "") {
+			break // "It was taken at the side spigot while the heater was recovering"
+		}
 		if m.items[i].point == "" && m.meets(i, troubled) && !m.is(i, cSym, "creep") && !m.is(i, cItem, "gauge") {
 			return ""
 		}

@@ -22,7 +22,7 @@ func (m *message) secondPlan(se *sentence) {
 		if p.at < se.from || p.at >= se.to || p.Action != assess.ReplacePRV && p.Action != assess.ReplaceTank && p.Action != assess.InstallTank {
 			continue
 		}
-		if m.left(p.at, 3, true, func(j int) bool { return m.text(j) == "both" }) >= 0 || m.text(p.at+1) == "both" || strings.HasPrefix(m.text(p.at), "both ") {
+		if m.left(p.at, 3, true, func(j int) bool { return m.text(j) == "both" }) >= 0 || m.bothBehind(p.at) || strings.HasPrefix(m.text(p.at), "both ") {
 			// "both get replaced Thursday"
 			if o := map[bool]string{true: "prv", false: "expansion_tank"}[p.Action != assess.ReplacePRV]; m.namesItem(o) {
 				code, _ := m.neededCode(o)
@@ -51,6 +51,16 @@ func (m *message) secondPlan(se *sentence) {
 			}
 		}
 	}
+}
+
+// bothBehind tells whether the word of doing at item i is to be done to two things: "replacing the both of
+// them", "swapping them both", "change the two of them".
+func (m *message) bothBehind(i int) bool {
+	k := i + 1
+	for m.is(k, cDeterminer, "") || m.says(k, "out", "them", "em", "for") {
+		k++
+	}
+	return m.text(k) == "both" || k > i+1 && m.text(k) == "pair" || m.isNum(k) && m.items[k].value == 2 && m.text(k+1) == "of them"
 }
 
 // joinedJobs gives the day of plan p, made of action a, to the job that "and" joins to it: "to install

@@ -4,10 +4,11 @@ import "strings"
 
 // Lists of the lexicon that these rules know.
 var (
-	listHeadsVisit = listOf("heads visit")
-	listUntilThen  = listOf("until then")
-	listEndsVisit  = listOf("ends visit")
-	listVisits     = listOf("visits")
+	listHeadsVisit  = listOf("heads visit")
+	listUntilThen   = listOf("until then")
+	listEndsVisit   = listOf("ends visit")
+	listVisits      = listOf("visits")
+	listVisitPapers = listOf("visit papers")
 )
 
 // Follow-ups that name the visit itself, or none: what was checked, what the visit was for.
@@ -42,6 +43,10 @@ func (m *message) headsVisit(i, s int) bool {
 // head of the message, so that no other is planned: "Six month visit to 12 Elm. Rear bib 77".
 func (m *message) visitByItsSpan(i, s int) bool {
 	toCome := func(k int) bool { return k != i && m.is(k, cWill, "") }
+	if m.inList(i, listVisits) && (m.inList(i+1, listVisitPapers) ||
+		m.left(i, 5, true, func(k int) bool { return m.inList(k, listVisitPapers) && m.says(k+1, "from", "of", "on", "for") }) >= 0) {
+		return m.anyReadingLike() // "Sunday visit notes", "notes from Sunday's visit"
+	}
 	if s != 0 || !m.inList(i, listVisits) || m.anyIn(s, toCome, setOf(cWill)) {
 		return false
 	}
@@ -50,11 +55,23 @@ func (m *message) visitByItsSpan(i, s int) bool {
 		first++
 	}
 	for _, w := range m.moments {
-		if w.span && w.at == first && w.end == i {
+		if w.at == first && (w.end == i && w.span || (w.end == i || w.end == i-1) && !w.span && m.onlyOfHouse(i+1, s)) {
 			return m.anyReadingLike() || m.hasAsk(AskDone)
 		}
 	}
 	return m.isNum(first) && unitDays(m.items[first].unit) > 0 && i == first+1 && (m.anyReadingLike() || m.hasAsk(AskDone))
+}
+
+// onlyOfHouse tells whether a line or a clause holds no more from item k on than the house: "Sunday
+// visit, 12 Elm".
+func (m *message) onlyOfHouse(k, s int) bool {
+	if m.says(k, "at", "to", "@") {
+		k++
+	}
+	for k < m.sents[s].to && m.items[k].site {
+		k++
+	}
+	return m.stopAt(k) && !m.isMark(k, "?")
 }
 
 // onlyHeads tells whether sentence s holds no more behind the word at item i than the house and what

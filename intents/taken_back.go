@@ -88,7 +88,7 @@ func (m *message) takenBack(i int) (why string, decided bool) {
 		return "to be another", true
 	case m.sentBefore(i):
 		return "sent before", true
-	case m.fatFingered(i):
+	case m.fatFingered(i), !m.shut(reportedGate) && m.sentInstead(i):
 		return slipTold, true
 	case correct && m.heldNumber(m.items[i].sent) == i:
 		return "on record", true
@@ -147,6 +147,9 @@ func (m *message) replacedByNext(i int) {
 		it := &m.items[k]
 		if it.num == nil || it.role == roleIgnored || it.role == roleTaken {
 			continue
+		}
+		if it.role == roleReading && !m.shut(reportedGate) && m.sentInstead(k) {
+			return
 		}
 		if it.role == roleReading && !m.notInSpanish(k) && (m.takesBack(i+1, k) && !m.placeSlip(i+1, k) || m.setsRight(k)) {
 			wrong := m.samePlaceBefore(i, k)
@@ -301,6 +304,9 @@ func (m *message) fatFingeredAt(i int) bool {
 	if len(m.clean.quoted) > 0 && m.left(i, 4, true,
 		func(k int) bool { return m.isMark(k, ",", "-", ":") && m.is(k-1, cHint, "thatone") }) >= 0 {
 		return false // "> kitchen 58" "fat fingered that, it's 85"
+	}
+	if !m.shut(reportedGate) && m.slippedAndSent(i-1) {
+		return true // "I heard him wrong and put 85"
 	}
 	led := i - 1
 	for led > 0 && (m.items[led].point != "" || m.is(led, cDeterminer, "")) {

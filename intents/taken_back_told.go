@@ -71,7 +71,27 @@ func (m *message) reported(k int) bool {
 	if m.text(k-1) == "i" || m.text(k-1) == "we" || m.text(k) == "mande" || m.text(k) == "dije" || m.text(k) == "puse" {
 		return true
 	}
-	return strings.HasPrefix(m.text(k), "my ") || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported")
+	return strings.HasPrefix(m.text(k), "my ") || m.text(k)[0] == 'i' && len(m.text(k)) > 2 || m.is(k-1, cHint, "reported") ||
+		m.slippedAndSent(k)
+}
+
+// slippedAndSent tells whether the word of reporting at item k goes on from a slip that the writer
+// owns up to, of whom it is told too: "I misheard him and put 141".
+func (m *message) slippedAndSent(k int) bool {
+	if !m.says(k-1, "and", "y", "so") || !m.is(k, cHint, "reported") {
+		return false
+	}
+	return m.left(k, 7, false, func(j int) bool {
+		return !m.items[j].mark && m.items[j].num == nil && (m.wordCues(m.items[j].tok).has(cueMistake) || m.is(j, cHint, "wrong"))
+	}) >= 0
+}
+
+// sentInstead tells whether the number at i, the last of its clause, is told to have been sent in the
+// place of the one before it, which is right: "rear bib is 114, I misheard him and put 141".
+func (m *message) sentInstead(i int) bool {
+	p := m.prevNum(i)
+	return p >= 0 && m.hasAsk(AskCorrect) && m.closes(i) && !m.pointInClause(i) && m.numIs(p, roleReading) && m.pointInClause(p) &&
+		m.items[p].sent >= m.items[i].sent-1 && m.reported(i-1)
 }
 
 // retold drops the readings that a message takes back by telling all of their places anew: "70 in
