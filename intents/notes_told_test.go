@@ -172,3 +172,36 @@ func TestHighAndNowWithTheirTaps(t *testing.T) {
 		{"hi, 131 kitchen", "131 kitchen"},
 	})
 }
+
+// Each of two jobs has the day of its own clause; a service is told for a day without a word of what is to come.
+func TestJobsAndTheirDays(t *testing.T) {
+	says(t, [][2]string{
+		{"pump up the tank thurs, recheck 1 wk", "plan other in 3; plan recheck in 7"},
+		{"flush heater thurs and recheck in 1 week", "plan other in 3; plan recheck in 7"},
+		{"replace prv thurs, flush heater friday", "plan other in 4; plan replace_prv in 3"},
+		{"We clean the seat Thursday", "plan other in 3"},
+		{"cleaning the strainer Friday", "plan other in 4"},
+		{"charge the tank Monday", "plan other in 7"},
+		{"We rebuild the prv Monday", "plan other in 7"},
+		{"We cleaned the seat Thursday", "rebuilt_prv"},
+		{"we clean the seat every year", "ask none"},
+		{"F/U: FLUSH IT, 2 WEEKS", "plan other in 14"},
+		{"f/u: clean the strainer 10 days", "plan other in 10"},
+		{"F/U: BACK IN 2 WEEKS", "plan recheck in 14"},
+	})
+}
+
+func TestAsFarAsTheNeedleWent(t *testing.T) {
+	says(t, [][2]string{
+		{"my needle on the laundry went as far as 158 last night, live needle 76", "158 laundry peak; 76 laundry"},
+		{"pressure got as far up as 133, tub", "133 bath peak"},
+		{"I went as far as the corner, kitchen 66", "66 kitchen"},
+	})
+}
+
+// Two names of one tap head a log as one does.
+func TestATapOfTwoNamesHeadsALog(t *testing.T) {
+	says(t, [][2]string{
+		{"test port right after the prv\nall off, pilot out\n1:00 - 60\n1:30 - 61", "60 after_prv idle static; 61 after_prv idle static"},
+	})
+}

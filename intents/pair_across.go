@@ -190,7 +190,9 @@ func (m *message) headPoint(s int) string {
 		var pts []string
 		for i := m.sents[j].from; i < m.sents[j].to; i++ {
 			if p := m.items[i].point; p != "" && m.items[i].role != roleTaken && (!m.changedPart(i) && !(p == string(assess.HeaterDrain) && m.sentenceIs(j, cMaterial, "")) || m.sentenceSays(s, "it", "there", "ahi")) && (!m.items[i].weak || m.weakPointCounts(j, i)) {
-				pts = append(pts, p)
+				if n := len(pts); n == 0 || pts[n-1] != p || m.items[i-1].point != p { // "test port right after the prv" is one
+					pts = append(pts, p)
+				}
 			}
 		}
 		if len(pts) >= 1 && m.gaugeTalk(j) {

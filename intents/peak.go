@@ -56,6 +56,9 @@ func (m *message) peaks() {
 			continue
 		}
 		t := m.text(i)
+		if strings.Contains(t, " far ") && !m.isNum(i+1) {
+			continue // "went as far as 12 Elm"
+		}
 		if t == "max" || t == "maximum" || t == "maximo" || t == "maxima" {
 			if m.is(i-1, cTarget, "") || m.text(i-1) == "code" || m.text(i+1) == "allowed" {
 				continue

@@ -165,6 +165,9 @@ func (m *message) planForDay(s int, w moment, acts []action, whens []moment) {
 	only := len(whens) == 1
 	best, cost := -1, 1e9
 	for k, a := range acts {
+		if !only && m.hasDayBeside(a, w, acts, whens) {
+			continue
+		}
 		c := m.distanceTo(a, w)
 		if !only && m.partedAhead(w.at, a.at) {
 			c += 3 // "put a tank in on June 24 and recheck in 45 days"
@@ -200,6 +203,14 @@ func (m *message) planForDay(s int, w moment, acts []action, whens []moment) {
 		b := &acts[k]
 		b.used = b.used || b.other && !m.ownDay(b, a, w, whens) || b.code == code && (only || m.items[b.at].seg == m.items[a.at].seg)
 	}
+}
+
+// hasDayBeside tells whether action a has another day than w in its own clause, and the clause of w an action of
+// its own: "pump up the tank thurs, recheck 1 wk".
+func (m *message) hasDayBeside(a action, w moment, acts []action, whens []moment) bool {
+	here, there := m.clauseStart(a.at), m.clauseStart(w.at)
+	return here != there && slices.ContainsFunc(whens, func(o moment) bool { return m.clauseStart(o.at) == here }) &&
+		slices.ContainsFunc(acts, func(b action) bool { return m.clauseStart(b.at) == there })
 }
 
 // ownDay tells whether action b has a day of its own, in a clause that "and" or a comma parts from

@@ -26,7 +26,7 @@ var (
 	oneGoesWords = opener{lists: []list{listNewOneGoes}}
 )
 
-const keysAction = keyAction | keyAgain | keyOneGoes | keyTurns
+const keysAction = keyAction | keyAgain | keyOneGoes | keyTurns | keyBase
 
 // actionRules read something to do at an item, in turn, before the word itself is asked. Each is
 // asked only where one of its keys opens it; 0 is anywhere.
@@ -42,6 +42,7 @@ var actionRules = [...]struct {
 	{keyOneGoes, (*message).newOneIn},
 	{keyAgain, (*message).lookAgain},
 	{0, (*message).plannedDeed},
+	{keyBase, (*message).serviceComes},
 }
 
 var actionIndex = byKey(len(actionRules), func(k int) key { return actionRules[k].opens })
@@ -244,8 +245,7 @@ func (m *message) recheckAt(i, s int, d doing) (action, outcome) {
 	case m.inList(i, listBareChecks):
 		told = !m.is(i, cItem, "") && (d.will || m.momentIn(s))
 	case m.is(i, cHint, "followup"):
-		// "F/U call owner in 3 days" is a call
-		told = !m.is(i+1, cDo, "other") && m.momentIn(s) && !m.betterAction(s, i)
+		told = !m.namesJob(i+1) && m.momentIn(s) && !m.betterAction(s, i)
 	default:
 		needed = true
 	}

@@ -302,3 +302,29 @@ func (m *message) seenAgain(i int, w moment) bool {
 	}
 	return m.anyReadingLike() && len(m.work) == 0 && m.lastFailed(i) == ""
 }
+
+// serviceComes reads a tank to be charged or the inside of a regulator to be cleaned on a day to come, told without
+// a word of what is to come: "we clean the seat Thursday", "charge the tank Monday".
+func (m *message) serviceComes(i, s int) (action, bool) {
+	if m.is(i, cDo, "") || !m.isAny(i, cBase, "charged", "rebuilt") || m.sents[s].question || m.denied(i) || !m.momentSeg(i) ||
+		slices.ContainsFunc(m.verbs, func(v verb) bool { return v.at == i }) {
+		return action{}, false
+	}
+	k := i + 1
+	for m.is(k, cDeterminer, "") {
+		k++
+	}
+	inner := m.is(i, cBase, "rebuilt") && (strings.Contains(m.text(i), "strainer") || strings.Contains(m.text(i), "screen") || m.is(k, cHint, "inside") || m.is(k, cItem, "prv"))
+	tank := m.is(i, cBase, "charged") && (m.partAt(k) == "expansion_tank" || m.is(k, cItem, "tank"))
+	return action{at: i, code: assess.OtherAction, needed: true}, inner || tank
+}
+
+// namesJob tells whether what stands from item i on is what a follow-up is for: "F/U call owner in 3 days", "F/U:
+// flush it, 2 weeks".
+func (m *message) namesJob(i int) bool {
+	k := i
+	for m.isMark(k, ":", "-", ",") || m.says(k, "to", "is", "for", "a") {
+		k++
+	}
+	return m.is(i, cDo, "other") || m.isAny(k, cBase, "flushed", "charged", "rebuilt")
+}

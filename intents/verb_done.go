@@ -301,7 +301,8 @@ func (m *message) toDo(v *verb) bool {
 	if m.inList(v.at, listTurns) && !pastForm(m.text(v.at)) && !m.says(v.at, "back", "put", "get") && m.dayAhead(v.at) {
 		return true // "turn the regulator down to 60 in 3 days"
 	}
-	return m.is(v.at, cBase, "") && v.what != "shut" && !m.toldDone(v.at) && (m.dayAhead(v.at) || m.laterIn(v.at))
+	told := m.toldDone(v.at) && !(m.text(v.at) == "rebuild" && m.is(v.at-1, cHint, "told")) // "we rebuild it Monday"
+	return m.is(v.at, cBase, "") && v.what != "shut" && !told && (m.dayAhead(v.at) || m.laterIn(v.at))
 }
 
 // whichWas tells whether the deed at i only says which part is meant, one of an
