@@ -71,3 +71,22 @@ func TestRechecksInEveryForm(t *testing.T) {
 		}
 	}
 }
+
+// A new regulator that a pressure is told to be after was put in; what is told beside a deed makes no other of it.
+func TestDeedsToldBesideTheirPressures(t *testing.T) {
+	says(t, [][2]string{
+		{"FRONT DOWN TO 58 AFTER NEW PRV WAS 119", "58 front_bibb after; replaced_prv; 119 front_bibb before"},
+		{"58 front after new prv, 119 before", "58 front_bibb after; replaced_prv; 119 front_bibb before"},
+		{"62 kitchen, new prv after lunch", "62 kitchen"},
+		{"will be 60 after new prv, kitchen 95 now", "plan replace_prv; 95 kitchen"},
+		{"flushed the heater, past the prv 63", "flushed_heater; 63 after_prv"},
+		{"flushed grit out of the regulator, kitchen 63", "rebuilt_prv; 63 kitchen"},
+		{"set the prv to 60, first time this year", "set_prv to 60"},
+		{"set the prv to 60, first one here", "installed_prv to 60"},
+		{"will flush the heater this month", "ask none"},
+		{"flushed the heater this month", "heater maintained 2026"},
+		{"heater put in in 2015 with the last service in 2022", "heater year 2015 maintained 2022"},
+		{"exp tank came precharged at 40", "expansion_tank"},
+		{"precharged the exp tank to 60", "charged_tank to 60"},
+	})
+}

@@ -32,11 +32,25 @@ func (m *message) newPart(i int) int {
 			return i - 2 // "prv is new as of today"
 		}
 		part = m.newBehind(i)
+		if part < 0 && m.is(i+1, cItem, "") && (m.text(i-1) == "after" || m.is(i-1, cDeterminer, "") && m.text(i-2) == "after") {
+			return m.newAfter(i) // "front down to 58 after new prv, was 119"
+		}
 	}
 	if part < 0 || m.is(part, cItem, "gauge") || m.sents[m.items[i].sent].question || m.onlyWanted(first) {
 		return -1
 	}
 	return part
+}
+
+// newAfter returns the part that is new at item i where a pressure is told to be after it, -1 for none.
+func (m *message) newAfter(i int) int {
+	if !m.isAny(i+1, cItem, "prv", "expansion_tank") || m.planish(m.items[i].sent) || m.sents[m.items[i].sent].question {
+		return -1
+	}
+	if m.left(i, 9, true, m.isNum) < 0 {
+		return -1
+	}
+	return i + 1
 }
 
 // newBefore returns the part named before the "in" at item i and where "new" stands: "new 50

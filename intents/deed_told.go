@@ -6,6 +6,7 @@ import "strings"
 var (
 	listSmallParts = listOf("small parts")
 	listInto       = listOf("into")
+	listOnceFirst  = listOf("once first")
 	// nouns of a job that sets a regulator
 	listAdjustments = listOf("adjustments")
 )
@@ -58,7 +59,7 @@ func (m *message) putsDrain(i int) bool {
 func (m *message) noneYet(k int) bool {
 	first := func(j int) bool {
 		t := m.text(j)
-		return (t == "first" || t == "1st" || t == "primer" || t == "primera") && !m.is(j+1, cItem, "")
+		return (t == "first" || t == "1st" || t == "primer" || t == "primera") && !m.is(j+1, cItem, "") && !m.inList(j+1, listOnceFirst)
 	}
 	if m.left(k, 3, true, func(j int) bool { return m.text(j) == "first" || m.text(j) == "primer" }) >= 0 {
 		return true

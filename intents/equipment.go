@@ -256,7 +256,8 @@ func (m *message) attributeAt(i int, out []attribute) []attribute {
 	if m.is(i, cCond, "") && !m.stuckIn(i) && !(m.text(i) == "ng" && (i > 0 && m.items[i-1].role == roleSize || m.is(i+1, cItem, "heater") || m.isNum(i+1))) {
 		add("cond")
 	}
-	if m.inList(i, listLately) || m.servicedInMonth(i) {
+	toCome := func(k int) bool { return m.is(k, cWill, "") && m.items[k].seg == m.items[i].seg }
+	if m.inList(i, listLately) && m.left(i, 7, true, toCome) < 0 || m.servicedInMonth(i) {
 		add("lastyear")
 	}
 	if m.begins(i, keyAge) && m.ageUnknown(i) {

@@ -159,6 +159,9 @@ func (m *message) maintainedYear(i int) bool {
 			break
 		}
 		if m.isService(k) {
+			if n := m.nextNum(k); n > 0 && n-k <= 3 && m.items[n].fullYear() && m.items[i].fullYear() {
+				return false // "put in in 2015 with the last service in 2022"
+			}
 			return m.text(i-1) == "in" || m.text(i-1) == "en" || m.text(k) == "flush" && k == i+1 || m.text(i-1) == "last" ||
 				m.items[i].role == roleAgo
 		}

@@ -271,3 +271,15 @@ func TestTheChartIsAskedForBesides(t *testing.T) {
 		{"350 kpa on this sticker, what do i tell the lady in psi", "ask convert"},
 	})
 }
+
+// Neither do they run together in a clause of a message with marks that begins by saying what there is not.
+func TestFactsThatRunTogetherBehindAMark(t *testing.T) {
+	says(t, [][2]string{
+		{"kitchen 64. no tank heater 2011", "64 kitchen; expansion_tank none; heater year 2011"},
+		{"kitchen 64. no tank no softener heater 2011", "64 kitchen; expansion_tank none; heater year 2011; softener none"},
+		{"64 kit. no hammer rusty water", "64 kitchen; no hammer; rusty_water"},
+		{"no dark water low flow at the tub. 58 kitchen", "no dark_water; low_flow; 58 kitchen"},
+		{"64 kit. no rusty water", "64 kitchen; no rusty_water"},
+		{"kitchen 64. no leaks or hammer", "64 kitchen; no leak; no hammer"},
+	})
+}

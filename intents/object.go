@@ -40,7 +40,7 @@ func (m *message) workOf(v *verb) (action assess.Action, object string, ok bool)
 			action, object = assess.ChargedTank, "expansion_tank"
 		}
 	case "flushed":
-		if m.right(v.at, 4, false, m.byPRV) > 0 {
+		if m.right(v.at, 4, false, func(k int) bool { return m.byPRV(k) && m.items[k].seg == m.items[v.at].seg }) > 0 {
 			action, object = assess.RebuiltPRV, "prv" // "flushed grit out of the regulator"
 		} else if m.flushesHeater(w) {
 			action, object = assess.FlushedHeater, "heater"

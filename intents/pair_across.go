@@ -160,6 +160,13 @@ func (m *message) setOff(a, b int) bool {
 		m.sentenceIs(a, cFlowing, "") && m.sentenceIs(b, cStatic, "")
 }
 
+// timeSpent tells whether sentence s only says how long somebody was on a thing, and the next has one number, which may
+// be what that costs: "45 min on the kitchen faucet. 115".
+func (m *message) timeSpent(s int) bool {
+	first := m.sents[s].from
+	return m.isNum(first) && m.items[first].unit == "hour" && m.text(first+1) == "on" && s+1 < len(m.sents) && m.sents[s+1].numbers == 1
+}
+
 // headPoint finds a point in the nearest sentences before s that hold no
 // reading of their own.
 func (m *message) headPoint(s int) string {
@@ -185,6 +192,9 @@ func (m *message) headPoint(s int) string {
 			if all && p != "" {
 				return p
 			}
+			return ""
+		}
+		if m.timeSpent(j) {
 			return ""
 		}
 		var pts []string
@@ -338,6 +348,9 @@ func (m *message) lonePoint(s int) string {
 			}
 			p = q
 			continue
+		}
+		if p != "" && (m.saysWhen(i) || m.says(i, "with", "w")) && m.left(i, 9, true, func(k int) bool { return m.is(k, cGauged, "") || m.inList(k, listShows) }) >= 0 {
+			break // "read at the kitchen sink while the heater was heating"
 		}
 		if !m.items[i].mark && !m.items[i].site {
 			words++

@@ -24,7 +24,7 @@ func (p *Parser) paused(toks []token) []token {
 			numbers++
 		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark &&
 			oneOf(t.text, ",", ".", ":", "\n", ";") && i+1 < len(toks):
-			return toks
+			return p.lacksApart(toks)
 		}
 	}
 	toks = p.factsApart(toks)
@@ -48,6 +48,32 @@ func (p *Parser) paused(toks []token) []token {
 	}
 	return toks
 }
+
+// lacksApart does in a message with marks what factsApart does in one without, in the clauses of it that begin with
+// "no" and have no mark of their own: "kitchen 64. no tank | heater 2011".
+func (p *Parser) lacksApart(toks []token) []token {
+	for i := 0; i < len(toks); i++ {
+		if toks[i].text != "no" || i > 0 && toks[i-1].kind != mark || toks[i].quoted {
+			continue
+		}
+		to := i + 1
+		for to < len(toks) && toks[to].kind != mark {
+			to++
+		}
+		if to-i < leastOfTwoFacts {
+			continue
+		}
+		if apart := p.factsApart(slices.Clone(toks[i:to])); len(apart) > to-i {
+			toks = slices.Replace(toks, i, to, apart...)
+			to = i + len(apart)
+		}
+		i = to
+	}
+	return toks
+}
+
+// leastOfTwoFacts is of how many words two facts are at least that begin with a "no": "no hammer rusty water".
+const leastOfTwoFacts = 4
 
 // pauseAt puts a mark before token i that nobody wrote.
 func pauseAt(toks []token, i int, text string) []token {

@@ -65,9 +65,12 @@ func (m *message) initial(i int) string {
 }
 
 // initialRow tells whether the letter at item i and another stand for two taps, each with a number of its
-// own, and nothing but those and marks stands among them: "84 f, 82 r", "f84 r82 k80".
+// own, and nothing but those, marks and taps named in full stands among them: "84 f, 82 r", "f84 r82 k80", "72 front,
+// 71 back, 70 k".
 func (m *message) initialRow(i int) bool {
-	letter := func(k int) bool { return m.is(k, cInitial, "") && m.items[k].n == 1 && len(m.items[k].text) == 1 }
+	letter := func(k int) bool {
+		return m.is(k, cInitial, "") && m.items[k].n == 1 && len(m.items[k].text) == 1 || k != i && m.meets(k, setOf(cPoint, cPlace)) && m.isNum(k-1)
+	}
 	number := func(k int) bool {
 		it := &m.items[k]
 		return it.num != nil && it.num.integer && it.unit == "" && it.within(20, 200)

@@ -140,8 +140,12 @@ func (m *message) ofTheHouse(r *reading) bool {
 	s := &m.sents[r.sent]
 	bare := known && m.left(r.at, 9, true, func(k int) bool { return !m.items[k].mark }) < 0 &&
 		m.right(r.at, 40, true, func(k int) bool { return m.items[k].num != nil }) < 0
+	seg := it.seg
+	if m.isMark(r.at+1, "/") && m.isNum(r.at+2) {
+		seg = m.items[r.at+2].seg // "60/52 static/flowing"
+	}
 	for k := s.from; k < s.to; k++ {
-		if m.items[k].seg != it.seg && !bare || k == r.at {
+		if m.items[k].seg != it.seg && m.items[k].seg != seg && !bare || k == r.at {
 			continue
 		}
 		if m.is(k, cStatic, "") || m.flowTag(k) != "" || m.is(k, cPeak, "") || m.is(k, cSym, "creep") || m.is(k, cState, "") {

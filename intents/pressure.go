@@ -245,12 +245,16 @@ func (m *message) rightsBefore(i int) bool {
 // the sentence before names a tap and no number: "laundry keeps climbing. 58 then 64".
 func (m *message) afterItsTap(i int) bool {
 	s := m.items[i].sent
-	if s == 0 || m.items[i].unit != "" && !pressureUnit(m.items[i].unit) || m.sents[s-1].numbers > 0 || m.sents[s-1].question || m.sents[s-1].asking {
+	if s == 0 || m.items[i].unit != "" && !pressureUnit(m.items[i].unit) || m.sents[s-1].question || m.sents[s-1].asking {
 		return false
 	}
 	taps, gauged, others := 0, false, 0
 	for k := m.sents[s-1].from; k < m.sents[s-1].to; k++ {
 		switch it := &m.items[k]; {
+		case it.num != nil && it.unit == "hour" && m.sents[s].numbers > 1:
+			gauged = true // "10 mins on the tub. 60, 62, 66"
+		case it.num != nil:
+			return false
 		case it.point != "":
 			taps++
 		case m.is(k, cItem, "gauge"), m.is(k, cSym, "creep"), m.is(k, cGauged, ""):

@@ -200,3 +200,17 @@ func TestTimesOfTwoTapsInShorthand(t *testing.T) {
 func TestAMessageThatEndsInALinkIsRead(t *testing.T) {
 	reads(t, [][2]string{{"72 kitchen 118 heater drain is", "kitchen 72; heater_drain 118"}})
 }
+
+// A letter stands for a tap in a row of taps, two flows told with a stroke are of two pressures told so, and where a
+// pressure was read may be told behind it.
+func TestPressuresAndTheirTapsInARow(t *testing.T) {
+	says(t, [][2]string{
+		{"72 fr, 71 bk, 70 k", "72 front_bibb; 71 rear_bibb; 70 kitchen"},
+		{"72 front, 71 back, 70 k for the heater", "72 front_bibb; 71 rear_bibb"},
+		{"60/52 static/flowing", "60 static; 52 flowing"},
+		{"10 mins on the tub. 60, 62, 66", "60 bath; 62 bath; 66 bath"},
+		{"45 min on the kitchen faucet. 115", "ask none"},
+		{"Kindly enter 58 psi for 12 Elm St. It was read at the kitchen sink while the heater was heating", "58 kitchen firing"},
+		{"58 psi. The tub was slow with the hose on", "low_flow"},
+	})
+}

@@ -69,8 +69,13 @@ const (
 func (m *message) judgeMood(v *verb) {
 	before := m.moodBefore(v)
 	v.negated = before == moodDenied || m.deniedAfter(v.at) || m.byOthers(v.at) || m.whichWas(v.at) || m.toiletFlush(v) || m.putsJob(v.at) ||
-		v.what == "flushed" && (m.servedSoLongAgo(v.at) || m.everyYear(v.at)) || m.doneLately(v.at)
+		v.what == "flushed" && (m.servedSoLongAgo(v.at) || m.everyYear(v.at)) || v.what == "charged" && m.cameCharged(v.at) || m.doneLately(v.at)
 	v.planned = before == moodAhead || m.asksWork(v.at) || m.weWill(v.at) || m.toDo(v) || m.slipOfTense(v.at)
+}
+
+// cameCharged tells whether the "precharged" at item i says how a tank came, no deed: "tank came precharged at 40".
+func (m *message) cameCharged(i int) bool {
+	return beginsWith(m.text(i), "precharged", "pre charged") && m.says(i-1, "came", "comes", "come", "shipped", "arrived", "is", "was")
 }
 
 // everyYear tells whether the deed at item i is one of each year: "been flushed every year".
