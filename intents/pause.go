@@ -24,7 +24,7 @@ func (p *Parser) paused(toks []token) []token {
 			numbers++
 		case t.kind == mark && i+1 < len(toks) && !t.glued && t.text != "#", t.kind == mark &&
 			oneOf(t.text, ",", ".", ":", "\n", ";") && i+1 < len(toks):
-			return p.lacksApart(toks)
+			return p.clausesApart(toks)
 		}
 	}
 	toks = p.factsApart(toks)
@@ -49,18 +49,20 @@ func (p *Parser) paused(toks []token) []token {
 	return toks
 }
 
-// lacksApart does in a message with marks what factsApart does in one without, in the clauses of it that begin with
-// "no" and have no mark of their own: "kitchen 64. no tank | heater 2011".
-func (p *Parser) lacksApart(toks []token) []token {
+// clausesApart does in a message with marks what factsApart does in one without, in the sentences of it that have no
+// mark of their own and in the clauses that begin with "no": "kitchen 64. no tank | heater 2011".
+func (p *Parser) clausesApart(toks []token) []token {
 	for i := 0; i < len(toks); i++ {
-		if toks[i].text != "no" || i > 0 && toks[i-1].kind != mark || toks[i].quoted {
+		if toks[i].kind == mark {
 			continue
 		}
 		to := i + 1
 		for to < len(toks) && toks[to].kind != mark {
 			to++
 		}
-		if to-i < leastOfTwoFacts {
+		long := to-i >= leastOfFacts && endsSentence(toks, i-1) && endsSentence(toks, to)
+		if toks[i].quoted || !long && (toks[i].text != "no" || to-i < leastOfTwoFacts) {
+			i = to
 			continue
 		}
 		if apart := p.factsApart(slices.Clone(toks[i:to])); len(apart) > to-i {
@@ -71,6 +73,14 @@ func (p *Parser) lacksApart(toks []token) []token {
 	}
 	return toks
 }
+
+// endsSentence tells whether a sentence ends at token i, or the message.
+func endsSentence(toks []token, i int) bool {
+	return i < 0 || i >= len(toks) || oneOf(toks[i].text, ".", "\n", "!", "?", ";")
+}
+
+// leastOfFacts is of how many words a sentence without marks is at least that is searched for facts run together.
+const leastOfFacts = 6
 
 // leastOfTwoFacts is of how many words two facts are at least that begin with a "no": "no hammer rusty water".
 const leastOfTwoFacts = 4
