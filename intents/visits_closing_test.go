@@ -39,3 +39,14 @@ func TestJobsThatAreToHappenToThings(t *testing.T) {
 		{"ran the heater for one year", "ask none"},
 	})
 }
+
+func TestThePartIsInAndNoWaterRuns(t *testing.T) {
+	reads(t, [][2]string{
+		{"Swapped the heater. Washer box before 78. Heat pump in and everything shut: washer box 77, kitchen 76.",
+			"laundry 78 before; laundry 77 static after; kitchen 76 static after"},
+		{"Swapped the heater. Washer box before 78. New heater full and nothing drawing: washer box 77.", "laundry 78 before; laundry 77 static after"},
+		{"Swapped the prv. Kitchen before 98. New one in and nothing open, kitchen 60.", "kitchen 98 before; kitchen 60 static after"},
+		// no part is said to be in
+		{"Swapped the prv. Kitchen before 98. Nothing open: kitchen 60.", "kitchen 98 before; kitchen 60 static"},
+	})
+}

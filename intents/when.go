@@ -193,7 +193,7 @@ func (m *message) sinceTheDeed() {
 }
 
 // partInPlace tells whether the sentence of a reading opens with the part that was worked on being in its place:
-// "heat pump hooked up, every tap closed: laundry 77".
+// "heat pump hooked up, every tap closed: laundry 77", "heat pump in and everything shut: laundry 77".
 func (m *message) partInPlace(r *reading) bool {
 	first := m.firstOf(r.sent)
 	k := first
@@ -202,6 +202,10 @@ func (m *message) partInPlace(r *reading) bool {
 	}
 	if k == first || !m.items[k].mark || !m.workedBetween(-1, first) {
 		return false
+	}
+	ofWater := func(j int) bool { return m.meets(j, setOf(cStatic, cState)) || m.is(j, cHint, "nobody") }
+	if and := m.left(k, 6, true, func(j int) bool { return m.text(j) == "and" }); and > first && m.left(k, k-and, true, ofWater) > and {
+		k = and
 	}
 	for k--; m.says(k, "and", "again", "now", "up"); k-- {
 	}
