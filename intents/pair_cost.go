@@ -179,13 +179,13 @@ func (m *message) sharePoints(evs []event, rs []reading) {
 		if k == len(rs)-1 && len(r.points) > 0 && !r.inherit {
 			m.bothThere(evs, rs)
 		}
-		if len(r.points) > 0 || !m.sharesPoint(r.at) && !m.storeyOf(r.at) && !m.otherSide(r.at) {
+		if len(r.points) > 0 || !m.sharesPoint(r.at) && !m.laterBy(r.at) && !m.storeyOf(r.at) && !m.otherSide(r.at) {
 			continue
 		}
 		switch {
 		case k == 0 && spares == 1 && evs[spare].at < r.at && !m.items[evs[spare].at].site:
 			r.points, r.inherit = evs[spare].points[:1], true
-		case k > 0 && len(rs[k-1].points) > 0 && m.sameGauge(rs[k-1].at, r.at):
+		case k > 0 && len(rs[k-1].points) > 0 && (m.sameGauge(rs[k-1].at, r.at) || m.laterBy(r.at)):
 			last := rs[k-1].points
 			r.points, r.inherit = last[len(last)-1:], true
 		}
@@ -203,6 +203,19 @@ func (m *message) sharePoints(evs []event, rs []reading) {
 func (m *message) sharesPoint(i int) bool {
 	return m.items[i].unit != "" || m.ledTo(i) || m.is(i+1, cFlowing, "") || m.is(i-1, cFlowing, "") ||
 		m.is(i+1, cAfter, "") && m.closes(i+1) && m.leftOver(i, longestSentence, cBefore) // "122 before I turned the regulator down 65 after"
+}
+
+// laterBy tells whether the number at i opens its clause and is said to be shown an hour or so later: "58 at first, 71
+// half an hour later".
+func (m *message) laterBy(i int) bool {
+	if i == 0 || !m.items[i-1].mark && !m.says(i-1, "then", "and", "but") {
+		return false
+	}
+	k := i + 1
+	for m.text(k) == "half" || m.is(k, cDeterminer, "") {
+		k++
+	}
+	return m.is(k, cUnit, "hour") && m.is(k+1, cHint, "earlier") && m.closes(k+1)
 }
 
 // bothThere gives the point of the last reading to those before it that have none: "118 at

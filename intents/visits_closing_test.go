@@ -50,3 +50,13 @@ func TestThePartIsInAndNoWaterRuns(t *testing.T) {
 		{"Swapped the prv. Kitchen before 98. Nothing open: kitchen 60.", "kitchen 98 before; kitchen 60 static"},
 	})
 }
+
+func TestAPressureAnHourLater(t *testing.T) {
+	reads(t, [][2]string{
+		{"rear spigot nothing open: 58 at first, 71 half an hour later. so yes it creeps", "rear_bibb 58 static; rear_bibb 71 static"},
+		{"rear spigot: 58, 71 an hour later", "rear_bibb 58; rear_bibb 71"},
+		{"rear spigot 58 at first then 71 half an hour later", "rear_bibb 58; rear_bibb 71"},
+		{"laundry 60 right away, 74 half hour later", "laundry 60; laundry 74"},
+		{"kitchen 66, lunch was 40 an hour later", "kitchen 66"},
+	})
+}
