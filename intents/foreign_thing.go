@@ -45,6 +45,9 @@ func (m *message) countsThings(i int) bool {
 // ofOtherThing tells whether a thing that is no tap opens the clause of the number at i and has the number,
 // so that the tap between only says where it is: "parking on the street was 15", "gfci in the bath reads 118".
 func (m *message) ofOtherThing(i int) bool {
+	if i < leastBeforeOther || !m.inList(i-1, listLinks) && !m.is(i-1, cClaim, "") && !m.inList(i-1, listShows) {
+		return false
+	}
 	k := m.clauseStart(i)
 	if m.is(k, cDeterminer, "") {
 		k++
@@ -57,8 +60,11 @@ func (m *message) ofOtherThing(i int) bool {
 			return false
 		}
 	}
-	return m.inList(i-1, listLinks) || m.is(i-1, cClaim, "") || m.inList(i-1, listShows)
+	return true
 }
+
+// leastBeforeOther is how many items stand at least before the number of another thing at a tap: "gfci in bath reads".
+const leastBeforeOther = 4
 
 // ofThingAtTap tells whether a thing that stands at a tap has the number at i: "tub deck is 22 high", "kitchen window
 // is 36".
