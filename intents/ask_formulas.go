@@ -205,6 +205,7 @@ var formulas = inTheirPlaces([]formula{
 
 	// "call off the recheck", "please drop the 12 Elm follow up"
 	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), one(listFFollowUp)}},
+	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), one(listFFollowUp), gap(1), one(listFPeriod)}, time: anyTime},
 	{about: AskCancel, first: true, steps: []step{one(listFCancel), some(listFThe), house, one(listFFollowUp)}},
 	// "12 Elm recheck is off"
 	{about: AskCancel, first: true, steps: []step{house, one(listFFollowUp), one(listFIsOff)}},

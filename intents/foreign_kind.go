@@ -47,7 +47,7 @@ var (
 		{(*message).scaldCheck, "a temperature", onlyWith(cHint, "scaldcheck")},
 		{(*message).hotAndCold, "a temperature", gateOf(opener{hints: []string{"cold"}, lists: []list{listColdSide}})},
 		{(*message).hotTap, "a pressure or a temperature", alwaysOpen},
-		{(*message).volts, "volts", onlyWithWords("v")},
+		{(*message).volts, "volts", onlyWithWords("v", "w")},
 		{(*message).plusMinutes, "minutes", onlyWithWords("t")},
 		{(*message).minutesIn, "minutes to come", gateOf(opener{words: []string{"in", "en"}, lists: []list{listBackIn}})},
 		{(*message).soManyFor, "a price", gateOf(opener{words: []string{"for", "to", "cash", "/"}, lists: []list{listOneOfMoney}})},
@@ -62,6 +62,9 @@ var (
 		{(*message).personsToo, "a person's age", onlyWithList(listPeople)},
 		{(*message).clockToo, "time of day", onlyWithWords("at")},
 		{(*message).dug, "a length", onlyWithList(listDigs)},
+		{(*message).lasts, "a time", onlyWithList(listLasts)},
+		{(*message).coolsTo, "a temperature", onlyWithList(listCools)},
+		{(*message).upSince, "a difference", onlyWithWords("up", "down")},
 		{(*message).usedA, "names a thing", onlyWithList(listUses)},
 		{(*message).leftToDo, "what is left", onlyWithWords("left", "left at", "left in", "left on")},
 		{(*message).downDrain, "a length", onlyWithList(listInDrains)},
@@ -178,6 +181,9 @@ func (m *message) onScale(i int) bool {
 
 // volts reads what a valve or an element runs on: "zone valve 24 V".
 func (m *message) volts(i int) bool {
+	if m.text(i+1) == "w" && m.glued(i+1) && m.says(i+2, "bulb", "bulbs", "light", "lights", "lamp", "led") {
+		return true // "60w bulb"
+	}
 	if m.text(i+1) != "v" || m.isNum(i+2) {
 		return false
 	}

@@ -110,15 +110,21 @@ func (m *message) minutesIn(i int) bool {
 		(i+1 == len(m.items) || m.items[i+1].mark)
 }
 
+// leastWire and mostWire bound how thick wire and the steel of a sink are, in gauge.
+const (
+	leastWire = 8
+	mostWire  = 24
+)
+
 // aThing tells whether the number at i is part of a thing's name: "on a 48 cycle", "a 36
 // cabinet". What a gauge shows is "a 66" alone, or at a tap.
 func (m *message) aThing(i int) bool {
 	if v := m.items[i].value; (v == 90 || v == 45) && m.is(i+1, cFitting, "part") && !m.pointInClause(i) {
 		return true // "90 elbow"
 	}
-	wire := m.is(i+1, cItem, "gauge") && m.noTap(i+2)                         // "14 gauge wire"
-	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ") // "the 134 I just got at the kitchen"
-	moved := m.hasAsk(AskCorrect) && m.inList(i+1, listMovesTap)              // "wrong tap on my last, the 72 belongs to the laundry"
+	wire := m.is(i+1, cItem, "gauge") && (m.noTap(i+2) || m.items[i].within(leastWire, mostWire) && m.items[i].num.integer && m.text(i+1) == "gauge") // "14 gauge wire"
+	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ")                                                                         // "the 134 I just got at the kitchen"
+	moved := m.hasAsk(AskCorrect) && m.inList(i+1, listMovesTap)                                                                                      // "wrong tap on my last, the 72 belongs to the laundry"
 	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken && !moved
 }
 

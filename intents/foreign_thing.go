@@ -10,6 +10,8 @@ var (
 	listWould       = listOf("would")
 	listStreetLine  = listOf("street line")
 	listCallFor     = listOf("call for")
+	listLasts       = listOf("lasts")
+	listCools       = listOf("cools")
 	listPits        = listOf("pits")
 	listUses        = listOf("uses")
 	listInDrains    = listOf("in drains")
@@ -71,6 +73,26 @@ const leastBeforeOther = 4
 func (m *message) ofThingAtTap(i int) bool {
 	k := i - 2
 	return !m.items[i].num.words && m.inList(i-1, listLinks) && m.strangeThing(k) && len(m.text(k)) > 3 && m.pointAt(k-1) && !m.pieceOfPoint(k) && m.unknownNoun(k)
+}
+
+// lasts tells whether the number at i is for how long something lasts or is waited for: "hot lasts 15 at the shower",
+// "takes 90 to get hot at the tub".
+func (m *message) lasts(i int) bool { return m.inList(i-1, listLasts) && m.items[i].num.integer }
+
+// coolsTo tells whether the number at i is how warm water is that cools or warms up: "tub cools to 98".
+func (m *message) coolsTo(i int) bool {
+	return m.says(i-1, "to", "down to", "up to") && m.inList(i-2, listCools) || m.inList(i-1, listCools)
+}
+
+// upSince tells whether the number at i is by how much a pressure differs from an earlier one: "up 12 at the rear from
+// last time".
+func (m *message) upSince(i int) bool {
+	if !m.says(i-1, "up", "down") || m.clauseStart(i) != i-1 || m.items[i].value >= mostOfDrop {
+		return false
+	}
+	return m.right(i, 6, true, func(k int) bool {
+		return m.says(k, "from", "since") && (m.is(k+1, cMemory, "") || m.says(k+1, "last", "before", "my last")) || m.says(k, "from last", "since last")
+	}) >= 0
 }
 
 // usedA tells whether the number at i is the size of a tool or a part: "used a 24 on the meter nut".
@@ -169,7 +191,13 @@ func (m *message) outsideWarmth(i int) bool {
 
 // inchesOf tells whether the number at i is a size in inches, told with "in": "14 in wrench", "pit 48 in deep".
 func (m *message) inchesOf(i int) bool {
-	return m.text(i+1) == "in" && (m.says(i+2, "for", "frost free", "frostfree", "frostproof") || m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
+	return m.text(i+1) == "in" && (m.says(i+2, "for", "frost free", "frostfree", "frostproof") || m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.inchesOfTap(i) || m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
+}
+
+// inchesOfTap tells whether "in" behind the number at i leads to no tap but to what stands at one: "42 in kitchen
+// cabinets", "24 in vanity in the bath".
+func (m *message) inchesOfTap(i int) bool {
+	return m.pointAt(i+2) && (m.unknownNoun(i+3) && len(m.text(i+3)) > 3 || m.says(i+2, "vanity", "sink", "tub", "shower", "faucet") && m.text(i+3) == "in")
 }
 
 // paidFor tells whether the number at i is what a thing at a tap costs: "hose bibb 18 parts 90 labor", "sold

@@ -129,3 +129,13 @@ func TestOfficeIfAny(t *testing.T) {
 		{"¿cómo sigue 31 Maple?", "ask history"},
 	})
 }
+
+// A follow-up that is called off may be told with its day; one that is moved is none.
+func TestAFollowUpCalledOffWithItsDay(t *testing.T) {
+	says(t, [][2]string{
+		{"call off the recheck tomorrow", "ask cancel"},
+		{"scratch the recheck for tomorrow", "ask cancel"},
+		{"drop the recheck to 2 weeks", "plan recheck in 14"},
+		{"cancel the recheck and book one in 2 weeks", "plan recheck in 14"},
+	})
+}
