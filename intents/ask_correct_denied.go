@@ -235,7 +235,8 @@ func (m *message) putRightLast(wrong, i int) bool {
 // "I had 67".
 func (m *message) ledRightly(i int) bool {
 	return m.left(i, 4, false, func(k int) bool {
-		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k) || m.is(k, cHint, "found") || m.says(k, "i had", "we had") ||
+		return m.is(k, cHint, "rightly") || m.inList(k, listPaperSays) && m.inList(k-1, listPapers) || m.reported(k) || m.is(k, cHint, "found") ||
+			m.says(k, "i had", "we had") ||
 			(m.inList(k, listShows) || m.text(k) == "had") && m.says(k-1, "i", "we", "gauge", "mine")
 	}) >= 0
 }

@@ -41,7 +41,8 @@ func (m *message) countsThings(i int) bool {
 	if m.pointAt(i-1) || !m.items[i].num.integer {
 		return false // "kitchen 64 yikes", "tub 72 and a half address 8 Elm Ct"
 	}
-	return m.countsStrange(i) && !m.inList(next, listLinks) && m.text(next) != "to" && !m.saysWhen(i+1) && !m.is(i+1, cHint, "all") && !m.says(i+1, "stands", "holds")
+	return m.countsStrange(i) && !m.inList(next, listLinks) && m.text(next) != "to" && !m.saysWhen(i+1) &&
+		!m.is(i+1, cHint, "all") && !m.says(i+1, "stands", "holds")
 }
 
 // ofOtherThing tells whether a thing that is no tap opens the clause of the number at i and has the number,
@@ -72,7 +73,8 @@ const leastBeforeOther = 4
 // is 36".
 func (m *message) ofThingAtTap(i int) bool {
 	k := i - 2
-	return !m.items[i].num.words && m.inList(i-1, listLinks) && m.strangeThing(k) && len(m.text(k)) > 3 && m.pointAt(k-1) && !m.pieceOfPoint(k) && m.unknownNoun(k)
+	return !m.items[i].num.words && m.inList(i-1, listLinks) && m.strangeThing(k) && len(m.text(k)) > 3 &&
+		m.pointAt(k-1) && !m.pieceOfPoint(k) && m.unknownNoun(k)
 }
 
 // lasts tells whether the number at i is for how long something lasts or is waited for: "hot lasts 15 at the shower",
@@ -191,13 +193,15 @@ func (m *message) outsideWarmth(i int) bool {
 
 // inchesOf tells whether the number at i is a size in inches, told with "in": "14 in wrench", "pit 48 in deep".
 func (m *message) inchesOf(i int) bool {
-	return m.text(i+1) == "in" && (m.says(i+2, "for", "frost free", "frostfree", "frostproof") || m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.inchesOfTap(i) || m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
+	return m.text(i+1) == "in" && (m.says(i+2, "for", "frost free", "frostfree", "frostproof") ||
+		m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.inchesOfTap(i) || m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
 }
 
 // inchesOfTap tells whether "in" behind the number at i leads to no tap but to what stands at one: "42 in kitchen
 // cabinets", "24 in vanity in the bath".
 func (m *message) inchesOfTap(i int) bool {
-	return m.pointAt(i+2) && (m.unknownNoun(i+3) && len(m.text(i+3)) > 3 || m.says(i+2, "vanity", "sink", "tub", "shower", "faucet") && m.text(i+3) == "in")
+	return m.pointAt(i+2) && (m.unknownNoun(i+3) && len(m.text(i+3)) > 3 ||
+		m.says(i+2, "vanity", "sink", "tub", "shower", "faucet") && m.text(i+3) == "in")
 }
 
 // paidFor tells whether the number at i is what a thing at a tap costs: "hose bibb 18 parts 90 labor", "sold
@@ -255,7 +259,8 @@ func (m *message) wouldItBe(i int) bool {
 	if k > 0 && !m.items[k-1].mark || !m.inList(k, listWould) {
 		return false
 	}
-	if k+1 == i || m.says(k, "can we", "could we", "should we", "can i", "could i", "should i") && m.says(k+1, "go", "run", "do", "have", "get", "try", "leave") && k+2 == i {
+	if k+1 == i || m.says(k,
+		"can we", "could we", "should we", "can i", "could i", "should i") && m.says(k+1, "go", "run", "do", "have", "get", "try", "leave") && k+2 == i {
 		return true
 	}
 	return m.says(k+1, "we", "i", "it") && m.is(k+2, cMove, "") || m.says(k+1, "we", "i") && m.says(k+2, "go", "run", "do", "have", "get", "try", "leave") ||
