@@ -119,7 +119,7 @@ func (m *message) correctsByCues(s int) bool {
 	if m.sentenceIs(s, cAside, "all") || m.airInTank(s) {
 		return false // "whoever borrowed my nail gun, it wants 100 psi not 60"
 	}
-	if !se.question && m.rightsQuoted(s) {
+	if !se.question && (m.rightsQuoted(s) || m.sentWasOff(s)) {
 		return true
 	}
 	if !se.question && se.numbers > 1 && !m.readingBefore(se.from) && (m.contradicts(s) || m.retells(s) || m.retellsAfter(s)) ||

@@ -213,8 +213,11 @@ func (m *message) terseDone() bool {
 	if m.site == nil {
 		return false
 	}
-	done := false
-	for i := range m.items {
+	done, to := false, len(m.items)
+	if len(m.sents) == 2 && m.newLook(1) {
+		to = m.sents[0].to
+	}
+	for i := range to {
 		it := &m.items[i]
 		switch {
 		case it.num != nil || m.text(i) == "?":
@@ -235,6 +238,13 @@ func (m *message) terseDone() bool {
 		m.sents[0].asking, m.sents[0].closes = true, true
 	}
 	return done
+}
+
+// newLook tells whether sentence s begins with a new look at the house, so that the one before was done: "12 Elm -
+// done. new recheck in a year".
+func (m *message) newLook(s int) bool {
+	k := m.firstOf(s)
+	return m.text(k) == "new" && m.is(k+1, cDo, "recheck")
 }
 
 // terseNext reads "next check 12 Alder".

@@ -62,3 +62,28 @@ func TestASlipToldWithWhatWasSent(t *testing.T) {
 		{"correction, kitchen 63, I pumped the tank and put 60 in it", "63 kitchen; ask correct; charged_tank to 60"},
 	})
 }
+
+// What was sent last is off, or a thumb slipped, and the right number follows.
+func TestWhatWasSentIsOff(t *testing.T) {
+	says(t, [][2]string{
+		{"the one I just sent is off, thumb slipped. side spigot is 84 and the heater was idle", "84 side_bibb idle; ask correct"},
+		{"that one I sent is off, kitchen 66", "66 kitchen; ask correct"},
+		{"my last is off by ten, tub is 62", "62 bath; ask correct"},
+		{"my last report's off, it's 66 at the kitchen", "66 kitchen; ask correct"},
+		{"thumb slipped, kitchen is 66", "66 kitchen; ask correct"},
+		{"the one I just hung is off, kitchen 66", "66 kitchen"},
+		{"I sent the pic. heater is off. kitchen 66", "66 kitchen idle"},
+		{"the gauge is off by 10, kitchen 66", "66 kitchen; gauge suspect"},
+	})
+}
+
+// A follow-up is marked off, or done with a new one to come.
+func TestAFollowUpIsMarkedOff(t *testing.T) {
+	says(t, [][2]string{
+		{"Mark off the tank visit at 12 Elm, he did it yesterday. And put in a recheck in 30 days", "ask done; plan recheck in 30"},
+		{"scratch off the recheck at 12 Elm", "ask done"},
+		{"12 Elm - done. new recheck in a year", "ask done; plan recheck in 365"},
+		{"12 Elm - done. kitchen 66", "66 kitchen"},
+		{"Done at 12 Elm. Recheck in a year", "plan recheck in 365"},
+	})
+}

@@ -94,6 +94,33 @@ func (m *message) sentInstead(i int) bool {
 		m.items[p].sent >= m.items[i].sent-1 && m.reported(i-1)
 }
 
+// sentWasOff tells whether sentence s says that what was sent last was off, and it or the next one what is right:
+// "the one I just sent is off. side spigot is 84", "my last is off by ten, tub is 62".
+func (m *message) sentWasOff(s int) bool {
+	if !m.kinds.meets(setOf(cOff, cCond)) || m.readingBefore(m.sents[s].from) || !m.readingLike(s) && (s+1 >= len(m.sents) || !m.readingLike(s+1)) {
+		return false
+	}
+	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
+		if !m.says(i, "off", "off by", "was off") {
+			continue
+		}
+		k := i - 1
+		if m.inList(k, listLinks) || m.says(k, "was", "is") {
+			k--
+		}
+		if m.reported(k) || m.is(k, cHint, "reported") && m.is(k-1, cHint, "told") {
+			return true
+		}
+		if m.inList(k, listReports) && k > 0 && m.text(k) != "last" {
+			k--
+		}
+		if m.text(k) == "last" && (m.is(k-1, cDeterminer, "") || m.is(k-1, cOwn, "")) {
+			return true
+		}
+	}
+	return false
+}
+
 // retold drops the readings that a message takes back by telling all of their places anew: "70 in
 // 120 out, sorry 120 in 70 out".
 func (m *message) retold() {

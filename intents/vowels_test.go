@@ -56,6 +56,8 @@ func TestShapesThatAreShortForMoreThanOneWord(t *testing.T) {
 		{"ktchn 60 htr cld", "60 kitchen idle"},
 		{"rlf vlv wnt stp drppng", "relief_discharge"},
 		{"mstr bth 38", "38 bath"},
+		{"2208 hemlock sd spgt rds 99", "99 side_bibb"},
+		{"14 oak ktchn rds 66", "66 kitchen"},
 	})
 }
 
