@@ -156,7 +156,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case owner == "prv" && m.is(i, cCond, "failed") && m.freedLater(i): // "screw was frozen, worked it loose"
 	case m.onlyIf(i): // "wants to know if her regulator is bad"
 	case m.adverb(i) || m.otherNoun(i):
-	case strings.Contains(t, "scale") && (m.says(i+1, "came", "out", "came out", "comes out") || m.marksOf(i)): // "flushed the heater, lots of scale came out"
+	// "flushed the heater, lots of scale came out"
+	case strings.Contains(t, "scale") && (m.says(i+1, "came", "out", "came out", "comes out") || m.marksOf(i)):
 	// "forty eight at the shower, she calls it weak"
 	case m.is(i, cSym, "low_flow") && slices.ContainsFunc(m.symptoms, func(s symptomSeen) bool { return s.at == i }):
 	case (m.is(i, cDischarge, "") || m.is(i, cBlocked, "")) && m.reliefNear(i): // "tpr line frozen solid"
@@ -174,7 +175,8 @@ func (m *message) noCondition(i int, owner string) bool {
 	case m.text(i-1) == "all" && m.is(i, cCond, "good") && (m.says(i+1, "here", "at", "on", "over") || m.items[min(i+1, len(m.items)-1)].site) && !m.is(i-2, cItem, ""):
 	case t == "going" && m.says(i+1, "to", "in", "on"):
 	// "they are gone south till fall"
-	case strings.HasSuffix(t, " south") && m.left(i, 3, false, func(k int) bool { return m.says(k, "they", "theyre", "theyve") || m.inList(k, listPeople) }) >= 0:
+	case strings.HasSuffix(t, " south") &&
+		m.left(i, 3, false, func(k int) bool { return m.says(k, "they", "theyre", "theyve") || m.inList(k, listPeople) }) >= 0:
 	case owner != "gauge" && strings.HasSuffix(t, "dropped"): // "prv was dropped to 60"
 	default:
 		return false

@@ -301,7 +301,8 @@ func (m *message) highOfTwo(i int) bool {
 	if i > 0 && m.isNum(i-1) && (m.items[i-1].unit == "hour" || m.items[i-1].unit == "day") {
 		return true // "24 hour high 144"
 	}
-	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") && ((m.closes(i+1) || m.meets(i+2, pointClasses) && m.closes(i+2)) && m.toldWithNow(i) || m.sinceTime(i+2)) {
+	if m.isNum(i+1) && (i == 0 || m.items[i-1].mark || m.text(i-1) == "the") &&
+		((m.closes(i+1) || m.meets(i+2, pointClasses) && m.closes(i+2)) && m.toldWithNow(i) || m.sinceTime(i+2)) {
 		return true // "high 139 / right now 74", "hi 127 since 4 pm"
 	}
 	if m.isMark(i+1, ":", "=") && m.isNum(i+2) && m.right(i, 8, true, func(k int) bool { return m.is(k, cNow, "") && m.isMark(k+1, ":", "=") }) > 0 {

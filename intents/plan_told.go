@@ -314,7 +314,8 @@ func (m *message) serviceComes(i, s int) (action, bool) {
 	for m.is(k, cDeterminer, "") {
 		k++
 	}
-	inner := m.is(i, cBase, "rebuilt") && (strings.Contains(m.text(i), "strainer") || strings.Contains(m.text(i), "screen") || m.is(k, cHint, "inside") || m.is(k, cItem, "prv"))
+	inner := m.is(i, cBase, "rebuilt") && (strings.Contains(m.text(i), "strainer") ||
+		strings.Contains(m.text(i), "screen") || m.is(k, cHint, "inside") || m.is(k, cItem, "prv"))
 	tank := m.is(i, cBase, "charged") && (m.partAt(k) == "expansion_tank" || m.is(k, cItem, "tank"))
 	return action{at: i, code: assess.OtherAction, needed: true}, inner || tank
 }
