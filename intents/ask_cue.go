@@ -370,6 +370,9 @@ func (m *message) askOne(s, from, to int, first bool) bool {
 		if r.about == AskHistory && (set&(cueMark|cueAsks) == 0 && m.momentIn(s) || !set.has(cueMark) && m.tellsNeed(from)) {
 			continue // "quieren que les suba la reguladora, paso el jueves"
 		}
+		if r.about == AskSnooze && m.noPuttingOff(from, to, amid) {
+			continue
+		}
 		if r.about == AskSnooze && m.sentenceIs(s, cHint, "remind") && m.errandBehind(from) {
 			return false // "nudge me in 4 days, get basement key"
 		}

@@ -17,6 +17,17 @@ func (m *message) followUpBefore(i int) bool {
 	return false
 }
 
+// noPuttingOff tells whether the words from..to ask for no follow-up to be put off: they are denied, "don't wait a
+// year", or beside a report somebody else's, "the builder says leave it till closing".
+func (m *message) noPuttingOff(from, to int, amid bool) bool {
+	for k := from; k < to; k++ {
+		if m.says(k, "wait", "let") && m.is(k-1, cNeg, "") {
+			return true
+		}
+	}
+	return amid && m.left(from, 4, false, func(k int) bool { return m.is(k, cHint, "hearsay") && m.is(k-1, cWhose, "") }) >= 0
+}
+
 // snoozeDays reads how long a follow-up is put off.
 func (m *message) snoozeDays(s int) {
 	var a *Ask

@@ -25,6 +25,7 @@ func (m *message) build() {
 	m.units()
 	m.tickedChecks()
 	m.softenerTicked()
+	m.heatPumps()
 	m.tankTicked()
 	m.namedLast()
 	m.joinRows()

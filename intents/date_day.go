@@ -170,7 +170,7 @@ func (m *message) numberedDay(i int) (assess.Date, int) {
 	if th && m.stopAt(end) && m.planBefore(i) {
 		return m.dayOfMonth(day), 2 // "tank install 22nd"
 	}
-	if m.text(i-1) == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent)) && !m.pointAt(i+1) {
+	if m.text(i-1) == "el" && (m.text(i-2) == "para" || m.planish(m.items[i].sent) || m.planBefore(i-1)) && !m.pointAt(i+1) {
 		return m.dayOfMonth(day), 1
 	}
 	return assess.Date{}, 0

@@ -312,7 +312,8 @@ func (m *message) softenerTicked() {
 		}
 		opens := i == 0 || m.items[i-1].mark
 		told := m.meets(k, setOf(cCond, cAbsent)) || m.says(k, "none", "no", "n") || k > i+1 && (m.is(k, cPresent, "") || m.isNum(k) || m.is(k, cLacks, ""))
-		if opens && told && m.stopAt(k+1) || m.is(i-1, cNeg, "") && m.closes(i) {
+		dated := m.isNum(k) && m.items[k].fullYear() && (m.stopAt(k+1) || m.is(k+1, cCond, "") && m.stopAt(k+2)) // "soft 2021 good"
+		if opens && (told && m.stopAt(k+1) || dated) || m.is(i-1, cNeg, "") && m.closes(i) {
 			m.say(i, "softener")
 		}
 	}

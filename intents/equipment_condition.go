@@ -17,8 +17,8 @@ var (
 
 // condValue turns a condition round when it is denied: "not good", "not bad".
 func (m *message) condValue(i int, v string) string {
-	if v == "failed" && m.guessedBad(i) {
-		return "suspect" // "prv might be shot"
+	if v == "failed" && (m.guessedBad(i) || m.nearlySo(i)) {
+		return "suspect" // "prv might be shot", "corroded shut nearly"
 	}
 	if t := m.text(i); strings.Contains(t, " no ") || strings.HasPrefix(t, "no ") {
 		return v // "aint got no air"
@@ -78,7 +78,7 @@ func (m *message) ofOldPart(a attribute, owner string) bool {
 			return false // "swapped the heater. New 50 gal gas with a brass drain"
 		}
 		return a.at > at && !m.newWords(a.at, at) && m.right(a.at, 4, true, func(k int) bool {
-			if m.inList(k, listReplacedWith) {
+			if m.inList(k, listReplacedWith) && !m.is(k-1, cDid, "set") { // "I set it for a hundred twenty"
 				return m.says(k+1, "a", "new", "un", "una") || m.factual(k+1) || m.items[min(k+1, len(m.items)-1)].num != nil
 			}
 			return false

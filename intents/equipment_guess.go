@@ -5,6 +5,7 @@ var (
 	listGuessesCondition = listOf("guesses condition")
 	listToGuessed        = listOf("to guessed")
 	listToPredicate      = listOf("to predicate")
+	listNearly           = listOf("nearly")
 )
 
 // guessGate is that of the words of a guess.
@@ -30,6 +31,11 @@ func (m *message) guessedBad(i int) bool {
 		}
 	}
 	return false
+}
+
+// nearlySo tells whether the condition at item i is nearly reached: "almost frozen", "corroded shut nearly".
+func (m *message) nearlySo(i int) bool {
+	return m.inList(i-1, listNearly) && !m.is(i-2, cNeg, "") || m.inList(i+1, listNearly) && m.closes(i+1)
 }
 
 // ofThing tells whether the word at item i is the condition of a thing right beside it, whatever

@@ -61,7 +61,11 @@ func (m *message) flowWithin(a mention, lo, hi int) {
 	case a.flow == assess.Flowing && beginsWith(m.text(a.at), "open", "abr") && !ahead && a.at < last.at && !quantified:
 		flowOfNext(here, a) // "68 with all off, opened the shower and it dropped to 51"
 	case quantified:
-		flowOfRest(here, a.flow)
+		n := len(here)
+		for n > 1 && !ahead && here[n-1].at > a.at {
+			n-- // "nothing was running for either, then I lit it and the laundry went to 91"
+		}
+		flowOfRest(here[:n], a.flow)
 	}
 	if a.flow == assess.Static {
 		m.flowRestedWith(here, a)

@@ -150,12 +150,12 @@ func (m *message) heaterOver(a mention, all []mention) {
 		if r.Heater != "" {
 			continue
 		}
-		if quantified || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
+		if quantified && (a.at > r.at || m.noStateBetween(all, a.at, r.at)) || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
 			a.at < r.at && m.noStateBetween(all, a.at, r.at) {
 			r.Heater = a.state
 		}
 	}
-	if lo < hi || !quantified && !m.quantifiedLine(s) {
+	if lo < hi || !quantified && !m.quantifiedLine(s) && !m.nextTold(a, all) {
 		return
 	}
 	for k := range m.readings {
@@ -163,6 +163,15 @@ func (m *message) heaterOver(a mention, all []mention) {
 			r.Heater = a.state
 		}
 	}
+}
+
+// nextTold tells whether the next reading behind the state of a sentence of its own has one told with it, so that
+// this state is of the readings before: "A 63, B 64. Heater idle for A and B. With the burner lit 97".
+func (m *message) nextTold(a mention, all []mention) bool {
+	k := slices.IndexFunc(m.readings, func(r reading) bool { return r.at > a.at })
+	return k > 0 && slices.ContainsFunc(all, func(b mention) bool {
+		return b.state != a.state && m.items[b.at].sent == m.readings[k].sent
+	})
 }
 
 // heaterCarried gives readings without a state the one that was told last before them.

@@ -10,6 +10,7 @@ var (
 	listDialNow     = listOf("dial now")
 	listCelsius     = listOf("celsius")
 	listHotTaps     = listOf("hot taps")
+	listKeepsAt     = listOf("keeps at")
 )
 
 const oldDial = "old setting of the heater"
@@ -46,8 +47,15 @@ func (m *message) dialled(i int) (role, string, bool) {
 		m.heaterIn(it.sent) && !m.pointInClause(i):
 		return roleTemp, "on the dial", true // "heater flush went fine, 120 on the dial"
 	}
-	if round && it.within(110, 160) && m.closesWell(i) && !m.pointInClause(i) && m.heaterStandsAt(i) {
-		return roleTemp, "the heater is at", true
+	if round && it.within(110, 160) && m.closesWell(i) && !m.pointInClause(i) {
+		switch {
+		case m.heaterStandsAt(i):
+			return roleTemp, "the heater is at", true
+		case it.value <= 150 && m.lastOfHeater(i):
+			return roleTemp, "the last of the heater's facts", true
+		case m.keptAt(i):
+			return roleTemp, "what the heater is kept at", true
+		}
 	}
 	topic, at := m.dialTopic(i)
 	if topic == "" {
@@ -114,6 +122,45 @@ func (m *message) heaterStandsAt(i int) bool {
 		}
 	}
 	return false
+}
+
+// lastOfHeater tells whether the number at i stands in a list of a heater's facts, two of them before it: "gas, 40
+// gal, 2019, 120". What is only one fact, or stands without a mark, may be a pressure.
+func (m *message) lastOfHeater(i int) bool {
+	if !m.isMark(i-1, ",", "/") || i+1 < len(m.items) && !m.isMark(i+1, ",", ".", "/", "\n", "-", "(") {
+		return false
+	}
+	facts := 0
+	for k := i - 1; k >= m.sents[m.items[i].sent].from; k-- {
+		switch {
+		case m.is(k, cItem, "heater"):
+			return facts > 1
+		case m.is(k, cFuel, "") && !m.gasTalk(k), m.numIs(k, roleSize, roleYear, roleAge):
+			facts++
+		case m.isMark(k, ",", "/", "-", ":"), m.is(k, cUnit, ""), m.is(k, cDeterminer, ""), m.inList(k, listLinks), m.says(k, "from", "of"):
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// keptAt tells whether the number at i is what somebody keeps a heater at that is named before it: "she has it at
+// 120", "kept at 120".
+func (m *message) keptAt(i int) bool {
+	first, last, _ := strings.Cut(m.text(i-1), " ")
+	k := i - 1
+	if last == "" && m.says(k, "at", "on", "a", "en", "to") {
+		if k--; m.says(k, "it", "that", "them", "her") {
+			k--
+		}
+		first, _, _ = strings.Cut(m.text(k), " ")
+	}
+	if !m.p.lex.inList(first, listKeepsAt) {
+		return false
+	}
+	topic, at := m.topicBefore(k)
+	return topic == "heater" && !m.pointBetween(at, i)
 }
 
 // dialTopic finds what the words before the number at i are about, and where: also a heater that

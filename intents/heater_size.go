@@ -186,3 +186,25 @@ func (m *message) inHeaterRow(i int) bool {
 	}
 	return false
 }
+
+var heatPumpGate = onlyWithWords("hp")
+
+// heatPumps makes "hp" a heat pump where it stands beside the heater's name in a list of its facts: "WH hp 50 gal",
+// "heater: hp, 65 gal".
+func (m *message) heatPumps() {
+	if m.shut(heatPumpGate) {
+		return
+	}
+	for i := range m.items {
+		if m.text(i) != "hp" || m.isNum(i-1) && m.items[i-1].unit == "" {
+			continue // "a 1/2 hp pump"
+		}
+		k := i - 1
+		for m.isMark(k, ":", ",", "-", "=", "(") || m.isNum(k) || m.is(k, cUnit, "") {
+			k--
+		}
+		if m.is(k, cItem, "heater") || m.is(i+1, cItem, "heater") {
+			m.say(i, "hpwh")
+		}
+	}
+}

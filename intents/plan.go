@@ -267,6 +267,9 @@ func (m *message) planUndated(s int, acts []action, dated bool) {
 		}
 		acts[k].used = true
 		m.plans = append(m.plans, planned{a.at, assess.Plan{Action: a.code}})
+		if m.text(a.at) == "both" {
+			m.plans = append(m.plans, planned{a.at, assess.Plan{Action: assess.ReplaceTank}})
+		}
 	}
 }
 

@@ -8,7 +8,6 @@ import (
 
 // Lists of the lexicon that these rules know.
 var (
-	listOneNeeded   = listOf("one needed")
 	listJots        = listOf("jots")
 	listNewOneGoes  = listOf("new one goes")
 	listWhereWanted = listOf("where wanted")
@@ -156,19 +155,6 @@ func (m *message) anyNumberTo(s int) bool {
 		}
 	}
 	return false
-}
-
-// oneNeeded reads "no tank, quoted her one", "no exp tank, told him he needs one".
-func (m *message) oneNeeded(i, s int) (action, bool) {
-	if !m.inList(i, listOneNeeded) || !m.needs(i) && !m.goodIdea(i) {
-		return action{}, false
-	}
-	obj, _ := m.topicBefore(i)
-	if obj == "" {
-		obj = m.carried(s)
-	}
-	code, ok := m.neededCode(obj)
-	return action{at: i, code: code, needed: true}, ok && (code != assess.OtherAction || obj == "drain_valve")
 }
 
 // newOneIn reads "tank shot, new one in 2 weeks".

@@ -20,7 +20,7 @@ func (m *message) deniedDay(w moment) bool {
 	switch {
 	case m.inList(k-1, listWonders):
 		return false // "if not Friday then Monday"
-	case m.is(k, cHint, "insteadof") || m.inList(k, listNotThatDay):
+	case m.is(k, cHint, "insteadof") || m.inList(k, listNotThatDay), m.waitDenied(k):
 		return true
 	case m.says(k, "no"):
 		return k == m.clauseStart(k) && m.otherMoment(w) // "no Friday, recheck Monday"
@@ -28,6 +28,18 @@ func (m *message) deniedDay(w moment) bool {
 		return m.otherMoment(w)
 	}
 	return m.daySpoiled(w.end)
+}
+
+// waitDenied tells whether the words that end with item k ask not to wait so long: "don't wait a year", "don't let
+// it go till next year".
+func (m *message) waitDenied(k int) bool {
+	if m.says(k, "till", "until", "for", "that long") {
+		k--
+	}
+	if m.says(k, "go", "sit", "slide") && m.says(k-1, "it", "this", "that", "him", "her", "them") {
+		k -= 2
+	}
+	return m.says(k, "wait", "let", "leave it", "espera", "esperes") && m.is(k-1, cNeg, "") || m.says(k, "dont wait")
 }
 
 // nobodyThen tells whether the clause that ends with item k denies that somebody comes or is

@@ -9,6 +9,7 @@ import (
 // Lists of the lexicon that these rules know.
 var (
 	listOffers         = listOf("offers")
+	listOneNeeded      = listOf("one needed")
 	listYaNo           = listOf("ya no")
 	listWhom           = listOf("whom")
 	listNeeds          = listOf("needs")
@@ -50,6 +51,9 @@ func (m *message) needs(i int) bool {
 		case m.inList(k, listNeeds):
 			return !m.denied(k) && m.text(k-1) != "wont" && m.text(k-1) != "no"
 		case m.says(k, "and", "y", "plus"):
+			for k > 1 && (m.taken(k-1) || m.numIs(k-1, roleIgnored) && m.items[k-1].why != "a difference" || m.says(k-1, "at", "for", "$")) {
+				k-- // "quoted the regulator at $480 and the tank at $260"
+			}
 			if !m.is(k-1, cItem, "") {
 				return false
 			}
@@ -157,4 +161,43 @@ func (m *message) offered(i int) bool {
 	t := m.text(k)
 	needed := m.is(k, cWill, "") && (m.is(k, cHint, "advised") || strings.HasPrefix(t, "need"))
 	return needed || m.inList(k, listOffers) || m.isAny(k, cHint, "needs", "quoted") && t != "wanted"
+}
+
+// oneNeeded reads "no tank, quoted her one", "no exp tank, told him he needs one".
+func (m *message) oneNeeded(i, s int) (action, bool) {
+	if !m.inList(i, listOneNeeded) || !m.needs(i) && !m.goodIdea(i) && !m.neededThen(i) {
+		return action{}, false
+	}
+	obj, _ := m.topicBefore(i)
+	if m.text(i) == "both" {
+		if !m.closes(i) && !m.says(i+1, "for") || !m.failedTank() || !m.prvFails() {
+			return action{}, false
+		}
+		obj = "prv" // the tank follows it: "prv worn, tank shot. Quoted both"
+	}
+	if obj == "" {
+		obj = m.carried(s)
+	}
+	code, ok := m.neededCode(obj)
+	return action{at: i, code: code, needed: true}, ok && (code != assess.OtherAction || obj == "drain_valve")
+}
+
+// neededThen tells whether the new one at item i is said to be needed right behind it: "shot, new one needed".
+func (m *message) neededThen(i int) bool {
+	return m.text(i) == "new one" && (m.inList(i+1, listNeeds) || m.says(i+1, "wanted")) && m.closes(i+1) && !m.is(i-1, cNeg, "")
+}
+
+// prvFails tells whether a regulator is said to be failing in the clause that names it or in one that goes on from it.
+func (m *message) prvFails() bool {
+	for k := range m.items {
+		if !m.is(k, cItem, "prv") || m.taken(k) {
+			continue
+		}
+		for j := k + 1; j < m.sents[m.items[k].sent].to && j < k+10 && !m.is(j, cItem, ""); j++ {
+			if m.isAny(j, cCond, "failed", "suspect") {
+				return true
+			}
+		}
+	}
+	return false
 }

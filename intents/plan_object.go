@@ -249,6 +249,9 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 	if m.toMeasure(s, at) {
 		return assess.Recheck, true
 	}
+	if code, ok := m.backForThat(s, at); ok {
+		return code, true
+	}
 	for k := at + 1; k < m.sents[s].to && k <= at+10; k++ {
 		v, ok := m.val(k, cItem)
 		if !ok {
@@ -275,6 +278,25 @@ func (m *message) brings(s, at int) (assess.Action, bool) {
 		}
 	}
 	return m.bringsNew(s, at)
+}
+
+// backForThat names the follow-up of coming back for what was said to be changed or to have failed: "PRV's corroded, I'd
+// say change it, going back in a week for that".
+func (m *message) backForThat(s, at int) (assess.Action, bool) {
+	k := m.right(at, 12, true, func(k int) bool { return m.says(k, "for", "do") && m.says(k+1, "that", "it", "this") && m.closes(k+1) })
+	if k < 0 {
+		return "", false
+	}
+	if j := m.left(at, at-m.sents[s].from, true, func(k int) bool { return m.is(k, cDo, "replace") }); j >= 0 {
+		return m.planCode("replace", j, s)
+	}
+	obj := m.lastFailed(at)
+	for j := max(s-1, 0); j <= s && obj != ""; j++ {
+		if (m.sentenceIs(j, cDo, "replace") || m.sentenceIs(j, cCond, "failed")) && !m.sentenceIs(s, cRelief, "") {
+			return m.neededCode(obj)
+		}
+	}
+	return "", false
 }
 
 // bringsNew names the follow-up of coming back with a new one of what was told before: "vuelvo

@@ -1,6 +1,9 @@
 package intents
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Lists of the lexicon that these rules know.
 var (
@@ -164,13 +167,18 @@ func (m *message) joinedAhead(v *verb) bool {
 	}
 	for k := v.at - 2; k >= m.sents[m.items[v.at].sent].from && !m.items[k].mark; k-- {
 		switch {
-		case m.is(k, cWill, "") && m.is(k+1, cDo, ""):
-			return true
+		case m.is(k, cWill, "") && m.is(k+1, cDo, ""), m.is(k, cWill, "") && m.dayBetween(k, v.at):
+			return true // "I come back June 30 and set it to 60"
 		case m.is(k, cDid, "") && !m.ambiguousForm(k) && !m.is(k, cDo, ""):
 			return false
 		}
 	}
 	return false
+}
+
+// dayBetween tells whether a day to come is told between two items.
+func (m *message) dayBetween(a, b int) bool {
+	return slices.ContainsFunc(m.moments, func(w moment) bool { return w.at > a && w.at < b && !m.past(w) })
 }
 
 // deniesWork tells whether item k before a verb denies its work.
