@@ -218,7 +218,7 @@ func (m *message) asksFormula(s int, first bool) bool {
 			continue
 		}
 		f := m.formulaAt(i, s, first)
-		if f == nil || i > se.from && m.readingAmong(s, se.from, i) || f.about == AskHistory && m.opensReport(s) {
+		if f == nil || i > se.from && m.readingAmong(s, se.from, i) || f.about == AskHistory && m.opensReport(s) || f.about == AskSnooze && m.noPuttingOff(i, se.to, m.reporting()) {
 			continue
 		}
 		m.addAsk(i, f.about)
@@ -237,7 +237,7 @@ func (m *message) asksFormula(s int, first bool) bool {
 
 // opensReport tells whether sentence s is the line that a report begins with: "What they have at 12 Elm, for the quote".
 func (m *message) opensReport(s int) bool {
-	return s == 0 && !m.sents[s].question && m.isMark(m.sents[s].to-1, "\n") && m.reporting()
+	return s == 0 && !m.sents[s].question && (m.isMark(m.sents[s].to-1, "\n") || m.whatIFound(s)) && m.reporting()
 }
 
 // snoozeForA reads how long a follow-up is put off where only "a week", "another month" or "this week" tells it.
@@ -251,4 +251,11 @@ func (m *message) snoozeForA(s int) {
 			a.InDays = &week
 		}
 	}
+}
+
+// whatIFound tells whether sentence s begins by saying that what was found is told: "what I found tonight at 12 Elm: …".
+func (m *message) whatIFound(s int) bool {
+	first := m.firstOf(s)
+	own := m.text(first) == "what" && m.is(first+1, cOwn, "") && m.isAny(first+2, cHint, "found", "foundat") || m.is(first, cHint, "foundhead") && beginsWith(m.text(first), "what i ", "what we ")
+	return own && m.text(m.sents[s].to-1) != "?"
 }

@@ -21,7 +21,7 @@ func (m *message) followUpBefore(i int) bool {
 // year", or beside a report somebody else's, "the builder says leave it till closing".
 func (m *message) noPuttingOff(from, to int, amid bool) bool {
 	for k := from; k < to; k++ {
-		if m.says(k, "wait", "let") && m.is(k-1, cNeg, "") {
+		if m.says(k-1, "dont", "cant", "shouldnt") && (m.says(k, "wait") || m.says(k, "let") && m.says(k+1, "it", "this", "that")) {
 			return true
 		}
 	}

@@ -4,6 +4,7 @@ package intents
 var (
 	listHadItSet = listOf("had it set")
 	listUpAtN    = listOf("up at a setting")
+	listWasIs    = listOf("was and is")
 )
 
 // wasDialledGate is that of what something had been set to.
@@ -12,6 +13,11 @@ var wasDialledGate = onlyWithList(listWasSet, listHadItSet)
 // wasDialled reads the number at i as what the regulator was set to before the deed told first:
 // "backed the prv off, it was dialed at 90", "eased it down, last guy had it cranked to 100".
 func (m *message) wasDialled(i int) (role, string, bool) {
+	if m.inList(i-1, listWasIs) {
+		if r, v := m.itWasAndIs(i); v != nil {
+			return m.ofDeed(v, i, r, "the regulator was, and is")
+		}
+	}
 	if m.shut(wasDialledGate) || !m.settingLike(i) || m.pointInClause(i) {
 		return 0, "", false
 	}
@@ -39,4 +45,38 @@ func (m *message) wasDialled(i int) (role, string, bool) {
 		}
 	}
 	return m.ofDeed(v, i, roleFrom, "was, before it was turned")
+}
+
+// itWasAndIs reads what a regulator that was turned was at, told right behind it, and what it is at: "I lowered the
+// regulator, it was 95 and is 62".
+func (m *message) itWasAndIs(i int) (role, *verb) {
+	p := m.prevNum(i)
+	if p > 0 && m.numIs(p, roleFrom) && m.items[p].owner > 0 && i-p <= 4 && m.is(p-1, cBefore, "") && !m.pointBetween(p, i) && !m.points(i) &&
+		m.says(m.pastUnit(p), "and", ",", "now") && !m.is(i-1, cBefore, "") {
+		for k := range m.verbs {
+			if m.verbs[k].at == m.items[p].owner-1 {
+				return roleTo, &m.verbs[k]
+			}
+		}
+		return roleNone, nil
+	}
+	if !m.is(i-1, cBefore, "") || !m.isMark(i-2, ",") || !m.is(i-3, cItem, "prv") || m.points(i) {
+		return roleNone, nil
+	}
+	v := m.verbLeft(i, 8, "set")
+	if v == nil || !v.done || v.object != "prv" {
+		return roleNone, nil
+	}
+	if n := m.nextNum(i); n < 0 || n > i+5 || !m.inList(n-1, listWasIs) || m.points(n) {
+		return roleNone, nil
+	}
+	return roleFrom, v
+}
+
+// pastUnit returns the item behind the number at i and its unit.
+func (m *message) pastUnit(i int) int {
+	if i++; m.is(i, cUnit, "") {
+		i++
+	}
+	return i
 }

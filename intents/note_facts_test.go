@@ -138,3 +138,30 @@ func TestPlansAtTheEndOfANote(t *testing.T) {
 		}
 	}
 }
+
+// What a note says that it found, found none of, and turned a regulator from and to.
+func TestWhatANoteFound(t *testing.T) {
+	says(t, [][2]string{
+		{"T&P's dry and I found no leaks. 64 kitchen", "64 kitchen; no relief_discharge; no leak"},
+		{"64 kitchen. I found no leaks.", "64 kitchen; no leak"},
+		{"64 kitchen. T&P is dry and there are no leaks.", "64 kitchen; no relief_discharge; no leak"},
+		{"64 kitchen. T&P dry and I saw no drips.", "64 kitchen; no relief_discharge; no leak"},
+		{"T&P is dry and we heard no hammer. 64 kitchen", "64 kitchen; no relief_discharge; no hammer"},
+		{"64 kitchen. No leaks other than the hall toilet which runs.", "64 kitchen; leak"},
+		{"64 kitchen, no leaks but the kitchen faucet drips", "64 kitchen; leak"},
+		{"what i found tonight at 512 w sycamore apt C, neighbor below called. tub 88 lav 87.", "88 bath; 87 bath"},
+		{"what we found at 12 Elm St: kitchen 88", "88 kitchen"},
+		{"what did we find at 12 Elm St", "ask history"},
+		{"what i found at 12 Elm St last time?", "ask history"},
+		{"what we found at 12 Elm", "ask history"},
+		{"kitchen 77. I offered to bring the regulator down but the builder says \"leave it till closing\", so I come back June 30 and set it to 60.", "77 kitchen; plan set_prv in 15"},
+		{"I lowered the regulator, it was 95 and is 62.", "set_prv to 62 from 95"},
+		{"Then I have lowered the regulator, it was 6.5 bar and is 4.5 bar.", "set_prv to 65.3 from 94.3"},
+		{"turned down the prv, it was 90, now it's 60", "set_prv to 60 from 90"},
+		{"Adjusted the PRV, was 85 and is now 60.", "set_prv to 60 from 85"},
+		{"backed off the reg, it was 100 psi and is 65 psi now", "set_prv to 65 from 100"},
+		{"swapped the prv, rear was 104 and is 61", "104 rear_bibb before; 61 rear_bibb after; replaced_prv"},
+		{"kitchen was 95 now 62 after I cranked the prv down", "62 kitchen after; 95 kitchen before; set_prv"},
+		{"lowered the regulator, kitchen was 95 and is 62", "62 kitchen after; 95 kitchen before; set_prv"},
+	})
+}

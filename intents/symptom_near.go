@@ -65,6 +65,14 @@ func (m *message) oldOneAt(k int) bool {
 	return m.is(k, cPart, "old") && !m.is(k+1, cItem, "") || m.text(k) == "one" && m.is(k-1, cPart, "old") || m.says(k, "old one", "the old one", "vieja", "viejo")
 }
 
+// pastWhoFound returns the item before i, or i, that does not say who found what follows: "T&P dry and I found no leaks".
+func (m *message) pastWhoFound(i int) int {
+	for m.is(i, cOwn, "") || m.isAny(i, cHint, "found", "shows") || m.says(i, "saw", "heard", "see", "had", "have") {
+		i--
+	}
+	return i
+}
+
 // reliefBefore tells whether the relief stands before item i with nothing between that would
 // take it over: "T&P on the 50 gal electric (2013) was dripping".
 func (m *message) reliefBefore(i int) bool {
@@ -72,7 +80,7 @@ func (m *message) reliefBefore(i int) bool {
 		switch {
 		case m.is(k, cRelief, ""):
 			return true
-		case m.is(k, cNeg, "") && k < i && m.meets(m.pastAnd(k-1), setOf(cDischarge, cDry, cBlocked)):
+		case m.is(k, cNeg, "") && k < i && m.meets(m.pastAnd(m.pastWhoFound(k-1)), setOf(cDischarge, cDry, cBlocked)):
 			return false // "no relief discharge no leaks", "T&P dry and no leaks"
 		case m.is(k, cPresent, "") && m.is(k+1, cNeg, "") && m.says(k-1, "and", "but", "y", "pero"):
 			return false // "the relief is dry and there are no leaks"
