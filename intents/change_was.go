@@ -67,7 +67,7 @@ func (m *message) itWasAndIs(i int) (role, *verb) {
 	if v == nil || !v.done || v.object != "prv" {
 		return roleNone, nil
 	}
-	if n := m.nextNum(i); n < 0 || n > i+5 || !m.inList(n-1, listWasIs) || m.points(n) {
+	if n := m.nextNum(i); n < 0 || n > i+5 || !m.inList(n-1, listWasIs) || m.points(n) || m.pointBetween(i, n) {
 		return roleNone, nil
 	}
 	return roleFrom, v

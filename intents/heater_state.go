@@ -218,8 +218,8 @@ func (m *message) leadsOn(i int) bool {
 	if t == "on" && (months[m.text(i+1)] > 0 || m.numIs(i+1, roleDate)) {
 		return true // "I will flush it on July 1"
 	}
-	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "") || m.is(i+1, cRelief, "")) {
-		return true // "heater idle on all of these"
+	if t == "on" && (m.is(i-1, cState, "") || m.is(i-1, cOff, "") || m.is(i-1, cStatic, "") || m.is(i+1, cRelief, "")) {
+		return true // "heater idle on all of these", "heater idle and all taps shut on every one"
 	}
 	if m.says(i+1, "order", "its", "backorder", "hand") || t == "on" && m.is(i+1, cFuel, "") ||
 		strings.HasSuffix(t, " on") && m.is(i+1, cFuel, "") {
