@@ -95,11 +95,11 @@ func (m *message) bareAge(i int) bool {
 // this year", "heater's going on 20".
 func (m *message) turnsAge(i int) bool {
 	it := &m.items[i]
-	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "pushing" && !strings.HasSuffix(t, "going on") &&
-		!(t == "is" && m.inList(i+1, listThisSeason)) {
+	if it.value < 3 || it.value > 50 || !it.num.integer || it.point != "" {
 		return false
 	}
-	if it.value < 3 || it.value > 50 || !it.num.integer || m.items[i].point != "" {
+	if t := m.text(i - 1); t != "turns" && t != "turned" && t != "turning" && t != "pushing" && !strings.HasSuffix(t, "going on") &&
+		!(t == "is" && m.inList(i+1, listThisSeason)) {
 		return false
 	}
 	k := m.left(i, 4, false, func(k int) bool { return m.is(k, cItem, "") })

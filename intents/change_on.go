@@ -16,7 +16,7 @@ var (
 // onPart reads the number at i, or the number that a change goes on to, as a setting of the regulator
 // that is named behind it.
 func (m *message) onPart(i int) (role, string, bool) {
-	if !m.kinds.has(cItem) || !m.settingLike(i) || m.pointInClause(i) {
+	if m.shut(regulatorGate) || !m.settingLike(i) || m.pointInClause(i) {
 		return 0, "", false // "front bib went to 72 on the new prv"
 	}
 	if j := i + 2; m.says(i-1, "from", "de") && m.isNum(j) && m.towards(i+1) && m.settingLike(j) {

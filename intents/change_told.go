@@ -38,7 +38,7 @@ func (m *message) putIt(i int) (role, string, bool) {
 // putTo reads the number at i as what the regulator of its clause was put to by a
 // particle, an unknown verb of the past or a word of putting.
 func (m *message) putTo(i int) (role, string, bool) {
-	if !m.kinds.has(cItem) || !m.settingLike(i) {
+	if m.shut(regulatorGate) || !m.settingLike(i) {
 		return 0, "", false
 	}
 	if r, why, ok := m.putIt(i); ok {
@@ -204,7 +204,7 @@ func (m *message) settledAt(item, i int, r role, why string) (role, string, bool
 // 6 bar". Where a test point is named in the sentence they are pressures of that point.
 func (m *message) foundThenLeft(i int) (role, string, bool) {
 	it := &m.items[i]
-	if !m.kinds.has(cItem) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
+	if m.shut(settingGate) || toPSI(it.value, it.unit) < 5 || it.unit != "" && !pressureUnit(it.unit) {
 		return 0, "", false
 	}
 	if m.sentenceIs(it.sent, cPeak, "") {

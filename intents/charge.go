@@ -28,33 +28,32 @@ func (m *message) changedTo(i int) (role, string, bool) {
 	return roleIgnored, "changed, not measured", true
 }
 
+// tankGate is that of numbers told of an expansion tank or its air.
+var tankGate = gateOf(opener{items: []string{"tank", "expansion_tank"}, values: map[class][]string{cPart: {"air"}}})
+
 // chargeRules tell in turn whether a number is the air of the expansion tank.
-var chargeRules = [...]func(m *message, i int) (role, string, bool){
-	(*message).airOught,
-	(*message).tireGauged,
-	(*message).airAdded,
-	(*message).airWas,
-	(*message).chargedTo,
-	(*message).chargedToo,
-	(*message).tankLeftWith,
-	(*message).airOnVisit,
-	(*message).chargeBehind,
-	(*message).chargeTold,
-	(*message).airRole,
-	(*message).tankRole,
-}
+var chargeRules = partRulesOf([]partRule{
+	{reads: (*message).airOught, gate: onlyWithList(listOught)},
+	{reads: (*message).tireGauged, gate: onlyWithList(listTireGauge)},
+	{reads: (*message).airAdded, gate: onlyWithList(listAdds, listPutsSome)},
+	{reads: (*message).airWas, gate: onlyWithWords("it was at", "was at", "it was", "was", "it", "it had", "had")},
+	{reads: (*message).chargedTo, ofDeed: true},
+	{reads: (*message).chargedToo, gate: tankGate},
+	{reads: (*message).tankLeftWith, ofDeed: true},
+	{reads: (*message).airOnVisit, ofDeed: true},
+	{reads: (*message).chargeBehind, ofDeed: true},
+	{reads: (*message).chargeTold, gate: tankGate},
+	{reads: (*message).airRole, gate: tankGate},
+	{reads: (*message).tankRole, gate: tankGate},
+})
 
 // chargeRole tells whether a number is the air of the expansion tank.
 func (m *message) chargeRole(i int) (role, string, bool) {
 	if m.text(i+1) == "or" && m.text(i+2) == "so" && m.is(i+3, cUnit, "year") {
 		return roleAge, "years", true // "exp tank is 12 or so years old"
 	}
-	for _, rule := range chargeRules {
-		if r, why, ok := rule(m, i); ok {
-			return r, why, r != roleNone
-		}
-	}
-	return roleNone, "", false
+	r, why, ok := m.partRole(chargeRules, i)
+	return r, why, ok && r != roleNone
 }
 
 // airOught passes over what the air of a tank should be, behind what it is: "air came up 18, should have been 62".

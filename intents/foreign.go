@@ -30,7 +30,7 @@ var others = numberRulesOf([]numberRule{
 	{(*message).rating, "a rating", gateOf(opener{classes: setOf(cRelief), items: []string{"gauge"}, hints: []string{"rated"}, words: []string{"-"}})},
 	{(*message).labelled, "on a label", gateOf(opener{classes: setOf(cTarget), values: map[class][]string{cWhose: {"label"}}})},
 	{(*message).told, othersNumber, onlyWithClass(cWhose)},
-	{(*message).unitRate, "a rate", alwaysOpen},
+	{(*message).unitRate, "a rate", rateGate},
 	{(*message).plannedValue, "planned", onlyWithList(listToPlanned)},
 	{(*message).advised, "advice", gateOf(opener{values: map[class][]string{cClaim: {"says"}}, hints: []string{"needs"}})},
 	{(*message).lineTest, "a test of pipes", onlyWith(cHint, "linetest")},
@@ -54,7 +54,7 @@ func (m *message) foreign(i int) (string, bool) {
 			return "eyesight", true
 		case m.sum(i):
 			return "money", true
-		case m.rate(i):
+		case !m.shut(rateGate) && m.rate(i):
 			return sumEachTime, true
 		case m.restsOff(i):
 			return "the gauge's own zero", true

@@ -16,8 +16,11 @@ func (m *message) hotTap(i int) bool {
 	if !it.num.integer || !it.within(100, 160) {
 		return false
 	}
-	tap, hot := false, m.runsWarm(i-1) || m.inList(i+1, listHeatsFast) && m.inList(i-1, listShows)
 	from, to := m.clauseStart(i), m.clauseEnd(i)
+	if !m.warmTapIn(from, to) {
+		return false
+	}
+	hot := m.runsWarm(i-1) || m.inList(i+1, listHeatsFast) && m.inList(i-1, listShows)
 	for k := from; k < to; k++ {
 		switch {
 		case m.is(k, cHint, "ofpressure"), m.is(k, cItem, ""), m.is(k, cHint, "measured"):
@@ -25,15 +28,13 @@ func (m *message) hotTap(i int) bool {
 		case m.is(k, cState, ""), m.is(k, cStatic, ""), m.is(k, cPeak, ""):
 			return false
 		}
-		p := m.items[k].point
-		tap = tap || p == "kitchen" || p == "bath"
 		hot = hot || hotWord(m.text(k)) && (k < i || k-i <= 4) || k < i && i-k <= 5 && m.says(k, "water", "waters", "agua")
 	}
 	hot = hot || m.heaterShownBeside(i) || m.right(i, 7, true, func(k int) bool { return m.is(k, cHint, "cold") && m.inList(k-1, listTurnsCold) }) >= 0
 	if !hot && m.isMark(to, ",") { // "140 out of the tub, way too hot"
 		hot = m.closes(to+2) && hotWord(m.text(to+2)) || m.closes(to+3) && hotWord(m.text(to+3)) && m.text(to+2) == "too"
 	}
-	if !tap || !hot {
+	if !hot {
 		return false
 	}
 	if !m.warmth(i) {
@@ -81,6 +82,16 @@ func (m *message) runsWarm(k int) bool {
 		k--
 	}
 	return m.is(k, cHint, "runsout")
+}
+
+// warmTapIn tells whether items from..to name a tap at which people feel how warm the water is.
+func (m *message) warmTapIn(from, to int) bool {
+	for k := from; k < to; k++ {
+		if p := m.items[k].point; p == "kitchen" || p == "bath" {
+			return true
+		}
+	}
+	return false
 }
 
 // hotWord tells whether a phrase says that water is hot.

@@ -96,6 +96,9 @@ func (m *message) tellsElse(k, i int) bool {
 // unitRate reads a number with a unit for a time: "2 psi cada 10 minutos".
 func (m *message) unitRate(i int) bool { return m.items[i].unit != "" && m.rate(i) }
 
+// rateGate is that of what is told for each of some times.
+var rateGate = gateOf(opener{words: []string{"every", "each", "cada"}, lists: []list{listPerTime}})
+
 // rate reads a sum for a time: "110 a month", "2 psi cada 10 minutos".
 func (m *message) rate(i int) bool {
 	switch {

@@ -45,7 +45,7 @@ func (m *message) countsStrange(i int) bool {
 		k++ // "fifty wet dogs"
 	}
 	t := m.text(k)
-	return m.unknownNoun(k) && len(t) > 3 && strings.HasSuffix(t, "s") && !strings.HasSuffix(t, "ss") // "address"
+	return len(t) > 3 && strings.HasSuffix(t, "s") && !strings.HasSuffix(t, "ss") && m.unknownNoun(k) // but "address"
 }
 
 // foreignNoun tells whether the word at item i is a thing that the house's record does

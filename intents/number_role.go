@@ -104,6 +104,38 @@ func (m *message) reason(t *numberRules, i int) string {
 	return ""
 }
 
+// partRule tells whether a number is one of a part: what it is set to, or the air in a tank.
+type partRule struct {
+	reads  func(m *message, i int) (role, string, bool)
+	gate   gate // what it cannot do without
+	ofDeed bool // it reads what some work told of came to
+}
+
+// partRules are such rules, asked in turn.
+type partRules struct {
+	rules []partRule
+	ruleIndex
+}
+
+// partRulesOf makes a table of such rules.
+func partRulesOf(rules []partRule) *partRules {
+	return &partRules{rules, byGate(len(rules), func(k int) gate { return rules[k].gate })}
+}
+
+// partRole returns what the number at i is by the first rule that reads it.
+func (m *message) partRole(t *partRules, i int) (role, string, bool) {
+	for open := t.open(m.open[:]...); open != 0; {
+		r := &t.rules[open.next()]
+		if r.ofDeed && len(m.verbs) == 0 {
+			continue
+		}
+		if role, why, ok := r.reads(m, i); ok {
+			return role, why, true
+		}
+	}
+	return roleNone, "", false
+}
+
 // roleRules are asked in turn: by the way the number is written, by its unit, by words
 // that make it vague or somebody else's, and last what a number without a unit may be.
 var roleRules = [...]roleRule{

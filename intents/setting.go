@@ -160,28 +160,21 @@ func (m *message) prevNum(i int) int {
 var dialOpener = opener{lists: []list{listDials}}
 
 // settingRules tell in turn whether a number is what a regulator or a thermostat is set to.
-var settingRules = [...]func(m *message, i int) (role, string, bool){
-	(*message).leftWith,
-	(*message).setBehind,
-	(*message).setBoth,
-	(*message).leftAtRole,
-	(*message).setToRole,
-	(*message).setLastRole,
-	(*message).thermostatRole,
-	(*message).screwRole,
-	(*message).dialRole,
-	(*message).settingNamed,
-}
+var settingRules = partRulesOf([]partRule{
+	{reads: (*message).leftWith, ofDeed: true},
+	{reads: (*message).setBehind, gate: onlyWithWords("preset", "on", "per", "by", "set", "setting")},
+	{reads: (*message).setBoth, gate: gateOf(opener{hints: []string{"both"}, words: []string{"both"}}), ofDeed: true},
+	{reads: (*message).leftAtRole},
+	{reads: (*message).setToRole, ofDeed: true},
+	{reads: (*message).setLastRole, ofDeed: true},
+	{reads: (*message).thermostatRole},
+	{reads: (*message).screwRole, gate: onlyWithWords("tornillo", "screw", "perilla", "set")},
+	{reads: (*message).dialRole, gate: onlyWith(cPart, "thermostat")},
+	{reads: (*message).settingNamed},
+})
 
 // settingRole tells whether a number is what a regulator or a thermostat is set to.
-func (m *message) settingRole(i int) (role, string, bool) {
-	for _, rule := range settingRules {
-		if r, why, ok := rule(m, i); ok {
-			return r, why, true
-		}
-	}
-	return roleNone, "", false
-}
+func (m *message) settingRole(i int) (role, string, bool) { return m.partRole(settingRules, i) }
 
 // setBehind reads a setting with the word behind it: "PRV 55# set".
 func (m *message) setBehind(i int) (role, string, bool) {
