@@ -156,11 +156,14 @@ func (m *message) retellsTap(s int) bool {
 // front for 16 Bollard St …", "your log says 71 laundry".
 func (m *message) heldNumber(s int) int {
 	se := &m.sents[s]
+	if se.numbers == 0 || se.question {
+		return -1
+	}
 	first := se.from
 	for first < se.to && m.items[first].mark {
 		first++
 	}
-	if first >= se.to || m.items[first].num != nil || se.question {
+	if first >= se.to || m.items[first].num != nil {
 		return -1
 	}
 	if e := m.entryOf(first); !e.mayStart && !e.lists.has(listBotHolds) && !e.leads.has(listBotHolds) {
@@ -184,8 +187,14 @@ func (m *message) heldNumber(s int) int {
 	return -1
 }
 
+// mineGate is that of what the writer sent.
+var mineGate = onlyWithList(listOfMine)
+
 // ofMine tells whether sentence s speaks of what the writer sent: "under my name", "for my visit".
 func (m *message) ofMine(s int) bool {
+	if m.shut(mineGate) {
+		return false
+	}
 	for i := m.sents[s].from + 1; i < m.sents[s].to; i++ {
 		if m.inList(i, listOfMine) && m.says(i-1, "my", "mi") {
 			return true

@@ -129,12 +129,12 @@ func (l *lexicon) opinionStarts() {
 
 // asksOpinion tells whether sentence s asks what to think of a pressure or what to do about it.
 func (m *message) asksOpinion(s int) bool {
-	if m.hear(); !m.mayOpine {
+	se := &m.sents[s]
+	if m.hear(); !m.mayOpine || se.to <= se.from || !m.mayOpineAt(se.from) {
 		return false
 	}
-	se := &m.sents[s]
 	told := m.reporting()
-	if se.to <= se.from || m.tellsTime(s) || s > 0 && (!told || m.sentenceLists(s-1, listOfPrices)) || !m.opinionAt(se.from, se.to, told) {
+	if m.tellsTime(s) || s > 0 && (!told || m.sentenceLists(s-1, listOfPrices)) || !m.opinionAt(se.from, se.to, told) {
 		return false // "the sprinkler guy charges 85, is that normal"
 	}
 	se.tells = m.readingLike(s) // "is that too high, 95 laundry"
@@ -152,10 +152,15 @@ func (m *message) sentenceLists(s int, l list) bool {
 	return false
 }
 
+// mayOpineAt tells whether a question for an opinion may begin with the word at item i.
+func (m *message) mayOpineAt(i int) bool {
+	return !m.items[i].mark && !m.items[i].site && m.entryOf(i).opines
+}
+
 // opinionAt tells whether a question that asks for an opinion begins at item i; told, that the message reports
 // something beside it.
 func (m *message) opinionAt(i, to int, told bool) bool {
-	if m.hear(); !m.mayOpine || m.items[i].mark || m.items[i].site || !m.entryOf(i).opines {
+	if m.hear(); !m.mayOpine || !m.mayOpineAt(i) {
 		return false
 	}
 	p := m.phraseFrom(i, to)

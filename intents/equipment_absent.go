@@ -52,9 +52,19 @@ func (m *message) named(s int, items []mentionOf) {
 	}
 }
 
+// The gates of what somebody believes, wants or only brings.
+var (
+	believesGate = onlyWithList(listBelieves)
+	wantsGate    = onlyWithList(listWants)
+	bringsToGate = onlyWithList(listBringsTo)
+)
+
 // guessed tells whether somebody only thinks that the thing at item i is there, or is not: "he thinks
 // there's a softener". Whoever has seen it says so.
 func (m *message) guessed(i int) bool {
+	if m.shut(believesGate) {
+		return false
+	}
 	seg := m.items[i].seg
 	return m.left(i, 7, false, func(k int) bool { return m.inList(k, listBelieves) && m.items[k].seg == seg }) >= 0
 }
@@ -335,6 +345,9 @@ func (m *message) tankPlan() bool {
 
 // sentTo tells whether the item at i is only to be brought to a house: "send tank to 14 Sorrel".
 func (m *message) sentTo(i int) bool {
+	if m.shut(bringsToGate) {
+		return false
+	}
 	k := i - 1
 	for m.is(k, cDeterminer, "") || m.is(k, cPart, "new") {
 		k--
@@ -347,6 +360,9 @@ func (m *message) sentTo(i int) bool {
 func (m *message) unwanted(i int) bool {
 	if m.is(i-1, cPart, "new") && m.left(i, 4, false, m.turnsOffer) >= 0 {
 		return true // "turned down the new tank"
+	}
+	if m.shut(wantsGate) {
+		return false
 	}
 	return m.left(i, 3, false, func(k int) bool {
 		if m.inList(k, listWants) {

@@ -1,5 +1,10 @@
 package intents
 
+import (
+	"reflect"
+	"slices"
+)
+
 // A gate spares a rule the messages that it cannot read. Most rules hang on a word or
 // two that few messages hold, yet they look at every item of every message; a gate asks
 // once whether the message holds any of those words at all. It is declared beside its
@@ -13,8 +18,11 @@ const alwaysOpen gate = 0
 // gates are what opens each gate.
 var gates = []opener{alwaysOpen: {}}
 
-// gateOf returns a gate that one of some openers opens.
+// gateOf returns the gate that an opener opens: rules that cannot do without the same share one.
 func gateOf(o opener) gate {
+	if g := slices.IndexFunc(gates, func(x opener) bool { return reflect.DeepEqual(x, o) }); g > 0 {
+		return gate(g)
+	}
 	if len(gates) == mostGates {
 		panic("there is no room for another gate: raise mostGates")
 	}

@@ -143,9 +143,12 @@ func (m *message) turnsPressure(i int) bool {
 
 // bringsDown reads "drop the pressure at 12 Elm to 60".
 func (m *message) bringsDown(i, s int) (action, bool) {
-	ok := i == m.firstOf(s) && m.ordersPressure(s) && m.anyNumberTo(s)
+	ok := i == m.firstOf(s) && !m.shut(wentToGate) && m.ordersPressure(s) && m.anyNumberTo(s)
 	return action{at: i, code: assess.SetPRV, needed: true}, ok
 }
+
+// wentToGate is that of a pressure to be reached.
+var wentToGate = onlyWithList(listWentTo)
 
 // anyNumberTo tells whether sentence s names a pressure to be reached: "to 60".
 func (m *message) anyNumberTo(s int) bool {
@@ -385,6 +388,9 @@ func (m *message) itemWanted(i, s int) (action, bool) {
 // wantedItem tells whether the item at i is wanted: "a new prv would be a good idea", "needs
 // a tank", "Next: prv".
 func (m *message) wantedItem(s, i int) bool {
+	if m.shut(neededGate) && m.sents[s].header < 0 {
+		return false
+	}
 	if m.goodIdea(i) {
 		return true
 	}

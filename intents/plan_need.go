@@ -36,6 +36,9 @@ func (m *message) byCode(i int) bool {
 	}) >= 0
 }
 
+// neededGate is that of what is needed, quoted or called a good idea.
+var neededGate = gateOf(opener{hints: []string{"needs", "advised", "pricing"}, lists: []list{listNeeds, listOffers}})
+
 // needs tells whether the item at i is what is needed or quoted: "needs a new prv".
 func (m *message) needs(i int) bool {
 	for k := i - 1; k >= 0 && k >= i-3 && m.items[k].sent == m.items[i].sent; k-- {

@@ -111,7 +111,7 @@ func (m *message) gaugeOff(i int) bool {
 // back Wednesday to put the new regulator in", "will pump the exp tank up Thursday",
 // "quieren que la cambie mañana".
 func (m *message) plannedDeed(i, s int) (action, bool) {
-	if m.is(i, cDo, "") || m.sents[s].question {
+	if len(m.verbs) == 0 || m.is(i, cDo, "") || m.sents[s].question {
 		return action{}, false
 	}
 	for _, v := range m.verbs {

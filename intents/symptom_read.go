@@ -47,8 +47,16 @@ var symptomRules = [...]func(m *message, i int) (name assess.SymptomName, decide
 // neitherHotNorCold reads a lack of both kinds of water that is told in two clauses: "no hot, no
 // cold".
 func (m *message) neitherHotNorCold(i int) (assess.SymptomName, bool) {
-	other := map[string]string{"hot": "cold", "cold": "hot"}[strings.TrimSuffix(m.text(i), " water")]
-	if other == "" || m.text(i-1) != "no" || !m.closes(i) && m.text(i+1) != "at" {
+	other := ""
+	switch strings.TrimSuffix(m.text(i), " water") {
+	case "hot":
+		other = "cold"
+	case "cold":
+		other = "hot"
+	default:
+		return noSymptom, false
+	}
+	if m.text(i-1) != "no" || !m.closes(i) && m.text(i+1) != "at" {
 		return noSymptom, false
 	}
 	k := m.left(i, 5, false, func(k int) bool { return m.says(k, other, other+" water") && m.text(k-1) == "no" })
