@@ -122,10 +122,13 @@ func (m *message) oldTakenOut() {
 
 var firstOneGate = onlyWith(cHint, "given", "firstone")
 
+// hasOneGate is that of what a house has by now.
+var hasOneGate = onlyWithList(listHasOne)
+
 // firstKey returns the key of that rule where the message holds a word for it: it may begin
 // anywhere then.
 func (m *message) firstKey() key {
-	lacked := m.kinds.has(cNow) && m.kinds.has(cItem) && m.kinds.meets(setOf(cNeg, cLacks, cAbsent))
+	lacked := m.kinds.has(cNow) && !m.shut(hasOneGate) && m.kinds.has(cItem) && m.kinds.meets(setOf(cNeg, cLacks, cAbsent))
 	if m.shut(firstOneGate) && !lacked {
 		return 0
 	}

@@ -46,7 +46,7 @@ func onlyWithWords(words ...string) gate { return gateOf(opener{words: words}) }
 func onlyWithList(lists ...list) gate { return gateOf(opener{lists: lists}) }
 
 // mostGates is how many gates there is room for.
-const mostGates = 192
+const mostGates = 256
 
 // gateSet is a set of gates, one bit each.
 type gateSet [mostGates / 64]uint64

@@ -15,6 +15,11 @@ var (
 
 const oldDial = "old setting of the heater"
 
+// dialGate is that of a heater and its dial.
+var dialGate = gateOf(opener{
+	classes: setOf(cState, cFuel), items: []string{"heater", "tank"}, words: []string{"hot water"}, values: map[class][]string{cPart: {"thermostat"}},
+})
+
 // dialled reads the thermostat of a heater where no degrees are said: "heater on
 // 120", "turned the heater down from 140 to 120". The old setting is left out.
 func (m *message) dialled(i int) (role, string, bool) {
@@ -23,7 +28,7 @@ func (m *message) dialled(i int) (role, string, bool) {
 		m.sentenceIs(it.sent, cItem, "prv") && !m.heaterIn(it.sent) && !m.pointInClause(i) && m.verbLeft(i, 9, "set") == nil {
 		return roleSetting, "on the regulator's dial", true // "PRV from 2014, 55 on the dial"
 	}
-	if it.unit != "" || !it.within(85, 180) || !it.num.integer {
+	if it.unit != "" || !it.within(85, 180) || !it.num.integer || m.shut(dialGate) && len(m.verbs) == 0 && !m.gave(roleTemp) {
 		return 0, "", false
 	}
 	prev, round := m.text(i-1), int(it.value)%5 == 0
