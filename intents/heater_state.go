@@ -81,8 +81,10 @@ func (m *message) noState(i int) bool {
 	if m.pilotOnly(i) {
 		return true
 	}
-	// "thermostat at hot"
-	return m.leadsOn(i) || m.text(i) == "hot" && m.says(i-1, "at", "on", "to") || m.standsThere(i) || m.reliefsOff(i)
+	if m.text(i) == "hot" && (m.says(i-1, "at", "on", "to") || m.says(i+1, "at", "in", "from") && m.right(i, 4, true, m.pointAt) > 0) {
+		return true // "thermostat at hot", "hot at the tub is 127"
+	}
+	return m.leadsOn(i) || m.standsThere(i) || m.reliefsOff(i)
 }
 
 // reliefsOff tells whether what is off at item i is the heater's relief: "relief on this heater is

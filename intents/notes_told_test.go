@@ -38,6 +38,7 @@ func TestNotesAndTangledMessages(t *testing.T) {
 		{"outside 119 in back, 64 in front", "119 rear_bibb; 64 front_bibb"},
 		{"inlet water is 48 degrees, outlet 118, gauge at the tub 66", "66 bath"},
 		{"heater idle on all of these: kitchen 70, tub 69", "69 bath idle; 70 kitchen idle"},
+		{"kitchen 62. electric wh thermostat at 130, hot at the tub is 127 on my thermometer", "62 kitchen; heater electric 130 F"},
 		{"WH idle and all fixtures shut on every reading: meter 88, kitchen 62", "62 kitchen idle static; 88 street idle static"},
 		{"kitchen 81, off by ten, ought to be 91", "91 kitchen"},
 		{"kitchen 81, read it wrong, should be 91", "91 kitchen"},
