@@ -218,7 +218,8 @@ func (m *message) asksFormula(s int, first bool) bool {
 			continue
 		}
 		f := m.formulaAt(i, s, first)
-		if f == nil || i > se.from && m.readingAmong(s, se.from, i) || f.about == AskHistory && m.opensReport(s) || f.about == AskSnooze && m.noPuttingOff(i, se.to, m.reporting()) {
+		if f == nil || i > se.from && m.readingAmong(s, se.from, i) || f.about == AskHistory && m.opensReport(s) ||
+			f.about == AskSnooze && m.noPuttingOff(i, se.to, m.reporting()) {
 			continue
 		}
 		m.addAsk(i, f.about)
@@ -256,6 +257,7 @@ func (m *message) snoozeForA(s int) {
 // whatIFound tells whether sentence s begins by saying that what was found is told: "what I found tonight at 12 Elm: …".
 func (m *message) whatIFound(s int) bool {
 	first := m.firstOf(s)
-	own := m.text(first) == "what" && m.is(first+1, cOwn, "") && m.isAny(first+2, cHint, "found", "foundat") || m.is(first, cHint, "foundhead") && beginsWith(m.text(first), "what i ", "what we ")
+	own := m.text(first) == "what" && m.is(first+1, cOwn, "") && m.isAny(first+2, cHint, "found", "foundat") ||
+		m.is(first, cHint, "foundhead") && beginsWith(m.text(first), "what i ", "what we ")
 	return own && m.text(m.sents[s].to-1) != "?"
 }

@@ -66,5 +66,6 @@ func (m *message) tapPartSays(i int) bool {
 	for m.inList(k, listMostBorne) {
 		k--
 	}
-	return (m.is(k, cClaim, "says") || m.says(k, "is")) && !m.sentenceIs(m.items[i].sent, cItem, "gauge") && m.p.lex.inList(lastWord(m.text(k-1)), listTapParts)
+	return (m.is(k, cClaim, "says") || m.says(k, "is")) && !m.sentenceIs(m.items[i].sent, cItem, "gauge") &&
+		m.p.lex.inList(lastWord(m.text(k-1)), listTapParts)
 }

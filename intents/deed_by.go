@@ -96,7 +96,8 @@ func (m *message) utilityBefore(i int) bool {
 	if m.is(k, cDeterminer, "") {
 		k++
 	}
-	return k < i && m.left(i, i-k, true, func(j int) bool { return m.is(j, cWill, "") }) < 0 && (m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
+	return k < i && m.left(i, i-k, true, func(j int) bool { return m.is(j, cWill, "") }) < 0 &&
+		(m.inList(k, listUtility) || k+1 < i && m.text(k+1) == "company" && m.inList(k, listCompanies))
 }
 
 // formerCrew tells whether item k names who was here before: "last guy", "other plumber".

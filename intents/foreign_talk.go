@@ -122,9 +122,10 @@ func (m *message) aThing(i int) bool {
 	if v := m.items[i].value; (v == 90 || v == 45) && m.is(i+1, cFitting, "part") && !m.pointInClause(i) {
 		return true // "90 elbow"
 	}
-	wire := m.is(i+1, cItem, "gauge") && (m.noTap(i+2) || m.items[i].within(leastWire, mostWire) && m.items[i].num.integer && m.text(i+1) == "gauge") // "14 gauge wire"
-	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ")                                                                         // "the 134 I just got at the kitchen"
-	moved := m.hasAsk(AskCorrect) && m.inList(i+1, listMovesTap)                                                                                      // "wrong tap on my last, the 72 belongs to the laundry"
+	wire := m.is(i+1, cItem, "gauge") && (m.noTap(i+2) || m.items[i].within(leastWire, mostWire) &&
+		m.items[i].num.integer && m.text(i+1) == "gauge") // "14 gauge wire"
+	taken := m.is(i+1, cHint, "told") || beginsWith(m.text(i+1), "i ", "we ") // "the 134 I just got at the kitchen"
+	moved := m.hasAsk(AskCorrect) && m.inList(i+1, listMovesTap)              // "wrong tap on my last, the 72 belongs to the laundry"
 	return wire || m.says(i-1, "a", "an", "the") && m.unknownNoun(i+1) && !taken && !moved
 }
 

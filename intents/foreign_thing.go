@@ -194,7 +194,8 @@ func (m *message) outsideWarmth(i int) bool {
 // inchesOf tells whether the number at i is a size in inches, told with "in": "14 in wrench", "pit 48 in deep".
 func (m *message) inchesOf(i int) bool {
 	return m.text(i+1) == "in" && (m.says(i+2, "for", "frost free", "frostfree", "frostproof") ||
-		m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.inchesOfTap(i) || m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
+		m.p.lex.inList(lastWord(m.text(i-1)), listPits) || m.unknownNoun(i+2) || m.inchesOfTap(i) ||
+		m.is(i+2, cHint, "pipestuff") || m.is(i+2, cHint, "lengthways"))
 }
 
 // inchesOfTap tells whether "in" behind the number at i leads to no tap but to what stands at one: "42 in kitchen
@@ -263,7 +264,8 @@ func (m *message) wouldItBe(i int) bool {
 		"can we", "could we", "should we", "can i", "could i", "should i") && m.says(k+1, "go", "run", "do", "have", "get", "try", "leave") && k+2 == i {
 		return true
 	}
-	return m.says(k+1, "we", "i", "it") && m.is(k+2, cMove, "") || m.says(k+1, "we", "i") && m.says(k+2, "go", "run", "do", "have", "get", "try", "leave") ||
+	return m.says(k+1, "we", "i", "it") && m.is(k+2, cMove, "") ||
+		m.says(k+1, "we", "i") && m.says(k+2, "go", "run", "do", "have", "get", "try", "leave") ||
 		m.is(k+1, cDeterminer, "") && k+2 == i
 }
 

@@ -150,7 +150,8 @@ func (m *message) heaterOver(a mention, all []mention) {
 		if r.Heater != "" {
 			continue
 		}
-		if quantified && (a.at > r.at || m.noStateBetween(all, a.at, r.at)) || a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
+		if quantified && (a.at > r.at || m.noStateBetween(all, a.at, r.at)) ||
+			a.at > r.at && m.items[a.at].seg != m.items[r.at].seg && m.noStateBetween(all, r.at, a.at) ||
 			a.at < r.at && m.noStateBetween(all, a.at, r.at) {
 			r.Heater = a.state
 		}

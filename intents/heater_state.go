@@ -309,7 +309,8 @@ func (m *message) burnerNear(i int) bool {
 	if m.isMark(i-1, "\n") && m.is(i-2, cItem, "heater") {
 		return true
 	}
-	if by := m.pastLinks(i - 1); m.is(by, cFuel, "tankless") && m.says(i, "running", "going") || m.isAny(by, cFuel, "tankless", "heat_pump") && m.says(i, "off") && m.closes(i) {
+	if by := m.pastLinks(i - 1); m.is(by, cFuel, "tankless") && m.says(i, "running", "going") ||
+		m.isAny(by, cFuel, "tankless", "heat_pump") && m.says(i, "off") && m.closes(i) {
 		return true // "tankless running", "heat pump off"
 	}
 	other := 0 // words that are no facts of a heater

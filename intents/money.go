@@ -21,7 +21,8 @@ func (m *message) moneyTalk(i int) bool {
 	if strings.HasSuffix(m.text(i-1), " charges") && !m.points(i) {
 		return true // "sprinkler guy charges 85"
 	}
-	if m.says(i-1, "at", "for") && m.is(i-2, cItem, "") && m.left(i, 12, true, func(k int) bool { return m.inList(k, listOffers) }) >= 0 && !m.points(i) {
+	if m.says(i-1, "at", "for") && m.is(i-2, cItem, "") && m.left(i, 12, true, func(k int) bool { return m.inList(k, listOffers) }) >= 0 &&
+		!m.points(i) {
 		return true // "priced the tank at 220 and the prv at 450"
 	}
 	if !m.holdsKey(keyMoney) {

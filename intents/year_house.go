@@ -100,7 +100,8 @@ func (m *message) original(items []mentionOf) {
 		ours := func(x mentionOf) bool { return m.items[x.at].seg == m.items[i].seg }
 		named := slices.ContainsFunc(items, func(x mentionOf) bool { return m.items[x.at].sent == m.items[i].sent && ours(x) })
 		for _, x := range items {
-			if m.items[x.at].sent == m.items[i].sent && (abs(x.at-i) <= 6 || x.at == m.firstOf(m.items[i].sent) && !named && x.at < i) && x.item != "drain_valve" && (!named || ours(x)) {
+			if m.items[x.at].sent == m.items[i].sent && (abs(x.at-i) <= 6 || x.at == m.firstOf(m.items[i].sent) &&
+				!named && x.at < i) && x.item != "drain_valve" && (!named || ours(x)) {
 				f := m.equipment.get(x.item, x.at)
 				if f.InstalledYear == nil {
 					f.InstalledYear, f.said = &y, true

@@ -206,25 +206,11 @@ func (t *turn) correctAgain(r *store.Replay, list []store.Correction) error {
 		if err != nil {
 			return err
 		}
-		old, reported, err := t.tx.ReportOf(m.ID)
+		old, _, err := t.makeRoom(m)
 		if err != nil {
 			return err
 		}
-		if reported {
-			if err := t.leaves(old); err != nil {
-				return err
-			}
-		}
-		if t.unsays, err = unsays(m, reported); err != nil {
-			return err
-		}
 		m.Frame = c.Frame
-		if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
-			return err
-		}
-		if err := t.reopen(m); err != nil {
-			return err
-		}
 		if err := t.tx.FileUnder(m.ID, site.Named); err != nil {
 			return err
 		}

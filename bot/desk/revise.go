@@ -294,6 +294,25 @@ func unsays(m store.Message, reported bool) (bool, error) {
 	return !onlyPlans(was), nil
 }
 
+// makeRoom takes away what m reported, if it did, so that another frame can take its place.
+func (t *turn) makeRoom(m store.Message) (old store.Report, reported bool, err error) {
+	if old, reported, err = t.tx.ReportOf(m.ID); err != nil {
+		return old, reported, err
+	}
+	if reported {
+		if err := t.leaves(old); err != nil {
+			return old, reported, err
+		}
+	}
+	if t.unsays, err = unsays(m, reported); err != nil {
+		return old, reported, err
+	}
+	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
+		return old, reported, err
+	}
+	return old, reported, t.reopen(m)
+}
+
 // replace puts a person's frame in the place of what a message was understood
 // to say.
 func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
@@ -321,22 +340,8 @@ func (t *turn) replace(m store.Message, f intents.Frame, siteID int64) error {
 	if err := t.tx.EndQuestionsAbout(m.ID, askUnclear, askReading, askRight); err != nil {
 		return err
 	}
-	old, reported, err := t.tx.ReportOf(m.ID)
+	old, reported, err := t.makeRoom(m)
 	if err != nil {
-		return err
-	}
-	if reported {
-		if err := t.leaves(old); err != nil {
-			return err
-		}
-	}
-	if t.unsays, err = unsays(m, reported); err != nil {
-		return err
-	}
-	if err := t.tx.TakeBackFollowUps(m.ID, t.m.At); err != nil {
-		return err
-	}
-	if err := t.reopen(m); err != nil {
 		return err
 	}
 	for _, id := range []int64{m.ID, t.m.ID} {
