@@ -191,6 +191,9 @@ func (m *message) tapsBehindHaveTheirs(p, i int) bool {
 		if m.says(k-1, "at", "in", "on", "en") || m.is(k-1, cDeterminer, "") {
 			return false
 		}
+		if k == i+1 && m.text(k+1) == "now" && m.ofRegulator(p) {
+			return false // "set it at 60, was 110 laundry now 61"
+		}
 		for k++; m.pointAt(k) || m.says(k, "now", "at", "is", "reads"); k++ {
 		}
 		if !m.isNum(k) {
@@ -198,6 +201,16 @@ func (m *message) tapsBehindHaveTheirs(p, i int) bool {
 		}
 	}
 	return true
+}
+
+// numbersDeed returns the deed that the number at i was given to, nil for none.
+func (m *message) numbersDeed(i int) *verb {
+	for k := range m.verbs {
+		if m.verbs[k].at == m.items[i].owner-1 {
+			return &m.verbs[k]
+		}
+	}
+	return nil
 }
 
 // deedAfter finds the next deed after item i within its sentence, when it has a

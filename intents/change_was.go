@@ -53,12 +53,7 @@ func (m *message) itWasAndIs(i int) (role, *verb) {
 	p := m.prevNum(i)
 	if p > 0 && m.numIs(p, roleFrom) && m.items[p].owner > 0 && i-p <= 4 && m.is(p-1, cBefore, "") && !m.pointBetween(p, i) && !m.points(i) &&
 		m.says(m.pastUnit(p), "and", ",", "now") && !m.is(i-1, cBefore, "") {
-		for k := range m.verbs {
-			if m.verbs[k].at == m.items[p].owner-1 {
-				return roleTo, &m.verbs[k]
-			}
-		}
-		return roleNone, nil
+		return roleTo, m.numbersDeed(p)
 	}
 	if !m.is(i-1, cBefore, "") || !m.isMark(i-2, ",") || !m.is(i-3, cItem, "prv") || m.points(i) {
 		return roleNone, nil

@@ -44,6 +44,8 @@ func TestASettingToldLast(t *testing.T) {
 func TestWhatASettingWasAndATapBehindIt(t *testing.T) {
 	says(t, [][2]string{
 		{"chrgd tnk to 60 was 38 lndry 61", "charged_tank to 60 from 38; 61 laundry"},
+		{"swapped prv, 77 Pine Rd, set it at 60, was 110 laundry now 61", "replaced_prv to 60; 110 laundry before; 61 laundry after"},
+		{"charged tank to 60 was 38 laundry now 61", "charged_tank to 60 from 38; 61 laundry after"},
 		{"charged tank to 60 was 38 laundry 61 no leaks", "charged_tank to 60 from 38; 61 laundry; no leak"},
 		{"pumped tank up to 60 psi was 38 psi kitchen 61 psi", "charged_tank to 60 from 38; 61 kitchen"},
 		{"set prv to 60 was 85 kitchen 61", "set_prv to 60 from 85; 61 kitchen"},

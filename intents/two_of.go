@@ -71,15 +71,8 @@ func (m *message) partedByName(item string) bool {
 
 // ofRegulator tells whether the setting at i is not known to be a tank's air.
 func (m *message) ofRegulator(i int) bool {
-	if m.items[i].owner == 0 {
-		return true
-	}
-	for k := range m.verbs {
-		if v := &m.verbs[k]; v.at == m.items[i].owner-1 {
-			return v.object == "" || v.object == "prv"
-		}
-	}
-	return true
+	v := m.numbersDeed(i)
+	return v == nil || v.object == "" || v.object == "prv"
 }
 
 var whichGate = onlyWith(cHint, "whichone")
