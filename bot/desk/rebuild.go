@@ -262,21 +262,7 @@ func (t *turn) undoAgain(list []store.Message) error {
 		return err
 	}
 	for _, m := range list {
-		gone, err := t.withdraw(m, store.Retracted)
-		if err != nil {
-			return err
-		}
-		if gone.Site == 0 {
-			continue
-		}
-		site, err := t.tx.Site(gone.Site)
-		if err != nil {
-			return err
-		}
-		if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
-			return err
-		}
-		if err := t.rejudge(gone); err != nil {
+		if _, err := t.takeOff(m); err != nil {
 			return err
 		}
 	}

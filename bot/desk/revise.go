@@ -231,25 +231,30 @@ func saysElsewhere(text string) bool {
 	return false
 }
 
-// takeBack takes back what a message reported. The message that does is about the
-// same house, wherever its writer has been since.
-func (t *turn) takeBack(m store.Message) error {
+// takeOff takes a message's report off its house, none where it had none. The message that
+// does is about the same house, wherever its writer has been since.
+func (t *turn) takeOff(m store.Message) (site store.SiteRecord, err error) {
 	gone, err := t.withdraw(m, store.Retracted)
-	if err != nil {
-		return err
+	if err != nil || gone.Site == 0 {
+		return site, err
 	}
-	if gone.Site == 0 {
-		return t.say(Body{Lead: t.words().NothingToUndo})
-	}
-	site, err := t.tx.Site(gone.Site)
-	if err != nil {
-		return err
+	if site, err = t.tx.Site(gone.Site); err != nil {
+		return site, err
 	}
 	if err := t.tx.FileUnder(t.m.ID, site.Named); err != nil {
+		return site, err
+	}
+	return site, t.rejudge(gone)
+}
+
+// takeBack takes back what a message reported, and says so.
+func (t *turn) takeBack(m store.Message) error {
+	site, err := t.takeOff(m)
+	if err != nil {
 		return err
 	}
-	if err := t.rejudge(gone); err != nil {
-		return err
+	if site.ID == 0 {
+		return t.say(Body{Lead: t.words().NothingToUndo})
 	}
 	if err := t.mark(m, MarkNone); err != nil {
 		return err
