@@ -276,6 +276,8 @@ func TestTheChartIsAskedForBesides(t *testing.T) {
 func TestFactsThatRunTogetherBehindAMark(t *testing.T) {
 	says(t, [][2]string{
 		{"kitchen 64. no tank heater 2011", "64 kitchen; expansion_tank none; heater year 2011"},
+		{"strt 119 lndry 78 no tnk htr 2011 nvr flshd 3300 madrone dr. recheck in a month", "119 street; 78 laundry; expansion_tank none; heater year 2011 never maintained; plan recheck in 30"},
+		{"street 119 no tank heater 2011 never flushed. kitchen 64", "119 street; 64 kitchen; expansion_tank none; heater year 2011 never maintained"},
 		{"kitchen 64. no tank no softener heater 2011", "64 kitchen; expansion_tank none; heater year 2011; softener none"},
 		{"64 kit. no hammer rusty water", "64 kitchen; no hammer; rusty_water"},
 		{"no dark water low flow at the tub. 58 kitchen", "no dark_water; low_flow; 58 kitchen"},
